@@ -1,0 +1,133 @@
+package monochord.theory;
+
+import java.util.function.IntPredicate;
+
+/** Reads a text from left to right, knows what the text is meant to be, and says where it stops making sense. */
+final class Cursor {
+    private static final int MOST_ACCIDENTALS = 14;
+
+    private final String text;
+    private final String what;
+    private final String example;
+    private int place;
+
+    Cursor(String text, String what, String example) {
+        this.text = text;
+        this.what = what;
+        this.example = example;
+    }
+
+    int place() {
+        return place;
+    }
+
+    void back(int earlier) {
+        place = earlier;
+    }
+
+    boolean atEnd() {
+        return place >= text.length();
+    }
+
+    /** The next character, or 0 at the end. */
+    char peek() {
+        return atEnd() ? 0 : text.charAt(place);
+    }
+
+    char next() {
+        return text.charAt(place++);
+    }
+
+    boolean take(char wanted) {
+        boolean there = peek() == wanted && !atEnd();
+        place += there ? 1 : 0;
+        return there;
+    }
+
+    boolean take(String wanted) {
+        boolean there = text.startsWith(wanted, place);
+        place += there ? wanted.length() : 0;
+        return there;
+    }
+
+    String rest() {
+        return text.substring(place);
+    }
+
+    String takeRest() {
+        String rest = rest();
+        place = text.length();
+        return rest;
+    }
+
+    String takeWhile(IntPredicate wanted) {
+        int start = place;
+        while (!atEnd() && wanted.test(text.charAt(place))) {
+            place++;
+        }
+        return text.substring(start, place);
+    }
+
+    /** A whole number of one to {@code digits} digits. */
+    int number(int digits, String expected) {
+        int start = place;
+        int value = 0;
+        while (place < start + digits && peek() >= '0' && peek() <= '9') {
+            value = 10 * value + (next() - '0');
+        }
+        if (place == start) {
+            throw unexpected(expected);
+        }
+        return value;
+    }
+
+    /** Any run of flats or any run of sharps, as half steps; 0 where none stands. Flats and sharps do not mix. */
+    int accidentals() {
+        int sum = 0;
+        int before = place;
+        for (int one = accidental(); one != 0; one = accidental()) {
+            if (sum * one < 0 || Math.abs(sum + one) > MOST_ACCIDENTALS) {
+                place = before;
+                throw unexpected(sum * one < 0 ? "one kind of accidental" : "fewer accidentals");
+            }
+            sum += one;
+            before = place;
+        }
+        return sum;
+    }
+
+    private int accidental() {
+        switch (peek()) {
+            case 'b', '♭':
+                place++;
+                return -1;
+            case '#', '♯':
+                place++;
+                return 1;
+            case 'x':
+                place++;
+                return 2;
+            default:
+                return take("𝄪") ? 2 : take("𝄫") ? -2 : 0;
+        }
+    }
+
+    void end() {
+        end("");
+    }
+
+    /** @param orElse what could have gone on here, or nothing if the text had to end */
+    void end(String orElse) {
+        if (!atEnd()) {
+            throw unexpected(orElse.isEmpty() ? "the end" : orElse + " or the end");
+        }
+    }
+
+    Unreadable unexpected(String expected) {
+        return Unreadable.at(text, place, what, expected, example);
+    }
+
+    Unreadable because(String why) {
+        return Unreadable.because(text, place, what, why, example);
+    }
+}

@@ -1,0 +1,84 @@
+package monochord.theory;
+
+/**
+ * Says that a text cannot be read as music: which text, where it goes wrong, and what would have worked.
+ *
+ * <p>It carries no stack trace. A text that cannot be read is an everyday event here (one reading is tried after
+ * another), and the place that matters is the one in the text.
+ */
+public final class Unreadable extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private static final int LONGEST_QUOTE = 40;
+
+    private final String text;
+    private final int place;
+
+    private Unreadable(String message, String text, int place) {
+        super(message, null, false, false);
+        this.text = text;
+        this.place = place;
+    }
+
+    /**
+     * A text that goes wrong at one character.
+     *
+     * @param what what it was taken for, with its article: {@code "a note name"}
+     * @param place index of the first character that does not fit, from 0; the length of the text if it ends too soon
+     * @param expected what could have stood there
+     * @param example a text of this kind that can be read
+     */
+    public static Unreadable at(String text, int place, String what, String expected, String example) {
+        String found = place >= text.length() ? "the end" : "'" + printable(characterAt(text, place)) + "'";
+        String message = "\"%s\" is not %s: expected %s at character %d, found %s. Example: %s"
+                .formatted(quote(text), what, expected, place + 1, found, example);
+        return new Unreadable(message, text, place);
+    }
+
+    /**
+     * A text whose form is right but whose meaning is not, such as a chord with two thirds.
+     *
+     * @param why a clause that follows a colon, without its full stop
+     */
+    public static Unreadable because(String text, int place, String what, String why, String example) {
+        return new Unreadable(
+                "\"%s\" is not %s: %s. Example: %s".formatted(quote(text), what, why, example), text, place);
+    }
+
+    /** The same trouble seen as part of a longer text, in which the unreadable part starts at {@code offset}. */
+    public Unreadable within(String whole, int offset) {
+        return new Unreadable(getMessage(), whole, offset + place);
+    }
+
+    public String text() {
+        return text;
+    }
+
+    /** Index of the first character that does not fit, from 0; the length of the text if it ends too soon. */
+    public int place() {
+        return place;
+    }
+
+    private static String characterAt(String text, int place) {
+        return Character.toString(text.codePointAt(place));
+    }
+
+    /** At most {@value #LONGEST_QUOTE} characters of the text, on one line and without control characters. */
+    private static String quote(String text) {
+        return text.length() <= LONGEST_QUOTE ? printable(text) : printable(text.substring(0, LONGEST_QUOTE)) + "…";
+    }
+
+    private static String printable(String text) {
+        StringBuilder shown = new StringBuilder(text.length());
+        text.codePoints().map(c -> unprintable(c) ? '\uFFFD' : c).forEach(shown::appendCodePoint);
+        return shown.toString();
+    }
+
+    private static boolean unprintable(int codePoint) {
+        int type = Character.getType(codePoint);
+        return Character.isISOControl(codePoint)
+                || type == Character.FORMAT
+                || type == Character.SURROGATE
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR;
+    }
+}
