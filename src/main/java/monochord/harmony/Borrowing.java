@@ -32,6 +32,7 @@ public final class Borrowing {
     /**
      * A chord that is not the key's own.
      *
+     * @param numeral the degree it stands on
      * @param sources the parallel scales that hold all its tones, nearest first
      * @param changed the degrees the key does not have
      */
@@ -132,6 +133,6 @@ public final class Borrowing {
                 .map(key::degreeOf)
                 .sorted()
                 .toList();
-        return new Borrowed(chord, Numeral.of(chord, key), borrowedFrom(chord, key), changed);
+        return new Borrowed(chord, Numeral.onDegree(chord, key), borrowedFrom(chord, key), changed);
     }
 }

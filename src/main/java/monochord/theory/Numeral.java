@@ -60,6 +60,11 @@ public record Numeral(Form form, int degree, int alteration, ChordKind kind, Int
         return NumeralOf.numeral(chord, key);
     }
 
+    /** The numeral of the degree the chord stands on, also where it could be read as applied to another. */
+    public static Numeral onDegree(Chord chord, Key key) {
+        return NumeralOf.onDegree(chord, key).over(chord.root().to(chord.bass()));
+    }
+
     /** A numeral in root position without a target. */
     public static Numeral of(int degree, int alteration, ChordKind kind) {
         return new Numeral(Form.DEGREE, degree, alteration, kind, Interval.UNISON, null);
