@@ -114,7 +114,8 @@ public final class RightHand {
         for (int i = 0; i < full.size(); i++) {
             for (int j = Math.min(i, least.length - 1); j >= 0; j--) {
                 int before = j == 0 ? least[0] : Math.min(least[j], least[j - 1]);
-                least[j] = before + Math.abs(full.get(i).midiNumber() - thin.get(j).midiNumber());
+                least[j] =
+                        before + Math.abs(full.get(i).midiNumber() - thin.get(j).midiNumber());
             }
         }
         return least[least.length - 1];

@@ -12,8 +12,7 @@ public final class Care {
     public static final String BRIEF = "Start with the volume low, most of all in headphones.";
 
     /** The whole caution, a sentence or two to a line. */
-    public static final String EARS =
-            """
+    public static final String EARS = """
             Start with the volume low, most of all in headphones, and turn it up only until you hear every voice.
             For listening, 80 dB(A) for 40 hours a week is held to be safe for adults, 75 dB(A) for children \
             (WHO-ITU H.870). Each 3 dB more halves the time.

@@ -45,10 +45,7 @@ public record Patch(int number) {
             Sitar,Banjo,Shamisen,Koto,Kalimba,Bag Pipe,Fiddle,Shanai
             Tinkle Bell,Agogo,Steel Drums,Woodblock,Taiko Drum,Melodic Tom,Synth Drum,Reverse Cymbal
             Guitar Fret Noise,Breath Noise,Seashore,Bird Tweet,Telephone Ring,Helicopter,Applause,Gunshot
-            """
-                    .lines()
-                    .flatMap(line -> Stream.of(line.split(",")))
-                    .toList();
+            """.lines().flatMap(line -> Stream.of(line.split(","))).toList();
 
     /** What players call a sound whose name begins otherwise. Common practice, no source. */
     private static final Map<String, Integer> CALLED =

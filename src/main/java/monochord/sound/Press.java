@@ -30,8 +30,7 @@ record Press(int channel, int note, long on, long off, int velocity) {
     static List<Press> of(List<Sounding> soundings) {
         List<Press> presses = touched(soundings);
         Map<List<Integer>, TreeMap<Long, Press>> byKey = new LinkedHashMap<>();
-        presses.forEach(press -> byKey.computeIfAbsent(
-                        List.of(press.channel, press.note), key -> new TreeMap<>())
+        presses.forEach(press -> byKey.computeIfAbsent(List.of(press.channel, press.note), key -> new TreeMap<>())
                 .merge(press.on, press, Press::longer));
         return byKey.values().stream()
                 .flatMap(key -> key.values().stream().map(press -> press.before(key.higherKey(press.on))))
@@ -43,8 +42,8 @@ record Press(int channel, int note, long on, long off, int velocity) {
 
     private static List<Press> touched(List<Sounding> soundings) {
         Map<Long, List<Sounding>> byOnset = new TreeMap<>();
-        soundings.forEach(sounding ->
-                byOnset.computeIfAbsent(onset(sounding), tick -> new ArrayList<>()).add(sounding));
+        soundings.forEach(sounding -> byOnset.computeIfAbsent(onset(sounding), tick -> new ArrayList<>())
+                .add(sounding));
         return byOnset.values().stream()
                 .flatMap(chord -> chord.stream().map(sounding -> of(sounding, Touch.of(sounding, chord))))
                 .toList();

@@ -98,7 +98,8 @@ final class Wave implements AutoCloseable {
             chunk.clear().limit(count * FRAME_BYTES);
             readFully(HEADER_BYTES + from * FRAME_BYTES);
             for (int i = 0; i < chunk.limit(); i += 2) {
-                chunk.putShort(i, (short) Math.round(chunk.getShort(i) * gain * fade(from + i / FRAME_BYTES, fadeFrom)));
+                chunk.putShort(i, (short)
+                        Math.round(chunk.getShort(i) * gain * fade(from + i / FRAME_BYTES, fadeFrom)));
             }
             writeFully(chunk.rewind(), HEADER_BYTES + from * FRAME_BYTES);
             from += count;
@@ -128,7 +129,10 @@ final class Wave implements AutoCloseable {
         ByteBuffer header = ByteBuffer.allocate(HEADER_BYTES).order(ByteOrder.LITTLE_ENDIAN);
         header.put(name("RIFF")).putInt(HEADER_BYTES - 8 + soundBytes).put(name("WAVE"));
         header.put(name("fmt ")).putInt(16).putShort((short) 1).putShort((short) 2);
-        header.putInt(RATE).putInt(RATE * FRAME_BYTES).putShort((short) FRAME_BYTES).putShort((short) 16);
+        header.putInt(RATE)
+                .putInt(RATE * FRAME_BYTES)
+                .putShort((short) FRAME_BYTES)
+                .putShort((short) 16);
         return header.put(name("data")).putInt(soundBytes).flip();
     }
 
