@@ -66,7 +66,8 @@ public record Patch(int number) {
     }
 
     /**
-     * The first patch whose name has, for each word of the text, a word that begins with it; a whole name comes first.
+     * The patch of that number or name; else the first whose name begins with the text; else the first whose name has, for
+     * each word of the text, a word that begins with it.
      *
      * @throws Unreadable if there is none
      */
@@ -90,12 +91,17 @@ public record Patch(int number) {
     }
 
     private static Stream<Patch> called(String wanted) {
-        Stream<Patch> whole = all().stream().filter(patch -> fold(patch.name()).equals(wanted));
+        Stream<Patch> whole =
+                all().stream().filter(patch -> run(fold(patch.name())).equals(run(wanted)));
         return Stream.concat(whole, Stream.ofNullable(CALLED.get(wanted)).map(Patch::new));
     }
 
     private static Stream<Patch> begun(String wanted) {
-        return wanted.isEmpty() ? Stream.empty() : all().stream().filter(patch -> patch.answersTo(wanted));
+        if (wanted.isEmpty()) {
+            return Stream.empty();
+        }
+        Stream<Patch> start = all().stream().filter(patch -> fold(patch.name()).startsWith(wanted));
+        return Stream.concat(start, all().stream().filter(patch -> patch.answersTo(wanted)));
     }
 
     private boolean answersTo(String wanted) {
@@ -107,6 +113,10 @@ public record Patch(int number) {
     /** Small letters and digits, with one space wherever anything else stood. */
     private static String fold(String text) {
         return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", " ").strip();
+    }
+
+    private static String run(String folded) {
+        return folded.replace(" ", "");
     }
 
     public String name() {

@@ -24,7 +24,7 @@ final class Sequencing {
     private static final int TRACK_END = 0x2F;
     private static final int TEMPO = 0x51;
     private static final int KEY_SIGNATURE = 0x59;
-    private static final int MICROSECONDS_PER_MINUTE = 60_000_000;
+    private static final double MICROSECONDS_PER_MINUTE = 60_000_000;
     private static final int VOLUME_CONTROLLER = 7;
     /** Below MIDI's usual 100: moderate for ears, and room for full chords before the synthesizer has to hold back. */
     private static final int VOLUME = 80;
@@ -49,7 +49,7 @@ final class Sequencing {
     }
 
     private void writeFrame(Track track) throws InvalidMidiDataException {
-        add(track, 0, meta(TEMPO, bytes(MICROSECONDS_PER_MINUTE / performance.tempo())));
+        add(track, 0, meta(TEMPO, bytes(Math.round(MICROSECONDS_PER_MINUTE / performance.tempo()))));
         if (performance.key().filter(Key::isInUse).isPresent()) {
             Key key = performance.key().get();
             add(track, 0, meta(KEY_SIGNATURE, new byte[] {(byte) key.signature(), (byte) (key.isMinor() ? 1 : 0)}));
@@ -86,7 +86,7 @@ final class Sequencing {
         return new MetaMessage(type, content, content.length);
     }
 
-    private static byte[] bytes(int threeBytes) {
+    private static byte[] bytes(long threeBytes) {
         return new byte[] {(byte) (threeBytes >> 16), (byte) (threeBytes >> 8), (byte) threeBytes};
     }
 }
