@@ -1,6 +1,8 @@
 package monochord.practice;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A wrong procedure. Each skill runs those that could happen there and compares what they give with the answer.
@@ -44,6 +46,11 @@ public enum Misconception {
 
     Misconception(String rule) {
         this.rule = rule;
+    }
+
+    /** The one with this id, if there is one; none for null. */
+    public static Optional<Misconception> find(String id) {
+        return Arrays.stream(values()).filter(one -> one.id().equals(id)).findFirst();
     }
 
     /** As scripts read it: {@code spelled-by-sound}. */

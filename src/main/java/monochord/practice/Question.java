@@ -81,8 +81,9 @@ public final class Question {
 
     /** Why a verdict was given: the rule that was broken, if one is known, then the way to the answer. */
     public String explain(Verdict verdict) {
-        String rule = verdict.misconception() == null ? "" : verdict.misconception().rule() + " ";
-        return rule + derivation();
+        return Misconception.find(verdict.misconception())
+                .map(broken -> broken.rule() + " " + derivation())
+                .orElse(derivation());
     }
 
     /** What each wrong procedure gives here; one that gives the right answer is left out. */
