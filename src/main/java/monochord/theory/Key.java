@@ -35,7 +35,7 @@ public record Key(NoteName tonic, Mode mode) {
     private static Mode mode(Cursor cursor, int start) {
         boolean apart = cursor.take(' ') || cursor.take('-');
         String word = cursor.takeRest().strip();
-        switch (apart ? word.toLowerCase(Locale.ROOT) : word) {
+        switch (apart && word.length() > 1 ? word.toLowerCase(Locale.ROOT) : word) {
             case "", "maj", "M":
                 return Mode.IONIAN;
             case "m", "min", "natural minor":
