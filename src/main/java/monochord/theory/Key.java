@@ -26,6 +26,7 @@ public record Key(NoteName tonic, Mode mode) {
         Cursor cursor = new Cursor(text, "a key", "D major");
         NoteName tonic = NoteName.read(cursor);
         if (Math.abs(tonic.alteration()) > 2) {
+            cursor.back(3);
             throw cursor.because("no key has a tonic with three accidentals");
         }
         int start = cursor.place();
