@@ -50,6 +50,60 @@ final class Cursor {
         return there;
     }
 
+    boolean takeAny(String... wanted) {
+        for (String one : wanted) {
+            if (take(one)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Takes one of these words only if a figure follows it, for {@code maj9} is a suffix and {@code maj65} is not. */
+    boolean takeAnyBeforeFigure(String... wanted) {
+        int before = place;
+        if (takeAny(wanted) && (ahead("65") || ahead("64") || ahead("6/") || ahead("43") || ahead("4/") || ahead("42")
+                || ahead("2"))) {
+            return true;
+        }
+        place = before;
+        return false;
+    }
+
+    /** Whether a slash and a number follow, with accidentals between them perhaps. */
+    boolean aheadDegreeAfterSlash() {
+        int at = place + 1;
+        while (at < text.length() && "b#♭♯x".indexOf(text.charAt(at)) >= 0) {
+            at++;
+        }
+        return peek() == '/' && isDigitAt(at);
+    }
+
+    boolean ahead(String wanted) {
+        return text.startsWith(wanted, place);
+    }
+
+    boolean aheadDigit() {
+        return isDigitAt(place);
+    }
+
+    boolean aheadThenDigit(String wanted) {
+        return ahead(wanted) && isDigitAt(place + wanted.length());
+    }
+
+    private boolean isDigitAt(int index) {
+        return index < text.length() && text.charAt(index) >= '0' && text.charAt(index) <= '9';
+    }
+
+    /** Whether the character just read is this one. */
+    boolean before(char wanted) {
+        return place > 0 && text.charAt(place - 1) == wanted;
+    }
+
+    String upTo(int end) {
+        return text.substring(place, end);
+    }
+
     String rest() {
         return text.substring(place);
     }

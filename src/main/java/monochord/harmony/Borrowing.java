@@ -1,0 +1,138 @@
+package monochord.harmony;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.Degree;
+import monochord.theory.Key;
+import monochord.theory.Mode;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.Scale;
+import monochord.theory.ScaleKind;
+
+/**
+ * Chords borrowed from the parallel modes: those that fall out of the key's own window on the line of fifths and into a
+ * darker or brighter one over the same tonic.
+ *
+ * <p>A minor key's own chords are those of its natural and its harmonic scale.
+ *
+ * <p>Source for the common borrowed chords: Open Music Theory (Shaffer, Hughes, Moseley, 2014), page "modalMixture", CC
+ * BY-SA 4.0; which scales hold a chord is computed.
+ */
+public final class Borrowing {
+    private static final List<ScaleKind> MINORS = List.of(ScaleKind.HARMONIC_MINOR, ScaleKind.MELODIC_MINOR);
+
+    /**
+     * A chord that is not the key's own.
+     *
+     * @param numeral the degree it stands on
+     * @param sources the parallel scales that hold all its tones, nearest first
+     * @param changed the degrees the key does not have
+     */
+    public record Borrowed(Chord chord, Numeral numeral, List<Scale> sources, List<Degree> changed) {}
+
+    private Borrowing() {}
+
+    public static boolean isOwn(Chord chord, Key key) {
+        return ownScales(key).stream().anyMatch(scale -> holds(scale, chord));
+    }
+
+    private static List<Scale> ownScales(Key key) {
+        Scale own = key.scale();
+        return key.mode() == Mode.AEOLIAN ? List.of(own, new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR)) : List.of(own);
+    }
+
+    private static boolean holds(Scale scale, Chord chord) {
+        return chord.tones().stream().allMatch(scale::holds);
+    }
+
+    /**
+     * The parallel scales that hold all tones of the chord: the modes by the number of degrees they change, the darker
+     * one first where two change as many, then harmonic and melodic minor. Empty if the chord is the key's own.
+     */
+    public static List<Scale> borrowedFrom(Chord chord, Key key) {
+        if (isOwn(chord, key)) {
+            return List.of();
+        }
+        return parallels(key).stream().filter(scale -> holds(scale, chord)).toList();
+    }
+
+    /** Every parallel scale but the key's own, nearest first. */
+    public static List<Scale> parallels(Key key) {
+        List<Mode> modes = new ArrayList<>(Arrays.asList(Mode.values()));
+        modes.remove(key.mode());
+        modes.sort(Comparator.<Mode>comparingInt(key.mode()::distance).thenComparing(Collections.reverseOrder()));
+        List<Scale> scales = new ArrayList<>();
+        modes.forEach(mode -> scales.add(new Scale(key.tonic(), ScaleKind.of(mode))));
+        MINORS.forEach(kind -> scales.add(new Scale(key.tonic(), kind)));
+        scales.removeAll(ownScales(key));
+        return scales;
+    }
+
+    /**
+     * The borrowed chords of a key: triads and seventh chords of the parallel minor or major and of harmonic minor, and
+     * the triads of the other modes except locrian.
+     */
+    public static List<Borrowed> table(Key key) {
+        Map<Chord, Borrowed> rows = new LinkedHashMap<>();
+        Scale nextDoor = key.parallel().scale();
+        add(rows, nextDoor, key, false);
+        add(rows, nextDoor, key, true);
+        add(rows, new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR), key, true);
+        for (Scale scale : parallels(key)) {
+            if (!scale.kind().equals(ScaleKind.LOCRIAN) && !MINORS.contains(scale.kind())) {
+                add(rows, scale, key, false);
+            }
+        }
+        return List.copyOf(rows.values());
+    }
+
+    /** The chords borrowed from one parallel scale: its triads, then its seventh chords, that are not the key's own. */
+    public static List<Borrowed> table(Key key, ScaleKind source) {
+        Map<Chord, Borrowed> rows = new LinkedHashMap<>();
+        Scale scale = new Scale(key.tonic(), source);
+        add(rows, scale, key, false);
+        add(rows, scale, key, true);
+        return List.copyOf(rows.values());
+    }
+
+    private static void add(Map<Chord, Borrowed> rows, Scale scale, Key key, boolean sevenths) {
+        for (Chord chord : stacked(scale, sevenths ? 4 : 3)) {
+            if (!isOwn(chord, key)) {
+                rows.putIfAbsent(chord, borrowed(chord, key));
+            }
+        }
+    }
+
+    /** The chord of so many stacked thirds on each degree of a scale of seven notes. */
+    public static List<Chord> stacked(Scale scale, int size) {
+        List<NoteName> notes = scale.tones();
+        List<Chord> chords = new ArrayList<>();
+        for (int i = 0; i < notes.size() && notes.size() == 7; i++) {
+            List<NoteName> tones = new ArrayList<>();
+            for (int third = 0; third < size; third++) {
+                tones.add(notes.get((i + 2 * third) % 7));
+            }
+            NoteName root = notes.get(i);
+            ChordKind.of(root, tones).ifPresent(kind -> chords.add(new Chord(root, kind)));
+        }
+        return chords;
+    }
+
+    /** All that is known about a chord as a borrowed one; no sources if no parallel scale holds it. */
+    public static Borrowed borrowed(Chord chord, Key key) {
+        List<Degree> changed = chord.tones().stream()
+                .filter(tone -> !key.holds(tone))
+                .map(key::degreeOf)
+                .sorted()
+                .toList();
+        return new Borrowed(chord, Numeral.onDegree(chord, key), borrowedFrom(chord, key), changed);
+    }
+}

@@ -1,0 +1,67 @@
+package monochord.harmony;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import monochord.theory.Interval;
+import monochord.theory.Unreadable;
+
+/**
+ * A group of instruments that read at one distance from what sounds.
+ *
+ * <p>Source: Integrated Music Theory (open university course text), lesson 12a; the alto flute, which that lesson has a
+ * fifth up, is written a fourth above what sounds.
+ */
+public enum Instrument {
+    CONCERT("concert pitch", "P1", "concert", "c", "flute", "oboe", "violin", "trombone", "piano", "voice", "accordion"),
+    B_FLAT("B♭ instrument", "M2", "bb", "b flat", "clarinet", "trumpet", "soprano sax", "cornet", "flugelhorn"),
+    B_FLAT_TENOR("B♭ tenor instrument", "M9", "tenor sax", "bass clarinet"),
+    E_FLAT("E♭ instrument", "M6", "eb", "e flat", "alto sax"),
+    E_FLAT_BARITONE("E♭ baritone instrument", "M13", "baritone sax"),
+    E_FLAT_CLARINET("E♭ clarinet", "-m3", "eb clarinet"),
+    F("F instrument", "P5", "f", "horn", "french horn", "english horn", "cor anglais"),
+    A("A clarinet", "m3", "a", "a clarinet"),
+    G("alto flute", "P4", "g", "alto flute"),
+    OCTAVE_UP("octave instrument that sounds above", "-P8", "piccolo"),
+    OCTAVE_DOWN("octave instrument that sounds below", "P8", "guitar", "double bass", "bass");
+
+    private final String title;
+    private final Interval writtenAbove;
+    private final List<String> names;
+
+    Instrument(String title, String writtenAbove, String... names) {
+        this.title = title;
+        this.writtenAbove = Interval.parse(writtenAbove);
+        this.names = List.of(names);
+    }
+
+    /** @throws Unreadable if no instrument of ours has this name */
+    public static Instrument parse(String text) {
+        String name = text.strip().toLowerCase(Locale.ROOT).replace('♭', 'b').replaceAll("[ -]+", " ");
+        String bare = name.replaceAll(" (instruments?|part)$", "");
+        return Arrays.stream(values())
+                .filter(instrument -> instrument.names.contains(bare) || instrument.names.contains(bare + " sax"))
+                .findFirst()
+                .orElseThrow(() -> Unreadable.because(text, 0, "an instrument", "this name is not known here", "alto sax"));
+    }
+
+    /** Every name that is read. */
+    public static List<String> allNames() {
+        return Arrays.stream(values()).flatMap(i -> i.names.stream()).toList();
+    }
+
+    /** How far above the sounding note the written one stands; it points down for instruments that sound higher. */
+    public Interval writtenAbove() {
+        return writtenAbove;
+    }
+
+    public Stream<String> names() {
+        return names.stream();
+    }
+
+    @Override
+    public String toString() {
+        return title;
+    }
+}

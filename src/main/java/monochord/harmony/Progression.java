@@ -1,0 +1,126 @@
+package monochord.harmony;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import monochord.theory.BandNumber;
+import monochord.theory.Chord;
+import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.Numeral;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/**
+ * A progression of chords in a key.
+ *
+ * <p>Text form: chords by symbol, numeral or number, mixed as one likes, such as {@code F C | G . Ab | % |}. Bar lines
+ * are free. The chords of a bar share it equally, {@code .} gives the chord before it another share, {@code %} repeats
+ * the bar before. Without bar lines each chord has half a bar of four beats. {@link #parse} reads all that {@link
+ * #toString} writes.
+ *
+ * @param barred whether bar lines were written
+ */
+public record Progression(Key key, List<Bar> bars, boolean barred) {
+    /** Beats in a written bar. */
+    public static final int BEATS_PER_BAR = 4;
+
+    private static final int BEATS_PER_CHORD = 2;
+
+    /** @throws IllegalArgumentException if there is no bar */
+    public Progression {
+        bars = List.copyOf(bars);
+        if (bars.isEmpty()) {
+            throw new IllegalArgumentException("a progression must hold a bar");
+        }
+    }
+
+    /**
+     * @param key the key in which numerals and numbers are read
+     * @throws Unreadable if the text is not a progression
+     */
+    public static Progression parse(String text, Key key) {
+        return ProgressionText.parse(text, key);
+    }
+
+    /** These chords one after the other, without bars. */
+    public static Progression of(List<Chord> chords, Key key) {
+        List<Bar> bars = chords.stream()
+                .map(chord -> new Bar(List.of(new Slot(chord, Numeral.of(chord, key), 1, false)), false))
+                .toList();
+        return new Progression(key, bars, false);
+    }
+
+    /** Every slot in order. */
+    public List<Slot> slots() {
+        return bars.stream().flatMap(bar -> bar.slots().stream()).toList();
+    }
+
+    /** The chords in order, a held chord once. */
+    public List<Chord> chords() {
+        return slots().stream().filter(slot -> !slot.held()).map(Slot::chord).toList();
+    }
+
+    /** Beats in each bar: {@value #BEATS_PER_BAR} where bar lines are written, else half of that. */
+    public int beatsPerBar() {
+        return barred ? BEATS_PER_BAR : BEATS_PER_CHORD;
+    }
+
+    /** The same progression in another key; the numerals stay unless the mode changes. */
+    public Progression in(Key other) {
+        Interval up = key.tonic().to(other.tonic());
+        boolean sameMode = key.mode() == other.mode();
+        return map(other, slot -> {
+            Chord chord = slot.chord().plus(up);
+            Numeral numeral = sameMode ? slot.numeral() : Numeral.of(chord, other);
+            return new Slot(chord, numeral, slot.shares(), slot.held());
+        });
+    }
+
+    private Progression map(Key newKey, UnaryOperator<Slot> change) {
+        return new Progression(
+                newKey,
+                bars.stream()
+                        .map(bar -> new Bar(bar.slots().stream().map(change).toList(), bar.repeat()))
+                        .toList(),
+                barred);
+    }
+
+    public String symbols(Signs signs) {
+        return write(slot -> slot.chord().write(signs));
+    }
+
+    public String numerals(Signs signs) {
+        return write(slot -> slot.numeral().write(signs));
+    }
+
+    public String numbers(Signs signs) {
+        return write(slot -> BandNumber.write(slot.chord(), key, signs));
+    }
+
+    private String write(Function<Slot, String> name) {
+        List<String> written = new ArrayList<>();
+        for (Bar bar : bars) {
+            written.add(bar.repeat() ? "%" : write(bar, name));
+        }
+        return String.join(barred ? " | " : " ", written) + (barred ? " |" : "");
+    }
+
+    private static String write(Bar bar, Function<Slot, String> name) {
+        List<String> written = new ArrayList<>();
+        for (Slot slot : bar.slots()) {
+            written.add(slot.held() ? "." : name.apply(slot));
+            for (int share = 1; share < slot.shares(); share++) {
+                written.add(".");
+            }
+        }
+        return String.join(" ", written);
+    }
+
+    /** The chord symbols, with the bars. */
+    @Override
+    public String toString() {
+        return symbols(Signs.ASCII);
+    }
+}

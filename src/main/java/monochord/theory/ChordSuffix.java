@@ -1,0 +1,302 @@
+package monochord.theory;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Reads what stands behind the root of a chord symbol, in any customary writing.
+ *
+ * <p>Where customs differ: {@code C2} is read as C with an added second; {@code C4} as a suspension; {@code CΔ} as a
+ * major seventh chord; {@code C-9} as a minor ninth chord but {@code C-5} and {@code C7-9} as a lowered fifth and ninth;
+ * {@code C+9} as a ninth chord with a raised fifth but {@code C7+9} as a raised ninth.
+ *
+ * <p>Source: kinds, W3C MusicXML 4.0, type {@code kind-value}; letter suffixes, Open Music Theory (2014), page "triads";
+ * the customs above are common practice, no source.
+ */
+final class ChordSuffix {
+    private static final int MOST_KEPT = 1 << 12;
+    private static final int LONGEST_KEPT = 24;
+    private static final Map<String, ChordKind> KNOWN = new ConcurrentHashMap<>();
+
+    private final Cursor cursor;
+    private final int end;
+    private long tones = ToneSet.ROOT | ToneSet.tone(3, 0) | ToneSet.tone(5, 0);
+    private int seventh = -1;
+    private boolean triangle;
+    private int open;
+
+    private ChordSuffix(Cursor cursor, int end) {
+        this.cursor = cursor;
+        this.end = end;
+    }
+
+    /** Reads from the cursor's place up to {@code end}. */
+    static ChordKind read(Cursor cursor, int end) {
+        String suffix = cursor.upTo(end);
+        ChordKind known = KNOWN.get(suffix);
+        if (known != null) {
+            cursor.back(end);
+            return known;
+        }
+        ChordKind kind = new ChordSuffix(cursor, end).readAll();
+        if (KNOWN.size() < MOST_KEPT && suffix.length() <= LONGEST_KEPT) {
+            KNOWN.put(suffix, kind);
+        }
+        return kind;
+    }
+
+    private ChordKind readAll() {
+        third();
+        boolean numbered = number();
+        if (!numbered && triangle) {
+            stack(7);
+        }
+        while (cursor.place() < end) {
+            change();
+        }
+        if (open > 0) {
+            throw cursor.unexpected("a closing bracket");
+        }
+        return ChordKind.ofTones(tones).orElseThrow(() -> cursor.because("these tones make no chord that has a symbol"));
+    }
+
+    private void third() {
+        if (major()) {
+            return;
+        }
+        if (cursor.ahead("-5") || cursor.ahead("+5")) {
+            return;
+        }
+        if (cursor.takeAny("minor", "min", "Minor", "Min", "MIN", "mi", "m", "-", "−")) {
+            replace(3, 0, -1);
+            minorWithMajorSeventh();
+        } else if (cursor.takeAny("dim", "Dim", "°", "º", "o")) {
+            replace(3, 0, -1);
+            replace(5, 0, -1);
+            seventh = -2;
+            minorWithMajorSeventh();
+        } else if (cursor.takeAny("aug", "Aug", "+")) {
+            replace(5, 0, 1);
+            major();
+        } else if (cursor.takeAny("ø", "Ø", "/o")) {
+            replace(3, 0, -1);
+            replace(5, 0, -1);
+            stackUnlessNumbered();
+        }
+    }
+
+    private boolean major() {
+        boolean triangleHere = cursor.takeAny("Δ", "△", "∆");
+        boolean word = !triangleHere && majorWord();
+        triangle |= triangleHere;
+        seventh = triangleHere || word ? 0 : seventh;
+        return triangleHere || word;
+    }
+
+    /** {@code ma} and {@code j} count only before a number, for {@code madd9} is a minor chord. */
+    private boolean majorWord() {
+        return cursor.takeAny("major", "Major", "maj", "Maj", "MAJ", "M")
+                || (cursor.aheadThenDigit("ma") || cursor.aheadThenDigit("Ma")) && cursor.takeAny("ma", "Ma")
+                || cursor.aheadThenDigit("j") && cursor.take('j');
+    }
+
+    /** {@code Cm(maj7)}, {@code Cm/maj7}, {@code CmM7}, {@code C-Δ7}. */
+    private void minorWithMajorSeventh() {
+        int before = cursor.place();
+        boolean bracket = cursor.take('(');
+        boolean slash = !bracket && cursor.take('/');
+        if (!major()) {
+            cursor.back(before);
+            return;
+        }
+        open += bracket ? 1 : 0;
+        if (slash && !cursor.aheadDigit()) {
+            throw cursor.unexpected("7");
+        }
+    }
+
+    private void stackUnlessNumbered() {
+        if (!cursor.aheadDigit()) {
+            stack(7);
+        }
+    }
+
+    private boolean number() {
+        if (cursor.takeAny("6/9", "69")) {
+            add(6, 0);
+            add(9, 0);
+        } else if (cursor.take("13")) {
+            stack(13);
+        } else if (cursor.take("11")) {
+            stack(11);
+        } else if (cursor.take("9")) {
+            stack(9);
+        } else if (cursor.take("7")) {
+            seventh = cursor.takeAny("M", "maj") ? 0 : seventh;
+            stack(7);
+        } else if (cursor.take("6")) {
+            add(6, 0);
+        } else {
+            return smallNumber();
+        }
+        return true;
+    }
+
+    private boolean smallNumber() {
+        boolean plainTriad = has(3, 0) && has(5, 0);
+        if (plainTriad && !triangle && cursor.take("5")) {
+            remove(3, 0);
+        } else if (cursor.take("2")) {
+            add(2, 0);
+        } else if (cursor.take("4")) {
+            addOrSuspendFourth(plainTriad);
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    private void addOrSuspendFourth(boolean suspend) {
+        if (suspend) {
+            suspend(4);
+        } else {
+            add(4, 0);
+        }
+    }
+
+    private void stack(int top) {
+        add(7, seventh);
+        for (int number = 9; number <= top; number += 2) {
+            add(number, 0);
+        }
+    }
+
+    private void change() {
+        if (cursor.take('(')) {
+            open++;
+        } else if (open > 0 && cursor.take(')')) {
+            open--;
+        } else if (open > 0 && (cursor.take(',') || cursor.take(' '))) {
+            return;
+        } else if (cursor.takeAny("add", "Add")) {
+            addition();
+        } else if (cursor.takeAny("sus", "Sus")) {
+            suspension();
+        } else if (cursor.takeAny("no", "omit")) {
+            omission();
+        } else if (cursor.take("alt")) {
+            altered();
+        } else if (cursor.takeAny("/6", "/9", "/13")) {
+            cursor.back(cursor.place() - (cursor.before('3') ? 2 : 1));
+            addition();
+        } else if (open > 0 && majorSeventhInBrackets()) {
+            stack(cursor.number(2, "7, 9, 11 or 13"));
+        } else {
+            alteration();
+        }
+    }
+
+    private boolean majorSeventhInBrackets() {
+        return (cursor.ahead("maj") || cursor.ahead("M")) && major();
+    }
+
+    private void addition() {
+        int alteration = alterationSign();
+        int start = cursor.place();
+        int number = cursor.number(2, "2, 4, 6, 9, 11 or 13");
+        if (number != 2 && number != 4 && number != 6 && number != 9 && number != 11 && number != 13
+                && !(number == 5 && alteration != 0)) {
+            cursor.back(start);
+            throw cursor.unexpected("2, 4, 6, 9, 11 or 13");
+        }
+        add(number, alteration);
+    }
+
+    private void suspension() {
+        if (cursor.takeAny("24", "2sus4", "2/4", "42")) {
+            suspend(4);
+            add(2, 0);
+        } else if (cursor.take('2')) {
+            suspend(2);
+        } else {
+            cursor.takeAny("4");
+            suspend(4);
+        }
+    }
+
+    private void suspend(int number) {
+        remove(3, 0);
+        remove(3, -1);
+        add(number, 0);
+    }
+
+    private void omission() {
+        int start = cursor.place();
+        int number = cursor.number(2, "3, 5, 9 or 11");
+        if (number != 3 && number != 5 && number != 9 && number != 11) {
+            cursor.back(start);
+            throw cursor.unexpected("3, 5, 9 or 11");
+        }
+        for (int alteration = -1; alteration <= 1; alteration++) {
+            remove(number, alteration);
+        }
+    }
+
+    private void altered() {
+        add(7, -1);
+        remove(5, 0);
+        for (int alteration = -1; alteration <= 1; alteration += 2) {
+            add(5, alteration);
+            add(9, alteration);
+        }
+    }
+
+    private void alteration() {
+        boolean lonePlus = cursor.take('+');
+        if (lonePlus && !cursor.aheadDigit()) {
+            replace(5, 0, 1);
+            return;
+        }
+        int alteration = lonePlus ? 1 : alterationSign();
+        if (alteration == 0) {
+            throw cursor.unexpected("b5, #9, add9, sus4, no5, /bass");
+        }
+        alter(alteration);
+    }
+
+    private void alter(int alteration) {
+        int start = cursor.place();
+        int number = cursor.number(2, "5, 9, 11 or 13");
+        boolean known = number == 5 || number == 9 || alteration > 0 && (number == 11 || number == 4)
+                || alteration < 0 && (number == 13 || number == 6);
+        if (!known) {
+            cursor.back(start);
+            throw cursor.unexpected(alteration > 0 ? "5, 9 or 11" : "5, 9 or 13");
+        }
+        replace(number, 0, alteration);
+    }
+
+    private int alterationSign() {
+        if (cursor.takeAny("b", "♭", "-", "−")) {
+            return -1;
+        }
+        return cursor.takeAny("#", "♯", "+") ? 1 : 0;
+    }
+
+    private boolean has(int number, int alteration) {
+        return (tones & ToneSet.tone(number, alteration)) != 0;
+    }
+
+    private void add(int number, int alteration) {
+        tones |= ToneSet.tone(number, alteration);
+    }
+
+    private void remove(int number, int alteration) {
+        tones &= ~ToneSet.tone(number, alteration);
+    }
+
+    private void replace(int number, int from, int to) {
+        remove(number, from);
+        add(number, to);
+    }
+}

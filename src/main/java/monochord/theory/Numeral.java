@@ -1,0 +1,130 @@
+package monochord.theory;
+
+import java.util.Optional;
+
+/**
+ * A chord seen from a key: a Roman numeral with its quality, inversion and target, such as the lowered sixth's major
+ * seventh chord or the dominant of the second degree.
+ *
+ * <p>A numeral says its own quality: capitals for a major third, small letters for a minor one, {@code o} diminished,
+ * {@code ø} half-diminished, {@code +} augmented, and behind it what a chord symbol would say. So {@code I7} is a dominant
+ * seventh chord on the first degree and {@code Imaj7} the one with the key's own seventh. Equal numerals have the same
+ * parts, not just the same tones.
+ *
+ * <p>A lowered or raised degree counts from the major scale. In a minor key {@code III VI VII} stand on that key's own
+ * degrees ({@code bIII bVI bVII} mean the same), while {@code vi} and {@code vii} stand on the raised ones, as do {@code
+ * #VI #vi #VII #vii}.
+ *
+ * <p>Text form: {@code [accidental] roman [quality] [figure or suffix] [ '/' target ]}, such as {@code bVImaj7}, {@code
+ * V65/ii}, {@code viio7/V}, {@code IVadd9}; also {@code N6}, {@code It6}, {@code Fr43}, {@code Ger65} and {@code Cad64}.
+ * A number behind a slash is the degree in the bass: {@code IV/5}. {@link #parse} reads all that {@link #toString}
+ * writes.
+ *
+ * <p>Source: RomanText (Tymoczko, Gotham, Cuthbert, Ariza, ISMIR 2019) for sixth and seventh degrees in minor; figures,
+ * Open Music Theory (2014), page "thoroughbassFigures".
+ *
+ * @param form whether it is written as a degree or under a name of its own
+ * @param degree the degree counted as {@link #root} says, 1 to 7
+ * @param alteration half steps as written: −1 for {@code bVI}
+ * @param bass the interval from the root up to the bass, within an octave
+ * @param target the numeral whose chord is taken for a tonic, or null
+ */
+public record Numeral(Form form, int degree, int alteration, ChordKind kind, Interval bass, Numeral target) {
+    /** How a numeral is written. */
+    public enum Form {
+        DEGREE(""),
+        NEAPOLITAN("N"),
+        ITALIAN("It"),
+        FRENCH("Fr"),
+        GERMAN("Ger"),
+        CADENTIAL("Cad");
+
+        private final String name;
+
+        Form(String name) {
+            this.name = name;
+        }
+
+        String written() {
+            return name;
+        }
+    }
+
+    /** @throws Unreadable if the text is not a numeral */
+    public static Numeral parse(String text) {
+        return NumeralText.parse(text);
+    }
+
+    /** The numeral that names a chord in a key: see {@link NumeralOf}. */
+    public static Numeral of(Chord chord, Key key) {
+        return NumeralOf.numeral(chord, key);
+    }
+
+    /** The numeral of the degree the chord stands on, also where it could be read as applied to another. */
+    public static Numeral onDegree(Chord chord, Key key) {
+        return NumeralOf.onDegree(chord, key).over(chord.root().to(chord.bass()));
+    }
+
+    /** A numeral in root position without a target. */
+    public static Numeral of(int degree, int alteration, ChordKind kind) {
+        return new Numeral(Form.DEGREE, degree, alteration, kind, Interval.UNISON, null);
+    }
+
+    public Optional<Numeral> appliedTo() {
+        return Optional.ofNullable(target);
+    }
+
+    /** The same chord as it stands in the key that {@code tonicised} makes for a moment. */
+    public Numeral appliedTo(Numeral tonicised) {
+        return new Numeral(form, degree, alteration, kind, bass, tonicised);
+    }
+
+    public Numeral over(Interval newBass) {
+        return new Numeral(form, degree, alteration, kind, newBass, target);
+    }
+
+    /** The chord this numeral names in the key. */
+    public Chord in(Key key) {
+        Key here = keyHere(key);
+        NoteName root = here.note(root(here.mode()));
+        return new Chord(root, kind, root.plus(bass));
+    }
+
+    /** The key itself, or the one on the target's root: minor where the target has a minor third. */
+    private Key keyHere(Key key) {
+        return target == null ? key : target.tonicised(key);
+    }
+
+    Key tonicised(Key key) {
+        NoteName root = in(key).root();
+        return kind.holds(Interval.MINOR_THIRD) ? Key.minor(root) : Key.major(root);
+    }
+
+    /** The degree of the root counted from the major scale, as it stands in a key of that mode. */
+    Degree root(Mode mode) {
+        return Degree.of(degree, mode == Mode.AEOLIAN ? alterationInMinor() : alteration);
+    }
+
+    private int alterationInMinor() {
+        if (degree != 3 && degree != 6 && degree != 7) {
+            return alteration;
+        }
+        if (alteration == 0) {
+            return degree != 3 && hasMinorThird() ? 0 : -1;
+        }
+        return alteration > 0 ? alteration - 1 : alteration;
+    }
+
+    boolean hasMinorThird() {
+        return kind.holds(Interval.MINOR_THIRD);
+    }
+
+    public String write(Signs signs) {
+        return NumeralText.write(this, signs);
+    }
+
+    @Override
+    public String toString() {
+        return write(Signs.ASCII);
+    }
+}

@@ -1,0 +1,45 @@
+package monochord.theory;
+
+import java.util.Map;
+
+/** Writes what stands behind the letters of a numeral: the quality sign, then a figure or a suffix. */
+final class NumeralTail {
+    private static final Map<Integer, String> TRIAD = Map.of(1, "", 3, "6", 5, "64");
+    private static final Map<Integer, String> SEVENTH = Map.of(1, "7", 3, "65", 5, "43", 7, "42");
+
+    private NumeralTail() {}
+
+    static String write(Numeral numeral, Signs signs) {
+        String suffix = numeral.kind().toString();
+        int member = numeral.bass().number();
+        return switch (suffix) {
+            case "", "m" -> figured("", TRIAD, numeral, signs);
+            case "dim" -> figured(signs == Signs.ASCII ? "o" : "°", TRIAD, numeral, signs);
+            case "aug" -> figured("+", TRIAD, numeral, signs);
+            case "7", "m7" -> figured("", SEVENTH, numeral, signs);
+            case "maj7", "m(maj7)" -> figured("maj", SEVENTH, numeral, signs);
+            case "dim7" -> figured(signs == Signs.ASCII ? "o" : "°", SEVENTH, numeral, signs);
+            case "m7b5" -> figured("ø", SEVENTH, numeral, signs);
+            default -> signs.dress(plainSuffix(numeral)) + (member == 1 ? "" : bassDegree(numeral, signs));
+        };
+    }
+
+    private static String figured(String sign, Map<Integer, String> figures, Numeral numeral, Signs signs) {
+        boolean inChord = numeral.kind().holds(numeral.bass());
+        String figure = inChord ? figures.get(numeral.bass().number()) : null;
+        return sign + (figure != null ? figure : figures.get(1) + bassDegree(numeral, signs));
+    }
+
+    private static String bassDegree(Numeral numeral, Signs signs) {
+        int fifths = numeral.root(Mode.IONIAN).fifths() + numeral.bass().fifths();
+        return "/" + Degree.ofFifths(fifths).write(signs);
+    }
+
+    /** The chord symbol's suffix without the m that the small letters already say, and with the 6 told from a figure. */
+    private static String plainSuffix(Numeral numeral) {
+        String suffix = numeral.kind().toString();
+        boolean saidBySmallLetters = numeral.hasMinorThird() && suffix.startsWith("m") && !suffix.startsWith("maj");
+        String rest = saidBySmallLetters ? suffix.substring(1) : suffix.startsWith("dim") ? "o" + suffix.substring(3) : suffix;
+        return rest.equals("6") ? "add6" : rest.startsWith("6(") ? "add6" + rest.substring(1) : rest;
+    }
+}
