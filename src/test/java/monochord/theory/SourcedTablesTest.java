@@ -1,5 +1,6 @@
 package monochord.theory;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,14 +15,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * No row of a table goes unread: a row that starts with a sharp would be taken for a comment and vanish, so it must stand
- * in quotes.
+ * in quotes; a table in a file says in its first line where it is from and how many rows it has.
  */
 class SourcedTablesTest {
     @Test
     void noRowOfATableInATestVanishes() throws IOException, URISyntaxException {
         int seen = 0;
-        for (Class<?> type : testClasses()) {
-            for (Method method : type.getDeclaredMethods()) {
+        for (Path file : files("Test.class")) {
+            for (Method method : load(file).getDeclaredMethods()) {
                 CsvSource table = method.getAnnotation(CsvSource.class);
                 seen += table == null ? 0 : 1;
                 assertTrue(
@@ -29,27 +30,43 @@ class SourcedTablesTest {
                         method.toString());
             }
         }
-        assertTrue(seen > 20, "only " + seen + " tables seen");
+        assertTrue(seen > 40, "only " + seen + " tables seen");
     }
 
-    private static List<Class<?>> testClasses() throws IOException, URISyntaxException {
-        Path root = Path.of(SourcedTablesTest.class
+    @Test
+    void everyTableInAFileSaysItsSourceAndItsRows() throws IOException, URISyntaxException {
+        List<Path> tables = files(".csv");
+        for (Path table : tables) {
+            List<String> lines = Files.readAllLines(table);
+            assertTrue(lines.get(0).startsWith("Source: "), table.toString());
+            assertTrue(lines.get(0).endsWith("; " + (lines.size() - 2) + " rows"), table.toString());
+            assertTrue(lines.stream().noneMatch(line -> line.startsWith("#") || line.isBlank()), table.toString());
+        }
+        assertTrue(tables.size() >= 7, "only " + tables.size() + " tables seen");
+    }
+
+    /** All files below our own test classes whose name ends so. */
+    private static List<Path> files(String end) throws IOException, URISyntaxException {
+        try (Stream<Path> files = Files.walk(root().resolve("monochord"))) {
+            return files.filter(file -> file.toString().endsWith(end)).toList();
+        }
+    }
+
+    private static Path root() throws URISyntaxException {
+        return Path.of(SourcedTablesTest.class
                 .getProtectionDomain()
                 .getCodeSource()
                 .getLocation()
                 .toURI());
-        try (Stream<Path> files = Files.walk(root)) {
-            return files.map(root::relativize)
-                    .map(file -> file.toString().replace(root.getFileSystem().getSeparator(), "."))
-                    .filter(name -> name.startsWith("monochord.") && name.endsWith("Test.class"))
-                    .<Class<?>>map(name -> load(name.substring(0, name.length() - ".class".length())))
-                    .toList();
-        }
     }
 
-    private static Class<?> load(String name) {
+    private static Class<?> load(Path file) throws URISyntaxException {
+        String name = root().relativize(file).toString().replace(file.getFileSystem().getSeparator(), ".");
         try {
-            return Class.forName(name, false, SourcedTablesTest.class.getClassLoader());
+            return Class.forName(
+                    name.substring(0, name.length() - ".class".length()),
+                    false,
+                    SourcedTablesTest.class.getClassLoader());
         } catch (ClassNotFoundException notThere) {
             throw new IllegalStateException(name, notThere);
         }
