@@ -7,15 +7,15 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What the tests of this package share: lists as words, and the domains that are small enough to walk whole. */
-final class Written {
+public final class Written {
     private Written() {}
 
     /** The text forms with a space between them. */
-    static String words(Collection<?> values) {
+    public static String words(Collection<?> values) {
         return values.stream().map(Object::toString).collect(Collectors.joining(" "));
     }
 
-    static List<NoteName> names(String words) {
+    public static List<NoteName> names(String words) {
         return Stream.of(words.split(" ")).map(NoteName::parse).toList();
     }
 
