@@ -46,7 +46,9 @@ public final class Borrowing {
 
     private static List<Scale> ownScales(Key key) {
         Scale own = key.scale();
-        return key.mode() == Mode.AEOLIAN ? List.of(own, new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR)) : List.of(own);
+        return key.mode() == Mode.AEOLIAN
+                ? List.of(own, new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR))
+                : List.of(own);
     }
 
     private static boolean holds(Scale scale, Chord chord) {

@@ -14,7 +14,18 @@ import monochord.theory.Unreadable;
  * fifth up, is written a fourth above what sounds.
  */
 public enum Instrument {
-    CONCERT("concert pitch", "P1", "concert", "c", "flute", "oboe", "violin", "trombone", "piano", "voice", "accordion"),
+    CONCERT(
+            "concert pitch",
+            "P1",
+            "concert",
+            "c",
+            "flute",
+            "oboe",
+            "violin",
+            "trombone",
+            "piano",
+            "voice",
+            "accordion"),
     B_FLAT("B♭ instrument", "M2", "bb", "b flat", "clarinet", "trumpet", "soprano sax", "cornet", "flugelhorn"),
     B_FLAT_TENOR("B♭ tenor instrument", "M9", "tenor sax", "bass clarinet"),
     E_FLAT("E♭ instrument", "M6", "eb", "e flat", "alto sax"),
@@ -43,7 +54,8 @@ public enum Instrument {
         return Arrays.stream(values())
                 .filter(instrument -> instrument.names.contains(bare) || instrument.names.contains(bare + " sax"))
                 .findFirst()
-                .orElseThrow(() -> Unreadable.because(text, 0, "an instrument", "this name is not known here", "alto sax"));
+                .orElseThrow(
+                        () -> Unreadable.because(text, 0, "an instrument", "this name is not known here", "alto sax"));
     }
 
     /** Every name that is read. */

@@ -89,12 +89,12 @@ public final class BandNumber {
     /** The number of a chord in a key, its quality always said, so that no reader has to know the key's own chords. */
     public static String write(Chord chord, Key key, Signs signs) {
         Degree root = key.degreeOf(chord.root());
-        boolean minorSeventh = key.mode() == Mode.AEOLIAN
-                && root.number() == 7
-                && chord.kind().quality() == TriadQuality.DIMINISHED;
+        boolean minorSeventh =
+                key.mode() == Mode.AEOLIAN && root.number() == 7 && chord.kind().quality() == TriadQuality.DIMINISHED;
         String accidental = signs.accidental(minorSeventh ? root.alteration() : accidental(root, key));
         String bass = chord.isInverted() ? "/" + bassNumber(chord.bass(), key, signs) : "";
-        boolean known = !accidental.isEmpty() || NumeralOf.own(root.number(), key).kind().equals(ChordKind.MAJOR);
+        boolean known = !accidental.isEmpty()
+                || NumeralOf.own(root.number(), key).kind().equals(ChordKind.MAJOR);
         return accidental + root.number() + suffix(chord.kind(), known, signs) + bass;
     }
 

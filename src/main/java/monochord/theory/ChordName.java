@@ -130,7 +130,10 @@ record ChordName(String suffix, int oddity) {
         private boolean add(Degree degree) {
             int number = degree.number();
             boolean known = Math.abs(degree.alteration()) <= 1 && number != 1 && number != 3 && number != 7;
-            boolean stands = number != 4 && number != 2 || has(3, 0) || has(3, -1) || degree.alteration() != 0
+            boolean stands = number != 4 && number != 2
+                    || has(3, 0)
+                    || has(3, -1)
+                    || degree.alteration() != 0
                     || number == 2 && has(4, 0);
             if (known && stands) {
                 change(number, degree.alteration());
@@ -186,7 +189,8 @@ record ChordName(String suffix, int oddity) {
             String altered = String.join("", alterations);
             String other = String.join(",", others);
             boolean bare = base.isEmpty() && altered.isEmpty() && others.size() == 1 && other.startsWith("add");
-            return base + (base.isEmpty() && !altered.isEmpty() ? "(" + altered + ")" : altered)
+            return base
+                    + (base.isEmpty() && !altered.isEmpty() ? "(" + altered + ")" : altered)
                     + (other.isEmpty() || bare ? other : "(" + other + ")");
         }
     }

@@ -62,8 +62,14 @@ final class Cursor {
     /** Takes one of these words only if a figure follows it, for {@code maj9} is a suffix and {@code maj65} is not. */
     boolean takeAnyBeforeFigure(String... wanted) {
         int before = place;
-        if (takeAny(wanted) && (ahead("65") || ahead("64") || ahead("6/") || ahead("43") || ahead("4/") || ahead("42")
-                || ahead("2"))) {
+        if (takeAny(wanted)
+                && (ahead("65")
+                        || ahead("64")
+                        || ahead("6/")
+                        || ahead("43")
+                        || ahead("4/")
+                        || ahead("42")
+                        || ahead("2"))) {
             return true;
         }
         place = before;

@@ -54,8 +54,11 @@ final class IntervalText {
     private static String explain(Interval natural, int number) {
         String name = Interval.numberInWords(number);
         String article = name.startsWith("e") || name.startsWith("o") ? "an " : "a ";
-        return article + name + (natural.isPerfectKind() ? " is perfect, augmented or diminished"
-                : " is major, minor, augmented or diminished");
+        return article
+                + name
+                + (natural.isPerfectKind()
+                        ? " is perfect, augmented or diminished"
+                        : " is major, minor, augmented or diminished");
     }
 
     private static Interval parseWords(String text) {

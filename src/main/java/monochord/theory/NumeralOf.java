@@ -69,8 +69,11 @@ final class NumeralOf {
 
     private static Numeral function(ChordKind kind) {
         return switch (kind.quality()) {
-            case MAJOR -> kind.holds(Interval.MAJOR_SEVENTH) || kind.holds(Interval.MAJOR_SIXTH)
-                    && !kind.holds(Interval.MINOR_SEVENTH) ? null : Numeral.of(5, 0, kind);
+            case MAJOR ->
+                kind.holds(Interval.MAJOR_SEVENTH)
+                                || kind.holds(Interval.MAJOR_SIXTH) && !kind.holds(Interval.MINOR_SEVENTH)
+                        ? null
+                        : Numeral.of(5, 0, kind);
             case DIMINISHED -> Numeral.of(7, 0, kind);
             default -> null;
         };
@@ -94,8 +97,9 @@ final class NumeralOf {
 
     /** Whether the key holds every tone; a minor key with its movable sixth and seventh, or with the major third. */
     private static boolean isOwn(Chord chord, Key key) {
-        return holdsAll(key.scale(), chord) || key.mode() == Mode.AEOLIAN && OWN_IN_MINOR.stream()
-                .anyMatch(kind -> holdsAll(new Scale(key.tonic(), kind), chord));
+        return holdsAll(key.scale(), chord)
+                || key.mode() == Mode.AEOLIAN
+                        && OWN_IN_MINOR.stream().anyMatch(kind -> holdsAll(new Scale(key.tonic(), kind), chord));
     }
 
     private static boolean holdsAll(Scale scale, Chord chord) {

@@ -39,7 +39,9 @@ final class NumeralTail {
     private static String plainSuffix(Numeral numeral) {
         String suffix = numeral.kind().toString();
         boolean saidBySmallLetters = numeral.hasMinorThird() && suffix.startsWith("m") && !suffix.startsWith("maj");
-        String rest = saidBySmallLetters ? suffix.substring(1) : suffix.startsWith("dim") ? "o" + suffix.substring(3) : suffix;
+        String rest = saidBySmallLetters
+                ? suffix.substring(1)
+                : suffix.startsWith("dim") ? "o" + suffix.substring(3) : suffix;
         return rest.equals("6") ? "add6" : rest.startsWith("6(") ? "add6" + rest.substring(1) : rest;
     }
 }

@@ -23,8 +23,9 @@ final class NumeralText {
     private static final Map<String, Integer> SEVENTH_FIGURES =
             Map.of("65", 3, "653", 3, "43", 5, "643", 5, "42", 7, "642", 7, "2", 7);
 
-    private static final List<String> FIGURES =
-            List.of("653", "643", "642", "6/5", "6/4", "6/3", "4/3", "4/2", "5/3", "65", "64", "63", "43", "42", "53", "6", "2");
+    private static final List<String> FIGURES = List.of(
+            "653", "643", "642", "6/5", "6/4", "6/3", "4/3", "4/2", "5/3", "65", "64", "63", "43", "42", "53", "6",
+            "2");
 
     private final Cursor cursor;
 
@@ -79,7 +80,8 @@ final class NumeralText {
     }
 
     private Numeral neapolitan() {
-        Interval bass = cursor.takeAny("64", "6/4") ? Interval.PERFECT_FIFTH
+        Interval bass = cursor.takeAny("64", "6/4")
+                ? Interval.PERFECT_FIFTH
                 : cursor.take('6') ? Interval.MAJOR_THIRD : Interval.UNISON;
         return new Numeral(Form.NEAPOLITAN, 2, -1, ChordKind.MAJOR, bass, null);
     }
@@ -157,7 +159,8 @@ final class NumeralText {
     }
 
     private Interval bassOf(ChordKind kind, int member) {
-        return member == 1 ? Interval.UNISON
+        return member == 1
+                ? Interval.UNISON
                 : kind.interval(member).orElseThrow(() -> cursor.because("the chord has no tone for that figure"));
     }
 
@@ -175,8 +178,8 @@ final class NumeralText {
         if (number < 1 || number > 7) {
             throw cursor.because("the bass must be a degree from 1 to 7");
         }
-        return Interval.simple(Degree.of(number, alteration).fifths()
-                - plain.root(Mode.IONIAN).fifths());
+        return Interval.simple(
+                Degree.of(number, alteration).fifths() - plain.root(Mode.IONIAN).fifths());
     }
 
     /** What stands before the slash of a target or of a bass degree. */
