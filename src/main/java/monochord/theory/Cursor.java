@@ -79,7 +79,7 @@ final class Cursor {
     /** Whether a slash and a number follow, with accidentals between them perhaps. */
     boolean aheadDegreeAfterSlash() {
         int at = place + 1;
-        while (at < text.length() && "b#♭♯x".indexOf(text.charAt(at)) >= 0) {
+        while (at < text.length() && "b#♭♯x𝄪𝄫".indexOf(text.charAt(at)) >= 0) {
             at++;
         }
         return peek() == '/' && isDigitAt(at);
