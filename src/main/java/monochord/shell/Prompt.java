@@ -102,7 +102,7 @@ final class Prompt {
     }
 
     private void say(Terminal terminal, Answer answer) {
-        int width = terminal.getWidth() > 0 ? terminal.getWidth() : USUAL_WIDTH;
+        int width = terminal.getSize().getColumns() > 0 ? terminal.getSize().getColumns() : USUAL_WIDTH;
         Look here = look.inWidth(width);
         terminal.writer().write(Ansi.of(answer.text(here), here));
         terminal.writer().flush();

@@ -24,6 +24,7 @@ import monochord.theory.Unreadable;
  */
 final class Reading {
     static final int LONGEST_LINE = 10_000;
+    private static final int LONGEST_QUOTE = 30;
 
     private static final Pattern JAVA = Pattern.compile(
             "[;{}=]|\\w\\(|^(var|int|long|double|boolean|char|String|import|for|while|if|new|class|record|return)\\b");
@@ -100,10 +101,21 @@ final class Reading {
             sitting.remember(music);
             return ShowVerb.answer(music, sitting.key());
         } catch (Unreadable unreadable) {
-            String advice = Nearest.to(word, verbs.words())
-                    .map(verb -> "Did you mean " + verb + "?")
-                    .orElse("Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major.");
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, advice);
+            return neither(text, word, unreadable);
         }
+    }
+
+    /** A line whose first word is music is music gone wrong; any other is taken for a verb that does not exist. */
+    private Answer neither(String text, String word, Unreadable unreadable) {
+        Optional<String> near = Nearest.to(word, verbs.words());
+        if (near.isEmpty() && unreadable.place() > word.length()) {
+            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+        }
+        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
+        return new Refusal(
+                "\"" + shown + "\" is neither a verb nor music.",
+                1,
+                near.map(verb -> "Did you mean " + verb + "?")
+                        .orElse("Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major."));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.page.Style;
+import monochord.page.StyledLine;
 import monochord.page.StyledText;
 import monochord.theory.BandNumber;
 import monochord.theory.Key;
@@ -18,8 +19,7 @@ public record KeyAnswer(Key key) implements Answer {
         Signs signs = look.signs();
         Progression triads = triads();
         return StyledText.builder()
-                .line(key.write(signs), Style.STRONG)
-                .add(": " + signature(look))
+                .line(StyledLine.of(key.write(signs), Style.STRONG).plus(": " + signature(look)))
                 .line("Scale:    " + Words.notes(key.scale().tones(), look))
                 .line("Triads:   " + Words.joined(triads.chords(), "  ", chord -> chord.write(signs)))
                 .line("Numerals: " + triads.numerals(signs).replace(" ", "  "))

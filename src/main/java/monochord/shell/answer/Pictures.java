@@ -50,7 +50,7 @@ final class Pictures {
         List<Grip> grips = Comping.grips(Arrangement.changes(progression));
         List<monochord.page.ChordRow> drawn = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            drawn.add(new monochord.page.ChordRow(rows.get(i).chord(), rows.get(i).numeral(), grips.get(i).right()));
+            drawn.add(new monochord.page.ChordRow(rows.get(i).numeral(), rows.get(i).chord(), grips.get(i).right()));
         }
         return below(look.plain()
                 ? KeyboardWords.progression(drawn, look.signs(), look.width())

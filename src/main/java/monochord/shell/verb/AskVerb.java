@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.Skills;
+import monochord.practice.skill.Skills;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.VerdictAnswer;

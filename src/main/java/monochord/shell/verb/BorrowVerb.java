@@ -17,7 +17,7 @@ final class BorrowVerb implements Verb {
                 "borrow",
                 Usage.Topic.EXPLORING,
                 "borrow [MODE] [in KEY]",
-                "list the chords a key can borrow, from all parallel modes or from one",
+                "list the chords a key can borrow from its parallel modes",
                 "borrow in D",
                 "borrow mixolydian in A");
     }

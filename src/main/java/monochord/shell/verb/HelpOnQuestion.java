@@ -17,7 +17,7 @@ enum HelpOnQuestion implements Verb {
             return Saying.of(desk.hint());
         }
     },
-    TELL("tell", "be told the answer to the open question, and how one gets there") {
+    TELL("tell", "be told the answer to the open question and the way to it") {
         @Override
         Answer help(Sitting sitting) {
             Question question = open(sitting).question();

@@ -45,7 +45,7 @@ public final class HelpVerb implements Verb {
                         "help",
                         Usage.Topic.LEAVING,
                         "help [VERB, writing, ears or hands]",
-                        "list the verbs, or tell about one; how music is written; cautions",
+                        "list the verbs, tell about one, or about writing and care",
                         "help play",
                         "help writing")
                 .withSmallWords();

@@ -21,7 +21,7 @@ final class NameVerb implements Verb {
                 "name",
                 Usage.Topic.EXPLORING,
                 "name NOTES [in KEY]",
-                "say what chord these notes make, the lowest first; spelling counts",
+                "say what chord these notes make, the lowest first",
                 "name C E G A",
                 "name Ab C Eb G in C");
     }

@@ -32,7 +32,7 @@ public final class PlayVerb implements Verb {
                         "play",
                         Usage.Topic.SOUND,
                         "play MUSIC [in KEY] [at BPM] [with PATCH] [--wav FILE] [--midi FILE]",
-                        "play it behind the prompt, or write it to a file; without music, play the last again",
+                        "play music, or write it to a file; alone, play the last again",
                         EXAMPLE,
                         "play F C G Ab with electric piano 1",
                         "play D harmonic minor --wav scale.wav")
