@@ -51,7 +51,7 @@ public final class Main {
 
     /** The launcher says which streams are terminals, for the JVMs do not agree on what a console is. */
     private static boolean isTerminal(int stream) {
-        String said = System.getProperty("monochord.terminal");
+        String said = System.getProperty("monochord.terminals");
         return said == null ? System.console() != null : said.indexOf('0' + stream) >= 0;
     }
 

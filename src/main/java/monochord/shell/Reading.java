@@ -6,12 +6,12 @@ import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Nearest;
 import monochord.shell.verb.Sentence;
-import monochord.shell.verb.ShowVerb;
 import monochord.shell.verb.Usage;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
@@ -99,7 +99,7 @@ final class Reading {
         try {
             Music music = MusicText.read(text, sitting.key());
             sitting.remember(music);
-            return ShowVerb.answer(music, sitting.key());
+            return MusicAnswer.of(music, sitting.key());
         } catch (Unreadable unreadable) {
             return neither(text, word, unreadable);
         }
