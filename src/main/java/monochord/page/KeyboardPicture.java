@@ -13,10 +13,10 @@ import monochord.theory.Signs;
  * A keyboard with marked keys, as text:
  *
  * <pre>
- *         R                   5
- *    ██   A♭   ██        ██   E♭        ██   ██   ██
- *──┴────┴────┴────┴────C────┴────┴────┴────G────┴────┴──
- *                      3                   7
+ *          R                   5
+ *     ██   A♭   ██        ██   E♭        ██   ██   ██
+ * ──┴────┴────┴────┴────C────┴────┴────┴────G────┴────┴──
+ *                       3                   7
  * </pre>
  *
  * <p>Names are spelled as they are handed in, so C flat stands on the key of B. Where the width does not do, the keyboard
@@ -76,8 +76,14 @@ public final class KeyboardPicture {
 
     /** The best one first: whole groups of black keys before broad keys. */
     static List<Keys> stretches(List<Marked> marks) {
-        int lowest = marks.stream().min(Comparator.comparingInt(Marked::key)).orElseThrow().key();
-        int highest = marks.stream().max(Comparator.comparingInt(Marked::key)).orElseThrow().key();
+        int lowest = marks.stream()
+                .min(Comparator.comparingInt(Marked::key))
+                .orElseThrow()
+                .key();
+        int highest = marks.stream()
+                .max(Comparator.comparingInt(Marked::key))
+                .orElseThrow()
+                .key();
         List<Keys> stretches = new ArrayList<>();
         for (int pitch : PITCHES) {
             stretches.add(Keys.grouped(lowest, highest, pitch));

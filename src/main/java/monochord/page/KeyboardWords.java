@@ -87,7 +87,8 @@ public final class KeyboardWords {
                 .filter(pitch -> before.stream().anyMatch(pitch::soundsLike))
                 .map(pitch -> pitch.name().write(signs))
                 .collect(Collectors.joining(" "));
-        String tones = row.pitches().stream().map(pitch -> pitch.name().write(signs)).collect(Collectors.joining(" "));
+        String tones =
+                row.pitches().stream().map(pitch -> pitch.name().write(signs)).collect(Collectors.joining(" "));
         String stays = kept.isEmpty() ? "" : " " + kept + (kept.contains(" ") ? " stay." : " stays.");
         return StyledLine.of(row.chord().write(signs), Style.STRONG)
                 .plus(", " + row.numeral().write(signs) + ": " + tones + "." + stays);

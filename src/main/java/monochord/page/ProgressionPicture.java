@@ -47,9 +47,15 @@ public final class ProgressionPicture {
     /** One try at a grid on one stretch of keyboard. */
     private record ProgressionGrid(List<ChordRow> rows, Signs signs, Keys keys, boolean numerals) {
         Optional<StyledText> draw() {
-            int symbols = widest(rows.stream().map(row -> row.chord().write(signs)).toList());
+            int symbols =
+                    widest(rows.stream().map(row -> row.chord().write(signs)).toList());
             int label = symbols
-                    + (numerals ? 2 + widest(rows.stream().map(row -> row.numeral().write(signs)).toList()) : 0);
+                    + (numerals
+                            ? 2
+                                    + widest(rows.stream()
+                                            .map(row -> row.numeral().write(signs))
+                                            .toList())
+                            : 0);
             Keys placed = keys.withMargin(label + 2 + keys.pitch() / 2);
             List<StyledLine> lines = new ArrayList<>(ruler(placed));
             for (ChordRow row : rows) {
@@ -85,9 +91,12 @@ public final class ProgressionPicture {
 
         private Optional<StyledLine> line(ChordRow row, Keys placed, int numeralColumns) {
             Row tones = new Row();
-            row.marked().forEach(mark -> tones.put(
-                    placed.column(mark.key()),
-                    new Span(mark.pitch().name().write(signs), mark.role().style())));
+            row.marked()
+                    .forEach(mark -> tones.put(
+                            placed.column(mark.key()),
+                            new Span(
+                                    mark.pitch().name().write(signs),
+                                    mark.role().style())));
             return tones.placed().map(at -> label(row, at, numeralColumns));
         }
 

@@ -38,10 +38,11 @@ public final class Roles {
             case 1 -> new Role("R", "root", Style.ROOT);
             case 3 -> new Role("3", "third", Style.THIRD);
             case 7 -> new Role("7", "seventh", Style.SEVENTH);
-            default -> new Role(
-                    Signs.MUSIC.accidental(alteration) + number,
-                    change(alteration) + ordinal(interval),
-                    number == 5 ? Style.FIFTH : Style.OTHER_TONE);
+            default ->
+                new Role(
+                        Signs.MUSIC.accidental(alteration) + number,
+                        change(alteration) + ordinal(interval),
+                        number == 5 ? Style.FIFTH : Style.OTHER_TONE);
         };
     }
 
@@ -59,7 +60,10 @@ public final class Roles {
         boolean full = scale.kind().degrees().size() == NOTES_OF_A_FULL_SCALE;
         Style style = degree.fifths() == 0 ? Style.ROOT : Style.OTHER_TONE;
         return full
-                ? new Role(Integer.toString(degree.number()), Degree.of(degree.number(), 0).inWords(), style)
+                ? new Role(
+                        Integer.toString(degree.number()),
+                        Degree.of(degree.number(), 0).inWords(),
+                        style)
                 : new Role(degree.write(Signs.MUSIC), degree.inWords(), style);
     }
 
@@ -79,9 +83,8 @@ public final class Roles {
         if (!chord.isInverted()) {
             return marked(stack(chord, bass), chord);
         }
-        List<Pitch> upper = chord.holds(chord.bass())
-                ? within(chord, bass)
-                : stack(chord, Pitch.atOrAbove(chord.root(), bass));
+        List<Pitch> upper =
+                chord.holds(chord.bass()) ? within(chord, bass) : stack(chord, Pitch.atOrAbove(chord.root(), bass));
         List<Marked> all = new ArrayList<>();
         all.add(new Marked(bass, of(chord, chord.bass()).inBass()));
         all.addAll(marked(upper, chord));

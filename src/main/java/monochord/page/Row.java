@@ -9,8 +9,8 @@ import java.util.TreeMap;
 /**
  * One row of a picture: signs, each at the column of its key.
  *
- * <p>A sign covers its column. It begins there, or where it would touch the sign to its right, as much further left as
- * it must; a long sign such as {@code bass 3} ends there.
+ * <p>A sign covers its column. It begins there, or one column before it where it is long or would touch the sign to its
+ * right; a very long one such as {@code bass 3} ends there.
  */
 final class Row {
     private final TreeMap<Integer, Span> at = new TreeMap<>();
@@ -29,7 +29,7 @@ final class Row {
         for (Map.Entry<Integer, Span> sign : at.descendingMap().entrySet()) {
             int width = sign.getValue().columns();
             int start = Math.min(start(sign.getKey(), width), next - width - 1);
-            if (start + width <= sign.getKey()) {
+            if (start < Math.min(sign.getKey() - 1, start(sign.getKey(), width))) {
                 return Optional.empty();
             }
             placed.put(start, sign.getValue());
@@ -39,7 +39,7 @@ final class Row {
     }
 
     private static int start(int column, int width) {
-        return width < 3 ? column : width == 3 ? column - 1 : column - width + 1;
+        return width < 3 ? column : width < 5 ? column - 1 : column - width + 1;
     }
 
     /** The row as text, from the column {@code from} on, with this sign where nothing stands. */
