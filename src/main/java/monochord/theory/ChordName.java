@@ -143,11 +143,17 @@ record ChordName(String suffix, int oddity) {
 
         private void change(int number, int alteration) {
             int written = written(number, alteration);
-            boolean alters = alteration != 0 && !has(number, 0) && (number == 5 || written > 7 && seventh());
+            boolean alters =
+                    isAlteration(number, alteration) && !has(number, 0) && (number == 5 || written > 7 && seventh());
             String text = Signs.ASCII.accidental(alteration) + written;
             (alters ? alterations : others).add(alters ? text : "add" + text);
             cost += alters ? ALTERED : ADDED;
             missing &= alters ? ~ToneSet.tone(number, 0) : ~0L;
+        }
+
+        /** An eleventh is only raised and a thirteenth only lowered; the other way round they are added. */
+        private static boolean isAlteration(int number, int alteration) {
+            return number == 4 ? alteration > 0 : number == 6 ? alteration < 0 : alteration != 0;
         }
 
         private int written(int number, int alteration) {
@@ -163,10 +169,8 @@ record ChordName(String suffix, int oddity) {
         private boolean leaveOutTheRest() {
             for (Degree degree : inOrder(missing)) {
                 int number = degree.number();
-                boolean mayGo = number == 3
-                        || number == 5 && !hasFifth()
-                        || number == 2 && seventh()
-                        || number == 4 && hasThird();
+                boolean mayGo = !hasAny(number)
+                        && (number == 3 || number == 5 || number == 2 && seventh() || number == 4 && hasThird());
                 if (!mayGo) {
                     return false;
                 }
@@ -176,8 +180,8 @@ record ChordName(String suffix, int oddity) {
             return true;
         }
 
-        private boolean hasFifth() {
-            return has(5, 0) || has(5, -1) || has(5, 1);
+        private boolean hasAny(int number) {
+            return has(number, -1) || has(number, 0) || has(number, 1);
         }
 
         private boolean hasThird() {

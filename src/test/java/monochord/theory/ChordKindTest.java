@@ -19,8 +19,8 @@ class ChordKindTest {
     private static final List<String> FIFTHS = List.of("", "5", "b5", "#5");
     private static final List<String> SEVENTHS = List.of("", "b7", "7", "bb7", "6");
     private static final List<String> NINTHS = List.of("", "2", "b2", "#2", "b2 #2");
-    private static final List<String> ELEVENTHS = List.of("", "4", "#4");
-    private static final List<String> THIRTEENTHS = List.of("", "6", "b6");
+    private static final List<String> ELEVENTHS = List.of("", "4", "#4", "b4");
+    private static final List<String> THIRTEENTHS = List.of("", "6", "b6", "#6");
 
     static List<Set<Degree>> stacks() {
         Set<Set<Degree>> stacks = new HashSet<>();

@@ -20,12 +20,12 @@ import java.util.function.Function;
  * @param texts texts it reads, to be damaged
  * @param use what a person would do next with the value; it must not throw
  */
-record Driver<T>(Function<String, T> parse, List<String> pieces, List<String> texts, Consumer<T> use) {
+public record Driver<T>(Function<String, T> parse, List<String> pieces, List<String> texts, Consumer<T> use) {
     private static final int MEGABYTE = 1 << 20;
     private static final Duration WELL_UNDER_A_SECOND = Duration.ofMillis(600);
 
     /** Every text of up to that many pieces; answers how many there were. */
-    int driveAllUpTo(int length) {
+    public int driveAllUpTo(int length) {
         return driveAll("", length);
     }
 
@@ -39,7 +39,7 @@ record Driver<T>(Function<String, T> parse, List<String> pieces, List<String> te
     }
 
     /** Half of them pieces in a row, half of them readable texts with a piece put in, taken out or doubled. */
-    void driveAtRandom(int times, long seed) {
+    public void driveAtRandom(int times, long seed) {
         Random chance = new Random(seed);
         for (int i = 0; i < times; i++) {
             drive(i % 2 == 0 ? inARow(chance) : damaged(chance));
@@ -73,7 +73,7 @@ record Driver<T>(Function<String, T> parse, List<String> pieces, List<String> te
     }
 
     /** One line of a megabyte for each piece, alone and after a readable text; each is over in well under a second. */
-    void driveWithMegabytes() {
+    public void driveWithMegabytes() {
         for (String piece : pieces) {
             String line = piece.repeat(MEGABYTE / piece.length());
             assertTimeoutPreemptively(WELL_UNDER_A_SECOND, () -> drive(line), () -> "a megabyte of " + piece);
