@@ -137,6 +137,18 @@ class WavFileTest {
     }
 
     @Test
+    void aNoteStartsOnItsBeat() throws IOException {
+        Score score = Score.rest(Beats.of(4, 3)).then(Score.note(Pitch.parse("C4"), Beats.ONE));
+        byte[] wav = wav(Performance.of(score).at(120).sequence());
+        double[] samples = Spectrum.mono(Arrays.copyOfRange(wav, HEADER, wav.length), 0, 1);
+        int onset = 0;
+        while (Math.abs(samples[onset]) < 50) {
+            onset++;
+        }
+        assertEquals(0.667, onset / 44_100.0, 0.015, "four thirds of a beat at 120 beats a minute");
+    }
+
+    @Test
     void restsAtTheEndAreHeld() throws IOException {
         Score score = Score.note(Pitch.parse("C4"), Beats.ONE).then(Score.rest(Beats.of(9)));
         byte[] wav = wav(Performance.of(score).at(60).sequence());
