@@ -33,10 +33,10 @@ public final class BandNumber {
         return slash < 0 ? numeral : over(numeral, text.substring(slash + 1), text, slash + 1, key);
     }
 
-    /** The last slash, if a degree follows it and the whole is not a six-nine chord. */
+    /** The last slash, unless it is the one of a six-nine chord. */
     private static int slashBeforeBass(String text) {
         int slash = text.lastIndexOf('/');
-        return slash > 0 && !text.endsWith("6/9") ? slash : -1;
+        return slash > 0 && !text.startsWith("6/9", slash - 1) ? slash : -1;
     }
 
     private static Numeral numeral(int number, int alteration, String suffix, Key key, Cursor cursor) {

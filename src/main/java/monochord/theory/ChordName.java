@@ -163,7 +163,10 @@ record ChordName(String suffix, int oddity) {
         private boolean leaveOutTheRest() {
             for (Degree degree : inOrder(missing)) {
                 int number = degree.number();
-                boolean mayGo = number == 3 || number == 5 || number == 2 && seventh() || number == 4 && hasThird();
+                boolean mayGo = number == 3
+                        || number == 5 && !hasFifth()
+                        || number == 2 && seventh()
+                        || number == 4 && hasThird();
                 if (!mayGo) {
                     return false;
                 }
@@ -171,6 +174,10 @@ record ChordName(String suffix, int oddity) {
                 cost += number == 4 ? USUALLY_LEFT_OUT : number == 5 && !hasThird() ? BOTH_LEFT_OUT : LEFT_OUT;
             }
             return true;
+        }
+
+        private boolean hasFifth() {
+            return has(5, 0) || has(5, -1) || has(5, 1);
         }
 
         private boolean hasThird() {

@@ -4,7 +4,7 @@ import java.util.function.IntPredicate;
 
 /** Reads a text from left to right, knows what the text is meant to be, and says where it stops making sense. */
 final class Cursor {
-    private static final int MOST_ACCIDENTALS = 14;
+    private static final int MOST_ACCIDENTALS = 13;
 
     private final String text;
     private final String what;
@@ -79,7 +79,7 @@ final class Cursor {
     /** Whether a slash and a number follow, with accidentals between them perhaps. */
     boolean aheadDegreeAfterSlash() {
         int at = place + 1;
-        while (at < text.length() && "b#♭♯x".indexOf(text.charAt(at)) >= 0) {
+        while (at < text.length() && "b#♭♯x𝄪𝄫".indexOf(text.charAt(at)) >= 0) {
             at++;
         }
         return peek() == '/' && isDigitAt(at);

@@ -21,8 +21,10 @@ final class IntervalText {
         if (quality.isEmpty() || quality.length() > MOST_ALTERED) {
             throw cursor.unexpected("P, M, m, A or d");
         }
+        int start = cursor.place();
         int number = cursor.number(2, "a number from 1");
         cursor.end();
+        cursor.back(start);
         Interval up = interval(cursor, quality.equals("p") ? "P" : quality, number);
         return down ? up.reversed() : up;
     }

@@ -87,7 +87,8 @@ public record Numeral(Form form, int degree, int alteration, ChordKind kind, Int
     public Chord in(Key key) {
         Key here = keyHere(key);
         NoteName root = here.note(root(here.mode()));
-        return new Chord(root, kind, root.plus(bass));
+        boolean minor = form == Form.CADENTIAL && here.isMinor();
+        return new Chord(root, minor ? ChordKind.MINOR : kind, root.plus(bass));
     }
 
     /** The key itself, or the one on the target's root: minor where the target has a minor third. */

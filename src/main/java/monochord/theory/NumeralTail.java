@@ -35,13 +35,17 @@ final class NumeralTail {
         return "/" + Degree.ofFifths(fifths).write(signs);
     }
 
-    /** The chord symbol's suffix without the m that the small letters already say, and with the 6 told from a figure. */
+    /** The chord symbol's suffix without the m that the small letters already say, with 6 and 5/3 told from figures. */
     private static String plainSuffix(Numeral numeral) {
         String suffix = numeral.kind().toString();
         boolean saidBySmallLetters = numeral.hasMinorThird() && suffix.startsWith("m") && !suffix.startsWith("maj");
         String rest = saidBySmallLetters
                 ? suffix.substring(1)
                 : suffix.startsWith("dim") ? "o" + suffix.substring(3) : suffix;
-        return rest.equals("6") ? "add6" : rest.startsWith("6(") ? "add6" + rest.substring(1) : rest;
+        if (rest.equals("5") && !numeral.bass().equals(Interval.UNISON)) {
+            return "no3";
+        }
+        boolean sixth = rest.startsWith("6") && !rest.startsWith("6/9") && !rest.startsWith("6sus");
+        return sixth ? "add" + rest : rest;
     }
 }

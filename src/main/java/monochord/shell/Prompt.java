@@ -1,0 +1,110 @@
+package monochord.shell;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import monochord.theory.Signs;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+
+/** The prompt on a terminal. */
+final class Prompt {
+    private static final int USUAL_WIDTH = 80;
+    private static final String GREETING = "Good day. Enter begins the first lesson; or type a chord, a progression, or help.";
+
+    private final Surroundings around;
+    private final Verbs verbs;
+    private final Sitting sitting;
+    private final Reading reading;
+    private final Look look;
+
+    Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
+        this.around = around;
+        this.verbs = verbs;
+        this.sitting = sitting;
+        this.reading = reading;
+        this.look = look;
+    }
+
+    /** Converses until the learner leaves. */
+    int run() {
+        try (Terminal terminal = terminal()) {
+            converse(terminal);
+            return Answer.DONE;
+        } catch (IOException broken) {
+            around.err().println("The terminal cannot be used: " + broken.getMessage());
+            return Answer.FAILED;
+        }
+    }
+
+    /** Without the grapheme question, which costs a round trip and loses keys typed ahead. */
+    private static Terminal terminal() throws IOException {
+        return TerminalBuilder.builder()
+                .provider("jni")
+                .graphemeCluster(false)
+                .encoding(StandardCharsets.UTF_8)
+                .build();
+    }
+
+    /** Reads and answers on this terminal. */
+    void converse(Terminal terminal) {
+        LineReader reader = reader(terminal);
+        say(terminal, Saying.of(GREETING));
+        while (!sitting.hasEnded()) {
+            try {
+                String line = reader.readLine(mark());
+                say(terminal, reading.read(line));
+            } catch (UserInterruptException interrupted) {
+                sitting.ear().stop();
+                say(terminal, Saying.of("Stopped. To leave, type quit or press ctrl-D."));
+            } catch (EndOfFileException end) {
+                sitting.end();
+            }
+        }
+    }
+
+    private String mark() {
+        return look.signs() == Signs.MUSIC ? "▸ " : "> ";
+    }
+
+    private LineReader reader(Terminal terminal) {
+        LineReader reader = LineReaderBuilder.builder()
+                .terminal(terminal)
+                .appName("monochord")
+                .parser(new Words())
+                .completer(new Completion(verbs, sitting))
+                .highlighter(new VerbHighlighter(verbs, look))
+                .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
+                .build();
+        history().ifPresent(file -> reader.setVariable(LineReader.HISTORY_FILE, file));
+        return reader;
+    }
+
+    /** The history's file, or none where its folder cannot be made: then lines are remembered for this sitting only. */
+    private Optional<Path> history() {
+        try {
+            return Optional.of(Files.createDirectories(around.home()).resolve("history"));
+        } catch (IOException | RuntimeException none) {
+            return Optional.empty();
+        }
+    }
+
+    private void say(Terminal terminal, Answer answer) {
+        int width = terminal.getSize().getColumns() > 0 ? terminal.getSize().getColumns() : USUAL_WIDTH;
+        Look here = look.inWidth(width);
+        terminal.writer().write(Ansi.of(answer.text(here), here));
+        terminal.writer().flush();
+    }
+}
