@@ -11,8 +11,8 @@ import javax.sound.sampled.SourceDataLine;
 /**
  * One sequence being played on the player's thread, until its end or until it is stopped from another thread.
  *
- * <p>What the synthesizer renders goes to the card in small pieces. So every note falls where the score has it, and stopping
- * means to drop what the card still holds: there is no note that could be left hanging.
+ * <p>What the synthesizer renders goes to the card in small pieces. So every note falls where the score has it, and
+ * stopping means to drop what the card still holds: there is no note that could be left hanging.
  */
 final class Playback implements Runnable {
     /** Bytes handed over at a time, 23 ms: as long as it may take until a stop is seen. */

@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Source: frequencies of equal temperament from A4 = 440 Hz, ISO 16:1975; five cents as the least difference that matters,
- * common practice, no source. The header: WAVE, IBM and Microsoft, 1991.
+ * Source: frequencies of equal temperament from A4 = 440 Hz, ISO 16:1975; five cents as the least difference that
+ * matters, common practice, no source. The header: WAVE, IBM and Microsoft, 1991.
  */
 class WavFileTest {
     private static final int HEADER = 44;
@@ -46,7 +46,10 @@ class WavFileTest {
     @TempDir
     Path folder;
 
-    /** Another bank may have vibrato in its organ, or an organ that is not in tune; what we promise is the notes we send. */
+    /**
+     * Another bank may have vibrato in its organ, or an organ that is not in tune; what we promise is the notes we
+     * send.
+     */
     private static void expectTheJdksOwnBank() throws MidiUnavailableException {
         String bank = MidiSystem.getSynthesizer().getDefaultSoundbank().getName();
         assumeTrue(
