@@ -25,7 +25,9 @@ final class JavaSound {
     /** What the card holds in advance, 0.1 s: enough to outlast a pause of the JVM. */
     private static final int CARD_BYTES = RATE / 10 * FRAME_BYTES;
 
-    /** The synthesizer looks up user preferences, and those log lines to the terminal when the home is new or read-only. */
+    /**
+     * The synthesizer looks up user preferences, and those log lines to the terminal when the home is new or read-only.
+     */
     private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
 
     static {

@@ -1,5 +1,7 @@
 package monochord.sound;
 
+import static monochord.sound.JavaSound.FRAME_BYTES;
+
 import java.io.IOException;
 import javax.sound.midi.Sequence;
 import javax.sound.sampled.AudioInputStream;
@@ -9,12 +11,12 @@ import javax.sound.sampled.SourceDataLine;
 /**
  * One sequence being played on the player's thread, until its end or until it is stopped from another thread.
  *
- * <p>What the synthesizer renders goes to the card in small pieces. So every note falls where the score has it, and stopping
- * means to drop what the card still holds: there is no note that could be left hanging.
+ * <p>What the synthesizer renders goes to the card in small pieces. So every note falls where the score has it, and
+ * stopping means to drop what the card still holds: there is no note that could be left hanging.
  */
 final class Playback implements Runnable {
     /** Bytes handed over at a time, 23 ms: as long as it may take until a stop is seen. */
-    private static final int PIECE_BYTES = 1024 * JavaSound.FRAME_BYTES;
+    private static final int PIECE_BYTES = 1024 * FRAME_BYTES;
 
     private final Sequence sequence;
     private final Playing playing;
@@ -65,23 +67,30 @@ final class Playback implements Runnable {
     }
 
     private void pour(AudioInputStream sound, SourceDataLine card) throws IOException {
-        byte[] piece = new byte[PIECE_BYTES];
         long music = JavaSound.frames(sequence);
         card.start();
-        for (long frames = 0; !stopped; frames += PIECE_BYTES / JavaSound.FRAME_BYTES) {
-            int read = sound.readNBytes(piece, 0, PIECE_BYTES);
-            if (read == 0 || frames > music && JavaSound.isSilent(piece)) {
-                card.drain();
-                return;
-            }
-            boolean taken = card.write(piece, 0, read) == read;
-            if (!taken) {
+        byte[] piece = sound.readNBytes(PIECE_BYTES);
+        for (long frames = 0; !stopped && !isOver(piece, frames > music); frames += piece.length / FRAME_BYTES) {
+            if (card.write(piece, 0, piece.length) < piece.length) {
                 playing.started().complete(Outcome.BROKEN);
                 return;
             }
             playing.started().complete(Outcome.SOUNDING);
+            piece = sound.readNBytes(PIECE_BYTES);
         }
-        card.stop();
-        card.flush();
+        finish(card);
+    }
+
+    private static boolean isOver(byte[] piece, boolean afterTheMusic) {
+        return piece.length == 0 || afterTheMusic && JavaSound.isSilent(piece);
+    }
+
+    private void finish(SourceDataLine card) {
+        if (stopped) {
+            card.stop();
+            card.flush();
+        } else {
+            card.drain();
+        }
     }
 }

@@ -9,9 +9,9 @@ import javax.sound.midi.Sequence;
 /**
  * Plays behind the prompt: one thing at a time, the next replaces the last.
  *
- * <p>Every method returns at once. The sound output is opened by the player's own thread for each thing played and let go
- * when it is over, so that one that was busy or missing is tried again with the next. All threads are daemons, so a program
- * that ends does not wait for the music.
+ * <p>Every method returns at once. The sound output is opened by the player's own thread for each thing played and let
+ * go when it is over, so that one that was busy or missing is tried again with the next. All threads are daemons, so a
+ * program that ends does not wait for the music.
  */
 public final class Player implements AutoCloseable {
     private final ExecutorService thread = Executors.newSingleThreadExecutor(Player::daemon);

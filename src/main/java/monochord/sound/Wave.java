@@ -14,8 +14,8 @@ import javax.sound.sampled.AudioInputStream;
  * A recording on its way into a file. Rendered once, a little at a time, so that an hour needs no more memory than a
  * minute; then what has to be quieter is made so in place.
  *
- * <p>Source: Multimedia Programming Interface and Data Specifications 1.0, IBM and Microsoft, 1991, WAVE with format tag 1;
- * from memory.
+ * <p>Source: Multimedia Programming Interface and Data Specifications 1.0, IBM and Microsoft, 1991, WAVE with format
+ * tag 1; from memory.
  */
 final class Wave implements AutoCloseable {
     private static final int RATE = JavaSound.RATE;

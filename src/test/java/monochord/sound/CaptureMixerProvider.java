@@ -13,8 +13,8 @@ import javax.sound.sampled.SourceDataLine;
 import javax.sound.sampled.spi.MixerProvider;
 
 /**
- * A sound card for tests: what is played on it is recorded. It is there only while the system property {@value #PROPERTY}
- * says {@code free}, {@code slow}, {@code busy} or {@code broken}; else no test sees it.
+ * A sound card for tests: what is played on it is recorded. It is there only while the system property {@value
+ * #PROPERTY} says {@code free}, {@code slow}, {@code busy} or {@code broken}; else no test sees it.
  */
 public final class CaptureMixerProvider extends MixerProvider {
     static final String PROPERTY = "monochord.test.card";
@@ -80,7 +80,9 @@ public final class CaptureMixerProvider extends MixerProvider {
         }
     }
 
-    /** An object of a large interface that answers by the methods of a small one, and by nothing, zero or no elsewhere. */
+    /**
+     * An object of a large interface that answers by the methods of a small one, and by nothing, zero or no elsewhere.
+     */
     private static <T> T answering(Class<T> wanted, Object parts) {
         Map<Class<?>, Object> nothing = Map.of(boolean.class, false, int.class, 0, long.class, 0L, float.class, 0f);
         return wanted.cast(Proxy.newProxyInstance(
