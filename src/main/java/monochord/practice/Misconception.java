@@ -1,0 +1,65 @@
+package monochord.practice;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A wrong procedure. Each skill runs those that could happen there and compares what they give with the answer.
+ *
+ * <p>Sources: the slip of leaving the root of a borrowed chord unaltered, Integrated Music Theory (open university
+ * course text), lesson 16a; slips with intervals, Open Music Theory (2014); the others common teaching experience, no
+ * source.
+ */
+public enum Misconception {
+    SPELLED_BY_SOUND("The key on the piano is right; the name has to come from the letter that is due."),
+    LETTER_REPEATED("A scale of seven notes uses each letter once."),
+    NOT_LOWERED("A flat in front of a degree says: a half step below the degree of the major scale."),
+    ROOT_ONLY("When the root comes down, the other tones follow the chord's own quality, not the key."),
+    ROOT_LOWERED("No flat stands in front, so the root is the key's own; only a tone inside the chord moves."),
+    LOWERED_TOO_FAR("Lowered means one half step, no more."),
+    QUALITY_OF_THE_KEY("The quality comes from the scale degree by degree, not from the name of the key."),
+    WRONG_QUALITY("The half steps between the tones decide the quality."),
+    WRONG_DEGREE("The tonic counts as 1; from there each letter is one degree."),
+    COUNTED_FROM_ZERO("Degrees and intervals count the note you start on as 1."),
+    COUNTED_THE_START("Steps are moves: the key you stand on is nought."),
+    RELATIVE_FOR_PARALLEL("Parallel means the same tonic; the relative has the same signature and another tonic."),
+    PARALLEL_FOR_RELATIVE("A minor key shares its signature with its relative major, a minor third higher."),
+    SIGNATURE_FORGOTTEN("The key signature counts for every note that the accidental in front does not change."),
+    LAST_SIGN_FOR_TONIC("The last sharp is the seventh degree, the last flat is the fourth."),
+    SHARPS_FOR_FLATS("Going up by fifths adds sharps, going down by fifths adds flats."),
+    WRONG_DEGREE_RAISED("Harmonic minor raises the seventh alone; melodic minor going up raises sixth and seventh."),
+    NOT_RAISED("The signature of a minor key leaves the seventh low; the raised note is written in."),
+    OTHER_SCALE("Check the scale's own steps, one by one, from the tonic."),
+    WRONG_SOURCE("A scale is the source only if it holds every tone of the chord."),
+    WRONG_BASS("The chord is named by its root; the lowest note alone does not change that."),
+    BASS_FOR_ROOT("Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass."),
+    MISSING_NOTE("Count the notes: one has been left out."),
+    EXTRA_NOTE("Count the notes: there is one more than was asked for."),
+    THIRD_KEPT("A suspended note stands in place of the third."),
+    WRONG_SEVENTH("Measure the seventh from the root, in half steps."),
+    WRONG_WAY("Up and down are not the same way: check the direction first."),
+    LETTERS_ONLY("Letters alone are not enough: each takes the accidental that the distance asks for."),
+    WRONG_KEY("Say the key first, then count from its tonic.");
+
+    private final String rule;
+
+    Misconception(String rule) {
+        this.rule = rule;
+    }
+
+    /** The one with this id, if there is one; none for null. */
+    public static Optional<Misconception> find(String id) {
+        return Arrays.stream(values()).filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    /** As scripts read it: {@code spelled-by-sound}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The rule that the procedure breaks, in a sentence. */
+    public String rule() {
+        return rule;
+    }
+}

@@ -1,0 +1,108 @@
+package monochord.practice;
+
+import java.util.List;
+import monochord.theory.Key;
+
+/**
+ * One question, its judge, and the way to its answer. Two questions are equal when they ask the same under the same seed.
+ *
+ * <p>All sentences carry the signs of printed music; {@link #expected} is ASCII.
+ */
+public final class Question {
+    private final Topic topic;
+    private final long seed;
+    private final Form form;
+    private final String prompt;
+    private final Judge judge;
+    private final Coaching coaching;
+
+    private Question(Topic topic, long seed, Form form, String prompt, Judge judge, Coaching coaching) {
+        this.topic = topic;
+        this.seed = seed;
+        this.form = form;
+        this.prompt = prompt;
+        this.judge = judge;
+        this.coaching = coaching;
+    }
+
+    public static Question of(Topic topic, Form form, String prompt, Judge judge, Coaching coaching) {
+        return new Question(topic, 0, form, prompt, judge, coaching);
+    }
+
+    /** The same question, marked as drawn with this seed. */
+    public Question withSeed(long newSeed) {
+        return new Question(topic, newSeed, form, prompt, judge, coaching);
+    }
+
+    public String skillId() {
+        return topic.skill();
+    }
+
+    /** The subject in its canonical text. */
+    public String subject() {
+        return topic.subject();
+    }
+
+    public Key key() {
+        return topic.key();
+    }
+
+    /** The seed it was drawn with; 0 if the subject was given. */
+    public long seed() {
+        return seed;
+    }
+
+    public Form form() {
+        return form;
+    }
+
+    public String prompt() {
+        return prompt;
+    }
+
+    /** Judges any text whatever; it never throws. */
+    public Verdict judge(String answer) {
+        return judge.judge(answer);
+    }
+
+    public String expected() {
+        return judge.expected();
+    }
+
+    /** Three: a nudge, the first move, all but the last step. */
+    public List<String> hints() {
+        return coaching.hints();
+    }
+
+    /** The way to the answer, as a teacher would say it at the keyboard. */
+    public String derivation() {
+        return coaching.derivation();
+    }
+
+    /** Why a verdict was given: the rule that was broken, if one is known, then the way to the answer. */
+    public String explain(Verdict verdict) {
+        return Misconception.find(verdict.misconception())
+                .map(broken -> broken.rule() + " " + derivation())
+                .orElse(derivation());
+    }
+
+    /** What each wrong procedure gives here; one that gives the right answer is left out. */
+    public List<Mistake> mistakes() {
+        return judge.mistakes();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Question that && topic.equals(that.topic) && seed == that.seed;
+    }
+
+    @Override
+    public int hashCode() {
+        return topic.hashCode() + Long.hashCode(seed);
+    }
+
+    @Override
+    public String toString() {
+        return topic.skill() + " of " + topic.subject() + " in " + topic.key();
+    }
+}

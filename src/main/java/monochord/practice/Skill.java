@@ -1,0 +1,31 @@
+package monochord.practice;
+
+import java.util.List;
+import java.util.Random;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Something a learner can do, and the questions that show it. */
+public interface Skill {
+    /** As it is written in lessons and at the prompt: {@code borrowed-chord}. */
+    String id();
+
+    /** A few words for a heading: {@code Borrowed chords}. */
+    String title();
+
+    /** The subjects worth asking in that key, from easy to awkward, in the text that {@link #question} reads. */
+    List<String> subjects(Key key);
+
+    /**
+     * @param key where a subject that names no key or root of its own is asked
+     * @throws Unreadable if the skill cannot take this subject, or not in this key
+     */
+    Question question(Key key, String subject);
+
+    /** A question on one of the key's subjects; the same seed picks the same one. */
+    default Question question(Key key, long seed) {
+        List<String> subjects = subjects(key);
+        String subject = subjects.get(new Random(seed).nextInt(subjects.size()));
+        return question(key, subject).withSeed(seed);
+    }
+}

@@ -1,0 +1,20 @@
+package monochord.practice.skill;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.practice.Skill;
+
+/** Every skill that can be asked, in the order in which they are learned. */
+public final class Skills {
+    private static final List<Skill> ALL = List.of();
+
+    private Skills() {}
+
+    public static List<Skill> all() {
+        return ALL;
+    }
+
+    public static Optional<Skill> find(String id) {
+        return ALL.stream().filter(skill -> skill.id().equals(id)).findFirst();
+    }
+}
