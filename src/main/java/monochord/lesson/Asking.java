@@ -78,7 +78,6 @@ final class Asking {
     }
 
     private boolean isLast(Question question) {
-        return !drawn.isEmpty()
-                && drawn.get(drawn.size() - 1).toString().equals(question.toString());
+        return !drawn.isEmpty() && drawn.get(drawn.size() - 1).toString().equals(question.toString());
     }
 }

@@ -60,7 +60,8 @@ public final class Filling {
             int next = text.indexOf(OPEN, place + OPEN.length());
             int close = text.indexOf('}', place);
             if (close < 0 || next >= 0 && next < close) {
-                troubles.add(new Trouble(place, OPEN + " is not closed", "write } behind the fill, without another in it"));
+                troubles.add(
+                        new Trouble(place, OPEN + " is not closed", "write } behind the fill, without another in it"));
             } else {
                 trouble(text.substring(place + OPEN.length(), close), place).ifPresent(troubles::add);
             }
@@ -79,7 +80,7 @@ public final class Filling {
     }
 
     private static Optional<Trouble> trouble(Fill fill, String argument, int place) {
-        String instead = "write " + (fill.takes("") ? "" : "for example ") + fill.example();
+        String instead = "write " + (fill.example().contains(" ") ? "for example " : "") + fill.example();
         if (!fill.takes(argument)) {
             String what = argument.isEmpty() ? " needs to know which" : " takes nothing behind it";
             return Optional.of(new Trouble(place, "the fill " + fill.word() + what, instead));

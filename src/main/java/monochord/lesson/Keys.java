@@ -60,9 +60,8 @@ public record Keys(List<List<Choice>> steps) {
     public static Keys parse(String text) {
         List<List<Choice>> steps = new ArrayList<>();
         for (Piece step : new Piece(text, 0).split(THEN)) {
-            steps.add(step.split(COMMA).stream()
-                    .map(piece -> choice(piece, text))
-                    .toList());
+            steps.add(
+                    step.split(COMMA).stream().map(piece -> choice(piece, text)).toList());
         }
         return new Keys(steps);
     }

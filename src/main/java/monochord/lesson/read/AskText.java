@@ -44,7 +44,11 @@ final class AskText {
 
     private Optional<Ask> ask(int fence) {
         if (!fields.containsKey("skill")) {
-            faults.at(fence, 1, "the question names no skill", "write skill: and one of " + String.join(", ", skillIds()));
+            faults.at(
+                    fence,
+                    1,
+                    "the question names no skill",
+                    "write skill: and one of " + String.join(", ", skillIds()));
         }
         Optional<Skill> skill = said("skill").flatMap(this::skill);
         Optional<Keys> keys = said("keys").map(this::keys).orElse(Optional.of(Keys.same()));

@@ -135,9 +135,10 @@ final class Body {
     }
 
     private Line line(Node node) {
-        return lines.get(node.getSourceSpans().isEmpty()
-                ? 0
-                : node.getSourceSpans().get(0).getLineIndex());
+        return lines.get(
+                node.getSourceSpans().isEmpty()
+                        ? 0
+                        : node.getSourceSpans().get(0).getLineIndex());
     }
 
     private void fault(Node node, String what, String instead) {

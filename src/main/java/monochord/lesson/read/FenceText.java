@@ -30,9 +30,13 @@ final class FenceText {
         int last = first + block.getSourceSpans().size() - 1;
         boolean closed = block.getClosingFenceLength() != null;
         String word = block.getInfo() == null ? "" : block.getInfo();
-        FenceText text = new FenceText(lines.get(first), word, lines.subList(first + 1, closed ? last : last + 1), faults);
+        FenceText text =
+                new FenceText(lines.get(first), word, lines.subList(first + 1, closed ? last : last + 1), faults);
         if (!closed) {
-            text.fault(0, "the block is not closed", "write " + block.getFenceCharacter().repeat(3) + " on a line below it");
+            text.fault(
+                    0,
+                    "the block is not closed",
+                    "write " + block.getFenceCharacter().repeat(3) + " on a line below it");
         }
         return text.part();
     }
@@ -61,8 +65,7 @@ final class FenceText {
     }
 
     private Part code() {
-        return new Part.Code(
-                fence.number(), inside.stream().map(Line::text).collect(Collectors.joining("\n")));
+        return new Part.Code(fence.number(), inside.stream().map(Line::text).collect(Collectors.joining("\n")));
     }
 
     private String example() {

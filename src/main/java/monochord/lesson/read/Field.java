@@ -21,14 +21,16 @@ record Field(String name, Line line, Piece value) {
         Matcher field = FORM.matcher(line.text());
         int start = line.whole().place();
         if (!field.matches()) {
-            faults.at(line.number(), line.column(start), "this line is no " + kind, "write a name, a colon and a value");
+            faults.at(
+                    line.number(), line.column(start), "this line is no " + kind, "write a name, a colon and a value");
             return Optional.empty();
         }
         if (!names.contains(field.group(1))) {
             faults.in(line, 0, Trouble.unknown(start, kind, field.group(1), names));
             return Optional.empty();
         }
-        Piece value = new Piece(line.text(), 0).part(field.start(2), field.end(2)).stripped();
+        Piece value =
+                new Piece(line.text(), 0).part(field.start(2), field.end(2)).stripped();
         return Optional.of(new Field(field.group(1), line, value));
     }
 

@@ -42,7 +42,11 @@ final class Guard {
         if (length > LONGEST_LINE) {
             faults.at(line.number(), 1, "a line of " + length + " characters", "write at most " + LONGEST_LINE);
         } else if (stretch > LONGEST_STRETCH) {
-            faults.at(line.number(), 1, "more than " + LONGEST_STRETCH + " characters in one piece", "leave an empty line");
+            faults.at(
+                    line.number(),
+                    1,
+                    "more than " + LONGEST_STRETCH + " characters in one piece",
+                    "leave an empty line");
             stretch = 0;
             return true;
         }
@@ -71,7 +75,11 @@ final class Guard {
         if (!tag.find()) {
             return line.text();
         }
-        faults.at(line.number(), line.column(tag.start()), "HTML is not read", "write it in Markdown, or a space after <");
+        faults.at(
+                line.number(),
+                line.column(tag.start()),
+                "HTML is not read",
+                "write it in Markdown, or a space after <");
         return tag.replaceAll("‹");
     }
 }

@@ -19,7 +19,11 @@ record Head(Map<String, Field> fields, int end) {
 
     static Head read(List<Line> lines, Faults faults) {
         if (!isFence(lines.get(0))) {
-            faults.at(1, 1, "the head is missing", "write --- on the first line, below it title, grade, needs and skills, then ---");
+            faults.at(
+                    1,
+                    1,
+                    "the head is missing",
+                    "write --- on the first line, below it title, grade, needs and skills, then ---");
             return new Head(Map.of(), 0);
         }
         int close = close(lines);
@@ -47,8 +51,7 @@ record Head(Map<String, Field> fields, int end) {
 
     private static int lastField(List<Line> lines) {
         int i = 1;
-        while (i < Math.min(lines.size(), MOST_LINES)
-                && Field.looksLike(lines.get(i))) {
+        while (i < Math.min(lines.size(), MOST_LINES) && Field.looksLike(lines.get(i))) {
             i++;
         }
         return i;

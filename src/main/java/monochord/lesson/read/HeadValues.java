@@ -26,7 +26,8 @@ final class HeadValues {
 
     Optional<String> title() {
         Optional<Field> field = head.field("title");
-        Optional<String> title = field.map(said -> unquoted(said.value().text())).filter(text -> !text.isEmpty());
+        Optional<String> title =
+                field.map(said -> unquoted(said.value().text())).filter(text -> !text.isEmpty());
         if (field.isPresent() && title.isEmpty()) {
             field.get().fault("the title is empty", "write " + Head.example("title"), faults);
         }
@@ -61,7 +62,11 @@ final class HeadValues {
             if (SLUG.matcher(need.text()).matches()) {
                 needs.add(need);
             } else {
-                fault("needs", need.place(), "\"" + need.text() + "\" is no slug", "write the file name without its number and .md");
+                fault(
+                        "needs",
+                        need.place(),
+                        "\"" + need.text() + "\" is no slug",
+                        "write the file name without its number and .md");
             }
         }
         return needs;

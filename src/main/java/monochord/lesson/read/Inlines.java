@@ -28,6 +28,7 @@ final class Inlines {
     private final StringBuilder run = new StringBuilder();
     /** Where in the file the characters of the run stand: by index in the run, the start of each node's text. */
     private final TreeMap<Integer, SourceSpan> places = new TreeMap<>();
+
     private Style style = Style.PLAIN;
 
     private Inlines(List<Line> lines, Faults faults) {

@@ -37,7 +37,9 @@ record LessonName(int book, String bookTitle, int place, String slug) {
     }
 
     private static String fileName(Path path) {
-        return path == null || path.getFileName() == null ? "" : path.getFileName().toString();
+        return path == null || path.getFileName() == null
+                ? ""
+                : path.getFileName().toString();
     }
 
     private static String withoutEnding(String name) {
@@ -54,7 +56,9 @@ record LessonName(int book, String bookTitle, int place, String slug) {
 
     /** {@code how-scales-are-built} as {@code How scales are built}. */
     static String inWords(String slug) {
-        return slug.isEmpty() ? "" : Character.toUpperCase(slug.charAt(0)) + slug.substring(1).replace('-', ' ');
+        return slug.isEmpty()
+                ? ""
+                : Character.toUpperCase(slug.charAt(0)) + slug.substring(1).replace('-', ' ');
     }
 
     /** {@code 3.2}, or nothing if one of the numbers is missing. */

@@ -106,7 +106,8 @@ public final class Library {
                 : first(entry -> entry.number().equals(wanted))
                         .or(() -> first(entry -> entry.slug().equals(wanted)))
                         .or(() -> first(entry -> entry.slug().startsWith(wanted.replace(' ', '-'))))
-                        .or(() -> first(entry -> entry.title().toLowerCase(Locale.ROOT).startsWith(wanted)));
+                        .or(() -> first(
+                                entry -> entry.title().toLowerCase(Locale.ROOT).startsWith(wanted)));
     }
 
     private Optional<LibraryEntry> first(Predicate<LibraryEntry> wanted) {
@@ -116,13 +117,15 @@ public final class Library {
     /** The lesson that was probably meant by a text that {@link #find} does not know. */
     public Optional<LibraryEntry> didYouMean(String text) {
         String wanted = text.strip().replace(' ', '-');
-        return Nearest.to(wanted, slugs()).flatMap(slug -> first(entry -> entry.slug().equals(slug)))
+        return Nearest.to(wanted, slugs())
+                .flatMap(slug -> first(entry -> entry.slug().equals(slug)))
                 .or(() -> nearestTitle(text.strip()));
     }
 
     private Optional<LibraryEntry> nearestTitle(String text) {
         List<String> titles = entries.stream().map(LibraryEntry::title).toList();
-        return Nearest.to(text, titles).flatMap(title -> first(entry -> entry.title().equals(title)));
+        return Nearest.to(text, titles)
+                .flatMap(title -> first(entry -> entry.title().equals(title)));
     }
 
     /** The lesson after this one in the library. */
@@ -146,7 +149,8 @@ public final class Library {
 
     private static Reading withFault(Reading reading, Fault fault) {
         return new Reading(
-                reading.lesson(), Stream.concat(Stream.of(fault), reading.faults().stream()).toList());
+                reading.lesson(),
+                Stream.concat(Stream.of(fault), reading.faults().stream()).toList());
     }
 
     /**

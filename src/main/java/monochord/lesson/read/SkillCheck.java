@@ -45,7 +45,8 @@ final class SkillCheck {
         if (!listed.add(id)) {
             said.fault("skills", piece.place(), id + " is listed twice", "leave one out");
         } else if (!asked.contains(id) && AskText.skillIds().contains(id)) {
-            said.fault("skills", piece.place(), id + " is listed but never asked", "write an ask block, or leave it out");
+            said.fault(
+                    "skills", piece.place(), id + " is listed but never asked", "write an ask block, or leave it out");
         }
     }
 
