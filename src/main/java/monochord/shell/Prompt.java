@@ -22,7 +22,8 @@ import org.jline.terminal.TerminalBuilder;
 /** The prompt on a terminal. */
 final class Prompt {
     private static final int USUAL_WIDTH = 80;
-    private static final String GREETING = "Good day. Enter begins the first lesson; or type a chord, a progression, or help.";
+    private static final String GREETING =
+            "Good day. Enter begins the first lesson; or type a chord, a progression, or help.";
 
     private final Surroundings around;
     private final Verbs verbs;

@@ -8,7 +8,8 @@ import monochord.shell.sitting.Sitting;
 final class LessonsVerb implements Verb {
     @Override
     public Usage usage() {
-        return Usage.of("lessons", Usage.Topic.LEARNING, "lessons", "list the lessons").withSmallWords();
+        return Usage.of("lessons", Usage.Topic.LEARNING, "lessons", "list the lessons")
+                .withSmallWords();
     }
 
     @Override
