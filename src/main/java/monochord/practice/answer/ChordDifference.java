@@ -54,7 +54,7 @@ final class ChordDifference {
         String should = missing.size() == strange.size() && missing.size() == 1
                 ? Say.note(strange.get(0)) + " should be " + Say.note(tone) + ": "
                 : "The " + place(chord, tone) + " is " + Say.note(tone) + ": ";
-        return "Nearly: " + Say.areRight(kept) + ". " + should + measure(chord, tone);
+        return Say.areRight(kept) + ". " + should + measure(chord, tone);
     }
 
     /** How a tone is reached from the root. */

@@ -7,7 +7,6 @@ import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.NoteName;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
@@ -101,14 +100,11 @@ public final class ChordRubric extends Rubric<Tones> {
 
     @Override
     Optional<Tones> bySound() {
-        NoteName plain = chord.root().simplest();
-        Chord respelled =
-                chord.plus(Interval.simple(plain.fifths() - chord.root().fifths()));
-        return Optional.of(respelled.equals(chord) ? simplestTones() : Tones.of(respelled));
+        return Optional.of(Chart.print(chord).map(Tones::of).orElseGet(this::otherNames));
     }
 
-    /** The root kept, every other tone as the piano would suggest it: with a sharp where it had a flat. */
-    private Tones simplestTones() {
+    /** The root kept, every altered tone under its other name. */
+    private Tones otherNames() {
         return Tones.of(wanted().notes().stream()
                 .map(note -> note.equals(chord.root()) ? note : otherName(note))
                 .toList());
@@ -120,16 +116,24 @@ public final class ChordRubric extends Rubric<Tones> {
     }
 
     @Override
+    boolean soundsRight(Tones given) {
+        return given.soundsLike(wanted());
+    }
+
+    @Override
     Grade grade(Tones given) {
         long kept = given.notes().stream().filter(chord::holds).count();
+        NoteName root =
+                given.symbol() != null ? given.symbol().root() : given.notes().get(0);
         boolean oneOff = given.notes().size() == wanted().notes().size()
-                && kept == wanted().notes().size() - 1;
+                && kept == wanted().notes().size() - 1
+                && root.equals(chord.root());
         return oneOff ? Grade.NEARLY : Grade.WRONG;
     }
 
     @Override
     Verdict otherwise(Tones given) {
-        if (given.soundsLike(wanted())) {
+        if (soundsRight(given)) {
             return spelledBySound(given);
         }
         List<NoteName> kept = given.notes().stream().filter(chord::holds).toList();
@@ -153,16 +157,14 @@ public final class ChordRubric extends Rubric<Tones> {
         return verdict(
                 Grade.NEARLY,
                 Misconception.SPELLED_BY_SOUND,
-                "The right keys under the wrong letters. " + rootReason + " Its letters are " + letters + ", so "
-                        + Say.row(wanted().notes()) + "." + chart);
+                "The right keys, the wrong letters: here they are " + letters + ", so " + Say.row(wanted().notes())
+                        + "." + chart);
     }
 
     private String chartName() {
-        NoteName plain = chord.root().simplest();
-        return plain.equals(chord.root())
-                ? ""
-                : " A chart may print " + Say.chord(new Chord(plain, chord.kind()))
-                        + ", but spelled out it keeps its letters.";
+        return Chart.print(chord)
+                .map(printed -> " A chart may print " + Say.chord(printed) + "; asked to spell it, keep the letters.")
+                .orElse("");
     }
 
     private String elsewhere(Tones given) {

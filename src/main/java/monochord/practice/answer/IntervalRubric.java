@@ -69,13 +69,18 @@ public final class IntervalRubric extends Rubric<Interval> {
     }
 
     @Override
+    boolean soundsRight(Interval given) {
+        return given.semitones() == wanted().semitones();
+    }
+
+    @Override
     Grade grade(Interval given) {
         return given.number() == wanted().number() ? Grade.NEARLY : Grade.WRONG;
     }
 
     @Override
     Verdict otherwise(Interval given) {
-        if (given.semitones() == wanted().semitones()) {
+        if (soundsRight(given)) {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,

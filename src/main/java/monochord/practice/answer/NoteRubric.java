@@ -61,12 +61,23 @@ public final class NoteRubric extends Rubric<NoteName> {
     }
 
     @Override
+    boolean soundsRight(NoteName given) {
+        return given.soundsLike(wanted());
+    }
+
+    @Override
+    Grade grade(NoteName given) {
+        return given.letter() == wanted().letter() ? Grade.NEARLY : Grade.WRONG;
+    }
+
+    @Override
     Verdict otherwise(NoteName given) {
-        if (given.soundsLike(wanted())) {
+        if (soundsRight(given)) {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
-                    "The right key on the piano, under the wrong letter. " + reason + chart(given));
+                    "The right key on the piano, under the wrong letter: some kind of " + wanted().letter()
+                            + " is due, so " + Say.note(wanted()) + "." + chart(given));
         } else if (given.letter() == wanted().letter()) {
             return verdict(
                     Grade.NEARLY,
@@ -80,7 +91,7 @@ public final class NoteRubric extends Rubric<NoteName> {
     }
 
     private String chart(NoteName given) {
-        boolean farFetched = !wanted().equals(wanted().simplest()) && given.equals(wanted().simplest());
+        boolean farFetched = given.alteration() == 0 && given.equals(wanted().simplest());
         return farFetched ? " A chart may print " + Say.note(given) + "; spelled out, the letter stays." : "";
     }
 

@@ -10,9 +10,7 @@ import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Signs;
 
 /** Judges a row of chords in a key, answered by name or by number; the bass is left open. */
@@ -73,12 +71,20 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
     Optional<List<Chord>> bySound() {
         return byNumber
                 ? Optional.empty()
-                : Optional.of(wanted().stream().map(ProgressionRubric::plain).toList());
+                : Optional.of(wanted().stream()
+                        .map(chord -> Chart.print(chord).orElse(chord))
+                        .toList());
     }
 
-    private static Chord plain(Chord chord) {
-        NoteName root = chord.root().simplest();
-        return chord.plus(Interval.simple(root.fifths() - chord.root().fifths()));
+    @Override
+    boolean soundsRight(List<Chord> given) {
+        return !byNumber
+                && given.size() == wanted().size()
+                && IntStream.range(0, given.size()).allMatch(i -> soundAlike(given.get(i), wanted().get(i)));
+    }
+
+    private static boolean soundAlike(Chord given, Chord due) {
+        return given.over(given.root()).soundsLike(due);
     }
 
     @Override
@@ -105,16 +111,17 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
                 .filter(i -> !same(given.get(i), wanted().get(i)))
                 .findFirst()
                 .orElse(0);
-        boolean alike =
-                IntStream.range(0, given.size()).allMatch(i -> given.get(i).soundsLike(wanted().get(i)));
-        return alike && !byNumber
-                ? verdict(Grade.NEARLY, Misconception.SPELLED_BY_SOUND, spelled(given.get(first), wanted().get(first)))
+        return soundsRight(given)
+                ? verdict(Grade.NEARLY, Misconception.SPELLED_BY_SOUND, spelled(wanted().get(first)))
                 : off(given, first);
     }
 
-    private String spelled(Chord given, Chord due) {
+    private String spelled(Chord due) {
         return "The right keys; one name has another letter. In " + Say.key(key) + " the " + number(due) + " is "
-                + Say.chord(due) + ". A chart may well print " + Say.chord(given) + ".";
+                + Say.chord(due) + "."
+                + Chart.print(due)
+                        .map(printed -> " A chart may well print " + Say.chord(printed) + ".")
+                        .orElse("");
     }
 
     private Verdict off(List<Chord> given, int first) {

@@ -79,6 +79,11 @@ abstract class Rubric<A> implements Judge {
                 .orElseGet(() -> otherwise(given));
     }
 
+    /** Whether a wrong answer has the right keys of the keyboard, so that only its spelling is to be talked about. */
+    boolean soundsRight(A given) {
+        return false;
+    }
+
     /** How far off an answer is that a wrong procedure gives. */
     Grade grade(A given) {
         return Grade.WRONG;
@@ -88,8 +93,16 @@ abstract class Rubric<A> implements Judge {
         return same(answer, wanted) || isAlso(answer);
     }
 
+    /** The slips that lead to something wrong, the likeliest where several lead to the same. */
     private List<Slip<A>> differing() {
-        return slips.get().stream().filter(slip -> !isRight(slip.answer())).toList();
+        List<Slip<A>> differing = new ArrayList<>();
+        for (Slip<A> slip : slips.get()) {
+            boolean known = differing.stream().anyMatch(other -> same(other.answer(), slip.answer()));
+            if (!known && !isRight(slip.answer()) && !soundsRight(slip.answer())) {
+                differing.add(slip);
+            }
+        }
+        return differing;
     }
 
     @Override
@@ -108,11 +121,15 @@ abstract class Rubric<A> implements Judge {
     }
 
     final Verdict verdict(Grade grade, String message) {
-        return new Verdict(grade, null, message, expected());
+        return new Verdict(grade, null, opening(grade) + message, expected());
     }
 
     final Verdict verdict(Grade grade, Misconception misconception, String message) {
-        return new Verdict(grade, misconception.id(), message, expected());
+        return new Verdict(grade, misconception.id(), opening(grade) + message, expected());
+    }
+
+    private static String opening(Grade grade) {
+        return grade == Grade.NEARLY ? "Nearly. " : "";
     }
 
     /** The first example that is not the answer. */

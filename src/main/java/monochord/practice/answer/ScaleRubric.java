@@ -59,6 +59,11 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
     }
 
     @Override
+    boolean soundsRight(List<NoteName> given) {
+        return given.size() == wanted().size() && Difference.keys(given).containsAll(Difference.keys(wanted()));
+    }
+
+    @Override
     Grade grade(List<NoteName> given) {
         boolean oneOff = given.size() == wanted().size()
                 && Difference.without(wanted(), given).size() == 1;
@@ -67,8 +72,7 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
 
     @Override
     Verdict otherwise(List<NoteName> given) {
-        boolean alike =
-                given.size() == wanted().size() && Difference.keys(given).containsAll(Difference.keys(wanted()));
+        boolean alike = soundsRight(given);
         if (Difference.letterTwice(given) && !Difference.letterTwice(wanted())) {
             return verdict(
                     alike ? Grade.NEARLY : Grade.WRONG, Misconception.LETTER_REPEATED, letterTwice(given, alike));

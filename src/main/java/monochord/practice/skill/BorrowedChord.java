@@ -100,20 +100,12 @@ final class BorrowedChord implements Skill {
 
     private static void rootSlips(BorrowedSubject about, List<Slip<Tones>> slips) {
         Chord natural = about.onNaturalRoot();
-        Chord chord = about.chord();
         String walk = Walk.to(about.degree(), about.key());
         slips.add(new Slip<>(
                 NOT_LOWERED, Tones.of(natural), Say.chord(natural) + " has the root where the key has it. " + walk));
         slips.add(new Slip<>(
                 NOT_LOWERED, Tones.of(about.own()), Say.chord(about.own()) + " is the key's own chord there. " + walk));
         slips.add(new Slip<>(ROOT_ONLY, Tones.of(about.rootOnly()), rootOnly(about)));
-        slips.add(new Slip<>(ROOT_ONLY, Tones.of(chordOf(chord, about)), rootOnly(about)));
-    }
-
-    private static Chord chordOf(Chord chord, BorrowedSubject about) {
-        return ChordKind.of(chord.root(), about.rootOnly())
-                .map(kind -> new Chord(chord.root(), kind))
-                .orElse(chord);
     }
 
     private static String rootOnly(BorrowedSubject about) {
@@ -129,7 +121,7 @@ final class BorrowedChord implements Skill {
                         + Say.note(due));
             }
         }
-        return "Nearly: " + Say.areRight(kept) + ". " + Say.words(changes) + ", for the chord is "
+        return Say.areRight(kept) + ". " + Say.words(changes) + ", for the chord is "
                 + chord.kind().quality() + " on " + Say.note(chord.root()) + ".";
     }
 
@@ -151,8 +143,9 @@ final class BorrowedChord implements Skill {
         slips.add(new Slip<>(
                 RELATIVE_FOR_PARALLEL,
                 Tones.of(there),
-                "You counted from " + Say.note(relative.tonic()) + ", the tonic of the relative. " + "Stay on "
-                        + Say.note(about.key().tonic()) + ". " + Walk.to(about.degree(), about.key())));
+                "You counted from " + Say.note(relative.tonic()) + ", the tonic of the relative. Stay on "
+                        + Say.note(about.key().tonic()) + ": its " + about.degreeInWords() + " is "
+                        + Say.note(about.chord().root()) + "."));
     }
 
     private static void otherKinds(BorrowedSubject about, List<Slip<Tones>> slips) {

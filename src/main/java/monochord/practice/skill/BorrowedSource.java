@@ -78,9 +78,9 @@ final class BorrowedSource implements Skill {
     private static String missing(Chord chord, Scale scale) {
         List<NoteName> missing =
                 chord.tones().stream().filter(tone -> !scale.holds(tone)).toList();
-        return Say.scale(scale) + " has no "
-                + Say.words(missing.stream().map(Say::note).toList()).replace(" and ", " and no ")
-                + ", and the chord is " + Say.row(chord.tones()) + ".";
+        return Say.scale(scale) + " has "
+                + Say.words(missing.stream().map(note -> "no " + Say.note(note)).toList()) + ", and the chord is "
+                + Say.row(chord.tones()) + ".";
     }
 
     private static Coaching coaching(BorrowedSubject about, Scale source) {
@@ -90,10 +90,10 @@ final class BorrowedSource implements Skill {
         String row = Say.row(source.tones());
         return Coaching.of(
                 "Which of its notes does the key not have?",
-                "The notes from outside are the degrees " + degrees + ".",
+                "From outside the key: " + degrees + ".",
                 "On " + Say.note(about.key().tonic()) + " you need a scale with " + degrees
                         + " and as few other changes as can be.",
-                "The chord is " + Say.row(about.chord().tones()) + ", and from outside the key come " + degrees + ". "
+                "The chord is " + Say.row(about.chord().tones()) + ". From outside the key: " + degrees + ". "
                         + Say.scale(source) + " is " + row + ": it holds them all.");
     }
 }

@@ -97,7 +97,8 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
         return "the " + quality + " chord on the " + degreeInWords();
     }
 
-    private String degreeInWords() {
+    /** {@code lowered sixth}. */
+    String degreeInWords() {
         String word = change() == 0 ? "" : change() < 0 ? "lowered " : "raised ";
         return word + Walk.ordinal(degree().number());
     }

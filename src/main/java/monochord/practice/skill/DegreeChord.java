@@ -99,7 +99,7 @@ final class DegreeChord implements Skill {
                 "Find the root first: the tonic is 1.",
                 Walk.count(number, key),
                 "The letters are " + Say.row(Own.bare(chord.tones())) + ", and the signature has " + signs + ".",
-                Walk.count(number, key) + " Every other note of the scale from there: " + Say.row(chord.tones()) + ". "
-                        + Walk.thirds(chord) + ", which makes " + Say.inWords(chord) + ".");
+                Walk.count(number, key) + " " + Own.gathered(number, key) + " " + Walk.thirds(chord) + ", which makes "
+                        + Say.inWords(chord) + ".");
     }
 }

@@ -39,14 +39,15 @@ final class DegreeQuality implements Skill {
         Chord chord = Own.triad(number, key);
         String prompt =
                 "In " + Say.key(key) + ", what quality has the triad on the " + Walk.ordinal(number) + " degree?";
-        String reason = reason(chord);
+        String reason = reason(number, key);
         QualityRubric judge = new QualityRubric(chord, Own.alternative(number, key), reason, () -> slips(number, key));
         return Question.of(
                 new Topic(id(), "" + number, key), Form.QUALITY, prompt, judge, coaching(number, chord, key));
     }
 
-    private static String reason(Chord chord) {
-        return "The notes are " + Say.row(chord.tones()) + ": " + Walk.thirds(chord) + ". That is "
+    private static String reason(int number, Key key) {
+        Chord chord = Own.triad(number, key);
+        return Own.gathered(number, key) + " " + Walk.thirds(chord) + ", and that is "
                 + chord.kind().quality() + ".";
     }
 
@@ -58,12 +59,12 @@ final class DegreeQuality implements Skill {
                 new Slip<>(
                         QUALITY_OF_THE_KEY,
                         ofKey,
-                        "The key is " + ofKey + "; its chord on " + number + " need not be. " + reason(chord)),
+                        "The key is " + ofKey + "; its chord on " + number + " need not be. " + reason(number, key)),
                 new Slip<>(
                         COUNTED_FROM_ZERO,
                         next.kind().quality(),
                         "That would be " + Say.chord(next) + ", one degree further: the tonic counts as 1. "
-                                + reason(chord)));
+                                + reason(number, key)));
     }
 
     private static Coaching coaching(int number, Chord chord, Key key) {
@@ -71,6 +72,6 @@ final class DegreeQuality implements Skill {
                 "Take every other note of the scale from that degree, and listen for the half steps you pass over.",
                 Walk.count(number, key),
                 "The notes are " + Say.row(chord.tones()) + ". Measure the lower third, then the upper one.",
-                Walk.count(number, key) + " " + reason(chord));
+                Walk.count(number, key) + " " + reason(number, key));
     }
 }

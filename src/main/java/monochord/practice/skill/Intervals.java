@@ -80,7 +80,6 @@ final class Intervals implements Skill {
                 SIGNATURE_FORGOTTEN,
                 Own.bare(wanted),
                 Say.note(Own.bare(wanted)) + " has the right letter. " + reason(interval, from)));
-        slips.add(new Slip<>(WRONG_WAY, from.minus(interval), "You went the other way. " + reason(interval, from)));
         if (!interval.goesDown()) {
             int number = interval.withinOctave().number();
             NoteName next = Key.major(from).note(number % 7 + 1);
@@ -89,6 +88,7 @@ final class Intervals implements Skill {
                     next,
                     "One letter too far: " + Say.note(from) + " itself counts as 1. " + reason(interval, from)));
         }
+        slips.add(new Slip<>(WRONG_WAY, from.minus(interval), "You went the other way. " + reason(interval, from)));
         return slips;
     }
 

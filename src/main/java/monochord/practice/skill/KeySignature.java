@@ -78,7 +78,7 @@ final class KeySignature implements Skill {
                     "That is " + Say.key(parallel) + ". " + reason(key)));
         }
         lastSignNamedLikeTonic(key).ifPresent(slips::add);
-        if (key.isMinor()) {
+        if (key.isMinor() && key.note(Degree.of(7, 0)).alteration() != 0) {
             slips.add(leadingNoteAdded(key));
         }
         return slips;

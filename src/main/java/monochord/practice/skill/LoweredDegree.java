@@ -77,10 +77,12 @@ final class LoweredDegree implements Skill {
                         + Walk.ordinal(number) + " is " + Say.note(natural) + "; start from there."));
         slips.add(new Slip<>(LOWERED_TOO_FAR, key.note(Degree.of(number, 2 * change)), "A half step too far. " + walk));
         slips.add(new Slip<>(WRONG_WAY, key.note(Degree.of(number, -change)), "You went the other way. " + walk));
-        slips.add(new Slip<>(
-                COUNTED_FROM_ZERO,
-                next,
-                "That is the " + Degree.of(number % 7 + 1, change).inWords() + ". Count the tonic as 1. " + walk));
+        if (number < 7) {
+            slips.add(new Slip<>(
+                    COUNTED_FROM_ZERO,
+                    next,
+                    "That is the " + Degree.of(number % 7 + 1, change).inWords() + ". Count the tonic as 1. " + walk));
+        }
         return slips;
     }
 

@@ -1,6 +1,7 @@
 package monochord.practice.skill;
 
 import java.util.List;
+import monochord.practice.answer.Say;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -18,6 +19,14 @@ final class Own {
     /** In minor the fifth degree carries the major chord with the leading note. */
     static Chord triad(int number, Key key) {
         return BandNumber.parse(Integer.toString(number), key).in(key);
+    }
+
+    /** How the key's own triad comes by its notes: in minor, the raised seventh under the fifth degree. */
+    static String gathered(int number, Key key) {
+        Chord chord = triad(number, key);
+        boolean own = chord.tones().stream().allMatch(key::holds);
+        return "Every other note of the scale from there" + (own ? "" : ", with the seventh raised as it usually is")
+                + ": " + Say.row(chord.tones()) + ".";
     }
 
     /** The triad as it stands where a number past 7 begins again. */

@@ -64,7 +64,9 @@ final class ProgressionNumbers implements Skill {
         Key key = about.key();
         String message =
                 "You counted from " + Say.note(tonic) + ". In " + Say.key(key) + " 1 is " + Say.note(key.tonic()) + ".";
-        slips.add(new Slip<>(WRONG_KEY, about.moved(tonic.to(key.tonic())), message));
+        List<Chord> moved = about.moved(tonic.to(key.tonic()));
+        slips.add(new Slip<>(WRONG_KEY, moved, message));
+        slips.add(new Slip<>(WRONG_KEY, about.plain(moved), message));
     }
 
     private static String derivation(Chord chord, ProgressionSubject about) {

@@ -79,6 +79,13 @@ record ProgressionSubject(List<Chord> chords, Key key) {
         return each(chord -> new Chord(key.note(degree(chord).number()), chord.kind()));
     }
 
+    /** These chords as numbers without a quality say them: the key's own chord wherever the root belongs to the key. */
+    List<Chord> plain(List<Chord> others) {
+        return others.stream()
+                .map(chord -> key.holds(chord.root()) ? Own.triad(degree(chord).number(), key) : chord)
+                .toList();
+    }
+
     /** The quality of the tonic chord on every root. */
     List<Chord> alike() {
         ChordKind kind = Own.triad(1, key).kind();

@@ -54,17 +54,27 @@ final class ScaleSpelling implements Skill {
 
     private static List<Slip<List<NoteName>>> slips(Scale scale) {
         List<Slip<List<NoteName>>> slips = new ArrayList<>();
+        boolean major = scale.kind().equals(ScaleKind.MAJOR);
+        if (major) {
+            slips.add(forgotten(scale));
+        }
         if (MINORS.contains(scale.kind())) {
             MINORS.stream()
                     .filter(kind -> !kind.equals(scale.kind()))
                     .forEach(kind -> slips.add(formOfMinor(scale, kind)));
         }
         relative(scale).ifPresent(slips::add);
-        slips.add(new Slip<>(
+        if (!major) {
+            slips.add(forgotten(scale));
+        }
+        return slips;
+    }
+
+    private static Slip<List<NoteName>> forgotten(Scale scale) {
+        return new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 bare(scale),
-                "Those are the letters; the accidentals are still to come. " + firstAccidental(scale)));
-        return slips;
+                "Those are the letters; the accidentals are still to come. " + firstAccidental(scale));
     }
 
     private static Slip<List<NoteName>> formOfMinor(Scale scale, ScaleKind given) {

@@ -58,7 +58,7 @@ final class TriadSpelling implements Skill {
         Topic topic = kind != null
                 ? new Topic(id(), text.toLowerCase(Locale.ROOT), key)
                 : new Topic(id(), chord.toString(), keyOn(chord));
-        String prompt = "Spell " + Say.inWords(chord) + ", root first.";
+        String prompt = "Spell the " + Say.inWords(chord) + " triad, root first.";
         ChordRubric judge = ChordRubric.spelled(chord, () -> slips(chord));
         return Question.of(topic, Form.NOTES, prompt, judge, coaching(chord));
     }
