@@ -14,17 +14,42 @@ import monochord.theory.Unreadable;
  * fifth up, is written a fourth above what sounds.
  */
 public enum Instrument {
-    CONCERT("concert pitch", "P1", "concert", "c", "flute", "oboe", "violin", "trombone", "piano", "voice", "accordion"),
-    B_FLAT("B♭ instrument", "M2", "bb", "b flat", "clarinet", "trumpet", "soprano sax", "cornet", "flugelhorn"),
+    CONCERT(
+            "concert pitch",
+            "P1",
+            "concert",
+            "c",
+            "flute",
+            "oboe",
+            "violin",
+            "trombone",
+            "piano",
+            "voice",
+            "bassoon",
+            "strings",
+            "tuba",
+            "accordion"),
+    B_FLAT(
+            "B♭ instrument",
+            "M2",
+            "bb",
+            "b flat",
+            "clarinet",
+            "bb clarinet",
+            "bb trumpet",
+            "trumpet",
+            "soprano sax",
+            "cornet",
+            "flugelhorn"),
     B_FLAT_TENOR("B♭ tenor instrument", "M9", "tenor sax", "bass clarinet"),
-    E_FLAT("E♭ instrument", "M6", "eb", "e flat", "alto sax"),
-    E_FLAT_BARITONE("E♭ baritone instrument", "M13", "baritone sax"),
+    E_FLAT("E♭ instrument", "M6", "eb", "e flat", "alto sax", "eb alto sax"),
+    E_FLAT_BARITONE("E♭ baritone instrument", "M13", "baritone sax", "eb baritone sax"),
     E_FLAT_CLARINET("E♭ clarinet", "-m3", "eb clarinet"),
-    F("F instrument", "P5", "f", "horn", "french horn", "english horn", "cor anglais"),
+    F("F instrument", "P5", "f", "horn", "f horn", "french horn", "english horn", "cor anglais"),
     A("A clarinet", "m3", "a", "a clarinet"),
     G("alto flute", "P4", "g", "alto flute"),
     OCTAVE_UP("octave instrument that sounds above", "-P8", "piccolo"),
-    OCTAVE_DOWN("octave instrument that sounds below", "P8", "guitar", "double bass", "bass");
+    OCTAVE_DOWN("octave instrument that sounds below", "P8", "guitar", "double bass", "bass", "contrabassoon");
 
     private final String title;
     private final Interval writtenAbove;
@@ -43,7 +68,8 @@ public enum Instrument {
         return Arrays.stream(values())
                 .filter(instrument -> instrument.names.contains(bare) || instrument.names.contains(bare + " sax"))
                 .findFirst()
-                .orElseThrow(() -> Unreadable.because(text, 0, "an instrument", "this name is not known here", "alto sax"));
+                .orElseThrow(
+                        () -> Unreadable.because(text, 0, "an instrument", "this name is not known here", "alto sax"));
     }
 
     /** Every name that is read. */

@@ -91,6 +91,7 @@ final class ProgressionText {
         } else {
             slots.set(slots.size() - 1, slots.get(slots.size() - 1).longer());
         }
+        closeUnlessBarred();
         counted(place);
     }
 
@@ -105,21 +106,15 @@ final class ProgressionText {
     private void strike(Slot slot, int place) {
         last = slot;
         slots.add(slot);
-        if (!barred) {
-            int next = nextToken(place);
-            if (next >= text.length() || text.charAt(next) != '.') {
-                closeBar();
-            }
-        }
+        closeUnlessBarred();
         counted(place);
     }
 
-    private int nextToken(int place) {
-        int next = endOfToken(place);
-        while (next < text.length() && separates(text.charAt(next))) {
-            next++;
+    /** Without bar lines each chord and each hold is a bar of its own. */
+    private void closeUnlessBarred() {
+        if (!barred) {
+            closeBar();
         }
-        return next;
     }
 
     private void counted(int place) {

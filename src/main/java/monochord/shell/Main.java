@@ -1,15 +1,75 @@
 package monochord.shell;
 
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Random;
+import monochord.shell.sitting.LiveEar;
+
 /** Where the program starts. */
 public final class Main {
+    private static final int BUFFER = 1 << 16;
+
     private Main() {}
 
     /**
      * Opens the prompt, or runs one verb.
      *
-     * @param args the verb and its sentence, or nothing for the prompt
+     * @param arguments the verb and its sentence, or nothing for the prompt
      */
-    public static void main(String[] args) {
-        System.out.println("Monochord: practical keyboard harmony, one line at a time.");
+    public static void main(String[] arguments) {
+        PrintStream out = stream(FileDescriptor.out);
+        int status = new CommandLine(surroundings(out)).run(arguments);
+        out.flush();
+        System.exit(status);
+    }
+
+    /** Buffered, and UTF-8 whatever the platform's own encoding is. */
+    private static PrintStream stream(FileDescriptor descriptor) {
+        return new PrintStream(
+                new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER), false, StandardCharsets.UTF_8);
+    }
+
+    private static Surroundings surroundings(PrintStream out) {
+        Random chance = new Random();
+        return new Surroundings(
+                System.in,
+                out,
+                new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
+                isTerminal(0),
+                isTerminal(1),
+                System.getenv(),
+                Path.of(""),
+                lessons(),
+                () -> chance.nextInt(Integer.MAX_VALUE),
+                new LiveEar());
+    }
+
+    /** The launcher says which streams are terminals, for the JVMs do not agree on what a console is. */
+    private static boolean isTerminal(int stream) {
+        String said = System.getProperty("monochord.terminals");
+        return said == null ? System.console() != null : said.indexOf('0' + stream) >= 0;
+    }
+
+    /** The folder of lessons: as {@code MONOCHORD_LESSONS} says, else the one beside the folder of the jar. */
+    private static Path lessons() {
+        String said = System.getenv("MONOCHORD_LESSONS");
+        if (said != null && !said.isEmpty()) {
+            return Path.of(said);
+        }
+        try {
+            Path jar = Path.of(Main.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            return jar.resolveSibling("..").resolve("lessons").normalize();
+        } catch (URISyntaxException | RuntimeException unknown) {
+            return Path.of("lessons");
+        }
     }
 }

@@ -33,10 +33,10 @@ public final class BandNumber {
         return slash < 0 ? numeral : over(numeral, text.substring(slash + 1), text, slash + 1, key);
     }
 
-    /** The last slash, if a degree follows it and the whole is not a six-nine chord. */
+    /** The last slash, unless it is the one of a six-nine chord. */
     private static int slashBeforeBass(String text) {
         int slash = text.lastIndexOf('/');
-        return slash > 0 && !text.endsWith("6/9") ? slash : -1;
+        return slash > 0 && !text.startsWith("6/9", slash - 1) ? slash : -1;
     }
 
     private static Numeral numeral(int number, int alteration, String suffix, Key key, Cursor cursor) {
@@ -83,18 +83,18 @@ public final class BandNumber {
             throw unreadable.within(text, offset);
         }
         NoteName note = key.note(root(degree.number(), degree.alteration(), key));
-        return numeral.over(numeral.in(key).root().to(note));
+        return numeral.over(note, key);
     }
 
     /** The number of a chord in a key, its quality always said, so that no reader has to know the key's own chords. */
     public static String write(Chord chord, Key key, Signs signs) {
         Degree root = key.degreeOf(chord.root());
-        boolean minorSeventh = key.mode() == Mode.AEOLIAN
-                && root.number() == 7
-                && chord.kind().quality() == TriadQuality.DIMINISHED;
+        boolean minorSeventh =
+                key.mode() == Mode.AEOLIAN && root.number() == 7 && chord.kind().quality() == TriadQuality.DIMINISHED;
         String accidental = signs.accidental(minorSeventh ? root.alteration() : accidental(root, key));
         String bass = chord.isInverted() ? "/" + bassNumber(chord.bass(), key, signs) : "";
-        boolean known = !accidental.isEmpty() || NumeralOf.own(root.number(), key).kind().equals(ChordKind.MAJOR);
+        boolean known = !accidental.isEmpty()
+                || NumeralOf.own(root.number(), key).kind().equals(ChordKind.MAJOR);
         return accidental + root.number() + suffix(chord.kind(), known, signs) + bass;
     }
 

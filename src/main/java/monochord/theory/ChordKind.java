@@ -103,8 +103,9 @@ public final class ChordKind {
 
     /** The interval of that number above the root, if there is exactly one: 3, 5, 7, 9 … */
     public Optional<Interval> interval(int number) {
-        List<Interval> found =
-                intervals.stream().filter(interval -> interval.number() == number).toList();
+        List<Interval> found = intervals.stream()
+                .filter(interval -> interval.number() == number)
+                .toList();
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
 

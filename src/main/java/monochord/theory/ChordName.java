@@ -130,7 +130,10 @@ record ChordName(String suffix, int oddity) {
         private boolean add(Degree degree) {
             int number = degree.number();
             boolean known = Math.abs(degree.alteration()) <= 1 && number != 1 && number != 3 && number != 7;
-            boolean stands = number != 4 && number != 2 || has(3, 0) || has(3, -1) || degree.alteration() != 0
+            boolean stands = number != 4 && number != 2
+                    || has(3, 0)
+                    || has(3, -1)
+                    || degree.alteration() != 0
                     || number == 2 && has(4, 0);
             if (known && stands) {
                 change(number, degree.alteration());
@@ -140,11 +143,17 @@ record ChordName(String suffix, int oddity) {
 
         private void change(int number, int alteration) {
             int written = written(number, alteration);
-            boolean alters = alteration != 0 && !has(number, 0) && (number == 5 || written > 7 && seventh());
+            boolean alters =
+                    isAlteration(number, alteration) && !has(number, 0) && (number == 5 || written > 7 && seventh());
             String text = Signs.ASCII.accidental(alteration) + written;
             (alters ? alterations : others).add(alters ? text : "add" + text);
             cost += alters ? ALTERED : ADDED;
             missing &= alters ? ~ToneSet.tone(number, 0) : ~0L;
+        }
+
+        /** An eleventh is only raised and a thirteenth only lowered; the other way round they are added. */
+        private static boolean isAlteration(int number, int alteration) {
+            return number == 4 ? alteration > 0 : number == 6 ? alteration < 0 : alteration != 0;
         }
 
         private int written(int number, int alteration) {
@@ -160,7 +169,8 @@ record ChordName(String suffix, int oddity) {
         private boolean leaveOutTheRest() {
             for (Degree degree : inOrder(missing)) {
                 int number = degree.number();
-                boolean mayGo = number == 3 || number == 5 || number == 2 && seventh() || number == 4 && hasThird();
+                boolean mayGo = !hasAny(number)
+                        && (number == 3 || number == 5 || number == 2 && seventh() || number == 4 && hasThird());
                 if (!mayGo) {
                     return false;
                 }
@@ -168,6 +178,10 @@ record ChordName(String suffix, int oddity) {
                 cost += number == 4 ? USUALLY_LEFT_OUT : number == 5 && !hasThird() ? BOTH_LEFT_OUT : LEFT_OUT;
             }
             return true;
+        }
+
+        private boolean hasAny(int number) {
+            return has(number, -1) || has(number, 0) || has(number, 1);
         }
 
         private boolean hasThird() {
@@ -186,7 +200,8 @@ record ChordName(String suffix, int oddity) {
             String altered = String.join("", alterations);
             String other = String.join(",", others);
             boolean bare = base.isEmpty() && altered.isEmpty() && others.size() == 1 && other.startsWith("add");
-            return base + (base.isEmpty() && !altered.isEmpty() ? "(" + altered + ")" : altered)
+            return base
+                    + (base.isEmpty() && !altered.isEmpty() ? "(" + altered + ")" : altered)
                     + (other.isEmpty() || bare ? other : "(" + other + ")");
         }
     }

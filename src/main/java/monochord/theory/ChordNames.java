@@ -18,8 +18,35 @@ public final class ChordNames {
     private static final int INVERTED = 3;
     private static final int ROOT_OUTSIDE_KEY = 1;
     private static final List<String> COMMON = List.of(
-            "", "m", "dim", "aug", "sus4", "sus2", "7", "m7", "maj7", "6", "m6", "m7b5", "dim7", "m(maj7)", "7sus4", "9",
-            "m9", "maj9", "6/9", "m6/9", "add9", "m(add9)", "7b9", "7#9", "7#5", "7b5", "maj7#5", "9sus4", "13(no11)");
+            "",
+            "m",
+            "dim",
+            "aug",
+            "sus4",
+            "sus2",
+            "7",
+            "m7",
+            "maj7",
+            "6",
+            "m6",
+            "m7b5",
+            "dim7",
+            "m(maj7)",
+            "7sus4",
+            "9",
+            "m9",
+            "maj9",
+            "6/9",
+            "m6/9",
+            "add9",
+            "m(add9)",
+            "7b9",
+            "7#9",
+            "7#5",
+            "7b5",
+            "maj7#5",
+            "9sus4",
+            "13(no11)");
     private static final Map<Integer, ChordKind> BY_SOUND = bySound();
 
     /**

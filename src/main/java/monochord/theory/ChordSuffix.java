@@ -57,7 +57,8 @@ final class ChordSuffix {
         if (open > 0) {
             throw cursor.unexpected("a closing bracket");
         }
-        return ChordKind.ofTones(tones).orElseThrow(() -> cursor.because("these tones make no chord that has a symbol"));
+        return ChordKind.ofTones(tones)
+                .orElseThrow(() -> cursor.because("these tones make no chord that has a symbol"));
     }
 
     private void third() {
@@ -204,7 +205,12 @@ final class ChordSuffix {
         int alteration = alterationSign();
         int start = cursor.place();
         int number = cursor.number(2, "2, 4, 6, 9, 11 or 13");
-        if (number != 2 && number != 4 && number != 6 && number != 9 && number != 11 && number != 13
+        if (number != 2
+                && number != 4
+                && number != 6
+                && number != 9
+                && number != 11
+                && number != 13
                 && !(number == 5 && alteration != 0)) {
             cursor.back(start);
             throw cursor.unexpected("2, 4, 6, 9, 11 or 13");
@@ -267,7 +273,9 @@ final class ChordSuffix {
     private void alter(int alteration) {
         int start = cursor.place();
         int number = cursor.number(2, "5, 9, 11 or 13");
-        boolean known = number == 5 || number == 9 || alteration > 0 && (number == 11 || number == 4)
+        boolean known = number == 5
+                || number == 9
+                || alteration > 0 && (number == 11 || number == 4)
                 || alteration < 0 && (number == 13 || number == 6);
         if (!known) {
             cursor.back(start);

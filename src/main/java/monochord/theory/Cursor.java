@@ -4,7 +4,7 @@ import java.util.function.IntPredicate;
 
 /** Reads a text from left to right, knows what the text is meant to be, and says where it stops making sense. */
 final class Cursor {
-    private static final int MOST_ACCIDENTALS = 14;
+    private static final int MOST_ACCIDENTALS = 13;
 
     private final String text;
     private final String what;
@@ -62,8 +62,14 @@ final class Cursor {
     /** Takes one of these words only if a figure follows it, for {@code maj9} is a suffix and {@code maj65} is not. */
     boolean takeAnyBeforeFigure(String... wanted) {
         int before = place;
-        if (takeAny(wanted) && (ahead("65") || ahead("64") || ahead("6/") || ahead("43") || ahead("4/") || ahead("42")
-                || ahead("2"))) {
+        if (takeAny(wanted)
+                && (ahead("65")
+                        || ahead("64")
+                        || ahead("6/")
+                        || ahead("43")
+                        || ahead("4/")
+                        || ahead("42")
+                        || ahead("2"))) {
             return true;
         }
         place = before;
@@ -73,7 +79,7 @@ final class Cursor {
     /** Whether a slash and a number follow, with accidentals between them perhaps. */
     boolean aheadDegreeAfterSlash() {
         int at = place + 1;
-        while (at < text.length() && "b#♭♯x".indexOf(text.charAt(at)) >= 0) {
+        while (at < text.length() && "b#♭♯x𝄪𝄫".indexOf(text.charAt(at)) >= 0) {
             at++;
         }
         return peek() == '/' && isDigitAt(at);

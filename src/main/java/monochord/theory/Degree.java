@@ -15,8 +15,8 @@ import java.util.List;
 public record Degree(int fifths) implements Comparable<Degree> {
     private static final List<String> ORDINALS =
             List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh");
-    private static final List<String> NAMES = List.of(
-            "tonic", "supertonic", "mediant", "subdominant", "dominant", "submediant", "leading note");
+    private static final List<String> NAMES =
+            List.of("tonic", "supertonic", "mediant", "subdominant", "dominant", "submediant", "leading note");
 
     public static Degree ofFifths(int fifths) {
         return new Degree(fifths);

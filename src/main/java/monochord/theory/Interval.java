@@ -37,8 +37,21 @@ public record Interval(int fifths, int octaves) implements Comparable<Interval> 
     private static final int HALF_STEPS_PER_OCTAVE = 12;
     private static final int LARGEST_NUMBER = 99;
     private static final List<String> NUMBERS = List.of(
-            "unison", "second", "third", "fourth", "fifth", "sixth", "seventh", "octave", "ninth", "tenth", "eleventh",
-            "twelfth", "thirteenth", "fourteenth", "fifteenth");
+            "unison",
+            "second",
+            "third",
+            "fourth",
+            "fifth",
+            "sixth",
+            "seventh",
+            "octave",
+            "ninth",
+            "tenth",
+            "eleventh",
+            "twelfth",
+            "thirteenth",
+            "fourteenth",
+            "fifteenth");
 
     /** The interval with these fifths that spans less than an octave in letters: from a unison up to a seventh. */
     public static Interval simple(int fifths) {
@@ -55,7 +68,8 @@ public record Interval(int fifths, int octaves) implements Comparable<Interval> 
      * @param alteration half steps above the perfect or major interval of that number
      */
     static Interval of(int number, int alteration) {
-        Interval natural = simple(Degree.of((number - 1) % STEPS_PER_OCTAVE + 1, 0).fifths());
+        Interval natural =
+                simple(Degree.of((number - 1) % STEPS_PER_OCTAVE + 1, 0).fifths());
         int wholeOctaves = (number - 1) / STEPS_PER_OCTAVE;
         return new Interval(natural.fifths + 7 * alteration, natural.octaves - 4 * alteration + wholeOctaves);
     }

@@ -21,8 +21,10 @@ final class IntervalText {
         if (quality.isEmpty() || quality.length() > MOST_ALTERED) {
             throw cursor.unexpected("P, M, m, A or d");
         }
+        int start = cursor.place();
         int number = cursor.number(2, "a number from 1");
         cursor.end();
+        cursor.back(start);
         Interval up = interval(cursor, quality.equals("p") ? "P" : quality, number);
         return down ? up.reversed() : up;
     }
@@ -52,8 +54,11 @@ final class IntervalText {
     private static String explain(Interval natural, int number) {
         String name = Interval.numberInWords(number);
         String article = name.startsWith("e") || name.startsWith("o") ? "an " : "a ";
-        return article + name + (natural.isPerfectKind() ? " is perfect, augmented or diminished"
-                : " is major, minor, augmented or diminished");
+        return article
+                + name
+                + (natural.isPerfectKind()
+                        ? " is perfect, augmented or diminished"
+                        : " is major, minor, augmented or diminished");
     }
 
     private static Interval parseWords(String text) {

@@ -26,6 +26,7 @@ public record Key(NoteName tonic, Mode mode) {
         Cursor cursor = new Cursor(text, "a key", "D major");
         NoteName tonic = NoteName.read(cursor);
         if (Math.abs(tonic.alteration()) > 2) {
+            cursor.back(3);
             throw cursor.because("no key has a tonic with three accidentals");
         }
         int start = cursor.place();
@@ -35,7 +36,7 @@ public record Key(NoteName tonic, Mode mode) {
     private static Mode mode(Cursor cursor, int start) {
         boolean apart = cursor.take(' ') || cursor.take('-');
         String word = cursor.takeRest().strip();
-        switch (apart ? word.toLowerCase(Locale.ROOT) : word) {
+        switch (apart && word.length() > 1 ? word.toLowerCase(Locale.ROOT) : word) {
             case "", "maj", "M":
                 return Mode.IONIAN;
             case "m", "min", "natural minor":

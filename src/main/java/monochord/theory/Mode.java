@@ -78,7 +78,8 @@ public enum Mode {
         Degree natural = Degree.of(number, 0);
         int over = natural.fifths() - sharpest();
         int under = flattest() - natural.fifths();
-        return over > 0 ? Degree.ofFifths(natural.fifths() - WIDTH)
+        return over > 0
+                ? Degree.ofFifths(natural.fifths() - WIDTH)
                 : under > 0 ? Degree.ofFifths(natural.fifths() + WIDTH) : natural;
     }
 

@@ -42,7 +42,7 @@ public record NoteName(int fifths) {
     /**
      * @param letter {@code 'A'} to {@code 'G'}
      * @param alteration half steps above the letter's own note, negative for flats
-     * @throws IllegalArgumentException if the letter is none of these, or the alteration goes past 14
+     * @throws IllegalArgumentException if the letter is none of these, or the alteration goes past 13
      */
     public static NoteName of(char letter, int alteration) {
         int place = LETTERS_BY_FIFTHS.indexOf(letter);

@@ -22,14 +22,13 @@ final class NumeralOf {
     private NumeralOf() {}
 
     static Numeral numeral(Chord chord, Key key) {
-        Interval bass = chord.root().to(chord.bass());
         for (Numeral named : AUGMENTED_SIXTHS) {
             if (named.in(key).equals(chord)) {
                 return named;
             }
         }
         Numeral applied = applied(chord, key);
-        return (applied != null ? applied : onDegree(chord, key)).over(bass);
+        return (applied != null ? applied : onDegree(chord, key)).over(chord.bass(), key);
     }
 
     static Numeral onDegree(Chord chord, Key key) {
@@ -69,8 +68,11 @@ final class NumeralOf {
 
     private static Numeral function(ChordKind kind) {
         return switch (kind.quality()) {
-            case MAJOR -> kind.holds(Interval.MAJOR_SEVENTH) || kind.holds(Interval.MAJOR_SIXTH)
-                    && !kind.holds(Interval.MINOR_SEVENTH) ? null : Numeral.of(5, 0, kind);
+            case MAJOR ->
+                kind.holds(Interval.MAJOR_SEVENTH)
+                                || kind.holds(Interval.MAJOR_SIXTH) && !kind.holds(Interval.MINOR_SEVENTH)
+                        ? null
+                        : Numeral.of(5, 0, kind);
             case DIMINISHED -> Numeral.of(7, 0, kind);
             default -> null;
         };
@@ -94,8 +96,9 @@ final class NumeralOf {
 
     /** Whether the key holds every tone; a minor key with its movable sixth and seventh, or with the major third. */
     private static boolean isOwn(Chord chord, Key key) {
-        return holdsAll(key.scale(), chord) || key.mode() == Mode.AEOLIAN && OWN_IN_MINOR.stream()
-                .anyMatch(kind -> holdsAll(new Scale(key.tonic(), kind), chord));
+        return holdsAll(key.scale(), chord)
+                || key.mode() == Mode.AEOLIAN
+                        && OWN_IN_MINOR.stream().anyMatch(kind -> holdsAll(new Scale(key.tonic(), kind), chord));
     }
 
     private static boolean holdsAll(Scale scale, Chord chord) {

@@ -28,10 +28,12 @@ public record Pitch(NoteName name, int octave) implements Comparable<Pitch> {
     public static Pitch parse(String text) {
         Cursor cursor = new Cursor(text, "a pitch", "Ab3");
         NoteName name = NoteName.read(cursor);
+        int start = cursor.place();
         boolean below = cursor.take('-') || cursor.take('−');
         int octave = cursor.number(2, "an octave from -1 to 10");
         cursor.end();
         if (octave > HIGHEST_OCTAVE || below && octave != 1) {
+            cursor.back(start);
             throw cursor.because("the octave must be from -1 to 10");
         }
         return new Pitch(name, below ? -octave : octave);

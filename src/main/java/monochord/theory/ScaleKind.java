@@ -62,7 +62,8 @@ public final class ScaleKind {
     }
 
     private static ScaleKind kind(String name, Mode signatureOf, String degrees, String... otherNames) {
-        List<Degree> parsed = Arrays.stream(degrees.split(" ")).map(Degree::parse).toList();
+        List<Degree> parsed =
+                Arrays.stream(degrees.split(" ")).map(Degree::parse).toList();
         return register(new ScaleKind(name, signatureOf, parsed), otherNames);
     }
 

@@ -10,11 +10,15 @@ public final class Unreadable extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private static final int LONGEST_QUOTE = 40;
 
+    private final String trouble;
+    private final String example;
     private final String text;
     private final int place;
 
-    private Unreadable(String message, String text, int place) {
-        super(message, null, false, false);
+    private Unreadable(String trouble, String example, String text, int place) {
+        super(trouble + ". Example: " + example, null, false, false);
+        this.trouble = trouble;
+        this.example = example;
         this.text = text;
         this.place = place;
     }
@@ -29,9 +33,9 @@ public final class Unreadable extends RuntimeException {
      */
     public static Unreadable at(String text, int place, String what, String expected, String example) {
         String found = place >= text.length() ? "the end" : "'" + printable(characterAt(text, place)) + "'";
-        String message = "\"%s\" is not %s: expected %s at character %d, found %s. Example: %s"
-                .formatted(quote(text), what, expected, place + 1, found, example);
-        return new Unreadable(message, text, place);
+        String trouble = "\"%s\" is not %s: expected %s at character %d, found %s"
+                .formatted(quote(text), what, expected, place + 1, found);
+        return new Unreadable(trouble, example, text, place);
     }
 
     /**
@@ -40,13 +44,22 @@ public final class Unreadable extends RuntimeException {
      * @param why a clause that follows a colon, without its full stop
      */
     public static Unreadable because(String text, int place, String what, String why, String example) {
-        return new Unreadable(
-                "\"%s\" is not %s: %s. Example: %s".formatted(quote(text), what, why, example), text, place);
+        return new Unreadable("\"%s\" is not %s: %s".formatted(quote(text), what, why), example, text, place);
     }
 
     /** The same trouble seen as part of a longer text, in which the unreadable part starts at {@code offset}. */
     public Unreadable within(String whole, int offset) {
-        return new Unreadable(getMessage(), whole, offset + place);
+        return new Unreadable(trouble, example, whole, offset + place);
+    }
+
+    /** The message without its example: a clause without its full stop. */
+    public String trouble() {
+        return trouble;
+    }
+
+    /** A text of the kind that was wanted, one that can be read. */
+    public String example() {
+        return example;
     }
 
     public String text() {

@@ -1,0 +1,36 @@
+package monochord.harmony;
+
+import java.util.List;
+import monochord.theory.Chord;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.Pitch;
+import monochord.theory.Scale;
+
+/** What a line of music was understood to be: see {@link MusicText#read}. */
+public sealed interface Music {
+    /**
+     * A chord by symbol, numeral or number.
+     *
+     * @param numeral the chord as it was read or as the key names it
+     */
+    record OneChord(Chord chord, Numeral numeral) implements Music {}
+
+    /** A scale by its own name, or by its kind alone on the tonic of the key. */
+    record OneScale(Scale scale) implements Music {}
+
+    /**
+     * Notes without a chord's name, in the order they were written.
+     *
+     * @param pitches as many as there are names, or none if the notes were written without octaves
+     */
+    record Notes(List<NoteName> names, List<Pitch> pitches) implements Music {
+        public Notes {
+            names = List.copyOf(names);
+            pitches = List.copyOf(pitches);
+        }
+    }
+
+    /** Two chords or more, or one in a bar that was written out. */
+    record OneProgression(Progression progression) implements Music {}
+}

@@ -1,0 +1,89 @@
+package monochord.harmony;
+
+import java.util.Locale;
+import java.util.Optional;
+import monochord.harmony.Music.OneChord;
+import monochord.harmony.Music.OneProgression;
+import monochord.harmony.Music.OneScale;
+import monochord.theory.Key;
+import monochord.theory.Scale;
+import monochord.theory.ScaleKind;
+import monochord.theory.Unreadable;
+
+/**
+ * Reads a line of music as the prompt and the lessons write it.
+ *
+ * <p>The readings, in this order:
+ *
+ * <ul>
+ *   <li>a scale: {@code scale} is the key's own, {@code harmonic minor} stands on the tonic of the key, {@code E
+ *       harmonic minor} says its tonic; the word {@code scale} behind a tonic or a name changes nothing;
+ *   <li>notes: names with commas or close hyphens between them ({@code C, E, G}, {@code C-E-G}), pitches ({@code C4 E4
+ *       G4}), or anything of the two behind the word {@code notes};
+ *   <li>one numeral, number or chord symbol: a chord;
+ *   <li>several, with or without bars: a progression.
+ * </ul>
+ *
+ * <p>A pitch such as {@code C7} is also a chord symbol. A row of pitches is read as notes if an octave among them is no
+ * usual chord number: 4 and 3 are octaves, 2, 5, 6, 7 and 9 may be either and are chords.
+ */
+public final class MusicText {
+    private static final String SCALE = "scale";
+
+    private MusicText() {}
+
+    /**
+     * @param key the key in which numerals, numbers and scale names are read
+     * @throws Unreadable if the text is none of these; its place is that in the text
+     */
+    public static Music read(String text, Key key) {
+        Optional<Music> read = scale(text.strip(), key);
+        if (read.isEmpty()) {
+            read = NotesText.read(text);
+        }
+        return read.orElseGet(() -> chords(text, key));
+    }
+
+    private static Optional<Music> scale(String text, Key key) {
+        String name = withoutWordScale(text);
+        if (name.isEmpty()) {
+            return text.isEmpty() ? Optional.empty() : Optional.of(new OneScale(key.scale()));
+        }
+        boolean saysScale = name.length() < text.length();
+        return kindAlone(name, key)
+                .or(() -> scaleNamed(name))
+                .or(() -> saysScale ? scaleNamed(name + " major") : Optional.empty())
+                .map(OneScale::new);
+    }
+
+    private static String withoutWordScale(String text) {
+        boolean ends = text.toLowerCase(Locale.ROOT).endsWith(SCALE);
+        String before = ends ? text.substring(0, text.length() - SCALE.length()) : text;
+        return before.isEmpty() || Character.isWhitespace(before.charAt(before.length() - 1)) ? before.strip() : text;
+    }
+
+    private static Optional<Scale> kindAlone(String name, Key key) {
+        try {
+            return Optional.of(new Scale(key.tonic(), ScaleKind.parse(name)));
+        } catch (Unreadable otherwise) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Scale> scaleNamed(String name) {
+        try {
+            return Optional.of(Scale.parse(name));
+        } catch (Unreadable otherwise) {
+            return Optional.empty();
+        }
+    }
+
+    private static Music chords(String text, Key key) {
+        Progression progression = Progression.parse(text, key);
+        boolean one = progression.slots().size() == 1 && !progression.barred();
+        Slot first = progression.slots().get(0);
+        return one && first.shares() == 1
+                ? new OneChord(first.chord(), first.numeral())
+                : new OneProgression(progression);
+    }
+}

@@ -1,0 +1,119 @@
+package monochord.harmony;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import monochord.harmony.Music.Notes;
+import monochord.theory.Chord;
+import monochord.theory.NoteName;
+import monochord.theory.Pitch;
+import monochord.theory.Unreadable;
+
+/** Reads notes, and knows which rows of letters are meant as notes and which as chords. */
+final class NotesText {
+    private static final int MOST = 2000;
+    private static final Pattern WORD_NOTES = Pattern.compile("\\s*notes(?:\\s+|$)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOTE = Pattern.compile("[A-Ga-g](?:bb?|##?|x|♭♭?|♯♯?|𝄪|𝄫)?");
+    private static final Pattern PITCH = Pattern.compile(NOTE + "(?:-1|10|\\d)");
+    private static final Pattern HYPHENED = Pattern.compile(NOTE + "(?:-" + NOTE + ")+");
+    /** A token ends at a space, a comma, or a hyphen with a letter behind it. */
+    private static final Pattern TOKEN = Pattern.compile("(?:[^\\s,-]|-(?![A-Ga-g]))+");
+
+    /** As in {@code C4}, which is a chord symbol too, but one that few write and no one writes in a row. */
+    private static final String RARE_AS_CHORD = "4";
+
+    private final String text;
+    private final List<NoteName> names = new ArrayList<>();
+    private final List<Pitch> pitches = new ArrayList<>();
+
+    private NotesText(String text) {
+        this.text = text;
+    }
+
+    /**
+     * Nothing if the text does not look like notes.
+     *
+     * @throws Unreadable if it begins with the word {@code notes} and goes on with something else
+     */
+    static Optional<Music> read(String text) {
+        Matcher word = WORD_NOTES.matcher(text);
+        if (word.lookingAt()) {
+            return Optional.of(new NotesText(text).from(word.end()));
+        }
+        return looksLikeNotes(text) ? Optional.of(new NotesText(text).from(0)) : Optional.empty();
+    }
+
+    private static boolean looksLikeNotes(String text) {
+        List<String> tokens = TOKEN.matcher(text)
+                .results()
+                .limit(MOST + 1)
+                .map(MatchResult::group)
+                .toList();
+        if (tokens.size() < 2) {
+            return tokens.size() == 1 && PITCH.matcher(tokens.get(0)).matches() && !isChord(tokens.get(0));
+        }
+        return allMatch(PITCH, tokens) && tokens.stream().anyMatch(NotesText::isHardlyChord)
+                || allMatch(NOTE, tokens) && (text.indexOf(',') >= 0 || isHyphened(text));
+    }
+
+    private static boolean allMatch(Pattern pattern, List<String> tokens) {
+        return tokens.stream().allMatch(token -> pattern.matcher(token).matches());
+    }
+
+    private static boolean isHyphened(String text) {
+        return text.length() < MOST && HYPHENED.matcher(text.strip()).matches();
+    }
+
+    private static boolean isHardlyChord(String pitch) {
+        return pitch.endsWith(RARE_AS_CHORD) || !isChord(pitch);
+    }
+
+    private static boolean isChord(String token) {
+        try {
+            Chord.parse(token);
+            return true;
+        } catch (Unreadable otherwise) {
+            return false;
+        }
+    }
+
+    private Notes from(int start) {
+        Matcher token = TOKEN.matcher(text);
+        for (int place = start; token.find(place); place = token.end()) {
+            add(token.group(), token.start());
+        }
+        if (names.isEmpty()) {
+            throw refused(text.length(), "a note is missing behind the word");
+        }
+        return new Notes(names, pitches);
+    }
+
+    private void add(String token, int place) {
+        if (names.size() == MOST) {
+            throw refused(place, "at most " + MOST + " notes are read at once");
+        }
+        boolean pitch = Character.isDigit(token.charAt(token.length() - 1));
+        if (!names.isEmpty() && pitch == pitches.isEmpty()) {
+            throw refused(place, "either every note has an octave or none has");
+        }
+        try {
+            add(token, pitch);
+        } catch (Unreadable unreadable) {
+            throw unreadable.within(text, place);
+        }
+    }
+
+    private void add(String token, boolean pitch) {
+        if (pitch) {
+            pitches.add(Pitch.parse(token));
+        }
+        names.add(pitch ? pitches.get(pitches.size() - 1).name() : NoteName.parse(token));
+    }
+
+    private Unreadable refused(int place, String why) {
+        return Unreadable.because(text, place, "a row of notes", why, "notes C4 E4 G4");
+    }
+}

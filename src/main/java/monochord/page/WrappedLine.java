@@ -1,0 +1,67 @@
+package monochord.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks one line: pieces of space and word in turn, set one after the other. */
+final class WrappedLine {
+    private final int width;
+    private final int hang;
+    private final List<StyledLine> done = new ArrayList<>();
+    private StyledLine open = StyledLine.EMPTY;
+    private int used;
+    private boolean holdsWord;
+
+    WrappedLine(int width, int hang) {
+        this.width = width;
+        this.hang = hang;
+    }
+
+    List<StyledLine> of(StyledLine line) {
+        for (StyledLine piece : Pieces.of(line)) {
+            if (piece.isBlank()) {
+                space(piece);
+            } else {
+                word(piece);
+            }
+        }
+        done.add(open.stripTrailing());
+        return done;
+    }
+
+    /** Spaces at a break are left out; at the very beginning they are the indent. */
+    private void space(StyledLine spaces) {
+        if (holdsWord) {
+            append(spaces);
+        } else if (done.isEmpty()) {
+            append(StyledLine.of(" ".repeat(Math.min(spaces.columns(), width / 2))));
+        }
+    }
+
+    private void word(StyledLine word) {
+        if (used + word.columns() > width && holdsWord) {
+            breakLine();
+        }
+        StyledLine rest = word;
+        while (used + rest.columns() > width) {
+            StyledLine head = Pieces.head(rest, Math.max(1, width - used));
+            append(head);
+            rest = Pieces.tail(rest, head);
+            breakLine();
+        }
+        append(rest);
+        holdsWord = true;
+    }
+
+    private void append(StyledLine piece) {
+        open = open.plus(piece);
+        used += piece.columns();
+    }
+
+    private void breakLine() {
+        done.add(open.stripTrailing());
+        open = StyledLine.of(" ".repeat(hang));
+        used = hang;
+        holdsWord = false;
+    }
+}

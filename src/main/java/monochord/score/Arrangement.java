@@ -1,0 +1,88 @@
+package monochord.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.harmony.Bar;
+import monochord.harmony.Music;
+import monochord.harmony.Progression;
+import monochord.harmony.Slot;
+import monochord.theory.Chord;
+import monochord.theory.NoteName;
+import monochord.theory.Pitch;
+import monochord.theory.Scale;
+import monochord.theory.Signs;
+
+/**
+ * What a line of music sounds like when nothing more is said: a progression and a chord in two hands, a scale one octave
+ * up from the lowest tonic not below middle C, notes first one after another and then together.
+ */
+public final class Arrangement {
+    private static final Pitch MIDDLE_C = Pitch.parse("C4");
+    private static final Beats A_BAR = Beats.of(Progression.BEATS_PER_BAR);
+    private static final Beats A_SCALE_NOTE = Beats.of(1, 2);
+
+    private Arrangement() {}
+
+    public static Score of(Music music) {
+        if (music instanceof Music.OneChord one) {
+            return Comping.of(List.of(change(one.chord(), A_BAR)));
+        } else if (music instanceof Music.OneScale one) {
+            return scale(one.scale());
+        } else if (music instanceof Music.OneProgression one) {
+            return Comping.of(changes(one.progression()));
+        }
+        return notes((Music.Notes) music);
+    }
+
+    /** One change for each chord that is struck; a chord that is held into the next bar is one longer change. */
+    public static List<Change> changes(Progression progression) {
+        List<Change> changes = new ArrayList<>();
+        for (Bar bar : progression.bars()) {
+            Beats share = Beats.of(progression.beatsPerBar()).dividedInto(bar.shares());
+            for (Slot slot : bar.slots()) {
+                add(changes, slot, share.times(slot.shares()));
+            }
+        }
+        return changes;
+    }
+
+    private static void add(List<Change> changes, Slot slot, Beats beats) {
+        if (slot.held()) {
+            Change last = changes.remove(changes.size() - 1);
+            changes.add(new Change(last.bass(), last.tones(), last.beats().plus(beats), last.label()));
+        } else {
+            changes.add(change(slot.chord(), beats));
+        }
+    }
+
+    private static Change change(Chord chord, Beats beats) {
+        return new Change(chord.bass(), chord.tones(), beats, chord.write(Signs.ASCII));
+    }
+
+    private static Score scale(Scale scale) {
+        List<Pitch> pitches = scale.pitches(MIDDLE_C);
+        Pitch top = pitches.get(pitches.size() - 1);
+        return Score.inTurn(pitches.subList(0, pitches.size() - 1), A_SCALE_NOTE)
+                .then(Score.note(top, Beats.of(2)))
+                .by(Hand.RIGHT);
+    }
+
+    private static Score notes(Music.Notes notes) {
+        List<Pitch> pitches = notes.pitches().isEmpty() ? upwards(notes.names()) : notes.pitches();
+        return Score.inTurn(pitches, Beats.ONE)
+                .then(Score.together(pitches, A_BAR))
+                .by(Hand.RIGHT);
+    }
+
+    /** Each name above the one before, the first at or above middle C. */
+    public static List<Pitch> upwards(List<NoteName> names) {
+        List<Pitch> pitches = new ArrayList<>();
+        Pitch floor = MIDDLE_C;
+        for (NoteName name : names) {
+            Pitch next = Pitch.atOrAbove(name, floor);
+            pitches.add(next);
+            floor = next;
+        }
+        return pitches;
+    }
+}

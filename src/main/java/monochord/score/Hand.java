@@ -1,0 +1,9 @@
+package monochord.score;
+
+/** Which hand plays. */
+public enum Hand {
+    LEFT,
+    RIGHT,
+    /** Nobody said; one line alone is nearly always for the right. */
+    EITHER
+}

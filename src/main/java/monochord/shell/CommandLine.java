@@ -1,0 +1,119 @@
+package monochord.shell;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verb;
+import monochord.shell.verb.Verbs;
+
+/** Runs the program on its arguments: one verb, many sentences from standard input, or the prompt. */
+final class CommandLine {
+    private static final String MANY = "-";
+
+    private final Surroundings around;
+    private final Verbs verbs = new Verbs();
+    private final Sitting sitting;
+    private final Reading reading;
+    private boolean json;
+    private Look look;
+
+    CommandLine(Surroundings around) {
+        this.around = around;
+        this.sitting = new Sitting(around.ear(), around.seeds(), around.folder(), new Course(around.lessons()));
+        this.reading = new Reading(verbs, sitting);
+        this.look = around.look();
+    }
+
+    /** @return the exit status */
+    int run(String... arguments) {
+        List<String> words = new ArrayList<>();
+        boolean help = false;
+        for (String argument : arguments) {
+            switch (argument) {
+                case "--json" -> json = true;
+                case "--plain" -> look = look.asPlain();
+                case "--ascii" -> look = look.inAscii();
+                case "--help", "-h" -> help = true;
+                default -> words.add(argument);
+            }
+        }
+        return help ? help(words) : words.isEmpty() ? converse() : once(words);
+    }
+
+    private int help(List<String> words) {
+        return say(reading.read("help " + (words.isEmpty() ? "" : words.get(0))));
+    }
+
+    private int converse() {
+        return around.typing() && around.watching()
+                ? new Prompt(around, verbs, sitting, reading, look).run()
+                : new Piped(around, sitting, reading, this::say).run();
+    }
+
+    private int once(List<String> words) {
+        Optional<Verb> verb = verbs.find(words.get(0));
+        if (words.contains(MANY)) {
+            return many(verb, words);
+        }
+        String text = String.join(" ", verb.isPresent() ? words.subList(1, words.size()) : words);
+        int status = say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text));
+        sitting.ear().listenToTheEnd();
+        return status;
+    }
+
+    /** Answers each line of standard input where {@code -} stands in the sentence, in order. */
+    private int many(Optional<Verb> verb, List<String> words) {
+        List<String> sentence = verb.isPresent() ? words.subList(1, words.size()) : words;
+        int place = sentence.indexOf(MANY);
+        String before = String.join(" ", sentence.subList(0, place));
+        String after = String.join(" ", sentence.subList(place + 1, sentence.size()));
+        int worst = Answer.DONE;
+        try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                String text = joined(before, line, after);
+                worst = Math.max(
+                        worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
+                if (!lines.ready()) {
+                    around.out().flush();
+                }
+            }
+            return worst;
+        } catch (IOException unreadable) {
+            around.err().println("Standard input cannot be read: " + unreadable.getMessage());
+            return Answer.FAILED;
+        }
+    }
+
+    private static String joined(String before, String line, String after) {
+        return before.isEmpty() && after.isEmpty()
+                ? line
+                : String.join(
+                        " ",
+                        Stream.of(before, line, after)
+                                .filter(part -> !part.isEmpty())
+                                .toList());
+    }
+
+    /** Results go to standard output, what went wrong to standard error; as JSON everything is a result. */
+    private int say(Answer answer) {
+        if (json) {
+            Json object = new Json();
+            answer.json(object);
+            around.out().append(object.toString()).append('\n');
+        } else {
+            boolean wrong = answer.status() >= Answer.UNREADABLE;
+            (wrong ? around.err() : around.out()).append(Ansi.of(answer.text(look), look));
+        }
+        return answer.status();
+    }
+}

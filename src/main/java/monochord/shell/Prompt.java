@@ -1,0 +1,114 @@
+package monochord.shell;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import monochord.theory.Signs;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+
+/** The prompt on a terminal. */
+final class Prompt {
+    private static final int USUAL_WIDTH = 80;
+    private static final String GREETING =
+            "Good day. Enter begins the first lesson; or type a chord, a progression, or help.";
+
+    private final Surroundings around;
+    private final Verbs verbs;
+    private final Sitting sitting;
+    private final Reading reading;
+    private final Look look;
+
+    Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
+        this.around = around;
+        this.verbs = verbs;
+        this.sitting = sitting;
+        this.reading = reading;
+        this.look = look;
+    }
+
+    /** Converses until the learner leaves. */
+    int run() {
+        try (Terminal terminal = terminal()) {
+            converse(terminal, text -> {
+                terminal.writer().write(text);
+                terminal.writer().flush();
+            });
+            return Answer.DONE;
+        } catch (IOException broken) {
+            around.err().println("The terminal cannot be used: " + broken.getMessage());
+            return Answer.FAILED;
+        }
+    }
+
+    /** Without the grapheme question, which costs a round trip and loses keys typed ahead. */
+    private static Terminal terminal() throws IOException {
+        return TerminalBuilder.builder()
+                .provider("jni")
+                .graphemeCluster(false)
+                .encoding(StandardCharsets.UTF_8)
+                .build();
+    }
+
+    /** Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. */
+    void converse(Terminal terminal, Consumer<String> show) {
+        LineReader reader = reader(terminal);
+        show.accept(rendered(Saying.of(GREETING), terminal));
+        while (!sitting.hasEnded()) {
+            try {
+                String line = reader.readLine(mark());
+                show.accept(rendered(reading.read(line), terminal));
+            } catch (UserInterruptException interrupted) {
+                sitting.ear().stop();
+                show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
+            } catch (EndOfFileException end) {
+                sitting.end();
+            }
+        }
+    }
+
+    private String mark() {
+        return look.signs() == Signs.MUSIC ? "▸ " : "> ";
+    }
+
+    private LineReader reader(Terminal terminal) {
+        LineReader reader = LineReaderBuilder.builder()
+                .terminal(terminal)
+                .appName("monochord")
+                .parser(new Words())
+                .completer(new Completion(verbs, sitting))
+                .highlighter(new VerbHighlighter(verbs, look))
+                .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
+                .build();
+        history().ifPresent(file -> reader.setVariable(LineReader.HISTORY_FILE, file));
+        return reader;
+    }
+
+    /** The history's file, or none where its folder cannot be made: then lines are remembered for this sitting only. */
+    private Optional<Path> history() {
+        try {
+            return Optional.of(Files.createDirectories(around.home()).resolve("history"));
+        } catch (IOException | RuntimeException none) {
+            return Optional.empty();
+        }
+    }
+
+    private String rendered(Answer answer, Terminal terminal) {
+        int columns = terminal.getSize().getColumns();
+        Look here = look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
+        return Ansi.of(answer.text(here), here);
+    }
+}

@@ -1,0 +1,123 @@
+package monochord.shell;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import monochord.harmony.Music;
+import monochord.harmony.MusicText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.MusicAnswer;
+import monochord.shell.answer.Refusal;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Nearest;
+import monochord.shell.verb.Sentence;
+import monochord.shell.verb.Usage;
+import monochord.shell.verb.Verb;
+import monochord.shell.verb.Verbs;
+import monochord.theory.Unreadable;
+
+/**
+ * Understands a line: as the answer to the open question, as a sentence with a verb, or as music.
+ *
+ * <p>Whatever is typed, an answer comes back; nothing a line holds ends the sitting.
+ */
+final class Reading {
+    static final int LONGEST_LINE = 10_000;
+    private static final int LONGEST_QUOTE = 30;
+
+    private static final Pattern JAVA = Pattern.compile(
+            "[;{}=]|\\w\\(|^(var|int|long|double|boolean|char|String|import|for|while|if|new|class|record|return)\\b");
+
+    private final Verbs verbs;
+    private final Sitting sitting;
+
+    Reading(Verbs verbs, Sitting sitting) {
+        this.verbs = verbs;
+        this.sitting = sitting;
+    }
+
+    /** Answers a whole line. */
+    Answer read(String line) {
+        return safely(line, () -> understood(line));
+    }
+
+    /** Answers the sentence behind a verb. */
+    Answer runSafely(Verb verb, String text) {
+        return safely(text, () -> run(verb, text));
+    }
+
+    private static Answer safely(String line, Supplier<Answer> answer) {
+        if (line.length() > LONGEST_LINE) {
+            String message = "This line has " + line.length() + " characters; at most " + LONGEST_LINE + " are read.";
+            return new Refusal(message, LONGEST_LINE + 1, "");
+        }
+        try {
+            return answer.get();
+        } catch (Unreadable unreadable) {
+            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+        } catch (RuntimeException fault) {
+            return Saying.failed(
+                    "This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
+        }
+    }
+
+    private Answer understood(String line) {
+        String text = line.strip();
+        if (text.isEmpty()) {
+            return sitting.goOn();
+        }
+        String word = firstWord(text);
+        Optional<Verb> verb = verbs.find(word);
+        if (verb.isPresent()) {
+            return run(verb.get(), text.substring(word.length()).strip());
+        }
+        return sitting.desk().isOpen() ? sitting.answer(text) : music(text, word);
+    }
+
+    /** Runs one verb on the text behind it. Places in a refusal count from the start of that text. */
+    private Answer run(Verb verb, String text) {
+        Usage usage = verb.usage();
+        try {
+            return verb.run(Sentence.parse(text, usage.smallWords(), usage.options()), sitting);
+        } catch (Unreadable unreadable) {
+            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "Form: " + usage.form());
+        }
+    }
+
+    static String firstWord(String text) {
+        int end = 0;
+        while (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
+            end++;
+        }
+        return text.substring(0, end);
+    }
+
+    private Answer music(String text, String word) {
+        if (JAVA.matcher(text).find()) {
+            return new Refusal(
+                    "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
+        }
+        try {
+            Music music = MusicText.read(text, sitting.key());
+            sitting.remember(music);
+            return MusicAnswer.of(music, sitting.key());
+        } catch (Unreadable unreadable) {
+            return neither(text, word, unreadable);
+        }
+    }
+
+    /** A line whose first word is music is music gone wrong; any other is taken for a verb that does not exist. */
+    private Answer neither(String text, String word, Unreadable unreadable) {
+        Optional<String> near = Nearest.to(word, verbs.words());
+        if (near.isEmpty() && unreadable.place() > word.length()) {
+            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+        }
+        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
+        return new Refusal(
+                "\"" + shown + "\" is neither a verb nor music.",
+                1,
+                near.map(verb -> "Did you mean " + verb + "?")
+                        .orElse("Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major."));
+    }
+}

@@ -1,0 +1,25 @@
+package monochord.shell.answer;
+
+import monochord.page.StyledText;
+
+/** What a verb answers: a value that each way out renders for itself. */
+public interface Answer {
+    /** Exit status of a command line that was carried out. */
+    int DONE = 0;
+    /** It was carried out and the answer is no: a wrong answer, a lesson with faults. */
+    int NO = 1;
+    /** The sentence could not be read. */
+    int UNREADABLE = 2;
+    /** Something outside failed: a file, a device. */
+    int FAILED = 3;
+
+    /** Lines no wider than the look allows. */
+    StyledText text(Look look);
+
+    /** Adds the fields that the command line promises. */
+    void json(Json json);
+
+    default int status() {
+        return DONE;
+    }
+}

@@ -1,0 +1,36 @@
+package monochord.shell.answer;
+
+import java.util.List;
+import monochord.page.StyledText;
+
+/** Several answers to one line, such as a verdict and the next question; as JSON, the first. */
+public record Answers(List<Answer> parts) implements Answer {
+    public static Answer of(Answer... parts) {
+        return new Answers(List.of(parts));
+    }
+
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder();
+        boolean first = true;
+        for (Answer part : parts) {
+            StyledText said = part.text(look);
+            if (!first && !said.isEmpty()) {
+                text.gap();
+            }
+            first &= said.isEmpty();
+            text.lines(said);
+        }
+        return text.build();
+    }
+
+    @Override
+    public void json(Json json) {
+        parts.get(0).json(json);
+    }
+
+    @Override
+    public int status() {
+        return parts.get(0).status();
+    }
+}

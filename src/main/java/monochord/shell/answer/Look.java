@@ -1,0 +1,47 @@
+package monochord.shell.answer;
+
+import monochord.theory.Signs;
+
+/**
+ * How answers are to look on this terminal.
+ *
+ * @param width columns a line may have, from 20 to 200
+ * @param signs how accidentals are written
+ * @param plain one fact a line and no drawing, for screen readers and whoever wants it
+ * @param colour whether styles may be shown
+ */
+public record Look(int width, Signs signs, boolean plain, boolean colour) {
+    private static final int NARROWEST = 20;
+    private static final int WIDEST = 200;
+    private static final int PICTURE = 80;
+
+    public Look {
+        width = Math.max(NARROWEST, Math.min(WIDEST, width));
+    }
+
+    /** For pipes and scripts: 80 columns, music signs, no colour. */
+    public static Look ofPipe() {
+        return new Look(PICTURE, Signs.MUSIC, false, false);
+    }
+
+    public Look inWidth(int columns) {
+        return new Look(columns, signs, plain, colour);
+    }
+
+    public Look inAscii() {
+        return new Look(width, Signs.ASCII, plain, colour);
+    }
+
+    public Look asPlain() {
+        return new Look(width, signs, true, colour);
+    }
+
+    public Look withoutColour() {
+        return new Look(width, signs, plain, false);
+    }
+
+    /** Columns a picture may have: pictures stay within 80 however wide the terminal is. */
+    public int pictureWidth() {
+        return Math.min(width, PICTURE);
+    }
+}

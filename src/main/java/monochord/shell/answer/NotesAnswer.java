@@ -1,0 +1,27 @@
+package monochord.shell.answer;
+
+import java.util.List;
+import monochord.page.StyledText;
+import monochord.score.Arrangement;
+import monochord.theory.ChordNames;
+import monochord.theory.NoteName;
+import monochord.theory.Pitch;
+
+/**
+ * Notes drawn on the keyboard, and what they can be called.
+ *
+ * @param pitches as many as there are notes, or none if they were written without octaves
+ */
+public record NotesAnswer(List<NoteName> notes, List<Pitch> pitches) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        List<Pitch> drawn = pitches.isEmpty() ? Arrangement.upwards(notes) : pitches;
+        return new NamesAnswer(notes, ChordNames.of(notes)).text(look).plus(Pictures.pitches(drawn, look));
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "notes").put("pitches", pitches);
+        new NamesAnswer(notes, ChordNames.of(notes)).json(json);
+    }
+}

@@ -1,0 +1,39 @@
+package monochord.shell.answer;
+
+import monochord.harmony.Music;
+import monochord.page.Style;
+import monochord.page.StyledText;
+
+/**
+ * What is being played.
+ *
+ * @param tempo beats a minute
+ * @param remark what the sound room has to say, or nothing
+ */
+public record PlayAnswer(Music music, int tempo, String remark) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder().line("Playing " + what(look) + ".");
+        if (!remark.isEmpty()) {
+            text.line(remark, Style.QUIET);
+        }
+        return text.build().in(look.signs()).wrapped(look.width());
+    }
+
+    private String what(Look look) {
+        if (music instanceof Music.OneChord one) {
+            return one.chord().write(look.signs());
+        } else if (music instanceof Music.OneScale one) {
+            return one.scale().write(look.signs());
+        } else if (music instanceof Music.OneProgression one) {
+            return one.progression().symbols(look.signs()) + " in "
+                    + one.progression().key().write(look.signs()) + " at " + tempo;
+        }
+        return Words.notes(((Music.Notes) music).names(), look);
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "play").put("tempo", tempo).put("remark", remark);
+    }
+}

@@ -1,0 +1,45 @@
+package monochord.shell.answer;
+
+import monochord.page.Style;
+import monochord.page.StyledText;
+import monochord.practice.Question;
+import monochord.practice.Verdict;
+
+/**
+ * A verdict on an answer.
+ *
+ * @param next what the learner can do now, or nothing
+ */
+public record VerdictAnswer(Question question, Verdict verdict, String next) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder().line(verdict.message(), style());
+        if (!next.isEmpty()) {
+            text.line(next, Style.QUIET);
+        }
+        return text.build().in(look.signs()).wrapped(look.width());
+    }
+
+    private Style style() {
+        return switch (verdict.grade()) {
+            case RIGHT, REMARK -> Style.RIGHT;
+            case NEARLY -> Style.NEARLY;
+            case WRONG -> Style.WRONG;
+            case UNREADABLE -> Style.PLAIN;
+        };
+    }
+
+    @Override
+    public void json(Json json) {
+        AskAnswer.fields(question, json);
+        json.put("verdict", verdict.grade().toString())
+                .put("misconception", verdict.misconception())
+                .put("message", verdict.message())
+                .put("expected", verdict.expected());
+    }
+
+    @Override
+    public int status() {
+        return verdict.grade().isRight() ? DONE : NO;
+    }
+}

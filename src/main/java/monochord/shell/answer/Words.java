@@ -1,0 +1,45 @@
+package monochord.shell.answer;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import monochord.theory.NoteName;
+import monochord.theory.Scale;
+
+/** Small turns of phrase that several answers share. */
+final class Words {
+    private static final List<String> NUMBERS =
+            List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+
+    private Words() {}
+
+    /** {@code one}, {@code two} … as far as ten, then digits. */
+    static String number(int count) {
+        return count < NUMBERS.size() ? NUMBERS.get(count) : Integer.toString(count);
+    }
+
+    static String notes(List<NoteName> notes, Look look) {
+        return joined(notes, " ", note -> note.write(look.signs()));
+    }
+
+    static <T> String joined(List<T> values, String between, Function<T, String> name) {
+        return values.stream().map(name).collect(Collectors.joining(between));
+    }
+
+    /** {@code F♯}, {@code F♯ and C♯}, {@code F♯, C♯ and G♯}. */
+    static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last <= 0
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
+    /** {@code D minor (also D phrygian)}: the nearest source first. */
+    static String sources(List<Scale> sources, Look look) {
+        String nearest = sources.get(0).write(look.signs());
+        List<String> others = sources.subList(1, sources.size()).stream()
+                .map(scale -> scale.kind().toString())
+                .toList();
+        return others.isEmpty() ? nearest : nearest + " (also " + String.join(", ", others) + ")";
+    }
+}

@@ -1,0 +1,6 @@
+/**
+ * What a verb answers, as values that are shown as text at the prompt and as JSON to other programs.
+ *
+ * <p>Part of the shell room; knows nothing of verbs, the sitting or the terminal.
+ */
+package monochord.shell.answer;

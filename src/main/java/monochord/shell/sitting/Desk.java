@@ -1,0 +1,89 @@
+package monochord.shell.sitting;
+
+import monochord.practice.Grade;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.Verdict;
+
+/** The question on the desk: open until it is answered rightly, told or left, and remembered for {@code why}. */
+public final class Desk {
+    private Question question;
+    private Question lastQuestion;
+    private Verdict lastVerdict;
+    private Skill lastSkill;
+    private int hints;
+    private int tries;
+
+    public void put(Skill skill, Question next) {
+        lastSkill = skill;
+        put(next);
+    }
+
+    public void put(Question next) {
+        question = next;
+        lastQuestion = next;
+        lastVerdict = null;
+        hints = 0;
+        tries = 0;
+    }
+
+    public boolean isOpen() {
+        return question != null;
+    }
+
+    /** The open question, or null. */
+    public Question question() {
+        return question;
+    }
+
+    /** The question that {@code why} is about, or null. */
+    public Question lastQuestion() {
+        return lastQuestion;
+    }
+
+    /** The last verdict on that question, or null. */
+    public Verdict lastVerdict() {
+        return lastVerdict;
+    }
+
+    /** The skill last asked by name, or null. */
+    public Skill lastSkill() {
+        return lastSkill;
+    }
+
+    /** Whether a readable answer has been given to the open question. */
+    public boolean isTried() {
+        return tries > 0;
+    }
+
+    /** Whether the first readable answer was right and no help was taken. */
+    public boolean wasRightAtOnce() {
+        return tries == 1 && hints == 0;
+    }
+
+    /** Judges an answer to the open question, and clears the desk if it is right. */
+    public Verdict answer(String text) {
+        Verdict verdict = question.judge(text);
+        lastVerdict = verdict;
+        tries += verdict.grade() == Grade.UNREADABLE ? 0 : 1;
+        if (verdict.grade().isRight()) {
+            question = null;
+        }
+        return verdict;
+    }
+
+    /** The next hint for the open question, the last one again when there are no more. */
+    public String hint() {
+        int next = Math.min(hints, question.hints().size() - 1);
+        hints++;
+        return question.hints().get(next);
+    }
+
+    public int hintsGiven() {
+        return hints;
+    }
+
+    public void clear() {
+        question = null;
+    }
+}

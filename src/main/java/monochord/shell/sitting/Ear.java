@@ -1,0 +1,39 @@
+package monochord.shell.sitting;
+
+import monochord.sound.Performance;
+
+/** What makes things heard while the prompt stays usable. */
+public interface Ear {
+    /**
+     * Begins to play, in place of what sounded before.
+     *
+     * @return a line to show about it, or nothing
+     */
+    String play(Performance performance);
+
+    /** Silence at once. */
+    void stop();
+
+    /** Waits until what was begun has been heard; for command lines, which end after one verb. */
+    void listenToTheEnd();
+
+    /** One that keeps still, for settings without sound. */
+    static Ear silent() {
+        return new Ear() {
+            @Override
+            public String play(Performance performance) {
+                return "";
+            }
+
+            @Override
+            public void stop() {
+                // nothing sounds
+            }
+
+            @Override
+            public void listenToTheEnd() {
+                // there is nothing to wait for
+            }
+        };
+    }
+}

@@ -1,0 +1,6 @@
+/**
+ * What one sitting at the line remembers: the key, the open question, the lesson being taken, what sounds.
+ *
+ * <p>Part of the shell room; knows nothing of verbs or the terminal.
+ */
+package monochord.shell.sitting;

@@ -1,0 +1,90 @@
+package monochord.shell.verb;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.skill.Skills;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.AskAnswer;
+import monochord.shell.answer.VerdictAnswer;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Puts a question, or judges an answer to one. */
+final class AskVerb implements Verb {
+    private static final String EXAMPLE = "ask borrowed-chord of bVI in D";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "ask",
+                        Usage.Topic.LEARNING,
+                        "ask SKILL [of SUBJECT] [in KEY] [--seed N] [--answer TEXT]",
+                        "be asked a question; without a skill, another of the same",
+                        EXAMPLE,
+                        "ask scale-spelling of E harmonic minor",
+                        "ask degree-quality in Eb")
+                .withSmallWords("of", "in")
+                .withOptions("seed", "answer");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Skill skill = sentence.body().isEmpty()
+                ? again(sentence, sitting)
+                : sentence.body().read(AskVerb::skill);
+        Question question = question(skill, sentence, sitting);
+        Optional<Sentence.Part> answer = sentence.option("answer");
+        if (answer.isPresent()) {
+            return new VerdictAnswer(question, question.judge(answer.get().text()), "");
+        }
+        sitting.ask(skill, question);
+        return new AskAnswer(question);
+    }
+
+    private static Skill again(Sentence sentence, Sitting sitting) {
+        Skill last = sitting.desk().lastSkill();
+        if (last == null) {
+            throw Unreadable.because(sentence.whole(), 0, "a skill", "expected one of " + ids(), EXAMPLE);
+        }
+        return last;
+    }
+
+    private static Skill skill(String text) {
+        return Skills.find(text)
+                .orElseThrow(() -> Unreadable.because(
+                        text,
+                        0,
+                        "a skill",
+                        Nearest.to(text, ids()).map(id -> "did you mean " + id).orElse("the skills are " + ids()),
+                        EXAMPLE));
+    }
+
+    private static List<String> ids() {
+        return Skills.all().stream().map(Skill::id).toList();
+    }
+
+    private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        long seed =
+                sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
+        return sentence.clause("of")
+                .map(subject -> subject.read(text -> skill.question(key, text)).withSeed(seed))
+                .orElseGet(() -> skill.question(key, seed));
+    }
+
+    private static long seed(String text) {
+        try {
+            return Long.parseLong(text);
+        } catch (NumberFormatException unreadable) {
+            throw Unreadable.because(text, 0, "a seed", "expected a whole number", "--seed 7");
+        }
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return ids();
+    }
+}

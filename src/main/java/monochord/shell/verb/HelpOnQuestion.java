@@ -1,0 +1,71 @@
+package monochord.shell.verb;
+
+import monochord.practice.Question;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Desk;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Unreadable;
+
+/** The four verbs for the question on the desk. */
+enum HelpOnQuestion implements Verb {
+    HINT("hint", "be helped one step further with the open question") {
+        @Override
+        Answer help(Sitting sitting) {
+            Desk desk = open(sitting);
+            return Saying.of(desk.hint());
+        }
+    },
+    TELL("tell", "be told the answer to the open question and the way to it") {
+        @Override
+        Answer help(Sitting sitting) {
+            Question question = open(sitting).question();
+            sitting.leaveQuestion();
+            return Answers.of(Saying.of(question.derivation()), sitting.goOn());
+        }
+    },
+    WHY("why", "hear the reason for the last verdict") {
+        @Override
+        Answer help(Sitting sitting) {
+            Desk desk = sitting.desk();
+            if (desk.lastVerdict() == null) {
+                throw Unreadable.because(
+                        "why", 0, "a question of yours yet", "nothing has been judged so far", "ask interval");
+            }
+            return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
+        }
+    },
+    SKIP("skip", "leave the open question, or this part of the lesson") {
+        @Override
+        Answer help(Sitting sitting) {
+            sitting.leaveQuestion();
+            return sitting.goOn();
+        }
+    };
+
+    private final Usage usage;
+
+    HelpOnQuestion(String word, String purpose) {
+        usage = Usage.of(word, Usage.Topic.LEARNING, word, purpose).withSmallWords();
+    }
+
+    private static Desk open(Sitting sitting) {
+        if (!sitting.desk().isOpen()) {
+            throw Unreadable.because("hint", 0, "of use now", "no question is open", "ask interval");
+        }
+        return sitting.desk();
+    }
+
+    abstract Answer help(Sitting sitting);
+
+    @Override
+    public Usage usage() {
+        return usage;
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        return help(sitting);
+    }
+}

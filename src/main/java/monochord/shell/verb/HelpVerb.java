@@ -1,0 +1,113 @@
+package monochord.shell.verb;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Sitting;
+import monochord.sound.Care;
+import monochord.theory.Unreadable;
+
+/** Says what can be typed. */
+public final class HelpVerb implements Verb {
+    private static final int WORD = 11;
+
+    private static final String WRITING = """
+            Notes: letters with b or #, bb or x for doubles; an octave behind them, C4 is middle C.
+            Chords: as bands write them, Abmaj7 G7sus4 Bb2 F/A Am7b5 Co7 C6/9 E7#9.
+            Numerals: IV bVI V7/V viiø7 I64; capitals are major, small letters minor, o diminished.
+            Numbers: 4 1 5 b6; a number alone is the key's own chord, 6- says minor, 1/3 has the third in the bass.
+            Scales: D major, E harmonic minor, G mixolydian; without a tonic, on the tonic of the key.
+            Progressions: any of these in a row. Bars between | share alike, a dot holds, % repeats the bar before.
+            Small words: in KEY, at BPM, with PATCH. Options: --plain, --ascii; on a command line also --json.
+            """;
+
+    private static final String HANDS = """
+            Warm up, sit so that shoulders and wrists stay loose, and take five minutes off every half hour.
+            Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor.
+            No chord here asks for more than an octave in one hand; roll or split what does not lie well.
+            The first advice follows the student sheet of NASM and PAMA; the rest is common practice, no source.
+            """;
+
+    private final Verbs verbs;
+
+    HelpVerb(Verbs verbs) {
+        this.verbs = verbs;
+    }
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "help",
+                        Usage.Topic.LEAVING,
+                        "help [VERB, writing, ears or hands]",
+                        "list the verbs, tell about one, or about writing and care",
+                        "help play",
+                        "help writing")
+                .withSmallWords();
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        String about = sentence.body().text().toLowerCase(Locale.ROOT);
+        return switch (about) {
+            case "" -> Saying.of(overview());
+            case "writing", "music", "notation" -> Saying.of(StyledText.of(WRITING.strip()));
+            case "ears", "hearing" -> Saying.of(StyledText.of(Care.EARS.strip()));
+            case "hands" -> Saying.of(StyledText.of(HANDS.strip()));
+            default -> about(about);
+        };
+    }
+
+    private Answer about(String word) {
+        Optional<Verb> verb = verbs.find(word);
+        if (verb.isEmpty()) {
+            throw Unreadable.because(
+                    word,
+                    0,
+                    "a verb",
+                    Nearest.to(word, verbs.words())
+                            .map(near -> "did you mean " + near)
+                            .orElse("help alone lists them"),
+                    "help play");
+        }
+        return Saying.of(of(verb.get().usage()));
+    }
+
+    private StyledText overview() {
+        StyledText.Builder text = StyledText.builder();
+        for (Usage.Topic topic : Usage.Topic.values()) {
+            text.line(topic.toString(), Style.HEADING);
+            verbs.all().stream()
+                    .map(Verb::usage)
+                    .filter(usage -> usage.topic() == topic)
+                    .forEach(usage -> text.line(row(usage)));
+        }
+        return text.line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.", Style.QUIET)
+                .line("help VERB tells more; help writing, help ears, help hands.", Style.QUIET)
+                .build();
+    }
+
+    private static StyledLine row(Usage usage) {
+        return StyledLine.of("  ")
+                .plus(usage.word(), Style.TYPED)
+                .plus(" ".repeat(WORD - usage.word().length()) + usage.purpose());
+    }
+
+    /** How one verb is used. */
+    public static StyledText of(Usage usage) {
+        StyledText.Builder text =
+                StyledText.builder().line(usage.form(), Style.STRONG).line(usage.purpose() + ".");
+        usage.examples().forEach(example -> text.line("  " + example, Style.TYPED));
+        return text.build();
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return List.copyOf(verbs.words());
+    }
+}

@@ -1,0 +1,20 @@
+package monochord.shell.verb;
+
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Sitting;
+
+/** Ends the sitting. */
+final class QuitVerb implements Verb {
+    @Override
+    public Usage usage() {
+        return Usage.of("quit", Usage.Topic.LEAVING, "quit", "leave; ctrl-D does the same")
+                .withSmallWords();
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        sitting.end();
+        return Saying.of("Until next time.");
+    }
+}

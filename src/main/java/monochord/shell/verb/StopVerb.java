@@ -1,0 +1,20 @@
+package monochord.shell.verb;
+
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Sitting;
+
+/** Silence. */
+final class StopVerb implements Verb {
+    @Override
+    public Usage usage() {
+        return Usage.of("stop", Usage.Topic.SOUND, "stop", "stop what is playing")
+                .withSmallWords();
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        sitting.ear().stop();
+        return Saying.of("Silence.");
+    }
+}

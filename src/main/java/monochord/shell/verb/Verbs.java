@@ -1,0 +1,46 @@
+package monochord.shell.verb;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** All verbs, in the order in which help lists them. */
+public final class Verbs {
+    private final Map<String, Verb> byWord = new LinkedHashMap<>();
+
+    public Verbs() {
+        List<Verb> verbs = new ArrayList<>(List.of(
+                new KeyVerb(),
+                new ShowVerb(),
+                new NameVerb(),
+                new NumeralVerb(),
+                new BorrowVerb(),
+                new TransposeVerb(),
+                new PlayVerb(),
+                new StopVerb(),
+                new LessonsVerb(),
+                new LearnVerb(),
+                new AskVerb()));
+        verbs.addAll(List.of(HelpOnQuestion.values()));
+        verbs.add(new CheckVerb());
+        verbs.add(new HelpVerb(this));
+        verbs.add(new QuitVerb());
+        verbs.forEach(verb -> byWord.put(verb.usage().word(), verb));
+    }
+
+    public Collection<Verb> all() {
+        return byWord.values();
+    }
+
+    public Collection<String> words() {
+        return byWord.keySet();
+    }
+
+    public Optional<Verb> find(String word) {
+        return Optional.ofNullable(byWord.get(word.toLowerCase(Locale.ROOT)));
+    }
+}

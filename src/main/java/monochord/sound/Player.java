@@ -1,0 +1,53 @@
+package monochord.sound;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.sound.midi.Sequence;
+
+/**
+ * Plays behind the prompt: one thing at a time, the next replaces the last.
+ *
+ * <p>Every method returns at once. The sound output is opened by the player's own thread for each thing played and let
+ * go when it is over, so that one that was busy or missing is tried again with the next. All threads are daemons, so a
+ * program that ends does not wait for the music.
+ */
+public final class Player implements AutoCloseable {
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(Player::daemon);
+    private final AtomicReference<Playback> current = new AtomicReference<>();
+
+    private static Thread daemon(Runnable work) {
+        Thread thread = new Thread(work, "sound");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
+    public Playing play(Sequence sequence) {
+        Playing playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>());
+        Playback next = new Playback(sequence, playing);
+        replaceWith(next);
+        thread.execute(next);
+        return playing;
+    }
+
+    /** Silence, at once; nothing happens if nothing sounds. */
+    public void stop() {
+        replaceWith(null);
+    }
+
+    private void replaceWith(Playback next) {
+        Playback last = current.getAndSet(next);
+        if (last != null) {
+            last.stop();
+        }
+    }
+
+    /** Stops what sounds, for good. */
+    @Override
+    public void close() {
+        stop();
+        thread.shutdown();
+    }
+}

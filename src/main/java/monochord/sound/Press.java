@@ -1,0 +1,78 @@
+package monochord.sound;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import monochord.score.Hand;
+import monochord.score.Sounding;
+
+/**
+ * A key pressed and let go.
+ *
+ * @param channel from 0, one for each hand
+ * @param note MIDI number, from 0 to 127
+ * @param on tick of the press
+ * @param off tick of the release, after {@code on}
+ * @param velocity from 1 to 127
+ */
+record Press(int channel, int note, long on, long off, int velocity) {
+    static final int TICKS_PER_BEAT = 480;
+    static final int RIGHT_CHANNEL = 0;
+    static final int LEFT_CHANNEL = 1;
+
+    /** A thirty-second of a beat: enough for a hammer to come back, too short to be heard as a gap. */
+    private static final long GAP = TICKS_PER_BEAT / 32;
+
+    /** The presses of one hand after another, by time, each key let go before it is struck again. */
+    static List<Press> of(List<Sounding> soundings) {
+        List<Press> presses = touched(soundings);
+        Map<List<Integer>, TreeMap<Long, Press>> byKey = new LinkedHashMap<>();
+        presses.forEach(press -> byKey.computeIfAbsent(List.of(press.channel, press.note), key -> new TreeMap<>())
+                .merge(press.on, press, Press::longer));
+        return byKey.values().stream()
+                .flatMap(key -> key.values().stream().map(press -> press.before(key.higherKey(press.on))))
+                .sorted(Comparator.comparingLong(Press::on)
+                        .thenComparingInt(Press::channel)
+                        .thenComparingInt(Press::note))
+                .toList();
+    }
+
+    private static List<Press> touched(List<Sounding> soundings) {
+        Map<Long, List<Sounding>> byOnset = new TreeMap<>();
+        soundings.forEach(sounding -> byOnset.computeIfAbsent(onset(sounding), tick -> new ArrayList<>())
+                .add(sounding));
+        return byOnset.values().stream()
+                .flatMap(chord -> chord.stream().map(sounding -> of(sounding, Touch.of(sounding, chord))))
+                .toList();
+    }
+
+    private static Press of(Sounding sounding, int velocity) {
+        int note = sounding.pitch().midiNumber();
+        if (note < 0 || note > 127) {
+            throw new IllegalArgumentException(sounding.pitch() + " lies outside the notes from C-1 to G9 of MIDI");
+        }
+        long on = onset(sounding);
+        long off = Math.max(on + 1, sounding.end().ticks(TICKS_PER_BEAT));
+        return new Press(sounding.hand() == Hand.LEFT ? LEFT_CHANNEL : RIGHT_CHANNEL, note, on, off, velocity);
+    }
+
+    private static long onset(Sounding sounding) {
+        return sounding.start().ticks(TICKS_PER_BEAT);
+    }
+
+    private Press longer(Press other) {
+        return new Press(channel, note, on, Math.max(off, other.off), Math.max(velocity, other.velocity));
+    }
+
+    /** This press, over in time for the same key to be struck at {@code next}; null for never again. */
+    private Press before(Long next) {
+        if (next == null || off < next - GAP) {
+            return this;
+        }
+        long latest = next - Math.min(GAP, (next - on) / 4);
+        return new Press(channel, note, on, Math.max(on + 1, Math.min(off, Math.min(latest, next))), velocity);
+    }
+}
