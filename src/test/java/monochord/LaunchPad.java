@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
@@ -144,11 +145,18 @@ final class LaunchPad {
         return process;
     }
 
+    /** What came of it. A launcher that hangs is ended after 20 seconds, and the test fails. */
     Run finish(Process process) throws IOException, InterruptedException {
+        var tooLong = new CompletableFuture<>().completeOnTimeout(true, 20, TimeUnit.SECONDS);
+        tooLong.thenRun(() -> {
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly();
+        });
         String out = new String(process.getInputStream().readAllBytes(), UTF_8);
         String err = new String(process.getErrorStream().readAllBytes(), UTF_8);
-        assertTrue(process.waitFor(20, TimeUnit.SECONDS), "the launcher does not end");
-        return new Run(process.exitValue(), out, err);
+        int status = process.waitFor();
+        assertTrue(tooLong.cancel(false), "the launcher did not end; it said: " + err);
+        return new Run(status, out, err);
     }
 
     /** How often Maven was started. */

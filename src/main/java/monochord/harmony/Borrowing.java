@@ -27,6 +27,8 @@ import monochord.theory.ScaleKind;
  * BY-SA 4.0; which scales hold a chord is computed.
  */
 public final class Borrowing {
+    private static final int TRIAD = 3;
+    private static final int SEVENTH = 4;
     private static final List<ScaleKind> MINORS = List.of(ScaleKind.HARMONIC_MINOR, ScaleKind.MELODIC_MINOR);
 
     /**
@@ -79,34 +81,48 @@ public final class Borrowing {
     }
 
     /**
-     * The borrowed chords of a key: triads and seventh chords of the parallel minor or major and of harmonic minor, and
-     * the triads of the other modes except locrian.
+     * The borrowed chords a player meets: triads and seventh chords of the parallel minor or major, the diminished seventh
+     * chord of harmonic minor, and the major and minor triads of the other modes.
      */
     public static List<Borrowed> table(Key key) {
         Map<Chord, Borrowed> rows = new LinkedHashMap<>();
         Scale nextDoor = key.parallel().scale();
-        add(rows, nextDoor, key, false);
-        add(rows, nextDoor, key, true);
-        add(rows, new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR), key, true);
+        add(rows, stacked(nextDoor, TRIAD), key);
+        add(rows, stacked(nextDoor, SEVENTH), key);
+        add(
+                rows,
+                stacked(new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR), SEVENTH).stream()
+                        .filter(chord -> chord.kind().equals(ChordKind.DIMINISHED_SEVENTH))
+                        .toList(),
+                key);
         for (Scale scale : parallels(key)) {
             if (!scale.kind().equals(ScaleKind.LOCRIAN) && !MINORS.contains(scale.kind())) {
-                add(rows, scale, key, false);
+                add(
+                        rows,
+                        stacked(scale, TRIAD).stream()
+                                .filter(Borrowing::isMajorOrMinor)
+                                .toList(),
+                        key);
             }
         }
         return List.copyOf(rows.values());
+    }
+
+    private static boolean isMajorOrMinor(Chord chord) {
+        return chord.kind().equals(ChordKind.MAJOR) || chord.kind().equals(ChordKind.MINOR);
     }
 
     /** The chords borrowed from one parallel scale: its triads, then its seventh chords, that are not the key's own. */
     public static List<Borrowed> table(Key key, ScaleKind source) {
         Map<Chord, Borrowed> rows = new LinkedHashMap<>();
         Scale scale = new Scale(key.tonic(), source);
-        add(rows, scale, key, false);
-        add(rows, scale, key, true);
+        add(rows, stacked(scale, TRIAD), key);
+        add(rows, stacked(scale, SEVENTH), key);
         return List.copyOf(rows.values());
     }
 
-    private static void add(Map<Chord, Borrowed> rows, Scale scale, Key key, boolean sevenths) {
-        for (Chord chord : stacked(scale, sevenths ? 4 : 3)) {
+    private static void add(Map<Chord, Borrowed> rows, List<Chord> chords, Key key) {
+        for (Chord chord : chords) {
             if (!isOwn(chord, key)) {
                 rows.putIfAbsent(chord, borrowed(chord, key));
             }

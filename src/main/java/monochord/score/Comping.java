@@ -5,7 +5,10 @@ import java.util.stream.IntStream;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 
-/** Two hands for a progression: the bass in the left, as {@link LeftHand} says, the chord in the right, as {@link RightHand} says. */
+/**
+ * Two hands for a progression: the bass in the left, as {@link LeftHand} says, the chord in the right, as {@link
+ * RightHand} says.
+ */
 public final class Comping {
     private Comping() {}
 

@@ -11,8 +11,8 @@ import monochord.theory.Pitch;
 /**
  * The left hand under chords: single bass notes between C2 and E3.
  *
- * <p>The first note is the one nearest to G2. Each further note goes to the octave nearest to the note before; where two
- * are as near, to the one nearer to G2, then to the lower. Common practice, no source.
+ * <p>The first note is the one nearest to G2. Each further note goes to the octave nearest to the note before; where
+ * two are as near, to the one nearer to G2, then to the lower. Common practice, no source.
  */
 public final class LeftHand {
     static final Pitch LOWEST = Pitch.parse("C2");

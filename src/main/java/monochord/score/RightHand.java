@@ -11,15 +11,15 @@ import monochord.theory.Pitch;
 /**
  * The right hand above a bass: the tones of each chord in close position between G3 and E5, moving as little as it can.
  *
- * <p>The first chord lies where its middle is nearest to E4. Each further chord takes, of all its positions, the one with
- * the least movement from the chord before, counted by {@link #moved}; where two move as little, the one nearer to E4, then
- * the lower. A close position spans less than an octave, so every hand that spans an octave can play it. Common practice
- * (keep what is common, move the rest the shortest way), no source; three upper notes within an octave: Open Music Theory,
- * 1st edition, on keyboard style.
+ * <p>The first chord lies where its middle is nearest to E4. Each further chord takes, of all its positions, the one
+ * with the least movement from the chord before, counted by {@link #moved}; where two move as little, the one nearer to
+ * E4, then the lower. A close position spans less than an octave, so every hand that spans an octave can play it.
+ * Common practice (keep what is common, move the rest the shortest way), no source; three upper notes within an octave:
+ * Open Music Theory, 1st edition, on keyboard style.
  *
- * <p>A hand takes five notes at most. From a fuller chord one tone after another is left out, in this order: the perfect
- * fifth, the eleventh over a major third, the note the left hand plays, the root, then the tones last named. Common
- * practice, no source.
+ * <p>A hand takes five notes at most. From a fuller chord one tone after another is left out, in this order: the
+ * perfect fifth, the eleventh over a major third, the note the left hand plays, the root, then the tones last named.
+ * Common practice, no source.
  */
 public final class RightHand {
     static final Pitch LOWEST = Pitch.parse("G3");

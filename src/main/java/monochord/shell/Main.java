@@ -51,7 +51,7 @@ public final class Main {
 
     /** The launcher says which streams are terminals, for the JVMs do not agree on what a console is. */
     private static boolean isTerminal(int stream) {
-        String said = System.getProperty("monochord.terminal");
+        String said = System.getProperty("monochord.terminals");
         return said == null ? System.console() != null : said.indexOf('0' + stream) >= 0;
     }
 
@@ -62,7 +62,11 @@ public final class Main {
             return Path.of(said);
         }
         try {
-            Path jar = Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            Path jar = Path.of(Main.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
             return jar.resolveSibling("..").resolve("lessons").normalize();
         } catch (URISyntaxException | RuntimeException unknown) {
             return Path.of("lessons");

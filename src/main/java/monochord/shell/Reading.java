@@ -6,12 +6,12 @@ import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Nearest;
 import monochord.shell.verb.Sentence;
-import monochord.shell.verb.ShowVerb;
 import monochord.shell.verb.Usage;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
@@ -24,6 +24,7 @@ import monochord.theory.Unreadable;
  */
 final class Reading {
     static final int LONGEST_LINE = 10_000;
+    private static final int LONGEST_QUOTE = 30;
 
     private static final Pattern JAVA = Pattern.compile(
             "[;{}=]|\\w\\(|^(var|int|long|double|boolean|char|String|import|for|while|if|new|class|record|return)\\b");
@@ -56,7 +57,8 @@ final class Reading {
         } catch (Unreadable unreadable) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         } catch (RuntimeException fault) {
-            return Saying.failed("This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
+            return Saying.failed(
+                    "This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
         }
     }
 
@@ -93,17 +95,29 @@ final class Reading {
 
     private Answer music(String text, String word) {
         if (JAVA.matcher(text).find()) {
-            return new Refusal("This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
+            return new Refusal(
+                    "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
         }
         try {
             Music music = MusicText.read(text, sitting.key());
             sitting.remember(music);
-            return ShowVerb.answer(music, sitting.key());
+            return MusicAnswer.of(music, sitting.key());
         } catch (Unreadable unreadable) {
-            String advice = Nearest.to(word, verbs.words())
-                    .map(verb -> "Did you mean " + verb + "?")
-                    .orElse("Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major.");
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, advice);
+            return neither(text, word, unreadable);
         }
+    }
+
+    /** A line whose first word is music is music gone wrong; any other is taken for a verb that does not exist. */
+    private Answer neither(String text, String word, Unreadable unreadable) {
+        Optional<String> near = Nearest.to(word, verbs.words());
+        if (near.isEmpty() && unreadable.place() > word.length()) {
+            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+        }
+        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
+        return new Refusal(
+                "\"" + shown + "\" is neither a verb nor music.",
+                1,
+                near.map(verb -> "Did you mean " + verb + "?")
+                        .orElse("Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major."));
     }
 }

@@ -4,17 +4,30 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import javax.sound.midi.MidiSystem;
-import javax.sound.midi.MidiUnavailableException;
 import javax.sound.midi.Sequence;
-import javax.sound.midi.Synthesizer;
+import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.LineUnavailableException;
+import javax.sound.sampled.SourceDataLine;
 import javax.sound.sampled.UnsupportedAudioFileException;
 
-/** The one door to the JDK's synthesizer. */
+/** The one door to the JDK's synthesizer and to the card. Sound here is 16 bits, stereo, the lower byte first. */
 final class JavaSound {
-    /** The synthesizer looks up user preferences, and those log lines to the terminal when the home is new or read-only. */
+    /** Frames a second. */
+    static final int RATE = 44_100;
+
+    static final int FRAME_BYTES = 4;
+    /** The highest sample that passes for silence, about 72 dB below full scale. */
+    static final int SILENCE = 8;
+
+    private static final AudioFormat FORMAT = new AudioFormat(RATE, 16, 2, true, false);
+    /** What the card holds in advance, 0.1 s: enough to outlast a pause of the JVM. */
+    private static final int CARD_BYTES = RATE / 10 * FRAME_BYTES;
+
+    /**
+     * The synthesizer looks up user preferences, and those log lines to the terminal when the home is new or read-only.
+     */
     private static final Logger PREFERENCES = Logger.getLogger("java.util.prefs");
 
     static {
@@ -23,13 +36,20 @@ final class JavaSound {
 
     private JavaSound() {}
 
-    static Synthesizer synthesizer() throws MidiUnavailableException {
-        return MidiSystem.getSynthesizer();
+    /**
+     * The sound output, opened.
+     *
+     * @throws LineUnavailableException if something else holds it
+     * @throws IllegalArgumentException if there is none
+     */
+    static SourceDataLine card() throws LineUnavailableException {
+        SourceDataLine card = AudioSystem.getSourceDataLine(FORMAT);
+        card.open(FORMAT, CARD_BYTES);
+        return card;
     }
 
     /**
-     * What the synthesizer plays of this sequence: 44,100 frames a second, two channels of 16 bits, the lower byte first,
-     * with four seconds after the end.
+     * What the synthesizer plays of this sequence, with four seconds after the end.
      *
      * @throws IOException if this Java has no synthesizer
      */
@@ -39,5 +59,20 @@ final class JavaSound {
         } catch (UnsupportedAudioFileException unsupported) {
             throw new IOException("this Java has no synthesizer", unsupported);
         }
+    }
+
+    /** Frames until the sequence is over, rests at the end included. */
+    static long frames(Sequence sequence) {
+        return sequence.getMicrosecondLength() * RATE / 1_000_000;
+    }
+
+    static boolean isSilent(byte[] sound) {
+        for (int i = 0; i < sound.length; i += 2) {
+            int sample = sound[i + 1] << 8 | sound[i] & 0xFF;
+            if (Math.abs(sample) > SILENCE) {
+                return false;
+            }
+        }
+        return true;
     }
 }

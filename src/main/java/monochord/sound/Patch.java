@@ -14,8 +14,8 @@ import monochord.theory.Unreadable;
  * <p>Text form: the name, such as {@code Electric Piano 1}. {@link #parse} reads all that {@link #toString} writes, a
  * number from 1 to 128, and names begun or written freely: {@code church org}, {@code honky tonk}.
  *
- * <p>Source: General MIDI Level 1 Sound Set, MIDI Manufacturers Association, 1991; 1 to 30 seen in a copy, the rest from
- * memory and compared with the names in the JDK's own sound bank.
+ * <p>Source: General MIDI Level 1 Sound Set, MIDI Manufacturers Association, 1991; 1 to 30 seen in a copy, the rest
+ * from memory and compared with the names in the JDK's own sound bank.
  *
  * @param number from 1 to 128; the program number that is sent is one less
  */
@@ -66,8 +66,8 @@ public record Patch(int number) {
     }
 
     /**
-     * The patch of that number or name; else the first whose name begins with the text; else the first whose name has, for
-     * each word of the text, a word that begins with it.
+     * The patch of that number or name; else the first whose name begins with the text; else the first whose name has,
+     * for each word of the text, a word that begins with it.
      *
      * @throws Unreadable if there is none
      */

@@ -50,9 +50,9 @@ public record Performance(Score score, int tempo, Patch right, Patch left, Optio
     }
 
     /**
-     * Track 0 has the tempo, the key signature and the labels as text events, track 1 the right hand on channel 1, track 2
-     * the left hand on channel 2, 480 ticks to the beat. Bass and top are a little louder than what lies between. A note
-     * that is struck again is let go a little before.
+     * Track 0 has the tempo, the key signature and the labels as text events, track 1 the right hand on channel 1,
+     * track 2 the left hand on channel 2, 480 ticks to the beat. Bass and top are a little louder than what lies
+     * between. A note that is struck again is let go a little before.
      *
      * @throws IllegalArgumentException if a pitch lies outside MIDI's 128 notes
      */

@@ -1,17 +1,26 @@
 package monochord.sound;
 
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-import javax.sound.midi.Sequence;
+import static monochord.sound.JavaSound.FRAME_BYTES;
 
-/** One sequence being played on the player's thread, until its end or until it is stopped from another thread. */
-final class Playback {
-    /** How long the last notes may ring, in microseconds. */
-    private static final long TAIL = 1_500_000;
+import java.io.IOException;
+import javax.sound.midi.Sequence;
+import javax.sound.sampled.AudioInputStream;
+import javax.sound.sampled.LineUnavailableException;
+import javax.sound.sampled.SourceDataLine;
+
+/**
+ * One sequence being played on the player's thread, until its end or until it is stopped from another thread.
+ *
+ * <p>What the synthesizer renders goes to the card in small pieces. So every note falls where the score has it, and
+ * stopping means to drop what the card still holds: there is no note that could be left hanging.
+ */
+final class Playback implements Runnable {
+    /** Bytes handed over at a time, 23 ms: as long as it may take until a stop is seen. */
+    private static final int PIECE_BYTES = 1024 * FRAME_BYTES;
 
     private final Sequence sequence;
     private final Playing playing;
-    private final CountDownLatch stopped = new CountDownLatch(1);
+    private volatile boolean stopped;
 
     Playback(Sequence sequence, Playing playing) {
         this.sequence = sequence;
@@ -19,55 +28,69 @@ final class Playback {
     }
 
     void stop() {
-        stopped.countDown();
+        stopped = true;
     }
 
-    /** Plays; what goes wrong is told by the outcome, for there is nobody on this thread to tell it to. */
-    void on(Instrument instrument) {
+    /** Plays. What goes wrong is told by the outcome, for there is nobody on this thread to tell it to. */
+    @Override
+    public void run() {
         try {
-            perform(instrument);
-        } catch (RuntimeException broken) {
-            playing.started().complete(Outcome.BROKEN);
-            instrument.close();
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
+            if (!stopped) {
+                perform();
+            }
         } finally {
             playing.started().complete(Outcome.STOPPED);
             playing.ended().complete(null);
         }
     }
 
-    private void perform(Instrument instrument) throws InterruptedException {
-        if (stopped.getCount() == 0) {
-            return;
-        }
-        Outcome outcome = instrument.open();
-        if (stopped.getCount() > 0) {
-            playing.started().complete(outcome);
-        }
-        if (outcome == Outcome.SOUNDING) {
-            playThrough(instrument);
+    private void perform() {
+        try (SourceDataLine card = JavaSound.card()) {
+            perform(card);
+        } catch (LineUnavailableException taken) {
+            playing.started().complete(Outcome.BUSY);
+        } catch (IllegalArgumentException | SecurityException none) {
+            playing.started().complete(Outcome.NO_CARD);
+        } catch (LinkageError withoutSound) {
+            playing.started().complete(Outcome.NO_SYNTHESIZER);
         }
     }
 
-    private void playThrough(Instrument instrument) throws InterruptedException {
-        long start = System.nanoTime();
-        Schedule schedule = Schedule.of(sequence);
-        try {
-            for (Schedule.Due due : schedule.messages()) {
-                if (stoppedBefore(start, due.microseconds())) {
-                    return;
-                }
-                instrument.send(due.message());
+    private void perform(SourceDataLine card) {
+        try (AudioInputStream sound = JavaSound.render(sequence)) {
+            pour(sound, card);
+        } catch (IOException none) {
+            playing.started().complete(Outcome.NO_SYNTHESIZER);
+        } catch (RuntimeException broken) {
+            playing.started().complete(Outcome.BROKEN);
+        }
+    }
+
+    private void pour(AudioInputStream sound, SourceDataLine card) throws IOException {
+        long music = JavaSound.frames(sequence);
+        card.start();
+        byte[] piece = sound.readNBytes(PIECE_BYTES);
+        for (long frames = 0; !stopped && !isOver(piece, frames > music); frames += piece.length / FRAME_BYTES) {
+            if (card.write(piece, 0, piece.length) < piece.length) {
+                playing.started().complete(Outcome.BROKEN);
+                return;
             }
-            stoppedBefore(start, schedule.end() + TAIL);
-        } finally {
-            instrument.silence();
+            playing.started().complete(Outcome.SOUNDING);
+            piece = sound.readNBytes(PIECE_BYTES);
         }
+        finish(card);
     }
 
-    private boolean stoppedBefore(long start, long microseconds) throws InterruptedException {
-        long left = start + TimeUnit.MICROSECONDS.toNanos(microseconds) - System.nanoTime();
-        return stopped.await(Math.max(0, left), TimeUnit.NANOSECONDS);
+    private static boolean isOver(byte[] piece, boolean afterTheMusic) {
+        return piece.length == 0 || afterTheMusic && JavaSound.isSilent(piece);
+    }
+
+    private void finish(SourceDataLine card) {
+        if (stopped) {
+            card.stop();
+            card.flush();
+        } else {
+            card.drain();
+        }
     }
 }

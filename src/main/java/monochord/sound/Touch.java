@@ -5,8 +5,8 @@ import java.util.List;
 import monochord.score.Sounding;
 
 /**
- * How hard each key is struck: what lies inside a chord moderately, the bass a little harder, the top harder still, so that
- * the outer voices lead. Common practice, no source.
+ * How hard each key is struck: what lies inside a chord moderately, the bass a little harder, the top harder still, so
+ * that the outer voices lead. Common practice, no source.
  */
 final class Touch {
     static final int INNER = 66;

@@ -9,8 +9,8 @@ public final class WavFile {
     private WavFile() {}
 
     /**
-     * Replaces the file if there is one. What would be too loud is turned down as a whole, so that nothing clips. The file
-     * ends when the last note has died away, at most two seconds after the music.
+     * Replaces the file if there is one. What would be too loud is turned down as a whole, so that nothing clips. The
+     * file ends when the last note has died away, at most two seconds after the music.
      *
      * @throws IOException with the message {@code path: what is wrong}; what stood there before stays
      */

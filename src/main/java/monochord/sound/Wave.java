@@ -14,19 +14,17 @@ import javax.sound.sampled.AudioInputStream;
  * A recording on its way into a file. Rendered once, a little at a time, so that an hour needs no more memory than a
  * minute; then what has to be quieter is made so in place.
  *
- * <p>Source: Multimedia Programming Interface and Data Specifications 1.0, IBM and Microsoft, 1991, WAVE with format tag 1;
- * from memory.
+ * <p>Source: Multimedia Programming Interface and Data Specifications 1.0, IBM and Microsoft, 1991, WAVE with format
+ * tag 1; from memory.
  */
 final class Wave implements AutoCloseable {
-    static final int RATE = 44_100;
-    private static final int FRAME_BYTES = 4;
+    private static final int RATE = JavaSound.RATE;
+    private static final int FRAME_BYTES = JavaSound.FRAME_BYTES;
     private static final int HEADER_BYTES = 44;
     private static final int MOST_FRAMES = (Integer.MAX_VALUE - HEADER_BYTES) / FRAME_BYTES;
     private static final int CHUNK_BYTES = 1 << 16;
     private static final int LONGEST_TAIL = 2 * RATE;
     private static final int FADE = RATE / 5;
-    /** About 72 dB below full scale. */
-    private static final int AUDIBLE = 8;
     /** One decibel below full scale. */
     private static final int CEILING = 29_204;
 
@@ -41,11 +39,10 @@ final class Wave implements AutoCloseable {
     }
 
     static void record(Sequence sequence, Path part) throws IOException {
-        long music = sequence.getMicrosecondLength() * RATE / 1_000_000;
         try (AudioInputStream sound = JavaSound.render(sequence);
                 Wave wave = new Wave(open(part))) {
             wave.copy(sound);
-            wave.end(music);
+            wave.end(JavaSound.frames(sequence));
         }
     }
 
@@ -71,7 +68,7 @@ final class Wave implements AutoCloseable {
         for (int i = 0; i < chunk.limit(); i += 2) {
             int size = Math.abs(chunk.getShort(i));
             peak = Math.max(peak, size);
-            if (size > AUDIBLE) {
+            if (size > JavaSound.SILENCE) {
                 lastAudible = frames + i / FRAME_BYTES;
             }
         }

@@ -83,7 +83,7 @@ public final class BandNumber {
             throw unreadable.within(text, offset);
         }
         NoteName note = key.note(root(degree.number(), degree.alteration(), key));
-        return numeral.over(numeral.in(key).root().to(note));
+        return numeral.over(note, key);
     }
 
     /** The number of a chord in a key, its quality always said, so that no reader has to know the key's own chords. */

@@ -26,10 +26,12 @@ import java.util.Optional;
  * @param form whether it is written as a degree or under a name of its own
  * @param degree the degree counted as {@link #root} says, 1 to 7
  * @param alteration half steps as written: −1 for {@code bVI}
- * @param bass the interval from the root up to the bass, within an octave
+ * @param bass the interval from the root up to the bass, within an octave; a unison where a degree is the bass
+ * @param bassDegree the degree in the bass where that is no tone of the chord, or null
  * @param target the numeral whose chord is taken for a tonic, or null
  */
-public record Numeral(Form form, int degree, int alteration, ChordKind kind, Interval bass, Numeral target) {
+public record Numeral(
+        Form form, int degree, int alteration, ChordKind kind, Interval bass, Degree bassDegree, Numeral target) {
     /** How a numeral is written. */
     public enum Form {
         DEGREE(""),
@@ -62,12 +64,12 @@ public record Numeral(Form form, int degree, int alteration, ChordKind kind, Int
 
     /** The numeral of the degree the chord stands on, also where it could be read as applied to another. */
     public static Numeral onDegree(Chord chord, Key key) {
-        return NumeralOf.onDegree(chord, key).over(chord.root().to(chord.bass()));
+        return NumeralOf.onDegree(chord, key).over(chord.bass(), key);
     }
 
     /** A numeral in root position without a target. */
     public static Numeral of(int degree, int alteration, ChordKind kind) {
-        return new Numeral(Form.DEGREE, degree, alteration, kind, Interval.UNISON, null);
+        return new Numeral(Form.DEGREE, degree, alteration, kind, Interval.UNISON, null, null);
     }
 
     public Optional<Numeral> appliedTo() {
@@ -76,11 +78,24 @@ public record Numeral(Form form, int degree, int alteration, ChordKind kind, Int
 
     /** The same chord as it stands in the key that {@code tonicised} makes for a moment. */
     public Numeral appliedTo(Numeral tonicised) {
-        return new Numeral(form, degree, alteration, kind, bass, tonicised);
+        return new Numeral(form, degree, alteration, kind, bass, bassDegree, tonicised);
     }
 
-    public Numeral over(Interval newBass) {
-        return new Numeral(form, degree, alteration, kind, newBass, target);
+    /** The same chord with its own tone at that interval in the bass. */
+    public Numeral over(Interval tone) {
+        return new Numeral(form, degree, alteration, kind, tone, null, target);
+    }
+
+    /** The same chord over a degree that is none of its tones. */
+    Numeral over(Degree foreign) {
+        return new Numeral(form, degree, alteration, kind, Interval.UNISON, foreign, target);
+    }
+
+    /** The same chord with that note in the bass, one of its own or not, as the key has it. */
+    public Numeral over(NoteName note, Key key) {
+        Key here = keyHere(key);
+        Interval aboveRoot = here.note(root(here.mode())).to(note);
+        return kind.holds(aboveRoot) ? over(aboveRoot) : over(here.degreeOf(note));
     }
 
     /** The chord this numeral names in the key. */
@@ -88,7 +103,8 @@ public record Numeral(Form form, int degree, int alteration, ChordKind kind, Int
         Key here = keyHere(key);
         NoteName root = here.note(root(here.mode()));
         boolean minor = form == Form.CADENTIAL && here.isMinor();
-        return new Chord(root, minor ? ChordKind.MINOR : kind, root.plus(bass));
+        NoteName lowest = bassDegree == null ? root.plus(bass) : here.note(bassDegree);
+        return new Chord(root, minor ? ChordKind.MINOR : kind, lowest);
     }
 
     /** The key itself, or the one on the target's root: minor where the target has a minor third. */

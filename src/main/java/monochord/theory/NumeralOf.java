@@ -22,14 +22,13 @@ final class NumeralOf {
     private NumeralOf() {}
 
     static Numeral numeral(Chord chord, Key key) {
-        Interval bass = chord.root().to(chord.bass());
         for (Numeral named : AUGMENTED_SIXTHS) {
             if (named.in(key).equals(chord)) {
                 return named;
             }
         }
         Numeral applied = applied(chord, key);
-        return (applied != null ? applied : onDegree(chord, key)).over(bass);
+        return (applied != null ? applied : onDegree(chord, key)).over(chord.bass(), key);
     }
 
     static Numeral onDegree(Chord chord, Key key) {

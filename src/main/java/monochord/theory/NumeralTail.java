@@ -9,9 +9,16 @@ final class NumeralTail {
 
     private NumeralTail() {}
 
+    /** Whether its inversions are written with figures. */
+    static boolean hasFigures(ChordKind kind) {
+        return switch (kind.toString()) {
+            case "", "m", "dim", "aug", "7", "m7", "maj7", "m(maj7)", "dim7", "m7b5" -> true;
+            default -> false;
+        };
+    }
+
     static String write(Numeral numeral, Signs signs) {
         String suffix = numeral.kind().toString();
-        int member = numeral.bass().number();
         return switch (suffix) {
             case "", "m" -> figured("", TRIAD, numeral, signs);
             case "dim" -> figured(signs == Signs.ASCII ? "o" : "°", TRIAD, numeral, signs);
@@ -20,19 +27,25 @@ final class NumeralTail {
             case "maj7", "m(maj7)" -> figured("maj", SEVENTH, numeral, signs);
             case "dim7" -> figured(signs == Signs.ASCII ? "o" : "°", SEVENTH, numeral, signs);
             case "m7b5" -> figured("ø", SEVENTH, numeral, signs);
-            default -> signs.dress(plainSuffix(numeral)) + (member == 1 ? "" : bassDegree(numeral, signs));
+            default -> signs.dress(plainSuffix(numeral)) + bassDegree(numeral, signs);
         };
     }
 
     private static String figured(String sign, Map<Integer, String> figures, Numeral numeral, Signs signs) {
-        boolean inChord = numeral.kind().holds(numeral.bass());
-        String figure = inChord ? figures.get(numeral.bass().number()) : null;
-        return sign + (figure != null ? figure : figures.get(1) + bassDegree(numeral, signs));
+        String figure = figures.get(numeral.bass().number());
+        boolean told = numeral.bassDegree() == null && figure != null;
+        return sign + (told ? figure : figures.get(1) + bassDegree(numeral, signs));
     }
 
+    /** The degree in the bass behind a slash, a tone of the chord counted from where its root stands in major. */
     private static String bassDegree(Numeral numeral, Signs signs) {
+        if (numeral.bassDegree() != null) {
+            return "/" + numeral.bassDegree().write(signs);
+        }
         int fifths = numeral.root(Mode.IONIAN).fifths() + numeral.bass().fifths();
-        return "/" + Degree.ofFifths(fifths).write(signs);
+        return numeral.bass().equals(Interval.UNISON)
+                ? ""
+                : "/" + Degree.ofFifths(fifths).write(signs);
     }
 
     /** The chord symbol's suffix without the m that the small letters already say, with 6 and 5/3 told from figures. */

@@ -68,7 +68,7 @@ final class NumeralText {
         } else if (cursor.take("It")) {
             return augmentedSixth(Form.ITALIAN, ITALIAN, "6");
         } else if (cursor.takeAny("Cad64", "Cad6/4", "Cad")) {
-            return new Numeral(Form.CADENTIAL, 1, 0, ChordKind.MAJOR, Interval.PERFECT_FIFTH, null);
+            return new Numeral(Form.CADENTIAL, 1, 0, ChordKind.MAJOR, Interval.PERFECT_FIFTH, null, null);
         }
         return cursor.take('N') ? neapolitan() : null;
     }
@@ -76,14 +76,14 @@ final class NumeralText {
     private Numeral augmentedSixth(Form form, ChordKind kind, String... figures) {
         cursor.take('+');
         cursor.takeAny(figures);
-        return new Numeral(form, 6, -1, kind, Interval.UNISON, null);
+        return new Numeral(form, 6, -1, kind, Interval.UNISON, null, null);
     }
 
     private Numeral neapolitan() {
         Interval bass = cursor.takeAny("64", "6/4")
                 ? Interval.PERFECT_FIFTH
                 : cursor.take('6') ? Interval.MAJOR_THIRD : Interval.UNISON;
-        return new Numeral(Form.NEAPOLITAN, 2, -1, ChordKind.MAJOR, bass, null);
+        return new Numeral(Form.NEAPOLITAN, 2, -1, ChordKind.MAJOR, bass, null, null);
     }
 
     private Numeral degree() {
@@ -155,7 +155,7 @@ final class NumeralText {
         int member = triadMember == null ? SEVENTH_FIGURES.get(figure) : triadMember;
         int start = cursor.place();
         ChordKind kind = kind(prefix + (seventh ? (major ? "maj7" : "7") : "") + suffixText(), start);
-        return new Numeral(bare.form(), bare.degree(), bare.alteration(), kind, bassOf(kind, member), null);
+        return new Numeral(bare.form(), bare.degree(), bare.alteration(), kind, bassOf(kind, member), null, null);
     }
 
     private Interval bassOf(ChordKind kind, int member) {
@@ -167,19 +167,22 @@ final class NumeralText {
     private Numeral suffixed(Numeral bare, String suffix, int start) {
         ChordKind kind = kind(suffix, start);
         Numeral plain = Numeral.of(bare.degree(), bare.alteration(), kind);
-        return cursor.aheadDegreeAfterSlash() ? plain.over(bassDegree(plain)) : plain;
+        return cursor.aheadDegreeAfterSlash() ? overDegree(plain) : plain;
     }
 
-    /** The degree in the bass counts from the major scale on the key's tonic, so it is seen from the numeral's root. */
-    private Interval bassDegree(Numeral plain) {
+    /** A tone of a chord that figures cannot turn is written as the degree it has where its root stands in major. */
+    private Numeral overDegree(Numeral plain) {
         cursor.take('/');
         int alteration = cursor.accidentals();
         int number = cursor.number(1, "a degree from 1 to 7");
         if (number < 1 || number > 7) {
             throw cursor.because("the bass must be a degree from 1 to 7");
         }
-        return Interval.simple(
-                Degree.of(number, alteration).fifths() - plain.root(Mode.IONIAN).fifths());
+        Degree degree = Degree.of(number, alteration);
+        Interval aboveRoot =
+                Interval.simple(degree.fifths() - plain.root(Mode.IONIAN).fifths());
+        boolean own = plain.kind().holds(aboveRoot) && !NumeralTail.hasFigures(plain.kind());
+        return own ? plain.over(aboveRoot) : plain.over(degree);
     }
 
     /** What stands before the slash of a target or of a bass degree. */

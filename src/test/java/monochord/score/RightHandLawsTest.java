@@ -14,11 +14,11 @@ import monochord.theory.Pitch;
 import org.junit.jupiter.api.Test;
 
 /**
- * Laws of the right hand over all pairs of chords in 15 keys' worth of roots, C flat to C sharp, against a search that tries
- * every placement of every tone.
+ * Laws of the right hand over all pairs of chords in 15 keys' worth of roots, C flat to C sharp, against a search that
+ * tries every placement of every tone.
  *
- * <p>Source: one octave as the span that is safe to ask of a hand, from Boyle, Boyle and Booker, Pianist hand spans, 2015;
- * the rest common practice, no source.
+ * <p>Source: one octave as the span that is safe to ask of a hand, from Boyle, Boyle and Booker, Pianist hand spans,
+ * 2015; the rest common practice, no source.
  */
 class RightHandLawsTest {
     private static final int G3 = 55;
@@ -107,7 +107,9 @@ class RightHandLawsTest {
                 });
     }
 
-    /** Least movement when full[i…] is joined to thin[j…], each key of the fuller to one of the thinner, none crossing. */
+    /**
+     * Least movement when full[i…] is joined to thin[j…], each key of the fuller to one of the thinner, none crossing.
+     */
     private static int joined(int[] full, int[] thin, int i, int j) {
         int here = Math.abs(full[i] - thin[j]);
         if (i == full.length - 1) {

@@ -8,9 +8,9 @@ import java.util.List;
 /**
  * Reads a Standard MIDI File byte by byte and fails at the first that does not belong there.
  *
- * <p>Source: Standard MIDI-File Format Spec. 1.1, International MIDI Association: chunks of four letters and a 32-bit length;
- * header of six bytes; delta times of at most four bytes with seven bits each; running status ended by meta events; one end
- * of track, last in its track.
+ * <p>Source: Standard MIDI-File Format Spec. 1.1, International MIDI Association: chunks of four letters and a 32-bit
+ * length; header of six bytes; delta times of at most four bytes with seven bits each; running status ended by meta
+ * events; one end of track, last in its track.
  */
 final class MidiWalk {
     /** @param status the status byte, or the type of a meta event plus 0xFF00 */

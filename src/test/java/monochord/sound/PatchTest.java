@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Source: General MIDI Level 1 Sound Set, MIDI Manufacturers Association, 1991 (1 to 30 seen, the rest from memory). */
+/**
+ * Source: General MIDI Level 1 Sound Set, MIDI Manufacturers Association, 1991 (1 to 30 seen, the rest from memory).
+ */
 class PatchTest {
     /** The first of each family of eight, and the last of all. */
     @ParameterizedTest(name = "{0} is {1}")

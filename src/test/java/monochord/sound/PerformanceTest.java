@@ -22,8 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Source: Standard MIDI-File Format Spec. 1.1, International MIDI Association, for the bytes; MIDI 1.0 for note on 9n, note
- * off 8n, controller Bn, program Cn (from memory); middle C is 60.
+ * Source: Standard MIDI-File Format Spec. 1.1, International MIDI Association, for the bytes; MIDI 1.0 for note on 9n,
+ * note off 8n, controller Bn, program Cn (from memory); middle C is 60.
  */
 class PerformanceTest {
     private static MidiWalk.File file(Performance performance) throws IOException {

@@ -40,12 +40,18 @@ final class Spectrum {
 
     /** The amplitude of a sine of this frequency. */
     double at(double hertz) {
-        double step = 2 * Math.PI * hertz / RATE;
+        double cos = Math.cos(2 * Math.PI * hertz / RATE);
+        double sin = Math.sin(2 * Math.PI * hertz / RATE);
+        double x = 1;
+        double y = 0;
         double real = 0;
         double imaginary = 0;
-        for (int i = 0; i < windowed.length; i++) {
-            real += windowed[i] * Math.cos(step * i);
-            imaginary += windowed[i] * Math.sin(step * i);
+        for (double sample : windowed) {
+            real += sample * x;
+            imaginary += sample * y;
+            double turned = x * cos - y * sin;
+            y = x * sin + y * cos;
+            x = turned;
         }
         return 2 * Math.hypot(real, imaginary) / windowed.length;
     }

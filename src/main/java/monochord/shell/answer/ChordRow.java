@@ -35,19 +35,19 @@ public record ChordRow(Chord chord, Numeral numeral, Key key) {
 
     /** Where the chord comes from, as the end of a sentence about it. */
     String origin(Look look) {
-        List<Scale> sources = sources();
         if (Borrowing.isOwn(chord, key)) {
             return "one of the key's own chords";
         }
-        if (!sources.isEmpty()) {
-            return "borrowed from " + Words.sources(sources, look);
+        if (numeral.target() != null) {
+            return "it leads to " + numeral.target().in(key).write(look.signs());
         }
-        return numeral.target() != null
-                ? "applied: it leads to " + numeral.target().in(key).write(look.signs())
-                : "outside the key, and in no parallel mode: " + outside(look);
+        List<Scale> sources = sources();
+        return sources.isEmpty()
+                ? "in no parallel mode: it brings the " + outside()
+                : "borrowed from " + Words.sources(sources, look);
     }
 
-    private String outside(Look look) {
+    private String outside() {
         List<String> words = Borrowing.borrowed(chord, key).changed().stream()
                 .map(Degree::inWords)
                 .map(word -> word.contains(" ") ? word : "raised " + word)

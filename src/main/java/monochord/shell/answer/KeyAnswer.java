@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.page.Style;
+import monochord.page.StyledLine;
 import monochord.page.StyledText;
 import monochord.theory.BandNumber;
 import monochord.theory.Key;
@@ -18,8 +19,7 @@ public record KeyAnswer(Key key) implements Answer {
         Signs signs = look.signs();
         Progression triads = triads();
         return StyledText.builder()
-                .line(key.write(signs), Style.STRONG)
-                .add(": " + signature(look))
+                .line(StyledLine.of(key.write(signs), Style.STRONG).plus(": " + signature(look)))
                 .line("Scale:    " + Words.notes(key.scale().tones(), look))
                 .line("Triads:   " + Words.joined(triads.chords(), "  ", chord -> chord.write(signs)))
                 .line("Numerals: " + triads.numerals(signs).replace(" ", "  "))
@@ -45,7 +45,8 @@ public record KeyAnswer(Key key) implements Answer {
 
     private Progression triads() {
         String numbers = String.join(
-                " ", IntStream.rangeClosed(1, DEGREES).mapToObj(Integer::toString).toList());
+                " ",
+                IntStream.rangeClosed(1, DEGREES).mapToObj(Integer::toString).toList());
         return Progression.parse(numbers, key);
     }
 
@@ -57,9 +58,11 @@ public record KeyAnswer(Key key) implements Answer {
                 .put("signature", key.signature())
                 .put("tones", key.scale().tones())
                 .put("triads", triads.chords())
-                .put("numbers", triads.chords().stream()
-                        .map(chord -> BandNumber.write(chord, key, Signs.ASCII))
-                        .toList())
+                .put(
+                        "numbers",
+                        triads.chords().stream()
+                                .map(chord -> BandNumber.write(chord, key, Signs.ASCII))
+                                .toList())
                 .put("relative", key.relative().toString())
                 .put("parallel", key.parallel().toString());
     }

@@ -1,6 +1,7 @@
 package monochord.shell.sitting;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.LongSupplier;
 import monochord.harmony.Music;
 import monochord.practice.Question;
@@ -11,6 +12,7 @@ import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
+import monochord.sound.Performance;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 
@@ -23,6 +25,7 @@ public final class Sitting {
     private final Desk desk = new Desk();
     private Key key = Key.major(NoteName.C);
     private Music lastMusic;
+    private Performance lastPerformance;
     private boolean ended;
 
     /**
@@ -65,13 +68,24 @@ public final class Sitting {
         return desk;
     }
 
-    /** What was played last, or null. */
+    /** What was shown or played last, the last of several, or null. */
     public Music lastMusic() {
         return lastMusic;
     }
 
-    public void remember(Music played) {
-        lastMusic = played;
+    /** How it was last played, or null if it was only shown. */
+    public Performance lastPerformance() {
+        return lastPerformance;
+    }
+
+    public void remember(Music shown) {
+        lastMusic = shown;
+        lastPerformance = null;
+    }
+
+    public void remember(Performance performance, List<Music> played) {
+        lastMusic = played.get(played.size() - 1);
+        lastPerformance = performance;
     }
 
     /** Puts a question that was asked for by name; a lesson that is being taken waits. */

@@ -17,7 +17,7 @@ final class BorrowVerb implements Verb {
                 "borrow",
                 Usage.Topic.EXPLORING,
                 "borrow [MODE] [in KEY]",
-                "list the chords a key can borrow, from all parallel modes or from one",
+                "list the chords a key can borrow from its parallel modes",
                 "borrow in D",
                 "borrow mixolydian in A");
     }
@@ -35,7 +35,8 @@ final class BorrowVerb implements Verb {
     private static ScaleKind sevenNotes(String text) {
         ScaleKind kind = ScaleKind.parse(text);
         if (kind.degrees().size() != 7) {
-            throw Unreadable.because(text, 0, "a mode to borrow from", "chords are built on scales of seven notes", "minor");
+            throw Unreadable.because(
+                    text, 0, "a mode to borrow from", "chords are built on scales of seven notes", "minor");
         }
         return kind;
     }

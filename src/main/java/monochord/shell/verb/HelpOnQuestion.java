@@ -17,7 +17,7 @@ enum HelpOnQuestion implements Verb {
             return Saying.of(desk.hint());
         }
     },
-    TELL("tell", "be told the answer to the open question, and how one gets there") {
+    TELL("tell", "be told the answer to the open question and the way to it") {
         @Override
         Answer help(Sitting sitting) {
             Question question = open(sitting).question();
@@ -30,7 +30,8 @@ enum HelpOnQuestion implements Verb {
         Answer help(Sitting sitting) {
             Desk desk = sitting.desk();
             if (desk.lastVerdict() == null) {
-                throw Unreadable.because("why", 0, "a question of yours yet", "nothing has been judged so far", "ask interval");
+                throw Unreadable.because(
+                        "why", 0, "a question of yours yet", "nothing has been judged so far", "ask interval");
             }
             return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
         }

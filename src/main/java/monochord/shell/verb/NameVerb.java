@@ -21,7 +21,7 @@ final class NameVerb implements Verb {
                 "name",
                 Usage.Topic.EXPLORING,
                 "name NOTES [in KEY]",
-                "say what chord these notes make, the lowest first; spelling counts",
+                "say what chord these notes make, the lowest first",
                 "name C E G A",
                 "name Ab C Eb G in C");
     }
@@ -51,7 +51,9 @@ final class NameVerb implements Verb {
 
     private static int endOfNote(String text, int place) {
         int end = place;
-        while (end < text.length() && !Character.isWhitespace(text.charAt(end)) && ",-/".indexOf(text.charAt(end)) < 0) {
+        while (end < text.length()
+                && !Character.isWhitespace(text.charAt(end))
+                && ",-/".indexOf(text.charAt(end)) < 0) {
             end++;
         }
         return end;

@@ -17,7 +17,7 @@ final class NumeralVerb implements Verb {
                 "numeral",
                 Usage.Topic.EXPLORING,
                 "numeral NUMERAL, NUMBER or CHORD [in KEY]",
-                "say what a chord is in a key: numeral, number, symbol, notes, origin",
+                "say what a chord is in a key, and where it comes from",
                 "numeral bVI in D",
                 "numeral Abmaj7 in C",
                 "numeral V7/V in Eb");

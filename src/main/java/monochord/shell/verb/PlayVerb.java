@@ -5,7 +5,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.sound.midi.Sequence;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
@@ -23,7 +22,7 @@ import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
 /** Makes music heard, or writes it to a file. */
-public final class PlayVerb implements Verb {
+final class PlayVerb implements Verb {
     private static final String EXAMPLE = "play IV I V bVI V I in D at 84";
 
     @Override
@@ -32,7 +31,7 @@ public final class PlayVerb implements Verb {
                         "play",
                         Usage.Topic.SOUND,
                         "play MUSIC [in KEY] [at BPM] [with PATCH] [--wav FILE] [--midi FILE]",
-                        "play it behind the prompt, or write it to a file; without music, play the last again",
+                        "play music, or write it to a file; alone, play the last again",
                         EXAMPLE,
                         "play F C G Ab with electric piano 1",
                         "play D harmonic minor --wav scale.wav")
@@ -43,19 +42,36 @@ public final class PlayVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
-        Optional<Music> music = sentence.body().isEmpty() ? Optional.ofNullable(sitting.lastMusic())
-                : Optional.of(sentence.body().read(text -> MusicText.read(text, key)));
-        if (music.isEmpty()) {
-            throw Unreadable.because(sentence.whole(), 0, "something to play", "there is nothing to play again", EXAMPLE);
+        if (sentence.body().isEmpty()) {
+            return again(sentence, sitting);
         }
-        sitting.remember(music.get());
-        Performance performance = performance(sentence, music.get(), key);
-        boolean toFile = sentence.has("wav") || sentence.has("midi");
-        return toFile ? write(sentence, performance, sitting) : play(music.get(), performance, sitting);
+        Music music = sentence.body().read(text -> MusicText.read(text, key));
+        Performance performance =
+                asSaid(sentence, Performance.of(Arrangement.of(music)).in(key));
+        sitting.remember(performance, List.of(music));
+        return sound(sentence, music, performance, sitting);
     }
 
-    private static Performance performance(Sentence sentence, Music music, Key key) {
-        Performance performance = Performance.of(Arrangement.of(music)).in(key);
+    private static Answer again(Sentence sentence, Sitting sitting) {
+        Music music = sitting.lastMusic();
+        if (music == null) {
+            throw Unreadable.because(
+                    sentence.whole(), 0, "something to play", "there is nothing to play again", EXAMPLE);
+        }
+        Performance last = sitting.lastPerformance();
+        Performance performance =
+                last != null ? last : Performance.of(Arrangement.of(music)).in(sitting.key());
+        return sound(sentence, music, asSaid(sentence, performance), sitting);
+    }
+
+    private static Answer sound(Sentence sentence, Music music, Performance performance, Sitting sitting) {
+        return sentence.has("wav") || sentence.has("midi")
+                ? write(sentence, performance, sitting)
+                : new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance));
+    }
+
+    private static Performance asSaid(Sentence sentence, Performance plain) {
+        Performance performance = plain;
         if (sentence.clause("at").isPresent()) {
             performance = performance.at(sentence.clause("at").get().read(PlayVerb::tempo));
         }
@@ -77,10 +93,6 @@ public final class PlayVerb implements Verb {
                     "at 84");
         }
         return tempo;
-    }
-
-    private static Answer play(Music music, Performance performance, Sitting sitting) {
-        return new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance));
     }
 
     private static Answer write(Sentence sentence, Performance performance, Sitting sitting) {

@@ -1,20 +1,15 @@
 package monochord.shell.verb;
 
 import java.util.List;
-import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.ChordAnswer;
-import monochord.shell.answer.ChordRow;
-import monochord.shell.answer.NotesAnswer;
-import monochord.shell.answer.ProgressionAnswer;
-import monochord.shell.answer.ScaleAnswer;
+import monochord.shell.answer.MusicAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;
 
 /** Spells music and draws it on a keyboard. */
-public final class ShowVerb implements Verb {
+final class ShowVerb implements Verb {
     @Override
     public Usage usage() {
         return Usage.of(
@@ -30,20 +25,7 @@ public final class ShowVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
-        return answer(sentence.body().read(text -> MusicText.read(text, key)), key);
-    }
-
-    /** How music is shown, also where it is typed without a verb. */
-    public static Answer answer(Music music, Key key) {
-        if (music instanceof Music.OneChord one) {
-            return new ChordAnswer(new ChordRow(one.chord(), one.numeral(), key));
-        } else if (music instanceof Music.OneScale one) {
-            return new ScaleAnswer(one.scale());
-        } else if (music instanceof Music.OneProgression one) {
-            return new ProgressionAnswer(one.progression());
-        }
-        Music.Notes notes = (Music.Notes) music;
-        return new NotesAnswer(notes.names(), notes.pitches());
+        return MusicAnswer.of(sentence.body().read(text -> MusicText.read(text, key)), key);
     }
 
     @Override

@@ -20,7 +20,7 @@ final class TransposeVerb implements Verb {
                         "transpose",
                         Usage.Topic.EXPLORING,
                         "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo FRET",
-                        "move chords to another key, to an instrument's part, or to the shapes above a capo",
+                        "move chords to a key, an instrument's part, or above a capo",
                         EXAMPLE,
                         "transpose F C G Ab in C for alto sax",
                         "transpose Bb F Gm in Bb capo 3")
@@ -29,7 +29,8 @@ final class TransposeVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key from = sentence.clause("from").or(() -> sentence.clause("in"))
+        Key from = sentence.clause("from")
+                .or(() -> sentence.clause("in"))
                 .map(part -> part.read(Key::parse))
                 .orElseGet(sitting::key);
         Progression progression = sentence.body().read(text -> Progression.parse(text, from));

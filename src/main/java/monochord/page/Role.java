@@ -1,0 +1,25 @@
+package monochord.page;
+
+import monochord.theory.Signs;
+
+/**
+ * What a tone does in its chord or scale.
+ *
+ * @param label the shortest sign for it, with the signs of printed music: {@code R}, {@code 3}, {@code ♭9}
+ * @param words the same in words: {@code root}, {@code lowered ninth}
+ */
+public record Role(String label, String words, Style style) {
+    /** A tone of which nothing is said. */
+    public static final Role NONE = new Role("", "", Style.STRONG);
+
+    public String label(Signs signs) {
+        return signs == Signs.ASCII ? Signs.toAscii(label) : label;
+    }
+
+    /** The same role in the lowest note of a chord whose bass is not its root. */
+    Role inBass() {
+        return equals(NONE)
+                ? new Role("bass", "bass, not in the chord", Style.OTHER_TONE)
+                : new Role("bass " + label, words + ", in the bass", style);
+    }
+}

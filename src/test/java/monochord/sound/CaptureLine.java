@@ -1,0 +1,123 @@
+package monochord.sound;
+
+import java.io.ByteArrayOutputStream;
+import java.util.concurrent.locks.LockSupport;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.DataLine;
+import javax.sound.sampled.LineUnavailableException;
+
+/** The line of the test card: it takes sound no faster than it would be heard, and keeps it. */
+public final class CaptureLine {
+    private static final int BYTES_PER_SECOND = 176_400;
+    private static final ByteArrayOutputStream HEARD = new ByteArrayOutputStream();
+
+    private static volatile boolean flushed;
+
+    private final DataLine.Info info;
+    private final String state;
+    private volatile boolean open;
+    private volatile boolean running;
+    private int bufferBytes = BYTES_PER_SECOND / 10;
+    private long begun;
+    private long written;
+
+    CaptureLine(DataLine.Info info, String state) {
+        this.info = info;
+        this.state = state;
+    }
+
+    /** All that was played on any line since the last {@link #forget}. */
+    static byte[] heard() {
+        synchronized (HEARD) {
+            return HEARD.toByteArray();
+        }
+    }
+
+    static void forget() {
+        synchronized (HEARD) {
+            HEARD.reset();
+        }
+        flushed = false;
+    }
+
+    /** Whether a line was told to drop what it had not yet played, since the last {@link #forget}. */
+    static boolean wasFlushed() {
+        return flushed;
+    }
+
+    public void flush() {
+        flushed = true;
+    }
+
+    public DataLine.Info getLineInfo() {
+        return info;
+    }
+
+    public AudioFormat getFormat() {
+        return CaptureMixerProvider.FORMAT;
+    }
+
+    public void open(AudioFormat format, int bytes) throws LineUnavailableException {
+        if (state.equals("busy")) {
+            throw new LineUnavailableException("another program plays");
+        }
+        if (state.equals("slow")) {
+            LockSupport.parkNanos(600_000_000);
+        }
+        bufferBytes = bytes;
+        open = true;
+    }
+
+    public boolean isOpen() {
+        return open;
+    }
+
+    public void start() {
+        begun = System.nanoTime();
+        running = true;
+    }
+
+    public void stop() {
+        running = false;
+    }
+
+    public void close() {
+        running = false;
+        open = false;
+    }
+
+    public boolean isRunning() {
+        return running;
+    }
+
+    public boolean isActive() {
+        return running;
+    }
+
+    public int getBufferSize() {
+        return bufferBytes;
+    }
+
+    public int available() {
+        return bufferBytes;
+    }
+
+    public int write(byte[] sound, int from, int length) {
+        if (state.equals("broken")) {
+            return 0;
+        }
+        synchronized (HEARD) {
+            HEARD.write(sound, from, length);
+        }
+        written += length;
+        double ahead = (double) (written - bufferBytes) / BYTES_PER_SECOND - (System.nanoTime() - begun) / 1e9;
+        if (ahead > 0) {
+            LockSupport.parkNanos((long) (ahead * 1e9));
+        }
+        return length;
+    }
+
+    public long getLongFramePosition() {
+        return written / 4;
+    }
+}
