@@ -165,6 +165,10 @@ class NumeralTest {
             V2/N      | A minor | F7/Eb
             iiø65/iv  | A minor | Em7b5/G
             V7/V      | A minor | B7
+            VI/5      | A minor | F/E
+            IV/5      | C major | F/G
+            V/7       | C major | G/B
+            I/b3      | C major | C/Eb
             """)
     void appliedChordsStandInTheKeyOfTheirTarget(String numeral, String key, String symbol) {
         assertEquals(symbol, Numeral.parse(numeral).in(Key.parse(key)).toString());
@@ -183,7 +187,7 @@ class NumeralTest {
             Cad     | Cad64
             I69     | I6/9
             IV/5    | IV/5
-            V/7     | V6
+            V/7     | V/7
             """)
     void otherWritingsAreRead(String written, String numeral) {
         assertEquals(numeral, Numeral.parse(written).toString());
