@@ -192,4 +192,18 @@ class NumeralTest {
     void otherWritingsAreRead(String written, String numeral) {
         assertEquals(numeral, Numeral.parse(written).toString());
     }
+
+    /** A slash chord keeps its bass in minor too, where the root does not stand where it does in major. Arithmetic. */
+    @ParameterizedTest(name = "{0} in {1} is {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            Ab/G | C minor | VI/5
+            Eb/B | C minor | III/7
+            Bb/Ab | C minor | VII/b6
+            Ab/G | C major | bVI/5
+            F/G  | C major | IV/5
+            """)
+    void aForeignBassIsADegreeOfTheKey(String chord, String key, String numeral) {
+        assertEquals(numeral, Numeral.of(Chord.parse(chord), Key.parse(key)).toString());
+        assertEquals(Chord.parse(chord), Numeral.parse(numeral).in(Key.parse(key)));
+    }
 }
