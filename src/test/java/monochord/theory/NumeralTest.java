@@ -165,6 +165,10 @@ class NumeralTest {
             V2/N      | A minor | F7/Eb
             iiø65/iv  | A minor | Em7b5/G
             V7/V      | A minor | B7
+            VI/5      | A minor | F/E
+            IV/5      | C major | F/G
+            V/7       | C major | G/B
+            I/b3      | C major | C/Eb
             """)
     void appliedChordsStandInTheKeyOfTheirTarget(String numeral, String key, String symbol) {
         assertEquals(symbol, Numeral.parse(numeral).in(Key.parse(key)).toString());
