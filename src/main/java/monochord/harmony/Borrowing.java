@@ -89,12 +89,20 @@ public final class Borrowing {
         Scale nextDoor = key.parallel().scale();
         add(rows, stacked(nextDoor, TRIAD), key);
         add(rows, stacked(nextDoor, SEVENTH), key);
-        add(rows, stacked(new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR), SEVENTH).stream()
-                .filter(chord -> chord.kind().equals(ChordKind.DIMINISHED_SEVENTH))
-                .toList(), key);
+        add(
+                rows,
+                stacked(new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR), SEVENTH).stream()
+                        .filter(chord -> chord.kind().equals(ChordKind.DIMINISHED_SEVENTH))
+                        .toList(),
+                key);
         for (Scale scale : parallels(key)) {
             if (!scale.kind().equals(ScaleKind.LOCRIAN) && !MINORS.contains(scale.kind())) {
-                add(rows, stacked(scale, TRIAD).stream().filter(Borrowing::isMajorOrMinor).toList(), key);
+                add(
+                        rows,
+                        stacked(scale, TRIAD).stream()
+                                .filter(Borrowing::isMajorOrMinor)
+                                .toList(),
+                        key);
             }
         }
         return List.copyOf(rows.values());

@@ -69,7 +69,9 @@ public final class Arrangement {
 
     private static Score notes(Music.Notes notes) {
         List<Pitch> pitches = notes.pitches().isEmpty() ? upwards(notes.names()) : notes.pitches();
-        return Score.inTurn(pitches, Beats.ONE).then(Score.together(pitches, A_BAR)).by(Hand.RIGHT);
+        return Score.inTurn(pitches, Beats.ONE)
+                .then(Score.together(pitches, A_BAR))
+                .by(Hand.RIGHT);
     }
 
     /** Each name above the one before, the first at or above middle C. */

@@ -81,7 +81,8 @@ final class CommandLine {
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 String text = joined(before, line, after);
-                worst = Math.max(worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
+                worst = Math.max(
+                        worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
                 if (!lines.ready()) {
                     around.out().flush();
                 }
@@ -94,8 +95,13 @@ final class CommandLine {
     }
 
     private static String joined(String before, String line, String after) {
-        return before.isEmpty() && after.isEmpty() ? line
-                : String.join(" ", Stream.of(before, line, after).filter(part -> !part.isEmpty()).toList());
+        return before.isEmpty() && after.isEmpty()
+                ? line
+                : String.join(
+                        " ",
+                        Stream.of(before, line, after)
+                                .filter(part -> !part.isEmpty())
+                                .toList());
     }
 
     /** Results go to standard output, what went wrong to standard error; as JSON everything is a result. */

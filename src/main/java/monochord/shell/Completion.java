@@ -39,12 +39,14 @@ final class Completion implements Completer {
             return Keys.shortNames().stream();
         }
         Optional<Verb> verb = verbs.find(line.words().get(0));
-        return verb.stream().flatMap(found -> Stream.concat(
-                words(found.candidates(sitting)), found.usage().smallWords().stream()));
+        return verb.stream()
+                .flatMap(found -> Stream.concat(words(found.candidates(sitting)), found.usage().smallWords().stream()));
     }
 
     /** Candidates are offered word by word, for the line is completed one word at a time. */
     private static Stream<String> words(Collection<String> candidates) {
-        return candidates.stream().flatMap(candidate -> Stream.of(candidate.split(" "))).distinct();
+        return candidates.stream()
+                .flatMap(candidate -> Stream.of(candidate.split(" ")))
+                .distinct();
     }
 }

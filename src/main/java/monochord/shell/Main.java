@@ -62,7 +62,11 @@ public final class Main {
             return Path.of(said);
         }
         try {
-            Path jar = Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            Path jar = Path.of(Main.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
             return jar.resolveSibling("..").resolve("lessons").normalize();
         } catch (URISyntaxException | RuntimeException unknown) {
             return Path.of("lessons");

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
@@ -21,7 +22,8 @@ import org.jline.terminal.TerminalBuilder;
 /** The prompt on a terminal. */
 final class Prompt {
     private static final int USUAL_WIDTH = 80;
-    private static final String GREETING = "Good day. Enter begins the first lesson; or type a chord, a progression, or help.";
+    private static final String GREETING =
+            "Good day. Enter begins the first lesson; or type a chord, a progression, or help.";
 
     private final Surroundings around;
     private final Verbs verbs;
@@ -40,7 +42,10 @@ final class Prompt {
     /** Converses until the learner leaves. */
     int run() {
         try (Terminal terminal = terminal()) {
-            converse(terminal);
+            converse(terminal, text -> {
+                terminal.writer().write(text);
+                terminal.writer().flush();
+            });
             return Answer.DONE;
         } catch (IOException broken) {
             around.err().println("The terminal cannot be used: " + broken.getMessage());
@@ -57,17 +62,17 @@ final class Prompt {
                 .build();
     }
 
-    /** Reads and answers on this terminal. */
-    void converse(Terminal terminal) {
+    /** Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. */
+    void converse(Terminal terminal, Consumer<String> show) {
         LineReader reader = reader(terminal);
-        say(terminal, Saying.of(GREETING));
+        show.accept(rendered(Saying.of(GREETING), terminal));
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());
-                say(terminal, reading.read(line));
+                show.accept(rendered(reading.read(line), terminal));
             } catch (UserInterruptException interrupted) {
                 sitting.ear().stop();
-                say(terminal, Saying.of("Stopped. To leave, type quit or press ctrl-D."));
+                show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
             } catch (EndOfFileException end) {
                 sitting.end();
             }
@@ -101,10 +106,9 @@ final class Prompt {
         }
     }
 
-    private void say(Terminal terminal, Answer answer) {
-        int width = terminal.getSize().getColumns() > 0 ? terminal.getSize().getColumns() : USUAL_WIDTH;
-        Look here = look.inWidth(width);
-        terminal.writer().write(Ansi.of(answer.text(here), here));
-        terminal.writer().flush();
+    private String rendered(Answer answer, Terminal terminal) {
+        int columns = terminal.getSize().getColumns();
+        Look here = look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
+        return Ansi.of(answer.text(here), here);
     }
 }

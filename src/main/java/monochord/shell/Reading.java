@@ -57,7 +57,8 @@ final class Reading {
         } catch (Unreadable unreadable) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         } catch (RuntimeException fault) {
-            return Saying.failed("This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
+            return Saying.failed(
+                    "This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
         }
     }
 
@@ -94,7 +95,8 @@ final class Reading {
 
     private Answer music(String text, String word) {
         if (JAVA.matcher(text).find()) {
-            return new Refusal("This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
+            return new Refusal(
+                    "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
         }
         try {
             Music music = MusicText.read(text, sitting.key());

@@ -30,7 +30,8 @@ import java.util.Optional;
  * @param bassDegree the degree in the bass where that is no tone of the chord, or null
  * @param target the numeral whose chord is taken for a tonic, or null
  */
-public record Numeral(Form form, int degree, int alteration, ChordKind kind, Interval bass, Degree bassDegree, Numeral target) {
+public record Numeral(
+        Form form, int degree, int alteration, ChordKind kind, Interval bass, Degree bassDegree, Numeral target) {
     /** How a numeral is written. */
     public enum Form {
         DEGREE(""),

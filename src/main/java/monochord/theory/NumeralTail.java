@@ -43,7 +43,9 @@ final class NumeralTail {
             return "/" + numeral.bassDegree().write(signs);
         }
         int fifths = numeral.root(Mode.IONIAN).fifths() + numeral.bass().fifths();
-        return numeral.bass().equals(Interval.UNISON) ? "" : "/" + Degree.ofFifths(fifths).write(signs);
+        return numeral.bass().equals(Interval.UNISON)
+                ? ""
+                : "/" + Degree.ofFifths(fifths).write(signs);
     }
 
     /** The chord symbol's suffix without the m that the small letters already say, with 6 and 5/3 told from figures. */

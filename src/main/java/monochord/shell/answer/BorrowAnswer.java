@@ -40,8 +40,10 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
     }
 
     private String origin(Borrowed borrowed, Look look) {
-        Scale from = source != null ? new Scale(key.tonic(), source)
-                : borrowed.sources().contains(key.parallel().scale()) ? key.parallel().scale()
+        Scale from = source != null
+                ? new Scale(key.tonic(), source)
+                : borrowed.sources().contains(key.parallel().scale())
+                        ? key.parallel().scale()
                         : borrowed.sources().get(0);
         return "From " + from.write(look.signs());
     }
@@ -66,10 +68,9 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
 
     @Override
     public void json(Json json) {
-        json.put("key", key.toString())
-                .objects("chords", chords, (object, borrowed) -> {
-                    new ChordRow(borrowed.chord(), borrowed.numeral(), key).json(object);
-                    object.put("changed", borrowed.changed());
-                });
+        json.put("key", key.toString()).objects("chords", chords, (object, borrowed) -> {
+            new ChordRow(borrowed.chord(), borrowed.numeral(), key).json(object);
+            object.put("changed", borrowed.changed());
+        });
     }
 }

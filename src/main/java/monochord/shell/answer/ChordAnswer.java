@@ -10,8 +10,8 @@ public record ChordAnswer(ChordRow row) implements Answer {
     public StyledText text(Look look) {
         StyledLine first = StyledLine.of(row.chord().write(look.signs()), Style.STRONG)
                 .plus("  " + Words.notes(row.chord().fromBass(), look));
-        String second = "In " + row.key().write(look.signs()) + ": " + row.numeral().write(look.signs()) + ", degrees "
-                + row.degrees(look) + "; " + row.origin(look) + ".";
+        String second = "In " + row.key().write(look.signs()) + ": "
+                + row.numeral().write(look.signs()) + ", degrees " + row.degrees(look) + "; " + row.origin(look) + ".";
         StyledText said = StyledText.of(first, StyledLine.of(second)).wrapped(look.width());
         return said.plus(Pictures.chord(row.chord(), look));
     }

@@ -45,7 +45,8 @@ public record KeyAnswer(Key key) implements Answer {
 
     private Progression triads() {
         String numbers = String.join(
-                " ", IntStream.rangeClosed(1, DEGREES).mapToObj(Integer::toString).toList());
+                " ",
+                IntStream.rangeClosed(1, DEGREES).mapToObj(Integer::toString).toList());
         return Progression.parse(numbers, key);
     }
 
@@ -57,9 +58,11 @@ public record KeyAnswer(Key key) implements Answer {
                 .put("signature", key.signature())
                 .put("tones", key.scale().tones())
                 .put("triads", triads.chords())
-                .put("numbers", triads.chords().stream()
-                        .map(chord -> BandNumber.write(chord, key, Signs.ASCII))
-                        .toList())
+                .put(
+                        "numbers",
+                        triads.chords().stream()
+                                .map(chord -> BandNumber.write(chord, key, Signs.ASCII))
+                                .toList())
                 .put("relative", key.relative().toString())
                 .put("parallel", key.parallel().toString());
     }

@@ -15,7 +15,8 @@ public record LessonEnd(Lesson lesson, int asked, int atOnce, String next) imple
     @Override
     public StyledText text(Look look) {
         String count = asked == 0 ? "" : " " + atOnce + " of " + asked + " answers right at the first try.";
-        String after = next.isEmpty() ? "That was the last lesson there is."
+        String after = next.isEmpty()
+                ? "That was the last lesson there is."
                 : "Next: " + next + ". Enter begins it; another day is as good.";
         return StyledText.builder()
                 .line("End of " + lesson.title() + "." + count)

@@ -18,10 +18,13 @@ public record NamesAnswer(List<NoteName> notes, List<ChordNames.Name> names) imp
     public StyledText text(Look look) {
         String spelled = Words.notes(notes, look);
         if (names.isEmpty()) {
-            return StyledText.of(spelled + ": no chord symbol is written for these notes.").wrapped(look.width());
+            return StyledText.of(spelled + ": no chord symbol is written for these notes.")
+                    .wrapped(look.width());
         }
         StyledText.Builder text = StyledText.builder();
-        text.line(StyledLine.of(spelled + " is ").plus(symbol(names.get(0), look.signs()), Style.STRONG).plus(rest(look)));
+        text.line(StyledLine.of(spelled + " is ")
+                .plus(symbol(names.get(0), look.signs()), Style.STRONG)
+                .plus(rest(look)));
         if (names.get(0).bySound()) {
             text.line("It only sounds so: that chord is spelled "
                     + Words.notes(names.get(0).chord().fromBass(), look) + ".");
@@ -50,8 +53,11 @@ public record NamesAnswer(List<NoteName> notes, List<ChordNames.Name> names) imp
 
     @Override
     public void json(Json json) {
-        json.put("notes", notes).objects("names", names, (object, name) -> object.put(
-                        "symbol", name.chord().toString())
-                .put("bySound", name.bySound()));
+        json.put("notes", notes)
+                .objects(
+                        "names",
+                        names,
+                        (object, name) ->
+                                object.put("symbol", name.chord().toString()).put("bySound", name.bySound()));
     }
 }

@@ -12,8 +12,8 @@ public record NumeralAnswer(ChordRow row) implements Answer {
                 .plus(" in " + row.key().write(look.signs()) + " is ")
                 .plus(row.chord().write(look.signs()), Style.STRONG)
                 .plus(", spelled " + Words.notes(row.chord().fromBass(), look) + ".");
-        String rest = "By number " + row.number(look.signs()) + ", degrees " + row.degrees(look) + "; " + row.origin(look)
-                + ".";
+        String rest = "By number " + row.number(look.signs()) + ", degrees " + row.degrees(look) + "; "
+                + row.origin(look) + ".";
         return StyledText.of(names, StyledLine.of(rest)).wrapped(look.width());
     }
 

@@ -23,22 +23,29 @@ final class Pictures {
     private Pictures() {}
 
     static StyledText chord(Chord chord, Look look) {
-        return below(look.plain()
-                ? KeyboardWords.chord(chord, look.signs(), look.width())
-                : KeyboardPicture.chord(chord, look.signs(), look.pictureWidth()), look);
+        return below(
+                look.plain()
+                        ? KeyboardWords.chord(chord, look.signs(), look.width())
+                        : KeyboardPicture.chord(chord, look.signs(), look.pictureWidth()),
+                look);
     }
 
     static StyledText scale(Scale scale, Look look) {
-        return below(look.plain()
-                ? KeyboardWords.scale(scale, look.signs(), look.width())
-                : KeyboardPicture.scale(scale, look.signs(), look.pictureWidth()), look);
+        return below(
+                look.plain()
+                        ? KeyboardWords.scale(scale, look.signs(), look.width())
+                        : KeyboardPicture.scale(scale, look.signs(), look.pictureWidth()),
+                look);
     }
 
     static StyledText pitches(List<Pitch> pitches, Look look) {
-        List<Marked> marks = pitches.stream().map(pitch -> new Marked(pitch, Role.NONE)).toList();
-        return below(look.plain()
-                ? KeyboardWords.pitches(marks, look.signs(), look.width())
-                : KeyboardPicture.pitches(marks, look.signs(), look.pictureWidth()), look);
+        List<Marked> marks =
+                pitches.stream().map(pitch -> new Marked(pitch, Role.NONE)).toList();
+        return below(
+                look.plain()
+                        ? KeyboardWords.pitches(marks, look.signs(), look.width())
+                        : KeyboardPicture.pitches(marks, look.signs(), look.pictureWidth()),
+                look);
     }
 
     /** The right hand's positions, each nearest to the one before; long progressions are not drawn. */
@@ -50,14 +57,19 @@ final class Pictures {
         List<Grip> grips = Comping.grips(Arrangement.changes(progression));
         List<monochord.page.ChordRow> drawn = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            drawn.add(new monochord.page.ChordRow(rows.get(i).numeral(), rows.get(i).chord(), grips.get(i).right()));
+            drawn.add(new monochord.page.ChordRow(
+                    rows.get(i).numeral(), rows.get(i).chord(), grips.get(i).right()));
         }
-        return below(look.plain()
-                ? KeyboardWords.progression(drawn, look.signs(), look.width())
-                : ProgressionPicture.of(drawn, look.signs(), look.pictureWidth()), look);
+        return below(
+                look.plain()
+                        ? KeyboardWords.progression(drawn, look.signs(), look.width())
+                        : ProgressionPicture.of(drawn, look.signs(), look.pictureWidth()),
+                look);
     }
 
     private static StyledText below(StyledText picture, Look look) {
-        return look.plain() ? picture : StyledText.builder().gap().lines(picture).build();
+        return look.plain()
+                ? picture
+                : StyledText.builder().gap().lines(picture).build();
     }
 }

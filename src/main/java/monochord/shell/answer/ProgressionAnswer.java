@@ -57,7 +57,8 @@ public record ProgressionAnswer(Progression progression) implements Answer {
     }
 
     private static void flush(StyledText.Builder text, StringBuilder upper, StringBuilder lower) {
-        text.line(upper.toString().stripTrailing(), Style.STRONG).line(lower.toString().stripTrailing());
+        text.line(upper.toString().stripTrailing(), Style.STRONG)
+                .line(lower.toString().stripTrailing());
         upper.setLength(0);
         lower.setLength(0);
     }

@@ -1,7 +1,7 @@
 package monochord.shell.answer;
 
-import monochord.page.StyledText;
 import monochord.page.Style;
+import monochord.page.StyledText;
 
 /**
  * A line that could not be read.

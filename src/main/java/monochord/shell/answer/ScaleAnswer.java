@@ -10,10 +10,10 @@ import monochord.theory.Scale;
 public record ScaleAnswer(Scale scale) implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledLine first = StyledLine.of(scale.write(look.signs()), Style.STRONG)
-                .plus("  " + Words.notes(scale.tones(), look));
-        StyledLine second = StyledLine.of("Half steps from note to note: "
-                + Words.joined(scale.kind().steps(), " ", Object::toString) + ".");
+        StyledLine first =
+                StyledLine.of(scale.write(look.signs()), Style.STRONG).plus("  " + Words.notes(scale.tones(), look));
+        StyledLine second = StyledLine.of(
+                "Half steps from note to note: " + Words.joined(scale.kind().steps(), " ", Object::toString) + ".");
         return StyledText.of(first, second).wrapped(look.width()).plus(Pictures.scale(scale, look));
     }
 

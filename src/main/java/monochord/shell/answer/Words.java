@@ -29,7 +29,8 @@ final class Words {
     /** {@code F♯}, {@code F♯ and C♯}, {@code F♯, C♯ and G♯}. */
     static String listed(List<String> words) {
         int last = words.size() - 1;
-        return last <= 0 ? String.join("", words)
+        return last <= 0
+                ? String.join("", words)
                 : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 

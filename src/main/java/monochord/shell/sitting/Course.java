@@ -3,22 +3,26 @@ package monochord.shell.sitting;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import monochord.harmony.Transposition;
 import monochord.lesson.Lesson;
-import monochord.lesson.Library;
+import monochord.lesson.Reading;
+import monochord.lesson.read.Library;
+import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
+import monochord.shell.answer.CheckAnswer;
 import monochord.shell.answer.LessonEnd;
 import monochord.shell.answer.LessonHead;
-import monochord.shell.answer.Saying;
 import monochord.theory.Key;
+import monochord.theory.Mode;
 
 /** The lessons of this sitting: the library, the lesson being taken, and the one after it. */
 public final class Course {
     private final Path folder;
     private Library library;
     private LessonWalk walk;
-    private Lesson last;
+    private LibraryEntry last;
 
     /** @param folder where the books are; it is read only when a lesson is wanted */
     public Course(Path folder) {
@@ -36,23 +40,31 @@ public final class Course {
         return walk != null;
     }
 
-    /** Begins this lesson in a key, in place of the one being taken. */
-    public Answer begin(Lesson lesson, Key key, Sitting sitting) {
+    /** Begins a lesson of the library, or says what is wrong with it. */
+    public Answer begin(LibraryEntry entry, Key key, Sitting sitting) {
+        Reading reading = library().read(entry);
+        if (reading.lesson().isPresent() && reading.isSound()) {
+            last = entry;
+            return begin(reading.lesson().get(), majorKey(key), sitting);
+        }
+        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults())));
+    }
+
+    /** Lessons go through the fifteen major keys: the key itself if it is one, else the nearest that is. */
+    private static Key majorKey(Key key) {
+        return Transposition.inUse(key.mode() == Mode.IONIAN ? key : key.relative());
+    }
+
+    private Answer begin(Lesson lesson, Key key, Sitting sitting) {
         sitting.desk().clear();
         walk = new LessonWalk(lesson, key);
         return Answers.of(new LessonHead(lesson, key), goOn(sitting));
     }
 
-    /** Begins the lesson after the last one taken, the first if none was. */
+    /** Begins the lesson after the last one begun, the first if none was. */
     Answer begin(Sitting sitting) {
-        Optional<Library.Entry> next = next();
-        if (next.isEmpty()) {
-            return Sitting.idle();
-        }
-        Optional<Lesson> lesson = library().lesson(next.get());
-        return lesson.isEmpty()
-                ? Saying.of(next.get().title() + " has faults; check it: " + next.get().path())
-                : begin(lesson.get(), sitting.key(), sitting);
+        Optional<LibraryEntry> next = next();
+        return next.isEmpty() ? Sitting.idle() : begin(next.get(), sitting.key(), sitting);
     }
 
     Answer goOn(Sitting sitting) {
@@ -60,24 +72,24 @@ public final class Course {
         if (!walk.isOver() || sitting.desk().isOpen()) {
             return page;
         }
-        last = walk.lesson();
-        Answer end = new LessonEnd(last, walk.asked(), walk.rightAtOnce(), next().map(Course::title).orElse(""));
+        Answer end = new LessonEnd(
+                walk.lesson(),
+                walk.asked(),
+                walk.rightAtOnce(),
+                next().map(Course::title).orElse(""));
         walk = null;
         return Answers.of(page, end);
     }
 
-    private static String title(Library.Entry entry) {
+    private static String title(LibraryEntry entry) {
         return entry.number() + " " + entry.title();
     }
 
-    /** The lesson after the last one, in the order of the library. */
-    private Optional<Library.Entry> next() {
-        List<Library.Entry> entries = library().entries();
-        int place = 0;
-        for (int i = 0; i < entries.size() && last != null; i++) {
-            place = entries.get(i).slug().equals(last.slug()) ? i + 1 : place;
-        }
-        return entries.stream().skip(place).findFirst();
+    /** The lesson after the last one begun, the first if none was. */
+    public Optional<LibraryEntry> next() {
+        return last == null
+                ? library().entries().stream().findFirst()
+                : library().after(last);
     }
 
     /** Counts an answer to a question of the lesson. */

@@ -131,7 +131,8 @@ final class LessonWalk {
     }
 
     private boolean listen(List<String> lines, List<Answer> page, Sitting sitting) {
-        List<Music> music = lines.stream().map(line -> MusicText.read(line, key)).toList();
+        List<Music> music =
+                lines.stream().map(line -> MusicText.read(line, key)).toList();
         Performance performance = Performance.of(inTurn(music)).in(key);
         String remark = sitting.ear().play(performance);
         for (int i = 0; i < music.size(); i++) {

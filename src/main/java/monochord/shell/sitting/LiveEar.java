@@ -45,7 +45,9 @@ public final class LiveEar implements Ear {
     private String say(Outcome outcome) {
         if (outcome.isSilent()) {
             String brief = "No sound: " + outcome.reason() + ".";
-            String line = silenceExplained ? brief : brief + " Add --wav FILE to a play line and listen to the file elsewhere.";
+            String line = silenceExplained
+                    ? brief
+                    : brief + " Add --wav FILE to a play line and listen to the file elsewhere.";
             silenceExplained = true;
             return line;
         }

@@ -32,7 +32,9 @@ final class AskVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Skill skill = sentence.body().isEmpty() ? again(sentence, sitting) : sentence.body().read(AskVerb::skill);
+        Skill skill = sentence.body().isEmpty()
+                ? again(sentence, sitting)
+                : sentence.body().read(AskVerb::skill);
         Question question = question(skill, sentence, sitting);
         Optional<Sentence.Part> answer = sentence.option("answer");
         if (answer.isPresent()) {
@@ -51,12 +53,13 @@ final class AskVerb implements Verb {
     }
 
     private static Skill skill(String text) {
-        return Skills.find(text).orElseThrow(() -> Unreadable.because(
-                text,
-                0,
-                "a skill",
-                Nearest.to(text, ids()).map(id -> "did you mean " + id).orElse("the skills are " + ids()),
-                EXAMPLE));
+        return Skills.find(text)
+                .orElseThrow(() -> Unreadable.because(
+                        text,
+                        0,
+                        "a skill",
+                        Nearest.to(text, ids()).map(id -> "did you mean " + id).orElse("the skills are " + ids()),
+                        EXAMPLE));
     }
 
     private static List<String> ids() {
@@ -65,7 +68,8 @@ final class AskVerb implements Verb {
 
     private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
-        long seed = sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
+        long seed =
+                sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
         return sentence.clause("of")
                 .map(subject -> subject.read(text -> skill.question(key, text)).withSeed(seed))
                 .orElseGet(() -> skill.question(key, seed));

@@ -35,7 +35,8 @@ final class BorrowVerb implements Verb {
     private static ScaleKind sevenNotes(String text) {
         ScaleKind kind = ScaleKind.parse(text);
         if (kind.degrees().size() != 7) {
-            throw Unreadable.because(text, 0, "a mode to borrow from", "chords are built on scales of seven notes", "minor");
+            throw Unreadable.because(
+                    text, 0, "a mode to borrow from", "chords are built on scales of seven notes", "minor");
         }
         return kind;
     }

@@ -30,7 +30,8 @@ enum HelpOnQuestion implements Verb {
         Answer help(Sitting sitting) {
             Desk desk = sitting.desk();
             if (desk.lastVerdict() == null) {
-                throw Unreadable.because("why", 0, "a question of yours yet", "nothing has been judged so far", "ask interval");
+                throw Unreadable.because(
+                        "why", 0, "a question of yours yet", "nothing has been judged so far", "ask interval");
             }
             return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
         }

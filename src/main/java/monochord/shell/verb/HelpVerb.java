@@ -70,7 +70,9 @@ public final class HelpVerb implements Verb {
                     word,
                     0,
                     "a verb",
-                    Nearest.to(word, verbs.words()).map(near -> "did you mean " + near).orElse("help alone lists them"),
+                    Nearest.to(word, verbs.words())
+                            .map(near -> "did you mean " + near)
+                            .orElse("help alone lists them"),
                     "help play");
         }
         return Saying.of(of(verb.get().usage()));
@@ -98,9 +100,8 @@ public final class HelpVerb implements Verb {
 
     /** How one verb is used. */
     public static StyledText of(Usage usage) {
-        StyledText.Builder text = StyledText.builder()
-                .line(usage.form(), Style.STRONG)
-                .line(usage.purpose() + ".");
+        StyledText.Builder text =
+                StyledText.builder().line(usage.form(), Style.STRONG).line(usage.purpose() + ".");
         usage.examples().forEach(example -> text.line("  " + example, Style.TYPED));
         return text.build();
     }

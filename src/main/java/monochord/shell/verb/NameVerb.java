@@ -51,7 +51,9 @@ final class NameVerb implements Verb {
 
     private static int endOfNote(String text, int place) {
         int end = place;
-        while (end < text.length() && !Character.isWhitespace(text.charAt(end)) && ",-/".indexOf(text.charAt(end)) < 0) {
+        while (end < text.length()
+                && !Character.isWhitespace(text.charAt(end))
+                && ",-/".indexOf(text.charAt(end)) < 0) {
             end++;
         }
         return end;

@@ -46,7 +46,8 @@ final class PlayVerb implements Verb {
             return again(sentence, sitting);
         }
         Music music = sentence.body().read(text -> MusicText.read(text, key));
-        Performance performance = asSaid(sentence, Performance.of(Arrangement.of(music)).in(key));
+        Performance performance =
+                asSaid(sentence, Performance.of(Arrangement.of(music)).in(key));
         sitting.remember(performance, List.of(music));
         return sound(sentence, music, performance, sitting);
     }
@@ -54,10 +55,12 @@ final class PlayVerb implements Verb {
     private static Answer again(Sentence sentence, Sitting sitting) {
         Music music = sitting.lastMusic();
         if (music == null) {
-            throw Unreadable.because(sentence.whole(), 0, "something to play", "there is nothing to play again", EXAMPLE);
+            throw Unreadable.because(
+                    sentence.whole(), 0, "something to play", "there is nothing to play again", EXAMPLE);
         }
         Performance last = sitting.lastPerformance();
-        Performance performance = last != null ? last : Performance.of(Arrangement.of(music)).in(sitting.key());
+        Performance performance =
+                last != null ? last : Performance.of(Arrangement.of(music)).in(sitting.key());
         return sound(sentence, music, asSaid(sentence, performance), sitting);
     }
 

@@ -8,7 +8,8 @@ import monochord.shell.sitting.Sitting;
 final class QuitVerb implements Verb {
     @Override
     public Usage usage() {
-        return Usage.of("quit", Usage.Topic.LEAVING, "quit", "leave; ctrl-D does the same").withSmallWords();
+        return Usage.of("quit", Usage.Topic.LEAVING, "quit", "leave; ctrl-D does the same")
+                .withSmallWords();
     }
 
     @Override

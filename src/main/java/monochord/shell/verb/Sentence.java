@@ -125,7 +125,8 @@ public final class Sentence {
 
         private void option(String word, int place, int end) {
             if (!options.contains(word.substring(2))) {
-                throw Unreadable.because(text, place, WHAT, "there is no option " + word + " here", "show Abmaj7 --plain");
+                throw Unreadable.because(
+                        text, place, WHAT, "there is no option " + word + " here", "show Abmaj7 --plain");
             }
             open(word, place, end);
         }
@@ -149,8 +150,11 @@ public final class Sentence {
                 to--;
             }
             boolean quoted = to - from >= 2 && text.charAt(from) == '"' && text.indexOf('"', from + 1) == to - 1;
-            parts.put(current, quoted ? new Part(text.substring(from + 1, to - 1), from + 1)
-                    : new Part(text.substring(from, to), from));
+            parts.put(
+                    current,
+                    quoted
+                            ? new Part(text.substring(from + 1, to - 1), from + 1)
+                            : new Part(text.substring(from, to), from));
         }
     }
 }

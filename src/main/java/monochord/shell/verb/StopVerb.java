@@ -8,7 +8,8 @@ import monochord.shell.sitting.Sitting;
 final class StopVerb implements Verb {
     @Override
     public Usage usage() {
-        return Usage.of("stop", Usage.Topic.SOUND, "stop", "stop what is playing").withSmallWords();
+        return Usage.of("stop", Usage.Topic.SOUND, "stop", "stop what is playing")
+                .withSmallWords();
     }
 
     @Override

@@ -29,7 +29,8 @@ final class TransposeVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key from = sentence.clause("from").or(() -> sentence.clause("in"))
+        Key from = sentence.clause("from")
+                .or(() -> sentence.clause("in"))
                 .map(part -> part.read(Key::parse))
                 .orElseGet(sitting::key);
         Progression progression = sentence.body().read(text -> Progression.parse(text, from));

@@ -1,0 +1,83 @@
+package monochord.lesson;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import monochord.lesson.Part.Ask;
+import monochord.practice.Question;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Draws the questions of one block: the steps share the count, and no question comes twice in a row. */
+final class Asking {
+    /** How often another subject is drawn in a key before the next key is tried. */
+    private static final int DRAWS = 4;
+
+    private final Ask ask;
+    private final Random random;
+    private final List<List<Key>> steps;
+    private final List<Question> drawn = new ArrayList<>();
+
+    private Asking(Ask ask, Key lessonKey, Random random) {
+        this.ask = ask;
+        this.random = random;
+        this.steps = ask.keys().in(lessonKey).stream().map(this::shuffled).toList();
+    }
+
+    static List<Question> questions(Ask ask, Key lessonKey, long seed) {
+        return new Asking(ask, lessonKey, new Random(seed)).all();
+    }
+
+    private List<Key> shuffled(List<Key> keys) {
+        List<Key> shuffled = new ArrayList<>(keys);
+        Collections.shuffle(shuffled, random);
+        return shuffled;
+    }
+
+    private List<Question> all() {
+        for (int i = 0; i < ask.count(); i++) {
+            draw(steps.get(i * steps.size() / ask.count())).ifPresent(drawn::add);
+        }
+        return List.copyOf(drawn);
+    }
+
+    /** Takes the keys in turn: one that was used goes to the end of its step. */
+    private Optional<Question> draw(List<Key> step) {
+        for (int i = 0; i < step.size(); i++) {
+            Key key = step.remove(0);
+            step.add(key);
+            Optional<Question> question = draw(key);
+            if (question.isPresent()) {
+                return question;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Question> draw(Key key) {
+        for (int i = 0; i < DRAWS; i++) {
+            Question question = question(key);
+            if (question != null && !isLast(question)) {
+                return Optional.of(question);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Null if the skill has nothing to ask in that key. */
+    private Question question(Key key) {
+        try {
+            return ask.subject() == null
+                    ? ask.skill().question(key, random.nextLong())
+                    : ask.skill().question(key, ask.subject());
+        } catch (Unreadable nothingToAsk) {
+            return null;
+        }
+    }
+
+    private boolean isLast(Question question) {
+        return !drawn.isEmpty() && drawn.get(drawn.size() - 1).toString().equals(question.toString());
+    }
+}

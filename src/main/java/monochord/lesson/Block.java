@@ -1,0 +1,33 @@
+package monochord.lesson;
+
+import java.util.List;
+
+/** A block of prose. */
+public sealed interface Block {
+    List<Span> spans();
+
+    /** @param level 2 or 3, the number of {@code #} before it */
+    record Heading(int level, List<Span> spans) implements Block {
+        public Heading {
+            spans = List.copyOf(spans);
+        }
+    }
+
+    record Paragraph(List<Span> spans) implements Block {
+        public Paragraph {
+            spans = List.copyOf(spans);
+        }
+    }
+
+    /**
+     * A list item.
+     *
+     * @param depth 1 for an item of an outer list, 2 and 3 for lists within
+     * @param number what stands before an item of a numbered list, 0 in a list of bullets
+     */
+    record Item(int depth, int number, List<Span> spans) implements Block {
+        public Item {
+            spans = List.copyOf(spans);
+        }
+    }
+}

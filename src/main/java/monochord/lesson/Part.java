@@ -1,0 +1,56 @@
+package monochord.lesson;
+
+import java.util.List;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.theory.Key;
+
+/** A part of a lesson: a stretch of prose or one live block. */
+public sealed interface Part {
+    /** Where the part begins in its file, counted from 1. */
+    int line();
+
+    /** What stands between two live blocks; its text still holds its fills, see {@link Filling}. */
+    record Prose(int line, List<Block> blocks) implements Part {
+        public Prose {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    /** @param sentence one line as {@link monochord.harmony.MusicText} reads it */
+    record Show(int line, String sentence) implements Part {}
+
+    /** @param music one line as {@link monochord.harmony.MusicText} reads it */
+    record Listen(int line, String music) implements Part {}
+
+    /** @param music two lines or more, to be played one after the other */
+    record Compare(int line, List<String> music) implements Part {
+        public Compare {
+            music = List.copyOf(music);
+        }
+    }
+
+    /**
+     * Questions on one skill.
+     *
+     * @param subject what about, or null to let the skill pick
+     * @param count how many questions, from 1 to 20
+     * @param answer what the author wants to have shown as the right answer, or null for the one worked out
+     */
+    record Ask(int line, Skill skill, String subject, Keys keys, int count, String answer) implements Part {
+        /** The highest number of questions one block asks. */
+        public static final int MOST = 20;
+
+        /**
+         * The questions of this block, fewer than {@link #count} only where another would repeat the one before it.
+         *
+         * @param lessonKey what {@code same} stands for
+         */
+        public List<Question> questions(Key lessonKey, long seed) {
+            return Asking.questions(this, lessonKey, seed);
+        }
+    }
+
+    /** @param text Java, to be run only after the learner has said yes */
+    record Code(int line, String text) implements Part {}
+}

@@ -1,0 +1,137 @@
+package monochord.lesson.read;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import monochord.lesson.Keys;
+import monochord.lesson.Part.Ask;
+import monochord.lesson.Trouble;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.skill.Skills;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Reads an {@code ask} block, and has the skill try what it asks in every key it names. */
+final class AskText {
+    private static final List<String> NAMES = List.of("skill", "subject", "keys", "count", "answer");
+
+    private final Faults faults;
+    private final Map<String, Field> fields = new LinkedHashMap<>();
+
+    private AskText(Faults faults) {
+        this.faults = faults;
+    }
+
+    static List<String> skillIds() {
+        return Skills.all().stream().map(Skill::id).toList();
+    }
+
+    /**
+     * @param fence number of the line with the fence, from 1
+     * @return nothing if it has a fault that leaves nothing to ask
+     */
+    static Optional<Ask> read(int fence, List<Line> lines, Faults faults) {
+        AskText text = new AskText(faults);
+        for (Line line : lines) {
+            Field.read(line, NAMES, "line of a question", faults)
+                    .ifPresent(field -> Field.put(text.fields, field, faults));
+        }
+        return text.ask(fence);
+    }
+
+    private Optional<Ask> ask(int fence) {
+        if (!fields.containsKey("skill")) {
+            faults.at(
+                    fence,
+                    1,
+                    "the question names no skill",
+                    "write skill: and one of " + String.join(", ", skillIds()));
+        }
+        Optional<Skill> skill = said("skill").flatMap(this::skill);
+        Optional<Keys> keys = said("keys").map(this::keys).orElse(Optional.of(Keys.same()));
+        OptionalInt count = said("count").map(this::count).orElse(OptionalInt.of(1));
+        if (skill.isEmpty() || keys.isEmpty() || count.isEmpty()) {
+            return Optional.empty();
+        }
+        Ask ask = new Ask(fence, skill.get(), value("subject"), keys.get(), count.getAsInt(), value("answer"));
+        return canBeAsked(ask) ? Optional.of(ask) : Optional.empty();
+    }
+
+    /** A field that is there and not empty. */
+    private Optional<Field> said(String name) {
+        Field field = fields.get(name);
+        if (field != null && field.value().isEmpty()) {
+            field.fault(name + " is empty", "write something behind the colon, or leave the line out", faults);
+        }
+        return Optional.ofNullable(field).filter(some -> !some.value().isEmpty());
+    }
+
+    private String value(String name) {
+        return said(name).map(field -> field.value().text()).orElse(null);
+    }
+
+    private Optional<Skill> skill(Field field) {
+        String id = field.value().text();
+        Optional<Skill> skill = Skills.find(id);
+        if (skill.isEmpty()) {
+            faults.in(field.line(), field.value().place(), Trouble.unknown(0, "skill", id, skillIds()));
+        }
+        return skill;
+    }
+
+    private Optional<Keys> keys(Field field) {
+        try {
+            return Optional.of(Keys.parse(field.value().text()));
+        } catch (Unreadable unreadable) {
+            faults.in(field.line(), field.value().place(), Trouble.of(unreadable));
+            return Optional.empty();
+        }
+    }
+
+    private OptionalInt count(Field field) {
+        OptionalInt count = Numbers.upTo(Ask.MOST, field.value().text());
+        if (count.isEmpty()) {
+            String what = "the count \"" + field.value().text() + "\" is no number from 1 to " + Ask.MOST;
+            field.fault(what, "write for example count: 4", faults);
+        }
+        return count;
+    }
+
+    private boolean canBeAsked(Ask ask) {
+        return keysOf(ask).stream().allMatch(key -> canBeAsked(ask, key));
+    }
+
+    /** All keys the questions may come in; where the learner's is among them, all fifteen. */
+    private static List<Key> keysOf(Ask ask) {
+        return Key.majorKeys().stream()
+                .flatMap(lessonKey -> ask.keys().in(lessonKey).stream())
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
+    }
+
+    private boolean canBeAsked(Ask ask, Key key) {
+        try {
+            Question question = ask.subject() == null
+                    ? ask.skill().question(key, 0)
+                    : ask.skill().question(key, ask.subject());
+            return ask.answer() == null || isRight(ask, question, key);
+        } catch (Unreadable unreadable) {
+            Field field = fields.getOrDefault("subject", fields.get("skill"));
+            faults.in(field.line(), field.value().place(), Trouble.of(unreadable));
+            return false;
+        }
+    }
+
+    private boolean isRight(Ask ask, Question question, Key key) {
+        boolean right = question.judge(ask.answer()).grade().isRight();
+        if (!right) {
+            String what = "in " + key + " \"" + ask.answer() + "\" is not right";
+            fields.get("answer").fault(what, "write " + question.expected() + ", or leave the line out", faults);
+        }
+        return right;
+    }
+}

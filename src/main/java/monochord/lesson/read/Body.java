@@ -1,0 +1,148 @@
+package monochord.lesson.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import monochord.lesson.Block;
+import monochord.lesson.Part;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.BulletList;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Heading;
+import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.ListBlock;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.ThematicBreak;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+
+/** Turns the Markdown below the head into parts. */
+final class Body {
+    private static final int DEEPEST_LIST = 3;
+    private static final int MOST_OPEN_BLOCKS = 16;
+    private static final Parser MARKDOWN = Parser.builder()
+            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+            .maxOpenBlockParsers(MOST_OPEN_BLOCKS)
+            .build();
+
+    private final List<Line> lines;
+    private final Faults faults;
+    private final List<Part> parts = new ArrayList<>();
+    private final List<Block> prose = new ArrayList<>();
+    private int proseLine;
+
+    private Body(List<Line> lines, Faults faults) {
+        this.lines = lines;
+        this.faults = faults;
+    }
+
+    /** @param lines of the whole file, those of the head left empty */
+    static List<Part> read(List<Line> lines, Faults faults) {
+        Body body = new Body(new Guard(faults).pass(lines), faults);
+        String text = body.lines.stream().map(Line::text).collect(Collectors.joining("\n"));
+        for (Node node = MARKDOWN.parse(text).getFirstChild(); node != null; node = node.getNext()) {
+            body.block(node);
+        }
+        body.closeProse();
+        return body.parts;
+    }
+
+    private void block(Node node) {
+        if (node instanceof FencedCodeBlock fence) {
+            closeProse();
+            part(fence).ifPresent(parts::add);
+        } else {
+            proseLine = prose.isEmpty() ? line(node).number() : proseLine;
+            prose(node);
+        }
+    }
+
+    private Optional<Part> part(FencedCodeBlock fence) {
+        return FenceText.read(fence, lines, faults);
+    }
+
+    private void closeProse() {
+        if (!prose.isEmpty()) {
+            parts.add(new Part.Prose(proseLine, prose));
+            prose.clear();
+        }
+    }
+
+    private void prose(Node node) {
+        if (node instanceof Heading heading) {
+            heading(heading);
+        } else if (node instanceof Paragraph) {
+            prose.add(new Block.Paragraph(Inlines.of(node, lines, faults)));
+        } else if (node instanceof ListBlock list) {
+            list(list, 1);
+        } else {
+            strange(node);
+        }
+    }
+
+    private void heading(Heading heading) {
+        int level = heading.getLevel();
+        if (level < 2 || level > 3) {
+            fault(heading, "a heading with " + level + " #", "write ## for a heading, ### for one below it");
+        }
+        prose.add(new Block.Heading(level < 3 ? 2 : 3, Inlines.of(heading, lines, faults)));
+    }
+
+    private void list(ListBlock list, int depth) {
+        if (depth > DEEPEST_LIST) {
+            fault(list, "a list in a list in a list in a list", "write at most three, one in the other");
+            return;
+        }
+        int number = list instanceof OrderedList ordered && ordered.getMarkerStartNumber() != null
+                ? ordered.getMarkerStartNumber()
+                : 1;
+        for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
+            item(item, depth, list instanceof BulletList ? 0 : number++);
+        }
+    }
+
+    private void item(Node item, int depth, int number) {
+        boolean first = true;
+        for (Node node = item.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof ListBlock inner) {
+                list(inner, depth + 1);
+            } else if (node instanceof Paragraph && first) {
+                prose.add(new Block.Item(depth, number, Inlines.of(node, lines, faults)));
+            } else if (node instanceof Paragraph) {
+                fault(node, "a second paragraph in a list item", "write it as an item of its own or below the list");
+            } else {
+                strange(node);
+            }
+            first = false;
+        }
+    }
+
+    private void strange(Node node) {
+        if (node instanceof BlockQuote) {
+            fault(node, "a quotation is not set off", "write a paragraph");
+        } else if (node instanceof ThematicBreak) {
+            fault(node, "a rule is not drawn", "write a heading, or leave it out");
+        } else if (node instanceof IndentedCodeBlock) {
+            fault(node, "an indented block is not read", "begin the line at its edge, or write a fence with a word");
+        } else if (node instanceof FencedCodeBlock) {
+            fault(node, "a block in a list or a quotation is not read", "write the fence at the edge, below the list");
+        } else {
+            fault(node, "this is not read", "write paragraphs, headings and lists");
+        }
+    }
+
+    private Line line(Node node) {
+        return lines.get(
+                node.getSourceSpans().isEmpty()
+                        ? 0
+                        : node.getSourceSpans().get(0).getLineIndex());
+    }
+
+    private void fault(Node node, String what, String instead) {
+        Line line = line(node);
+        faults.at(line.number(), line.column(line.whole().place()), what, instead);
+    }
+}

@@ -1,0 +1,50 @@
+package monochord.lesson.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.lesson.Fault;
+import monochord.lesson.Trouble;
+
+/** Gathers the faults of one file. */
+final class Faults {
+    /** Past this many nobody reads on, and a file of rubbish would give as many faults as it has lines. */
+    private static final int MOST = 100;
+
+    private final String path;
+    private final List<Fault> faults = new ArrayList<>();
+
+    Faults(String path) {
+        this.path = path;
+    }
+
+    /**
+     * @param line from 1
+     * @param column from 1
+     */
+    void at(int line, int column, String what, String instead) {
+        Fault fault = new Fault(path, line, column, what, instead);
+        if (faults.size() <= MOST && !faults.contains(fault)) {
+            faults.add(fault);
+        }
+    }
+
+    /**
+     * A trouble in a piece of a line.
+     *
+     * @param from index in the line where the piece begins
+     */
+    void in(Line line, int from, Trouble trouble) {
+        at(line.number(), line.column(from + trouble.place()), trouble.what(), trouble.instead());
+    }
+
+    List<Fault> inOrder() {
+        List<Fault> all = new ArrayList<>(faults.subList(0, Math.min(MOST, faults.size())));
+        all.sort(Fault.IN_ORDER);
+        if (faults.size() > MOST) {
+            Fault last = all.get(MOST - 1);
+            all.add(new Fault(
+                    path, last.line(), last.column(), "there are more faults", "put these right and check again"));
+        }
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,47 @@
+package monochord.lesson.read;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import monochord.lesson.Piece;
+import monochord.lesson.Trouble;
+
+/** A name, a colon and a value, on one line. */
+record Field(String name, Line line, Piece value) {
+    private static final Pattern FORM = Pattern.compile("\\s*([\\p{L}\\w-]+)\\s*:(.*)");
+
+    static boolean looksLike(Line line) {
+        return FORM.matcher(line.text()).matches();
+    }
+
+    /** @param kind what such a line is called where it stands */
+    static Optional<Field> read(Line line, List<String> names, String kind, Faults faults) {
+        Matcher field = FORM.matcher(line.text());
+        int start = line.whole().place();
+        if (!field.matches()) {
+            faults.at(
+                    line.number(), line.column(start), "this line is no " + kind, "write a name, a colon and a value");
+            return Optional.empty();
+        }
+        if (!names.contains(field.group(1))) {
+            faults.in(line, 0, Trouble.unknown(start, kind, field.group(1), names));
+            return Optional.empty();
+        }
+        Piece value =
+                new Piece(line.text(), 0).part(field.start(2), field.end(2)).stripped();
+        return Optional.of(new Field(field.group(1), line, value));
+    }
+
+    static void put(Map<String, Field> fields, Field field, Faults faults) {
+        if (fields.putIfAbsent(field.name, field) != null) {
+            int column = field.line.column(field.line.whole().place());
+            faults.at(field.line.number(), column, field.name + " is said twice", "leave one out");
+        }
+    }
+
+    void fault(String what, String instead, Faults faults) {
+        faults.in(line, value.place(), new Trouble(0, what, instead));
+    }
+}

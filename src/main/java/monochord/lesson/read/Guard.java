@@ -1,0 +1,85 @@
+package monochord.lesson.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Goes over the text before the Markdown parser does, whose effort on unclosed tags, brackets and emphasis grows with the
+ * square of a paragraph: takes out what is too long, and HTML, which the format does not have.
+ */
+final class Guard {
+    private static final int LONGEST_LINE = 2000;
+    private static final int LONGEST_STRETCH = 8000;
+    private static final Pattern TAG = Pattern.compile("<(?=[A-Za-z/!?])");
+    private static final Pattern FENCE = Pattern.compile(" {0,3}(`{3,}|~{3,})(.*)");
+
+    private final Faults faults;
+    private String fence = "";
+    private int stretch;
+
+    Guard(Faults faults) {
+        this.faults = faults;
+    }
+
+    List<Line> pass(List<Line> lines) {
+        List<Line> passed = new ArrayList<>(lines.size());
+        lines.forEach(line -> passed.add(new Line(line.number(), pass(line))));
+        return passed;
+    }
+
+    private String pass(Line line) {
+        if (isTooLong(line)) {
+            return "";
+        }
+        return turnsFence(line.text()) || !fence.isEmpty() ? line.text() : withoutTags(line);
+    }
+
+    private boolean isTooLong(Line line) {
+        int length = line.text().length();
+        stretch = line.isBlank() ? 0 : stretch + length;
+        if (length > LONGEST_LINE) {
+            faults.at(line.number(), 1, "a line of " + length + " characters", "write at most " + LONGEST_LINE);
+        } else if (stretch > LONGEST_STRETCH) {
+            faults.at(
+                    line.number(),
+                    1,
+                    "more than " + LONGEST_STRETCH + " characters in one piece",
+                    "leave an empty line");
+            stretch = 0;
+            return true;
+        }
+        return length > LONGEST_LINE;
+    }
+
+    /** Whether the line opens or closes a block. */
+    private boolean turnsFence(String text) {
+        Matcher matcher = FENCE.matcher(text);
+        if (!matcher.matches()) {
+            return false;
+        }
+        String marks = matcher.group(1);
+        if (fence.isEmpty()) {
+            boolean code = marks.startsWith("`") && matcher.group(2).indexOf('`') >= 0;
+            fence = code ? "" : marks;
+            return !code;
+        }
+        boolean closes = marks.startsWith(fence) && matcher.group(2).isBlank();
+        fence = closes ? "" : fence;
+        return closes;
+    }
+
+    private String withoutTags(Line line) {
+        Matcher tag = TAG.matcher(line.text());
+        if (!tag.find()) {
+            return line.text();
+        }
+        faults.at(
+                line.number(),
+                line.column(tag.start()),
+                "HTML is not read",
+                "write it in Markdown, or a space after <");
+        return tag.replaceAll("‹");
+    }
+}

@@ -1,0 +1,23 @@
+package monochord.lesson.read;
+
+import monochord.lesson.Piece;
+
+/**
+ * One line of a file.
+ *
+ * @param number from 1
+ */
+record Line(int number, String text) {
+    /** The column of a place in the line, from 1, a character outside the basic plane counted once. */
+    int column(int place) {
+        return text.codePointCount(0, Math.max(0, Math.min(place, text.length()))) + 1;
+    }
+
+    boolean isBlank() {
+        return text.isBlank();
+    }
+
+    Piece whole() {
+        return new Piece(text, 0).stripped();
+    }
+}

@@ -1,0 +1,72 @@
+package monochord.lesson.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.MusicText;
+import monochord.lesson.Nearest;
+import monochord.lesson.Part;
+import monochord.lesson.Trouble;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.ScaleKind;
+import monochord.theory.Unreadable;
+
+/** Reads the blocks that hold lines of music. */
+final class MusicLines {
+    private static final Key ANY_KEY = Key.major(NoteName.C);
+    private static final List<String> SCALES =
+            ScaleKind.all().stream().map(ScaleKind::toString).toList();
+
+    private MusicLines() {}
+
+    static Optional<Part> show(int fence, List<Line> lines, Faults faults) {
+        return one("show", lines, faults).map(music -> new Part.Show(fence, music));
+    }
+
+    static Optional<Part> listen(int fence, List<Line> lines, Faults faults) {
+        return one("listen", lines, faults).map(music -> new Part.Listen(fence, music));
+    }
+
+    static Optional<Part> compare(int fence, List<Line> lines, Faults faults) {
+        if (lines.size() < 2) {
+            faults.at(fence, 1, "a compare block with one line", "write a second line to compare it with");
+        }
+        List<String> music = readable(lines, faults);
+        return music.size() < 2 ? Optional.empty() : Optional.of(new Part.Compare(fence, music));
+    }
+
+    private static Optional<String> one(String word, List<Line> lines, Faults faults) {
+        for (Line extra : lines.subList(1, lines.size())) {
+            String what = "a second line in a " + word + " block";
+            faults.at(extra.number(), 1, what, "write it in a " + word + " block of its own");
+        }
+        return readable(lines, faults).stream().findFirst();
+    }
+
+    private static List<String> readable(List<Line> lines, Faults faults) {
+        List<String> readable = new ArrayList<>();
+        for (Line line : lines) {
+            if (isReadable(line, faults)) {
+                readable.add(line.text().strip());
+            }
+        }
+        return readable;
+    }
+
+    private static boolean isReadable(Line line, Faults faults) {
+        try {
+            MusicText.read(line.text(), ANY_KEY);
+            return true;
+        } catch (Unreadable unreadable) {
+            faults.in(line, 0, trouble(line, unreadable));
+            return false;
+        }
+    }
+
+    private static Trouble trouble(Line line, Unreadable unreadable) {
+        return Nearest.to(line.text().strip(), SCALES)
+                .map(scale -> new Trouble(line.whole().place(), "no scale has this name", "write " + scale))
+                .orElseGet(() -> Trouble.of(unreadable));
+    }
+}

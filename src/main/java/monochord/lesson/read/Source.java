@@ -1,0 +1,113 @@
+package monochord.lesson.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import monochord.lesson.SafeText;
+
+/** A file as safe lines. Says what had to be taken out, and refuses what is not a text or too large. */
+final class Source {
+    /** A long lesson has 10 KB; at this size the worst a file can do to the Markdown parser still ends within a second. */
+    static final int MOST_BYTES = 256 * 1024;
+
+    private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private final Faults faults;
+
+    Source(Faults faults) {
+        this.faults = faults;
+    }
+
+    Optional<List<Line>> lines(Path file) {
+        if (!Files.isRegularFile(file)) {
+            return refuse(Files.exists(file) ? "this is not a file" : "there is no such file", "name a lesson file");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return lines(in.readNBytes(MOST_BYTES + 1));
+        } catch (IOException e) {
+            return refuse("the file cannot be read: " + e.getMessage(), "look at its permissions");
+        }
+    }
+
+    private Optional<List<Line>> lines(byte[] bytes) {
+        return bytes.length > MOST_BYTES ? tooLarge() : lines(decoded(bytes));
+    }
+
+    Optional<List<Line>> lines(String text) {
+        if (text.length() > MOST_BYTES) {
+            return tooLarge();
+        }
+        boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
+        String[] lines = LINE_END.split(marked ? text.substring(1) : text, -1);
+        return Optional.of(IntStream.range(0, lines.length)
+                .mapToObj(i -> safe(new Line(i + 1, lines[i])))
+                .toList());
+    }
+
+    private Optional<List<Line>> tooLarge() {
+        return refuse("the file is larger than " + MOST_BYTES / 1024 + " KB", "split it into several lessons");
+    }
+
+    private Optional<List<Line>> refuse(String what, String instead) {
+        faults.at(1, 1, what, instead);
+        return Optional.empty();
+    }
+
+    private Line safe(Line line) {
+        String clean = SafeText.clean(line.text());
+        if (clean.equals(line.text())) {
+            return line;
+        }
+        unsafe(line);
+        return new Line(line.number(), clean);
+    }
+
+    /** Names the first unsafe character of the line. */
+    private void unsafe(Line line) {
+        int[] characters = line.text().codePoints().toArray();
+        int place = 0;
+        while (SafeText.isSafe(characters[place])) {
+            place++;
+        }
+        String code = "U+%04X".formatted(characters[place]);
+        faults.at(line.number(), place + 1, "the control character " + code, "leave it out");
+    }
+
+    private String decoded(byte[] bytes) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        if (!result.isError()) {
+            return out.flip().toString();
+        }
+        notUtf8(out.flip().toString());
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    private void notUtf8(String before) {
+        List<String> lines = new ArrayList<>(List.of(LINE_END.split(before, -1)));
+        Line last = new Line(lines.size(), lines.get(lines.size() - 1));
+        faults.at(
+                last.number(),
+                last.column(last.text().length()),
+                "from here on the file is not in UTF-8",
+                "save it in the encoding UTF-8");
+    }
+}

@@ -1,0 +1,44 @@
+package monochord.shell.answer;
+
+import java.util.List;
+import monochord.lesson.Fault;
+import monochord.page.Style;
+import monochord.page.StyledText;
+
+/** What was found wrong in lesson files. */
+public record CheckAnswer(List<Checked> files) implements Answer {
+    /** One file and its faults, in the order of its lines. */
+    public record Checked(String path, List<Fault> faults) {}
+
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder();
+        for (Checked file : files) {
+            if (file.faults.isEmpty()) {
+                text.line(file.path + ": no faults.", Style.RIGHT);
+            }
+            file.faults.forEach(fault -> text.line(fault.toString()));
+        }
+        return text.build().wrapped(look.width());
+    }
+
+    @Override
+    public void json(Json json) {
+        List<Fault> faults =
+                files.stream().flatMap(file -> file.faults.stream()).toList();
+        json.put("files", files.stream().map(Checked::path).toList())
+                .objects(
+                        "faults",
+                        faults,
+                        (object, fault) -> object.put("path", fault.path())
+                                .put("line", fault.line())
+                                .put("column", fault.column())
+                                .put("what", fault.what())
+                                .put("instead", fault.instead()));
+    }
+
+    @Override
+    public int status() {
+        return files.stream().allMatch(file -> file.faults.isEmpty()) ? DONE : NO;
+    }
+}
