@@ -15,6 +15,7 @@ import java.util.Map;
  */
 public final class ChordNames {
     private static final int ODDEST = 4;
+    private static final int FAR_FETCHED = 2;
     private static final int INVERTED = 3;
     private static final int ROOT_OUTSIDE_KEY = 1;
     private static final List<String> COMMON = List.of(
@@ -77,7 +78,23 @@ public final class ChordNames {
         }
         found.sort(Comparator.comparing((Candidate candidate) -> candidate.name.bySound)
                 .thenComparingInt(Candidate::cost));
-        return found.stream().map(Candidate::name).toList();
+        return plainest(found);
+    }
+
+    /** Where the best name is a customary kind, no one wants to hear of far-fetched ones. */
+    private static List<Name> plainest(List<Candidate> sorted) {
+        boolean plain = !sorted.isEmpty() && oddity(sorted.get(0)) == 0;
+        List<Name> names = new ArrayList<>(sorted.size());
+        for (Candidate candidate : sorted) {
+            if (!plain || oddity(candidate) <= FAR_FETCHED) {
+                names.add(candidate.name);
+            }
+        }
+        return names;
+    }
+
+    private static int oddity(Candidate candidate) {
+        return candidate.name.chord().kind().oddity();
     }
 
     private static void addSpelled(List<Candidate> found, List<NoteName> notes, Key key) {

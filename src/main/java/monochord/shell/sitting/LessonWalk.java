@@ -136,10 +136,7 @@ final class LessonWalk {
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
         Performance performance = Performance.of(inTurn(music)).in(key);
-        String remark = sitting.ear().play(performance);
-        for (int i = 0; i < music.size(); i++) {
-            page.add(new PlayAnswer(music.get(i), performance.tempo(), i == music.size() - 1 ? remark : ""));
-        }
+        page.add(new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance)));
         sitting.remember(performance, music);
         page.add(Saying.of(ahead.isEmpty() ? "play hears it again." : "Enter goes on; play hears it again."));
         return true;
