@@ -9,9 +9,9 @@ import java.util.Map;
 /**
  * Finds the chords that a set of notes can be called, the best name first.
  *
- * <p>Spelling counts: C E♭ G is C minor, C D♯ G is not. A name that fits the notes as they are spelled comes before one
- * that fits only their sound, a plain kind before an altered one, and a root in the bass before an inversion. In a key, a
- * chord whose root belongs to the key comes before one whose root does not.
+ * <p>Spelling counts: C E♭ G is C minor, C D♯ G only sounds so. A name that fits the notes as they are spelled comes
+ * before one that fits only their sound, unless it is far-fetched; a plain kind before an inversion of one, and that
+ * before an altered one. In a key, a chord whose root belongs to the key comes before one whose root does not.
  */
 public final class ChordNames {
     private static final int ODDEST = 4;
@@ -76,8 +76,7 @@ public final class ChordNames {
             addSpelled(found, notes, key);
             addBySound(found, notes, key);
         }
-        found.sort(Comparator.comparing((Candidate candidate) -> candidate.name.bySound)
-                .thenComparingInt(Candidate::cost));
+        found.sort(Comparator.comparingInt(ChordNames::group).thenComparingInt(Candidate::cost));
         return plainest(found);
     }
 
@@ -91,6 +90,11 @@ public final class ChordNames {
             }
         }
         return names;
+    }
+
+    /** Names as spelled, then names by sound, then names as spelled that need more than an alteration. */
+    private static int group(Candidate candidate) {
+        return candidate.name.bySound ? 1 : oddity(candidate) <= ALTERED ? 0 : 2;
     }
 
     private static int oddity(Candidate candidate) {
@@ -151,7 +155,7 @@ public final class ChordNames {
 
     private static int cost(Chord chord, Key key) {
         int outside = key == null || key.holds(chord.root()) ? 0 : ROOT_OUTSIDE_KEY;
-        return chord.kind().oddity() + (chord.isInverted() ? INVERTED : 0) + outside;
+        return 2 * chord.kind().oddity() + (chord.isInverted() ? INVERTED : 0) + outside;
     }
 
     private static Map<Integer, ChordKind> bySound() {
