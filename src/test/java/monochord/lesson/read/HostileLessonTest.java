@@ -173,14 +173,14 @@ class HostileLessonTest {
     @MethodSource("storms")
     void readsTheLargestFileOfOneThingSoon(String thing) {
         int times = (Source.MOST_BYTES - 1000) / thing.length();
-        assertTimeout(ofSeconds(4), () -> checked(read(HEAD + thing.repeat(times))));
+        assertTimeout(SOON, () -> checked(read(HEAD + thing.repeat(times))));
     }
 
     @ParameterizedTest(name = "[{index}] {0}")
     @MethodSource("storms")
     void readsTheLargestFileOfParagraphsOfOneThingSoon(String thing) {
         String paragraph = (thing.repeat(1900 / thing.length()) + "\n").repeat(4) + "\n";
-        assertTimeout(ofSeconds(4), () -> checked(read(HEAD + paragraph.repeat(250_000 / paragraph.length()))));
+        assertTimeout(SOON, () -> checked(read(HEAD + paragraph.repeat(250_000 / paragraph.length()))));
     }
 
     @Test
