@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -24,6 +25,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A lesson from elsewhere is data: whatever it holds, it is read or refused, soon, and nothing of it steers a terminal. */
 class HostileLessonTest {
     private static final Path FILE = Path.of("1-odd.md");
+    /** Within a second on an idle machine; a build shares its machine with other work. */
+    private static final Duration SOON = ofSeconds(5);
+
     private static final String HEAD = "---\ntitle: T\ngrade: 1\nneeds: []\nskills: [borrowed-chord]\n---\n";
     private static final String LESSON = HEAD + """
 
