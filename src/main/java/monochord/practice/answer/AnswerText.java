@@ -23,12 +23,22 @@ final class AnswerText {
         if (text.length() > LONGEST) {
             throw Unreadable.because(text, LONGEST, what, "it is longer than any answer here", example);
         }
-        String signed = text.replace("♮", "").replace('−', '-').replace('\u00a0', ' ');
-        signed = LONE_SIGN.matcher(withSigns(signed)).replaceAll("");
-        return FILLER.matcher(signed).replaceAll(" ").strip();
+        String signed = withSigns(text.replace("♮", "").replace('−', '-').replace('\u00a0', ' '));
+        return withoutFillers(LONE_SIGN.matcher(signed).replaceAll("")).strip();
+    }
+
+    private static String withoutFillers(String text) {
+        return hasAny(text, "tTsSkK") ? FILLER.matcher(text).replaceAll(" ") : text;
+    }
+
+    private static boolean hasAny(String text, String characters) {
+        return text.chars().anyMatch(c -> characters.indexOf(c) >= 0);
     }
 
     private static String withSigns(String text) {
+        if (!hasAny(text, "lLhH")) {
+            return text;
+        }
         Matcher words = ACCIDENTAL_WORD.matcher(text);
         return words.replaceAll(found -> found.group(1) + sign(found.group(3), found.group(2) != null));
     }

@@ -72,11 +72,15 @@ abstract class Rubric<A> implements Judge {
     }
 
     private Verdict diagnose(A given) {
-        return differing().stream()
-                .filter(slip -> same(given, slip.answer()))
-                .findFirst()
-                .map(slip -> verdict(grade(given), slip.misconception(), slip.message()))
-                .orElseGet(() -> otherwise(given));
+        if (soundsRight(given)) {
+            return otherwise(given);
+        }
+        for (Slip<A> slip : slips.get()) {
+            if (same(given, slip.answer())) {
+                return verdict(grade(given), slip.misconception(), slip.said().get());
+            }
+        }
+        return otherwise(given);
     }
 
     /** Whether a wrong answer has the right keys of the keyboard, so that only its spelling is to be talked about. */

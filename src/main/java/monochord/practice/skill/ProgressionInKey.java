@@ -55,20 +55,21 @@ final class ProgressionInKey implements Skill {
         slips.add(new Slip<>(
                 LETTERS_ONLY,
                 about.letters(),
-                "The letters are right and the accidentals are missing. The key has "
+                () -> "The letters are right and the accidentals are missing. The key has "
                         + (key.signature() == 0
                                 ? "none of its own, the lowered degrees do."
                                 : Say.list(key.signatureNotes()) + ".")));
-        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), notLowered(about)));
-        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), notLowered(about)));
+        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), () -> notLowered(about)));
+        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), () -> notLowered(about)));
         slips.add(new Slip<>(
                 QUALITY_OF_THE_KEY,
                 about.alike(),
-                "The roots are right. Not every chord has the quality of the tonic: a minus says minor. " + here));
+                () -> "The roots are right. Not every chord has the quality of the tonic: a minus says minor. "
+                        + here));
         slips.add(new Slip<>(
                 COUNTED_FROM_ZERO,
                 about.oneFurther(),
-                "Every chord is one degree too far. The tonic counts as 1. " + here));
+                () -> "Every chord is one degree too far. The tonic counts as 1. " + here));
         otherTonic(about, NoteName.C, slips);
         otherTonic(about, key.relative().tonic(), slips);
         return slips;
@@ -84,7 +85,7 @@ final class ProgressionInKey implements Skill {
         Key key = about.key();
         String message = "That is the same row in " + Say.key(new Key(tonic, key.mode())) + ". Here 1 is "
                 + Say.note(key.tonic()) + ".";
-        slips.add(new Slip<>(WRONG_KEY, about.moved(key.tonic().to(tonic)), message));
+        slips.add(new Slip<>(WRONG_KEY, about.moved(key.tonic().to(tonic)), () -> message));
     }
 
     private static Coaching coaching(ProgressionSubject about) {
