@@ -42,6 +42,11 @@ abstract class Rubric<A> implements Judge {
     /** What is said to a right answer. */
     abstract Verdict accept(A given);
 
+    /** Whether a wrong answer is what a wrong procedure gives. */
+    boolean fits(A given, A slip) {
+        return same(given, slip);
+    }
+
     /** Whether the answer is another customary one, so that it is right with a remark. */
     boolean isAlso(A given) {
         return false;
@@ -76,7 +81,7 @@ abstract class Rubric<A> implements Judge {
             return otherwise(given);
         }
         for (Slip<A> slip : slips.get()) {
-            if (same(given, slip.answer())) {
+            if (fits(given, slip.answer())) {
                 return verdict(grade(given), slip.misconception(), slip.said().get());
             }
         }
@@ -101,7 +106,7 @@ abstract class Rubric<A> implements Judge {
     private List<Slip<A>> differing() {
         List<Slip<A>> differing = new ArrayList<>();
         for (Slip<A> slip : slips.get()) {
-            boolean known = differing.stream().anyMatch(other -> same(other.answer(), slip.answer()));
+            boolean known = differing.stream().anyMatch(other -> fits(slip.answer(), other.answer()));
             if (!known && !isRight(slip.answer()) && !soundsRight(slip.answer())) {
                 differing.add(slip);
             }

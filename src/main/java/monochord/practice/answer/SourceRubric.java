@@ -58,7 +58,16 @@ public final class SourceRubric extends Rubric<Scale> {
         try {
             return Scale.parse(plain);
         } catch (Unreadable unreadable) {
+            return ofKey(plain);
+        }
+    }
+
+    private static Scale ofKey(String plain) {
+        try {
             return Key.parse(plain).scale();
+        } catch (Unreadable unreadable) {
+            throw Unreadable.because(
+                    plain, 0, WHAT, "say minor, mixolydian or another, with its tonic or without", "dorian");
         }
     }
 

@@ -77,8 +77,11 @@ final class ProgressionInKey implements Skill {
 
     private static String notLowered(ProgressionSubject about) {
         Chord chord = about.hardest();
-        return "The flat in front has been passed over. " + Walk.to(about.degree(chord), about.key())
-                + " That is the root of the " + BandNumber.write(chord, about.key(), Signs.MUSIC) + ".";
+        Key key = about.key();
+        int number = about.degree(chord).number();
+        return "The flat in front has been passed over. The " + Walk.ordinal(number) + " of " + Say.key(key) + " is "
+                + Say.note(key.note(number)) + "; the " + BandNumber.write(chord, key, Signs.MUSIC) + " stands on "
+                + Say.note(chord.root()) + ".";
     }
 
     private static void otherTonic(ProgressionSubject about, NoteName tonic, List<Slip<List<Chord>>> slips) {
