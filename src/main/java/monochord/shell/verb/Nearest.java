@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
 /** Finds the word a slip of the finger may have meant. */
 public final class Nearest {
@@ -12,14 +12,17 @@ public final class Nearest {
 
     private Nearest() {}
 
-    /** The word that takes the fewest changed letters, at most one in three; none if all are farther. */
+    /**
+     * The word that takes the fewest changed letters, at most one in three; none if all are farther. Two neighbours that
+     * changed places count as one change.
+     */
     public static Optional<String> to(String typed, Collection<String> words) {
         String word = typed.toLowerCase(Locale.ROOT);
         int farthest = Math.max(1, word.length() / 3);
         if (word.isEmpty() || word.length() > LONGEST) {
             return Optional.empty();
         }
-        LevenshteinDistance distance = new LevenshteinDistance(farthest);
+        DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(farthest);
         return words.stream()
                 .filter(candidate -> distance.apply(word, candidate) >= 0)
                 .min(Comparator.comparingInt(candidate -> distance.apply(word, candidate)));
