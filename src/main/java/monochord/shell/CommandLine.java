@@ -67,6 +67,7 @@ final class CommandLine {
         }
         String text = String.join(" ", sentence);
         int status = say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text));
+        around.out().flush();
         sitting.ear().listenToTheEnd();
         return status;
     }
@@ -82,10 +83,10 @@ final class CommandLine {
                 String text = after.isEmpty() ? line : line + " " + after;
                 worst = Math.max(
                         worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
-                sitting.ear().listenToTheEnd();
                 if (!lines.ready()) {
                     around.out().flush();
                 }
+                sitting.ear().listenToTheEnd();
             }
             return worst;
         } catch (IOException unreadable) {
