@@ -1,16 +1,16 @@
 package monochord.shell;
 
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
+import monochord.lesson.Nearest;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.verb.Nearest;
 import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Usage;
 import monochord.shell.verb.Verb;
@@ -42,21 +42,22 @@ final class Reading {
 
     /** Answers a whole line. */
     Answer read(String line) {
-        return safely(line, () -> understood(line));
+        return safely(line, this::understood);
     }
 
     /** Answers the sentence behind a verb. */
     Answer runSafely(Verb verb, String text) {
-        return safely(text, () -> run(verb, text));
+        return safely(text, said -> run(verb, said));
     }
 
-    private static Answer safely(String line, Supplier<Answer> answer) {
+    private static Answer safely(String line, Function<String, Answer> answer) {
         if (line.length() > LONGEST_LINE) {
             String message = "This line has " + line.length() + " characters; at most " + LONGEST_LINE + " are read.";
             return new Refusal(message, LONGEST_LINE + 1, "");
         }
         try {
-            return answer.get();
+            Manner manner = Manner.of(line);
+            return manner.of(answer.apply(manner.line()));
         } catch (Unreadable unreadable) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         } catch (RuntimeException fault) {
