@@ -16,6 +16,11 @@ public interface Skill {
     /** The subjects worth asking in that key, from easy to awkward, in the text that {@link #question} reads. */
     List<String> subjects(Key key);
 
+    /** The keys worth asking it in, from easy to awkward. */
+    default List<Key> keys() {
+        return Key.majorKeys();
+    }
+
     /**
      * @param key where a subject that names no key or root of its own is asked
      * @throws Unreadable if the skill cannot take this subject, or not in this key

@@ -25,6 +25,9 @@ import monochord.theory.Unreadable;
 final class Reading {
     static final int LONGEST_LINE = 10_000;
     private static final int LONGEST_QUOTE = 30;
+    private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
+    private static final String WHAT_IS_READ =
+            "Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major.";
 
     private static final Pattern JAVA = Pattern.compile(
             "[;{}=]|\\w\\(|^(var|int|long|double|boolean|char|String|import|for|while|if|new|class|record|return)\\b");
@@ -107,17 +110,14 @@ final class Reading {
         }
     }
 
-    /** A line whose first word is music is music gone wrong; any other is taken for a verb that does not exist. */
+    /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
     private Answer neither(String text, String word, Unreadable unreadable) {
-        Optional<String> near = Nearest.to(word, verbs.words());
-        if (near.isEmpty() && unreadable.place() > word.length()) {
+        Optional<String> near = Nearest.to(word, verbs.words()).map(verb -> "Did you mean " + verb + "?");
+        boolean musical = BEGINS_MUSIC.indexOf(text.charAt(0)) >= 0;
+        if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         }
         String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
-        return new Refusal(
-                "\"" + shown + "\" is neither a verb nor music.",
-                1,
-                near.map(verb -> "Did you mean " + verb + "?")
-                        .orElse("Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major."));
+        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));
     }
 }

@@ -101,7 +101,8 @@ final class AskText {
     }
 
     private boolean canBeAsked(Ask ask) {
-        return keysOf(ask).stream().allMatch(key -> canBeAsked(ask, key));
+        boolean nothingToProve = ask.subject() == null && ask.answer() == null;
+        return nothingToProve || keysOf(ask).stream().allMatch(key -> canBeAsked(ask, key));
     }
 
     /** All keys the questions may come in; where the learner's is among them, all fifteen. */

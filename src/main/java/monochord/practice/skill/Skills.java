@@ -6,7 +6,20 @@ import monochord.practice.Skill;
 
 /** Every skill that can be asked, in the order in which they are learned. */
 public final class Skills {
-    private static final List<Skill> ALL = List.of();
+    private static final List<Skill> ALL = List.of(
+            new Steps(),
+            new ScaleSpelling(),
+            new KeySignature(),
+            new Intervals(),
+            new TriadSpelling(),
+            new DegreeQuality(),
+            new DegreeChord(),
+            new ChordDegree(),
+            new LoweredDegree(),
+            new BorrowedChord(),
+            new BorrowedSource(),
+            new ProgressionInKey(),
+            new ProgressionNumbers());
 
     private Skills() {}
 

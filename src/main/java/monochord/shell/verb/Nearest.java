@@ -12,10 +12,10 @@ public final class Nearest {
 
     private Nearest() {}
 
-    /** The word that takes the fewest changed letters, at most one in three; none if all are farther. */
+    /** The word that takes the fewest changed letters: at most one in three, two where two letters may have been swapped. */
     public static Optional<String> to(String typed, Collection<String> words) {
         String word = typed.toLowerCase(Locale.ROOT);
-        int farthest = Math.max(1, word.length() / 3);
+        int farthest = word.length() <= 3 ? 1 : Math.max(2, word.length() / 3);
         if (word.isEmpty() || word.length() > LONGEST) {
             return Optional.empty();
         }

@@ -1,0 +1,174 @@
+package monochord.practice.answer;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import monochord.practice.Grade;
+import monochord.practice.Misconception;
+import monochord.practice.Verdict;
+import monochord.theory.Chord;
+import monochord.theory.NoteName;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/** Judges a chord, answered by its symbol or its notes. */
+public final class ChordRubric extends Rubric<Tones> {
+    private final Chord chord;
+    private final boolean spelling;
+    private final String rootReason;
+    private final Chord alternative;
+
+    private ChordRubric(
+            Chord chord, Chord alternative, boolean spelling, String rootReason, Supplier<List<Slip<Tones>>> slips) {
+        super(Tones.of(chord), slips);
+        this.chord = chord;
+        this.alternative = alternative;
+        this.spelling = spelling;
+        this.rootReason = rootReason;
+    }
+
+    /** @param rootReason a sentence that leads to the root */
+    public static ChordRubric named(Chord chord, String rootReason, Supplier<List<Slip<Tones>>> slips) {
+        return new ChordRubric(chord, null, false, rootReason, slips);
+    }
+
+    /** @param alternative a chord on the same degree that is as customary in this key, or null */
+    public static ChordRubric named(
+            Chord chord, Chord alternative, String rootReason, Supplier<List<Slip<Tones>>> slips) {
+        return new ChordRubric(chord, alternative, false, rootReason, slips);
+    }
+
+    /** The chord's symbol was given and its notes are wanted. */
+    public static ChordRubric spelled(Chord chord, Supplier<List<Slip<Tones>>> slips) {
+        return new ChordRubric(chord, null, true, "The root is " + Say.note(chord.root()) + ".", slips);
+    }
+
+    @Override
+    Tones read(String text) {
+        String example = spelling ? example("Eb G Bb", "D F# A") : example("Ebm", "F#m");
+        Tones given = ChordReading.read(
+                AnswerText.plain(text, spelling ? "a row of notes" : "a chord symbol or a row of notes", example),
+                example);
+        if (spelling && given.symbol() != null && same(given, wanted())) {
+            throw Unreadable.because(
+                    text, 0, "a row of notes", "that is the name of the chord; spell it, root first", example);
+        }
+        return given;
+    }
+
+    @Override
+    String write(Tones answer) {
+        boolean inNotes = spelling || answer.symbol() == null;
+        return inNotes ? Tones.of(answer.notes()).write(Signs.ASCII) : answer.write(Signs.ASCII);
+    }
+
+    @Override
+    boolean same(Tones one, Tones other) {
+        return one.hasSameNotes(other);
+    }
+
+    @Override
+    boolean isAlso(Tones given) {
+        return alternative != null && same(given, Tones.of(alternative));
+    }
+
+    @Override
+    Verdict acceptAlso(Tones given) {
+        return verdict(
+                Grade.REMARK,
+                "Yes, " + Say.chord(alternative) + " stands there too when the seventh of the minor scale is "
+                        + "moved. Here I had " + Say.chord(chord) + " in mind.");
+    }
+
+    @Override
+    Verdict accept(Tones given) {
+        String notes = Say.row(wanted().notes());
+        if (given.symbol() != null && !given.symbol().root().equals(chord.root())) {
+            return verdict(
+                    Grade.REMARK,
+                    "Those are the notes, " + notes + "; by its root the chord is " + Say.chord(chord) + ".");
+        } else if (given.symbol() != null && given.symbol().isInverted()) {
+            return verdict(
+                    Grade.REMARK, "Yes, " + Say.chord(chord) + ". With nothing else said, the root goes in the bass.");
+        } else if (!given.notes().equals(wanted().notes())) {
+            return verdict(Grade.REMARK, "Yes, these are the notes. From the root up it reads " + notes + ".");
+        }
+        return verdict(
+                Grade.RIGHT,
+                spelling ? "Yes: " + notes + "." : "Yes: " + Say.chord(chord) + ", which is " + notes + ".");
+    }
+
+    @Override
+    Optional<Tones> bySound() {
+        return Optional.of(Chart.print(chord).map(Tones::of).orElseGet(this::otherNames));
+    }
+
+    /** The root kept, every altered tone under its other name. */
+    private Tones otherNames() {
+        return Tones.of(wanted().notes().stream()
+                .map(note -> note.equals(chord.root()) ? note : otherName(note))
+                .toList());
+    }
+
+    private static NoteName otherName(NoteName note) {
+        int away = note.alteration() < 0 ? 12 : note.alteration() > 0 ? -12 : 0;
+        return NoteName.at(note.fifths() + away);
+    }
+
+    @Override
+    boolean soundsRight(Tones given) {
+        return given.soundsLike(wanted());
+    }
+
+    @Override
+    Grade grade(Tones given) {
+        long kept = given.notes().stream().filter(chord::holds).count();
+        NoteName root =
+                given.symbol() != null ? given.symbol().root() : given.notes().get(0);
+        boolean oneOff = given.notes().size() == wanted().notes().size()
+                && kept == wanted().notes().size() - 1
+                && root.equals(chord.root());
+        return oneOff ? Grade.NEARLY : Grade.WRONG;
+    }
+
+    @Override
+    Verdict otherwise(Tones given) {
+        if (soundsRight(given)) {
+            return spelledBySound(given);
+        }
+        List<NoteName> kept = given.notes().stream().filter(chord::holds).toList();
+        List<NoteName> missing = Difference.without(wanted().notes(), kept);
+        List<NoteName> strange = Difference.without(given.notes(), kept);
+        if (kept.isEmpty() || !kept.contains(chord.root()) && missing.size() > 1) {
+            return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, elsewhere(given));
+        } else if (strange.isEmpty()) {
+            return verdict(Grade.NEARLY, Misconception.MISSING_NOTE, ChordDifference.missing(chord, kept, missing));
+        } else if (missing.isEmpty()) {
+            return verdict(Grade.NEARLY, Misconception.EXTRA_NOTE, ChordDifference.extra(wanted().notes(), strange));
+        }
+        return verdict(
+                grade(given), Misconception.WRONG_QUALITY, ChordDifference.replace(chord, kept, strange, missing));
+    }
+
+    private Verdict spelledBySound(Tones given) {
+        String chart = given.notes().contains(chord.root()) ? "" : chartName();
+        String letters = Say.words(
+                wanted().notes().stream().map(note -> "" + note.letter()).toList());
+        return verdict(
+                Grade.NEARLY,
+                Misconception.SPELLED_BY_SOUND,
+                "The right keys, the wrong letters: here they are " + letters + ", so " + Say.row(wanted().notes())
+                        + "." + chart);
+    }
+
+    private String chartName() {
+        return Chart.print(chord)
+                .map(printed -> " A chart may print " + Say.chord(printed) + "; asked to spell it, keep the letters.")
+                .orElse("");
+    }
+
+    private String elsewhere(Tones given) {
+        String named = given.symbol() != null ? Say.chord(given.symbol()) : Say.row(given.notes());
+        return named + " is another chord. " + rootReason + " From there stack the thirds.";
+    }
+}

@@ -1,0 +1,92 @@
+package monochord.practice.answer;
+
+import java.util.List;
+import java.util.function.Supplier;
+import monochord.practice.Grade;
+import monochord.practice.Misconception;
+import monochord.practice.Verdict;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.Key;
+import monochord.theory.Numeral;
+import monochord.theory.Signs;
+
+/** Judges the degree a chord stands on, answered as a numeral or a number. */
+public final class DegreeRubric extends Rubric<Numeral> {
+    private final Key key;
+    private final Chord chord;
+    private final String reason;
+
+    /** @param reason a sentence that leads to the degree */
+    public DegreeRubric(Chord chord, Key key, String reason, Supplier<List<Slip<Numeral>>> slips) {
+        super(Numeral.onDegree(chord, key), slips);
+        this.key = key;
+        this.chord = chord;
+        this.reason = reason;
+    }
+
+    @Override
+    Numeral read(String text) {
+        String what = "a numeral or a number";
+        String example = example("bVII", "ii");
+        return DegreeReading.read(AnswerText.plain(text, what, example), key);
+    }
+
+    @Override
+    String write(Numeral answer) {
+        return answer.toString();
+    }
+
+    @Override
+    boolean same(Numeral one, Numeral other) {
+        Chord a = one.in(key);
+        Chord b = other.in(key);
+        return a.root().equals(b.root()) && (a.kind().equals(b.kind()));
+    }
+
+    /** {@code I7} is often written for the key's own {@code Imaj7}. */
+    @Override
+    boolean isAlso(Numeral given) {
+        return wanted().kind().equals(ChordKind.MAJOR_SEVENTH)
+                && given.kind().equals(ChordKind.DOMINANT_SEVENTH)
+                && given.in(key).root().equals(chord.root());
+    }
+
+    @Override
+    Verdict acceptAlso(Numeral given) {
+        return verdict(
+                Grade.REMARK,
+                "Yes. Some write " + given.write(Signs.MUSIC) + " and leave the seventh to the key; "
+                        + wanted().write(Signs.MUSIC) + " says that it is the major one.");
+    }
+
+    @Override
+    Verdict accept(Numeral given) {
+        String wanted = wanted().write(Signs.MUSIC);
+        boolean otherName = given.form() != wanted().form()
+                || given.alteration() != wanted().alteration()
+                || given.target() != null;
+        return otherName || !given.bass().equals(wanted().bass())
+                ? verdict(
+                        Grade.REMARK,
+                        "Yes, " + given.write(Signs.MUSIC) + " is another name for it. By its degree it is " + wanted
+                                + ".")
+                : verdict(Grade.RIGHT, "Yes: in " + Say.key(key) + " " + Say.chord(chord) + " is " + wanted + ".");
+    }
+
+    @Override
+    Verdict otherwise(Numeral given) {
+        Chord there = given.in(key);
+        if (there.root().equals(chord.root())) {
+            return verdict(
+                    Grade.NEARLY,
+                    Misconception.WRONG_QUALITY,
+                    "The degree is right. " + given.write(Signs.MUSIC) + " would be " + Say.chord(there) + "; "
+                            + Say.chord(chord) + " is written " + wanted().write(Signs.MUSIC) + ".");
+        }
+        return verdict(
+                Grade.WRONG,
+                Misconception.WRONG_DEGREE,
+                given.write(Signs.MUSIC) + " in " + Say.key(key) + " is " + Say.chord(there) + ". " + reason);
+    }
+}

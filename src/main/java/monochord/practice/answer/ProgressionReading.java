@@ -1,0 +1,58 @@
+package monochord.practice.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Reads a row of chords, by their names or by numerals and numbers. */
+final class ProgressionReading {
+    private static final Pattern BETWEEN = Pattern.compile("[\\s,;|→]+(?:[-–—>]+[\\s,;|→]+)*|[–—]|->");
+    private static final Pattern HYPHEN = Pattern.compile("-(?=[^-]*[A-Ga-g1-7IViv])");
+    private static final Pattern WORDED_FLAT = Pattern.compile("(?i)(?<![a-z])flat[ -]*(?=[1-7])");
+    private static final Pattern WORDED_MINOR = Pattern.compile("(?i)(?<=[1-7A-Ga-g#b♭♯]) +minor(?![a-z])");
+    private static final Pattern WORDED_MAJOR = Pattern.compile("(?i)(?<=[1-7A-Ga-g#b♭♯]) +major(?![a-z])");
+    private static final Pattern NUMBER = Pattern.compile("[b#♭♯]*[1-7].*|[b#♭♯]*[IViv]+[^A-Za-z]*");
+
+    private ProgressionReading() {}
+
+    private static List<String> tokens(String plain) {
+        String text = WORDED_FLAT.matcher(plain).replaceAll("b");
+        text = WORDED_MINOR.matcher(text).replaceAll("m");
+        text = WORDED_MAJOR.matcher(text).replaceAll("");
+        Pattern between = BETWEEN.matcher(text).find() ? BETWEEN : HYPHEN;
+        return between.splitAsStream(text).filter(token -> !token.isBlank()).toList();
+    }
+
+    /** @throws Unreadable if something in it is not a chord symbol */
+    static List<Chord> symbols(String plain, String example) {
+        List<String> tokens = tokens(plain);
+        if (tokens.stream().anyMatch(token -> NUMBER.matcher(token).matches() && !startsLikeChord(token))) {
+            throw Unreadable.because(plain, 0, "a row of chord names", "those are numbers; name the chords", example);
+        }
+        return read(tokens, Chord::parse);
+    }
+
+    /** {@code b6} could be a chord on B; with a plain number beside it it is a number. */
+    private static boolean startsLikeChord(String token) {
+        return token.charAt(0) == 'b';
+    }
+
+    /** @throws Unreadable if something in it is neither a numeral nor a number */
+    static List<Chord> numbers(String plain, Key key, String example) {
+        List<String> tokens = tokens(plain);
+        if (tokens.stream().allMatch(token -> "ABCDEFG".indexOf(token.charAt(0)) >= 0)) {
+            throw Unreadable.because(
+                    plain, 0, "a row of numbers", "those are chord names; give their degrees", example);
+        }
+        return read(tokens, token -> DegreeReading.read(token, key).in(key));
+    }
+
+    private static List<Chord> read(List<String> tokens, java.util.function.Function<String, Chord> one) {
+        List<Chord> chords = new ArrayList<>();
+        tokens.forEach(token -> chords.add(one.apply(token)));
+        return chords;
+    }
+}

@@ -1,0 +1,52 @@
+package monochord.practice.answer;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import monochord.theory.NoteName;
+import monochord.theory.Unreadable;
+
+/** Reads a signature: {@code 2 sharps}, {@code two sharps}, {@code 3b}, {@code F# C#}, {@code none}. */
+final class SignatureReading {
+    private static final List<String> COUNTS = List.of("no", "one", "two", "three", "four", "five", "six", "seven");
+    private static final Pattern NOTHING = Pattern.compile(
+            "(?i)(?:none|nothing|0|no|zero|natural|empty|no accidentals|no signs?|no (?:sharps?|flats?)(?: (?:and|or|,) ?(?:no )?(?:sharps?|flats?))?)\\.?");
+    private static final Pattern COUNT = Pattern.compile(
+            "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭)(?![a-z])[:,. ]*");
+
+    private SignatureReading() {}
+
+    /** @throws Unreadable if it is neither a count of signs nor a row of them */
+    static Signature read(String plain, String example) {
+        if (NOTHING.matcher(plain).matches()) {
+            return Signature.of(0);
+        }
+        Matcher counted = COUNT.matcher(plain);
+        String rest = counted.replaceAll(" ").strip();
+        if (!rest.isEmpty()) {
+            return Signature.of(signs(rest, example));
+        }
+        counted.reset();
+        return counted.find() ? counted(counted, plain, example) : Signature.of(0);
+    }
+
+    private static Signature counted(Matcher counted, String plain, String example) {
+        String number = counted.group(1).toLowerCase(Locale.ROOT);
+        int size = Character.isDigit(number.charAt(0)) ? number.charAt(0) - '0' : COUNTS.indexOf(number);
+        if (size >= COUNTS.size()) {
+            throw Unreadable.because(plain, 0, "a key signature", "no more than seven signs are printed", example);
+        }
+        char sign = Character.toLowerCase(counted.group(2).charAt(0));
+        return Signature.of(sign == 'f' || sign == 'b' || sign == '♭' ? -size : size);
+    }
+
+    private static List<NoteName> signs(String rest, String example) {
+        List<NoteName> notes =
+                NoteReading.read(rest, example).stream().distinct().toList();
+        if (notes.stream().anyMatch(note -> note.alteration() == 0)) {
+            throw Unreadable.because(rest, 0, "a key signature", "each note in it takes a sharp or a flat", example);
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,72 @@
+package monochord.practice.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import monochord.theory.Unreadable;
+
+/**
+ * Reads steps as half steps: {@code W W H}, {@code whole whole half}, {@code tone tone semitone}, {@code 2 2 1}, {@code
+ * 1 1 ½}; three half steps as {@code 3}, {@code WH} or {@code 1½}.
+ */
+final class StepReading {
+    private static final Map<String, Integer> NAMES = Map.ofEntries(
+            Map.entry("w", 2),
+            Map.entry("t", 2),
+            Map.entry("whole", 2),
+            Map.entry("tone", 2),
+            Map.entry("full", 2),
+            Map.entry("h", 1),
+            Map.entry("s", 1),
+            Map.entry("half", 1),
+            Map.entry("semitone", 1),
+            Map.entry("wh", 3),
+            Map.entry("w+h", 3),
+            Map.entry("ts", 3),
+            Map.entry("t+s", 3),
+            Map.entry("wholes", 2),
+            Map.entry("halves", 1));
+
+    private StepReading() {}
+
+    /** @throws Unreadable if something in it is not a step */
+    static List<Integer> read(String plain, String example) {
+        String text =
+                plain.toLowerCase(Locale.ROOT).replaceAll("augmented second|whole and a half|three half steps?", "3");
+        boolean inTones = text.contains("½") || text.contains(".5");
+        List<Integer> steps = new ArrayList<>();
+        for (String token : text.replaceAll("\\b(?:steps?|and|a|an)\\b", " ").split("[\\s,;|–—>→-]+")) {
+            if (!token.isEmpty()) {
+                addAll(steps, token, inTones, example);
+            }
+        }
+        return steps;
+    }
+
+    private static void addAll(List<Integer> steps, String token, boolean inTones, String example) {
+        Integer named = NAMES.get(token);
+        if (named != null) {
+            steps.add(named);
+        } else if (inTones) {
+            steps.add(tones(token, example));
+        } else if (token.matches("[wht1-4s]+")) {
+            token.codePoints().forEach(c -> steps.add(c <= '9' ? c - '0' : NAMES.get(Character.toString(c))));
+        } else {
+            throw unreadable(token, example);
+        }
+    }
+
+    private static int tones(String token, String example) {
+        return switch (token) {
+            case "1", "1.0" -> 2;
+            case "½", "1/2", "0.5", ".5" -> 1;
+            case "1½", "1.5" -> 3;
+            default -> throw unreadable(token, example);
+        };
+    }
+
+    private static Unreadable unreadable(String token, String example) {
+        return Unreadable.because(token, 0, "a step", "W is a whole step, H a half step, 3 three half steps", example);
+    }
+}

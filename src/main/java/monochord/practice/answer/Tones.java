@@ -1,0 +1,46 @@
+package monochord.practice.answer;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.stream.Collectors;
+import monochord.theory.Chord;
+import monochord.theory.NoteName;
+import monochord.theory.Signs;
+
+/**
+ * A chord as it was answered: its notes, and the symbol if one was written.
+ *
+ * @param notes each once, in the order they were written; from the root up where a symbol was written
+ * @param symbol the chord symbol, or null if notes were written
+ */
+public record Tones(List<NoteName> notes, Chord symbol) {
+    public Tones {
+        notes = List.copyOf(new LinkedHashSet<>(notes));
+    }
+
+    public static Tones of(Chord symbol) {
+        return new Tones(symbol.tones(), symbol);
+    }
+
+    public static Tones of(List<NoteName> notes) {
+        return new Tones(notes, null);
+    }
+
+    boolean hasSameNotes(Tones other) {
+        return notes.size() == other.notes.size() && notes.containsAll(other.notes);
+    }
+
+    boolean soundsLike(Tones other) {
+        return keys() == other.keys();
+    }
+
+    private int keys() {
+        return notes.stream().mapToInt(note -> 1 << note.pitchClass()).reduce(0, (a, b) -> a | b);
+    }
+
+    String write(Signs signs) {
+        return symbol != null
+                ? symbol.write(signs)
+                : notes.stream().map(note -> note.write(signs)).collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,109 @@
+package monochord.practice.skill;
+
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
+import monochord.practice.answer.Say;
+import monochord.theory.BandNumber;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.Degree;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/** A borrowed chord as a subject: a numeral ({@code bVI}) or a number ({@code b6}) that is not the key's own. */
+record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
+    private static final List<String> IN_MAJOR = List.of("bVI", "bVII", "iv", "bIII", "i", "iio", "bII", "v");
+    private static final List<String> IN_MINOR = List.of("I", "IV", "bII");
+
+    /** @throws Unreadable if it is no numeral, or the key's own chord */
+    static BorrowedSubject parse(String subject, Key key) {
+        Numeral numeral = numeral(subject.strip(), key);
+        Chord chord = numeral.in(key);
+        if (Borrowing.isOwn(chord, key)) {
+            throw Unreadable.because(subject, 0, "a borrowed chord", "it is the key's own chord in " + key, "bVI");
+        }
+        return new BorrowedSubject(numeral, chord, key);
+    }
+
+    private static Numeral numeral(String subject, Key key) {
+        try {
+            return Numeral.parse(subject);
+        } catch (Unreadable unreadable) {
+            return number(subject, key, unreadable);
+        }
+    }
+
+    private static Numeral number(String subject, Key key, Unreadable asNumeral) {
+        try {
+            return BandNumber.parse(subject, key);
+        } catch (Unreadable unreadable) {
+            throw asNumeral;
+        }
+    }
+
+    static List<String> all(Key key) {
+        return key.isMinor() ? IN_MINOR : IN_MAJOR;
+    }
+
+    /** Keys in which borrowing needs no double flats first, those where they pile up last. */
+    static List<Key> keys() {
+        return Stream.of("E", "A", "D", "G", "C", "B", "F", "F#", "C#", "Bb", "Eb", "Ab", "Db", "Gb", "Cb")
+                .map(Key::parse)
+                .toList();
+    }
+
+    String text() {
+        return numeral.toString();
+    }
+
+    /** The root seen from the major scale. */
+    Degree degree() {
+        return key.degreeOf(chord.root());
+    }
+
+    /** Half steps by which the root leaves the key's own degree of that number. */
+    int change() {
+        return degree().alteration() - key.mode().degree(degree().number()).alteration();
+    }
+
+    /** The key's own chord on that degree. */
+    Chord own() {
+        return Own.triad(degree().number(), key);
+    }
+
+    /** The same kind of chord on the key's own degree. */
+    Chord onNaturalRoot() {
+        return new Chord(key.note(degree().number()), chord.kind());
+    }
+
+    /** The root moved, the other tones left where the key has them. */
+    List<NoteName> rootOnly() {
+        int number = degree().number();
+        return Stream.iterate(0, third -> third + 1)
+                .limit(chord.tones().size())
+                .map(third -> third == 0 ? chord.root() : key.note((number - 1 + 2 * third) % 7 + 1))
+                .toList();
+    }
+
+    /** {@code the major chord on the lowered sixth}. */
+    String inWords() {
+        ChordKind kind = chord.kind();
+        boolean triad = kind.equals(kind.triad()) && kind.intervals().size() == 3;
+        String quality = triad ? kind.quality().toString() : kind.write(Signs.MUSIC);
+        return "the " + quality + " chord on the " + degreeInWords();
+    }
+
+    /** {@code lowered sixth}. */
+    String degreeInWords() {
+        String word = change() == 0 ? "" : change() < 0 ? "lowered " : "raised ";
+        return word + Walk.ordinal(degree().number());
+    }
+
+    String named() {
+        return numeral.write(Signs.MUSIC) + " in " + Say.key(key);
+    }
+}
