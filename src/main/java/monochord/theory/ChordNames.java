@@ -15,7 +15,8 @@ import java.util.Map;
  */
 public final class ChordNames {
     private static final int ODDEST = 4;
-    private static final int FAR_FETCHED = 2;
+    private static final int ALTERED = 2;
+    private static final int FAR_FETCHED = 3;
     private static final int INVERTED = 3;
     private static final int ROOT_OUTSIDE_KEY = 1;
     private static final List<String> COMMON = List.of(

@@ -9,8 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.lesson.Reading;
 import monochord.lesson.SafeText;
@@ -23,6 +25,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A lesson from elsewhere is data: whatever it holds, it is read or refused, soon, and nothing of it steers a terminal. */
 class HostileLessonTest {
     private static final Path FILE = Path.of("1-odd.md");
+    /** Within a second on an idle machine; a build shares its machine with other work. */
+    private static final Duration SOON = ofSeconds(5);
+
     private static final String HEAD = "---\ntitle: T\ngrade: 1\nneeds: []\nskills: [borrowed-chord]\n---\n";
     private static final String LESSON = HEAD + """
 
@@ -91,16 +96,19 @@ class HostileLessonTest {
             "\\",
             "\r"
         };
-        Random random = new Random(1957);
-        int sound = 0;
-        for (int i = 0; i < 100_000; i++) {
-            StringBuilder text = new StringBuilder(LESSON);
-            for (int change = random.nextInt(4); change >= 0; change--) {
-                mutate(text, scraps, random);
-            }
-            sound += checked(read(text.toString())) ? 1 : 0;
-        }
+        long sound = IntStream.range(0, 100_000)
+                .parallel()
+                .filter(seed -> checked(read(mutated(scraps, new Random(seed)))))
+                .count();
         assertTrue(sound > 1000 && sound < 99_000, "both happen: " + sound);
+    }
+
+    private static String mutated(String[] scraps, Random random) {
+        StringBuilder text = new StringBuilder(LESSON);
+        for (int change = random.nextInt(4); change >= 0; change--) {
+            mutate(text, scraps, random);
+        }
+        return text.toString();
     }
 
     private static void mutate(StringBuilder text, String[] scraps, Random random) {
@@ -169,14 +177,14 @@ class HostileLessonTest {
     @MethodSource("storms")
     void readsTheLargestFileOfOneThingSoon(String thing) {
         int times = (Source.MOST_BYTES - 1000) / thing.length();
-        assertTimeout(ofSeconds(4), () -> checked(read(HEAD + thing.repeat(times))));
+        assertTimeout(SOON, () -> checked(read(HEAD + thing.repeat(times))));
     }
 
     @ParameterizedTest(name = "[{index}] {0}")
     @MethodSource("storms")
     void readsTheLargestFileOfParagraphsOfOneThingSoon(String thing) {
         String paragraph = (thing.repeat(1900 / thing.length()) + "\n").repeat(4) + "\n";
-        assertTimeout(ofSeconds(4), () -> checked(read(HEAD + paragraph.repeat(250_000 / paragraph.length()))));
+        assertTimeout(SOON, () -> checked(read(HEAD + paragraph.repeat(250_000 / paragraph.length()))));
     }
 
     @Test
@@ -221,7 +229,7 @@ class HostileLessonTest {
     @Test
     void keepsTheNameOfAFileFromSteeringATerminal() {
         Reading reading = LessonReader.read(Path.of("1-\u001b[2J.md"), "x", null);
-        assertEquals("1-\uFFFD[2J.md:1:1", reading.faults().get(0).toString().substring(0, 14));
+        assertEquals("1-\uFFFD[2J.md:1:1: ", reading.faults().get(0).toString().substring(0, 15));
     }
 
     @Test
