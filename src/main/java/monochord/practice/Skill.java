@@ -1,7 +1,7 @@
 package monochord.practice;
 
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -30,7 +30,7 @@ public interface Skill {
     /** A question on one of the key's subjects; the same seed picks the same one. */
     default Question question(Key key, long seed) {
         List<String> subjects = subjects(key);
-        String subject = subjects.get(new Random(seed).nextInt(subjects.size()));
+        String subject = subjects.get(new SplittableRandom(seed).nextInt(subjects.size()));
         return question(key, subject).withSeed(seed);
     }
 }

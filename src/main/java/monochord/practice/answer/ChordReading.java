@@ -10,7 +10,7 @@ final class ChordReading {
     private record Word(Pattern written, String meant) {}
 
     private static final List<Word> WORDS = List.of(
-            word("[ -]*(?:chord|triad)$", ""),
+            new Word(Pattern.compile("(?i)[ -]*(?:chord|triad)$"), ""),
             word("[ -]*half[ -]*diminished(?:[ -]*(?:7|seventh))?", "m7b5"),
             word("[ -]*diminished[ -]*(?:7|seventh)", "dim7"),
             word("[ -]*major[ -]*(?:7|seventh)", "maj7"),
@@ -20,6 +20,8 @@ final class ChordReading {
             word("[ -]*augmented", "aug"),
             word("[ -]*(?:major|maj)$", ""),
             word("[ -]*(?:minor|min)$", "m"));
+
+    private static final Pattern HAS_WORD = Pattern.compile("[A-Za-z]{3}");
 
     private ChordReading() {}
 
@@ -71,6 +73,9 @@ final class ChordReading {
     }
 
     private static String symbolText(String plain) {
+        if (!HAS_WORD.matcher(plain).find()) {
+            return plain;
+        }
         String text = plain;
         for (Word word : WORDS) {
             text = word.written.matcher(text).replaceAll(word.meant);

@@ -3,6 +3,7 @@ package monochord.practice.answer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -13,6 +14,8 @@ import monochord.theory.Unreadable;
 
 /** Judges a chord, answered by its symbol or its notes. */
 public final class ChordRubric extends Rubric<Tones> {
+    private static final Pattern DEGREE = Pattern.compile("[b#♭♯]*(?:[1-7]|[IViv]+).*");
+
     private final Chord chord;
     private final boolean spelling;
     private final String rootReason;
@@ -45,15 +48,25 @@ public final class ChordRubric extends Rubric<Tones> {
 
     @Override
     Tones read(String text) {
+        String what = spelling ? "a row of notes" : "a chord symbol or a row of notes";
         String example = spelling ? example("Eb G Bb", "D F# A") : example("Ebm", "F#m");
-        Tones given = ChordReading.read(
-                AnswerText.plain(text, spelling ? "a row of notes" : "a chord symbol or a row of notes", example),
-                example);
+        Tones given = read(AnswerText.plain(text, what, example), what, example);
         if (spelling && given.symbol() != null && same(given, wanted())) {
-            throw Unreadable.because(
-                    text, 0, "a row of notes", "that is the name of the chord; spell it, root first", example);
+            throw Unreadable.because(text, 0, what, "that is the name of the chord; spell it, root first", example);
         }
         return given;
+    }
+
+    private static Tones read(String plain, String what, String example) {
+        try {
+            return ChordReading.read(plain, example);
+        } catch (Unreadable unreadable) {
+            boolean degree = DEGREE.matcher(plain).matches();
+            String why = degree
+                    ? "it says the degree; name the chord that stands there"
+                    : "notes are the letters A to G with b or #, and a symbol begins with one";
+            throw Unreadable.because(plain, 0, what, why, example);
+        }
     }
 
     @Override
@@ -169,6 +182,6 @@ public final class ChordRubric extends Rubric<Tones> {
 
     private String elsewhere(Tones given) {
         String named = given.symbol() != null ? Say.chord(given.symbol()) : Say.row(given.notes());
-        return named + " is another chord. " + rootReason + " From there stack the thirds.";
+        return named + " is another chord. " + rootReason;
     }
 }

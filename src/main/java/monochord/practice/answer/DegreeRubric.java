@@ -10,9 +10,12 @@ import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Signs;
+import monochord.theory.Unreadable;
 
 /** Judges the degree a chord stands on, answered as a numeral or a number. */
 public final class DegreeRubric extends Rubric<Numeral> {
+    private static final String WHAT = "a numeral or a number";
+
     private final Key key;
     private final Chord chord;
     private final String reason;
@@ -27,9 +30,16 @@ public final class DegreeRubric extends Rubric<Numeral> {
 
     @Override
     Numeral read(String text) {
-        String what = "a numeral or a number";
         String example = example("bVII", "ii");
-        return DegreeReading.read(AnswerText.plain(text, what, example), key);
+        String plain = AnswerText.plain(text, WHAT, example);
+        try {
+            return DegreeReading.read(plain, key);
+        } catch (Unreadable unreadable) {
+            boolean name = "ABCDEFG".indexOf(plain.charAt(0)) >= 0;
+            String why =
+                    name ? "it begins like the name of a chord" : "numerals are I to VII or i to vii, numbers 1 to 7";
+            throw Unreadable.because(plain, 0, WHAT, why, example);
+        }
     }
 
     @Override

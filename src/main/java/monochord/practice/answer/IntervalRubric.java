@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -16,12 +17,27 @@ public final class IntervalRubric extends Rubric<Interval> {
             "1", "unison", "2", "second", "3", "third", "4", "fourth", "5", "fifth", "6", "sixth", "7", "seventh", "8",
             "octave");
 
+    private static final Pattern ENDING = Pattern.compile("(?<=[0-9])(?:st|nd|rd|th)$");
+    private static final List<Word> WORDS = List.of(
+            word("mi(?:n(?:or)?)?", "minor "),
+            word("ma(?:j(?:or)?)?", "major "),
+            word("per(?:f(?:ect)?)?", "perfect "),
+            word("aug(?:mented)?", "augmented "),
+            word("dim(?:inished)?", "diminished "));
+
+    private record Word(Pattern written, String meant) {}
+
     private final String reason;
 
     /** @param reason a sentence that leads to the interval */
     public IntervalRubric(Interval wanted, String reason, Supplier<List<Slip<Interval>>> slips) {
         super(wanted, slips);
         this.reason = reason;
+    }
+
+    /** A quality in front of a figure; before a word it has to be whole. */
+    private static Word word(String written, String meant) {
+        return new Word(Pattern.compile("^" + written + "[. ]*(?=[0-9])"), meant);
     }
 
     @Override
@@ -39,13 +55,10 @@ public final class IntervalRubric extends Rubric<Interval> {
 
     /** {@code min 3rd} as {@code minor third}, {@code octave} as a perfect one. */
     private static String inWords(String bare) {
-        String words = bare.toLowerCase(Locale.ROOT)
-                .replaceAll("^(?:min|mi)[. ]*(?=[0-9])|^minor *(?=[0-9])", "minor ")
-                .replaceAll("^(?:maj|ma)[. ]*(?=[0-9])|^major *(?=[0-9])", "major ")
-                .replaceAll("^(?:perf|per)[. ]*(?=[0-9])|^perfect *(?=[0-9])", "perfect ")
-                .replaceAll("^aug[. ]*(?=[0-9])|^augmented *(?=[0-9])", "augmented ")
-                .replaceAll("^dim[. ]*(?=[0-9])|^diminished *(?=[0-9])", "diminished ")
-                .replaceAll("(?<=[0-9])(?:st|nd|rd|th)$", "");
+        String words = ENDING.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("");
+        for (Word word : WORDS) {
+            words = word.written.matcher(words).replaceFirst(word.meant);
+        }
         String last = words.substring(words.lastIndexOf(' ') + 1);
         String named = ORDINALS.containsKey(last)
                 ? words.substring(0, words.length() - last.length()) + ORDINALS.get(last)

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -45,6 +46,7 @@ public final class QualityRubric extends Rubric<TriadQuality> {
             TriadQuality.AUGMENTED,
             "aug",
             TriadQuality.AUGMENTED);
+    private static final Pattern DECORATION = Pattern.compile("(?i)^an? +(?=[a-z]{3})|[ -]*(?:chord|triad)\\.?$|\\.$");
     private static final String WHAT = "a quality";
     private static final String EXAMPLE = "major, minor, diminished or augmented";
 
@@ -66,8 +68,7 @@ public final class QualityRubric extends Rubric<TriadQuality> {
     @Override
     TriadQuality read(String text) {
         String plain = AnswerText.plain(text, WHAT, EXAMPLE);
-        String bare = plain.replaceAll("(?i)^an? +(?=[a-z]{3})|[ -]*(?:chord|triad)\\.?$|\\.$", "")
-                .strip();
+        String bare = DECORATION.matcher(plain).replaceAll("").strip();
         TriadQuality bySign = SIGNS.get(bare);
         TriadQuality byWord = WORDS.get(bare.toLowerCase(Locale.ROOT));
         return bySign != null ? bySign : byWord != null ? byWord : ofChord(text, bare);

@@ -42,6 +42,11 @@ abstract class Rubric<A> implements Judge {
     /** What is said to a right answer. */
     abstract Verdict accept(A given);
 
+    /** Whether a wrong answer is what a wrong procedure gives. */
+    boolean fits(A given, A slip) {
+        return same(given, slip);
+    }
+
     /** Whether the answer is another customary one, so that it is right with a remark. */
     boolean isAlso(A given) {
         return false;
@@ -72,11 +77,15 @@ abstract class Rubric<A> implements Judge {
     }
 
     private Verdict diagnose(A given) {
-        return differing().stream()
-                .filter(slip -> same(given, slip.answer()))
-                .findFirst()
-                .map(slip -> verdict(grade(given), slip.misconception(), slip.message()))
-                .orElseGet(() -> otherwise(given));
+        if (soundsRight(given)) {
+            return otherwise(given);
+        }
+        for (Slip<A> slip : slips.get()) {
+            if (fits(given, slip.answer())) {
+                return verdict(grade(given), slip.misconception(), slip.said().get());
+            }
+        }
+        return otherwise(given);
     }
 
     /** Whether a wrong answer has the right keys of the keyboard, so that only its spelling is to be talked about. */
@@ -97,7 +106,7 @@ abstract class Rubric<A> implements Judge {
     private List<Slip<A>> differing() {
         List<Slip<A>> differing = new ArrayList<>();
         for (Slip<A> slip : slips.get()) {
-            boolean known = differing.stream().anyMatch(other -> same(other.answer(), slip.answer()));
+            boolean known = differing.stream().anyMatch(other -> fits(slip.answer(), other.answer()));
             if (!known && !isRight(slip.answer()) && !soundsRight(slip.answer())) {
                 differing.add(slip);
             }

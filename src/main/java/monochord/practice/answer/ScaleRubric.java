@@ -39,6 +39,12 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
         return one.size() == other.size() && one.containsAll(other) && other.containsAll(one);
     }
 
+    /** The note it starts on tells a scale from its relatives, which have the same notes. */
+    @Override
+    boolean fits(List<NoteName> given, List<NoteName> slip) {
+        return same(given, slip) && given.get(0).equals(slip.get(0));
+    }
+
     @Override
     Verdict accept(List<NoteName> given) {
         String row = Say.row(wanted());
@@ -89,12 +95,11 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
     private String letterTwice(List<NoteName> given, boolean alike) {
         List<NoteName> strange = Difference.without(given, wanted());
         List<NoteName> due = Difference.without(wanted(), given);
-        String keys = alike ? "The keys are right, the letters are not. " : "";
-        String change = strange.isEmpty() || due.isEmpty()
-                ? ""
-                : " Where you have " + Say.note(strange.get(0)) + ", the letter "
+        String what = alike ? "The keys are right, the letters are not." : "Each letter comes once in this scale.";
+        return strange.isEmpty() || due.isEmpty()
+                ? what
+                : what + " Where you have " + Say.note(strange.get(0)) + ", the letter "
                         + due.get(0).letter() + " is due: " + Say.note(due.get(0)) + ".";
-        return keys + "Each letter comes once in this scale." + change;
     }
 
     private Optional<ScaleKind> known(List<NoteName> given) {

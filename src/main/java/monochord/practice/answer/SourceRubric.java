@@ -3,6 +3,7 @@ package monochord.practice.answer;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -15,6 +16,7 @@ import monochord.theory.Unreadable;
 
 /** Judges the scale a borrowed chord comes from: {@code C minor}, {@code the parallel minor}, {@code mixolydian}. */
 public final class SourceRubric extends Rubric<Scale> {
+    private static final Pattern DECORATION = Pattern.compile("(?i)^from +| +(?:scale|mode|key)$");
     private static final String WHAT = "a scale";
 
     private final Chord chord;
@@ -32,8 +34,8 @@ public final class SourceRubric extends Rubric<Scale> {
     @Override
     Scale read(String text) {
         String example = "dorian";
-        String plain = AnswerText.plain(text, WHAT, example).replaceAll("(?i) +(?:scale|mode|key)$", "");
-        String name = plain.toLowerCase(Locale.ROOT).replaceAll("^(?:from )?(?:an? +)?", "");
+        String plain = DECORATION.matcher(AnswerText.plain(text, WHAT, example)).replaceAll("");
+        String name = plain.toLowerCase(Locale.ROOT);
         return switch (name) {
             case "parallel minor", "parallel" ->
                 new Scale(key.tonic(), key.parallel().scale().kind());
@@ -56,7 +58,16 @@ public final class SourceRubric extends Rubric<Scale> {
         try {
             return Scale.parse(plain);
         } catch (Unreadable unreadable) {
+            return ofKey(plain);
+        }
+    }
+
+    private static Scale ofKey(String plain) {
+        try {
             return Key.parse(plain).scale();
+        } catch (Unreadable unreadable) {
+            throw Unreadable.because(
+                    plain, 0, WHAT, "say minor, mixolydian or another, with its tonic or without", "dorian");
         }
     }
 
@@ -77,15 +88,15 @@ public final class SourceRubric extends Rubric<Scale> {
 
     @Override
     Verdict accept(Scale given) {
-        return verdict(Grade.RIGHT, "Yes, " + name(given) + ": it holds " + Say.list(chord.tones()) + ".");
+        return verdict(Grade.RIGHT, "Yes, " + Say.scale(given) + ": it holds " + Say.list(chord.tones()) + ".");
     }
 
     @Override
     Verdict acceptAlso(Scale given) {
         return verdict(
                 Grade.REMARK,
-                "Yes, " + name(given) + " holds it too. " + name(wanted()) + " is nearer: it changes fewer degrees of "
-                        + Say.key(key) + ".");
+                "Yes, " + Say.scale(given) + " holds it too. " + Say.scale(wanted())
+                        + " is nearer: it changes fewer degrees of " + Say.key(key) + ".");
     }
 
     @Override
@@ -95,14 +106,10 @@ public final class SourceRubric extends Rubric<Scale> {
         boolean otherTonic = !given.tonic().equals(key.tonic());
         String why = otherTonic
                 ? "A parallel scale stands on the same tonic, " + Say.note(key.tonic()) + "."
-                : name(given) + " has no " + Say.list(strange) + ".";
+                : Say.scale(given) + " has no " + Say.list(strange) + ".";
         return verdict(
                 Grade.WRONG,
                 otherTonic ? Misconception.WRONG_KEY : Misconception.WRONG_SOURCE,
                 why + " Look for the scale that holds " + Say.list(chord.tones()) + ".");
-    }
-
-    private static String name(Scale scale) {
-        return scale.write(monochord.theory.Signs.MUSIC);
     }
 }

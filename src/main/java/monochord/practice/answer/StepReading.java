@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import monochord.theory.Unreadable;
 
 /**
@@ -28,15 +29,17 @@ final class StepReading {
             Map.entry("wholes", 2),
             Map.entry("halves", 1));
 
+    private static final Pattern THREE = Pattern.compile("augmented second|whole and a half|three half steps?");
+    private static final Pattern BETWEEN = Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?)\\b)+");
+
     private StepReading() {}
 
     /** @throws Unreadable if something in it is not a step */
     static List<Integer> read(String plain, String example) {
-        String text =
-                plain.toLowerCase(Locale.ROOT).replaceAll("augmented second|whole and a half|three half steps?", "3");
+        String text = THREE.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("3");
         boolean inTones = text.contains("½") || text.contains(".5");
         List<Integer> steps = new ArrayList<>();
-        for (String token : text.replaceAll("\\b(?:steps?|and|a|an)\\b", " ").split("[\\s,;|–—>→-]+")) {
+        for (String token : BETWEEN.split(text)) {
             if (!token.isEmpty()) {
                 addAll(steps, token, inTones, example);
             }

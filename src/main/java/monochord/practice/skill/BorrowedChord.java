@@ -80,12 +80,12 @@ final class BorrowedChord implements Skill {
         slips.add(new Slip<>(
                 QUALITY_OF_THE_KEY,
                 Tones.of(own),
-                Say.chord(own) + " is the key's own chord there. The root stays; " + moved(about) + "."));
+                () -> Say.chord(own) + " is the key's own chord there. The root stays; " + moved(about) + "."));
         NoteName lowered = NoteName.at(root.fifths() - 7);
         slips.add(new Slip<>(
                 ROOT_LOWERED,
                 Tones.of(new Chord(lowered, about.chord().kind())),
-                "No flat stands in front, so the root stays " + Say.note(root) + "; " + moved(about) + "."));
+                () -> "No flat stands in front, so the root stays " + Say.note(root) + "; " + moved(about) + "."));
     }
 
     /** The tones that leave the key and what the key had. */
@@ -102,10 +102,14 @@ final class BorrowedChord implements Skill {
         Chord natural = about.onNaturalRoot();
         String walk = Walk.to(about.degree(), about.key());
         slips.add(new Slip<>(
-                NOT_LOWERED, Tones.of(natural), Say.chord(natural) + " has the root where the key has it. " + walk));
+                NOT_LOWERED,
+                Tones.of(natural),
+                () -> Say.chord(natural) + " has the root where the key has it. " + walk));
         slips.add(new Slip<>(
-                NOT_LOWERED, Tones.of(about.own()), Say.chord(about.own()) + " is the key's own chord there. " + walk));
-        slips.add(new Slip<>(ROOT_ONLY, Tones.of(about.rootOnly()), rootOnly(about)));
+                NOT_LOWERED,
+                Tones.of(about.own()),
+                () -> Say.chord(about.own()) + " is the key's own chord there. " + walk));
+        slips.add(new Slip<>(ROOT_ONLY, Tones.of(about.rootOnly()), () -> rootOnly(about)));
     }
 
     private static String rootOnly(BorrowedSubject about) {
@@ -132,7 +136,7 @@ final class BorrowedChord implements Skill {
         slips.add(new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 Tones.of(new Chord(bare, chord.kind())),
-                "In " + Say.key(about.key()) + " the "
+                () -> "In " + Say.key(about.key()) + " the "
                         + Walk.ordinal(about.degree().number()) + " is " + Say.note(own) + ". "
                         + Walk.to(about.degree(), about.key())));
     }
@@ -143,7 +147,7 @@ final class BorrowedChord implements Skill {
         slips.add(new Slip<>(
                 RELATIVE_FOR_PARALLEL,
                 Tones.of(there),
-                "You counted from " + Say.note(relative.tonic()) + ", the tonic of the relative. Stay on "
+                () -> "You counted from " + Say.note(relative.tonic()) + ", the tonic of the relative. Stay on "
                         + Say.note(about.key().tonic()) + ": its " + about.degreeInWords() + " is "
                         + Say.note(about.chord().root()) + "."));
     }
@@ -155,8 +159,8 @@ final class BorrowedChord implements Skill {
             slips.add(new Slip<>(
                     WRONG_QUALITY,
                     Tones.of(other),
-                    "The root is right. " + about.numeral().write(Signs.MUSIC) + " is " + Say.inWords(chord) + ": "
-                            + Say.row(chord.tones()) + "."));
+                    () -> "The root is right. " + about.numeral().write(Signs.MUSIC) + " is " + Say.inWords(chord)
+                            + ": " + Say.row(chord.tones()) + "."));
         }
     }
 
@@ -169,7 +173,7 @@ final class BorrowedChord implements Skill {
             slips.add(new Slip<>(
                     following ? COUNTED_FROM_ZERO : WRONG_DEGREE,
                     Tones.of(there),
-                    Say.chord(there) + " is " + other.write(Signs.MUSIC) + ". "
+                    () -> Say.chord(there) + " is " + other.write(Signs.MUSIC) + ". "
                             + Walk.to(about.degree(), about.key())));
         }
     }

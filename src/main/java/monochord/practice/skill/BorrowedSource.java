@@ -65,13 +65,13 @@ final class BorrowedSource implements Skill {
         slips.add(new Slip<>(
                 RELATIVE_FOR_PARALLEL,
                 relative,
-                Say.scale(relative)
+                () -> Say.scale(relative)
                         + " is the relative: it has the notes you began with, so there is nothing in it to borrow. "
                         + "The parallel stands on " + Say.note(key.tonic()) + "."));
         for (Scale other : Borrowing.parallels(key)) {
-            slips.add(new Slip<>(WRONG_SOURCE, other, missing(about.chord(), other)));
+            slips.add(new Slip<>(WRONG_SOURCE, other, () -> missing(about.chord(), other)));
         }
-        slips.add(new Slip<>(WRONG_SOURCE, key.scale(), missing(about.chord(), key.scale())));
+        slips.add(new Slip<>(WRONG_SOURCE, key.scale(), () -> missing(about.chord(), key.scale())));
         return slips;
     }
 

@@ -64,16 +64,16 @@ final class ChordDegree implements Skill {
         int number = key.degreeOf(chord.root()).number();
         if (number > 1) {
             Numeral below = Numeral.onDegree(Own.triad(number - 1, key), key);
-            slips.add(
-                    new Slip<>(COUNTED_FROM_ZERO, below, "One too few: the tonic counts as 1. " + reason(chord, key)));
+            slips.add(new Slip<>(
+                    COUNTED_FROM_ZERO, below, () -> "One too few: the tonic counts as 1. " + reason(chord, key)));
         }
         Key relative = key.relative();
         Numeral inRelative = Numeral.onDegree(chord, relative);
         slips.add(new Slip<>(
                 WRONG_KEY,
                 inRelative,
-                "That is its place in " + Say.key(relative) + ". Here the tonic is " + Say.note(key.tonic()) + ". "
-                        + reason(chord, key)));
+                () -> "That is its place in " + Say.key(relative) + ". Here the tonic is " + Say.note(key.tonic())
+                        + ". " + reason(chord, key)));
         return slips;
     }
 

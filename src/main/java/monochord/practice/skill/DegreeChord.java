@@ -62,34 +62,36 @@ final class DegreeChord implements Skill {
         slips.add(new Slip<>(
                 COUNTED_FROM_ZERO,
                 Tones.of(next),
-                Say.chord(next) + " stands one degree further. Count the tonic as 1. " + Walk.count(number, key)));
+                () -> Say.chord(next) + " stands one degree further. Count the tonic as 1. "
+                        + Walk.count(number, key)));
         slips.add(new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 Tones.of(Own.bare(chord.tones())),
-                "The letters are right, but the signature counts in every chord: " + Say.row(chord.tones()) + "."));
+                () -> "The letters are right, but the signature counts in every chord: " + Say.row(chord.tones())
+                        + "."));
         slips.add(new Slip<>(
                 QUALITY_OF_THE_KEY,
                 Tones.of(new Chord(chord.root(), ofKey)),
-                "The root is right. The scale decides the rest: " + Walk.thirds(chord) + ", so it is "
+                () -> "The root is right. The scale decides the rest: " + Walk.thirds(chord) + ", so it is "
                         + Say.inWords(chord) + "."));
         for (ChordKind kind : KINDS) {
             slips.add(new Slip<>(
                     WRONG_QUALITY,
                     Tones.of(new Chord(chord.root(), kind)),
-                    "The root is right. With the notes of the scale, " + Walk.thirds(chord) + ": " + Say.inWords(chord)
-                            + "."));
+                    () -> "The root is right. With the notes of the scale, " + Walk.thirds(chord) + ": "
+                            + Say.inWords(chord) + "."));
         }
         otherDegrees(number, key, slips);
         return slips;
     }
 
     private static void otherDegrees(int number, Key key, List<Slip<Tones>> slips) {
-        for (int other = 1; other <= 7; other++) {
-            Chord there = Own.triad(other, key);
+        for (String other : DEGREES) {
+            Chord there = Own.triad(Own.degree(other, key), key);
             slips.add(new Slip<>(
                     WRONG_DEGREE,
                     Tones.of(there),
-                    Say.chord(there) + " is the chord on " + other + ". " + Walk.count(number, key)));
+                    () -> Say.chord(there) + " is the chord on " + other + ". " + Walk.count(number, key)));
         }
     }
 

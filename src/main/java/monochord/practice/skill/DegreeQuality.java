@@ -59,11 +59,12 @@ final class DegreeQuality implements Skill {
                 new Slip<>(
                         QUALITY_OF_THE_KEY,
                         ofKey,
-                        "The key is " + ofKey + "; its chord on " + number + " need not be. " + reason(number, key)),
+                        () -> "The key is " + ofKey + "; its chord on " + number + " need not be. "
+                                + reason(number, key)),
                 new Slip<>(
                         COUNTED_FROM_ZERO,
                         next.kind().quality(),
-                        "That would be " + Say.chord(next) + ", one degree further: the tonic counts as 1. "
+                        () -> "That would be " + Say.chord(next) + ", one degree further: the tonic counts as 1. "
                                 + reason(number, key)));
     }
 

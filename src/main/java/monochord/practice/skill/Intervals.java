@@ -79,16 +79,17 @@ final class Intervals implements Skill {
         slips.add(new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 Own.bare(wanted),
-                Say.note(Own.bare(wanted)) + " has the right letter. " + reason(interval, from)));
+                () -> Say.note(Own.bare(wanted)) + " has the right letter. " + reason(interval, from)));
         if (!interval.goesDown()) {
             int number = interval.withinOctave().number();
             NoteName next = Key.major(from).note(number % 7 + 1);
             slips.add(new Slip<>(
                     COUNTED_FROM_ZERO,
                     next,
-                    "One letter too far: " + Say.note(from) + " itself counts as 1. " + reason(interval, from)));
+                    () -> "One letter too far: " + Say.note(from) + " itself counts as 1. " + reason(interval, from)));
         }
-        slips.add(new Slip<>(WRONG_WAY, from.minus(interval), "You went the other way. " + reason(interval, from)));
+        slips.add(
+                new Slip<>(WRONG_WAY, from.minus(interval), () -> "You went the other way. " + reason(interval, from)));
         return slips;
     }
 
@@ -134,19 +135,19 @@ final class Intervals implements Skill {
         slips.add(new Slip<>(
                 WRONG_WAY,
                 interval.inverted(),
-                "That is how far it is on to the next " + Say.note(lower) + ". " + nameReason(interval, lower)));
+                () -> "That is how far it is on to the next " + Say.note(lower) + ". " + nameReason(interval, lower)));
         if (interval.number() > 2) {
             Interval below = Degree.of(interval.number() - 1, 0).interval();
             slips.add(new Slip<>(
                     COUNTED_FROM_ZERO,
                     below,
-                    "One letter too few: the lower note counts as 1. " + nameReason(interval, lower)));
+                    () -> "One letter too few: the lower note counts as 1. " + nameReason(interval, lower)));
         }
         Interval looks = Own.bare(lower).to(Own.bare(lower.plus(interval)));
         slips.add(new Slip<>(
                 WRONG_QUALITY,
                 looks,
-                "That is " + Say.note(Own.bare(lower)) + " to " + Say.note(Own.bare(lower.plus(interval)))
+                () -> "That is " + Say.note(Own.bare(lower)) + " to " + Say.note(Own.bare(lower.plus(interval)))
                         + ", without the accidentals. " + nameReason(interval, lower)));
         return slips;
     }

@@ -69,13 +69,13 @@ final class KeySignature implements Skill {
         slips.add(new Slip<>(
                 SHARPS_FOR_FLATS,
                 Signature.of(-count),
-                "The number is right, the kind of sign is not. " + reason(key)));
+                () -> "The number is right, the kind of sign is not. " + reason(key)));
         Key parallel = key.parallel();
         if (parallel.isInUse()) {
             slips.add(new Slip<>(
                     PARALLEL_FOR_RELATIVE,
                     Signature.of(parallel.signature()),
-                    "That is " + Say.key(parallel) + ". " + reason(key)));
+                    () -> "That is " + Say.key(parallel) + ". " + reason(key)));
         }
         lastSignNamedLikeTonic(key).ifPresent(slips::add);
         if (key.isMinor() && key.note(Degree.of(7, 0)).alteration() != 0) {
@@ -92,7 +92,7 @@ final class KeySignature implements Skill {
                 return Optional.of(new Slip<>(
                         LAST_SIGN_FOR_TONIC,
                         signature,
-                        "You stopped where the last sign is " + Say.note(tonic) + " itself. " + reason(key)));
+                        () -> "You stopped where the last sign is " + Say.note(tonic) + " itself. " + reason(key)));
             }
         }
         return Optional.empty();
@@ -105,7 +105,7 @@ final class KeySignature implements Skill {
         return new Slip<>(
                 NOT_RAISED,
                 Signature.of(notes),
-                Say.note(leading)
+                () -> Say.note(leading)
                         + " is the raised seventh. It is written in where it comes and stays out of the signature.");
     }
 

@@ -67,21 +67,23 @@ final class LoweredDegree implements Skill {
         slips.add(new Slip<>(
                 NOT_LOWERED,
                 natural,
-                Say.note(natural) + " is the " + Walk.ordinal(number) + " as the major scale has it. "
+                () -> Say.note(natural) + " is the " + Walk.ordinal(number) + " as the major scale has it. "
                         + (change < 0 ? "Lowered" : "Raised") + " a half step, same letter, it is "
                         + Say.note(key.note(degree)) + "."));
         slips.add(new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 NoteName.of(natural.letter(), change),
-                "That is the bare letter " + (change < 0 ? "lowered" : "raised") + ". In the key the "
+                () -> "That is the bare letter " + (change < 0 ? "lowered" : "raised") + ". In the key the "
                         + Walk.ordinal(number) + " is " + Say.note(natural) + "; start from there."));
-        slips.add(new Slip<>(LOWERED_TOO_FAR, key.note(Degree.of(number, 2 * change)), "A half step too far. " + walk));
-        slips.add(new Slip<>(WRONG_WAY, key.note(Degree.of(number, -change)), "You went the other way. " + walk));
+        slips.add(new Slip<>(
+                LOWERED_TOO_FAR, key.note(Degree.of(number, 2 * change)), () -> "A half step too far. " + walk));
+        slips.add(new Slip<>(WRONG_WAY, key.note(Degree.of(number, -change)), () -> "You went the other way. " + walk));
         if (number < 7) {
             slips.add(new Slip<>(
                     COUNTED_FROM_ZERO,
                     next,
-                    "That is the " + Degree.of(number % 7 + 1, change).inWords() + ". Count the tonic as 1. " + walk));
+                    () -> "That is the " + Degree.of(number % 7 + 1, change).inWords() + ". Count the tonic as 1. "
+                            + walk));
         }
         return slips;
     }

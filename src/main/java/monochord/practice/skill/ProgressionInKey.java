@@ -55,20 +55,21 @@ final class ProgressionInKey implements Skill {
         slips.add(new Slip<>(
                 LETTERS_ONLY,
                 about.letters(),
-                "The letters are right and the accidentals are missing. The key has "
+                () -> "The letters are right and the accidentals are missing. The key has "
                         + (key.signature() == 0
                                 ? "none of its own, the lowered degrees do."
                                 : Say.list(key.signatureNotes()) + ".")));
-        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), notLowered(about)));
-        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), notLowered(about)));
+        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), () -> notLowered(about)));
+        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), () -> notLowered(about)));
         slips.add(new Slip<>(
                 QUALITY_OF_THE_KEY,
                 about.alike(),
-                "The roots are right. Not every chord has the quality of the tonic: a minus says minor. " + here));
+                () -> "The roots are right. Not every chord has the quality of the tonic: a minus says minor. "
+                        + here));
         slips.add(new Slip<>(
                 COUNTED_FROM_ZERO,
                 about.oneFurther(),
-                "Every chord is one degree too far. The tonic counts as 1. " + here));
+                () -> "Every chord is one degree too far. The tonic counts as 1. " + here));
         otherTonic(about, NoteName.C, slips);
         otherTonic(about, key.relative().tonic(), slips);
         return slips;
@@ -76,15 +77,18 @@ final class ProgressionInKey implements Skill {
 
     private static String notLowered(ProgressionSubject about) {
         Chord chord = about.hardest();
-        return "The flat in front has been passed over. " + Walk.to(about.degree(chord), about.key())
-                + " That is the root of the " + BandNumber.write(chord, about.key(), Signs.MUSIC) + ".";
+        Key key = about.key();
+        int number = about.degree(chord).number();
+        return "The flat in front has been passed over. The " + Walk.ordinal(number) + " of " + Say.key(key) + " is "
+                + Say.note(key.note(number)) + "; the " + BandNumber.write(chord, key, Signs.MUSIC) + " stands on "
+                + Say.note(chord.root()) + ".";
     }
 
     private static void otherTonic(ProgressionSubject about, NoteName tonic, List<Slip<List<Chord>>> slips) {
         Key key = about.key();
         String message = "That is the same row in " + Say.key(new Key(tonic, key.mode())) + ". Here 1 is "
                 + Say.note(key.tonic()) + ".";
-        slips.add(new Slip<>(WRONG_KEY, about.moved(key.tonic().to(tonic)), message));
+        slips.add(new Slip<>(WRONG_KEY, about.moved(key.tonic().to(tonic)), () -> message));
     }
 
     private static Coaching coaching(ProgressionSubject about) {

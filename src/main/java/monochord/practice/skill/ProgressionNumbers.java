@@ -47,8 +47,8 @@ final class ProgressionNumbers implements Skill {
 
     private static List<Slip<List<Chord>>> slips(ProgressionSubject about) {
         List<Slip<List<Chord>>> slips = new ArrayList<>();
-        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), notLowered(about)));
-        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), notLowered(about)));
+        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), () -> notLowered(about)));
+        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), () -> notLowered(about)));
         otherTonic(about, NoteName.C, slips);
         otherTonic(about, about.key().relative().tonic(), slips);
         return slips;
@@ -65,8 +65,8 @@ final class ProgressionNumbers implements Skill {
         String message =
                 "You counted from " + Say.note(tonic) + ". In " + Say.key(key) + " 1 is " + Say.note(key.tonic()) + ".";
         List<Chord> moved = about.moved(tonic.to(key.tonic()));
-        slips.add(new Slip<>(WRONG_KEY, moved, message));
-        slips.add(new Slip<>(WRONG_KEY, about.plain(moved), message));
+        slips.add(new Slip<>(WRONG_KEY, moved, () -> message));
+        slips.add(new Slip<>(WRONG_KEY, about.plain(moved), () -> message));
     }
 
     private static String derivation(Chord chord, ProgressionSubject about) {

@@ -2,8 +2,11 @@ package monochord.practice.skill;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import monochord.harmony.Progression;
+import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;
@@ -47,11 +50,15 @@ record ProgressionSubject(List<Chord> chords, Key key) {
     }
 
     String numbers(Signs signs) {
-        return Progression.of(chords, key).numbers(signs);
+        return write(chord -> BandNumber.write(chord, key, signs));
     }
 
     String names(Signs signs) {
-        return Progression.of(chords, key).symbols(signs);
+        return write(chord -> chord.write(signs));
+    }
+
+    private String write(Function<Chord, String> name) {
+        return chords.stream().map(name).collect(Collectors.joining(" "));
     }
 
     private List<Chord> each(UnaryOperator<Chord> change) {

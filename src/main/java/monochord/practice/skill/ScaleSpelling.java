@@ -74,7 +74,7 @@ final class ScaleSpelling implements Skill {
         return new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 bare(scale),
-                "Those are the letters; the accidentals are still to come. " + firstAccidental(scale));
+                () -> "Those are the letters; the accidentals are still to come. " + firstAccidental(scale));
     }
 
     private static Slip<List<NoteName>> formOfMinor(Scale scale, ScaleKind given) {
@@ -88,7 +88,7 @@ final class ScaleSpelling implements Skill {
         return new Slip<>(
                 reason,
                 tones,
-                "That is " + Say.scale(new Scale(scale.tonic(), given)) + ". " + Say.scale(scale) + " has "
+                () -> "That is " + Say.scale(new Scale(scale.tonic(), given)) + ". " + Say.scale(scale) + " has "
                         + Say.note(due) + " where you have " + Say.note(found) + keptLetter(due));
     }
 
@@ -104,7 +104,7 @@ final class ScaleSpelling implements Skill {
                 ? Optional.of(new Slip<>(
                         RELATIVE_FOR_PARALLEL,
                         new Scale(sixth, scale.kind()).tones(),
-                        "That is " + Say.scale(new Scale(sixth, scale.kind()))
+                        () -> "That is " + Say.scale(new Scale(sixth, scale.kind()))
                                 + ", the relative. The parallel minor starts on " + Say.note(scale.tonic())
                                 + " itself."))
                 : Optional.empty();
@@ -134,7 +134,7 @@ final class ScaleSpelling implements Skill {
         }
         int last = tones.size() - 1;
         return Coaching.of(
-                "Letters first, each once: " + Say.row(Own.bare(tones)) + ". Then mend each step.",
+                "Write the letters first, each once. Then mend each step with a sharp or a flat.",
                 "From " + Say.note(tones.get(0)) + ", " + Say.words(moves.subList(0, 2)) + ".",
                 "All but the last: " + Say.row(tones.subList(0, last)) + ".",
                 "From " + Say.note(tones.get(0)) + ", " + Say.words(moves) + ": " + Say.row(tones) + ".");

@@ -55,14 +55,14 @@ final class Steps implements Skill {
         slips.add(new Slip<>(
                 COUNTED_THE_START,
                 steps.stream().map(step -> step + 1).toList(),
-                "You counted the key you stand on. It is nought; the first move is one."));
+                () -> "You counted the key you stand on. It is nought; the first move is one."));
         slips.add(new Slip<>(
                 MISSING_NOTE,
                 steps.subList(0, steps.size() - 1),
-                "As far as it goes it is right. The last move, up to the octave, is missing."));
+                () -> "As far as it goes it is right. The last move, up to the octave, is missing."));
         for (ScaleKind other : ScaleKind.all()) {
             if (other.degrees().size() == steps.size() && !other.equals(scale.kind())) {
-                slips.add(new Slip<>(reason(scale.kind(), other), other.steps(), otherScale(scale, other)));
+                slips.add(new Slip<>(reason(scale.kind(), other), other.steps(), () -> otherScale(scale, other)));
             }
         }
         return slips;

@@ -88,16 +88,16 @@ final class TriadSpelling implements Skill {
             slips.add(new Slip<>(
                     WRONG_QUALITY,
                     Tones.of(other.tones()),
-                    Say.row(other.tones()) + " is " + Say.inWords(other) + ". " + "In " + Say.inWords(chord) + " "
+                    () -> Say.row(other.tones()) + " is " + Say.inWords(other) + ". " + "In " + Say.inWords(chord) + " "
                             + Walk.thirds(chord) + "."));
         }
         slips.add(new Slip<>(
-                LETTERS_ONLY, bare(chord), "The letters are right. Now the sizes: " + Walk.thirds(chord) + "."));
+                LETTERS_ONLY, bare(chord), () -> "The letters are right. Now the sizes: " + Walk.thirds(chord) + "."));
         slips.add(new Slip<>(
                 LETTERS_ONLY,
                 Tones.of(Own.bare(chord.tones())),
-                "The letters are right, the root has lost its accidental. Begin on " + Say.note(chord.root()) + "; "
-                        + Walk.thirds(chord) + "."));
+                () -> "The letters are right, the root has lost its accidental. Begin on " + Say.note(chord.root())
+                        + "; " + Walk.thirds(chord) + "."));
         return slips;
     }
 

@@ -19,11 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Every fault a lesson can have, with its whole message. The rules are those of the format's own guide. */
 class FaultsTest {
     private static final Path FILE = Path.of("2-my-lesson.md");
-<<<<<<< HEAD
-    private static final int ROWS = 74;
-=======
     private static final int ROWS = 76;
->>>>>>> lesson
     private static final Set<String> SLUGS = Set.of("seven-letters", "stacking-thirds");
     private static final String HEAD = "---\ntitle: A test\ngrade: 2\nneeds: []\nskills: [%s]\n---\n";
 

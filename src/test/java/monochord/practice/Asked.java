@@ -1,0 +1,17 @@
+package monochord.practice;
+
+import monochord.practice.skill.Skills;
+import monochord.theory.Key;
+
+/** Asks as the prompt does. */
+final class Asked {
+    private Asked() {}
+
+    static Question question(String skill, String subject, String key) {
+        return Skills.find(skill).orElseThrow().question(Key.parse(key), subject);
+    }
+
+    static Verdict verdict(String skill, String subject, String key, String answer) {
+        return question(skill, subject, key).judge(answer);
+    }
+}

@@ -1,0 +1,141 @@
+package monochord.practice;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import monochord.theory.Chord;
+
+/** The same answer in the writings that people use for it. */
+final class Writings {
+    private static final Map<String, List<String>> QUALITIES = Map.of(
+            "major", List.of("Major", "maj", "M", "a major chord", "MAJOR"),
+            "minor", List.of("Minor", "min", "m", "-", "minor triad"),
+            "diminished", List.of("dim", "°", "o", "diminished chord", "Diminished"),
+            "augmented", List.of("aug", "+", "Augmented"));
+
+    private Writings() {}
+
+    static Set<String> of(Question question) {
+        String expected = question.expected();
+        Set<String> writings = new LinkedHashSet<>(List.of(expected, " " + expected + " ", signs(expected)));
+        switch (question.form()) {
+            case NOTES -> notes(writings, expected);
+            case CHORD -> chord(writings, Chord.parse(expected));
+            case QUALITY -> writings.addAll(QUALITIES.get(expected));
+            case SIGNATURE -> signature(writings, question, expected);
+            case CHOICE -> scale(writings, expected);
+            case PROGRESSION, NUMBER -> row(writings, expected);
+            case INTERVAL -> steps(writings, expected);
+            default -> {}
+        }
+        return writings;
+    }
+
+    static String signs(String ascii) {
+        return ascii.replaceAll("(?<=[A-G1-7 ]|^)bb(?![a-z])", "𝄫")
+                .replace("##", "𝄪")
+                .replaceAll("(?<=[A-G ♭𝄫]|^)b", "♭")
+                .replace('#', '♯');
+    }
+
+    private static String words(String note) {
+        String accidental = note.substring(1);
+        String word = switch (accidental) {
+            case "b" -> " flat";
+            case "#" -> " sharp";
+            case "bb" -> " double flat";
+            case "##" -> " double sharp";
+            default -> "";
+        };
+        return accidental.isEmpty() || !word.isEmpty() ? note.charAt(0) + word : note;
+    }
+
+    private static void notes(Set<String> writings, String expected) {
+        List<String> notes = List.of(expected.split(" "));
+        writings.add(expected.toLowerCase());
+        writings.add(String.join(", ", notes));
+        writings.add(String.join("-", notes).toLowerCase());
+        writings.add(String.join("/", notes.stream().map(Writings::signs).toList()));
+        writings.add(String.join(" ", notes.stream().map(Writings::words).toList()));
+        writings.add(String.join(" - ", notes));
+        writings.add(expected.replace("##", "x"));
+        if (notes.size() > 1) {
+            int last = notes.size() - 1;
+            writings.add(String.join(", ", notes.subList(0, last)) + " and " + notes.get(last));
+            writings.add(String.join("", notes));
+            List<String> downwards = new ArrayList<>(notes);
+            Collections.reverse(downwards);
+            writings.add(String.join(" ", downwards));
+        }
+    }
+
+    private static void chord(Set<String> writings, Chord chord) {
+        String root = chord.root().toString();
+        String quality = chord.kind().quality().toString();
+        writings.add(chord.toString().substring(0, 1).toLowerCase()
+                + chord.toString().substring(1));
+        writings.add(words(root) + " " + quality);
+        writings.add(signs(root) + " " + quality + " chord");
+        writings.add(root + quality.substring(0, 3));
+        writings.add(chord + " chord");
+        if (quality.equals("minor")) {
+            writings.addAll(List.of(root + "-", root + "min", root + "mi"));
+        } else if (quality.equals("diminished")) {
+            writings.addAll(List.of(root + "°", root + "o"));
+        } else if (quality.equals("major")) {
+            writings.addAll(List.of(root + "maj", root + "M", words(root)));
+        }
+        notes(
+                writings,
+                String.join(" ", chord.tones().stream().map(Object::toString).toList()));
+    }
+
+    private static void signature(Set<String> writings, Question question, String expected) {
+        var signs = question.key().signatureNotes();
+        if (signs.isEmpty()) {
+            writings.addAll(List.of("None", "no sharps or flats", "0", "nothing", "no accidentals", "no sharps"));
+            return;
+        }
+        String sign = expected.contains("flat") ? "b" : "#";
+        writings.add(signs.size() + sign);
+        writings.add(signs.size() + " " + signs(" " + sign).strip());
+        writings.add(
+                List.of("one", "two", "three", "four", "five", "six", "seven").get(signs.size() - 1)
+                        + expected.substring(1));
+        String row = String.join(" ", signs.stream().map(Object::toString).toList());
+        notes(writings, row);
+        writings.add(expected + ": " + row);
+    }
+
+    private static void scale(Set<String> writings, String expected) {
+        String kind = expected.substring(expected.indexOf(' ') + 1);
+        writings.addAll(List.of(
+                kind, "the " + kind + " scale", "parallel " + kind, expected + " scale", expected.toLowerCase()));
+        if (kind.equals("minor")) {
+            writings.addAll(List.of("the parallel minor", "natural minor", "aeolian", expected.replace(" minor", "m")));
+        }
+    }
+
+    private static void row(Set<String> writings, String expected) {
+        writings.add(expected.replace(" ", ", "));
+        writings.add("| " + expected.replace(" ", " | ") + " |");
+        writings.add(expected.replace(" ", " - "));
+        writings.add(expected.replace(" ", "-"));
+        writings.add(expected.replace(" ", "  "));
+    }
+
+    private static void steps(Set<String> writings, String expected) {
+        String whole = expected.replace("3", "x");
+        writings.add(whole.replace("W", "whole").replace("H", "half").replace("x", "3"));
+        writings.add(whole.replace("W", "tone").replace("H", "semitone").replace("x", "3"));
+        writings.add(whole.replace("W", "2").replace("H", "1").replace("x", "3"));
+        writings.add(expected.replace(" ", ""));
+        writings.add(whole.replace("W", "1").replace("H", "½").replace("x", "1½"));
+        writings.add(expected.replace(" ", "-").toLowerCase());
+        writings.add(
+                whole.replace("W", "whole step,").replace("H", "half step,").replace("x", "three half steps,"));
+    }
+}
