@@ -1,9 +1,6 @@
 package monochord.harmony;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,18 +40,8 @@ public final class Borrowing {
     private Borrowing() {}
 
     public static boolean isOwn(Chord chord, Key key) {
-        return ownScales(key).stream().anyMatch(scale -> holds(scale, chord));
-    }
-
-    private static List<Scale> ownScales(Key key) {
-        Scale own = key.scale();
-        return key.mode() == Mode.AEOLIAN
-                ? List.of(own, new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR))
-                : List.of(own);
-    }
-
-    private static boolean holds(Scale scale, Chord chord) {
-        return chord.tones().stream().allMatch(scale::holds);
+        return key.scale().holds(chord)
+                || key.mode() == Mode.AEOLIAN && new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR).holds(chord);
     }
 
     /**
@@ -65,18 +52,26 @@ public final class Borrowing {
         if (isOwn(chord, key)) {
             return List.of();
         }
-        return parallels(key).stream().filter(scale -> holds(scale, chord)).toList();
+        return parallels(key).stream().filter(scale -> scale.holds(chord)).toList();
     }
 
     /** Every parallel scale but the key's own, nearest first. */
     public static List<Scale> parallels(Key key) {
-        List<Mode> modes = new ArrayList<>(Arrays.asList(Mode.values()));
-        modes.remove(key.mode());
-        modes.sort(Comparator.<Mode>comparingInt(key.mode()::distance).thenComparing(Collections.reverseOrder()));
         List<Scale> scales = new ArrayList<>();
-        modes.forEach(mode -> scales.add(new Scale(key.tonic(), ScaleKind.of(mode))));
-        MINORS.forEach(kind -> scales.add(new Scale(key.tonic(), kind)));
-        scales.removeAll(ownScales(key));
+        Mode[] modes = Mode.values();
+        int own = key.mode().ordinal();
+        for (int distance = 1; distance < modes.length; distance++) {
+            if (own + distance < modes.length) {
+                scales.add(key.parallel(modes[own + distance]).scale());
+            }
+            if (own - distance >= 0) {
+                scales.add(key.parallel(modes[own - distance]).scale());
+            }
+        }
+        if (key.mode() != Mode.AEOLIAN) {
+            scales.add(new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR));
+        }
+        scales.add(new Scale(key.tonic(), ScaleKind.MELODIC_MINOR));
         return scales;
     }
 

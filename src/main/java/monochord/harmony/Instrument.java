@@ -15,7 +15,7 @@ import monochord.theory.Unreadable;
  */
 public enum Instrument {
     CONCERT(
-            "concert pitch",
+            "instruments in concert pitch",
             "P1",
             "concert",
             "c",
@@ -30,7 +30,7 @@ public enum Instrument {
             "tuba",
             "accordion"),
     B_FLAT(
-            "B♭ instrument",
+            "B♭ instruments",
             "M2",
             "bb",
             "b flat",
@@ -41,15 +41,15 @@ public enum Instrument {
             "soprano sax",
             "cornet",
             "flugelhorn"),
-    B_FLAT_TENOR("B♭ tenor instrument", "M9", "tenor sax", "bass clarinet"),
-    E_FLAT("E♭ instrument", "M6", "eb", "e flat", "alto sax", "eb alto sax"),
-    E_FLAT_BARITONE("E♭ baritone instrument", "M13", "baritone sax", "eb baritone sax"),
-    E_FLAT_CLARINET("E♭ clarinet", "-m3", "eb clarinet"),
-    F("F instrument", "P5", "f", "horn", "f horn", "french horn", "english horn", "cor anglais"),
-    A("A clarinet", "m3", "a", "a clarinet"),
-    G("alto flute", "P4", "g", "alto flute"),
-    OCTAVE_UP("octave instrument that sounds above", "-P8", "piccolo"),
-    OCTAVE_DOWN("octave instrument that sounds below", "P8", "guitar", "double bass", "bass", "contrabassoon");
+    B_FLAT_TENOR("B♭ tenor instruments", "M9", "tenor sax", "bass clarinet"),
+    E_FLAT("E♭ instruments", "M6", "eb", "e flat", "alto sax", "eb alto sax"),
+    E_FLAT_BARITONE("E♭ baritone instruments", "M13", "baritone sax", "eb baritone sax"),
+    E_FLAT_CLARINET("the E♭ clarinet", "-m3", "eb clarinet"),
+    F("F instruments", "P5", "f", "horn", "f horn", "french horn", "english horn", "cor anglais"),
+    A("the clarinet in A", "m3", "a", "a clarinet"),
+    G("the alto flute", "P4", "g", "alto flute"),
+    OCTAVE_UP("instruments that sound an octave higher", "-P8", "piccolo"),
+    OCTAVE_DOWN("instruments that sound an octave lower", "P8", "guitar", "double bass", "bass", "contrabassoon");
 
     private final String title;
     private final Interval writtenAbove;

@@ -2,6 +2,7 @@ package monochord.lesson;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -43,17 +44,17 @@ final class Asking {
         return List.copyOf(drawn);
     }
 
-    /** Takes the keys in turn: one that was used goes to the end of its step. */
+    /** Takes the keys asked in least so far first. */
     private Optional<Question> draw(List<Key> step) {
-        for (int i = 0; i < step.size(); i++) {
-            Key key = step.remove(0);
-            step.add(key);
-            Optional<Question> question = draw(key);
-            if (question.isPresent()) {
-                return question;
-            }
-        }
-        return Optional.empty();
+        return step.stream()
+                .sorted(Comparator.comparingLong(this::asked))
+                .map(this::draw)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private long asked(Key key) {
+        return drawn.stream().filter(question -> question.key().equals(key)).count();
     }
 
     private Optional<Question> draw(Key key) {

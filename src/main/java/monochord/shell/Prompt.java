@@ -22,8 +22,8 @@ import org.jline.terminal.TerminalBuilder;
 /** The prompt on a terminal. */
 final class Prompt {
     private static final int USUAL_WIDTH = 80;
-    private static final String GREETING =
-            "Good day. Enter begins the first lesson; or type a chord, a progression, or help.";
+    private static final int USUAL_HEIGHT = 24;
+    private static final String GREETING = "Good day. Enter begins the first lesson; or type music, a verb, or help.";
 
     private final Surroundings around;
     private final Verbs verbs;
@@ -69,6 +69,7 @@ final class Prompt {
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());
+                sitting.faces(look(terminal), lines(terminal));
                 show.accept(rendered(reading.read(line), terminal));
             } catch (UserInterruptException interrupted) {
                 sitting.ear().stop();
@@ -91,6 +92,7 @@ final class Prompt {
                 .completer(new Completion(verbs, sitting))
                 .highlighter(new VerbHighlighter(verbs, look))
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                .option(LineReader.Option.CASE_INSENSITIVE, true)
                 .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
                 .build();
         history().ifPresent(file -> reader.setVariable(LineReader.HISTORY_FILE, file));
@@ -106,9 +108,19 @@ final class Prompt {
         }
     }
 
+    /** The answer and an empty line, so that each exchange stands by itself. */
     private String rendered(Answer answer, Terminal terminal) {
+        Look here = look(terminal);
+        return Ansi.of(answer.text(here), here) + (sitting.hasEnded() ? "" : "\n");
+    }
+
+    private Look look(Terminal terminal) {
         int columns = terminal.getSize().getColumns();
-        Look here = look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
-        return Ansi.of(answer.text(here), here);
+        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
+    }
+
+    private static int lines(Terminal terminal) {
+        int rows = terminal.getSize().getRows();
+        return rows > 0 ? rows : USUAL_HEIGHT;
     }
 }

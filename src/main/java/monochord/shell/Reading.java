@@ -1,16 +1,16 @@
 package monochord.shell;
 
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
+import monochord.lesson.Nearest;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.verb.Nearest;
 import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Usage;
 import monochord.shell.verb.Verb;
@@ -25,6 +25,9 @@ import monochord.theory.Unreadable;
 final class Reading {
     static final int LONGEST_LINE = 10_000;
     private static final int LONGEST_QUOTE = 30;
+    private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
+    private static final String WHAT_IS_READ =
+            "Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major.";
 
     private static final Pattern JAVA = Pattern.compile(
             "[;{}=]|\\w\\(|^(var|int|long|double|boolean|char|String|import|for|while|if|new|class|record|return)\\b");
@@ -39,21 +42,22 @@ final class Reading {
 
     /** Answers a whole line. */
     Answer read(String line) {
-        return safely(line, () -> understood(line));
+        return safely(line, this::understood);
     }
 
     /** Answers the sentence behind a verb. */
     Answer runSafely(Verb verb, String text) {
-        return safely(text, () -> run(verb, text));
+        return safely(text, said -> run(verb, said));
     }
 
-    private static Answer safely(String line, Supplier<Answer> answer) {
+    private static Answer safely(String line, Function<String, Answer> answer) {
         if (line.length() > LONGEST_LINE) {
             String message = "This line has " + line.length() + " characters; at most " + LONGEST_LINE + " are read.";
             return new Refusal(message, LONGEST_LINE + 1, "");
         }
         try {
-            return answer.get();
+            Manner manner = Manner.of(line);
+            return manner.of(answer.apply(manner.line()));
         } catch (Unreadable unreadable) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         } catch (RuntimeException fault) {
@@ -107,17 +111,14 @@ final class Reading {
         }
     }
 
-    /** A line whose first word is music is music gone wrong; any other is taken for a verb that does not exist. */
+    /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
     private Answer neither(String text, String word, Unreadable unreadable) {
-        Optional<String> near = Nearest.to(word, verbs.words());
-        if (near.isEmpty() && unreadable.place() > word.length()) {
+        Optional<String> near = Nearest.to(word, verbs.words()).map(verb -> "Did you mean " + verb + "?");
+        boolean musical = BEGINS_MUSIC.indexOf(text.charAt(0)) >= 0;
+        if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         }
         String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
-        return new Refusal(
-                "\"" + shown + "\" is neither a verb nor music.",
-                1,
-                near.map(verb -> "Did you mean " + verb + "?")
-                        .orElse("Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major."));
+        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));
     }
 }

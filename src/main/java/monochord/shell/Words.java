@@ -2,16 +2,32 @@ package monochord.shell;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jline.reader.CompletingParsedLine;
 import org.jline.reader.ParsedLine;
 import org.jline.reader.Parser;
 
 /** Cuts a line at its spaces for completion; quotes, backslashes and exclamation marks mean nothing special. */
 final class Words implements Parser {
     private record Cut(String line, int cursor, List<String> words, int wordIndex, int wordCursor)
-            implements ParsedLine {
+            implements CompletingParsedLine {
         @Override
         public String word() {
             return words.get(wordIndex);
+        }
+
+        @Override
+        public CharSequence escape(CharSequence candidate, boolean complete) {
+            return candidate;
+        }
+
+        @Override
+        public int rawWordCursor() {
+            return wordCursor;
+        }
+
+        @Override
+        public int rawWordLength() {
+            return word().length();
         }
     }
 

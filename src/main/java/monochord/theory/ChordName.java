@@ -14,6 +14,7 @@ import java.util.Optional;
 record ChordName(String suffix, int oddity) {
     private static final int ALTERED = 2;
     private static final int ADDED = 3;
+    private static final int ADDED_ALTERED = 4;
     private static final int LEFT_OUT = 4;
     private static final int USUALLY_LEFT_OUT = 2;
     private static final int BOTH_LEFT_OUT = 8;
@@ -45,6 +46,8 @@ record ChordName(String suffix, int oddity) {
             base("m9", "1 b3 5 b7 2"),
             base("maj9", "1 3 5 7 2"),
             base("m(maj9)", "1 b3 5 7 2"),
+            base("add9", "1 3 5 2"),
+            base("m(add9)", "1 b3 5 2"),
             base("6/9", "1 3 5 6 2"),
             base("m6/9", "1 b3 5 6 2"),
             base("9sus4", "1 4 5 b7 2"),
@@ -147,7 +150,7 @@ record ChordName(String suffix, int oddity) {
                     isAlteration(number, alteration) && !has(number, 0) && (number == 5 || written > 7 && seventh());
             String text = Signs.ASCII.accidental(alteration) + written;
             (alters ? alterations : others).add(alters ? text : "add" + text);
-            cost += alters ? ALTERED : ADDED;
+            cost += alters ? ALTERED : alteration == 0 ? ADDED : ADDED_ALTERED;
             missing &= alters ? ~ToneSet.tone(number, 0) : ~0L;
         }
 

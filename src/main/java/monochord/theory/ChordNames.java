@@ -9,12 +9,14 @@ import java.util.Map;
 /**
  * Finds the chords that a set of notes can be called, the best name first.
  *
- * <p>Spelling counts: C E♭ G is C minor, C D♯ G is not. A name that fits the notes as they are spelled comes before one
- * that fits only their sound, a plain kind before an altered one, and a root in the bass before an inversion. In a key, a
- * chord whose root belongs to the key comes before one whose root does not.
+ * <p>Spelling counts: C E♭ G is C minor, C D♯ G only sounds so. A name that fits the notes as they are spelled comes
+ * before one that fits only their sound, unless it is far-fetched; a plain kind before an inversion of one, and that
+ * before an altered one. In a key, a chord whose root belongs to the key comes before one whose root does not.
  */
 public final class ChordNames {
     private static final int ODDEST = 4;
+    private static final int ALTERED = 2;
+    private static final int FAR_FETCHED = 3;
     private static final int INVERTED = 3;
     private static final int ROOT_OUTSIDE_KEY = 1;
     private static final List<String> COMMON = List.of(
@@ -75,9 +77,29 @@ public final class ChordNames {
             addSpelled(found, notes, key);
             addBySound(found, notes, key);
         }
-        found.sort(Comparator.comparing((Candidate candidate) -> candidate.name.bySound)
-                .thenComparingInt(Candidate::cost));
-        return found.stream().map(Candidate::name).toList();
+        found.sort(Comparator.comparingInt(ChordNames::group).thenComparingInt(Candidate::cost));
+        return plainest(found);
+    }
+
+    /** Where the best name is a customary kind, no one wants to hear of far-fetched ones. */
+    private static List<Name> plainest(List<Candidate> sorted) {
+        boolean plain = !sorted.isEmpty() && oddity(sorted.get(0)) == 0;
+        List<Name> names = new ArrayList<>(sorted.size());
+        for (Candidate candidate : sorted) {
+            if (!plain || oddity(candidate) <= FAR_FETCHED) {
+                names.add(candidate.name);
+            }
+        }
+        return names;
+    }
+
+    /** Names as spelled, then names by sound, then names as spelled that need more than an alteration. */
+    private static int group(Candidate candidate) {
+        return candidate.name.bySound ? 1 : oddity(candidate) <= ALTERED ? 0 : 2;
+    }
+
+    private static int oddity(Candidate candidate) {
+        return candidate.name.chord().kind().oddity();
     }
 
     private static void addSpelled(List<Candidate> found, List<NoteName> notes, Key key) {
@@ -134,7 +156,7 @@ public final class ChordNames {
 
     private static int cost(Chord chord, Key key) {
         int outside = key == null || key.holds(chord.root()) ? 0 : ROOT_OUTSIDE_KEY;
-        return chord.kind().oddity() + (chord.isInverted() ? INVERTED : 0) + outside;
+        return 2 * chord.kind().oddity() + (chord.isInverted() ? INVERTED : 0) + outside;
     }
 
     private static Map<Integer, ChordKind> bySound() {

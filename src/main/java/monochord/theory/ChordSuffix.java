@@ -179,7 +179,7 @@ final class ChordSuffix {
             open--;
         } else if (open > 0 && (cursor.take(',') || cursor.take(' '))) {
             return;
-        } else if (cursor.takeAny("add", "Add")) {
+        } else if (cursor.takeAny("add", "Add") || open > 0 && cursor.aheadDigit()) {
             addition();
         } else if (cursor.takeAny("sus", "Sus")) {
             suspension();

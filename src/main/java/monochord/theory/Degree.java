@@ -93,6 +93,17 @@ public record Degree(int fifths) implements Comparable<Degree> {
         return interval().compareTo(other.interval());
     }
 
+    // The methods a record is given are slow to link, and this one is asked on the way to the first answer.
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Degree that && that.fifths == fifths;
+    }
+
+    @Override
+    public int hashCode() {
+        return fifths;
+    }
+
     public String write(Signs signs) {
         return signs.accidental(alteration()) + number();
     }

@@ -36,7 +36,8 @@ public record Key(NoteName tonic, Mode mode) {
     private static Mode mode(Cursor cursor, int start) {
         boolean apart = cursor.take(' ') || cursor.take('-');
         String word = cursor.takeRest().strip();
-        switch (apart && word.length() > 1 ? word.toLowerCase(Locale.ROOT) : word) {
+        boolean minus = apart && word.isEmpty() && cursor.before('-');
+        switch (minus ? "m" : apart && word.length() > 1 ? word.toLowerCase(Locale.ROOT) : word) {
             case "", "maj", "M":
                 return Mode.IONIAN;
             case "m", "min", "natural minor":
@@ -48,7 +49,7 @@ public record Key(NoteName tonic, Mode mode) {
 
     private static Mode modeNamed(Cursor cursor, String word, int start, boolean apart) {
         try {
-            return Mode.parse(apart ? word : "");
+            return Mode.parse(apart || word.matches("(?i)major|minor") ? word : "");
         } catch (Unreadable unreadable) {
             cursor.back(start);
             throw cursor.unexpected("major, minor or another mode");

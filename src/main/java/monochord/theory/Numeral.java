@@ -81,8 +81,15 @@ public record Numeral(
         return new Numeral(form, degree, alteration, kind, bass, bassDegree, tonicised);
     }
 
-    /** The same chord with its own tone at that interval in the bass. */
+    /**
+     * The same chord with its own tone at that interval in the bass.
+     *
+     * @throws IllegalArgumentException if the chord has no such tone
+     */
     public Numeral over(Interval tone) {
+        if (!kind.holds(tone)) {
+            throw new IllegalArgumentException("the bass must be a tone of the chord, not at " + tone);
+        }
         return new Numeral(form, degree, alteration, kind, tone, null, target);
     }
 

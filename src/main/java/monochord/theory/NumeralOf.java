@@ -96,12 +96,8 @@ final class NumeralOf {
 
     /** Whether the key holds every tone; a minor key with its movable sixth and seventh, or with the major third. */
     private static boolean isOwn(Chord chord, Key key) {
-        return holdsAll(key.scale(), chord)
+        return key.scale().holds(chord)
                 || key.mode() == Mode.AEOLIAN
-                        && OWN_IN_MINOR.stream().anyMatch(kind -> holdsAll(new Scale(key.tonic(), kind), chord));
-    }
-
-    private static boolean holdsAll(Scale scale, Chord chord) {
-        return chord.tones().stream().allMatch(scale::holds);
+                        && OWN_IN_MINOR.stream().anyMatch(kind -> new Scale(key.tonic(), kind).holds(chord));
     }
 }

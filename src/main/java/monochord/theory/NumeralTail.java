@@ -55,7 +55,7 @@ final class NumeralTail {
         String rest = saidBySmallLetters
                 ? suffix.substring(1)
                 : suffix.startsWith("dim") ? "o" + suffix.substring(3) : suffix;
-        if (rest.equals("5") && !numeral.bass().equals(Interval.UNISON)) {
+        if (rest.equals("5") && (numeral.bassDegree() != null || !numeral.bass().equals(Interval.UNISON))) {
             return "no3";
         }
         boolean sixth = rest.startsWith("6") && !rest.startsWith("6/9") && !rest.startsWith("6sus");

@@ -32,7 +32,13 @@ public record Scale(NoteName tonic, ScaleKind kind) {
     }
 
     public boolean holds(NoteName name) {
-        return kind.degrees().contains(Degree.ofFifths(name.fifths() - tonic.fifths()));
+        return (kind.tones() & ToneSet.bit(name.fifths() - tonic.fifths())) != 0;
+    }
+
+    /** Whether all tones of the chord are in the scale; a bass note from outside the chord does not count. */
+    public boolean holds(Chord chord) {
+        long tones = ToneSet.shifted(chord.kind().tones(), chord.root().fifths() - tonic.fifths());
+        return tones != 0 && (tones & ~kind.tones()) == 0;
     }
 
     /**

@@ -50,11 +50,21 @@ public final class ScaleKind {
     private final String name;
     private final List<Degree> degrees;
     private final Mode signatureOf;
+    private final long tones;
 
     private ScaleKind(String name, Mode signatureOf, List<Degree> degrees) {
         this.name = name;
         this.signatureOf = signatureOf;
         this.degrees = degrees;
+        this.tones = tones(degrees);
+    }
+
+    private static long tones(List<Degree> degrees) {
+        long tones = 0;
+        for (Degree degree : degrees) {
+            tones |= ToneSet.bit(degree.fifths());
+        }
+        return tones;
     }
 
     private static ScaleKind mode(Mode mode, String... otherNames) {
@@ -75,7 +85,11 @@ public final class ScaleKind {
     }
 
     private static String plain(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replace('-', ' ').replaceAll(" +", " ");
+        String spaced = name.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
+        while (spaced.contains("  ")) {
+            spaced = spaced.replace("  ", " ");
+        }
+        return spaced;
     }
 
     /** Every kind, the commonest first. */
@@ -99,6 +113,10 @@ public final class ScaleKind {
     /** The degrees in order from the tonic up, the octave left out. */
     public List<Degree> degrees() {
         return degrees;
+    }
+
+    long tones() {
+        return tones;
     }
 
     /** The mode whose key signature the scale is written with; none for the scales that divide the octave evenly. */

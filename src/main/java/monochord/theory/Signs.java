@@ -57,6 +57,18 @@ public enum Signs {
 
     /** An ASCII chord suffix or numeral with each accidental that stands before a digit or a letter I to V as a sign. */
     String dress(String ascii) {
-        return this == ASCII ? ascii : ascii.replaceAll("b(?=[0-9IViv])", "♭").replaceAll("#(?=[0-9IViv])", "♯");
+        if (this == ASCII) {
+            return ascii;
+        }
+        StringBuilder dressed = new StringBuilder(ascii);
+        for (int i = 0; i + 1 < ascii.length(); i++) {
+            boolean alters = "0123456789IViv".indexOf(ascii.charAt(i + 1)) >= 0;
+            if (alters && ascii.charAt(i) == 'b') {
+                dressed.setCharAt(i, '♭');
+            } else if (alters && ascii.charAt(i) == '#') {
+                dressed.setCharAt(i, '♯');
+            }
+        }
+        return dressed.toString();
     }
 }

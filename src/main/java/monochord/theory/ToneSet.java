@@ -48,7 +48,7 @@ final class ToneSet {
     /** The same points seen from another origin; empty if one of them has no place there. */
     static long shifted(long set, int fifths) {
         long moved = fifths >= 0 ? set << fifths : set >>> -fifths;
-        return Long.bitCount(moved) == Long.bitCount(set) ? moved : 0;
+        return hasPlace(fifths) && Long.bitCount(moved) == Long.bitCount(set) ? moved : 0;
     }
 
     /** The points from flat to sharp. */

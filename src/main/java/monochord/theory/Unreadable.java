@@ -1,5 +1,7 @@
 package monochord.theory;
 
+import java.io.Serializable;
+
 /**
  * Says that a text cannot be read as music: which text, where it goes wrong, and what would have worked.
  *
@@ -10,13 +12,30 @@ public final class Unreadable extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private static final int LONGEST_QUOTE = 40;
 
-    private final String trouble;
+    private final Trouble trouble;
     private final String example;
     private final String text;
     private final int place;
 
-    private Unreadable(String trouble, String example, String text, int place) {
-        super(trouble + ". Example: " + example, null, false, false);
+    /**
+     * What goes wrong, put into words only for whoever asks: most refusals are followed by another reading.
+     *
+     * @param expected what could have stood at the place, or null
+     * @param why what is wrong where nothing else was expected, or null
+     */
+    private record Trouble(String text, int place, String what, String expected, String why) implements Serializable {
+        String inWords() {
+            return "\"" + quote(text) + "\" is not " + what + ": " + (why == null ? expectation() : why);
+        }
+
+        private String expectation() {
+            String found = place >= text.length() ? "the end" : "'" + printable(characterAt(text, place)) + "'";
+            return "expected " + expected + " at character " + (place + 1) + ", found " + found;
+        }
+    }
+
+    private Unreadable(Trouble trouble, String example, String text, int place) {
+        super(null, null, false, false);
         this.trouble = trouble;
         this.example = example;
         this.text = text;
@@ -32,10 +51,7 @@ public final class Unreadable extends RuntimeException {
      * @param example a text of this kind that can be read
      */
     public static Unreadable at(String text, int place, String what, String expected, String example) {
-        String found = place >= text.length() ? "the end" : "'" + printable(characterAt(text, place)) + "'";
-        String trouble = "\"%s\" is not %s: expected %s at character %d, found %s"
-                .formatted(quote(text), what, expected, place + 1, found);
-        return new Unreadable(trouble, example, text, place);
+        return new Unreadable(new Trouble(text, place, what, expected, null), example, text, place);
     }
 
     /**
@@ -44,7 +60,7 @@ public final class Unreadable extends RuntimeException {
      * @param why a clause that follows a colon, without its full stop
      */
     public static Unreadable because(String text, int place, String what, String why, String example) {
-        return new Unreadable("\"%s\" is not %s: %s".formatted(quote(text), what, why), example, text, place);
+        return new Unreadable(new Trouble(text, place, what, null, why), example, text, place);
     }
 
     /** The same trouble seen as part of a longer text, in which the unreadable part starts at {@code offset}. */
@@ -52,9 +68,14 @@ public final class Unreadable extends RuntimeException {
         return new Unreadable(trouble, example, whole, offset + place);
     }
 
+    @Override
+    public String getMessage() {
+        return trouble() + ". Example: " + example;
+    }
+
     /** The message without its example: a clause without its full stop. */
     public String trouble() {
-        return trouble;
+        return trouble.inWords();
     }
 
     /** A text of the kind that was wanted, one that can be read. */

@@ -74,7 +74,7 @@ class BorrowingTest {
             bII   | phrygian, locrian
             II    | lydian
             vii   | lydian
-            #ivo  | lydian
+            '#ivo' | lydian
             I     | ''
             V7    | ''
             III   | ''

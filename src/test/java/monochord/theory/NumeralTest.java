@@ -165,6 +165,10 @@ class NumeralTest {
             V2/N      | A minor | F7/Eb
             iiø65/iv  | A minor | Em7b5/G
             V7/V      | A minor | B7
+            VI/5      | A minor | F/E
+            IV/5      | C major | F/G
+            V/7       | C major | G/B
+            I/b3      | C major | C/Eb
             """)
     void appliedChordsStandInTheKeyOfTheirTarget(String numeral, String key, String symbol) {
         assertEquals(symbol, Numeral.parse(numeral).in(Key.parse(key)).toString());
@@ -183,9 +187,23 @@ class NumeralTest {
             Cad     | Cad64
             I69     | I6/9
             IV/5    | IV/5
-            V/7     | V6
+            V/7     | V/7
             """)
     void otherWritingsAreRead(String written, String numeral) {
         assertEquals(numeral, Numeral.parse(written).toString());
+    }
+
+    /** A slash chord keeps its bass in minor too, where the root does not stand where it does in major. Arithmetic. */
+    @ParameterizedTest(name = "{0} in {1} is {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            Ab/G | C minor | VI/5
+            Eb/B | C minor | III/7
+            Bb/Ab | C minor | VII/b6
+            Ab/G | C major | bVI/5
+            F/G  | C major | IV/5
+            """)
+    void aForeignBassIsADegreeOfTheKey(String chord, String key, String numeral) {
+        assertEquals(numeral, Numeral.of(Chord.parse(chord), Key.parse(key)).toString());
+        assertEquals(Chord.parse(chord), Numeral.parse(numeral).in(Key.parse(key)));
     }
 }

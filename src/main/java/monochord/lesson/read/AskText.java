@@ -18,6 +18,8 @@ import monochord.theory.Unreadable;
 final class AskText {
     private static final List<String> NAMES = List.of("skill", "subject", "keys", "count", "answer");
 
+    private static final int MOST_LINES = 12;
+
     private final Faults faults;
     private final Map<String, Field> fields = new LinkedHashMap<>();
 
@@ -35,7 +37,10 @@ final class AskText {
      */
     static Optional<Ask> read(int fence, List<Line> lines, Faults faults) {
         AskText text = new AskText(faults);
-        for (Line line : lines) {
+        if (lines.size() > MOST_LINES) {
+            faults.at(lines.get(MOST_LINES).number(), 1, "a question of too many lines", "write each line once");
+        }
+        for (Line line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
             Field.read(line, NAMES, "line of a question", faults)
                     .ifPresent(field -> Field.put(text.fields, field, faults));
         }
@@ -101,7 +106,8 @@ final class AskText {
     }
 
     private boolean canBeAsked(Ask ask) {
-        return keysOf(ask).stream().allMatch(key -> canBeAsked(ask, key));
+        boolean nothingToProve = ask.subject() == null && ask.answer() == null;
+        return nothingToProve || keysOf(ask).stream().allMatch(key -> canBeAsked(ask, key));
     }
 
     /** All keys the questions may come in; where the learner's is among them, all fifteen. */

@@ -22,8 +22,11 @@ final class Faults {
      * @param column from 1
      */
     void at(int line, int column, String what, String instead) {
+        if (faults.size() > MOST) {
+            return;
+        }
         Fault fault = new Fault(path, line, column, what, instead);
-        if (faults.size() <= MOST && !faults.contains(fault)) {
+        if (!faults.contains(fault)) {
             faults.add(fault);
         }
     }

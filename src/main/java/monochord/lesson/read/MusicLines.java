@@ -14,6 +14,7 @@ import monochord.theory.Unreadable;
 
 /** Reads the blocks that hold lines of music. */
 final class MusicLines {
+    private static final int MOST_COMPARED = 8;
     private static final Key ANY_KEY = Key.major(NoteName.C);
     private static final List<String> SCALES =
             ScaleKind.all().stream().map(ScaleKind::toString).toList();
@@ -32,16 +33,22 @@ final class MusicLines {
         if (lines.size() < 2) {
             faults.at(fence, 1, "a compare block with one line", "write a second line to compare it with");
         }
-        List<String> music = readable(lines, faults);
+        List<String> music = readable(atMost(MOST_COMPARED, "compare", lines, faults), faults);
         return music.size() < 2 ? Optional.empty() : Optional.of(new Part.Compare(fence, music));
     }
 
     private static Optional<String> one(String word, List<Line> lines, Faults faults) {
-        for (Line extra : lines.subList(1, lines.size())) {
-            String what = "a second line in a " + word + " block";
-            faults.at(extra.number(), 1, what, "write it in a " + word + " block of its own");
+        return readable(atMost(1, word, lines, faults), faults).stream().findFirst();
+    }
+
+    /** The first lines of a block; those past them get one fault together. */
+    private static List<Line> atMost(int most, String word, List<Line> lines, Faults faults) {
+        if (lines.size() <= most) {
+            return lines;
         }
-        return readable(lines, faults).stream().findFirst();
+        String what = "line " + (most + 1) + " in a " + word + " block";
+        faults.at(lines.get(most).number(), 1, what, "write it in a block of its own");
+        return lines.subList(0, most);
     }
 
     private static List<String> readable(List<Line> lines, Faults faults) {

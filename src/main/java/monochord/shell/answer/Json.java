@@ -86,7 +86,7 @@ public final class Json {
             case '\n' -> out.append("\\n");
             case '\t' -> out.append("\\t");
             default -> {
-                if (c < 0x20 || c == 0x7F || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029') {
+                if (Character.isISOControl(c) || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029') {
                     escape(c);
                 } else {
                     out.append(c);

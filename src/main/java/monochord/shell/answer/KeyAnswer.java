@@ -1,6 +1,8 @@
 package monochord.shell.answer;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.page.Style;
@@ -13,6 +15,7 @@ import monochord.theory.Signs;
 /** A key: its signature, its notes, its own triads, its neighbours. */
 public record KeyAnswer(Key key) implements Answer {
     private static final int DEGREES = 7;
+    private static final int COLUMN = 8;
 
     @Override
     public StyledText text(Look look) {
@@ -21,12 +24,20 @@ public record KeyAnswer(Key key) implements Answer {
         return StyledText.builder()
                 .line(StyledLine.of(key.write(signs), Style.STRONG).plus(": " + signature(look)))
                 .line("Scale:    " + Words.notes(key.scale().tones(), look))
-                .line("Triads:   " + Words.joined(triads.chords(), "  ", chord -> chord.write(signs)))
-                .line("Numerals: " + triads.numerals(signs).replace(" ", "  "))
+                .line("Triads:   " + columns(triads.symbols(signs)))
+                .line("Numerals: " + columns(triads.numerals(signs)))
                 .line("Relative: " + key.relative().write(signs) + ", the same notes.")
                 .line("Parallel: " + key.parallel().write(signs) + ", the same tonic; borrowed chords live there.")
                 .build()
                 .wrapped(look.width());
+    }
+
+    /** Words in columns, so that each triad stands over its numeral. */
+    private static String columns(String words) {
+        return Arrays.stream(words.split(" "))
+                .map(word -> word + " ".repeat(Math.max(1, COLUMN - word.codePointCount(0, word.length()))))
+                .collect(Collectors.joining())
+                .strip();
     }
 
     private String signature(Look look) {

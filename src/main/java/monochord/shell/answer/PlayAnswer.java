@@ -1,5 +1,6 @@
 package monochord.shell.answer;
 
+import java.util.List;
 import monochord.harmony.Music;
 import monochord.page.Style;
 import monochord.page.StyledText;
@@ -7,20 +8,28 @@ import monochord.page.StyledText;
 /**
  * What is being played.
  *
+ * @param music one thing, or several one after the other
  * @param tempo beats a minute
  * @param remark what the sound room has to say, or nothing
  */
-public record PlayAnswer(Music music, int tempo, String remark) implements Answer {
+public record PlayAnswer(List<Music> music, int tempo, String remark) implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder().line("Playing " + what(look) + ".");
+        StyledText.Builder text = StyledText.builder();
+        for (Music one : music) {
+            text.line((one == music.get(0) ? "Playing " : "then ") + what(one, look) + (one == last() ? "." : ","));
+        }
         if (!remark.isEmpty()) {
             text.line(remark, Style.QUIET);
         }
         return text.build().in(look.signs()).wrapped(look.width());
     }
 
-    private String what(Look look) {
+    private Music last() {
+        return music.get(music.size() - 1);
+    }
+
+    private String what(Music music, Look look) {
         if (music instanceof Music.OneChord one) {
             return one.chord().write(look.signs());
         } else if (music instanceof Music.OneScale one) {

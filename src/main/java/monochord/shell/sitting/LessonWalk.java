@@ -29,7 +29,9 @@ import monochord.theory.Key;
  * listen to, or a new heading once there is enough on the screen.
  */
 final class LessonWalk {
-    private static final int FULL_SCREEN = 7;
+    /** Lines kept for what often follows a section: a picture, a question, the prompt. */
+    private static final int PICTURE = 6;
+
     private static final Beats BREATH = Beats.of(2);
 
     private final Lesson lesson;
@@ -91,22 +93,22 @@ final class LessonWalk {
         List<Answer> page = new ArrayList<>();
         boolean stopped = nextQuestion(page, sitting);
         while (!stopped && !ahead.isEmpty()) {
-            stopped = isEnough(page) && startsSection(ahead.peek()) ? rest(page) : take(ahead.poll(), page, sitting);
+            stopped = isFull(page, sitting) ? rest(page) : take(ahead.poll(), page, sitting);
         }
         return new Answers(page);
     }
 
-    private boolean isEnough(List<Answer> page) {
-        return page.stream().mapToInt(LessonWalk::weight).sum() >= FULL_SCREEN;
+    /** Whether the next section would push the beginning of the page off the screen. */
+    private boolean isFull(List<Answer> page, Sitting sitting) {
+        if (page.isEmpty() || !(ahead.peek() instanceof Part.Prose next)) {
+            return false;
+        }
+        int needed = lines(new ProseAnswer(next.blocks(), filling::of), sitting) + PICTURE;
+        return lines(new Answers(page), sitting) + needed > sitting.screenLines();
     }
 
-    /** Roughly how many paragraphs an answer takes up; a picture is worth three. */
-    private static int weight(Answer answer) {
-        return answer instanceof ProseAnswer prose ? prose.blocks().size() : 3;
-    }
-
-    private static boolean startsSection(Part part) {
-        return part instanceof Part.Prose prose && prose.blocks().get(0) instanceof Block.Heading;
+    private static int lines(Answer answer, Sitting sitting) {
+        return answer.text(sitting.look()).lines().size();
     }
 
     private static boolean rest(List<Answer> page) {
@@ -134,10 +136,7 @@ final class LessonWalk {
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
         Performance performance = Performance.of(inTurn(music)).in(key);
-        String remark = sitting.ear().play(performance);
-        for (int i = 0; i < music.size(); i++) {
-            page.add(new PlayAnswer(music.get(i), performance.tempo(), i == music.size() - 1 ? remark : ""));
-        }
+        page.add(new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance)));
         sitting.remember(performance, music);
         page.add(Saying.of(ahead.isEmpty() ? "play hears it again." : "Enter goes on; play hears it again."));
         return true;

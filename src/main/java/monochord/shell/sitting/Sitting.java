@@ -10,6 +10,7 @@ import monochord.practice.Verdict;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
+import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
 import monochord.sound.Performance;
@@ -26,6 +27,8 @@ public final class Sitting {
     private Key key = Key.major(NoteName.C);
     private Music lastMusic;
     private Performance lastPerformance;
+    private Look look = Look.ofPipe();
+    private int screenLines = Integer.MAX_VALUE;
     private boolean ended;
 
     /**
@@ -46,6 +49,20 @@ public final class Sitting {
     /** Makes this the key in which everything is read that names no other. */
     public void settle(Key newKey) {
         key = newKey;
+    }
+
+    /** Tells how answers will look, and how many lines the learner sees at once. */
+    public void faces(Look screen, int lines) {
+        look = screen;
+        screenLines = lines;
+    }
+
+    Look look() {
+        return look;
+    }
+
+    int screenLines() {
+        return screenLines;
     }
 
     public Ear ear() {

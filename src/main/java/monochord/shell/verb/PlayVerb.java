@@ -67,7 +67,8 @@ final class PlayVerb implements Verb {
     private static Answer sound(Sentence sentence, Music music, Performance performance, Sitting sitting) {
         return sentence.has("wav") || sentence.has("midi")
                 ? write(sentence, performance, sitting)
-                : new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance));
+                : new PlayAnswer(
+                        List.of(music), performance.tempo(), sitting.ear().play(performance));
     }
 
     private static Performance asSaid(Sentence sentence, Performance plain) {
@@ -125,10 +126,5 @@ final class PlayVerb implements Verb {
             throw Unreadable.because(part.text(), 0, "a file name", "a name is needed", "--wav song.wav")
                     .within(part.text(), part.place());
         }
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Patch.all().stream().map(Patch::toString).toList();
     }
 }

@@ -3,5 +3,7 @@
  *
  * <p>Part of the shell room. A verb reads its sentence, changes the sitting if it must, and gives back an answer; it
  * never prints.
+ *
+ * <p>Imports {@code sitting}, {@code answer} and any other room.
  */
 package monochord.shell.verb;
