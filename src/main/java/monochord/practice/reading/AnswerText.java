@@ -1,11 +1,11 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.Unreadable;
 
 /** The text of an answer, made plain: words for accidentals become signs, fillers and decoration go. */
-final class AnswerText {
+public final class AnswerText {
     private static final int LONGEST = 300;
     private static final Pattern ACCIDENTAL_WORD =
             Pattern.compile("(?i)(?<![a-z])([a-g])[ -]?(double[ -]?)?(flat|sharp|natural)s?(?![a-z])");
@@ -17,7 +17,7 @@ final class AnswerText {
     private AnswerText() {}
 
     /** @throws Unreadable if nothing is written, or more than any answer could hold */
-    static String plain(String text, String what, String example) {
+    public static String plain(String text, String what, String example) {
         if (text != null && text.length() > LONGEST) {
             throw Unreadable.because(text, LONGEST, what, "it is longer than any answer here", example);
         }
