@@ -1,6 +1,7 @@
 package monochord.shell;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
@@ -15,6 +16,7 @@ import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Usage;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
+import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
 /**
@@ -100,9 +102,11 @@ final class Reading {
                     "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
         }
         try {
-            Music music = MusicText.read(text, sitting.key());
+            Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
+            Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
+            Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.remember(music);
-            return MusicAnswer.of(music, sitting.key());
+            return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return neither(text, word, unreadable);
         }
