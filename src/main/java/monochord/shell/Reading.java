@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
+import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
@@ -118,7 +119,8 @@ final class Reading {
         if (near.isEmpty() && unreadable.place() > word.length()) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         }
-        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
+        String shown =
+                SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
         return new Refusal(
                 "\"" + shown + "\" is neither a verb nor music.",
                 1,
