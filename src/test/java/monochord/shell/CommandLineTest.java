@@ -44,9 +44,7 @@ class CommandLineTest {
     @Test
     void musicNeedsNoVerbAndWordsNoQuotes() {
         assertTrue(Run.of("Abmaj7").result(0).startsWith(PLAIN_CHORD));
-        assertEquals(
-                new Run.Outside().run("show IV I in D"),
-                new Run.Outside().run("show", "IV", "I", "in", "D"));
+        assertEquals(new Run.Outside().run("show IV I in D"), new Run.Outside().run("show", "IV", "I", "in", "D"));
     }
 
     @Test
@@ -97,7 +95,10 @@ class CommandLineTest {
         Run help = Run.of(verb + " --help");
         assertEquals(help, Run.of("help " + verb));
         assertTrue(help.result(0).startsWith(verb), help.out());
-        help.lines().stream().filter(line -> line.startsWith("  " + verb)).map(String::strip).forEach(this::works);
+        help.lines().stream()
+                .filter(line -> line.startsWith("  " + verb))
+                .map(String::strip)
+                .forEach(this::works);
     }
 
     private void works(String example) {
@@ -146,7 +147,9 @@ class CommandLineTest {
 
     @Test
     void aHyphenAloneReadsWholeLinesAndKeepsTheirOrder() {
-        Run run = new Run.Outside().typing("key D\r\nIV\r\nshow what\r\nC E G in F\r\n").run("-", "--json");
+        Run run = new Run.Outside()
+                .typing("key D\r\nIV\r\nshow what\r\nC E G in F\r\n")
+                .run("-", "--json");
         assertEquals(List.of(4, 2), List.of(run.lines().size(), run.status()));
         assertEquals("D major", field(run, 0, "key"));
         assertEquals("G", field(run, 1, "symbol"), "IV in the key that was settled");
@@ -225,14 +228,31 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"show", "name", "numeral", "borrow", "transpose", "play", "key", "learn", "ask", "help", "check", ""})
+    @ValueSource(
+            strings = {
+                "show",
+                "name",
+                "numeral",
+                "borrow",
+                "transpose",
+                "play",
+                "key",
+                "learn",
+                "ask",
+                "help",
+                "check",
+                ""
+            })
     void controlCharactersNeverReachTheTerminal(String verb) {
         String hostile = "C\0\33[31m\u009b2J\7\b\u202e\u2028\uD834x\tD";
         for (String option : List.of("--plain", "--ascii", "--json")) {
-            Run run = new Run.Outside().run(verb.isEmpty() ? new String[] {hostile, option} : new String[] {verb, hostile, option});
+            Run run = new Run.Outside()
+                    .run(verb.isEmpty() ? new String[] {hostile, option} : new String[] {verb, hostile, option});
             String shown = run.out() + run.err();
             assertTrue(shown.length() > 10, shown);
-            assertTrue(shown.chars().noneMatch(c -> c != '\n' && Character.isISOControl(c)), () -> verb + " shows " + shown);
+            assertTrue(
+                    shown.chars().noneMatch(c -> c != '\n' && Character.isISOControl(c)),
+                    () -> verb + " shows " + shown);
             assertTrue(shown.chars().noneMatch(c -> c == 0x202E || c == 0x2028), () -> verb + " turns text round");
         }
     }
@@ -267,7 +287,10 @@ class CommandLineTest {
         for (String file : List.of("nowhere/a.wav", "taken.wav", "plain/a.wav")) {
             Run run = new Run.Outside().inFolder(folder).run("play", "C", "--wav", file);
             String message = run.message(3);
-            assertTrue(message.replace("\n", "").contains(Path.of(file).getFileName().toString()), message);
+            assertTrue(
+                    message.replace("\n", "")
+                            .contains(Path.of(file).getFileName().toString()),
+                    message);
             assertFalse(message.contains("Exception"), message);
             Run midi = new Run.Outside().inFolder(folder).run("play", "C", "--midi", file, "--json");
             assertEquals(3, midi.status());
@@ -284,7 +307,9 @@ class CommandLineTest {
     @Test
     void aFolderWithoutLessonsIsNoFault() {
         Run.Outside nowhere = new Run.Outside().withLessons(folder.resolve("none"));
-        assertEquals("There are no lessons where they should be.\n", nowhere.run("lessons").result(0));
+        assertEquals(
+                "There are no lessons where they should be.\n",
+                nowhere.run("lessons").result(0));
         assertEquals("{\"lessons\":[]}\n", nowhere.run("lessons", "--json").result(0));
         assertEquals(2, nowhere.run("learn").status());
         assertEquals(2, nowhere.run("learn", "1.1").status());
@@ -295,8 +320,12 @@ class CommandLineTest {
     @Test
     void aLessonWithFaultsDoesNotHideTheGoodOnes() throws IOException {
         Path book = Files.createDirectory(folder.resolve("1-a-book"));
-        Files.copy(Run.OUR_LESSONS.resolve("1-how-scales-are-built/1-steps-and-half-steps.md"), book.resolve("1-steps.md"));
-        Files.writeString(book.resolve("2-broken.md"), "---\ntitle: Broken\ngrade: 1\nskills: [stepz]\n---\n\n```show\nH\33[2J\n```\n");
+        Files.copy(
+                Run.OUR_LESSONS.resolve("1-how-scales-are-built/1-steps-and-half-steps.md"),
+                book.resolve("1-steps.md"));
+        Files.writeString(
+                book.resolve("2-broken.md"),
+                "---\ntitle: Broken\ngrade: 1\nskills: [stepz]\n---\n\n```show\nH\33[2J\n```\n");
         Run.Outside library = new Run.Outside().withLessons(folder);
 
         String list = library.run("lessons").result(0);

@@ -87,8 +87,8 @@ class PromisesTest {
             """)
     void showsAScale(String text, String name, String tones, String signature) {
         assertEquals(
-                "{\"kind\":\"scale\",\"name\":\"" + name + "\",\"tones\":" + notes(tones) + ",\"signature\":" + signature
-                        + "}",
+                "{\"kind\":\"scale\",\"name\":\"" + name + "\",\"tones\":" + notes(tones) + ",\"signature\":"
+                        + signature + "}",
                 json("show " + text));
     }
 
@@ -120,11 +120,12 @@ class PromisesTest {
                 row("bVI b6 Ab", "Ab C Eb", "C minor, C phrygian, C locrian, C harmonic minor", "C major"),
                 json("numeral bVI in C"));
         assertEquals(row("V7/V 27 F7", "F A C Eb", "Eb lydian", "Eb major"), json("numeral V7/V in Eb"));
-        assertEquals(row("iiø7 2-7b5 Dm7b5", "D F Ab C", "C minor, C harmonic minor", "C major"), json("numeral Dm7b5 in C"));
+        assertEquals(
+                row("iiø7 2-7b5 Dm7b5", "D F Ab C", "C minor, C harmonic minor", "C major"),
+                json("numeral Dm7b5 in C"));
         assertEquals(row("VII 7 G", "G B D", NONE, "A minor"), json("numeral VII in Am"));
         assertEquals(row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"), json("numeral 4 in Eb"));
-        assertEquals(
-                rowOn("E", "I6 1/3 C/E".split(" "), "C E G", NONE, "C major"), json("numeral C/E in C"));
+        assertEquals(rowOn("E", "I6 1/3 C/E".split(" "), "C E G", NONE, "C major"), json("numeral C/E in C"));
     }
 
     @Test
@@ -164,7 +165,11 @@ class PromisesTest {
                 "{\"from\":\"C major\",\"key\":\"Eb major\","
                         + chords(
                                 row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"),
-                                row("bVI b6 Cb", "Cb Eb Gb", "Eb minor, Eb phrygian, Eb locrian, Eb harmonic minor", "Eb major"))
+                                row(
+                                        "bVI b6 Cb",
+                                        "Cb Eb Gb",
+                                        "Eb minor, Eb phrygian, Eb locrian, Eb harmonic minor",
+                                        "Eb major"))
                         + "}",
                 json("transpose F Ab from C to Eb"));
         assertEquals(
@@ -179,13 +184,15 @@ class PromisesTest {
     void tellsAKey() {
         assertEquals(
                 "{\"kind\":\"key\",\"key\":\"Eb major\",\"signature\":-3,\"tones\":" + notes("Eb F G Ab Bb C D")
-                        + ",\"triads\":" + notes("Eb Fm Gm Ab Bb Cm Ddim") + ",\"numbers\":" + notes("1 2- 3- 4 5 6- 7o")
+                        + ",\"triads\":" + notes("Eb Fm Gm Ab Bb Cm Ddim") + ",\"numbers\":"
+                        + notes("1 2- 3- 4 5 6- 7o")
                         + ",\"relative\":\"C minor\",\"parallel\":\"Eb minor\"}",
                 json("key Eb"));
     }
 
-    private static final String BORROWED = "\"skill\":\"borrowed-chord\",\"subject\":\"bVI\",\"key\":\"D major\",\"seed\":4,"
-            + "\"prompt\":\"Which chord is ♭VI in D major, the major chord on the lowered sixth?\",\"form\":\"chord\"";
+    private static final String BORROWED =
+            "\"skill\":\"borrowed-chord\",\"subject\":\"bVI\",\"key\":\"D major\",\"seed\":4,"
+                    + "\"prompt\":\"Which chord is ♭VI in D major, the major chord on the lowered sixth?\",\"form\":\"chord\"";
 
     @Test
     void asksUnderASeed() {

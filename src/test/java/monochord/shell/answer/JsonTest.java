@@ -39,7 +39,9 @@ class JsonTest {
 
     @Test
     void marksThatTurnTextRoundAreEscaped() {
-        assertEquals("{\"x\":\"\\u202e\\u009b\\ufeff\"}", new Json().put("x", "\u202e\u009b\ufeff").toString());
+        assertEquals(
+                "{\"x\":\"\\u202e\\u009b\\ufeff\"}",
+                new Json().put("x", "\u202e\u009b\ufeff").toString());
     }
 
     @Test
