@@ -80,7 +80,7 @@ final class CommandLine {
         int worst = Answer.DONE;
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
-                String text = after.isEmpty() ? line : line + " " + after;
+                String text = line.isEmpty() || after.isEmpty() ? line + after : line + " " + after;
                 worst = Math.max(
                         worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
                 if (!lines.ready()) {

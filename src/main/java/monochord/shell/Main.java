@@ -23,6 +23,10 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         PrintStream out = stream(FileDescriptor.out);
+        if (Boolean.getBoolean("monochord.training")) {
+            new Training(surroundings(out)).run();
+            return;
+        }
         int status = new CommandLine(surroundings(out)).run(arguments);
         out.flush();
         System.exit(status);

@@ -18,6 +18,7 @@ import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.InfoCmp;
 
 /** The prompt on a terminal. */
 final class Prompt {
@@ -54,12 +55,21 @@ final class Prompt {
     }
 
     /** Without the grapheme question, which costs a round trip and loses keys typed ahead. */
-    private static Terminal terminal() throws IOException {
+    private Terminal terminal() throws IOException {
+        knowAtOnce(around.variable("TERM"));
         return TerminalBuilder.builder()
                 .provider("jni")
                 .graphemeCluster(false)
                 .encoding(StandardCharsets.UTF_8)
                 .build();
+    }
+
+    /** JLine knows the usual terminals itself, yet asks the system first, which starts a process. */
+    private static void knowAtOnce(String type) {
+        String known = InfoCmp.getDefaultInfoCmp(type);
+        if (known != null) {
+            InfoCmp.setLoadedInfoCmp(type, known);
+        }
     }
 
     /** Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. */

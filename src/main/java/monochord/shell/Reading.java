@@ -1,11 +1,13 @@
 package monochord.shell;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Nearest;
+import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
@@ -15,6 +17,7 @@ import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Usage;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
+import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
 /**
@@ -103,9 +106,11 @@ final class Reading {
                     "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
         }
         try {
-            Music music = MusicText.read(text, sitting.key());
+            Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
+            Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
+            Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.remember(music);
-            return MusicAnswer.of(music, sitting.key());
+            return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return neither(text, word, unreadable);
         }
@@ -118,7 +123,7 @@ final class Reading {
         if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         }
-        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
+        String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
         return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));
     }
 }

@@ -1,7 +1,5 @@
 package monochord.theory;
 
-import java.io.Serializable;
-
 /**
  * Says that a text cannot be read as music: which text, where it goes wrong, and what would have worked.
  *
@@ -12,7 +10,7 @@ public final class Unreadable extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private static final int LONGEST_QUOTE = 40;
 
-    private final Trouble trouble;
+    private final transient Trouble trouble;
     private final String example;
     private final String text;
     private final int place;
@@ -23,7 +21,7 @@ public final class Unreadable extends RuntimeException {
      * @param expected what could have stood at the place, or null
      * @param why what is wrong where nothing else was expected, or null
      */
-    private record Trouble(String text, int place, String what, String expected, String why) implements Serializable {
+    private record Trouble(String text, int place, String what, String expected, String why) {
         String inWords() {
             return "\"" + quote(text) + "\" is not " + what + ": " + (why == null ? expectation() : why);
         }

@@ -86,7 +86,7 @@ public final class Json {
             case '\n' -> out.append("\\n");
             case '\t' -> out.append("\\t");
             default -> {
-                if (Character.isISOControl(c) || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029') {
+                if (c < 0x20 || c >= 0x7F && mayHarm(c)) {
                     escape(c);
                 } else {
                     out.append(c);
@@ -95,7 +95,18 @@ public final class Json {
         }
     }
 
-    /** Surrogates are escaped too, so that half a pair in a learner's line still makes valid UTF-8. */
+    /** What could steer a terminal, break a line or turn text round; and surrogates, for half a pair is no UTF-8. */
+    private static boolean mayHarm(char c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.SURROGATE,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR -> true;
+            default -> false;
+        };
+    }
+
     private void escape(char c) {
         out.append("\\u");
         for (int shift = 12; shift >= 0; shift -= 4) {

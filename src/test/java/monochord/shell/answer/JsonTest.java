@@ -38,6 +38,13 @@ class JsonTest {
     }
 
     @Test
+    void marksThatTurnTextRoundAreEscaped() {
+        assertEquals(
+                "{\"x\":\"\\u202e\\u009b\\ufeff\"}",
+                new Json().put("x", "\u202e\u009b\ufeff").toString());
+    }
+
+    @Test
     void lineSeparatorsAndHalvesOfSurrogatePairsAreEscaped() {
         assertEquals(
                 "{\"x\":\"\\u2028\\u2029\\ud834\\udd2a\\udd2a\\ud834\"}",
