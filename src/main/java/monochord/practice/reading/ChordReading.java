@@ -21,8 +21,6 @@ public final class ChordReading {
             word("[ -]*(?:major|maj)$", ""),
             word("[ -]*(?:minor|min)$", "m"));
 
-    private static final Pattern HAS_WORD = Pattern.compile("[A-Za-z]{3}");
-
     private ChordReading() {}
 
     private static Word word(String written, String meant) {
@@ -73,7 +71,7 @@ public final class ChordReading {
     }
 
     private static String symbolText(String plain) {
-        if (!HAS_WORD.matcher(plain).find()) {
+        if (!AnswerText.hasWord(plain)) {
             return plain;
         }
         String text = plain;
