@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -16,6 +17,9 @@ import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
+import monochord.shell.verb.Sentence;
+import monochord.shell.verb.Verb;
+import monochord.shell.verb.Verbs;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 import org.junit.jupiter.api.Test;
@@ -66,12 +70,8 @@ class EveryLessonTest {
         private Answer asked(Learner learner) {
             asked++;
             Question question = sitting.desk().question();
-            assertFalse(shownPrompt(question).isEmpty());
+            assertFalse(question.prompt().isBlank());
             return learner.meets(question, this);
-        }
-
-        private static String shownPrompt(Question question) {
-            return question.prompt();
         }
     }
 
@@ -175,6 +175,18 @@ class EveryLessonTest {
             assertEquals(Grade.RIGHT, why.grade(), () -> question + ": " + why.message());
             assertFalse(question.explain(why).isBlank());
             return walk.sitting.answer(question.expected());
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void whoIsToldEverythingGetsThroughInEveryKey(LibraryEntry lesson) {
+        Verb tell = new Verbs().find("tell").orElseThrow();
+        Sentence nothing = Sentence.parse("", Set.of(), Set.of());
+        inEveryKey(lesson, (question, walk) -> {
+            Answer told = tell.run(nothing, walk.sitting);
+            assertTrue(shown(told).length() > 20, () -> question + ": " + shown(told));
+            return told;
         });
     }
 }
