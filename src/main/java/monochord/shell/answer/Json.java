@@ -10,8 +10,16 @@ import java.util.function.BiConsumer;
  * is felt, and because nothing of ours reads JSON.
  */
 public final class Json {
-    private final StringBuilder out = new StringBuilder("{");
+    private final StringBuilder out;
     private boolean first = true;
+
+    public Json() {
+        this(new StringBuilder());
+    }
+
+    private Json(StringBuilder out) {
+        this.out = out.append('{');
+    }
 
     public Json put(String name, String value) {
         name(name);
@@ -39,9 +47,8 @@ public final class Json {
     /** A list of objects. */
     public <T> Json objects(String name, List<T> values, BiConsumer<Json, T> fields) {
         return list(name, values, (json, value) -> {
-            Json object = new Json();
-            fields.accept(object, value);
-            json.out.append(object);
+            fields.accept(new Json(json.out), value);
+            json.out.append('}');
         });
     }
 
@@ -59,12 +66,8 @@ public final class Json {
     }
 
     private void name(String name) {
-        if (!first) {
-            out.append(',');
-        }
+        out.append(first ? "\"" : ",\"").append(name).append("\":");
         first = false;
-        quote(name);
-        out.append(':');
     }
 
     private void quote(String text) {
@@ -73,10 +76,32 @@ public final class Json {
             return;
         }
         out.append('"');
-        for (int i = 0; i < text.length(); i++) {
-            character(text.charAt(i));
+        if (isEscaped(text)) {
+            for (int i = 0; i < text.length(); i++) {
+                character(text.charAt(i));
+            }
+        } else {
+            out.append(text);
         }
         out.append('"');
+    }
+
+    private static boolean isEscaped(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (isEscaped(text.charAt(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isEscaped(char c) {
+        return c < 0x20 || c == '"' || c == '\\' || c >= 0x7F && isEscapedBeyondAscii(c);
+    }
+
+    /** Surrogates are escaped too, so that half a pair in a learner's line still makes valid UTF-8. */
+    private static boolean isEscapedBeyondAscii(char c) {
+        return c == 0x7F || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029';
     }
 
     private void character(char c) {
@@ -86,7 +111,7 @@ public final class Json {
             case '\n' -> out.append("\\n");
             case '\t' -> out.append("\\t");
             default -> {
-                if (c < 0x20 || c == 0x7F || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029') {
+                if (isEscaped(c)) {
                     escape(c);
                 } else {
                     out.append(c);
@@ -95,7 +120,6 @@ public final class Json {
         }
     }
 
-    /** Surrogates are escaped too, so that half a pair in a learner's line still makes valid UTF-8. */
     private void escape(char c) {
         out.append("\\u");
         for (int shift = 12; shift >= 0; shift -= 4) {
