@@ -4,26 +4,26 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
-/** Finds the word that was probably meant. */
+/** Finds the word that a slip of the finger may have meant. */
 public final class Nearest {
     private static final int LONGEST = 60;
 
     private Nearest() {}
 
-    /** The word at the least distance, if at most a third of its letters (one at least) need changing. */
+    /**
+     * The word that takes the fewest changed letters: at most one in three, and one at least. Two neighbours that changed
+     * places count as one change.
+     */
     public static Optional<String> to(String written, Collection<String> words) {
         String small = written.toLowerCase(Locale.ROOT);
-        if (small.length() > LONGEST) {
+        if (small.isEmpty() || small.length() > LONGEST) {
             return Optional.empty();
         }
+        DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(Math.max(1, small.length() / 3));
         return words.stream()
-                .filter(word -> distance(small, word) <= Math.max(1, word.length() / 3))
-                .min(Comparator.comparingInt(word -> distance(small, word)));
-    }
-
-    private static int distance(String small, String word) {
-        return LevenshteinDistance.getDefaultInstance().apply(small, word.toLowerCase(Locale.ROOT));
+                .filter(word -> distance.apply(small, word.toLowerCase(Locale.ROOT)) >= 0)
+                .min(Comparator.comparingInt(word -> distance.apply(small, word.toLowerCase(Locale.ROOT))));
     }
 }

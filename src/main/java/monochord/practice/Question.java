@@ -79,8 +79,14 @@ public final class Question {
         return coaching.derivation();
     }
 
-    /** Why a verdict was given: the rule that was broken, if one is known, then the way to the answer. */
+    /**
+     * Why a verdict was given: the rule that was broken, if one is known, then the way to the answer. An answer that was
+     * not read gives nothing away.
+     */
     public String explain(Verdict verdict) {
+        if (verdict.grade() == Grade.UNREADABLE) {
+            return verdict.message();
+        }
         return Misconception.find(verdict.misconception())
                 .map(broken -> broken.rule() + " " + derivation())
                 .orElse(derivation());

@@ -6,6 +6,7 @@ import monochord.harmony.Bar;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.Slot;
+import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;

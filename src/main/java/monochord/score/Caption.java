@@ -1,5 +1,7 @@
 package monochord.score;
 
+import monochord.theory.Beats;
+
 /**
  * A chord symbol or a word, and the stretch of the score it stands over.
  *

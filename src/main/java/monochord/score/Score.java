@@ -2,6 +2,7 @@ package monochord.score;
 
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.theory.Beats;
 import monochord.theory.Pitch;
 
 /**

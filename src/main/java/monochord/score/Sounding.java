@@ -1,6 +1,7 @@
 package monochord.score;
 
 import java.util.Comparator;
+import monochord.theory.Beats;
 import monochord.theory.Pitch;
 
 /**

@@ -4,7 +4,7 @@
  * <p>A {@link monochord.score.Score} is made by hand, or from chords by {@link monochord.score.Comping}: each {@link
  * monochord.score.Change} becomes a {@link monochord.score.Grip}, what both hands hold, and a grip becomes a score.
  * Flattened, a score is a list of {@link monochord.score.Sounding}: which pitch, from when, for how long. Times are
- * exact {@link monochord.score.Beats}.
+ * exact {@link monochord.theory.Beats}.
  *
  * <p>No I/O, no mutable state. May import {@code theory} and {@code harmony}.
  */

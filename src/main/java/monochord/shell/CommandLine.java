@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
@@ -62,46 +61,38 @@ final class CommandLine {
 
     private int once(List<String> words) {
         Optional<Verb> verb = verbs.find(words.get(0));
-        if (words.contains(MANY)) {
-            return many(verb, words);
+        List<String> sentence = verb.isPresent() ? words.subList(1, words.size()) : words;
+        if (sentence.indexOf(MANY) == 0 && sentence.lastIndexOf(MANY) == 0) {
+            return many(verb, String.join(" ", sentence.subList(1, sentence.size())));
         }
-        String text = String.join(" ", verb.isPresent() ? words.subList(1, words.size()) : words);
+        String text = String.join(" ", sentence);
         int status = say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text));
+        around.out().flush();
         sitting.ear().listenToTheEnd();
         return status;
     }
 
-    /** Answers each line of standard input where {@code -} stands in the sentence, in order. */
-    private int many(Optional<Verb> verb, List<String> words) {
-        List<String> sentence = verb.isPresent() ? words.subList(1, words.size()) : words;
-        int place = sentence.indexOf(MANY);
-        String before = String.join(" ", sentence.subList(0, place));
-        String after = String.join(" ", sentence.subList(place + 1, sentence.size()));
+    /**
+     * Answers each line of standard input in place of the {@code -} that begins a sentence, in order. A hyphen farther on
+     * parts chords: {@code C - F - G}.
+     */
+    private int many(Optional<Verb> verb, String after) {
         int worst = Answer.DONE;
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                String text = joined(before, line, after);
+            for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
+                String text = line.isEmpty() || after.isEmpty() ? line + after : line + " " + after;
                 worst = Math.max(
                         worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
                 if (!lines.ready()) {
                     around.out().flush();
                 }
+                sitting.ear().listenToTheEnd();
             }
             return worst;
         } catch (IOException unreadable) {
             around.err().println("Standard input cannot be read: " + unreadable.getMessage());
             return Answer.FAILED;
         }
-    }
-
-    private static String joined(String before, String line, String after) {
-        return before.isEmpty() && after.isEmpty()
-                ? line
-                : String.join(
-                        " ",
-                        Stream.of(before, line, after)
-                                .filter(part -> !part.isEmpty())
-                                .toList());
     }
 
     /** Results go to standard output, what went wrong to standard error; as JSON everything is a result. */

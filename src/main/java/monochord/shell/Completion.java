@@ -2,21 +2,26 @@ package monochord.shell;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import monochord.harmony.Instrument;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Keys;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
+import monochord.sound.Patch;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
 import org.jline.reader.ParsedLine;
 
-/** Offers verbs at the start of a line, keys behind {@code in from to}, and what each verb takes. */
+/**
+ * Offers verbs at the start of a line, keys behind {@code in from to}, patches behind {@code with}, instruments behind
+ * {@code for}, and what each verb takes; word by word, each time what can follow the words before.
+ */
 final class Completion implements Completer {
-    private static final List<String> BEFORE_A_KEY = List.of("in", "from", "to", "key");
-
     private final Verbs verbs;
     private final Sitting sitting;
 
@@ -27,26 +32,60 @@ final class Completion implements Completer {
 
     @Override
     public void complete(LineReader reader, ParsedLine line, List<Candidate> candidates) {
-        offers(line).map(Candidate::new).forEach(candidates::add);
+        List<String> before = line.words().subList(0, line.wordIndex()).stream()
+                .map(word -> word.toLowerCase(Locale.ROOT))
+                .toList();
+        offers(before).distinct().map(Candidate::new).forEach(candidates::add);
     }
 
-    private Stream<String> offers(ParsedLine line) {
-        int index = line.wordIndex();
-        if (index == 0) {
+    private Stream<String> offers(List<String> before) {
+        if (before.isEmpty()) {
             return verbs.words().stream();
         }
-        if (BEFORE_A_KEY.contains(line.words().get(index - 1))) {
-            return Keys.shortNames().stream();
-        }
-        Optional<Verb> verb = verbs.find(line.words().get(0));
-        return verb.stream()
-                .flatMap(found -> Stream.concat(words(found.candidates(sitting)), found.usage().smallWords().stream()));
+        Optional<Verb> verb = verbs.find(before.get(0));
+        return verb.isEmpty() ? Stream.empty() : offers(verb.get(), before);
     }
 
-    /** Candidates are offered word by word, for the line is completed one word at a time. */
-    private static Stream<String> words(Collection<String> candidates) {
-        return candidates.stream()
-                .flatMap(candidate -> Stream.of(candidate.split(" ")))
-                .distinct();
+    private Stream<String> offers(Verb verb, List<String> before) {
+        Set<String> smallWords = verb.usage().smallWords();
+        int clause = before.size() - 1;
+        while (clause > 0 && !smallWords.contains(before.get(clause))) {
+            clause--;
+        }
+        List<String> said = before.subList(clause + 1, before.size());
+        Stream<String> phrases =
+                clause == 0 ? longestFit(verb.candidates(sitting), said) : next(inClause(before.get(clause)), said);
+        boolean clauseIsEmpty = clause > 0 && said.isEmpty();
+        return clauseIsEmpty ? phrases : Stream.concat(phrases, smallWords.stream());
+    }
+
+    private static Collection<String> inClause(String smallWord) {
+        return switch (smallWord) {
+            case "in", "from", "to" -> Keys.shortNames();
+            case "with" -> Patch.all().stream().map(Patch::toString).toList();
+            case "for" -> Instrument.allNames();
+            default -> List.of();
+        };
+    }
+
+    /** What follows the last words said, as many of them as begin a phrase: a tonic may stand before a scale's name. */
+    private static Stream<String> longestFit(Collection<String> phrases, List<String> said) {
+        for (int from = 0; from < said.size(); from++) {
+            List<String> fit = next(phrases, said.subList(from, said.size())).toList();
+            if (!fit.isEmpty()) {
+                return fit.stream();
+            }
+        }
+        return next(phrases, List.of());
+    }
+
+    /** The next word of each phrase that begins with these words. */
+    private static Stream<String> next(Collection<String> phrases, List<String> said) {
+        return phrases.stream()
+                .map(phrase -> List.of(phrase.split(" ")))
+                .filter(words -> words.size() > said.size())
+                .filter(words ->
+                        String.join(" ", words.subList(0, said.size())).equalsIgnoreCase(String.join(" ", said)))
+                .map(words -> words.get(said.size()));
     }
 }

@@ -102,6 +102,7 @@ final class Prompt {
                 .completer(new Completion(verbs, sitting))
                 .highlighter(new VerbHighlighter(verbs, look))
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                .option(LineReader.Option.CASE_INSENSITIVE, true)
                 .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
                 .build();
         history().ifPresent(file -> reader.setVariable(LineReader.HISTORY_FILE, file));

@@ -1,20 +1,23 @@
 package monochord.shell;
 
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
+import monochord.lesson.Nearest;
+import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.verb.Nearest;
 import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Usage;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
+import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
 /**
@@ -42,21 +45,22 @@ final class Reading {
 
     /** Answers a whole line. */
     Answer read(String line) {
-        return safely(line, () -> understood(line));
+        return safely(line, this::understood);
     }
 
     /** Answers the sentence behind a verb. */
     Answer runSafely(Verb verb, String text) {
-        return safely(text, () -> run(verb, text));
+        return safely(text, said -> run(verb, said));
     }
 
-    private static Answer safely(String line, Supplier<Answer> answer) {
+    private static Answer safely(String line, Function<String, Answer> answer) {
         if (line.length() > LONGEST_LINE) {
             String message = "This line has " + line.length() + " characters; at most " + LONGEST_LINE + " are read.";
             return new Refusal(message, LONGEST_LINE + 1, "");
         }
         try {
-            return answer.get();
+            Manner manner = Manner.of(line);
+            return manner.of(answer.apply(manner.line()));
         } catch (Unreadable unreadable) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         } catch (RuntimeException fault) {
@@ -102,9 +106,11 @@ final class Reading {
                     "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
         }
         try {
-            Music music = MusicText.read(text, sitting.key());
+            Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
+            Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
+            Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.remember(music);
-            return MusicAnswer.of(music, sitting.key());
+            return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return neither(text, word, unreadable);
         }
@@ -117,7 +123,7 @@ final class Reading {
         if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
         }
-        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
+        String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
         return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));
     }
 }

@@ -132,7 +132,9 @@ record ChordName(String suffix, int oddity) {
 
         private boolean add(Degree degree) {
             int number = degree.number();
-            boolean known = Math.abs(degree.alteration()) <= 1 && number != 1 && number != 3 && number != 7;
+            boolean plainFifth = number == 5 && degree.alteration() == 0;
+            boolean known =
+                    Math.abs(degree.alteration()) <= 1 && number != 1 && number != 3 && number != 7 && !plainFifth;
             boolean stands = number != 4 && number != 2
                     || has(3, 0)
                     || has(3, -1)

@@ -8,6 +8,7 @@
  * <table>
  * <caption>The values and how they are written</caption>
  * <tr><td>{@link monochord.theory.NoteName}<td>{@code Eb}
+ * <tr><td>{@link monochord.theory.Beats}<td>{@code 3/2}
  * <tr><td>{@link monochord.theory.Pitch}<td>{@code Eb4}
  * <tr><td>{@link monochord.theory.Interval}<td>{@code m3}
  * <tr><td>{@link monochord.theory.Degree}<td>{@code b6}

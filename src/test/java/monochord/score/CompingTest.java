@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import monochord.theory.Beats;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 import org.junit.jupiter.api.Test;

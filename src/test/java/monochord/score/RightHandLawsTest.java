@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.theory.Beats;
 import monochord.theory.Interval;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import monochord.theory.Beats;
 import monochord.theory.Pitch;
 import monochord.theory.Scale;
 import org.junit.jupiter.api.Test;

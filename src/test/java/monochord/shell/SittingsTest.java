@@ -54,6 +54,21 @@ class SittingsTest {
         assertFalse(sittings().isEmpty());
     }
 
+    /** The sitting in the README is part of one that is replayed here. */
+    @Test
+    void theSittingInTheReadmeIsOneOfThese() throws IOException {
+        List<WrittenSitting.Piece> played = new ArrayList<>();
+        for (Path file : sittings()) {
+            played.addAll(WrittenSitting.parse(Files.readAllLines(file)).exchanges());
+        }
+        List<WrittenSitting.Piece> shown =
+                WrittenSitting.parse(Files.readAllLines(Path.of("README.md"))).exchanges();
+        assertTrue(shown.size() > 3, "only " + shown);
+        assertEquals(
+                List.of(),
+                shown.stream().filter(piece -> !played.contains(piece)).toList());
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("sittings")
     void aSittingGoesAsItIsWritten(Path file) throws IOException {

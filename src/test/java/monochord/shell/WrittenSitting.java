@@ -46,6 +46,14 @@ record WrittenSitting(List<Piece> pieces) {
                 .toList();
     }
 
+    /** What was typed at the prompt and what came back, without the empty lines around it. */
+    List<Piece> exchanges() {
+        return pieces.stream()
+                .filter(piece -> piece.typed.startsWith(MARK))
+                .map(piece -> new Piece(false, piece.typed, piece.text.strip()))
+                .toList();
+    }
+
     /** The same sitting with these answers, the first to the opening. */
     WrittenSitting answered(List<String> answers) {
         List<Piece> answered = new ArrayList<>();

@@ -5,6 +5,8 @@ import java.util.function.Supplier;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.DegreeReading;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
 import monochord.theory.Interval;
 import monochord.theory.Unreadable;
 

@@ -6,6 +6,8 @@ import java.util.function.Supplier;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.NoteReading;
 import monochord.theory.NoteName;
 import monochord.theory.Unreadable;
 

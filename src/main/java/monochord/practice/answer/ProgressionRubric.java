@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.ProgressionReading;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;

@@ -8,6 +8,8 @@ import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.ChordReading;
 import monochord.theory.Chord;
 import monochord.theory.TriadQuality;
 import monochord.theory.Unreadable;

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.NoteReading;
 import monochord.theory.NoteName;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;

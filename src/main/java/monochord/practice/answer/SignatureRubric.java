@@ -5,6 +5,9 @@ import java.util.function.Supplier;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.Signature;
+import monochord.practice.reading.SignatureReading;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 
@@ -37,7 +40,7 @@ public final class SignatureRubric extends Rubric<Signature> {
     @Override
     Verdict accept(Signature given) {
         return given.inOrder()
-                ? verdict(Grade.RIGHT, "Yes: " + wanted().inWords() + ".")
+                ? verdict(Grade.RIGHT, "Yes: " + inWords(wanted()) + ".")
                 : verdict(Grade.REMARK, "Yes. They are written in this order: " + Say.row(wanted().notes()) + ".");
     }
 
@@ -62,6 +65,15 @@ public final class SignatureRubric extends Rubric<Signature> {
                     "One " + (few ? "too few" : "too many") + ". " + reason);
         }
         return verdict(Grade.WRONG, "Those signs belong to " + owner(given) + ". " + reason);
+    }
+
+    /** {@code two sharps, F♯ and C♯}. */
+    private static String inWords(Signature signature) {
+        int size = Math.abs(signature.count());
+        String name = signature.count() < 0 ? "flat" : "sharp";
+        return size == 0
+                ? "no sharps and no flats"
+                : Say.count(size) + " " + name + (size == 1 ? "" : "s") + ", " + Say.list(signature.notes());
     }
 
     private static String order(int direction) {

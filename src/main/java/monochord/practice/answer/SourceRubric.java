@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;

@@ -6,6 +6,8 @@ import java.util.stream.Collectors;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.StepReading;
 import monochord.theory.Scale;
 
 /** Judges the steps of a scale, in half steps from each degree to the next, the last one up to the octave. */

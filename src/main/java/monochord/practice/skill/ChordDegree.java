@@ -73,7 +73,8 @@ final class ChordDegree implements Skill {
                 WRONG_KEY,
                 inRelative,
                 () -> "That is its place in " + Say.key(relative) + ". Here the tonic is " + Say.note(key.tonic())
-                        + ". " + reason(chord, key)));
+                        + ", so " + Say.chord(chord) + " is "
+                        + Numeral.onDegree(chord, key).write(Signs.MUSIC) + "."));
         return slips;
     }
 

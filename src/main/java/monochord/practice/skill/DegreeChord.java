@@ -16,7 +16,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.ChordRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
-import monochord.practice.answer.Tones;
+import monochord.practice.reading.Tones;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;

@@ -82,7 +82,7 @@ final class LoweredDegree implements Skill {
             slips.add(new Slip<>(
                     COUNTED_FROM_ZERO,
                     next,
-                    () -> "That is the " + Degree.of(number % 7 + 1, change).inWords() + ". Count the tonic as 1. "
+                    () -> "That is the " + Degree.of(number % 7 + 1, change).inWords() + ": the tonic counts as 1. "
                             + walk));
         }
         return slips;

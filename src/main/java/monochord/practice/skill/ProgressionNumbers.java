@@ -56,7 +56,11 @@ final class ProgressionNumbers implements Skill {
 
     private static String notLowered(ProgressionSubject about) {
         Chord chord = about.hardest();
-        return Say.chord(chord) + " does not stand on the key's own degree. " + derivation(chord, about);
+        Key key = about.key();
+        int number = about.degree(chord).number();
+        return "The " + Walk.ordinal(number) + " of " + Say.key(key) + " is " + Say.note(key.note(number)) + ". "
+                + Say.chord(chord) + " stands a half step below it, so its number is "
+                + BandNumber.write(chord, key, Signs.MUSIC) + ".";
     }
 
     /** The numbers that come out when one counts from another tonic. */

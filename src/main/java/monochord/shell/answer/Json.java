@@ -96,12 +96,7 @@ public final class Json {
     }
 
     private static boolean isEscaped(char c) {
-        return c < 0x20 || c == '"' || c == '\\' || c >= 0x7F && isEscapedBeyondAscii(c);
-    }
-
-    /** Surrogates are escaped too, so that half a pair in a learner's line still makes valid UTF-8. */
-    private static boolean isEscapedBeyondAscii(char c) {
-        return c == 0x7F || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029';
+        return c < 0x20 || c == '"' || c == '\\' || c >= 0x7F && mayHarm(c);
     }
 
     private void character(char c) {
@@ -118,6 +113,18 @@ public final class Json {
                 }
             }
         }
+    }
+
+    /** What could steer a terminal, break a line or turn text round; and surrogates, for half a pair is no UTF-8. */
+    private static boolean mayHarm(char c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.SURROGATE,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR -> true;
+            default -> false;
+        };
     }
 
     private void escape(char c) {

@@ -2,6 +2,7 @@ package monochord.shell.answer;
 
 import monochord.page.Style;
 import monochord.page.StyledText;
+import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
 
@@ -40,6 +41,9 @@ public record VerdictAnswer(Question question, Verdict verdict, String next) imp
 
     @Override
     public int status() {
+        if (verdict.grade() == Grade.UNREADABLE) {
+            return UNREADABLE;
+        }
         return verdict.grade().isRight() ? DONE : NO;
     }
 }

@@ -41,7 +41,7 @@ public final class Desk {
         return lastQuestion;
     }
 
-    /** The last verdict on that question, or null. */
+    /** The last verdict on a readable answer to that question, or null. */
     public Verdict lastVerdict() {
         return lastVerdict;
     }
@@ -64,8 +64,10 @@ public final class Desk {
     /** Judges an answer to the open question, and clears the desk if it is right. */
     public Verdict answer(String text) {
         Verdict verdict = question.judge(text);
-        lastVerdict = verdict;
-        tries += verdict.grade() == Grade.UNREADABLE ? 0 : 1;
+        if (verdict.grade() != Grade.UNREADABLE) {
+            lastVerdict = verdict;
+            tries++;
+        }
         if (verdict.grade().isRight()) {
             question = null;
         }

@@ -12,7 +12,6 @@ import monochord.lesson.Lesson;
 import monochord.lesson.Part;
 import monochord.practice.Question;
 import monochord.score.Arrangement;
-import monochord.score.Beats;
 import monochord.score.Score;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
@@ -22,6 +21,7 @@ import monochord.shell.answer.PlayAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
 import monochord.sound.Performance;
+import monochord.theory.Beats;
 import monochord.theory.Key;
 
 /**

@@ -1,7 +1,9 @@
 package monochord.shell.verb;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import monochord.lesson.Nearest;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
@@ -47,7 +49,7 @@ final class AskVerb implements Verb {
     private static Skill again(Sentence sentence, Sitting sitting) {
         Skill last = sitting.desk().lastSkill();
         if (last == null) {
-            throw Unreadable.because(sentence.whole(), 0, "a skill", "expected one of " + ids(), EXAMPLE);
+            throw Unreadable.because(sentence.whole(), 0, "a skill", "expected one of " + list(), EXAMPLE);
         }
         return last;
     }
@@ -58,8 +60,18 @@ final class AskVerb implements Verb {
                         text,
                         0,
                         "a skill",
-                        Nearest.to(text, ids()).map(id -> "did you mean " + id).orElse("the skills are " + ids()),
+                        meant(text).map(id -> "did you mean " + id).orElse("the skills are " + list()),
                         EXAMPLE));
+    }
+
+    /** The skill that begins so, else the one a slip of the finger away. */
+    private static Optional<String> meant(String text) {
+        String start = text.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return ids().stream().filter(id -> id.startsWith(start)).findFirst().or(() -> Nearest.to(text, ids()));
+    }
+
+    private static String list() {
+        return String.join(", ", ids());
     }
 
     private static List<String> ids() {

@@ -13,14 +13,14 @@ enum HelpOnQuestion implements Verb {
     HINT("hint", "be helped one step further with the open question") {
         @Override
         Answer help(Sitting sitting) {
-            Desk desk = open(sitting);
+            Desk desk = open("hint", sitting);
             return Saying.of(desk.hint());
         }
     },
     TELL("tell", "be told the answer to the open question and the way to it") {
         @Override
         Answer help(Sitting sitting) {
-            Question question = open(sitting).question();
+            Question question = open("tell", sitting).question();
             sitting.leaveQuestion();
             return Answers.of(Saying.of(question.derivation()), sitting.goOn());
         }
@@ -39,6 +39,9 @@ enum HelpOnQuestion implements Verb {
     SKIP("skip", "leave the open question, or this part of the lesson") {
         @Override
         Answer help(Sitting sitting) {
+            if (!sitting.desk().isOpen() && !sitting.course().isOpen()) {
+                throw useless("skip");
+            }
             sitting.leaveQuestion();
             return sitting.goOn();
         }
@@ -50,11 +53,15 @@ enum HelpOnQuestion implements Verb {
         usage = Usage.of(word, Usage.Topic.LEARNING, word, purpose).withSmallWords();
     }
 
-    private static Desk open(Sitting sitting) {
+    private static Desk open(String word, Sitting sitting) {
         if (!sitting.desk().isOpen()) {
-            throw Unreadable.because("hint", 0, "of use now", "no question is open", "ask interval");
+            throw useless(word);
         }
         return sitting.desk();
+    }
+
+    private static Unreadable useless(String word) {
+        return Unreadable.because(word, 0, "of use now", "no question is open", "ask interval");
     }
 
     abstract Answer help(Sitting sitting);

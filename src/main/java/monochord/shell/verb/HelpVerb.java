@@ -3,6 +3,7 @@ package monochord.shell.verb;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import monochord.lesson.Nearest;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;

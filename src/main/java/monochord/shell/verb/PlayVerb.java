@@ -127,9 +127,4 @@ final class PlayVerb implements Verb {
                     .within(part.text(), part.place());
         }
     }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Patch.all().stream().map(Patch::toString).toList();
-    }
 }

@@ -1,6 +1,7 @@
 package monochord.shell.verb;
 
 import java.util.List;
+import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.MusicAnswer;
@@ -25,7 +26,9 @@ final class ShowVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
-        return MusicAnswer.of(sentence.body().read(text -> MusicText.read(text, key)), key);
+        Music music = sentence.body().read(text -> MusicText.read(text, key));
+        sitting.remember(music);
+        return MusicAnswer.of(music, key);
     }
 
     @Override

@@ -1,6 +1,5 @@
 package monochord.shell.verb;
 
-import java.util.List;
 import monochord.harmony.Instrument;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
@@ -63,10 +62,5 @@ final class TransposeVerb implements Verb {
                     text, 0, "a fret", "expected a number from 0 to " + Transposition.HIGHEST_FRET, "capo 3");
         }
         return Integer.parseInt(text);
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Instrument.allNames();
     }
 }

@@ -96,11 +96,11 @@ class HostileLessonTest {
             "\\",
             "\r"
         };
-        long sound = IntStream.range(0, 100_000)
+        long sound = IntStream.range(0, 8_000)
                 .parallel()
                 .filter(seed -> checked(read(mutated(scraps, new Random(seed)))))
                 .count();
-        assertTrue(sound > 1000 && sound < 99_000, "both happen: " + sound);
+        assertTrue(sound > 80 && sound < 7_920, "both happen: " + sound);
     }
 
     private static String mutated(String[] scraps, Random random) {

@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -6,7 +6,7 @@ import monochord.theory.Chord;
 import monochord.theory.Unreadable;
 
 /** Reads a chord by its symbol, in words ({@code B flat minor}), or by its notes. */
-final class ChordReading {
+public final class ChordReading {
     private record Word(Pattern written, String meant) {}
 
     private static final List<Word> WORDS = List.of(
@@ -21,8 +21,6 @@ final class ChordReading {
             word("[ -]*(?:major|maj)$", ""),
             word("[ -]*(?:minor|min)$", "m"));
 
-    private static final Pattern HAS_WORD = Pattern.compile("[A-Za-z]{3}");
-
     private ChordReading() {}
 
     private static Word word(String written, String meant) {
@@ -30,13 +28,13 @@ final class ChordReading {
     }
 
     /** @throws Unreadable if the text is neither a chord symbol nor notes */
-    static Tones read(String plain, String example) {
+    public static Tones read(String plain, String example) {
         String symbol = symbolText(plain);
         return symbol.indexOf(' ') < 0 ? symbolFirst(symbol, plain, example) : notesFirst(symbol, plain, example);
     }
 
     /** @throws Unreadable if the text is not a chord symbol */
-    static Chord symbol(String plain) {
+    public static Chord symbol(String plain) {
         return Chord.parse(symbolText(plain).replace(" ", ""));
     }
 
@@ -73,7 +71,7 @@ final class ChordReading {
     }
 
     private static String symbolText(String plain) {
-        if (!HAS_WORD.matcher(plain).find()) {
+        if (!AnswerText.hasWord(plain)) {
             return plain;
         }
         String text = plain;

@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import monochord.theory.Unreadable;
  * Reads steps as half steps: {@code W W H}, {@code whole whole half}, {@code tone tone semitone}, {@code 2 2 1}, {@code
  * 1 1 ½}; three half steps as {@code 3}, {@code WH} or {@code 1½}.
  */
-final class StepReading {
+public final class StepReading {
     private static final Map<String, Integer> NAMES = Map.ofEntries(
             Map.entry("w", 2),
             Map.entry("t", 2),
@@ -35,7 +35,7 @@ final class StepReading {
     private StepReading() {}
 
     /** @throws Unreadable if something in it is not a step */
-    static List<Integer> read(String plain, String example) {
+    public static List<Integer> read(String plain, String example) {
         String text = THREE.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("3");
         boolean inTones = text.contains("½") || text.contains(".5");
         List<Integer> steps = new ArrayList<>();

@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,7 @@ import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
 /** Reads a row of chords, by their names or by numerals and numbers. */
-final class ProgressionReading {
+public final class ProgressionReading {
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;|→]+(?:[-–—>]+[\\s,;|→]+)*|[–—]|->");
     private static final Pattern HYPHEN = Pattern.compile("-(?=[^-]*[A-Ga-g1-7IViv])");
     private static final Pattern WORDED_FLAT = Pattern.compile("(?i)(?<![a-z])flat[ -]*(?=[1-7])");
@@ -27,7 +27,7 @@ final class ProgressionReading {
     }
 
     /** @throws Unreadable if something in it is not a chord symbol */
-    static List<Chord> symbols(String plain, String example) {
+    public static List<Chord> symbols(String plain, String example) {
         List<String> tokens = tokens(plain);
         if (tokens.stream().anyMatch(token -> NUMBER.matcher(token).matches() && !startsLikeChord(token))) {
             throw Unreadable.because(plain, 0, "a row of chord names", "those are numbers; name the chords", example);
@@ -41,7 +41,7 @@ final class ProgressionReading {
     }
 
     /** @throws Unreadable if something in it is neither a numeral nor a number */
-    static List<Chord> numbers(String plain, Key key, String example) {
+    public static List<Chord> numbers(String plain, Key key, String example) {
         List<String> tokens = tokens(plain);
         if (tokens.stream().allMatch(token -> "ABCDEFG".indexOf(token.charAt(0)) >= 0)) {
             throw Unreadable.because(

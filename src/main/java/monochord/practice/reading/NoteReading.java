@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import monochord.theory.Unreadable;
  * Reads notes as people write them: {@code Bb D F}, {@code b♭, d, f}, {@code bb-d-f}, {@code B♭/D/F}, {@code Bb, D and F},
  * {@code BbDF}. An octave number is read and left out.
  */
-final class NoteReading {
+public final class NoteReading {
     private static final String WHAT = "a row of notes";
     private static final String ACCIDENTALS = "(?:[b#x♭♯]|𝄪|𝄫)*";
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;:/|&+.()\"'–—→>-]+");
@@ -22,7 +22,7 @@ final class NoteReading {
     private NoteReading() {}
 
     /** @throws Unreadable if something in it is not a note */
-    static List<NoteName> read(String plain, String example) {
+    public static List<NoteName> read(String plain, String example) {
         List<NoteName> notes = new ArrayList<>();
         for (String token : BETWEEN.split(plain)) {
             if (!token.isEmpty() && !token.equalsIgnoreCase("and") && !token.equalsIgnoreCase("then")) {

@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.List;
 import monochord.theory.Key;
@@ -30,11 +30,11 @@ public record Signature(int count, List<NoteName> notes) {
     }
 
     /** Whether these signs stand in some signature, in whatever order. */
-    boolean isRegular() {
+    public boolean isRegular() {
         return Math.abs(count) <= MOST && notes.containsAll(of(count).notes);
     }
 
-    boolean inOrder() {
+    public boolean inOrder() {
         return Math.abs(count) <= MOST && notes.equals(of(count).notes);
     }
 
@@ -48,14 +48,5 @@ public record Signature(int count, List<NoteName> notes) {
 
     private String row(Signs signs) {
         return String.join(" ", notes.stream().map(note -> note.write(signs)).toList());
-    }
-
-    /** {@code two sharps, F♯ and C♯}. */
-    String inWords() {
-        int size = Math.abs(count);
-        String name = count < 0 ? "flat" : "sharp";
-        return size == 0
-                ? "no sharps and no flats"
-                : Say.count(size) + " " + name + (size == 1 ? "" : "s") + ", " + Say.list(notes);
     }
 }

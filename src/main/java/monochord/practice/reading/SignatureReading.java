@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.List;
 import java.util.Locale;
@@ -8,7 +8,7 @@ import monochord.theory.NoteName;
 import monochord.theory.Unreadable;
 
 /** Reads a signature: {@code 2 sharps}, {@code two sharps}, {@code 3b}, {@code F# C#}, {@code none}. */
-final class SignatureReading {
+public final class SignatureReading {
     private static final List<String> COUNTS = List.of("no", "one", "two", "three", "four", "five", "six", "seven");
     private static final Pattern NOTHING = Pattern.compile(
             "(?i)(?:none|nothing|0|no|zero|natural|empty|no accidentals|no signs?|no (?:sharps?|flats?)(?: (?:and|or|,) ?(?:no )?(?:sharps?|flats?))?)\\.?");
@@ -18,7 +18,7 @@ final class SignatureReading {
     private SignatureReading() {}
 
     /** @throws Unreadable if it is neither a count of signs nor a row of them */
-    static Signature read(String plain, String example) {
+    public static Signature read(String plain, String example) {
         if (NOTHING.matcher(plain).matches()) {
             return Signature.of(0);
         }

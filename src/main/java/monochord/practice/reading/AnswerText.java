@@ -1,23 +1,26 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.Unreadable;
 
 /** The text of an answer, made plain: words for accidentals become signs, fillers and decoration go. */
-final class AnswerText {
+public final class AnswerText {
     private static final int LONGEST = 300;
+
+    /** Accidental signs in a row; a double one that is a sign of its own takes two characters. */
+    private static final int MOST_ACCIDENTALS = 5;
+
     private static final Pattern ACCIDENTAL_WORD =
             Pattern.compile("(?i)(?<![a-z])([a-g])[ -]?(double[ -]?)?(flat|sharp|natural)s?(?![a-z])");
     private static final Pattern LONE_SIGN = Pattern.compile("(?<=[A-Ga-g]) +(?=[#♭♯])");
-    private static final Pattern TOO_MANY_ACCIDENTALS = Pattern.compile("(?:[b♭]|𝄫){5}|(?:[#♯x]|𝄪){5}");
     private static final Pattern FILLER =
             Pattern.compile("(?i)(?<![a-z#♭♯])(the|it is|it's|is|notes?|i think)(?![a-z#♭♯])");
 
     private AnswerText() {}
 
     /** @throws Unreadable if nothing is written, or more than any answer could hold */
-    static String plain(String text, String what, String example) {
+    public static String plain(String text, String what, String example) {
         if (text != null && text.length() > LONGEST) {
             throw Unreadable.because(text, LONGEST, what, "it is longer than any answer here", example);
         }
@@ -25,7 +28,7 @@ final class AnswerText {
         if (plain.isEmpty()) {
             throw Unreadable.because("", 0, what, "nothing is written", example);
         }
-        if (TOO_MANY_ACCIDENTALS.matcher(plain).find()) {
+        if (hasManyAccidentals(plain)) {
             throw Unreadable.because(plain, 0, what, "no note has so many accidentals", example);
         }
         return plain;
@@ -33,19 +36,46 @@ final class AnswerText {
 
     private static String withoutDecoration(String text) {
         String signed = withSigns(text.replace("♮", "").replace('−', '-').replace('\u00a0', ' '));
-        return withoutFillers(LONE_SIGN.matcher(signed).replaceAll("")).strip();
+        return withoutFillers(joined(signed)).strip();
+    }
+
+    private static String joined(String text) {
+        return hasAny(text, "#♭♯") ? LONE_SIGN.matcher(text).replaceAll("") : text;
     }
 
     private static String withoutFillers(String text) {
-        return hasAny(text, "tTsSkK") ? FILLER.matcher(text).replaceAll(" ") : text;
+        return hasWord(text) || hasAny(text, "sS") ? FILLER.matcher(text).replaceAll(" ") : text;
     }
 
     private static boolean hasAny(String text, String characters) {
-        return text.chars().anyMatch(c -> characters.indexOf(c) >= 0);
+        for (int i = 0; i < text.length(); i++) {
+            if (characters.indexOf(text.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a word stands in it: three letters in a row. */
+    static boolean hasWord(String text) {
+        int letters = 0;
+        for (int i = 0; i < text.length() && letters < 3; i++) {
+            char c = Character.toLowerCase(text.charAt(i));
+            letters = c >= 'a' && c <= 'z' ? letters + 1 : 0;
+        }
+        return letters == 3;
+    }
+
+    private static boolean hasManyAccidentals(String text) {
+        int row = 0;
+        for (int i = 0; i < text.length() && row < MOST_ACCIDENTALS; i++) {
+            row = "b♭𝄫#♯x𝄪".indexOf(text.charAt(i)) >= 0 ? row + 1 : 0;
+        }
+        return row == MOST_ACCIDENTALS;
     }
 
     private static String withSigns(String text) {
-        if (!hasAny(text, "lLhH")) {
+        if (!hasWord(text)) {
             return text;
         }
         Matcher words = ACCIDENTAL_WORD.matcher(text);

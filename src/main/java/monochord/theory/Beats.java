@@ -1,8 +1,7 @@
-package monochord.score;
+package monochord.theory;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.Unreadable;
 
 /**
  * A length or a time in beats, exact: a third of a beat three times is one beat. One beat is a quarter note.

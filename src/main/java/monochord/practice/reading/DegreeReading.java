@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -8,7 +8,7 @@ import monochord.theory.Numeral;
 import monochord.theory.Unreadable;
 
 /** Reads a numeral, a number, or the words for them: {@code vi}, {@code 6-}, {@code the lowered sixth}, {@code six minor}. */
-final class DegreeReading {
+public final class DegreeReading {
     private record Word(Pattern written, String meant) {}
 
     private static final List<Word> WORDS = List.of(
@@ -36,7 +36,7 @@ final class DegreeReading {
     }
 
     /** @throws Unreadable if the text is neither a numeral nor a number */
-    static Numeral read(String plain, Key key) {
+    public static Numeral read(String plain, Key key) {
         String text = HAS_WORD.matcher(plain).find() ? withoutWords(plain) : plain;
         boolean number =
                 text.codePoints().filter(c -> "b#♭♯".indexOf(c) < 0).limit(1).allMatch(c -> c >= '1' && c <= '7');

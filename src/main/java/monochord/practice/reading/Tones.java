@@ -1,4 +1,4 @@
-package monochord.practice.answer;
+package monochord.practice.reading;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,11 +26,11 @@ public record Tones(List<NoteName> notes, Chord symbol) {
         return new Tones(notes, null);
     }
 
-    boolean hasSameNotes(Tones other) {
+    public boolean hasSameNotes(Tones other) {
         return notes.size() == other.notes.size() && notes.containsAll(other.notes);
     }
 
-    boolean soundsLike(Tones other) {
+    public boolean soundsLike(Tones other) {
         return keys() == other.keys();
     }
 
@@ -38,7 +38,7 @@ public record Tones(List<NoteName> notes, Chord symbol) {
         return notes.stream().mapToInt(note -> 1 << note.pitchClass()).reduce(0, (a, b) -> a | b);
     }
 
-    String write(Signs signs) {
+    public String write(Signs signs) {
         return symbol != null
                 ? symbol.write(signs)
                 : notes.stream().map(note -> note.write(signs)).collect(Collectors.joining(" "));

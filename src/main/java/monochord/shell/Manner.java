@@ -1,0 +1,57 @@
+package monochord.shell;
+
+import java.util.function.UnaryOperator;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+
+/**
+ * The options at the end of a line that change only how its answer looks: {@code --plain} and {@code --ascii}.
+ *
+ * @param line what stands before them
+ */
+record Manner(String line, UnaryOperator<Look> wish) {
+    private static final UnaryOperator<Look> NONE = UnaryOperator.identity();
+    private static final String PLAIN = " --plain";
+    private static final String ASCII = " --ascii";
+
+    static Manner of(String line) {
+        return new Manner(line, NONE).cut();
+    }
+
+    private Manner cut() {
+        String before = line.stripTrailing();
+        if (before.endsWith(PLAIN)) {
+            return without(before, PLAIN, look -> wish.apply(look).asPlain()).cut();
+        }
+        return before.endsWith(ASCII)
+                ? without(before, ASCII, look -> wish.apply(look).inAscii()).cut()
+                : this;
+    }
+
+    private static Manner without(String line, String option, UnaryOperator<Look> wish) {
+        return new Manner(line.substring(0, line.length() - option.length()), wish);
+    }
+
+    Answer of(Answer answer) {
+        return wish == NONE ? answer : new InItsManner(answer, wish);
+    }
+
+    private record InItsManner(Answer answer, UnaryOperator<Look> wish) implements Answer {
+        @Override
+        public StyledText text(Look look) {
+            return answer.text(wish.apply(look));
+        }
+
+        @Override
+        public void json(Json json) {
+            answer.json(json);
+        }
+
+        @Override
+        public int status() {
+            return answer.status();
+        }
+    }
+}

@@ -1,0 +1,379 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.shell.answer.StrictJson;
+import monochord.shell.sitting.Ear;
+import monochord.shell.verb.Verbs;
+import monochord.sound.Performance;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whole runs: what goes to which stream, with which exit status. */
+class CommandLineTest {
+    @TempDir
+    Path folder;
+
+    private static final String PLAIN_CHORD = """
+            A♭maj7  A♭ C E♭ G
+            In C major: ♭VImaj7, degrees ♭6 1 ♭3 5; borrowed from C minor (also phrygian,
+            harmonic minor).
+            """;
+
+    @Test
+    void aVerbAnswersOnStandardOutput() {
+        assertTrue(Run.of("show Abmaj7").result(0).startsWith(PLAIN_CHORD));
+        assertTrue(Run.of("SHOW Abmaj7").result(0).startsWith(PLAIN_CHORD));
+    }
+
+    @Test
+    void musicNeedsNoVerbAndWordsNoQuotes() {
+        assertTrue(Run.of("Abmaj7").result(0).startsWith(PLAIN_CHORD));
+        assertEquals(new Run.Outside().run("show IV I in D"), new Run.Outside().run("show", "IV", "I", "in", "D"));
+    }
+
+    @Test
+    void aLineThatCannotBeReadIsAMessage() {
+        assertEquals("""
+                "Q" is not a chord: expected a letter from A to G at character 1, found 'Q'.
+                Example: Abmaj7
+                Form: show CHORD, SCALE, NOTES or PROGRESSION [in KEY]
+                """, Run.of("show Q").message(2));
+        assertEquals("""
+                "shwo" is neither a verb nor music.
+                Did you mean show?
+                """, Run.of("shwo Abmaj7").message(2));
+    }
+
+    @Test
+    void asJsonAnErrorIsAResult() {
+        assertEquals(
+                "{\"error\":\"\\\"shwo\\\" is neither a verb nor music.\",\"at\":1}\n",
+                Run.of("shwo Abmaj7 --json").result(2));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            int x = 3;       | This looks like Java. Cells of Java are not here yet.
+            Chord.parse("C") | This looks like Java. Cells of Java are not here yet.
+            """)
+    void aLineOfJavaIsToldSo(String line, String said) {
+        assertEquals(said, Run.of(line).message(2).lines().findFirst().orElseThrow());
+    }
+
+    @Test
+    void optionsMayStandAnywhere() {
+        String plain = Run.of("show Ab --plain --ascii").result(0);
+        assertTrue(plain.startsWith("Ab  Ab C Eb\n"), plain);
+        assertFalse(plain.contains("──"), plain);
+        assertEquals(plain, Run.of("--ascii show --plain Ab").result(0));
+        assertEquals(plain, new Run.Outside().run("show Ab --ascii --plain").result(0));
+    }
+
+    static Stream<String> verbs() {
+        return new Verbs().words().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("verbs")
+    void everyVerbTellsItsFormAndItsExamplesWork(String verb) {
+        Run help = Run.of(verb + " --help");
+        assertEquals(help, Run.of("help " + verb));
+        assertTrue(help.result(0).startsWith(verb), help.out());
+        help.lines().stream()
+                .filter(line -> line.startsWith("  " + verb))
+                .map(String::strip)
+                .forEach(this::works);
+    }
+
+    private void works(String example) {
+        Run run = new Run.Outside().inFolder(folder).run(example.split(" "));
+        int expected = example.startsWith("check") ? 1 : 0; // the example's file is not there
+        assertEquals(List.of(expected, ""), List.of(run.status(), run.err()), example);
+    }
+
+    @Test
+    void helpAloneListsEveryVerb() {
+        String help = Run.of("--help").result(0);
+        verbs().forEach(verb -> assertTrue(help.contains("\n  " + verb + " "), verb));
+        assertEquals(help, Run.of("-h").result(0));
+        assertEquals(help, Run.of("help").result(0));
+        assertTrue(Run.of("help ears").result(0).contains("decibel")
+                || Run.of("help ears").result(0).contains("dB"));
+        assertTrue(Run.of("help hands").result(0).contains("Stop at pain"));
+        assertTrue(Run.of("help writing").result(0).contains("viiø7"));
+        assertEquals(2, Run.of("help motoin").status());
+    }
+
+    @Test
+    void aWrongAnswerIsStatusOneAndAResult() {
+        assertEquals(1, Run.of("ask degree-quality of 3 in Eb --answer major").status());
+        assertEquals("", Run.of("ask degree-quality of 3 in Eb --answer major").err());
+    }
+
+    // --- standard input
+
+    @Test
+    void aHyphenReadsASentenceALine() {
+        Run run = new Run.Outside().typing("bVI\nxyz\n\nV7/V\n4").run("numeral", "-", "in", "Eb", "--json");
+        assertEquals(2, run.status());
+        assertEquals("", run.err());
+        assertEquals(5, run.lines().size());
+        assertEquals("Cb", field(run, 0, "symbol"));
+        assertEquals(2L, field(run, 1, "at"));
+        assertEquals(1L, field(run, 2, "at"));
+        assertEquals("F7", field(run, 3, "symbol"));
+        assertEquals("Ab", field(run, 4, "symbol"));
+    }
+
+    private static Object field(Run run, int line, String name) {
+        return StrictJson.object(run.lines().get(line)).get(name);
+    }
+
+    @Test
+    void aHyphenAloneReadsWholeLinesAndKeepsTheirOrder() {
+        Run run = new Run.Outside()
+                .typing("key D\r\nIV\r\nshow what\r\nC E G in F\r\n")
+                .run("-", "--json");
+        assertEquals(List.of(4, 2), List.of(run.lines().size(), run.status()));
+        assertEquals("D major", field(run, 0, "key"));
+        assertEquals("G", field(run, 1, "symbol"), "IV in the key that was settled");
+        assertEquals(1L, field(run, 2, "at"));
+        assertEquals("progression", field(run, 3, "kind"));
+    }
+
+    @Test
+    void goodLinesGoOnAfterBadOnes() {
+        Run run = new Run.Outside().typing("C E G\nH\nD F A\n").run("name", "-");
+        assertTrue(run.out().startsWith("C E G is C"), run.out());
+        assertTrue(run.out().contains("\nD F A is Dm"), run.out());
+        assertTrue(run.err().startsWith("\"H\" is not a note name"), run.err());
+        assertEquals(2, run.status());
+    }
+
+    @Test
+    void anEmptyInputIsNoError() {
+        assertEquals(new Run(0, "", ""), new Run.Outside().run("show", "-"));
+        assertEquals(new Run(0, "", ""), new Run.Outside().run());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"C - F - G", "show C - F - G", "show IV - I"})
+    void aHyphenBetweenChordsIsNotStandardInput(String sentence) {
+        Run run = new Run.Outside().typing("nothing of this is read\n").run(sentence.split(" "));
+        assertTrue(run.result(0).startsWith("In C major\n"), run.out());
+    }
+
+    @Test
+    void aPipeWithoutAVerbIsAConversation() {
+        Run run = new Run.Outside().typing("""
+                key Eb
+                ask degree-quality of 3
+                major
+                minor
+                quit
+                show C
+                """).run();
+        assertEquals("", run.err());
+        assertEquals(0, run.status());
+        assertTrue(run.out().startsWith("E♭ major: three flats, B♭, E♭ and A♭.\n"), run.out());
+        assertTrue(run.out().endsWith("Until next time.\n"), "quit ends it: " + run.out());
+        assertFalse(run.out().contains("\033"));
+    }
+
+    @Test
+    void standardInputThatBreaksIsSaidSo() {
+        InputStream broken = new InputStream() {
+            @Override
+            public int read() throws IOException {
+                throw new IOException("the line went dead");
+            }
+        };
+        for (String[] arguments : List.of(new String[0], new String[] {"show", "-"})) {
+            java.io.ByteArrayOutputStream err = new java.io.ByteArrayOutputStream();
+            PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
+            int status = new CommandLine(new Run.Outside().around(broken, nowhere, new PrintStream(err, true)))
+                    .run(arguments);
+            assertEquals(3, status);
+            assertEquals("Standard input cannot be read: the line went dead\n", err.toString());
+        }
+    }
+
+    // --- hostile lines
+
+    @Test
+    void aLineOfAMegabyteIsRefusedAtOnce() {
+        String line = "C ".repeat(1 << 19);
+        Run run = new Run.Outside().typing(line + "\nshow D\n").run("-", "--json");
+        assertEquals(
+                "{\"error\":\"This line has 1048576 characters; at most 10000 are read.\",\"at\":10001}",
+                run.lines().get(0));
+        assertEquals("D", field(run, 1, "symbol"));
+        assertEquals(2, new Run.Outside().run("show", line).status());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "show",
+                "name",
+                "numeral",
+                "borrow",
+                "transpose",
+                "play",
+                "key",
+                "learn",
+                "ask",
+                "help",
+                "check",
+                ""
+            })
+    void controlCharactersNeverReachTheTerminal(String verb) {
+        String hostile = "C\0\33[31m\u009b2J\7\b\u202e\u2028\uD834x\tD";
+        for (String option : List.of("--plain", "--ascii", "--json")) {
+            Run run = new Run.Outside()
+                    .run(verb.isEmpty() ? new String[] {hostile, option} : new String[] {verb, hostile, option});
+            String shown = run.out() + run.err();
+            assertTrue(shown.length() > 10, shown);
+            assertTrue(
+                    shown.chars().noneMatch(c -> c != '\n' && Character.isISOControl(c)),
+                    () -> verb + " shows " + shown);
+            assertTrue(shown.chars().noneMatch(c -> c == 0x202E || c == 0x2028), () -> verb + " turns text round");
+        }
+    }
+
+    @Test
+    void bytesThatAreNoUtf8AreReadAsSomethingElse() {
+        byte[] bytes = {'s', 'h', 'o', 'w', ' ', 'C', (byte) 0xC3, '\n', 's', 'h', 'o', 'w', ' ', 'D', '\n'};
+        Run run = new Run.Outside().bytes(bytes).run("-", "--json");
+        assertEquals(2, run.lines().size());
+        assertEquals("D", field(run, 1, "symbol"));
+    }
+
+    // --- files
+
+    @Test
+    void musicIsWrittenIntoTheFolderTheRunBeganIn() throws IOException {
+        Run run = new Run.Outside().inFolder(folder).run("play IV I --wav two chords.wav --midi a.mid".split(" "));
+        assertEquals(0, run.status(), run.err());
+        assertArrayEquals(new byte[] {'M', 'T', 'h', 'd'}, start(folder.resolve("a.mid")));
+        assertArrayEquals(new byte[] {'R', 'I', 'F', 'F'}, start(folder.resolve("two chords.wav")));
+        assertTrue(run.out().startsWith("Written: "), run.out());
+    }
+
+    private static byte[] start(Path file) throws IOException {
+        return java.util.Arrays.copyOf(Files.readAllBytes(file), 4);
+    }
+
+    @Test
+    void aFileThatCannotBeWrittenIsStatusThree() throws IOException {
+        Files.createDirectory(folder.resolve("taken.wav"));
+        Files.writeString(folder.resolve("plain"), "x");
+        for (String file : List.of("nowhere/a.wav", "taken.wav", "plain/a.wav")) {
+            Run run = new Run.Outside().inFolder(folder).run("play", "C", "--wav", file);
+            String message = run.message(3);
+            assertTrue(
+                    message.replace("\n", "")
+                            .contains(Path.of(file).getFileName().toString()),
+                    message);
+            assertFalse(message.contains("Exception"), message);
+            Run midi = new Run.Outside().inFolder(folder).run("play", "C", "--midi", file, "--json");
+            assertEquals(3, midi.status());
+            assertTrue(StrictJson.object(midi.out().strip()).containsKey("error"));
+        }
+    }
+
+    @Test
+    void aFileNeedsAName() {
+        assertEquals(2, Run.of("play C --wav").status());
+        assertEquals(2, new Run.Outside().run("play", "C", "--midi", "a\0b").status());
+    }
+
+    @Test
+    void aFolderWithoutLessonsIsNoFault() {
+        Run.Outside nowhere = new Run.Outside().withLessons(folder.resolve("none"));
+        assertEquals(
+                "There are no lessons where they should be.\n",
+                nowhere.run("lessons").result(0));
+        assertEquals("{\"lessons\":[]}\n", nowhere.run("lessons", "--json").result(0));
+        assertEquals(2, nowhere.run("learn").status());
+        assertEquals(2, nowhere.run("learn", "1.1").status());
+        assertEquals(0, nowhere.run("check").status());
+        assertTrue(nowhere.typing("\n").run().result(0).startsWith("Type a chord"));
+    }
+
+    @Test
+    void aLessonWithFaultsDoesNotHideTheGoodOnes() throws IOException {
+        Path book = Files.createDirectory(folder.resolve("1-a-book"));
+        Files.copy(
+                Run.OUR_LESSONS.resolve("1-how-scales-are-built/1-steps-and-half-steps.md"),
+                book.resolve("1-steps.md"));
+        Files.writeString(
+                book.resolve("2-broken.md"),
+                "---\ntitle: Broken\ngrade: 1\nskills: [stepz]\n---\n\n```show\nH\33[2J\n```\n");
+        Run.Outside library = new Run.Outside().withLessons(folder);
+
+        String list = library.run("lessons").result(0);
+        assertTrue(list.contains("  1.1  Steps and half steps  grade 1\n"), list);
+        assertTrue(list.contains("  1.2  Broken  has faults: check it\n"), list);
+        assertEquals(0, library.run("learn", "1.1").status());
+        Run learn = library.run("learn", "1.2");
+        assertEquals(1, learn.status());
+        assertTrue(learn.out().contains("2-broken.md:"), learn.out());
+        Run check = library.run("check");
+        assertEquals(List.of(1, ""), List.of(check.status(), check.err()));
+        assertTrue(check.out().chars().noneMatch(c -> c == 033), check.out());
+        assertEquals(1, library.run("check", "--json").lines().size());
+        assertTrue(library.typing("learn 1.2\nlearn 1.1\n").run().out().contains("1.1  Steps and half steps"));
+    }
+
+    // --- sound
+
+    @Test
+    void whatIsPlayedIsHeardToItsEnd() {
+        java.util.ArrayList<String> heard = new java.util.ArrayList<>();
+        Ear ear = new Ear() {
+            @Override
+            public String play(Performance performance) {
+                heard.add("play at " + performance.tempo());
+                return "";
+            }
+
+            @Override
+            public void stop() {
+                heard.add("stop");
+            }
+
+            @Override
+            public void listenToTheEnd() {
+                heard.add("listen");
+            }
+        };
+        new Run.Outside().hearing(ear).run("play", "C", "at", "99");
+        assertEquals(List.of("play at 99", "listen"), heard);
+        heard.clear();
+        new Run.Outside().hearing(ear).typing("C\nD\n").run("play", "-", "at", "60");
+        assertEquals(List.of("play at 60", "listen", "play at 60", "listen"), heard);
+        heard.clear();
+        new Run.Outside().hearing(ear).typing("show C\nplay at 60\n").run();
+        assertEquals(List.of("play at 60", "listen"), heard);
+        heard.clear();
+        new Run.Outside().hearing(ear).typing("play C at 60\nstop\nquit\n").run();
+        assertEquals(List.of("play at 60", "stop", "stop", "listen"), heard);
+    }
+}

@@ -1,0 +1,147 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import org.jline.reader.Candidate;
+import org.jline.reader.Parser;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CompletionTest {
+    private static final List<String> VERBS = List.of(
+            "key",
+            "show",
+            "name",
+            "numeral",
+            "borrow",
+            "transpose",
+            "play",
+            "stop",
+            "lessons",
+            "learn",
+            "ask",
+            "hint",
+            "tell",
+            "why",
+            "skip",
+            "check",
+            "help",
+            "quit");
+
+    private static List<String> offers(String line) {
+        Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS));
+        List<Candidate> candidates = new ArrayList<>();
+        new Completion(new Verbs(), sitting)
+                .complete(null, new Words().parse(line, line.length(), Parser.ParseContext.COMPLETE), candidates);
+        return candidates.stream().map(Candidate::value).toList();
+    }
+
+    @Test
+    void verbsBeginALine() {
+        assertEquals(VERBS, offers(""));
+        assertEquals(VERBS, offers("sh"));
+    }
+
+    @ParameterizedTest(name = "<{0}>")
+    @CsvSource(quoteCharacter = '`', textBlock = """
+            `show IV I in `
+            `show IV I In `
+            `play 4 1 5 in E`
+            `transpose C from `
+            `transpose C from C to `
+            """)
+    void allThirtyKeysFollowInFromAndTo(String line) {
+        List<String> offers = offers(line);
+        assertEquals(
+                30, offers.stream().filter(key -> key.matches("[A-G][b#]?m?")).count(), offers::toString);
+        assertTrue(offers.containsAll(List.of("C", "Eb", "F#", "Cb", "Am", "Ebm", "G#m")), offers::toString);
+    }
+
+    @Test
+    void aKeyIsNamedInTwoWords() {
+        assertTrue(
+                offers("key ").containsAll(List.of("C", "Gb", "F#", "D#")),
+                () -> offers("key ").toString());
+        assertEquals(List.of("major", "minor"), offers("KEY e "));
+    }
+
+    @Test
+    void aScaleIsNamedBehindItsTonic() {
+        assertEquals(List.of("minor", "in"), offers("show E harmonic "));
+        assertTrue(offers("show E ").containsAll(List.of("major", "harmonic", "dorian", "in")));
+    }
+
+    @Test
+    void patchesFollowWithWordByWord() {
+        assertTrue(offers("play C with ").containsAll(List.of("Electric", "Church", "Vibraphone")));
+        assertFalse(offers("play C with ").contains("Piano"));
+        assertEquals(List.of("Organ", "at", "with", "in"), inOrder(offers("play C with church ")));
+        assertFalse(offers("play ").contains("Church"), "a patch is no music");
+    }
+
+    /** Small words are a set: put them into one order behind the rest. */
+    private static List<String> inOrder(List<String> offers) {
+        List<String> ordered = new ArrayList<>(offers);
+        List<String> small = List.of("at", "with", "in");
+        ordered.sort(java.util.Comparator.comparingInt(small::indexOf));
+        return ordered;
+    }
+
+    @Test
+    void instrumentsFollowForWordByWord() {
+        assertTrue(
+                offers("transpose C for ").containsAll(List.of("alto", "clarinet")),
+                () -> offers("transpose C for ").toString());
+        assertTrue(
+                offers("transpose C for alto ").contains("sax"),
+                () -> offers("transpose C for alto ").toString());
+    }
+
+    @Test
+    void lessonsFollowLearnByTheirNumbers() {
+        assertEquals(List.of("1.1", "1.2", "1.3", "2.1", "2.2", "2.3", "3.1", "3.2", "3.3", "in"), offers("learn "));
+    }
+
+    @Test
+    void skillsFollowAsk() {
+        assertTrue(offers("ask ")
+                .containsAll(List.of(
+                        "steps",
+                        "scale-spelling",
+                        "key-signature",
+                        "interval",
+                        "triad-spelling",
+                        "degree-quality",
+                        "degree-chord",
+                        "chord-degree",
+                        "lowered-degree",
+                        "borrowed-chord",
+                        "borrowed-source",
+                        "progression-in-key",
+                        "progression-numbers")));
+    }
+
+    @Test
+    void verbsFollowHelpAndSmallWordsFollowWhatTheyBelongTo() {
+        assertTrue(offers("help ").containsAll(VERBS));
+        assertTrue(offers("play IV I ").containsAll(List.of("in", "at", "with")));
+        assertTrue(offers("transpose C ").containsAll(List.of("from", "to", "for", "capo")));
+        assertFalse(offers("quit ").contains("in"));
+    }
+
+    @Test
+    void nothingFollowsAWordThatIsNoVerb() {
+        assertEquals(List.of(), offers("F C "));
+        assertEquals(List.of(), offers("xyz \"a b"));
+    }
+}

@@ -1,0 +1,266 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What the command line promises to scripts, row by row, whole lines of JSON.
+ *
+ * <p>The chords are spelled by hand: triads and sevenths in thirds on the scale named, the scales by their steps
+ * (Integrated Music Theory, lessons 4, 8 and 16a; Open Music Theory, "scales"). Which modes hold a borrowed chord was
+ * found by writing the modes out.
+ */
+class PromisesTest {
+    private static final String NONE = "";
+
+    private static String json(String sentence) {
+        return Run.of(sentence, "--json").result(0).stripTrailing();
+    }
+
+    private static String list(String words, String between) {
+        return words.isEmpty()
+                ? "[]"
+                : Arrays.stream(words.split(between)).collect(Collectors.joining("\",\"", "[\"", "\"]"));
+    }
+
+    private static String notes(String notes) {
+        return list(notes, " ");
+    }
+
+    /** A row, its names as they are said: numeral, number, symbol. */
+    private static String row(String names, String tones, String borrowedFrom, String key) {
+        String[] name = names.split(" ");
+        String root = tones.split(" ")[0];
+        return rowOn(root, name, tones, borrowedFrom, key);
+    }
+
+    private static String rowOn(String bass, String[] name, String tones, String borrowedFrom, String key) {
+        String root = tones.split(" ")[0];
+        return "{\"numeral\":\"" + name[0] + "\",\"number\":\"" + name[1] + "\",\"symbol\":\"" + name[2]
+                + "\",\"root\":\"" + root + "\",\"bass\":\"" + bass + "\",\"tones\":" + notes(tones)
+                + ",\"borrowedFrom\":" + list(borrowedFrom, ", ") + ",\"key\":\"" + key + "\"}";
+    }
+
+    private static String changed(String row, String degrees) {
+        return row.substring(0, row.length() - 1) + ",\"changed\":" + notes(degrees) + "}";
+    }
+
+    private static String chords(String... rows) {
+        return Stream.of(rows).collect(Collectors.joining(",", "\"chords\":[", "]"));
+    }
+
+    @ParameterizedTest(name = "show {0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            Abmaj7       | Abmaj7 | Ab | Ab | Ab C Eb G       | P1 M3 P5 M7
+            F/A          | F/A    | F  | A  | F A C           | P1 M3 P5
+            Bø           | Bm7b5  | B  | B  | B D F A         | P1 m3 d5 m7
+            Ebsus4       | Ebsus4 | Eb | Eb | Eb Ab Bb        | P1 P4 P5
+            G#dim7       | G#dim7 | G# | G# | G# B D F        | P1 m3 d5 d7
+            C6/9         | C6/9   | C  | C  | C E G A D       | P1 M3 P5 M6 M9
+            bVI in Gb    | Ebb    | Ebb | Ebb | Ebb Gb Bbb    | P1 M3 P5
+            viio7 in G#m | F##dim7 | F## | F## | F## A# C# E  | P1 m3 d5 d7
+            4 in A minor | Dm     | D  | D  | D F A           | P1 m3 P5
+            """)
+    void showsAChord(String text, String symbol, String root, String bass, String tones, String intervals) {
+        assertEquals(
+                "{\"kind\":\"chord\",\"symbol\":\"" + symbol + "\",\"root\":\"" + root + "\",\"bass\":\"" + bass
+                        + "\",\"tones\":" + notes(tones) + ",\"intervals\":" + notes(intervals) + "}",
+                json("show " + text));
+    }
+
+    @ParameterizedTest(name = "show {0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            E harmonic minor      | E harmonic minor | E F# G A B C D#       | 1
+            Gb major              | Gb major         | Gb Ab Bb Cb Db Eb F   | -6
+            D dorian              | D dorian         | D E F G A B C         | 0
+            Bb mixolydian         | Bb mixolydian    | Bb C D Eb F G Ab      | -3
+            G# minor              | G# minor         | G# A# B C# D# E F#    | 5
+            minor in C            | C minor          | C D Eb F G Ab Bb      | -3
+            C whole-tone          | C whole-tone     | C D E F# G# A#        | null
+            """)
+    void showsAScale(String text, String name, String tones, String signature) {
+        assertEquals(
+                "{\"kind\":\"scale\",\"name\":\"" + name + "\",\"tones\":" + notes(tones) + ",\"signature\":"
+                        + signature + "}",
+                json("show " + text));
+    }
+
+    @Test
+    void showsAProgressionAsRows() {
+        String expected = "{\"kind\":\"progression\",\"key\":\"D major\","
+                + chords(
+                        row("IV 4 G", "G B D", NONE, "D major"),
+                        row("bVI b6 Bb", "Bb D F", "D minor, D phrygian, D locrian, D harmonic minor", "D major"),
+                        row("I 1 D", "D F# A", NONE, "D major"))
+                + "}";
+        assertEquals(expected, json("show IV bVI I in D"));
+        assertEquals(expected, json("show 4 b6 1 in D"));
+        assertEquals(expected, json("show G Bb D in D"));
+        assertEquals(expected, json("G Bb D in D"));
+    }
+
+    @Test
+    void showsNotes() {
+        assertEquals(
+                "{\"kind\":\"notes\",\"pitches\":[\"C4\",\"E4\",\"G4\"],\"notes\":[\"C\",\"E\",\"G\"],"
+                        + "\"names\":[{\"symbol\":\"C\",\"bySound\":false}]}",
+                json("show C4 E4 G4"));
+    }
+
+    @Test
+    void namesAChordInAKeyThreeWays() {
+        assertEquals(
+                row("bVI b6 Ab", "Ab C Eb", "C minor, C phrygian, C locrian, C harmonic minor", "C major"),
+                json("numeral bVI in C"));
+        assertEquals(row("V7/V 27 F7", "F A C Eb", "Eb lydian", "Eb major"), json("numeral V7/V in Eb"));
+        assertEquals(
+                row("iiø7 2-7b5 Dm7b5", "D F Ab C", "C minor, C harmonic minor", "C major"),
+                json("numeral Dm7b5 in C"));
+        assertEquals(row("VII 7 G", "G B D", NONE, "A minor"), json("numeral VII in Am"));
+        assertEquals(row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"), json("numeral 4 in Eb"));
+        assertEquals(rowOn("E", "I6 1/3 C/E".split(" "), "C E G", NONE, "C major"), json("numeral C/E in C"));
+    }
+
+    @Test
+    void namesNotesBestFirst() {
+        assertEquals(
+                "{\"notes\":[\"C\",\"E\",\"G\",\"A\"],\"names\":[{\"symbol\":\"C6\",\"bySound\":false},"
+                        + "{\"symbol\":\"Am7/C\",\"bySound\":false}]}",
+                json("name C E G A"));
+        assertEquals(
+                "{\"notes\":[\"A\",\"C\",\"E\",\"G\"],\"names\":[{\"symbol\":\"Am7\",\"bySound\":false},"
+                        + "{\"symbol\":\"C6/A\",\"bySound\":false}]}",
+                json("name A-C-E-G in C"));
+    }
+
+    @Test
+    void listsWhatAKeyBorrowsFromAMode() {
+        String key = "A major";
+        String mixolydian = "A mixolydian";
+        String three = "A mixolydian, A dorian, A minor";
+        assertEquals(
+                "{\"key\":\"A major\","
+                        + chords(
+                                changed(row("iiio 3o C#dim", "C# E G", mixolydian, key), "b7"),
+                                changed(row("v 5- Em", "E G B", three, key), "b7"),
+                                changed(row("bVII b7 G", "G B D", three, key), "b7"),
+                                changed(row("I7 17 A7", "A C# E G", mixolydian, key), "b7"),
+                                changed(row("iiiø7 3-7b5 C#m7b5", "C# E G B", mixolydian, key), "b7"),
+                                changed(row("v7 5-7 Em7", "E G B D", three, key), "b7"),
+                                changed(row("bVIImaj7 b7maj7 Gmaj7", "G B D F#", "A mixolydian, A dorian", key), "b7"))
+                        + "}",
+                json("borrow mixolydian in A"));
+    }
+
+    @Test
+    void transposesToAKeyForAnInstrumentAndForACapo() {
+        assertEquals(
+                "{\"from\":\"C major\",\"key\":\"Eb major\","
+                        + chords(
+                                row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"),
+                                row(
+                                        "bVI b6 Cb",
+                                        "Cb Eb Gb",
+                                        "Eb minor, Eb phrygian, Eb locrian, Eb harmonic minor",
+                                        "Eb major"))
+                        + "}",
+                json("transpose F Ab from C to Eb"));
+        assertEquals(
+                "{\"from\":\"C major\",\"key\":\"A major\"," + chords(row("IV 4 D", "D F# A", NONE, "A major")) + "}",
+                json("transpose F in C for alto sax"));
+        assertEquals(
+                "{\"from\":\"Bb major\",\"key\":\"G major\"," + chords(row("vi 6- Em", "E G B", NONE, "G major")) + "}",
+                json("transpose Gm in Bb capo 3"));
+    }
+
+    @Test
+    void tellsAKey() {
+        assertEquals(
+                "{\"kind\":\"key\",\"key\":\"Eb major\",\"signature\":-3,\"tones\":" + notes("Eb F G Ab Bb C D")
+                        + ",\"triads\":" + notes("Eb Fm Gm Ab Bb Cm Ddim") + ",\"numbers\":"
+                        + notes("1 2- 3- 4 5 6- 7o")
+                        + ",\"relative\":\"C minor\",\"parallel\":\"Eb minor\"}",
+                json("key Eb"));
+    }
+
+    private static final String BORROWED =
+            "\"skill\":\"borrowed-chord\",\"subject\":\"bVI\",\"key\":\"D major\",\"seed\":4,"
+                    + "\"prompt\":\"Which chord is ♭VI in D major, the major chord on the lowered sixth?\",\"form\":\"chord\"";
+
+    @Test
+    void asksUnderASeed() {
+        assertEquals("{" + BORROWED + "}", json("ask borrowed-chord of bVI in D --seed 4"));
+        assertEquals(json("ask interval in D --seed 12"), json("ask interval in D --seed 12"));
+        assertEquals("{" + BORROWED.replace(":4,", ":7,") + "}", json("ask borrowed-chord of bVI in D"));
+    }
+
+    @Test
+    void judgesAnAnswer() {
+        Run right = Run.of("ask borrowed-chord of bVI in D --seed 4 --json --answer Bb D F");
+        assertEquals(
+                "{" + BORROWED + ",\"verdict\":\"right\",\"misconception\":null,"
+                        + "\"message\":\"Yes: B♭, which is B♭ D F.\",\"expected\":\"Bb\"}\n",
+                right.result(0));
+    }
+
+    @ParameterizedTest(name = "ask {0} --answer {1}: {2}, {3}")
+    @CsvSource(delimiter = '|', textBlock = """
+            borrowed-chord of bVI in D       | Bb         | right      | null             | 0
+            borrowed-chord of bVI in D       | Bb D F#    | nearly     | root-only        | 1
+            borrowed-chord of bVI in D       | Bm         | wrong      | not-lowered      | 1
+            borrowed-chord of bVI in D       | A# D F     | nearly     | spelled-by-sound | 1
+            borrowed-chord of bVI in D       | what       | unreadable | null             | 2
+            scale-spelling of E harmonic minor | E F# G A B C D | nearly | not-raised       | 1
+            triad-spelling of Abm            | A♭, C♭, E♭ | right      | null             | 0
+            triad-spelling of Abm            | Ab B Eb    | nearly     | spelled-by-sound | 1
+            degree-quality of 3 in Eb        | minor      | right      | null             | 0
+            degree-quality of 3 in Eb        | major      | wrong      | quality-of-the-key | 1
+            borrowed-source of bVI in D      | B minor    | wrong      | relative-for-parallel | 1
+            """)
+    void tellsWhichProcedureWentWrong(String ask, String answer, String verdict, String misconception, int status) {
+        Run run = Run.of("ask " + ask + " --json --answer " + answer);
+        String id = misconception.equals("null") ? "null" : "\"" + misconception + "\"";
+        String fields = "\"verdict\":\"" + verdict + "\",\"misconception\":" + id + ",\"message\":\"";
+        assertEquals(List.of(status, true), List.of(run.status(), run.out().contains(fields)), run::out);
+        assertEquals("", run.err());
+    }
+
+    @Test
+    void playsInSilence() {
+        assertEquals("{\"kind\":\"play\",\"tempo\":84,\"remark\":\"\"}", json("play IV I in D at 84"));
+        assertEquals("{\"message\":\"Silence.\"}", json("stop"));
+    }
+
+    @Test
+    void listsLessonsAndBeginsOne() {
+        String lessons = json("lessons");
+        assertEquals(
+                "{\"lessons\":[{\"number\":\"1.1\",\"slug\":\"steps-and-half-steps\",\"title\":\"Steps and half steps\","
+                        + "\"book\":\"How scales are built\",\"grade\":1},",
+                lessons.substring(0, lessons.indexOf("},") + 2));
+        assertEquals(9, lessons.split("\"number\"").length - 1);
+        assertEquals(
+                "{\"kind\":\"lesson\",\"number\":\"3.1\",\"slug\":\"the-chord-under-the-sixth\","
+                        + "\"title\":\"The chord under the sixth\",\"grade\":5,\"key\":\"A major\"}",
+                json("learn 3.1 in A"));
+    }
+
+    @Test
+    void saysWhereALineCannotBeRead() {
+        assertEquals(
+                "{\"error\":\"\\\"Hm\\\" is not a chord: expected a letter from A to G at character 1, found 'H'. "
+                        + "Example: Abmaj7\",\"at\":8}\n",
+                Run.of("show Abmaj7 Hm --json").result(2));
+        assertEquals(
+                "{\"error\":\"\\\"H\\\" is not a key: expected a letter from A to G at character 1, found 'H'. "
+                        + "Example: D major\",\"at\":6}\n",
+                Run.of("show C in H --json").result(2));
+    }
+}

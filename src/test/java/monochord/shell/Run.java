@@ -1,0 +1,94 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import monochord.shell.sitting.Ear;
+
+/**
+ * What one whole run of the program came to.
+ *
+ * @param status the exit status
+ */
+record Run(int status, String out, String err) {
+    static final Path OUR_LESSONS = Path.of("lessons");
+
+    /** Everything outside a run: nothing typed, no terminal, seed 7, no sound. */
+    record Outside(byte[] in, Map<String, String> environment, Path folder, Path lessons, Ear ear) {
+        Outside() {
+            this(new byte[0], Map.of(), Path.of(""), OUR_LESSONS, Ear.silent());
+        }
+
+        Outside typing(String lines) {
+            return new Outside(lines.getBytes(StandardCharsets.UTF_8), environment, folder, lessons, ear);
+        }
+
+        Outside bytes(byte[] bytes) {
+            return new Outside(bytes, environment, folder, lessons, ear);
+        }
+
+        Outside inFolder(Path other) {
+            return new Outside(in, environment, other, lessons, ear);
+        }
+
+        Outside withLessons(Path other) {
+            return new Outside(in, environment, folder, other, ear);
+        }
+
+        Outside hearing(Ear other) {
+            return new Outside(in, environment, folder, lessons, other);
+        }
+
+        Run run(String... arguments) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            int status =
+                    new CommandLine(around(new ByteArrayInputStream(in), printer(out), printer(err))).run(arguments);
+            return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+
+        Surroundings around(InputStream input, PrintStream out, PrintStream err) {
+            return new Surroundings(input, out, err, false, false, environment, folder, lessons, () -> 7, ear);
+        }
+
+        private static PrintStream printer(ByteArrayOutputStream bytes) {
+            return new PrintStream(bytes, true, StandardCharsets.UTF_8);
+        }
+    }
+
+    /** One verb and its sentence, as a shell hands them over: cut at the spaces. */
+    static Run of(String sentence) {
+        return new Outside().run(sentence.split(" "));
+    }
+
+    static Run of(String sentence, String... more) {
+        List<String> words = new java.util.ArrayList<>(List.of(sentence.split(" ")));
+        words.addAll(List.of(more));
+        return new Outside().run(words.toArray(String[]::new));
+    }
+
+    List<String> lines() {
+        return out.lines().toList();
+    }
+
+    /** What came out, where the run was to end with this status and say nothing aside. */
+    String result(int expected) {
+        assertEquals("", err);
+        assertEquals(expected, status);
+        return out;
+    }
+
+    /** What was said aside, where the run was to end with this status and without a result. */
+    String message(int expected) {
+        assertEquals("", out);
+        assertEquals(expected, status);
+        return err;
+    }
+}
