@@ -66,8 +66,12 @@ public final class Json {
     }
 
     private void name(String name) {
-        out.append(first ? "\"" : ",\"").append(name).append("\":");
+        if (!first) {
+            out.append(',');
+        }
         first = false;
+        quote(name);
+        out.append(':');
     }
 
     private void quote(String text) {
