@@ -27,12 +27,49 @@ class EveryKeyTest {
     private static final Verbs VERBS = new Verbs();
 
     private static final List<String> SENTENCES = List.of(
-            "key", "show I", "show major", "show harmonic minor", "show IV I V bVI V I", "show viio7/V bIImaj7 V13#11 I",
-            "show I, III, V", "numeral bVI", "numeral bVImaj7", "numeral Ger65", "numeral V7/V", "borrow",
-            "borrow phrygian", "name C Eb Gb Bbb", "transpose IV I V bVI to F#", "transpose IV bVI for alto sax",
-            "play IV I V bVI V I at 84", "play", "ask borrowed-chord", "hint", "hint", "hint", "x", "why", "Cb", "why", "tell",
-            "ask scale-spelling", "skip", "ask progression-in-key", "lessons", "learn 3.1", "", "tell", "help writing",
-            "help ears", "help hands", "help", "check", "stop", "quit", "4 1 5 b6", "\u266d\u266fé漢 \uD83C\uDFB9");
+            "key",
+            "show I",
+            "show major",
+            "show harmonic minor",
+            "show IV I V bVI V I",
+            "show viio7/V bIImaj7 V13#11 I",
+            "show I, III, V",
+            "numeral bVI",
+            "numeral bVImaj7",
+            "numeral Ger65",
+            "numeral V7/V",
+            "borrow",
+            "borrow phrygian",
+            "name C Eb Gb Bbb",
+            "transpose IV I V bVI to F#",
+            "transpose IV bVI for alto sax",
+            "play IV I V bVI V I at 84",
+            "play",
+            "ask borrowed-chord",
+            "hint",
+            "hint",
+            "hint",
+            "x",
+            "why",
+            "Cb",
+            "why",
+            "tell",
+            "ask scale-spelling",
+            "skip",
+            "ask progression-in-key",
+            "lessons",
+            "learn 3.1",
+            "",
+            "tell",
+            "help writing",
+            "help ears",
+            "help hands",
+            "help",
+            "check",
+            "stop",
+            "quit",
+            "4 1 5 b6",
+            "\u266d\u266fé漢 \uD83C\uDFB9");
 
     static Stream<Key> keys() {
         return Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream());
@@ -41,8 +78,9 @@ class EveryKeyTest {
     @Test
     void thereAreThirtyKeysAndEveryVerbIsTried() {
         assertEquals(30, keys().count());
-        VERBS.words().forEach(verb -> assertTrue(
-                SENTENCES.stream().anyMatch(sentence -> sentence.split(" ")[0].equals(verb)), verb));
+        VERBS.words()
+                .forEach(verb ->
+                        assertTrue(SENTENCES.stream().anyMatch(sentence -> sentence.split(" ")[0].equals(verb)), verb));
     }
 
     @ParameterizedTest
@@ -73,7 +111,11 @@ class EveryKeyTest {
         static void check(String what, Answer answer, int width) {
             for (Signs signs : Signs.values()) {
                 for (boolean plain : new boolean[] {false, true}) {
-                    check(what, Ansi.of(answer.text(new Look(width, signs, plain, false)), Look.ofPipe()), width, signs);
+                    check(
+                            what,
+                            Ansi.of(answer.text(new Look(width, signs, plain, false)), Look.ofPipe()),
+                            width,
+                            signs);
                 }
             }
         }
@@ -89,7 +131,9 @@ class EveryKeyTest {
         }
 
         private static int columns(String line) {
-            return line.codePoints().map(c -> Character.isIdeographic(c) || c > 0x1F000 ? 2 : 1).sum();
+            return line.codePoints()
+                    .map(c -> Character.isIdeographic(c) || c > 0x1F000 ? 2 : 1)
+                    .sum();
         }
     }
 }

@@ -25,14 +25,38 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostileLinesTest {
     private static final Verbs VERBS = new Verbs();
     private static final List<String> SIGNS = List.of(
-            "A", "b", "C", "G", "I", "V", "i", "v", "m", "M", "o", "s", "d", "j", "n", "x", "0", "1", "4", "6", "7", "9",
-            "#", "|", ".", "%", "/", "(", ")", "-", ":", ";", "\"", ",", " ", "♭", "°", "\0", "\33", "\uD834", "\uDD2A");
+            "A", "b", "C", "G", "I", "V", "i", "v", "m", "M", "o", "s", "d", "j", "n", "x", "0", "1", "4", "6", "7",
+            "9", "#", "|", ".", "%", "/", "(", ")", "-", ":", ";", "\"", ",", " ", "♭", "°", "\0", "\33", "\uD834",
+            "\uDD2A");
     private static final List<String> LINES = List.of(
-            "show Abmaj7", "show IV I V bVI V I in D", "show E harmonic minor", "name C E G A", "numeral viio7/V in Eb",
-            "borrow phrygian in A", "transpose F C G from C to Eb", "transpose Bb F for alto sax", "transpose C capo 3",
-            "key F# minor", "play | IV . | I % | in D at 84 with organ", "play", "stop", "ask interval of M6 in C --seed 4",
-            "ask borrowed-chord of bVI in D --answer Bb D F", "ask triad-spelling", "hint", "tell", "why", "skip", "help show",
-            "C4 E4 G4", "C, E, G", "4 1 5 b6 6-", "E7#9 C6/9 G7sus4", "", "4 2M 5sus", "show D blues --plain");
+            "show Abmaj7",
+            "show IV I V bVI V I in D",
+            "show E harmonic minor",
+            "name C E G A",
+            "numeral viio7/V in Eb",
+            "borrow phrygian in A",
+            "transpose F C G from C to Eb",
+            "transpose Bb F for alto sax",
+            "transpose C capo 3",
+            "key F# minor",
+            "play | IV . | I % | in D at 84 with organ",
+            "play",
+            "stop",
+            "ask interval of M6 in C --seed 4",
+            "ask borrowed-chord of bVI in D --answer Bb D F",
+            "ask triad-spelling",
+            "hint",
+            "tell",
+            "why",
+            "skip",
+            "help show",
+            "C4 E4 G4",
+            "C, E, G",
+            "4 1 5 b6 6-",
+            "E7#9 C6/9 G7sus4",
+            "",
+            "4 2M 5sus",
+            "show D blues --plain");
 
     /** No lesson, so that each line costs as little as it can. */
     @TempDir
@@ -52,7 +76,8 @@ class HostileLinesTest {
         Reading reading = new Reading(VERBS, sitting);
         if (skill.isEmpty()) {
             sitting.desk().clear();
-        } else if (!sitting.desk().isOpen() || !sitting.desk().question().skillId().equals(skill)) {
+        } else if (!sitting.desk().isOpen()
+                || !sitting.desk().question().skillId().equals(skill)) {
             reading.read("ask " + skill);
         }
         Answer answer = reading.read(line);

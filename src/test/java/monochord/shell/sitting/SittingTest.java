@@ -118,7 +118,10 @@ class SittingTest {
         int asked = 0;
         while (course.isOpen()) {
             asked += sitting.desk().isOpen() ? 1 : 0;
-            end = text(sitting.desk().isOpen() ? sitting.answer(sitting.desk().question().expected()) : sitting.goOn());
+            end = text(
+                    sitting.desk().isOpen()
+                            ? sitting.answer(sitting.desk().question().expected())
+                            : sitting.goOn());
         }
         assertTrue(asked > 3);
         assertTrue(end.contains(asked + " of " + asked + " answers right at the first try."), end);
