@@ -27,9 +27,17 @@ public interface Skill {
      */
     Question question(Key key, String subject);
 
-    /** A question on one of the key's subjects; the same seed picks the same one. */
+    /**
+     * A question on one of the key's subjects; the same seed picks the same one.
+     *
+     * @throws Unreadable if the key has none, as keys far beyond seven sharps or flats have not
+     */
     default Question question(Key key, long seed) {
         List<String> subjects = subjects(key);
+        if (subjects.isEmpty()) {
+            String why = "the notes of " + key + " lie too far out to be asked";
+            throw Unreadable.because(key.toString(), 0, "a key for these questions", why, "ask " + id() + " in D");
+        }
         String subject = subjects.get(new SplittableRandom(seed).nextInt(subjects.size()));
         return question(key, subject).withSeed(seed);
     }
