@@ -4,11 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.motion.Finding.Kind;
 import monochord.harmony.motion.Finding.Weight;
-import monochord.theory.Interval;
 import monochord.theory.Pitch;
 
 /** The textbook rules of {@link Strictness#CHORALE}, one method each. */
 final class ChoraleRules {
+    private static final int AUGMENTED_SECOND = 3;
+    private static final int AUGMENTED_FOURTH = 6;
+
+    /** Letters moved in a fourth. */
+    private static final int FOURTH = 3;
+
     private final List<Finding> found = new ArrayList<>();
 
     private ChoraleRules() {}
@@ -72,9 +77,10 @@ final class ChoraleRules {
     }
 
     private void augmentedSteps(Move move, int at) {
-        Interval size = move.interval().size();
-        boolean augmented = size.quality().equals("A") && (size.number() == 2 || size.number() == 4);
-        if (augmented && !move.isStill()) {
+        int letters = Math.abs(move.staffSteps());
+        int halfSteps = Math.abs(move.semitones());
+        boolean second = letters == 1 && halfSteps == AUGMENTED_SECOND;
+        if (second || letters == FOURTH && halfSteps == AUGMENTED_FOURTH) {
             add(Kind.AUGMENTED_STEP, at, List.of(move.voice()));
         }
     }
