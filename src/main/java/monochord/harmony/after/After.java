@@ -42,7 +42,7 @@ public final class After {
         Chord first = from.in(key);
         Chord second = to.in(key);
         Move move = new Move(first, second);
-        Optional<Corpus.Backing> backing = corpus.backing(first, second, key);
+        Optional<Corpus.Backing> backing = corpus.backing(from, to, key);
         return Reason.of(from, to, key).or(() -> backing.map(Reason::ofSongs)).map(reason -> new Way(
                 to,
                 second,
@@ -54,15 +54,18 @@ public final class After {
                 backing.orElse(null)));
     }
 
+    /** What a tendency asks for first, then the usual chords; a chord that has to resolve goes to no other on its root. */
     private static List<Numeral> candidates(Numeral from, Key key, Corpus corpus) {
         Map<Chord, Numeral> found = new LinkedHashMap<>();
         Chord here = from.in(key);
+        List<Numeral> resolutions = Reason.resolutions(from, key);
+        resolutions.forEach(numeral -> found.put(numeral.in(key), numeral));
         Stream.of(
-                        Reason.resolutions(from, key).stream(),
                         usual(key).stream().map(Numeral::parse),
-                        corpus.followers(here, key).stream().map(numeral -> inKey(numeral, key)))
+                        corpus.followers(from, key).stream().map(numeral -> inKey(numeral, key)))
                 .flatMap(numerals -> numerals)
                 .filter(numeral -> !isSameTriad(numeral.in(key), here))
+                .filter(numeral -> resolutions.isEmpty() || !numeral.in(key).root().equals(here.root()))
                 .forEach(numeral -> found.putIfAbsent(numeral.in(key), numeral));
         return List.copyOf(found.values());
     }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -125,7 +126,7 @@ public record Corpus(List<Row> rows) {
     }
 
     /** The counts for one chord after another in a key, from the collection with the most songs. */
-    Optional<Backing> backing(Chord from, Chord to, Key key) {
+    Optional<Backing> backing(Numeral from, Numeral to, Key key) {
         List<String> first = names(from, key);
         List<String> second = names(to, key);
         return rows.stream()
@@ -143,7 +144,7 @@ public record Corpus(List<Row> rows) {
     }
 
     /** The chords that came after this one in enough songs, the commonest first. */
-    List<Numeral> followers(Chord from, Key key) {
+    List<Numeral> followers(Numeral from, Key key) {
         List<String> names = names(from, key);
         return rows.stream()
                 .filter(row -> row.minor == key.isMinor() && names.contains(row.from))
@@ -154,14 +155,22 @@ public record Corpus(List<Row> rows) {
                 .toList();
     }
 
-    /** The chord's names in the counts: on its degree of the major scale, and as applied where it can be. */
-    static List<String> names(Chord chord, Key key) {
-        Key major = Key.major(key.tonic());
+    /**
+     * The chord's names in the counts: by its triad on the degree of the major scale, and as applied where it is. A six-four
+     * and an augmented sixth have none, nor has a seventh chord on the root of one of the key's own triads that leads on.
+     */
+    static List<String> names(Numeral numeral, Key key) {
+        boolean plain = numeral.form() == Numeral.Form.DEGREE || numeral.form() == Numeral.Form.NEAPOLITAN;
+        Chord chord = numeral.in(key);
         Chord triad = new Chord(chord.root(), chord.kind().triad());
-        List<String> names = new ArrayList<>(List.of(Numeral.onDegree(triad, major).toString()));
-        Numeral applied = Numeral.of(triad, key);
-        if (applied.target() != null) {
-            names.add(applied.toString());
+        List<String> names = new ArrayList<>();
+        if (plain && (numeral.target() == null || !Borrowing.isOwn(triad, key))) {
+            names.add(Numeral.onDegree(triad, Key.major(key.tonic())).toString());
+        }
+        if (numeral.target() != null) {
+            names.add(Numeral.of(numeral.degree(), numeral.alteration(), triad.kind())
+                    .appliedTo(numeral.target())
+                    .toString());
         }
         return names;
     }

@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import monochord.theory.Chord;
+import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Signs;
+import monochord.theory.TriadQuality;
 
 /**
  * A way on that players and textbooks know, by the degrees of the major scale; in minor the tonic chord is the minor one.
@@ -24,37 +26,38 @@ record Habit(String from, String to, int weight, String reason) {
     private static final Pattern NUMERALS = Pattern.compile("\\{([^}]*)}");
 
     private static final List<Habit> ALL = """
-            bVI  | bVII | 6 | it stays borrowed and walks up: {bVI bVII I}
+            bVI  | bVII | 6 | the walk up {bVI bVII I}
             bVII | I    | 6 | the last step of the walk up {bVI bVII I}
             bVII | IV   | 6 | the double plagal way home: {bVII IV I}
             bVII | bVI  | 3 | back down the walk: {bVII bVI}, then the dominant
-            bVII | bIII | 3 | it stays borrowed: the root falls a fifth, as if {bIII} were home
+            bVII | bIII | 3 | the root falls a fifth, as if {bIII} were home
             bVII | V    | 3 | from the lowered seventh to the leading note: the dominant after all
             bVI  | V    | 5 | the root sinks a half step onto the dominant
-            bVI  | bIII | 4 | it stays borrowed: fourths falling all the way home, {bVI bIII bVII IV I}
-            bVI  | bII  | 3 | it stays borrowed: the root falls a fifth, darker still
-            bVI  | iv   | 3 | it stays borrowed: the root falls a third, two tones stay
+            bVI  | bIII | 4 | fourths falling all the way home, {bVI bIII bVII IV I}
+            bVI  | bII  | 3 | the root falls a fifth, darker still
+            bVI  | iv   | 3 | the root falls a third, two tones stay
             bVI  | IV   | 3 | the third of the mode turns back to major: the key's own subdominant
             bVI  | I    | 4 | straight home by a third, around the tonic that both share
-            bIII | bVII | 4 | it stays borrowed: fourths falling, {bIII bVII IV I}
+            bIII | bVII | 4 | fourths falling, {bIII bVII IV I}
             bIII | IV   | 4 | the root climbs a whole step, out of the colour into the key's own subdominant
-            bIII | bVI  | 4 | it stays borrowed: the root falls a fifth
+            bIII | bVI  | 4 | the root falls a fifth
             bIII | I    | 3 | straight home by a third, around the fifth that both share
             iv   | I    | 6 | the minor plagal way home: the lowered sixth sinks a half step to the fifth
             iv   | V    | 5 | the lowered sixth sinks into the dominant
-            iv   | bVII | 4 | it stays borrowed: the root falls a fifth
+            iv   | bVII | 4 | the root falls a fifth
             iio  | V    | 6 | the root falls a fifth: {iio V I} with the lowered sixth in it
             iio  | I    | 3 | the lowered sixth sinks home, as in the minor plagal way
             bII  | V    | 6 | the lowered second before the dominant, as the Neapolitan chord does
             bII  | I    | 4 | the root sinks a half step home
             v    | IV   | 4 | no leading note pulls, so it steps down through {IV}
             v    | I    | 4 | home without a leading note, soft
-            v    | bVII | 3 | it stays borrowed: the root rises a third, two tones stay
-            i    | V    | 3 | the dominant leads both modes home
+            v    | bVII | 3 | the root rises a third, two tones stay
+            i    | V    | 5 | the dominant leads both modes home
             i    | I    | 3 | only the third moves: the light changes
-            i    | iv   | 3 | it stays in the minor mode: the root falls a fifth
-            i    | bVI  | 3 | it stays in the minor mode: two tones stay
-            i    | bVII | 3 | it stays in the minor mode and steps down
+            i    | iv   | 5 | the root falls a fifth
+            i    | IV   | 3 | the subdominant with the raised sixth in it: the dorian colour
+            i    | bVI  | 4 | two tones stay
+            i    | bVII | 4 | a whole step down
             V    | I    | 6 | home: the leading note rises, the root falls a fifth
             V    | vi   | 4 | deceptive: {vi} where the tonic was expected
             V    | bVI  | 4 | deceptive: {bVI} where the tonic was expected
@@ -97,18 +100,24 @@ record Habit(String from, String to, int weight, String reason) {
     }
 
     /** The habit that leads from one chord to another, if there is one. */
-    static Optional<Habit> of(Chord from, Chord to, Key key) {
+    static Optional<Habit> of(Numeral from, Numeral to, Key key) {
+        boolean leadsElsewhere = from.target() != null || to.target() != null || isSuspended(to, key);
         List<String> first = names(from, key);
         List<String> second = names(to, key);
         return ALL.stream()
-                .filter(habit -> first.contains(habit.from) && second.contains(habit.to))
+                .filter(habit -> !leadsElsewhere && first.contains(habit.from) && second.contains(habit.to))
                 .findFirst();
     }
 
-    private static List<String> names(Chord chord, Key key) {
-        List<String> names = Corpus.names(chord, key);
-        boolean minorTonic = key.isMinor() && names.get(0).equals("i");
-        return minorTonic ? List.of("I", "i") : names;
+    /** A suspended chord goes where its major chord goes; in minor the minor chord on 1 is the tonic. */
+    private static List<String> names(Numeral numeral, Key key) {
+        Numeral triad = isSuspended(numeral, key) ? Numeral.of(numeral.degree(), numeral.alteration(), ChordKind.MAJOR) : numeral;
+        List<String> names = Corpus.names(triad, key);
+        return key.isMinor() && names.contains("i") ? List.of("I", "i") : names;
+    }
+
+    private static boolean isSuspended(Numeral numeral, Key key) {
+        return numeral.in(key).kind().quality() == TriadQuality.SUSPENDED;
     }
 
     /** The reason with its numerals as the key has them. */

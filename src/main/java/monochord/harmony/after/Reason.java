@@ -34,11 +34,16 @@ record Reason(int weight, String said) {
         return resolving(from, to, key)
                 .or(() -> suspending(from, to, key))
                 .or(() -> cadential(from, to, key))
-                .or(() -> Habit.of(from.in(key), to.in(key), key)
-                        .filter(habit -> to.target() == null)
-                        .map(habit -> new Reason(habit.weight(), habit.reason(key))))
+                .or(() -> habit(from, to, key))
                 .or(() -> applied(to, key))
                 .or(() -> seen(from, to, key));
+    }
+
+    private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
+        boolean stays = sharedMode(new Move(from.in(key), to.in(key)), key).isPresent();
+        return Habit.of(from, to, key)
+                .map(habit -> new Reason(
+                        habit.weight(), (stays ? "it stays borrowed: " : "") + habit.reason(key)));
     }
 
     static Reason ofSongs(Corpus.Backing backing) {
@@ -123,11 +128,8 @@ record Reason(int weight, String said) {
 
     /** The six-four before the dominant, from the chords that prepare it. */
     private static Optional<Reason> cadential(Numeral from, Numeral to, Key key) {
-        if (to.form() != Form.CADENTIAL) {
-            return Optional.empty();
-        }
         Function function = Function.of(from.in(key), key);
-        boolean prepares = function == Function.SUBDOMINANT && !isSuspended(from.in(key));
+        boolean prepares = to.form() == Form.CADENTIAL && function == Function.SUBDOMINANT;
         return prepares
                 ? Optional.of(new Reason(
                         LEADS, "the six-four over the dominant's bass delays it, as classical cadences do"))
