@@ -30,13 +30,13 @@ public interface Skill {
     /**
      * A question on one of the key's subjects; the same seed picks the same one.
      *
-     * @throws Unreadable if the key has none, as keys far beyond seven sharps or flats have not
+     * @throws Unreadable if there is nothing to ask in a key so far out
      */
     default Question question(Key key, long seed) {
         List<String> subjects = subjects(key);
         if (subjects.isEmpty()) {
-            String why = "the notes of " + key + " lie too far out to be asked";
-            throw Unreadable.because(key.toString(), 0, "a key for these questions", why, "ask " + id() + " in D");
+            throw Unreadable.because(
+                    key.toString(), 0, "a key to ask in", id() + " has no question there", "ask " + id() + " in C");
         }
         String subject = subjects.get(new SplittableRandom(seed).nextInt(subjects.size()));
         return question(key, subject).withSeed(seed);
