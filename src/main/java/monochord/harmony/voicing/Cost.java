@@ -15,7 +15,7 @@ package monochord.harmony.voicing;
  *                     above the bass that opens to a perfect one, each voice that passes where its
  *                     neighbour has just been, each augmented step
  *      + mud          2 for each half step by which an interval lies nearer than 3 half steps to its low limit
- *      + thickness    1 for a fifth doubled or left out, 3 for a third doubled, 2 more for a tone three times
+ *      + thickness    2 for a fifth doubled or left out, 6 for a third doubled, 4 more for a tone three times
  * </pre>
  *
  * In a choir each parallel and each rough spot costs 1000. Voices are joined in their order from the bass up. Where two

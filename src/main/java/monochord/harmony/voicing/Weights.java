@@ -28,9 +28,9 @@ record Weights(
     /** More than any movement of four voices, so that a choir sings a fault only where it cannot be helped. */
     private static final int FAULT = 1000;
 
-    private static final Weights HANDS = new Weights(1, 2, 10, 10, 5, 4, 6, 2, 2, 1);
-    private static final Weights SPREAD_HANDS = new Weights(1, 2, 10, 3, 5, 4, 6, 2, 2, 1);
-    private static final Weights VOICES = new Weights(1, 2, FAULT, FAULT, FAULT, 4, 20, FAULT, 2, 1);
+    private static final Weights HANDS = new Weights(1, 2, 10, 10, 5, 4, 6, 2, 2, 2);
+    private static final Weights SPREAD_HANDS = new Weights(1, 2, 10, 3, 5, 4, 6, 2, 2, 2);
+    private static final Weights VOICES = new Weights(1, 2, FAULT, FAULT, FAULT, 4, 20, FAULT, 2, 2);
 
     static Weights of(Style style) {
         return switch (style) {
