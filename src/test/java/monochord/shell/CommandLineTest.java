@@ -110,7 +110,7 @@ class CommandLineTest {
     @Test
     void helpAloneListsEveryVerb() {
         String help = Run.of("--help").result(0);
-        verbs().forEach(verb -> assertTrue(help.contains("\n  " + verb + " "), verb));
+        verbs().forEach(verb -> assertTrue(List.of(help.split("\\s+")).contains(verb), verb));
         assertEquals(help, Run.of("-h").result(0));
         assertEquals(help, Run.of("help").result(0));
         assertTrue(Run.of("help ears").result(0).contains("decibel")

@@ -10,8 +10,16 @@ import java.util.function.BiConsumer;
  * is felt, and because nothing of ours reads JSON.
  */
 public final class Json {
-    private final StringBuilder out = new StringBuilder("{");
+    private final StringBuilder out;
     private boolean first = true;
+
+    public Json() {
+        this(new StringBuilder());
+    }
+
+    private Json(StringBuilder out) {
+        this.out = out.append('{');
+    }
 
     public Json put(String name, String value) {
         name(name);
@@ -39,9 +47,8 @@ public final class Json {
     /** A list of objects. */
     public <T> Json objects(String name, List<T> values, BiConsumer<Json, T> fields) {
         return list(name, values, (json, value) -> {
-            Json object = new Json();
-            fields.accept(object, value);
-            json.out.append(object);
+            fields.accept(new Json(json.out), value);
+            json.out.append('}');
         });
     }
 
@@ -73,10 +80,27 @@ public final class Json {
             return;
         }
         out.append('"');
-        for (int i = 0; i < text.length(); i++) {
-            character(text.charAt(i));
+        if (isEscaped(text)) {
+            for (int i = 0; i < text.length(); i++) {
+                character(text.charAt(i));
+            }
+        } else {
+            out.append(text);
         }
         out.append('"');
+    }
+
+    private static boolean isEscaped(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (isEscaped(text.charAt(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isEscaped(char c) {
+        return c < 0x20 || c == '"' || c == '\\' || c >= 0x7F && mayHarm(c);
     }
 
     private void character(char c) {
@@ -86,7 +110,7 @@ public final class Json {
             case '\n' -> out.append("\\n");
             case '\t' -> out.append("\\t");
             default -> {
-                if (c < 0x20 || c >= 0x7F && mayHarm(c)) {
+                if (isEscaped(c)) {
                     escape(c);
                 } else {
                     out.append(c);

@@ -56,7 +56,7 @@ public final class Course {
     }
 
     private Answer begin(Lesson lesson, Key key, Sitting sitting) {
-        sitting.desk().clear();
+        sitting.desk().clearForLesson();
         walk = new LessonWalk(lesson, key);
         return Answers.of(new LessonHead(lesson, key), goOn(sitting));
     }
@@ -93,9 +93,16 @@ public final class Course {
     }
 
     /** Counts an answer to a question of the lesson. */
-    void noteAnswer(Question question, boolean rightAtOnce) {
+    void noteAnswer(boolean rightAtOnce) {
         if (walk != null) {
             walk.note(rightAtOnce);
+        }
+    }
+
+    /** Keeps a question of the lesson for later, because another was asked for by name. */
+    void keep(Question question) {
+        if (walk != null) {
+            walk.keep(question);
         }
     }
 }

@@ -11,15 +11,24 @@ public final class Desk {
     private Question lastQuestion;
     private Verdict lastVerdict;
     private Skill lastSkill;
+    private boolean byName;
     private int hints;
     private int tries;
 
+    /** Puts a question that was asked for by name. */
     public void put(Skill skill, Question next) {
+        lay(next);
         lastSkill = skill;
-        put(next);
+        byName = true;
     }
 
+    /** Puts a question of a lesson. */
     public void put(Question next) {
+        lay(next);
+        byName = false;
+    }
+
+    private void lay(Question next) {
         question = next;
         lastQuestion = next;
         lastVerdict = null;
@@ -29,6 +38,11 @@ public final class Desk {
 
     public boolean isOpen() {
         return question != null;
+    }
+
+    /** Whether the question here, or the last one, was asked for by name and is no part of a lesson. */
+    public boolean isByName() {
+        return byName;
     }
 
     /** The open question, or null. */
@@ -87,5 +101,11 @@ public final class Desk {
 
     public void clear() {
         question = null;
+    }
+
+    /** Clears it for a lesson, so that what follows the lesson is not another question asked for before it. */
+    void clearForLesson() {
+        question = null;
+        byName = false;
     }
 }

@@ -84,6 +84,11 @@ final class LessonWalk {
         atOnce += rightAtOnce ? 1 : 0;
     }
 
+    /** Puts a question back that has not been answered yet. */
+    void keep(Question question) {
+        questions.addFirst(question);
+    }
+
     boolean isOver() {
         return ahead.isEmpty() && questions.isEmpty();
     }

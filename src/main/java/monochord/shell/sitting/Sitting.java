@@ -107,6 +107,9 @@ public final class Sitting {
 
     /** Puts a question that was asked for by name; a lesson that is being taken waits. */
     public void ask(Skill skill, Question question) {
+        if (desk.isOpen() && !desk.isByName()) {
+            course.keep(desk.question());
+        }
         desk.put(skill, question);
     }
 
@@ -117,7 +120,7 @@ public final class Sitting {
         if (!verdict.grade().isRight()) {
             return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell, skip.");
         }
-        course.noteAnswer(question, desk.wasRightAtOnce());
+        note(desk.wasRightAtOnce());
         return course.isOpen()
                 ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
                 : new VerdictAnswer(question, verdict, "Enter for another.");
@@ -126,8 +129,15 @@ public final class Sitting {
     /** Takes the open question off the desk without an answer. */
     public void leaveQuestion() {
         if (desk.isOpen()) {
-            course.noteAnswer(desk.question(), false);
+            note(false);
             desk.clear();
+        }
+    }
+
+    /** Counts what came of a question, if it was one of the lesson. */
+    private void note(boolean rightAtOnce) {
+        if (!desk.isByName()) {
+            course.noteAnswer(rightAtOnce);
         }
     }
 
@@ -140,8 +150,7 @@ public final class Sitting {
         if (course.isOpen()) {
             return course.goOn(this);
         }
-        Skill again = desk.lastSkill();
-        return again == null ? course.begin(this) : askAgain(again);
+        return desk.isByName() ? askAgain(desk.lastSkill()) : course.begin(this);
     }
 
     private Answer askAgain(Skill skill) {
@@ -150,7 +159,7 @@ public final class Sitting {
         if (before != null && next.toString().equals(before.toString())) {
             next = skill.question(key, nextSeed());
         }
-        desk.put(next);
+        desk.put(skill, next);
         return new AskAnswer(next);
     }
 

@@ -28,7 +28,7 @@ public record Usage(
         SOUND("sound"),
         LEARNING("learning"),
         TEACHING("teaching"),
-        LEAVING("help and leaving");
+        LEAVING("leaving");
 
         private final String title;
 
