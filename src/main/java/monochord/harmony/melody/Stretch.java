@@ -1,0 +1,35 @@
+package monochord.harmony.melody;
+
+import monochord.theory.Beats;
+import monochord.theory.Pitch;
+
+/**
+ * As much of a note as sounds over one chord.
+ *
+ * @param note which note of the tune, from 0
+ * @param start beats from the start of the tune
+ * @param held whether the note began over the chord before
+ * @param span the chord under it with its start counted from the first chord, or null
+ * @param strength of the beat it begins on, from 1 to 4
+ */
+record Stretch(int note, Pitch pitch, Beats start, Beats beats, boolean held, Span span, int strength) {
+    private static final Beats LONG = Beats.of(3, 2);
+
+    Beats end() {
+        return start.plus(beats);
+    }
+
+    Standing standing() {
+        return Standing.of(pitch.name(), span.chord());
+    }
+
+    boolean isExposed() {
+        return strength > Metre.STRONG && beats.compareTo(Beats.ONE) >= 0
+                || strength == Metre.STRONG && beats.compareTo(Beats.ONE) > 0
+                || beats.compareTo(LONG) >= 0;
+    }
+
+    int weight() {
+        return Metre.weight(strength, beats);
+    }
+}
