@@ -60,8 +60,10 @@ public record Explanation(Way way, Tally tally, List<Voicing> plain, Tally plain
                 .filter(join -> join.halfSteps() == 0)
                 .map(Join::to)
                 .toList();
-        List<Join> left = joins.stream().filter(join -> to.left().contains(join.to())).toList();
-        List<Join> right = joins.stream().filter(join -> to.right().contains(join.to())).toList();
+        List<Join> left =
+                joins.stream().filter(join -> to.left().contains(join.to())).toList();
+        List<Join> right =
+                joins.stream().filter(join -> to.right().contains(join.to())).toList();
         return new Change(
                 way.task().chords().get(i - 1),
                 way.task().chords().get(i),
