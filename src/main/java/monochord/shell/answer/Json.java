@@ -44,6 +44,10 @@ public final class Json {
         return list(name, values, (json, value) -> json.quote(value.toString()));
     }
 
+    public Json numbers(String name, List<Integer> values) {
+        return list(name, values, (json, value) -> json.out.append(value));
+    }
+
     /** A list of objects. */
     public <T> Json objects(String name, List<T> values, BiConsumer<Json, T> fields) {
         return list(name, values, (json, value) -> {
