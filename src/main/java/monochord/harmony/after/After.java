@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.TriadQuality;
 
 /**
  * Where a chord goes next in a key.
@@ -37,23 +39,36 @@ public final class After {
                 .toList();
     }
 
+    /** The usual ways into a chord, from the key's own chords first, then from borrowed ones, the likeliest first. */
+    public static List<Way> approaches(Numeral to, Key key) {
+        return usual(key).stream()
+                .map(Numeral::parse)
+                .filter(from -> from.in(key).kind().quality() != TriadQuality.SUSPENDED)
+                .filter(from -> Habit.of(from, to, key).isPresent())
+                .map(from -> way(from, to, key, Corpus.NONE))
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparing((Way way) ->
+                                !Borrowing.isOwn(way.move().from(), key))
+                        .thenComparing(Comparator.comparingInt(Way::score).reversed()))
+                .toList();
+    }
+
     /** The way from one chord to another in a key, if there is a reason to go it. */
     public static Optional<Way> way(Numeral from, Numeral to, Key key, Corpus corpus) {
         Chord first = from.in(key);
         Chord second = to.in(key);
         Move move = new Move(first, second);
         Optional<Corpus.Backing> backing = corpus.backing(from, to, key);
-        return Reason.of(from, to, key)
-                .or(() -> backing.map(Reason::ofSongs))
-                .map(reason -> new Way(
-                        to,
-                        second,
-                        move,
-                        reason.said(),
-                        reason.weight(),
-                        Function.of(first, key),
-                        Function.of(second, key),
-                        backing.orElse(null)));
+        return Reason.of(from, to, key).or(() -> backing.map(Reason::ofSongs)).map(reason -> new Way(
+                from,
+                to,
+                second,
+                move,
+                reason.said(),
+                reason.weight(),
+                Function.of(first, key),
+                Function.of(second, key),
+                backing.orElse(null)));
     }
 
     /** What a tendency asks for first, then the usual chords; a chord that has to resolve goes to no other on its root. */
@@ -67,8 +82,7 @@ public final class After {
                         corpus.followers(from, key).stream().map(numeral -> inKey(numeral, key)))
                 .flatMap(numerals -> numerals)
                 .filter(numeral -> !isSameTriad(numeral.in(key), here))
-                .filter(numeral ->
-                        resolutions.isEmpty() || !numeral.in(key).root().equals(here.root()))
+                .filter(numeral -> resolutions.isEmpty() || !numeral.in(key).root().equals(here.root()))
                 .forEach(numeral -> found.putIfAbsent(numeral.in(key), numeral));
         return List.copyOf(found.values());
     }
@@ -82,7 +96,9 @@ public final class After {
 
     /** A numeral of the counts, which is read in major, as the key names it. */
     private static Numeral inKey(Numeral counted, Key key) {
-        return counted.target() == null ? Numeral.onDegree(counted.in(Key.major(key.tonic())), key) : counted;
+        return counted.target() == null
+                ? Numeral.onDegree(counted.in(Key.major(key.tonic())), key)
+                : counted;
     }
 
     private static boolean isSameTriad(Chord one, Chord other) {

@@ -1,5 +1,7 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Own;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;

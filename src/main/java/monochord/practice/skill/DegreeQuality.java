@@ -1,5 +1,7 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.QUALITY_OF_THE_KEY;
 

@@ -1,5 +1,6 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.SIGNATURE_FORGOTTEN;
 import static monochord.practice.Misconception.WRONG_QUALITY;

@@ -1,5 +1,6 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Walk;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.LETTERS_ONLY;
 import static monochord.practice.Misconception.NOT_LOWERED;

@@ -1,5 +1,6 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Walk;
 import static monochord.practice.Misconception.NOT_LOWERED;
 import static monochord.practice.Misconception.WRONG_KEY;
 

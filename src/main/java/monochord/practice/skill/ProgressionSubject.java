@@ -1,5 +1,6 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Own;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

@@ -1,5 +1,6 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.RELATIVE_FOR_PARALLEL;
 import static monochord.practice.Misconception.SIGNATURE_FORGOTTEN;
 

@@ -1,5 +1,6 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Walk;
 import static monochord.practice.Misconception.COUNTED_THE_START;
 import static monochord.practice.Misconception.MISSING_NOTE;
 import static monochord.practice.Misconception.NOT_RAISED;

@@ -1,5 +1,7 @@
 package monochord.practice.skill;
 
+import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.LETTERS_ONLY;
 import static monochord.practice.Misconception.WRONG_QUALITY;
 
