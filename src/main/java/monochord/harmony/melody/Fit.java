@@ -56,10 +56,7 @@ public record Fit(Melody melody, Progression progression, List<FitNote> notes) {
 
     /** What all clashes together weigh. */
     public int friction() {
-        return notes.stream()
-                .filter(FitNote::clashes)
-                .mapToInt(FitNote::weight)
-                .sum();
+        return notes.stream().filter(FitNote::clashes).mapToInt(FitNote::weight).sum();
     }
 
     /** What all notes over a chord together weigh. */

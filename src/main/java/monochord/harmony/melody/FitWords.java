@@ -86,7 +86,9 @@ public final class FitWords {
         String chord = note.span().chord().write(Signs.MUSIC);
         String why = note.standing() == Standing.SUSPENSION_ONLY
                 ? " is the fourth over " + chord + ": good as a suspension that falls, not to rest on."
-                : rubbed(note).map(tone -> " rubs against the " + tone + ".").orElse(" does not settle over " + chord + ".");
+                : rubbed(note)
+                        .map(tone -> " rubs against the " + tone + ".")
+                        .orElse(" does not settle over " + chord + ".");
         return name(note.pitch()) + why + advice(note, fit);
     }
 
@@ -106,7 +108,8 @@ public final class FitWords {
 
     private static String advice(FitNote note, Fit fit) {
         return note.change()
-                .map(change -> " Sing " + name(change.to()) + " there" + foreign(change, fit) + ", or change the chord.")
+                .map(change ->
+                        " Sing " + name(change.to()) + " there" + foreign(change, fit) + ", or change the chord.")
                 .orElse(" Nothing near fits: change the chord.");
     }
 

@@ -32,8 +32,8 @@ final class Stretches {
         List<Span> all = new ArrayList<>();
         for (int round = 0; round < Fit.MOST_ROUNDS && length.times(round).compareTo(wanted) < 0; round++) {
             Beats offset = length.times(round);
-            once.forEach(
-                    span -> all.add(new Span(span.index(), span.chord(), span.start().plus(offset), span.beats())));
+            once.forEach(span ->
+                    all.add(new Span(span.index(), span.chord(), span.start().plus(offset), span.beats())));
         }
         return all;
     }

@@ -62,9 +62,7 @@ final class Matching {
             for (int j = 0; j <= full.size(); j++) {
                 least[i][j] = j < i
                         ? UNREACHED
-                        : Math.min(
-                                least[i][j - 1],
-                                least[i - 1][j - 1] + distance(thin.get(i - 1), full.get(j - 1)));
+                        : Math.min(least[i][j - 1], least[i - 1][j - 1] + distance(thin.get(i - 1), full.get(j - 1)));
             }
         }
         return least;

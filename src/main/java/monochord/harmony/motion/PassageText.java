@@ -35,8 +35,10 @@ final class PassageText {
                 TOKEN.matcher(text).results().map(MatchResult::group).toList();
         return tokens.stream().anyMatch(token -> SURELY_PITCH.matcher(token).matches())
                 || text.indexOf('|') >= 0
-                        && tokens.stream().allMatch(token -> PITCH.matcher(token).matches())
-                        && !tokens.stream().allMatch(token -> HIGH.matcher(token).matches())
+                        && tokens.stream()
+                                .allMatch(token -> PITCH.matcher(token).matches())
+                        && !tokens.stream()
+                                .allMatch(token -> HIGH.matcher(token).matches())
                         && Arrays.stream(text.split("\\|")).allMatch(PassageText::hasTwoTokens);
     }
 

@@ -78,7 +78,10 @@ public sealed interface Remedy {
     private static List<Chord> named(List<Pitch> pitches) {
         List<NoteName> names = new ArrayList<>();
         pitches.stream().sorted().map(Pitch::name).distinct().forEach(names::add);
-        return ChordNames.of(names).stream().limit(1).map(ChordNames.Name::chord).toList();
+        return ChordNames.of(names).stream()
+                .limit(1)
+                .map(ChordNames.Name::chord)
+                .toList();
     }
 
     private static Optional<Remedy> againstBass(Step step) {

@@ -74,8 +74,8 @@ public final class Telling {
     }
 
     private static String passes(String name, Move move, String side, String neighbour, Move left) {
-        return "The " + name + " goes to " + sign(move.to()) + ", " + side + " the " + sign(left.from())
-                + " that the " + neighbour + " had before.";
+        return "The " + name + " goes to " + sign(move.to()) + ", " + side + " the " + sign(left.from()) + " that the "
+                + neighbour + " had before.";
     }
 
     private String augmented(Finding finding) {
