@@ -16,7 +16,8 @@ public record Explanation(Way way, Tally tally, List<Voicing> plain, Tally plain
      * One change of chord.
      *
      * @param held the pitches that stay, bottom to top, as the second chord spells them
-     * @param moves the voices that do not stay, bottom to top
+     * @param left the voices of the left hand that do not stay, bottom to top
+     * @param right those of the right hand
      * @param tally what is counted at this change
      * @param plainTally the same in the plain version
      */
@@ -59,8 +60,10 @@ public record Explanation(Way way, Tally tally, List<Voicing> plain, Tally plain
                 .filter(join -> join.halfSteps() == 0)
                 .map(Join::to)
                 .toList();
-        List<Join> left = joins.stream().filter(join -> to.left().contains(join.to())).toList();
-        List<Join> right = joins.stream().filter(join -> to.right().contains(join.to())).toList();
+        List<Join> left =
+                joins.stream().filter(join -> to.left().contains(join.to())).toList();
+        List<Join> right =
+                joins.stream().filter(join -> to.right().contains(join.to())).toList();
         return new Change(
                 way.task().chords().get(i - 1),
                 way.task().chords().get(i),

@@ -127,8 +127,8 @@ final class Weighing {
     private int parallel(int[] from, int[] to, int lower, int upper) {
         int below = to[lower] - from[lower];
         int above = to[upper] - from[upper];
-        boolean alike = isPerfect(from, lower, upper)
-                && (from[upper] - from[lower]) % 12 == (to[upper] - to[lower]) % 12;
+        boolean alike =
+                isPerfect(from, lower, upper) && (from[upper] - from[lower]) % 12 == (to[upper] - to[lower]) % 12;
         if (!alike || below == 0 || above == 0) {
             return 0;
         }
