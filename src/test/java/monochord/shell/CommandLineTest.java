@@ -135,7 +135,7 @@ class CommandLineTest {
         assertEquals("", run.err());
         assertEquals(5, run.lines().size());
         assertEquals("Cb", field(run, 0, "symbol"));
-        assertEquals(2L, field(run, 1, "at"));
+        assertEquals(1L, field(run, 1, "at"));
         assertEquals(1L, field(run, 2, "at"));
         assertEquals("F7", field(run, 3, "symbol"));
         assertEquals("Ab", field(run, 4, "symbol"));
