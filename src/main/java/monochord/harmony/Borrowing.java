@@ -142,8 +142,8 @@ public final class Borrowing {
     /** How many degrees a parallel scale raises, or lowers where the number is negative, against the key's own. */
     public static int brightness(Scale scale, Key key) {
         return scale.kind().degrees().stream()
-                .mapToInt(degree -> Integer.signum(degree.alteration()
-                        - key.mode().degree(degree.number()).alteration()))
+                .mapToInt(degree -> Integer.signum(
+                        degree.alteration() - key.mode().degree(degree.number()).alteration()))
                 .sum();
     }
 

@@ -37,7 +37,9 @@ public enum Tension {
             return CHORD_TONE;
         }
         boolean halfStepAbove = isTone(above - 1, chord);
-        if (above >= lowestSeventh(chord) && !halfStepAbove && chord.kind().interval(7).isEmpty()) {
+        if (above >= lowestSeventh(chord)
+                && !halfStepAbove
+                && chord.kind().interval(7).isEmpty()) {
             return seventh(above, chord.kind().quality());
         }
         boolean eleventh = above == ELEVENTH && chord.kind().holds(Interval.MAJOR_THIRD);

@@ -47,8 +47,8 @@ public final class After {
                 .filter(from -> Habit.of(from, to, key).isPresent())
                 .map(from -> way(from, to, key, Corpus.NONE))
                 .flatMap(Optional::stream)
-                .sorted(Comparator.comparing((Way way) ->
-                                !Borrowing.isOwn(way.move().from(), key))
+                .sorted(Comparator.comparing(
+                                (Way way) -> !Borrowing.isOwn(way.move().from(), key))
                         .thenComparing(Comparator.comparingInt(Way::score).reversed()))
                 .toList();
     }
@@ -59,16 +59,18 @@ public final class After {
         Chord second = to.in(key);
         Move move = new Move(first, second);
         Optional<Corpus.Backing> backing = corpus.backing(from, to, key);
-        return Reason.of(from, to, key).or(() -> backing.map(Reason::ofSongs)).map(reason -> new Way(
-                from,
-                to,
-                second,
-                move,
-                reason.said(),
-                reason.weight(),
-                Function.of(first, key),
-                Function.of(second, key),
-                backing.orElse(null)));
+        return Reason.of(from, to, key)
+                .or(() -> backing.map(Reason::ofSongs))
+                .map(reason -> new Way(
+                        from,
+                        to,
+                        second,
+                        move,
+                        reason.said(),
+                        reason.weight(),
+                        Function.of(first, key),
+                        Function.of(second, key),
+                        backing.orElse(null)));
     }
 
     /** What a tendency asks for first, then the usual chords; a chord that has to resolve goes to no other on its root. */
@@ -82,7 +84,8 @@ public final class After {
                         corpus.followers(from, key).stream().map(numeral -> inKey(numeral, key)))
                 .flatMap(numerals -> numerals)
                 .filter(numeral -> !isSameTriad(numeral.in(key), here))
-                .filter(numeral -> resolutions.isEmpty() || !numeral.in(key).root().equals(here.root()))
+                .filter(numeral ->
+                        resolutions.isEmpty() || !numeral.in(key).root().equals(here.root()))
                 .forEach(numeral -> found.putIfAbsent(numeral.in(key), numeral));
         return List.copyOf(found.values());
     }
@@ -96,9 +99,7 @@ public final class After {
 
     /** A numeral of the counts, which is read in major, as the key names it. */
     private static Numeral inKey(Numeral counted, Key key) {
-        return counted.target() == null
-                ? Numeral.onDegree(counted.in(Key.major(key.tonic())), key)
-                : counted;
+        return counted.target() == null ? Numeral.onDegree(counted.in(Key.major(key.tonic())), key) : counted;
     }
 
     private static boolean isSameTriad(Chord one, Chord other) {

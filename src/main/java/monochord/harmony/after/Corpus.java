@@ -74,8 +74,7 @@ public record Corpus(List<Row> rows) {
      * @param songs in how many songs of the sample
      * @param sample songs that were looked at
      */
-    public record Row(
-            Collection collection, boolean minor, String from, String to, int times, int songs, int sample) {}
+    public record Row(Collection collection, boolean minor, String from, String to, int times, int songs, int sample) {}
 
     /**
      * What backs one way on.

@@ -139,7 +139,9 @@ record Habit(String from, String to, int weight, String reason) {
 
     /** A suspended chord goes where its major chord goes; in minor the minor chord on 1 is the tonic. */
     private static List<String> names(Numeral numeral, Key key) {
-        Numeral triad = isSuspended(numeral, key) ? Numeral.of(numeral.degree(), numeral.alteration(), ChordKind.MAJOR) : numeral;
+        Numeral triad = isSuspended(numeral, key)
+                ? Numeral.of(numeral.degree(), numeral.alteration(), ChordKind.MAJOR)
+                : numeral;
         List<String> names = Corpus.names(triad, key);
         return key.isMinor() && names.contains("i") ? List.of("I", "i") : names;
     }
@@ -150,13 +152,15 @@ record Habit(String from, String to, int weight, String reason) {
 
     /** The reason with its numerals as the key has them. */
     String reason(Key key) {
-        return NUMERALS.matcher(reason).replaceAll(found -> Arrays.stream(found.group(1).split(" "))
-                .map(name -> inKey(name, key))
-                .collect(Collectors.joining(" ")));
+        return NUMERALS.matcher(reason)
+                .replaceAll(found -> Arrays.stream(found.group(1).split(" "))
+                        .map(name -> inKey(name, key))
+                        .collect(Collectors.joining(" ")));
     }
 
     private static String inKey(String name, Key key) {
-        Chord chord = Numeral.parse(name.equals("I") && key.isMinor() ? "i" : name).in(Key.major(key.tonic()));
+        Chord chord =
+                Numeral.parse(name.equals("I") && key.isMinor() ? "i" : name).in(Key.major(key.tonic()));
         return Numeral.onDegree(chord, key).write(Signs.MUSIC);
     }
 }

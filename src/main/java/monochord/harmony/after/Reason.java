@@ -42,12 +42,13 @@ record Reason(int weight, String said) {
     private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
         boolean stays = sharedMode(new Move(from.in(key), to.in(key)), key).isPresent();
         return Habit.of(from, to, key)
-                .map(habit -> new Reason(
-                        habit.weight(), (stays ? "it stays borrowed: " : "") + habit.reason(key)));
+                .map(habit -> new Reason(habit.weight(), (stays ? "it stays borrowed: " : "") + habit.reason(key)));
     }
 
     static Reason ofSongs(Corpus.Backing backing) {
-        return new Reason(SEEN, "no rule of thumb leads there, but " + backing.collection().idiom() + " go there");
+        return new Reason(
+                SEEN,
+                "no rule of thumb leads there, but " + backing.collection().idiom() + " go there");
     }
 
     /** Where a chord with a tendency of its own has to go: a suspended chord, an applied one, an augmented sixth. */
@@ -70,7 +71,8 @@ record Reason(int weight, String said) {
 
     private static boolean isSuspended(Chord chord) {
         ChordKind kind = chord.kind();
-        return kind.interval(3).isEmpty() && (kind.interval(4).isPresent() || kind.interval(2).isPresent());
+        return kind.interval(3).isEmpty()
+                && (kind.interval(4).isPresent() || kind.interval(2).isPresent());
     }
 
     /** The suspended chord with its third, major as on a dominant. */
@@ -131,8 +133,8 @@ record Reason(int weight, String said) {
         Function function = Function.of(from.in(key), key);
         boolean prepares = to.form() == Form.CADENTIAL && function == Function.SUBDOMINANT;
         return prepares
-                ? Optional.of(new Reason(
-                        LEADS, "the six-four over the dominant's bass delays it, as classical cadences do"))
+                ? Optional.of(
+                        new Reason(LEADS, "the six-four over the dominant's bass delays it, as classical cadences do"))
                 : Optional.empty();
     }
 
@@ -161,7 +163,8 @@ record Reason(int weight, String said) {
         }
         Optional<Scale> mode = sharedMode(move, key);
         if (mode.isPresent() && move.held().size() >= 1) {
-            return Optional.of(new Reason(SEEN, "it stays borrowed, from " + mode.get().write(Signs.MUSIC)));
+            return Optional.of(
+                    new Reason(SEEN, "it stays borrowed, from " + mode.get().write(Signs.MUSIC)));
         }
         return move.held().size() >= 2 ? Optional.of(new Reason(SEEN, "two tones stay")) : Optional.empty();
     }

@@ -16,7 +16,8 @@ import monochord.theory.Key;
  * @param colours degrees that colour it
  * @param fights degrees that clash with it on a strong beat
  */
-public record Setting(List<Way> approach, List<Way> exit, List<Degree> rests, List<Degree> colours, List<Degree> fights) {
+public record Setting(
+        List<Way> approach, List<Way> exit, List<Degree> rests, List<Degree> colours, List<Degree> fights) {
     private static final int MOST = 3;
 
     public static Setting of(Borrowed borrowed, Key key) {

@@ -38,10 +38,11 @@ public final class InversionRubric extends Rubric<Chord> {
         String plain = AnswerText.plain(text, WHAT, example);
         Matcher words = IN_WORDS.matcher(plain);
         try {
-            return words.matches() ? inverted(words) : ChordReading.symbol(OVER.matcher(plain).replaceFirst("/"));
+            return words.matches()
+                    ? inverted(words)
+                    : ChordReading.symbol(OVER.matcher(plain).replaceFirst("/"));
         } catch (Unreadable unreadable) {
-            throw Unreadable.because(
-                    plain, 0, WHAT, "name the chord, and its lowest note behind a slash", example);
+            throw Unreadable.because(plain, 0, WHAT, "name the chord, and its lowest note behind a slash", example);
         }
     }
 
@@ -84,8 +85,8 @@ public final class InversionRubric extends Rubric<Chord> {
     Verdict acceptAlso(Chord given) {
         return verdict(
                 Grade.REMARK,
-                "Yes, " + Say.chord(given) + " has these notes. In thirds they stand on "
-                        + Say.note(wanted().root()) + ": " + Say.chord(wanted()) + ".");
+                "Yes, " + Say.chord(given) + " has these notes. In thirds they stand on " + Say.note(wanted().root())
+                        + ": " + Say.chord(wanted()) + ".");
     }
 
     @Override

@@ -58,9 +58,7 @@ public final class NextChordJudge implements Judge {
             return new Verdict(Grade.UNREADABLE, null, unreadable.getMessage() + ".", expected());
         }
         if (isSameAgain(given)) {
-            return wrong(
-                    Misconception.STOOD_STILL,
-                    "That is " + Say.chord(from.in(key)) + " again. " + offer());
+            return wrong(Misconception.STOOD_STILL, "That is " + Say.chord(from.in(key)) + " again. " + offer());
         }
         return way(given).map(way -> right(given, way)).orElseGet(() -> withoutRule(given));
     }
@@ -80,8 +78,8 @@ public final class NextChordJudge implements Judge {
         return Stream.concat(notes.stream(), notes.stream())
                 .limit(notes.size())
                 .flatMap(root -> ChordKind.of(root, notes).map(kind -> new Chord(root, kind)).stream())
-                .filter(chord -> !chord.kind().toString().contains("no")
-                        && chord.kind().holds(Interval.PERFECT_FIFTH))
+                .filter(chord ->
+                        !chord.kind().toString().contains("no") && chord.kind().holds(Interval.PERFECT_FIFTH))
                 .findFirst()
                 .or(() -> ChordKind.of(notes.get(0), notes).map(kind -> new Chord(notes.get(0), kind)))
                 .orElseThrow(() -> Unreadable.because(plain, 0, WHAT, "these notes make no chord", example));
@@ -91,8 +89,9 @@ public final class NextChordJudge implements Judge {
         Chord here = from.in(key);
         return given.root().equals(here.root())
                 && given.kind().triad().equals(here.kind().triad())
-                && ways.stream().noneMatch(way -> way.chord().kind().equals(given.kind())
-                        && way.chord().root().equals(given.root()));
+                && ways.stream()
+                        .noneMatch(way -> way.chord().kind().equals(given.kind())
+                                && way.chord().root().equals(given.root()));
     }
 
     /** The way to this chord, by itself or by its triad in root position. */

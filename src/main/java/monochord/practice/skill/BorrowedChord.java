@@ -1,7 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Walk;
-import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.NOT_LOWERED;
 import static monochord.practice.Misconception.QUALITY_OF_THE_KEY;
@@ -23,6 +21,8 @@ import monochord.practice.answer.ChordRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Tones;
+import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;

@@ -1,7 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Walk;
-import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.WRONG_KEY;
 
@@ -15,6 +13,8 @@ import monochord.practice.Topic;
 import monochord.practice.answer.DegreeRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Degree;

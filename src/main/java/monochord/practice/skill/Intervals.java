@@ -1,6 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.SIGNATURE_FORGOTTEN;
 import static monochord.practice.Misconception.WRONG_QUALITY;
@@ -18,6 +17,7 @@ import monochord.practice.answer.IntervalRubric;
 import monochord.practice.answer.NoteRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Own;
 import monochord.theory.Degree;
 import monochord.theory.Interval;
 import monochord.theory.Key;

@@ -1,6 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Walk;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.LOWERED_TOO_FAR;
 import static monochord.practice.Misconception.NOT_LOWERED;
@@ -17,6 +16,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.NoteRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.NoteName;

@@ -1,6 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Walk;
 import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.LETTERS_ONLY;
 import static monochord.practice.Misconception.NOT_LOWERED;
@@ -17,6 +16,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.ProgressionRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;

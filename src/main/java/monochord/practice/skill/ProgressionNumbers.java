@@ -1,6 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Walk;
 import static monochord.practice.Misconception.NOT_LOWERED;
 import static monochord.practice.Misconception.WRONG_KEY;
 
@@ -14,6 +13,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.ProgressionRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;

@@ -1,6 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.RELATIVE_FOR_PARALLEL;
 import static monochord.practice.Misconception.SIGNATURE_FORGOTTEN;
 
@@ -16,6 +15,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.ScaleRubric;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Own;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;

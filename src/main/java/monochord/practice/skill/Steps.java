@@ -1,6 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Walk;
 import static monochord.practice.Misconception.COUNTED_THE_START;
 import static monochord.practice.Misconception.MISSING_NOTE;
 import static monochord.practice.Misconception.NOT_RAISED;
@@ -18,6 +17,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.answer.StepsRubric;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Scale;

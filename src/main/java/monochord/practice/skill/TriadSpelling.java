@@ -1,7 +1,5 @@
 package monochord.practice.skill;
 
-import monochord.practice.teaching.Walk;
-import monochord.practice.teaching.Own;
 import static monochord.practice.Misconception.LETTERS_ONLY;
 import static monochord.practice.Misconception.WRONG_QUALITY;
 
@@ -18,6 +16,8 @@ import monochord.practice.answer.ChordRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Tones;
+import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;

@@ -56,28 +56,25 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
 
     private List<StyledLine> sentences(Way way, Look look) {
         String said = way.numeral().write(Signs.MUSIC) + ", " + way.chord().write(Signs.MUSIC) + ": " + way.reason()
-                + ". " + capital(movement(way)) + way.backed().map(this::counted).orElse("") + ".";
+                + ". " + capital(movement(way))
+                + way.backed().map(this::counted).orElse("") + ".";
         return Wrap.line(StyledLine.of(said), look.width());
     }
 
     /** {@code C stays, the rest moves two half steps in all}. */
     private static String movement(Way way) {
-        List<String> held =
-                way.move().held().stream().map(AfterAnswer::write).toList();
+        List<String> held = way.move().held().stream().map(AfterAnswer::write).toList();
         int halfSteps = way.move().halfSteps();
-        String stays = held.isEmpty()
-                ? "nothing stays"
-                : Words.listed(held) + (held.size() == 1 ? " stays" : " stay");
-        return way.from() + " to " + way.to() + ", " + way.move().rootInWords() + ", " + stays + ", "
-                + halfSteps + (halfSteps == 1 ? " half step" : " half steps");
+        String stays = held.isEmpty() ? "nothing stays" : Words.listed(held) + (held.size() == 1 ? " stays" : " stay");
+        return way.from() + " to " + way.to() + ", " + way.move().rootInWords() + ", " + stays + ", " + halfSteps
+                + (halfSteps == 1 ? " half step" : " half steps");
     }
 
     private String counted(Backing backing) {
         String title = collections().size() == 1 ? "" : backing.collection().title() + " ";
         String times = "; " + title + backing.times() + " of " + backing.of();
         return backing.isFromFewSongs()
-                ? times + ", but in only " + Words.number(backing.songs())
-                        + (backing.songs() == 1 ? " song" : " songs")
+                ? times + ", but in only " + Words.number(backing.songs()) + (backing.songs() == 1 ? " song" : " songs")
                 : times + " (" + backing.percent() + " %), in " + backing.songs() + " songs";
     }
 
@@ -122,11 +119,13 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
                 .put("numeral", numeral.toString())
                 .put("symbol", numeral.in(key).toString())
                 .objects("next", ways, AfterAnswer::json)
-                .objects("classical", classical, (object, row) -> object.put(
-                                "numeral", row.to().toString())
-                        .put("corpus", "When in Rome")
-                        .put("count", row.times())
-                        .put("of", row.of()));
+                .objects(
+                        "classical",
+                        classical,
+                        (object, row) -> object.put("numeral", row.to().toString())
+                                .put("corpus", "When in Rome")
+                                .put("count", row.times())
+                                .put("of", row.of()));
     }
 
     private static void json(Json object, Way way) {
@@ -135,11 +134,13 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
                 .put("reason", capital(way.reason()) + ". " + capital(movement(way)) + ".")
                 .put("held", way.move().held())
                 .put("moved", way.move().halfSteps());
-        way.backed().ifPresent(backing -> object.put(
-                        "corpus",
-                        backing.collection().title() + ", " + backing.collection().authors())
-                .put("count", backing.times())
-                .put("of", backing.of())
-                .put("songs", backing.songs()));
+        way.backed()
+                .ifPresent(backing -> object.put(
+                                "corpus",
+                                backing.collection().title() + ", "
+                                        + backing.collection().authors())
+                        .put("count", backing.times())
+                        .put("of", backing.of())
+                        .put("songs", backing.songs()));
     }
 }

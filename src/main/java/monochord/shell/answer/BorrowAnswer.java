@@ -40,8 +40,8 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             borrowed.forEach(one -> text.line(row(one, look)));
         });
         text.line(
-                "One in full: borrow " + example() + " in "
-                        + key.tonic() + (key.isMinor() ? "m" : "") + ". Agree on a changed chord with the band first.",
+                "One in full: borrow " + example() + " in " + key.tonic() + (key.isMinor() ? "m" : "")
+                        + ". Agree on a changed chord with the band first.",
                 Style.QUIET);
         return text.build().wrapped(look.width());
     }
@@ -74,16 +74,14 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
 
     private StyledLine row(Borrowed borrowed, Look look) {
         String rests = Words.joined(
-                Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE),
-                " ",
-                degree -> degree.write(look.signs()));
+                Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE), " ", degree -> degree.write(look.signs()));
         String numeral = borrowed.numeral().write(look.signs());
         String symbol = borrowed.chord().write(look.signs());
         String notes = Words.notes(borrowed.chord().tones(), look);
         String changed = Words.joined(borrowed.changed(), " ", degree -> degree.write(look.signs()));
         return look.plain()
-                ? StyledLine.of(numeral + " is " + symbol + ", " + notes + "; it changes " + changed + "; the tune may rest on "
-                        + (rests.isEmpty() ? "none of the key's notes" : rests) + ".")
+                ? StyledLine.of(numeral + " is " + symbol + ", " + notes + "; it changes " + changed
+                        + "; the tune may rest on " + (rests.isEmpty() ? "none of the key's notes" : rests) + ".")
                 : StyledLine.of("  " + pad(numeral, NUMERAL))
                         .plus(pad(symbol, SYMBOL), Style.STRONG)
                         .plus(pad(notes, NOTES))

@@ -29,8 +29,10 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
         ways(text, "Reached", setting.approach(), Way::start);
         ways(text, "Left", setting.exit(), Way::numeral);
         text.line(tune(setting));
-        text.line("The rule about the tune is common practice, no source. More ways on: after "
-                + borrowed.numeral() + ".", Style.QUIET);
+        text.line(
+                "The rule about the tune is common practice, no source. More ways on: after " + borrowed.numeral()
+                        + ".",
+                Style.QUIET);
         text.line("A changed chord is agreed with the band before anyone plays it.", Style.QUIET);
         return text.build().in(look.signs()).wrapped(look.width());
     }
@@ -59,14 +61,16 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
     }
 
     private String tune(Setting setting) {
-        return "Under the tune: " + said(setting.rests(), "rests", "rest") + said(setting.colours(), "colours", "colour")
+        return "Under the tune: " + said(setting.rests(), "rests", "rest")
+                + said(setting.colours(), "colours", "colour")
                 + said(setting.fights(), "clashes on a strong beat", "clash on a strong beat")
                         .replace("; ", ".");
     }
 
     private String said(List<Degree> degrees, String one, String many) {
         List<String> notes = degrees.stream()
-                .map(degree -> degree.write(Signs.MUSIC) + " (" + key.note(degree).write(Signs.MUSIC) + ")")
+                .map(degree ->
+                        degree.write(Signs.MUSIC) + " (" + key.note(degree).write(Signs.MUSIC) + ")")
                 .toList();
         return notes.isEmpty() ? "" : Words.listed(notes) + " " + (notes.size() == 1 ? one : many) + "; ";
     }

@@ -80,7 +80,8 @@ final class AskVerb implements Verb {
     }
 
     private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
-        Key key = sentence.clause("from").map(part -> part.read(Key::parse)).orElseGet(() -> Keys.of(sentence, sitting));
+        Key key =
+                sentence.clause("from").map(part -> part.read(Key::parse)).orElseGet(() -> Keys.of(sentence, sitting));
         long seed =
                 sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
         return sentence.clause("of")

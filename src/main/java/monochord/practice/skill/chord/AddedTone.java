@@ -60,8 +60,11 @@ public final class AddedTone implements Skill {
         String prompt = "Spell " + named + ", root first.";
         Topic topic = about.topic(id());
         ChordRubric judge = two
-                ? ChordRubric.spelled(chord, new Chord(chord.root(), ChordKind.parse("sus2")), named
-                        + " is played so too, without the third. Most players keep it: " + Say.row(chord.tones()) + ".",
+                ? ChordRubric.spelled(
+                        chord,
+                        new Chord(chord.root(), ChordKind.parse("sus2")),
+                        named + " is played so too, without the third. Most players keep it: " + Say.row(chord.tones())
+                                + ".",
                         () -> slips(chord))
                 : ChordRubric.spelled(chord, () -> slips(chord));
         return Question.of(topic, Form.NOTES, prompt, judge, coaching(chord));
@@ -96,8 +99,8 @@ public final class AddedTone implements Skill {
         slips.add(
                 Misconception.MISSING_NOTE,
                 chord.kind().without(third),
-                "Added means on top of the triad, so the third stays: " + Say.note(chord.root().plus(third)) + ". "
-                        + here);
+                "Added means on top of the triad, so the third stays: "
+                        + Say.note(chord.root().plus(third)) + ". " + here);
         for (Interval seventh : List.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)) {
             slips.add(
                     Misconception.EXTRA_NOTE,

@@ -52,7 +52,8 @@ public final class AppliedDominant implements Skill {
         Chord goal = numeral.target().in(key);
         String prompt = "Which chord is " + numeral.write(Signs.MUSIC) + " in " + Say.key(key) + "?";
         ChordRubric judge = ChordRubric.named(
-                chord, "Find " + goalNamed(numeral, goal) + " first. " + reached(numeral, chord, goal),
+                chord,
+                "Find " + goalNamed(numeral, goal) + " first. " + reached(numeral, chord, goal),
                 () -> slips(numeral, key));
         Topic topic = new Topic(id(), numeral.toString(), key);
         return Question.of(topic, Form.CHORD, prompt, judge, coaching(numeral, chord, goal));
@@ -76,12 +77,13 @@ public final class AppliedDominant implements Skill {
         Chord goal = numeral.target().in(key);
         Slips slips = new Slips(chord);
         String way = reached(numeral, chord, goal) + " " + Walk.chord(chord);
-        Chord ofTonic = Numeral.of(numeral.degree(), numeral.alteration(), chord.kind()).in(key);
+        Chord ofTonic =
+                Numeral.of(numeral.degree(), numeral.alteration(), chord.kind()).in(key);
         slips.add(
                 Misconception.SLASH_FOR_BASS,
                 ofTonic.tones(),
-                () -> Say.chord(ofTonic) + " is " + numeral.write(Signs.MUSIC).split("/")[0] + " of "
-                        + Say.key(key) + " itself. Behind the slash of a numeral stands the chord it leads to. " + way);
+                () -> Say.chord(ofTonic) + " is " + numeral.write(Signs.MUSIC).split("/")[0] + " of " + Say.key(key)
+                        + " itself. Behind the slash of a numeral stands the chord it leads to. " + way);
         Chord own = own(chord, key);
         slips.add(
                 Misconception.QUALITY_OF_THE_KEY,

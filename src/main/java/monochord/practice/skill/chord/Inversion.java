@@ -45,9 +45,8 @@ public final class Inversion implements Skill {
             throw Unreadable.because(
                     subject, 0, "an inverted chord", "one of its own tones lies in the bass, not the root", "C/E");
         }
-        String prompt =
-                "From the bass up: " + Say.row(chord.fromBass()) + ". Which chord is it? Name it with its bass, as in "
-                        + InversionRubric.exampleFor(chord) + ".";
+        String prompt = "From the bass up: " + Say.row(chord.fromBass())
+                + ". Which chord is it? Name it with its bass, as in " + InversionRubric.exampleFor(chord) + ".";
         InversionRubric judge = new InversionRubric(chord, () -> slips(chord));
         return Question.of(about.topic(id()), Form.CHORD, prompt, judge, coaching(chord));
     }

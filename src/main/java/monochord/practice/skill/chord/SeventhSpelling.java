@@ -70,7 +70,8 @@ public final class SeventhSpelling implements Skill {
         slips.add(
                 Misconception.MISSING_NOTE,
                 triad,
-                "That is the triad. The seventh is missing: " + Say.note(chord.tones().get(3)) + ".");
+                "That is the triad. The seventh is missing: "
+                        + Say.note(chord.tones().get(3)) + ".");
         for (String suffix : SUBJECTS) {
             slips.add(
                     Misconception.WRONG_QUALITY,

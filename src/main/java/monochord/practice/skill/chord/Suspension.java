@@ -71,8 +71,8 @@ public final class Suspension implements Skill {
             slips.add(
                     Misconception.THIRD_KEPT,
                     both,
-                    () -> "The " + name(chord) + " is there, and so is the third, " + Say.note(kept) + ": it has to go. "
-                            + replaced(chord));
+                    () -> "The " + name(chord) + " is there, and so is the third, " + Say.note(kept)
+                            + ": it has to go. " + replaced(chord));
             slips.add(
                     Misconception.THIRD_KEPT,
                     opened(chord).flatMap(kind -> kind.with(third)),

@@ -74,7 +74,9 @@ public final class NextChord implements Skill {
                 "Ask three things: does it have to resolve, which tones can stay, where does the root want to fall?",
                 "One way: " + last.reason() + ".",
                 "Another way: " + best.reason() + ".",
-                "There are several. " + String.join(" ", ways.stream().limit(3).map(NextChord::said).toList()));
+                "There are several. "
+                        + String.join(
+                                " ", ways.stream().limit(3).map(NextChord::said).toList()));
     }
 
     private static String said(Way way) {

@@ -117,8 +117,7 @@ public final class TransposingChords implements Skill {
         List<Slip<List<Chord>>> slips = new ArrayList<>();
         List<Chord> wanted = row.moved(row.up());
         String way = distance(row);
-        slips.add(new Slip<>(
-                Misconception.WRONG_KEY, row.chords, () -> "That is the row as it was. " + way));
+        slips.add(new Slip<>(Misconception.WRONG_KEY, row.chords, () -> "That is the row as it was. " + way));
         slips.add(new Slip<>(
                 Misconception.WRONG_WAY,
                 row.moved(row.up().reversed()),
@@ -137,7 +136,8 @@ public final class TransposingChords implements Skill {
         slips.add(new Slip<>(
                 Misconception.QUALITY_OF_THE_KEY,
                 wanted.stream()
-                        .map(chord -> new Chord(chord.root(), Own.triad(1, row.to).kind()))
+                        .map(chord ->
+                                new Chord(chord.root(), Own.triad(1, row.to).kind()))
                         .toList(),
                 () -> "The roots are right. Each chord keeps its quality when it moves."));
         otherKeys(row, slips);
