@@ -23,7 +23,7 @@ final class Writings {
         Set<String> writings = new LinkedHashSet<>(List.of(expected, " " + expected + " ", signs(expected)));
         switch (question.form()) {
             case NOTES -> notes(writings, expected);
-            case CHORD -> chord(writings, Chord.parse(expected));
+            case CHORD -> chordOrSlashChord(writings, Chord.parse(expected));
             case QUALITY -> writings.addAll(QUALITIES.get(expected));
             case SIGNATURE -> signature(writings, question, expected);
             case CHOICE -> scale(writings, expected);
@@ -70,6 +70,28 @@ final class Writings {
             Collections.reverse(downwards);
             writings.add(String.join(" ", downwards));
         }
+    }
+
+    private static void chordOrSlashChord(Set<String> writings, Chord chord) {
+        if (chord.isInverted()) {
+            slashChord(writings, chord);
+        } else if (chord.kind().toString().matches("|m|dim|aug")) {
+            chord(writings, chord);
+        } else {
+            notes(
+                    writings,
+                    String.join(
+                            " ", chord.tones().stream().map(Object::toString).toList()));
+        }
+    }
+
+    private static void slashChord(Set<String> writings, Chord chord) {
+        String over = chord.bass().toString();
+        String plain = chord.over(chord.root()).toString();
+        String place = List.of("root position", "first inversion", "second inversion", "third inversion")
+                .get(chord.tones().indexOf(chord.bass()));
+        writings.addAll(List.of(
+                plain + " / " + over, plain + " over " + over, plain + "/" + words(over), plain + ", " + place));
     }
 
     private static void chord(Set<String> writings, Chord chord) {

@@ -39,12 +39,13 @@ public final class After {
                 .toList();
     }
 
-    /** The usual ways into a chord, from the key's own chords first, then from borrowed ones, the likeliest first. */
+    /** The ways into a chord, from the key's own chords first, then from borrowed ones, the likeliest first. */
     public static List<Way> approaches(Numeral to, Key key) {
         return usual(key).stream()
                 .map(Numeral::parse)
                 .filter(from -> from.in(key).kind().quality() != TriadQuality.SUSPENDED)
-                .filter(from -> Habit.of(from, to, key).isPresent())
+                .filter(from -> from.form() == Numeral.Form.DEGREE && from.target() == null)
+                .filter(from -> !isSameTriad(from.in(key), to.in(key)))
                 .map(from -> way(from, to, key, Corpus.NONE))
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparing(

@@ -6,6 +6,7 @@ import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Tension;
 import monochord.theory.Degree;
 import monochord.theory.Key;
+import monochord.theory.Numeral;
 
 /**
  * A borrowed chord where it is used: how it is reached and left, and which notes of the tune it bears.
@@ -24,7 +25,8 @@ public record Setting(
         return new Setting(
                 first(After.approaches(borrowed.numeral(), key).stream()),
                 first(After.ways(borrowed.numeral(), key, Corpus.NONE).stream()
-                        .filter(way -> way.numeral().target() == null)),
+                        .filter(way -> way.numeral().target() == null
+                                && way.numeral().form() == Numeral.Form.DEGREE)),
                 Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE),
                 Tension.degrees(borrowed.chord(), key, Tension.COLOUR),
                 Tension.degrees(borrowed.chord(), key, Tension.CLASH));
