@@ -19,7 +19,9 @@ public final class Skills {
             new BorrowedChord(),
             new BorrowedSource(),
             new ProgressionInKey(),
-            new ProgressionNumbers());
+            new ProgressionNumbers(),
+            new CommonTones(),
+            new OuterMotion());
 
     private Skills() {}
 
