@@ -34,6 +34,8 @@ public final class Skills {
             new ProgressionNumbers(),
             new TransposingChords(),
             new NextChord());
+            new CommonTones(),
+            new OuterMotion());
 
     private Skills() {}
 
