@@ -19,6 +19,7 @@ public final class Verbs {
                 new NameVerb(),
                 new NumeralVerb(),
                 new BorrowVerb(),
+                new FitVerb(),
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
