@@ -20,6 +20,7 @@ public final class Verbs {
                 new NumeralVerb(),
                 new BorrowVerb(),
                 new FitVerb(),
+                new RecolourVerb(),
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
