@@ -1,5 +1,6 @@
 package monochord.shell.answer;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiConsumer;
 
@@ -30,6 +31,14 @@ public final class Json {
     public Json put(String name, long value) {
         name(name);
         out.append(value);
+        return this;
+    }
+
+    /** A whole number without a point, any other with up to four digits behind it. */
+    public Json put(String name, double value) {
+        long tenThousandths = Math.round(value * 10_000);
+        name(name);
+        out.append(BigDecimal.valueOf(tenThousandths, 4).stripTrailingZeros().toPlainString());
         return this;
     }
 

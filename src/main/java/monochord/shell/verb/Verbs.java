@@ -21,6 +21,8 @@ public final class Verbs {
                 new BorrowVerb(),
                 new AfterVerb(),
                 new MotionVerb(),
+                new FitVerb(),
+                new RecolourVerb(),
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
