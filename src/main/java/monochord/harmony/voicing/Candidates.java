@@ -26,7 +26,11 @@ final class Candidates {
 
     /** The keys of each, as MIDI note numbers, bass first. */
     static List<int[]> of(Task task, int index, int voices) {
-        OptionalInt tune = task.tops().get(index).map(Pitch::midiNumber).map(OptionalInt::of).orElse(OptionalInt.empty());
+        OptionalInt tune = task.tops()
+                .get(index)
+                .map(Pitch::midiNumber)
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
         Layout layout = new Layout(task.style(), voices, task.reach());
         Candidates candidates = new Candidates(task.tones(index, voices), layout, tune);
         candidates.place(0, 0);

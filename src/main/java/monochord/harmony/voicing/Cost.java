@@ -27,8 +27,7 @@ package monochord.harmony.voicing;
  * "tendencyTonesFunctionalDissonances"; Integrated Music Theory, lesson 11b. Holding common tones and moving the rest the
  * shortest way: Open Music Theory, "bassoContinuo". The weights: common practice, no source.
  */
-public record Cost(
-        int motion, int leaps, int parallels, int lost, int unresolved, int rough, int mud, int thickness) {
+public record Cost(int motion, int leaps, int parallels, int lost, int unresolved, int rough, int mud, int thickness) {
     /** Half steps above its low limit from which on an interval is called clear. */
     static final int CLEAR = 3;
 

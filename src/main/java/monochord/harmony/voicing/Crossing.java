@@ -115,10 +115,7 @@ final class Crossing {
             belowAfter = is;
         }
         int leap = Math.abs(belowAfter - belowBefore);
-        return sum
-                - weights.lost() * Integer.bitCount(kept)
-                + weights.rough() * overlaps
-                + pairs(a, b, up, down, leap);
+        return sum - weights.lost() * Integer.bitCount(kept) + weights.rough() * overlaps + pairs(a, b, up, down, leap);
     }
 
     private int pairs(int a, int b, int up, int down, int leapOnTop) {

@@ -40,8 +40,7 @@ public record Explanation(
         for (int i = 1; i < way.voicings().size(); i++) {
             changes.add(change(way, plain, i));
         }
-        return new Explanation(
-                way, way.tally(), plain, Tally.of(plain), Weighing.of(way.task(), plain), changes);
+        return new Explanation(way, way.tally(), plain, Tally.of(plain), Weighing.of(way.task(), plain), changes);
     }
 
     private static Change change(Way way, List<Voicing> plain, int i) {

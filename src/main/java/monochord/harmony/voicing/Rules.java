@@ -109,8 +109,8 @@ public final class Rules {
     private List<Pitch> stretched() {
         return hands().filter(hand -> !hand.isEmpty())
                 .map(hand -> List.of(hand.get(0), hand.get(hand.size() - 1)))
-                .filter(ends -> !reach.covers(
-                        ends.get(1).midiNumber() - ends.get(0).midiNumber()))
+                .filter(ends ->
+                        !reach.covers(ends.get(1).midiNumber() - ends.get(0).midiNumber()))
                 .findFirst()
                 .orElse(List.of());
     }

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
 import monochord.harmony.motion.Move;
 import monochord.harmony.voicing.Explanation.Change;
 import monochord.theory.Chord;
@@ -49,8 +51,7 @@ public final class Telling {
         List<Move> still = all.stream().filter(Move::isStill).toList();
         if (!change.right().isEmpty() && still.containsAll(change.right())) {
             List<Move> below = change.left().stream().filter(Move::isStill).toList();
-            return Optional.of("the right hand does not move"
-                    + (below.isEmpty() ? "" : ", " + stay(below) + " too"));
+            return Optional.of("the right hand does not move" + (below.isEmpty() ? "" : ", " + stay(below) + " too"));
         }
         return still.isEmpty() ? Optional.empty() : Optional.of(stay(still));
     }
@@ -69,13 +70,19 @@ public final class Telling {
         if (together) {
             return List.of("the " + name + " slides " + way(moving.get(0)));
         }
-        return moving.stream()
-                .map(move -> (left && move == hand.get(0) ? "the bass goes " + way(move) : goes(move)))
-                .toList();
-    }
-
-    private static String goes(Move move) {
-        return sign(move.from()) + " goes " + way(move) + " to " + sign(move.to());
+        List<String> parts = new ArrayList<>();
+        boolean bass = left && !moving.isEmpty() && moving.get(0) == hand.get(0);
+        if (bass) {
+            parts.add("the bass goes " + way(moving.get(0)));
+        }
+        String others = moving.stream()
+                .skip(bass ? 1 : 0)
+                .map(move -> sign(move.from()) + " to " + sign(move.to()))
+                .collect(Collectors.joining(", "));
+        if (!others.isEmpty()) {
+            parts.add(others);
+        }
+        return parts;
     }
 
     private static String way(Move move) {
@@ -108,14 +115,14 @@ public final class Telling {
                         ? ", all in the left hand"
                         : ", " + tally.inLeftHand() + " of them in the left hand";
         return counted(tally.moved(), "half step") + " moved, "
-                + counted(tally.parallels(), "parallel fifth or octave", "parallel fifths and octaves") + left + ", "
+                + counted(tally.parallels(), "parallel fifth or octave", "parallel fifths or octaves") + left + ", "
                 + counted(tally.held(), "note") + " held";
     }
 
     /** The change at which the plain version has most parallels more than this one. */
     private Optional<Change> flattest() {
         return explanation.changes().stream()
-                .max(Comparator.comparingInt(Telling::saved))
+                .max(Comparator.comparingInt(Telling::saved).thenComparing(this::isBorrowed))
                 .filter(change -> saved(change) > 0);
     }
 
@@ -134,9 +141,15 @@ public final class Telling {
     public Optional<String> reason() {
         return explanation.changes().stream()
                 .filter(change -> !change.from().equals(change.to()))
-                .max(Comparator.comparingInt(change -> change.tally().held()))
+                .max(Comparator.<Change>comparingInt(change -> change.tally().held())
+                        .thenComparing(this::isBorrowed))
                 .filter(change -> change.tally().held() > 0)
                 .map(Telling::reason);
+    }
+
+    /** Whether the change leads out of the key: where two are as telling, that one is told. */
+    private boolean isBorrowed(Change change) {
+        return !Borrowing.isOwn(change.to(), explanation.way().task().key());
     }
 
     private static String reason(Change change) {

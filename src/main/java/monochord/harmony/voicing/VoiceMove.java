@@ -39,7 +39,8 @@ final class VoiceMove {
     private int leading(Key key) {
         Chord chord = from.chord();
         boolean major = chord.kind().holds(Interval.MAJOR_THIRD);
-        boolean diminished = chord.kind().holds(Interval.MINOR_THIRD) && chord.kind().holds(Interval.DIMINISHED_FIFTH);
+        boolean diminished =
+                chord.kind().holds(Interval.MINOR_THIRD) && chord.kind().holds(Interval.DIMINISHED_FIFTH);
         NoteName tone = major ? chord.root().plus(Interval.MAJOR_THIRD) : chord.root();
         NoteName goal = tone.plus(Interval.MINOR_SECOND);
         boolean seventh = major && chord.kind().holds(Interval.MINOR_SEVENTH);

@@ -43,10 +43,11 @@ final class Weighing {
     }
 
     private static Cost change(Task task, int index, List<Voicing> rows) {
-        Step step = Step.between(
-                rows.get(index - 1).pitches(), rows.get(index).pitches());
-        int[] from = step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
-        int[] to = step.moves().stream().mapToInt(move -> move.to().midiNumber()).toArray();
+        Step step = Step.between(rows.get(index - 1).pitches(), rows.get(index).pitches());
+        int[] from =
+                step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
+        int[] to =
+                step.moves().stream().mapToInt(move -> move.to().midiNumber()).toArray();
         return new Weighing(task, from.length).change(index - 1, from, to);
     }
 
@@ -149,8 +150,8 @@ final class Weighing {
     private int parallel(int[] from, int[] to, int lower, int upper) {
         int below = to[lower] - from[lower];
         int above = to[upper] - from[upper];
-        boolean alike = isPerfect(from, lower, upper)
-                && (from[upper] - from[lower]) % 12 == (to[upper] - to[lower]) % 12;
+        boolean alike =
+                isPerfect(from, lower, upper) && (from[upper] - from[lower]) % 12 == (to[upper] - to[lower]) % 12;
         if (!alike || below == 0 || above == 0) {
             return 0;
         }

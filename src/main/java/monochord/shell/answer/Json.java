@@ -2,6 +2,7 @@ package monochord.shell.answer;
 
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
 /**
  * Writes one JSON object on one line (RFC 8259), field by field in the order given.
@@ -50,6 +51,14 @@ public final class Json {
             fields.accept(new Json(json.out), value);
             json.out.append('}');
         });
+    }
+
+    /** An object within. */
+    public Json object(String name, Consumer<Json> fields) {
+        name(name);
+        fields.accept(new Json(out));
+        out.append('}');
+        return this;
     }
 
     private <T> Json list(String name, List<T> values, BiConsumer<Json, T> write) {

@@ -20,6 +20,7 @@ public final class Verbs {
                 new NumeralVerb(),
                 new BorrowVerb(),
                 new AfterVerb(),
+                new VoiceVerb(),
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
