@@ -23,8 +23,10 @@ final class Canvas {
         for (int at = 0; at < struck.size(); at++) {
             Slot slot = struck.get(at);
             boolean last = at + 1 == struck.size();
-            List<Shade> here =
-                    palette.of(slot.chord(), slot.numeral(), last ? null : struck.get(at + 1).chord());
+            List<Shade> here = palette.of(
+                    slot.chord(),
+                    slot.numeral(),
+                    last ? null : struck.get(at + 1).chord());
             shades.add(here);
             counts.add(counts(at, here, last));
         }
@@ -58,19 +60,25 @@ final class Canvas {
         int score = 0;
         for (int at = 0; at < size(); at++) {
             score += count(at, 0);
-            score += at == 0 ? 0 : Neighbours.score(shades(at - 1).get(0), shades(at).get(0));
+            score += at == 0
+                    ? 0
+                    : Neighbours.score(shades(at - 1).get(0), shades(at).get(0));
         }
         return score;
     }
 
     /** What one change adds to the score. */
     int gain(int at, int shade) {
-        return count(at, shade) - count(at, 0) + around(at, shades(at).get(shade)) - around(at, shades(at).get(0));
+        return count(at, shade)
+                - count(at, 0)
+                + around(at, shades(at).get(shade))
+                - around(at, shades(at).get(0));
     }
 
     private int around(int at, Shade shade) {
         int before = at == 0 ? 0 : Neighbours.score(shades(at - 1).get(0), shade);
-        int after = at + 1 == size() ? 0 : Neighbours.score(shade, shades(at + 1).get(0));
+        int after =
+                at + 1 == size() ? 0 : Neighbours.score(shade, shades(at + 1).get(0));
         return before + after;
     }
 

@@ -63,7 +63,8 @@ final class Neighbours {
 
     private static boolean isOther(Shade one, Shade next) {
         boolean doublePlagal = one.root.equals(LOW_SEVENTH) && one.hasMajorThird() && next.root.equals(FOURTH);
-        boolean darkSecond = one.root.equals(SECOND) && one.outside != 0 && one.hasMinorThird() && next.root.equals(FIFTH);
+        boolean darkSecond =
+                one.root.equals(SECOND) && one.outside != 0 && one.hasMinorThird() && next.root.equals(FIFTH);
         return doublePlagal || darkSecond;
     }
 }

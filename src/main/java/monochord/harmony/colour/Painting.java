@@ -21,7 +21,8 @@ final class Painting {
                 Shade shade = chosen.get(next - 1);
                 slots.add(new Slot(shade.chord, shade.numeral, slot.shares(), slot.held()));
             }
-            boolean repeat = bar.repeat() && slots.equals(bars.get(bars.size() - 1).slots());
+            boolean repeat =
+                    bar.repeat() && slots.equals(bars.get(bars.size() - 1).slots());
             bars.add(new Bar(slots, repeat));
         }
         return new Progression(progression.key(), bars, progression.barred());

@@ -40,7 +40,8 @@ final class Palette {
                 all.add(new Shade(one.chord(), one.numeral(), Colour.BORROWED, key));
                 withNinth(one.chord())
                         .filter(chord -> addsStable(chord, one.chord(), key))
-                        .ifPresent(chord -> all.add(new Shade(chord, Numeral.onDegree(chord, key), Colour.BORROWED, key)));
+                        .ifPresent(
+                                chord -> all.add(new Shade(chord, Numeral.onDegree(chord, key), Colour.BORROWED, key)));
             }
         }
         return all;
@@ -108,7 +109,8 @@ final class Palette {
                                 .flatMap(seventh -> with(chord, seventh).stream()),
                         withNinth(chord).stream())
                 .filter(one -> one.tones().stream().allMatch(tone -> key.holds(tone) || chord.holds(tone)))
-                .filter(one -> addsStable(one, chord, key) || dominant && one.kind().equals(ChordKind.DOMINANT_SEVENTH));
+                .filter(one ->
+                        addsStable(one, chord, key) || dominant && one.kind().equals(ChordKind.DOMINANT_SEVENTH));
     }
 
     private static Optional<Chord> with(Chord chord, Interval tone) {

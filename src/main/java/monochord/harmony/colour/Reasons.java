@@ -56,8 +56,7 @@ final class Reasons {
         switch (to.colour) {
             case BORROWED -> borrowed();
             case APPLIED -> {}
-            case SUSPENDED ->
-                reasons.add(new Reason(0, "The fourth waits in place of the third; the function stays."));
+            case SUSPENDED -> reasons.add(new Reason(0, "The fourth waits in place of the third; the function stays."));
             default -> reasons.add(new Reason(0, "Root and function stay; only a colour is added."));
         }
     }
@@ -77,20 +76,18 @@ final class Reasons {
                 .filter(tone -> isAdded(tone) && Palette.isStable(tone, key))
                 .toList();
         if (Worth.firm(to, key) > 0 && !firm.isEmpty()) {
-            String degrees = firm.stream()
-                    .map(tone -> key.degreeOf(tone).inWords())
-                    .collect(Collectors.joining(" and the "));
+            String degrees =
+                    firm.stream().map(tone -> key.degreeOf(tone).inWords()).collect(Collectors.joining(" and the "));
             reasons.add(new Reason(
                     Weights.STABLE * Worth.firm(to, key),
-                    "Its added " + row(firm) + (firm.size() == 1 ? " is the " : " are the ") + degrees + " of the key, steady in any chord."));
+                    "Its added " + row(firm) + (firm.size() == 1 ? " is the " : " are the ") + degrees
+                            + " of the key, steady in any chord."));
         }
     }
 
     private boolean isAdded(NoteName tone) {
         Chord triad = new Chord(to.chord.root(), to.chord.kind().triad());
-        return to.isSuspendedFourth()
-                ? to.chord.root().fifths() - tone.fifths() == 1
-                : !triad.holds(tone);
+        return to.isSuspendedFourth() ? to.chord.root().fifths() - tone.fifths() == 1 : !triad.holds(tone);
     }
 
     private void kept() {
@@ -147,7 +144,8 @@ final class Reasons {
                         - from.resolved(after)
                         + (before == null ? 0 : before.resolved(to) - before.resolved(from)));
         if (points > 0) {
-            reasons.add(new Reason(points, "Its tone from outside the key goes on by half step into " + name(after) + "."));
+            reasons.add(
+                    new Reason(points, "Its tone from outside the key goes on by half step into " + name(after) + "."));
         }
     }
 

@@ -39,8 +39,7 @@ record Stretch(int note, Pitch pitch, Beats start, Beats beats, boolean held, Sp
     }
 
     FitNote judged(Role role, Key key) {
-        Optional<Change> change =
-                role == Role.CLASH ? Change.nearest(pitch, span.chord(), key) : Optional.empty();
+        Optional<Change> change = role == Role.CLASH ? Change.nearest(pitch, span.chord(), key) : Optional.empty();
         return new FitNote(
                 note, pitch, start, beats, held, span, span == null ? null : standing(), role, weight(), change);
     }

@@ -59,7 +59,8 @@ public final class Trial {
     }
 
     private static Stretch with(Stretch stretch, int at, Chord chord) {
-        boolean here = stretch != null && stretch.span() != null && stretch.span().index() == at;
+        boolean here =
+                stretch != null && stretch.span() != null && stretch.span().index() == at;
         return here ? stretch.over(chord) : stretch;
     }
 }

@@ -2,39 +2,30 @@ package monochord.harmony.voicing;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.harmony.motion.Move;
+import monochord.harmony.motion.Step;
 import monochord.theory.Chord;
-import monochord.theory.Pitch;
 
 /**
- * What happens in a way to play a progression, next to the plain root-position version of the same chords.
+ * What happens in a way to play a progression, next to the plain root-position version of the same chords. {@link Telling}
+ * puts it into sentences.
  *
  * @param plain the same chords as {@link Plain} plays them
+ * @param plainCost what those cost by the same formula
  * @param changes one for each change of chord
  */
-public record Explanation(Way way, Tally tally, List<Voicing> plain, Tally plainTally, List<Change> changes) {
+public record Explanation(
+        Way way, Tally tally, List<Voicing> plain, Tally plainTally, Cost plainCost, List<Change> changes) {
     /**
      * One change of chord.
      *
-     * @param held the pitches that stay, bottom to top, as the second chord spells them
-     * @param left the voices of the left hand that do not stay, bottom to top
-     * @param right those of the right hand
-     * @param tally what is counted at this change
-     * @param plainTally the same in the plain version
+     * @param left what the voices do that the left hand plays in the second chord, bottom to top
+     * @param right the same for the right hand
      */
-    public record Change(
-            Chord from, Chord to, List<Pitch> held, List<Move> left, List<Move> right, Tally tally, Tally plainTally) {
+    public record Change(Chord from, Chord to, List<Move> left, List<Move> right, Tally tally, Tally plainTally) {
         public Change {
-            held = List.copyOf(held);
             left = List.copyOf(left);
             right = List.copyOf(right);
-        }
-    }
-
-    /** A voice that goes from one key to another. */
-    public record Move(Pitch from, Pitch to) {
-        /** Positive upwards. */
-        public int halfSteps() {
-            return to.midiNumber() - from.midiNumber();
         }
     }
 
@@ -49,35 +40,20 @@ public record Explanation(Way way, Tally tally, List<Voicing> plain, Tally plain
         for (int i = 1; i < way.voicings().size(); i++) {
             changes.add(change(way, plain, i));
         }
-        return new Explanation(way, way.tally(), plain, Tally.of(plain), changes);
+        return new Explanation(way, way.tally(), plain, Tally.of(plain), Weighing.of(way.task(), plain), changes);
     }
 
     private static Change change(Way way, List<Voicing> plain, int i) {
         Voicing from = way.voicings().get(i - 1);
         Voicing to = way.voicings().get(i);
-        List<Join> joins = Join.of(from.pitches(), to.pitches());
-        List<Pitch> held = joins.stream()
-                .filter(join -> join.halfSteps() == 0)
-                .map(Join::to)
-                .toList();
-        List<Join> left =
-                joins.stream().filter(join -> to.left().contains(join.to())).toList();
-        List<Join> right =
-                joins.stream().filter(join -> to.right().contains(join.to())).toList();
+        List<Move> moves = Step.between(from.pitches(), to.pitches()).moves();
+        int left = to.left().size();
         return new Change(
                 way.task().chords().get(i - 1),
                 way.task().chords().get(i),
-                held,
-                moves(left),
-                moves(right),
+                moves.subList(0, left),
+                moves.subList(left, moves.size()),
                 Tally.between(from, to),
                 Tally.between(plain.get(i - 1), plain.get(i)));
-    }
-
-    private static List<Move> moves(List<Join> joins) {
-        return joins.stream()
-                .filter(join -> join.halfSteps() != 0)
-                .map(join -> new Move(join.from(), join.to()))
-                .toList();
     }
 }

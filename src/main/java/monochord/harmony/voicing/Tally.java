@@ -1,23 +1,23 @@
 package monochord.harmony.voicing;
 
 import java.util.List;
-import monochord.theory.Pitch;
+import monochord.harmony.motion.Move;
+import monochord.harmony.motion.Perfect;
+import monochord.harmony.motion.Step;
 
 /**
- * What moves and what stays in a row of voicings, counted and not weighed.
- *
- * <p>Voices are joined bottom to top. Where one chord is fuller than the next, each key of the fuller one is joined to one
- * of the thinner, none left out and no two crossing, in the way that moves least.
+ * What moves and what stays in a row of voicings, counted and not weighed, voice by voice as {@link Step} joins them.
  *
  * @param moved half steps of all voices
  * @param parallels pairs of voices that go the same way from octave or unison to octave, or from fifth to fifth
  * @param held voices that stay on their key, counted at each change
+ * @param inLeftHand how many of the parallels lie between two voices of the left hand
  */
-public record Tally(int moved, int parallels, int held) {
-    private static final int FIFTH = 7;
+public record Tally(int moved, int parallels, int held, int inLeftHand) {
+    private static final Tally NOTHING = new Tally(0, 0, 0, 0);
 
     static Tally of(List<Voicing> voicings) {
-        Tally sum = new Tally(0, 0, 0);
+        Tally sum = NOTHING;
         for (int i = 1; i < voicings.size(); i++) {
             sum = sum.plus(between(voicings.get(i - 1), voicings.get(i)));
         }
@@ -25,30 +25,22 @@ public record Tally(int moved, int parallels, int held) {
     }
 
     static Tally between(Voicing from, Voicing to) {
-        List<Join> joins = Join.of(from.pitches(), to.pitches());
-        int moved = joins.stream().mapToInt(join -> Math.abs(join.halfSteps())).sum();
-        int held = (int) joins.stream().filter(join -> join.halfSteps() == 0).count();
-        int parallels = 0;
-        for (int upper = 1; upper < joins.size(); upper++) {
-            for (int lower = 0; lower < upper; lower++) {
-                parallels += areParallel(joins.get(lower), joins.get(upper)) ? 1 : 0;
-            }
-        }
-        return new Tally(moved, parallels, held);
+        Step step = Step.between(from.pitches(), to.pitches());
+        int left = Math.min(from.left().size(), to.left().size());
+        int parallels = parallels(step, Integer.MAX_VALUE);
+        int held = (int) step.moves().stream().filter(Move::isStill).count();
+        return new Tally(step.moved(), parallels, held, parallels(step, left));
     }
 
-    private static boolean areParallel(Join lower, Join upper) {
-        int before = between(lower.from(), upper.from());
-        int after = between(lower.to(), upper.to());
-        boolean sameWay = lower.halfSteps() * upper.halfSteps() > 0;
-        return sameWay && before == after && (before == 0 || before == FIFTH);
-    }
-
-    private static int between(Pitch lower, Pitch upper) {
-        return Math.floorMod(upper.midiNumber() - lower.midiNumber(), 12);
+    /** Counted among the voices below that one. */
+    private static int parallels(Step step, int below) {
+        return (int) step.pairs().stream()
+                .filter(pair -> pair.upper().voice() < below && pair.parallel() != Perfect.NONE)
+                .count();
     }
 
     private Tally plus(Tally other) {
-        return new Tally(moved + other.moved, parallels + other.parallels, held + other.held);
+        return new Tally(
+                moved + other.moved, parallels + other.parallels, held + other.held, inLeftHand + other.inLeftHand);
     }
 }

@@ -4,6 +4,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
+import monochord.harmony.melody.Span;
+import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
@@ -40,6 +43,21 @@ public record Task(List<Chord> chords, Key key, Style style, Reach reach, List<O
 
     public Task under(List<Optional<Pitch>> line) {
         return new Task(chords, key, style, reach, line);
+    }
+
+    /** With the note of the tune on top that sounds when a chord is struck; where none sounds, the top is free. */
+    public static Task of(Progression progression, Style style, Melody tune) {
+        List<Optional<Pitch>> tops = Span.of(progression, Beats.of(progression.beatsPerBar())).stream()
+                .map(span -> at(tune, span.start().plus(tune.pickup())))
+                .toList();
+        return of(progression, style).under(tops);
+    }
+
+    private static Optional<Pitch> at(Melody tune, Beats time) {
+        return tune.notes().stream()
+                .filter(note -> note.start().compareTo(time) <= 0 && note.end().compareTo(time) > 0)
+                .map(Melody.Note::pitch)
+                .findFirst();
     }
 
     public Task in(Style other) {

@@ -60,7 +60,9 @@ final class VoiceMove {
 
     /** Whether a tone that wants to go on does not go where it wants. */
     boolean isUnresolved(Place place, int tone, int halfSteps) {
-        if (tone == leading) {
+        if (tone < 0) {
+            return false;
+        } else if (tone == leading) {
             return halfSteps != 1 && !(place == Place.INNER && halfSteps == FALL_TO_THE_FIFTH);
         }
         boolean dissonant = (from.dissonances() & 1 << tone) != 0 && !to.chord().holds(from.name(tone));
@@ -69,6 +71,9 @@ final class VoiceMove {
 
     /** Whether the voice goes by an augmented interval; a step between two forms of one letter is none. */
     boolean isAugmented(int tone, int nextTone, int halfSteps) {
+        if (tone < 0 || nextTone < 0) {
+            return false;
+        }
         int fifths = (to.name(nextTone).fifths() - from.name(tone).fifths()) * Integer.signum(halfSteps);
         return fifths >= AUGMENTED && fifths != CHROMATIC_STEP;
     }

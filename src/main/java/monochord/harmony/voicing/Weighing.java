@@ -2,6 +2,7 @@ package monochord.harmony.voicing;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import monochord.harmony.motion.Step;
 import monochord.harmony.voicing.VoiceMove.Place;
 import monochord.theory.Pitch;
 
@@ -25,10 +26,29 @@ final class Weighing {
         this.voices = voices;
     }
 
-    /** @param rows one voicing for each chord of the task, all with as many voices */
+    /**
+     * Chords of different fullness are joined as {@link Step} joins them; a tone that the style would leave out pays only
+     * for its movement.
+     *
+     * @param rows one voicing for each chord of the task
+     */
     static Cost of(Task task, List<Voicing> rows) {
-        return new Weighing(task, rows.get(0).pitches().size())
-                .whole(rows.stream().map(Weighing::keys).toList());
+        Cost cost = Cost.NOTHING;
+        for (int i = 0; i < rows.size(); i++) {
+            int[] keys = keys(rows.get(i));
+            cost = cost.plus(new Weighing(task, keys.length).alone(i, keys));
+            cost = i == 0 ? cost : cost.plus(change(task, i, rows));
+        }
+        return cost;
+    }
+
+    private static Cost change(Task task, int index, List<Voicing> rows) {
+        Step step = Step.between(rows.get(index - 1).pitches(), rows.get(index).pitches());
+        int[] from =
+                step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
+        int[] to =
+                step.moves().stream().mapToInt(move -> move.to().midiNumber()).toArray();
+        return new Weighing(task, from.length).change(index - 1, from, to);
     }
 
     static int[] keys(Voicing voicing) {
@@ -65,6 +85,9 @@ final class Weighing {
         int[] times = new int[tones.count()];
         for (int key : keys) {
             int tone = tones.at(key);
+            if (tone < 0) {
+                continue;
+            }
             int doubled = (1 << tone & tones.third()) != 0 ? 3 : (1 << tone & tones.fifth()) != 0 ? 1 : 0;
             units += times[tone] == 0 ? 0 : doubled + (times[tone] > 1 ? 2 : 0);
             times[tone]++;
@@ -161,9 +184,12 @@ final class Weighing {
 
     /** Whether the voice stands a diminished fifth, or an octave more, above the bass. */
     static boolean isDiminishedFifth(int[] keys, int voice, ChordTones tones) {
-        int bass = tones.name(tones.at(keys[0])).fifths();
+        int lower = tones.at(keys[0]);
+        int upper = tones.at(keys[voice]);
         return (keys[voice] - keys[0]) % 12 == TRITONE
-                && tones.name(tones.at(keys[voice])).fifths() - bass == DIMINISHED_FIFTH;
+                && lower >= 0
+                && upper >= 0
+                && tones.name(upper).fifths() - tones.name(lower).fifths() == DIMINISHED_FIFTH;
     }
 
     private static int hidden(int[] from, int[] to) {

@@ -49,7 +49,8 @@ final class Figures {
                 : number instanceof BigInteger big ? new BigDecimal(big) : (BigDecimal) number;
         boolean small = exact.abs().compareTo(BigDecimal.valueOf(most)) <= 0;
         if (!small || exact.scale() > MOST_DIGITS || exact.stripTrailingZeros().scale() > 0) {
-            throw new SheetFault(what + " of " + (small ? exact.toPlainString() : "more than " + most) + " cannot be read");
+            throw new SheetFault(
+                    what + " of " + (small ? exact.toPlainString() : "more than " + most) + " cannot be read");
         }
         return exact.intValueExact();
     }

@@ -130,7 +130,8 @@ final class HarmonyChord {
                 ? 0
                 : Figures.whole(degree.getDegreeAlter().getValue(), 3, "an accidental");
         int step = Math.max(0, number - 1) % 7 + 1;
-        Optional<NoteName> there = tones.stream().filter(tone -> stepOf(tone) == step).findFirst();
+        Optional<NoteName> there =
+                tones.stream().filter(tone -> stepOf(tone) == step).findFirst();
         DegreeTypeValue type = degree.getDegreeType().getValue();
         if (type != DegreeTypeValue.ADD) {
             there.ifPresent(tones::remove);

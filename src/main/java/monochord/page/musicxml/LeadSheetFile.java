@@ -89,8 +89,8 @@ public final class LeadSheetFile {
             reader.next();
         }
         if (!reader.getLocalName().equals(ROOT)) {
-            throw new SheetFault(
-                    "it begins with <" + reader.getLocalName() + ">; a lead sheet in MusicXML begins with <" + ROOT + ">");
+            throw new SheetFault("it begins with <" + reader.getLocalName()
+                    + ">; a lead sheet in MusicXML begins with <" + ROOT + ">");
         }
     }
 

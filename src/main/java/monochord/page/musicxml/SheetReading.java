@@ -61,9 +61,8 @@ final class SheetReading {
 
     /** The first part with notes; one with chord symbols goes before one without. */
     private Part part() throws SheetFault {
-        List<Part> parts = score.getPart().stream()
-                .filter(part -> holds(part, Note.class))
-                .toList();
+        List<Part> parts =
+                score.getPart().stream().filter(part -> holds(part, Note.class)).toList();
         if (parts.isEmpty()) {
             throw new SheetFault("no notes stand in it");
         }
@@ -126,7 +125,8 @@ final class SheetReading {
     }
 
     private void harmony(Harmony harmony) throws SheetFault {
-        BigDecimal offset = harmony.getOffset() == null ? null : harmony.getOffset().getValue();
+        BigDecimal offset =
+                harmony.getOffset() == null ? null : harmony.getOffset().getValue();
         Beats later = offset == null || offset.signum() < 0 ? Beats.ZERO : Figures.beats(offset, divisions);
         Key written = key == null ? Key.major(NoteName.C) : key;
         chords.take(HarmonyChord.of(harmony, written), now.plus(later));

@@ -42,7 +42,10 @@ final class TuneReading {
     private void raise(Pitch pitch, boolean tiedOn) {
         int last = notes.size() - 1;
         if (last >= 0 && pitch.compareTo(notes.get(last).pitch()) > 0) {
-            notes.set(last, new Melody.Note(pitch, notes.get(last).start(), notes.get(last).beats()));
+            notes.set(
+                    last,
+                    new Melody.Note(
+                            pitch, notes.get(last).start(), notes.get(last).beats()));
             tied = tiedOn;
         }
     }
@@ -53,10 +56,14 @@ final class TuneReading {
         if (last >= 0 && start.compareTo(notes.get(last).end()) < 0) {
             throw new SheetFault("two notes of one voice sound at once");
         }
-        boolean joins = tied && isTied(note, StartStop.STOP) && last >= 0 && notes.get(last).pitch().equals(pitch);
+        boolean joins = tied
+                && isTied(note, StartStop.STOP)
+                && last >= 0
+                && notes.get(last).pitch().equals(pitch);
         if (joins && notes.get(last).end().equals(start)) {
             Melody.Note before = notes.get(last);
-            notes.set(last, new Melody.Note(pitch, before.start(), before.beats().plus(beats)));
+            notes.set(
+                    last, new Melody.Note(pitch, before.start(), before.beats().plus(beats)));
         } else {
             notes.add(new Melody.Note(pitch, start, beats));
         }

@@ -33,7 +33,7 @@ public final class Skills {
             new ProgressionInKey(),
             new ProgressionNumbers(),
             new TransposingChords(),
-            new NextChord());
+            new NextChord(),
             new CommonTones(),
             new OuterMotion());
 

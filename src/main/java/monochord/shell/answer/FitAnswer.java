@@ -31,7 +31,10 @@ public record FitAnswer(Fit fit, List<String> remarks) implements Answer {
         if (look.plain()) {
             fit.notes().forEach(note -> text.line(place(note) + ": " + FitWords.say(note, fit)));
         } else {
-            text.line(StyledLine.of("  " + pad(fit.progression().barred() ? "bar" : "beat", PLACE) + pad("note", NOTE) + pad("chord", CHORD) + "role", Style.QUIET));
+            text.line(StyledLine.of(
+                    "  " + pad(fit.progression().barred() ? "bar" : "beat", PLACE) + pad("note", NOTE)
+                            + pad("chord", CHORD) + "role",
+                    Style.QUIET));
             fit.notes().forEach(note -> text.line(row(note, look)));
             said().forEach(text::line);
         }
@@ -109,15 +112,23 @@ public record FitAnswer(Fit fit, List<String> remarks) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("key", fit.progression().key().toString()).objects("notes", fit.notes(), (object, note) -> object.put(
-                        "pitch", note.pitch().toString())
-                .put("beat", beat(note))
-                .put("beats", number(note.beats()))
-                .put("chord", note.chord().map(Chord::toString).orElse(null))
-                .put("role", note.role().toString())
-                .put("weight", note.weight())
-                .put("held", note.held())
-                .put("change", note.change().map(Change::to).map(Object::toString).orElse(null)));
+        json.put("key", fit.progression().key().toString())
+                .objects(
+                        "notes",
+                        fit.notes(),
+                        (object, note) -> object.put("pitch", note.pitch().toString())
+                                .put("beat", beat(note))
+                                .put("beats", number(note.beats()))
+                                .put("chord", note.chord().map(Chord::toString).orElse(null))
+                                .put("role", note.role().toString())
+                                .put("weight", note.weight())
+                                .put("held", note.held())
+                                .put(
+                                        "change",
+                                        note.change()
+                                                .map(Change::to)
+                                                .map(Object::toString)
+                                                .orElse(null)));
         json.put("friction", fit.friction()).put("weight", fit.weight()).put("remarks", remarks);
     }
 

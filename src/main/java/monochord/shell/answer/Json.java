@@ -3,6 +3,7 @@ package monochord.shell.answer;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
 /**
  * Writes one JSON object on one line (RFC 8259), field by field in the order given.
@@ -63,6 +64,14 @@ public final class Json {
             fields.accept(new Json(json.out), value);
             json.out.append('}');
         });
+    }
+
+    /** An object within. */
+    public Json object(String name, Consumer<Json> fields) {
+        name(name);
+        fields.accept(new Json(out));
+        out.append('}');
+        return this;
     }
 
     private <T> Json list(String name, List<T> values, BiConsumer<Json, T> write) {

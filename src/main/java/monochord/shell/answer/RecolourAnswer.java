@@ -36,7 +36,9 @@ public record RecolourAnswer(Recolour recolour, List<String> remarks) implements
             idea(i + 1, shown.get(i), look, text);
         }
         together(look, text);
-        text.line("Advice from custom, for your ear to decide. Agree each changed chord with the band first.", Style.QUIET);
+        text.line(
+                "Advice from custom, for your ear to decide. Agree each changed chord with the band first.",
+                Style.QUIET);
         return text.build().in(look.signs()).wrapped(look.width());
     }
 

@@ -38,7 +38,11 @@ final class FitVerb implements Verb {
         }
         Progression chords = tune.progression()
                 .orElseThrow(() -> Unreadable.because(
-                        sentence.whole(), sentence.whole().length(), "a tune over chords", "expected over and chords", EXAMPLE));
+                        sentence.whole(),
+                        sentence.whole().length(),
+                        "a tune over chords",
+                        "expected over and chords",
+                        EXAMPLE));
         sitting.remember(new Music.OneProgression(chords));
         return new FitAnswer(Fit.of(tune.melody(), chords), tune.remarks());
     }

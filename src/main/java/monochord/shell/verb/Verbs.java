@@ -23,6 +23,7 @@ public final class Verbs {
                 new MotionVerb(),
                 new FitVerb(),
                 new RecolourVerb(),
+                new VoiceVerb(),
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
