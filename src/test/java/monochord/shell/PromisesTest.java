@@ -253,6 +253,14 @@ class PromisesTest {
     }
 
     @Test
+    void refusesToAskInAKeyTooFarOut() {
+        assertEquals(
+                "{\"error\":\"\\\"F## minor\\\" is not a key to ask in: steps has no question there. "
+                        + "Example: ask steps in C\",\"at\":1}\n",
+                Run.of("ask steps in F##m --json").result(2));
+    }
+
+    @Test
     void saysWhereALineCannotBeRead() {
         assertEquals(
                 "{\"error\":\"\\\"Hm\\\" is not a chord: expected a letter from A to G at character 1, found 'H'. "

@@ -1,7 +1,9 @@
 package monochord.shell.answer;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
 /**
  * Writes one JSON object on one line (RFC 8259), field by field in the order given.
@@ -33,6 +35,14 @@ public final class Json {
         return this;
     }
 
+    /** A whole number without a point, any other with up to four digits behind it. */
+    public Json put(String name, double value) {
+        long tenThousandths = Math.round(value * 10_000);
+        name(name);
+        out.append(BigDecimal.valueOf(tenThousandths, 4).stripTrailingZeros().toPlainString());
+        return this;
+    }
+
     public Json put(String name, boolean value) {
         name(name);
         out.append(value);
@@ -44,12 +54,24 @@ public final class Json {
         return list(name, values, (json, value) -> json.quote(value.toString()));
     }
 
+    public Json numbers(String name, List<Integer> values) {
+        return list(name, values, (json, value) -> json.out.append(value));
+    }
+
     /** A list of objects. */
     public <T> Json objects(String name, List<T> values, BiConsumer<Json, T> fields) {
         return list(name, values, (json, value) -> {
             fields.accept(new Json(json.out), value);
             json.out.append('}');
         });
+    }
+
+    /** An object within. */
+    public Json object(String name, Consumer<Json> fields) {
+        name(name);
+        fields.accept(new Json(out));
+        out.append('}');
+        return this;
     }
 
     private <T> Json list(String name, List<T> values, BiConsumer<Json, T> write) {
