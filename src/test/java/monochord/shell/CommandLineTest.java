@@ -234,6 +234,7 @@ class CommandLineTest {
                 "name",
                 "numeral",
                 "borrow",
+                "after",
                 "transpose",
                 "play",
                 "key",

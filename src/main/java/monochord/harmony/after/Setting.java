@@ -25,8 +25,8 @@ public record Setting(
         return new Setting(
                 first(After.approaches(borrowed.numeral(), key).stream()),
                 first(After.ways(borrowed.numeral(), key, Corpus.NONE).stream()
-                        .filter(way -> way.numeral().target() == null
-                                && way.numeral().form() == Numeral.Form.DEGREE)),
+                        .filter(way ->
+                                way.numeral().target() == null && way.numeral().form() == Numeral.Form.DEGREE)),
                 Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE),
                 Tension.degrees(borrowed.chord(), key, Tension.COLOUR),
                 Tension.degrees(borrowed.chord(), key, Tension.CLASH));

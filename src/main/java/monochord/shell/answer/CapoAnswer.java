@@ -35,9 +35,12 @@ public record CapoAnswer(Progression sounding, List<Capo> capos) implements Answ
         json.put("from", sounding.key().toString())
                 .put("key", best.key().toString())
                 .objects("chords", ProgressionAnswer.rows(best), (object, row) -> row.json(object))
-                .objects("frets", capos, (object, capo) -> object.put("fret", capo.fret())
-                        .put("shapes", capo.shapes().key().toString())
-                        .put("chords", capo.shapes().chords())
-                        .put("reason", capo.reason()));
+                .objects(
+                        "frets",
+                        capos,
+                        (object, capo) -> object.put("fret", capo.fret())
+                                .put("shapes", capo.shapes().key().toString())
+                                .put("chords", capo.shapes().chords())
+                                .put("reason", capo.reason()));
     }
 }
