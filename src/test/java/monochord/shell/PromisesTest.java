@@ -155,7 +155,7 @@ class PromisesTest {
                                 changed(
                                         row("iiio 3o C#dim", "C# E G", mixolydian, key),
                                         "b7",
-                                        "iii I",
+                                        "iii I bIII",
                                         "vi iii I",
                                         "3 5 1 2 6 but 4 7"),
                                 changed(
@@ -179,7 +179,7 @@ class PromisesTest {
                                 changed(
                                         row("iiiø7 3-7b5 C#m7b5", "C# E G B", mixolydian, key),
                                         "b7",
-                                        "iii I",
+                                        "iii I V",
                                         "vi iii I",
                                         "2 3 5 1 6 but 4 7"),
                                 changed(
