@@ -24,6 +24,7 @@ class CompletionTest {
             "name",
             "numeral",
             "borrow",
+            "motion",
             "transpose",
             "play",
             "stop",
