@@ -25,6 +25,7 @@ class CompletionTest {
             "numeral",
             "borrow",
             "after",
+            "motion",
             "transpose",
             "play",
             "stop",
