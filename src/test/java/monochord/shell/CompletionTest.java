@@ -24,6 +24,8 @@ class CompletionTest {
             "name",
             "numeral",
             "borrow",
+            "after",
+            "motion",
             "transpose",
             "play",
             "stop",

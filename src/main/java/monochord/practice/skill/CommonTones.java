@@ -17,6 +17,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.CommonTonesRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
