@@ -83,7 +83,7 @@ public final class Search {
             Column column = known.computeIfAbsent(
                     new Place(task.chords().get(i), task.tops().get(i)),
                     place -> new Column(
-                            Candidates.of(task, index, voices), task.tones(index, voices), layout, weighing, index));
+                            Candidates.of(task, index, voices), task.tones(index, voices), layout, weighing));
             if (column.size == 0) {
                 return columns;
             }

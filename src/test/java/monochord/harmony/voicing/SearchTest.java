@@ -101,8 +101,8 @@ class SearchTest {
         int voices = Search.best(task).voicings().get(0).pitches().size();
         Layout layout = new Layout(task.style(), voices, task.reach());
         Weighing weighing = new Weighing(task, voices);
-        Column from = new Column(Candidates.of(task, 0, voices), task.tones(0, voices), layout, weighing, 0);
-        Column to = new Column(Candidates.of(task, 1, voices), task.tones(1, voices), layout, weighing, 1);
+        Column from = new Column(Candidates.of(task, 0, voices), task.tones(0, voices), layout, weighing);
+        Column to = new Column(Candidates.of(task, 1, voices), task.tones(1, voices), layout, weighing);
         Crossing crossing = new Crossing(from, to, task);
         for (int a = 0; a < from.size; a++) {
             for (int b = 0; b < to.size; b++) {
