@@ -19,7 +19,8 @@ public final class Skills {
             new BorrowedChord(),
             new BorrowedSource(),
             new ProgressionInKey(),
-            new ProgressionNumbers());
+            new ProgressionNumbers(),
+            new Voicings());
 
     private Skills() {}
 
