@@ -77,7 +77,9 @@ class FaultsTest {
 
     /** The skills grow in number; that all are named is what counts. */
     private static String withSkills(String expected) {
-        return expected.replace("{skills}", String.join(", ", Skills.all().stream().map(Skill::id).toList()));
+        return expected.replace(
+                "{skills}",
+                String.join(", ", Skills.all().stream().map(Skill::id).toList()));
     }
 
     @ParameterizedTest(name = "[{index}] {0}")
