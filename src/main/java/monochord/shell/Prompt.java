@@ -24,7 +24,6 @@ import org.jline.utils.InfoCmp;
 final class Prompt {
     private static final int USUAL_WIDTH = 80;
     private static final int USUAL_HEIGHT = 24;
-    private static final String GREETING = "Good day. Enter begins the first lesson; or type music, a verb, or help.";
 
     private final Surroundings around;
     private final Verbs verbs;
@@ -42,6 +41,7 @@ final class Prompt {
 
     /** Converses until the learner leaves. */
     int run() {
+        Runtime.getRuntime().addShutdownHook(new Thread(sitting::leave));
         try (Terminal terminal = terminal()) {
             converse(terminal, text -> {
                 terminal.writer().write(text);
@@ -51,6 +51,8 @@ final class Prompt {
         } catch (IOException broken) {
             around.err().println("The terminal cannot be used: " + broken.getMessage());
             return Answer.FAILED;
+        } finally {
+            sitting.leave();
         }
     }
 
@@ -75,7 +77,8 @@ final class Prompt {
     /** Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. */
     void converse(Terminal terminal, Consumer<String> show) {
         LineReader reader = reader(terminal);
-        show.accept(rendered(Saying.of(GREETING), terminal));
+        sitting.study().begin();
+        show.accept(rendered(sitting.opening().greeting(), terminal));
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());

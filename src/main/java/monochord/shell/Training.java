@@ -8,7 +8,6 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import monochord.shell.answer.Look;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Signs;
@@ -51,7 +50,7 @@ final class Training {
 
     private static void converse(Surroundings unseen) {
         Verbs verbs = new Verbs();
-        Sitting sitting = new Sitting(unseen.ear(), unseen.seeds(), unseen.folder(), new Course(unseen.lessons()));
+        Sitting sitting = unseen.sitting();
         Look look = new Look(80, Signs.MUSIC, false, true);
         try (Terminal terminal = terminal(unseen.in())) {
             new Prompt(unseen, verbs, sitting, new Reading(verbs, sitting), look).converse(terminal, text -> {
@@ -77,7 +76,9 @@ final class Training {
                 around.folder(),
                 around.lessons(),
                 around.seeds(),
-                around.ear());
+                around.ear(),
+                around.clock(),
+                around.keepers());
     }
 
     private static Terminal terminal(InputStream keys) throws IOException {

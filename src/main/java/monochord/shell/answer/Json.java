@@ -25,6 +25,13 @@ public final class Json {
         return this;
     }
 
+    /** @param number as JSON writes numbers; null if it is empty */
+    public Json number(String name, String number) {
+        name(name);
+        out.append(number.isEmpty() ? "null" : number);
+        return this;
+    }
+
     public Json put(String name, boolean value) {
         name(name);
         out.append(value);

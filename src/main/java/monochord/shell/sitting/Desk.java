@@ -1,25 +1,39 @@
 package monochord.shell.sitting;
 
+import java.util.function.LongSupplier;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
+import monochord.practice.knowing.Attempt;
 
 /** The question on the desk: open until it is answered rightly, told or left, and remembered for {@code why}. */
 public final class Desk {
+    private final LongSupplier clock;
     private Question question;
+    private String lesson = "";
+    private long since;
+    private Attempt lastAttempt;
     private Question lastQuestion;
     private Verdict lastVerdict;
     private Skill lastSkill;
     private int hints;
     private int tries;
 
-    public void put(Skill skill, Question next) {
-        lastSkill = skill;
-        put(next);
+    /** @param clock milliseconds since 1970 in UTC */
+    Desk(LongSupplier clock) {
+        this.clock = clock;
     }
 
-    public void put(Question next) {
+    public void put(Skill skill, Question next) {
+        lastSkill = skill;
+        put(next, "");
+    }
+
+    /** @param asker the slug of the lesson that asks, empty if none does */
+    void put(Question next, String asker) {
+        lesson = asker;
+        since = clock.getAsLong();
         question = next;
         lastQuestion = next;
         lastVerdict = null;
@@ -65,13 +79,37 @@ public final class Desk {
     public Verdict answer(String text) {
         Verdict verdict = question.judge(text);
         if (verdict.grade() != Grade.UNREADABLE) {
+            lastAttempt = attempt(text, verdict);
             lastVerdict = verdict;
+            since = lastAttempt.time();
             tries++;
         }
         if (verdict.grade().isRight()) {
             question = null;
         }
         return verdict;
+    }
+
+    private Attempt attempt(String text, Verdict verdict) {
+        long now = clock.getAsLong();
+        return new Attempt(
+                now,
+                lesson,
+                question.skillId(),
+                question.subject(),
+                question.key().toString(),
+                question.seed(),
+                text,
+                verdict.grade(),
+                verdict.misconception() == null ? "" : verdict.misconception(),
+                (int) Math.max(0, Math.min(Integer.MAX_VALUE, now - since)),
+                hints,
+                tries);
+    }
+
+    /** The last readable answer, or null. */
+    Attempt lastAttempt() {
+        return lastAttempt;
     }
 
     /** The next hint for the open question, the last one again when there are no more. */
