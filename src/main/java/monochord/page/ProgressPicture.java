@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import monochord.practice.Skill;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
 import monochord.practice.knowing.Standing;
+import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 
 /**
- * What is known, as a field: a row for each skill, a column for each key along the line of fifths. The more strokes a
+ * What is known, as a field: a row for each skill in the order in which they are learned, a column for each key along the line of fifths. The more strokes a
  * sign has, the better the skill is known there; the sign says it without colour.
  *
  * @param time for which it is drawn
@@ -80,11 +83,11 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
 
     private List<String> skillsIn(List<Key> keys) {
         List<String> names = keys.stream().map(Key::toString).toList();
-        return knowledge.standings().keySet().stream()
+        Set<String> asked = knowledge.standings().keySet().stream()
                 .filter(item -> names.contains(item.key()))
                 .map(Item::skill)
-                .distinct()
-                .toList();
+                .collect(Collectors.toSet());
+        return Skills.all().stream().map(Skill::id).filter(asked::contains).toList();
     }
 
     private StyledLine head(String name, List<Key> keys) {

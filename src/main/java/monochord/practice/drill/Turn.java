@@ -1,5 +1,6 @@
 package monochord.practice.drill;
 
+import java.util.List;
 import java.util.function.LongSupplier;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -11,7 +12,7 @@ public record Turn(Skill skill, Key key) {
     private static final int DRAWS = 40;
 
     /**
-     * A question, another than the one before wherever the skill has two in this key.
+     * A question, another than the one before: where there is but one in this key, from another key.
      *
      * @param before the last question, or null
      */
@@ -20,7 +21,13 @@ public record Turn(Skill skill, Key key) {
         for (int i = 1; i < DRAWS && isSame(drawn, before); i++) {
             drawn = skill.question(key, seeds.getAsLong());
         }
-        return drawn;
+        return isSame(drawn, before) ? elsewhere(seeds.getAsLong()) : drawn;
+    }
+
+    private Question elsewhere(long seed) {
+        List<Key> others =
+                skill.keys().stream().filter(other -> !other.equals(key)).toList();
+        return skill.question(others.get((int) Math.floorMod(seed, (long) others.size())), seed);
     }
 
     private static boolean isSame(Question one, Question other) {

@@ -13,6 +13,9 @@ import monochord.theory.Signs;
  * @param missed those that were not right at the first try without help
  */
 public record DrillEnd(int asked, List<Question> missed) implements Answer {
+    /** So many go into a line. */
+    private static final int NAMED = 2;
+
     public DrillEnd {
         missed = List.copyOf(missed);
     }
@@ -28,20 +31,29 @@ public record DrillEnd(int asked, List<Question> missed) implements Answer {
     }
 
     private String count() {
+        if (asked == 0) {
+            return "Nothing answered this time.";
+        }
         String questions = asked == 1 ? "One question" : capital(Words.number(asked)) + " questions";
         int right = asked - missed.size();
-        return questions + ", " + Words.number(right) + " right at the first try.";
+        return questions + ", " + (right == 0 ? "none" : Words.number(right)) + " right at the first try.";
     }
 
     private String again() {
         List<String> names = missed.stream().map(DrillEnd::name).distinct().toList();
-        return names.isEmpty()
-                ? "Nothing to go over. Another day it sits deeper than in one go; progress shows where you stand."
-                : "To go over: " + Words.listed(names) + ". It comes back when it is due; tell shows a way again.";
+        if (names.isEmpty()) {
+            return "Nothing to go over; progress shows where you stand.";
+        }
+        return "To go over: "
+                + (names.size() <= NAMED
+                        ? Words.listed(names)
+                        : String.join(", ", names.subList(0, NAMED)) + " and more")
+                + ".";
     }
 
     private static String name(Question question) {
-        return question.skillId() + " in " + question.key().write(Signs.MUSIC);
+        return question.skillId() + " in " + question.key().tonic().write(Signs.MUSIC)
+                + (question.key().isMinor() ? " minor" : "");
     }
 
     private static String capital(String word) {

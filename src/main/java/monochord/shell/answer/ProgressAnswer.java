@@ -52,10 +52,10 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
 
     private StyledText next() {
         Due due = Due.at(time, knowledge);
-        return StyledText.builder()
-                .line(due.items().isEmpty() ? later() : now(due))
-                .line(lesson.isEmpty() ? "" : "The lesson that follows is " + lesson + ": learn.", Style.QUIET)
-                .build();
+        StyledText said = StyledText.of(due.items().isEmpty() ? later() : now(due));
+        return lesson.isEmpty()
+                ? said
+                : said.plus(StyledText.of("The lesson that follows is " + lesson + ": learn.", Style.QUIET));
     }
 
     private String now(Due due) {
@@ -73,7 +73,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
                 .orElseThrow();
         long days = Math.max(1, Math.round((first.getValue().due() - time) / DAY));
         return "Nothing is due. First to come back is " + name(first.getKey()) + ", "
-                + (days == 1 ? "tomorrow" : "in " + days + " days") + "; until then, something new.";
+                + (days == 1 ? "within a day" : "in " + days + " days") + "; until then, something new.";
     }
 
     private static String count(Standing standing) {

@@ -155,9 +155,12 @@ public final class Sitting {
         return drill != null;
     }
 
-    /** Ends the run that is being taken, and says how it went. */
+    /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */
     public Answer endDrill() {
-        leaveQuestion();
+        if (desk.isTried() || desk.hintsGiven() > 0) {
+            leaveQuestion();
+        }
+        desk.clear();
         Answer end = drill.end();
         drill = null;
         return end;
@@ -194,9 +197,7 @@ public final class Sitting {
     /** Takes the open question off the desk without an answer. */
     public void leaveQuestion() {
         if (desk.isOpen()) {
-            if (drill == null || desk.isTried() || desk.hintsGiven() > 0) {
-                note(desk.question(), false);
-            }
+            note(desk.question(), false);
             desk.clear();
         }
     }

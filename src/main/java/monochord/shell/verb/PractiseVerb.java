@@ -35,16 +35,15 @@ final class PractiseVerb implements Verb {
         List<Key> keys = sentence.clause("in")
                 .map(part -> part.read(text -> keys(text, sitting)))
                 .orElseGet(skill::keys);
-        Mix mix = Mix.of(skill, keys);
-        Answer first = sitting.drill(mix.turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
-        return Answers.of(first(skill, mix, keys), first);
+        Answer first = sitting.drill(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
+        return Answers.of(head(skill, keys), first);
     }
 
-    private static Answer first(Skill skill, Mix mix, List<Key> keys) {
+    private static Answer head(Skill skill, List<Key> keys) {
         Optional<Skill> back = Mix.wayBack(skill);
-        String both = back.map(way -> " and " + way.id() + " in turn").orElse("");
+        String both = back.map(way -> " and " + way.id()).orElse("");
         String where = keys.size() == 1 ? "" : ", " + keys.size() + " keys mixed";
-        return Saying.of("Ten questions: " + mix.skills().get(0).id() + both + where + ". skip ends it.");
+        return Saying.of("Ten questions on " + skill.id() + both + where + "; skip ends it.");
     }
 
     /** Keys as lessons write them, with commas, or with spaces between. */
