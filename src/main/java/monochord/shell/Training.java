@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import monochord.shell.answer.Look;
+import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Signs;
@@ -31,6 +32,13 @@ final class Training {
             "key Bb",
             "transpose F C G from C to Eb",
             "lessons",
+            "ask borrowed-chord of bVI in A",
+            "F A C#",
+            "hint",
+            "F A C",
+            "learn 1.1",
+            "",
+            "skip",
             "sho",
             "help",
             "quit");
@@ -76,7 +84,7 @@ final class Training {
                 around.folder(),
                 around.lessons(),
                 around.seeds(),
-                around.ear(),
+                Ear.silent(),
                 around.clock(),
                 around.keepers());
     }

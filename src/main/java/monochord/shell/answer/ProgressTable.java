@@ -46,12 +46,12 @@ public record ProgressTable(Knowledge knowledge, long time) implements Answer {
                     Standing standing = entry.getValue();
                     object.put("skill", entry.getKey().skill())
                             .put("key", entry.getKey().key())
-                            .number("mastery", four(standing.mastery()))
-                            .number("recall", four(standing.recall(time)))
-                            .number("stabilityDays", four(standing.memory().stability()))
+                            .put("mastery", standing.mastery())
+                            .put("recall", standing.recall(time))
+                            .put("stabilityDays", standing.memory().stability())
                             .put("asked", standing.asked())
                             .put("right", standing.right())
-                            .number("seconds", seconds(standing.pace()))
+                            .put("seconds", standing.pace().millis() / 1000)
                             .put("last", day(standing.last()))
                             .put("due", day(standing.due()))
                             .put("isDue", standing.isDue(time));

@@ -50,7 +50,7 @@ public final class Course {
             last = entry;
             return begin(reading.lesson().get(), majorKey(key), sitting);
         }
-        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults())));
+        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults(), true)));
     }
 
     /** Lessons go through the fifteen major keys: the key itself if it is one, else the nearest that is. */
@@ -59,7 +59,7 @@ public final class Course {
     }
 
     private Answer begin(Lesson lesson, Key key, Sitting sitting) {
-        sitting.clear();
+        sitting.clearForLesson();
         walk = new LessonWalk(lesson, key);
         return Answers.of(new LessonHead(lesson, key), goOn(sitting));
     }
@@ -117,9 +117,16 @@ public final class Course {
     }
 
     /** Counts an answer to a question of the lesson. */
-    void noteAnswer(Question question, boolean rightAtOnce) {
+    void noteAnswer(boolean rightAtOnce) {
         if (walk != null) {
             walk.note(rightAtOnce);
+        }
+    }
+
+    /** Keeps a question of the lesson for later, because another was asked for by name. */
+    void keep(Question question) {
+        if (walk != null) {
+            walk.keep(question);
         }
     }
 }

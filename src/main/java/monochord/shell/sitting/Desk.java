@@ -17,6 +17,7 @@ public final class Desk {
     private Question lastQuestion;
     private Verdict lastVerdict;
     private Skill lastSkill;
+    private boolean byName;
     private int hints;
     private int tries;
 
@@ -25,13 +26,24 @@ public final class Desk {
         this.clock = clock;
     }
 
+    /** Puts a question that was asked for by name. */
     public void put(Skill skill, Question next) {
+        lay(next, "");
         lastSkill = skill;
-        put(next, "");
+        byName = true;
     }
 
-    /** @param asker the slug of the lesson that asks, empty if none does */
+    /**
+     * Puts a question of a lesson or of a run.
+     *
+     * @param asker the slug of the lesson, empty for a run
+     */
     void put(Question next, String asker) {
+        lay(next, asker);
+        byName = false;
+    }
+
+    private void lay(Question next, String asker) {
         lesson = asker;
         since = clock.getAsLong();
         question = next;
@@ -43,6 +55,11 @@ public final class Desk {
 
     public boolean isOpen() {
         return question != null;
+    }
+
+    /** Whether the question here, or the last one, was asked for by name and is no part of a lesson. */
+    public boolean isByName() {
+        return byName;
     }
 
     /** The open question, or null. */
@@ -125,5 +142,11 @@ public final class Desk {
 
     public void clear() {
         question = null;
+    }
+
+    /** Clears it for a lesson, so that what follows the lesson is not another question asked for before it. */
+    void clearForLesson() {
+        question = null;
+        byName = false;
     }
 }

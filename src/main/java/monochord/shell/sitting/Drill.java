@@ -24,19 +24,17 @@ final class Drill {
         return ahead.isEmpty();
     }
 
-    /** The next question; it is the one that {@link #note} is about. */
+    /** The next question; {@link #note} is about it. */
     Question next(LongSupplier seeds) {
         open = ahead.remove().question(seeds, open);
         return open;
     }
 
-    /** Counts the answer to a question, if it is the one that was asked here. */
-    void note(Question question, boolean rightAtOnce) {
-        if (question.equals(open)) {
-            asked++;
-            if (!rightAtOnce) {
-                missed.add(question);
-            }
+    /** Counts what came of the last question. */
+    void note(boolean rightAtOnce) {
+        asked++;
+        if (!rightAtOnce) {
+            missed.add(open);
         }
     }
 

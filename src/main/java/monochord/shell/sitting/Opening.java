@@ -54,7 +54,7 @@ public final class Opening {
 
     /** Once what is due, then the lesson that follows. */
     Answer begin(Sitting sitting) {
-        if (!reviewed && agenda.due(time) > 0) {
+        if (!reviewed && agenda.due(time) > 0 && !sitting.course().wasTaken()) {
             reviewed = true;
             List<Turn> turns = Review.turns(Review.USUAL_MINUTES, sitting.study());
             if (!turns.isEmpty()) {

@@ -36,6 +36,11 @@ public final class Sitting {
     private int screenLines = Integer.MAX_VALUE;
     private boolean ended;
 
+    /** One in which the clock stands still and whose answers are forgotten with it. */
+    public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course) {
+        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory());
+    }
+
     /**
      * @param seeds where chance comes from
      * @param folder where file names that are not absolute begin
@@ -119,8 +124,17 @@ public final class Sitting {
 
     /** Puts a question that was asked for by name; a lesson or a run that is being taken waits. */
     public void ask(Skill skill, Question question) {
+        setAside();
         desk.put(skill, question);
         study.ready();
+    }
+
+    /** A lesson's question comes back when the lesson goes on; one of a run is gone. */
+    private void setAside() {
+        if (desk.isOpen() && !desk.isByName() && drill == null) {
+            course.keep(desk.question());
+        }
+        desk.clear();
     }
 
     /** @param lesson the slug of the lesson that asks, empty if none does */
@@ -131,7 +145,7 @@ public final class Sitting {
 
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer drill(List<Turn> turns) {
-        leaveQuestion();
+        setAside();
         drill = new Drill(turns);
         return nextInDrill();
     }
@@ -145,8 +159,8 @@ public final class Sitting {
     }
 
     /** Nothing is open any more, for a lesson begins. */
-    void clear() {
-        desk.clear();
+    void clearForLesson() {
+        desk.clearForLesson();
         drill = null;
     }
 
@@ -178,27 +192,31 @@ public final class Sitting {
 
     private Answer answer(Question question, Verdict verdict) {
         if (!verdict.grade().isRight()) {
-            return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell, skip.");
+            return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
         }
-        note(question, desk.wasRightAtOnce());
+        note(desk.wasRightAtOnce());
         return drill != null || course.isOpen()
                 ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
                 : new VerdictAnswer(question, verdict, "Enter for another.");
     }
 
-    private void note(Question question, boolean rightAtOnce) {
-        if (drill != null) {
-            drill.note(question, rightAtOnce);
-        } else {
-            course.noteAnswer(question, rightAtOnce);
-        }
-    }
-
     /** Takes the open question off the desk without an answer. */
     public void leaveQuestion() {
         if (desk.isOpen()) {
-            note(desk.question(), false);
+            note(false);
             desk.clear();
+        }
+    }
+
+    /** Counts what came of a question, if it was one of the run or the lesson. */
+    private void note(boolean rightAtOnce) {
+        if (desk.isByName()) {
+            return;
+        }
+        if (drill != null) {
+            drill.note(rightAtOnce);
+        } else {
+            course.noteAnswer(rightAtOnce);
         }
     }
 
@@ -214,12 +232,11 @@ public final class Sitting {
         if (course.isOpen()) {
             return course.goOn(this);
         }
-        Skill again = desk.lastSkill();
-        return again != null ? askAgain(again) : opening().begin(this);
+        return desk.isByName() ? askAgain(desk.lastSkill()) : opening().begin(this);
     }
 
     private Answer askAgain(Skill skill) {
-        put(new Turn(skill, key).question(seeds, desk.lastQuestion()), "");
+        ask(skill, new Turn(skill, key).question(seeds, desk.lastQuestion()));
         return new AskAnswer(desk.question());
     }
 

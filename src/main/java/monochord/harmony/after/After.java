@@ -1,0 +1,110 @@
+package monochord.harmony.after;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.Numeral;
+import monochord.theory.TriadQuality;
+
+/**
+ * Where a chord goes next in a key.
+ *
+ * <p>Looked at are the key's own chords, the common borrowed ones, the dominants of its chords, the suspended dominant, and
+ * whatever follows in enough songs. A way on is kept if a {@link Reason} leads there.
+ */
+public final class After {
+    private static final List<String> IN_MAJOR =
+            List.of("I", "ii", "iii", "IV", "V", "vi", "bVI", "bVII", "iv", "bIII", "iio", "bII", "i", "v");
+    private static final List<String> IN_MINOR =
+            List.of("i", "iv", "V", "VI", "VII", "III", "iio", "v", "IV", "bII", "viio");
+    private static final List<String> IN_BOTH = List.of("V7sus4", "V7/V", "Cad64");
+    private static final List<String> DOMINANTS_IN_MAJOR = List.of("V7/vi", "V7/ii", "V7/IV");
+    private static final List<String> DOMINANTS_IN_MINOR = List.of("V7/iv", "V7/VI", "V7/III");
+
+    private After() {}
+
+    /** Every way on from the chord that has a reason, the best first. */
+    public static List<Way> ways(Numeral from, Key key, Corpus corpus) {
+        return candidates(from, key, corpus).stream()
+                .map(to -> way(from, to, key, corpus))
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparingInt(Way::score).reversed())
+                .toList();
+    }
+
+    /** The ways into a chord, from the key's own chords first, then from borrowed ones, the likeliest first. */
+    public static List<Way> approaches(Numeral to, Key key) {
+        return usual(key).stream()
+                .map(Numeral::parse)
+                .filter(from -> from.in(key).kind().quality() != TriadQuality.SUSPENDED)
+                .filter(from -> from.form() == Numeral.Form.DEGREE && from.target() == null)
+                .filter(from -> !isSameTriad(from.in(key), to.in(key)))
+                .map(from -> way(from, to, key, Corpus.NONE))
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparing(
+                                (Way way) -> !Borrowing.isOwn(way.move().from(), key))
+                        .thenComparing(Comparator.comparingInt(Way::score).reversed()))
+                .toList();
+    }
+
+    /** The way from one chord to another in a key, if there is a reason to go it. */
+    public static Optional<Way> way(Numeral from, Numeral to, Key key, Corpus corpus) {
+        Chord first = from.in(key);
+        Chord second = to.in(key);
+        Move move = new Move(first, second);
+        Optional<Corpus.Backing> backing = corpus.backing(from, to, key);
+        return Reason.of(from, to, key)
+                .or(() -> backing.map(Reason::ofSongs))
+                .map(reason -> new Way(
+                        from,
+                        to,
+                        second,
+                        move,
+                        reason.said(),
+                        reason.weight(),
+                        Function.of(first, key),
+                        Function.of(second, key),
+                        backing.orElse(null)));
+    }
+
+    /** What a tendency asks for first, then the usual chords; a chord that has to resolve goes to no other on its root. */
+    private static List<Numeral> candidates(Numeral from, Key key, Corpus corpus) {
+        Map<Chord, Numeral> found = new LinkedHashMap<>();
+        Chord here = from.in(key);
+        List<Numeral> resolutions = Reason.resolutions(from, key);
+        resolutions.forEach(numeral -> found.put(numeral.in(key), numeral));
+        Stream.of(
+                        usual(key).stream().map(Numeral::parse),
+                        corpus.followers(from, key).stream().map(numeral -> inKey(numeral, key)))
+                .flatMap(numerals -> numerals)
+                .filter(numeral -> !isSameTriad(numeral.in(key), here))
+                .filter(numeral ->
+                        resolutions.isEmpty() || !numeral.in(key).root().equals(here.root()))
+                .forEach(numeral -> found.putIfAbsent(numeral.in(key), numeral));
+        return List.copyOf(found.values());
+    }
+
+    private static List<String> usual(Key key) {
+        List<String> names = new ArrayList<>(key.isMinor() ? IN_MINOR : IN_MAJOR);
+        names.addAll(IN_BOTH);
+        names.addAll(key.isMinor() ? DOMINANTS_IN_MINOR : DOMINANTS_IN_MAJOR);
+        return names;
+    }
+
+    /** A numeral of the counts, which is read in major, as the key names it. */
+    private static Numeral inKey(Numeral counted, Key key) {
+        return counted.target() == null ? Numeral.onDegree(counted.in(Key.major(key.tonic())), key) : counted;
+    }
+
+    private static boolean isSameTriad(Chord one, Chord other) {
+        return one.root().equals(other.root())
+                && one.kind().triad().equals(other.kind().triad());
+    }
+}

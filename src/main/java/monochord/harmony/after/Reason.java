@@ -1,0 +1,186 @@
+package monochord.harmony.after;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.Borrowing;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.Degree;
+import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.Numeral.Form;
+import monochord.theory.Scale;
+import monochord.theory.Signs;
+
+/**
+ * Why one chord leads to another: a tendency that has to resolve, a {@link Habit}, or what can be seen from the tones.
+ *
+ * <p>Source for applied chords and augmented sixths: Open Music Theory (2014), pages "appliedChords" and
+ * "augmentedSixthChords"; a suspension as the way back is common practice, no source.
+ *
+ * @param weight from 1 to 8
+ * @param said a clause with the signs of printed music
+ */
+record Reason(int weight, String said) {
+    private static final int MUST = 8;
+    private static final int SUSPENDED = 5;
+    private static final int LEADS = 2;
+    private static final int SEEN = 1;
+
+    static Optional<Reason> of(Numeral from, Numeral to, Key key) {
+        return resolving(from, to, key)
+                .or(() -> suspending(from, to, key))
+                .or(() -> cadential(from, to, key))
+                .or(() -> habit(from, to, key))
+                .or(() -> applied(to, key))
+                .or(() -> seen(from, to, key));
+    }
+
+    private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
+        boolean stays = sharedMode(new Move(from.in(key), to.in(key)), key).isPresent();
+        return Habit.of(from, to, key)
+                .map(habit -> new Reason(habit.weight(), (stays ? "it stays borrowed: " : "") + habit.reason(key)));
+    }
+
+    static Reason ofSongs(Corpus.Backing backing) {
+        return new Reason(
+                SEEN,
+                "no rule of thumb leads there, but " + backing.collection().idiom() + " go there");
+    }
+
+    /** Where a chord with a tendency of its own has to go: a suspended chord, an applied one, an augmented sixth. */
+    static List<Numeral> resolutions(Numeral from, Key key) {
+        List<Numeral> goals = new ArrayList<>();
+        Chord chord = from.in(key);
+        if (isSuspended(chord)) {
+            resolved(chord).map(goal -> Numeral.of(goal, key)).ifPresent(goals::add);
+        }
+        from.appliedTo().ifPresent(goals::add);
+        if (isAugmentedSixth(from) || from.form() == Form.CADENTIAL) {
+            goals.add(Numeral.parse("V"));
+        }
+        return goals;
+    }
+
+    private static boolean isAugmentedSixth(Numeral numeral) {
+        return numeral.form() == Form.ITALIAN || numeral.form() == Form.FRENCH || numeral.form() == Form.GERMAN;
+    }
+
+    private static boolean isSuspended(Chord chord) {
+        ChordKind kind = chord.kind();
+        return kind.interval(3).isEmpty()
+                && (kind.interval(4).isPresent() || kind.interval(2).isPresent());
+    }
+
+    /** The suspended chord with its third, major as on a dominant. */
+    private static Optional<Chord> resolved(Chord chord) {
+        return chord.kind()
+                .without(chord.kind().holds(Interval.PERFECT_FOURTH) ? Interval.PERFECT_FOURTH : Interval.MAJOR_SECOND)
+                .flatMap(kind -> kind.with(Interval.MAJOR_THIRD))
+                .map(kind -> new Chord(chord.root(), kind));
+    }
+
+    private static Optional<Reason> resolving(Numeral from, Numeral to, Key key) {
+        Chord chord = from.in(key);
+        Chord next = to.in(key);
+        if (isSuspended(chord) && resolved(chord).filter(next::equals).isPresent()) {
+            NoteName third = next.root().plus(Interval.MAJOR_THIRD);
+            boolean fourth = chord.kind().holds(Interval.PERFECT_FOURTH);
+            String way = fourth ? "the suspended fourth falls to its third, " : "the second rises to its third, ";
+            return Optional.of(new Reason(MUST, way + write(third)));
+        }
+        if (from.appliedTo().map(goal -> goal.in(key)).filter(next::equals).isPresent()) {
+            return Optional.of(
+                    new Reason(MUST, "it is the " + function(from) + " of " + write(next) + " and resolves there"));
+        }
+        boolean dominant = to.target() == null && next.equals(Numeral.parse("V").in(key));
+        return dominant && isAugmentedSixth(from)
+                ? Optional.of(new Reason(
+                        MUST,
+                        write(key.note(Degree.of(6, -1))) + " and " + write(key.note(Degree.of(4, 1)))
+                                + " open by half steps onto " + write(next.root())))
+                : dominant && from.form() == Form.CADENTIAL
+                        ? Optional.of(new Reason(MUST, "sixth and fourth above the bass fall to fifth and third"))
+                        : Optional.empty();
+    }
+
+    private static String function(Numeral applied) {
+        return applied.degree() == 5 ? "dominant" : "leading-note chord";
+    }
+
+    /** The tonic, held over from the chord before as the fourth of the suspended dominant. */
+    private static Optional<Reason> suspending(Numeral from, Numeral to, Key key) {
+        Chord next = to.in(key);
+        boolean suspended = isSuspended(next) && next.root().equals(key.note(5));
+        if (!suspended) {
+            return Optional.empty();
+        }
+        boolean held = from.in(key).holds(key.tonic()) && !from.in(key).root().equals(key.tonic());
+        String leadingNote = write(key.note(Degree.of(7, 0)));
+        return held
+                ? Optional.of(new Reason(
+                        SUSPENDED,
+                        "back by a suspension: " + write(key.tonic()) + " stays as its fourth, then falls to "
+                                + leadingNote))
+                : Optional.empty();
+    }
+
+    /** The six-four before the dominant, from the chords that prepare it. */
+    private static Optional<Reason> cadential(Numeral from, Numeral to, Key key) {
+        Function function = Function.of(from.in(key), key);
+        boolean prepares = to.form() == Form.CADENTIAL && function == Function.SUBDOMINANT;
+        return prepares
+                ? Optional.of(
+                        new Reason(LEADS, "the six-four over the dominant's bass delays it, as classical cadences do"))
+                : Optional.empty();
+    }
+
+    private static Optional<Reason> applied(Numeral to, Key key) {
+        return to.appliedTo().map(goal -> {
+            String outside = String.join(
+                    " and ",
+                    Borrowing.borrowed(to.in(key), key).changed().stream()
+                            .map(degree -> write(key.note(degree)))
+                            .toList());
+            return new Reason(
+                    LEADS,
+                    "it brings " + outside + " and leads on to " + write(goal.in(key)) + ", "
+                            + goal.write(Signs.MUSIC));
+        });
+    }
+
+    /** What the tones say where no habit does: the circle, a shared mode, tones that stay. */
+    private static Optional<Reason> seen(Numeral from, Numeral to, Key key) {
+        Move move = new Move(from.in(key), to.in(key));
+        if (to.form() != Form.DEGREE || from.target() != null && !Borrowing.isOwn(move.to(), key)) {
+            return Optional.empty();
+        }
+        if (move.rootUp().equals(Interval.PERFECT_FOURTH)) {
+            return Optional.of(new Reason(LEADS, "the root falls a fifth, the strongest step there is"));
+        }
+        Optional<Scale> mode = sharedMode(move, key);
+        if (mode.isPresent() && move.held().size() >= 1) {
+            return Optional.of(
+                    new Reason(SEEN, "it stays borrowed, from " + mode.get().write(Signs.MUSIC)));
+        }
+        return move.held().size() >= 2 ? Optional.of(new Reason(SEEN, "two tones stay")) : Optional.empty();
+    }
+
+    private static Optional<Scale> sharedMode(Move move, Key key) {
+        List<Scale> others = Borrowing.borrowedFrom(move.to(), key);
+        return Borrowing.borrowedFrom(move.from(), key).stream()
+                .filter(others::contains)
+                .findFirst();
+    }
+
+    private static String write(NoteName note) {
+        return note.write(Signs.MUSIC);
+    }
+
+    private static String write(Chord chord) {
+        return chord.write(Signs.MUSIC);
+    }
+}
