@@ -47,10 +47,11 @@ class EveryLessonTest {
     /** One lesson in one key, and what is known of it from outside. */
     private static final class Walk {
         private final Sitting sitting;
-        private final Course course = new Course(LESSONS);
+        private final Course course;
         private int asked;
 
-        Walk(long seed) {
+        Walk(Course course, long seed) {
+            this.course = course;
             sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), course);
             sitting.faces(new Look(80, Signs.MUSIC, false, false), 24);
         }
@@ -96,8 +97,9 @@ class EveryLessonTest {
     }
 
     private static void inEveryKey(LibraryEntry lesson, Learner learner) {
+        Course course = new Course(LESSONS);
         for (Key key : Key.majorKeys()) {
-            Walk walk = new Walk(key.tonic().fifths());
+            Walk walk = new Walk(course, key.tonic().fifths());
             String last = walk.through(lesson, key, learner);
             Matcher end = END.matcher(last.replaceAll("\\s+", " "));
             assertTrue(end.matches(), () -> lesson.number() + " in " + key + " ends with: " + last);
