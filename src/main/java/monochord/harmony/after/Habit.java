@@ -39,10 +39,10 @@ record Habit(String from, String to, int weight, String reason) {
             bVI  | bIII | 4 | fourths falling all the way home, {bVI bIII bVII IV I}
             bVI  | bII  | 3 | the root falls a fifth, darker still
             bVI  | iv   | 3 | the root falls a third, two tones stay
-            bVI  | IV   | 3 | the third of the mode turns back to major: the key's own subdominant
+            bVI  | IV   | 3 | the root falls a third into the major subdominant
             bVI  | I    | 4 | straight home by a third, around the tonic that both share
             bIII | bVII | 4 | fourths falling, {bIII bVII IV I}
-            bIII | IV   | 4 | the root climbs a whole step, out of the colour into the key's own subdominant
+            bIII | IV   | 4 | the root climbs a whole step into the major subdominant
             bIII | bVI  | 4 | the root falls a fifth
             bIII | I    | 3 | straight home by a third, around the fifth that both share
             iv   | I    | 6 | the minor plagal way home: the lowered sixth sinks a half step to the fifth
@@ -59,6 +59,7 @@ record Habit(String from, String to, int weight, String reason) {
             i    | I    | 3 | only the third moves: the light changes
             i    | iv   | 5 | the root falls a fifth
             i    | IV   | 3 | the subdominant with the raised sixth in it: the dorian colour
+            i    | bIII | 3 | the root rises a third: two tones stay, and the light comes in
             i    | bVI  | 4 | two tones stay
             i    | bVII | 4 | a whole step down
             V    | I    | 6 | home: the leading note rises, the root falls a fifth
