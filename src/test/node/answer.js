@@ -1,11 +1,14 @@
-// Answers questions of music theory with two libraries: a JSON array of strings a line in, one a line out.
+// Answers questions of music theory with two libraries and of memory with a third: a JSON array of strings a line in,
+// one a line out.
 'use strict';
 
 const readline = require('readline');
 const { Chord, Note, Scale } = require('tonal');
 const { chordParserFactory } = require('chord-symbol/lib/chord-symbol.js');
+const { FSRS, generatorParameters } = require('ts-fsrs');
 
 const parseSymbol = chordParserFactory();
+const fsrs = new FSRS(generatorParameters({ enable_fuzz: false, enable_short_term: true }));
 
 const answers = {
     // The notes of a chord: ["chord", "C", "maj7"].
@@ -18,6 +21,16 @@ const answers = {
     symbol: (text) => {
         const chord = parseSymbol(text);
         return chord.error ? [] : [chord.normalized.bassNote || chord.normalized.rootNote, ...chord.normalized.intervals];
+    },
+    // Stability, difficulty and interval after ratings from 1 to 4, each so many whole days after the last:
+    // ["memory", "0 3", "2 1"].
+    memory: (...reviews) => {
+        let memory = null;
+        for (const review of reviews) {
+            const [days, rating] = review.split(' ').map(Number);
+            memory = fsrs.next_state(memory, days, rating);
+        }
+        return [memory.stability, memory.difficulty, fsrs.next_interval(memory.stability, 0)].map(String);
     },
 };
 

@@ -37,11 +37,20 @@ public final class MusicText {
      * @throws Unreadable if the text is none of these; its place is that in the text
      */
     public static Music read(String text, Key key) {
-        Optional<Music> read = scale(text.strip(), key);
+        Optional<Music> read = mayNameScale(text) ? scale(text.strip(), key) : Optional.empty();
         if (read.isEmpty()) {
             read = NotesText.read(text);
         }
         return read.orElseGet(() -> chords(text, key));
+    }
+
+    /** Whether there is a word as long as {@code scale} or {@code major}, which few chords have. */
+    private static boolean mayNameScale(String text) {
+        int run = 0;
+        for (int i = 0; i < text.length() && run < SCALE.length(); i++) {
+            run = Character.isLetter(text.charAt(i)) ? run + 1 : 0;
+        }
+        return run >= SCALE.length();
     }
 
     private static Optional<Music> scale(String text, Key key) {

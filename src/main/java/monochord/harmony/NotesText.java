@@ -46,7 +46,14 @@ final class NotesText {
         return looksLikeNotes(text) ? Optional.of(new NotesText(text).from(0)) : Optional.empty();
     }
 
+    /** Most lines end in no octave and have neither comma nor hyphen, and are spared the closer look. */
     private static boolean looksLikeNotes(String text) {
+        String stripped = text.strip();
+        boolean octave = !stripped.isEmpty() && Character.isDigit(stripped.charAt(stripped.length() - 1));
+        return (octave || text.indexOf(',') >= 0 || text.indexOf('-') >= 0) && tokensLookLikeNotes(text);
+    }
+
+    private static boolean tokensLookLikeNotes(String text) {
         List<String> tokens = TOKEN.matcher(text)
                 .results()
                 .limit(MOST + 1)

@@ -124,34 +124,22 @@ final class ProgressionText {
     }
 
     private Slot chord(String token, int place) {
-        List<Unreadable> refusals = new ArrayList<>();
         try {
-            Numeral numeral = Numeral.parse(token);
-            return new Slot(numeral.in(key), numeral, 1, false);
+            return switch (ChordWriting.of(token)) {
+                case NUMERAL -> slot(Numeral.parse(token));
+                case NUMBER -> slot(BandNumber.parse(token, key));
+                case SYMBOL -> slot(Chord.parse(token));
+            };
         } catch (Unreadable unreadable) {
-            refusals.add(unreadable);
+            throw unreadable.within(text, place);
         }
-        try {
-            Numeral numeral = BandNumber.parse(token, key);
-            return new Slot(numeral.in(key), numeral, 1, false);
-        } catch (Unreadable unreadable) {
-            refusals.add(unreadable);
-        }
-        try {
-            Chord chord = Chord.parse(token);
-            return new Slot(chord, Numeral.of(chord, key), 1, false);
-        } catch (Unreadable unreadable) {
-            refusals.add(unreadable);
-        }
-        throw farthest(refusals).within(text, place);
     }
 
-    /** The refusal of the reading that came farthest, a chord symbol where several did. */
-    private static Unreadable farthest(List<Unreadable> refusals) {
-        Unreadable farthest = refusals.get(refusals.size() - 1);
-        for (Unreadable refusal : refusals) {
-            farthest = refusal.place() > farthest.place() ? refusal : farthest;
-        }
-        return farthest;
+    private Slot slot(Numeral numeral) {
+        return new Slot(numeral.in(key), numeral, 1, false);
+    }
+
+    private Slot slot(Chord chord) {
+        return new Slot(chord, Numeral.of(chord, key), 1, false);
     }
 }

@@ -14,7 +14,12 @@ public record Span(String text, Style style) {
     }
 
     private static boolean isClean(String text) {
-        return text.codePoints().noneMatch(Span::steers);
+        for (int i = 0; i < text.length(); i++) {
+            if (steers(text.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String clean(String text) {

@@ -27,9 +27,17 @@ public interface Skill {
      */
     Question question(Key key, String subject);
 
-    /** A question on one of the key's subjects; the same seed picks the same one. */
+    /**
+     * A question on one of the key's subjects; the same seed picks the same one.
+     *
+     * @throws Unreadable if there is nothing to ask in a key so far out
+     */
     default Question question(Key key, long seed) {
         List<String> subjects = subjects(key);
+        if (subjects.isEmpty()) {
+            throw Unreadable.because(
+                    key.toString(), 0, "a key to ask in", id() + " has no question there", "ask " + id() + " in C");
+        }
         String subject = subjects.get(new SplittableRandom(seed).nextInt(subjects.size()));
         return question(key, subject).withSeed(seed);
     }

@@ -18,13 +18,14 @@ import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.DumbTerminal;
 import org.jline.utils.InfoCmp;
+import org.jline.utils.Signals;
 
 /** The prompt on a terminal. */
 final class Prompt {
     private static final int USUAL_WIDTH = 80;
     private static final int USUAL_HEIGHT = 24;
-    private static final String GREETING = "Good day. Enter begins the first lesson; or type music, a verb, or help.";
 
     private final Surroundings around;
     private final Verbs verbs;
@@ -42,7 +43,11 @@ final class Prompt {
 
     /** Converses until the learner leaves. */
     int run() {
+        Runtime.getRuntime().addShutdownHook(new Thread(sitting::leave));
         try (Terminal terminal = terminal()) {
+            if (terminal instanceof DumbTerminal) {
+                Signals.register("INT", () -> terminal.raise(Terminal.Signal.INT)); // it does not do so itself
+            }
             converse(terminal, text -> {
                 terminal.writer().write(text);
                 terminal.writer().flush();
@@ -51,6 +56,8 @@ final class Prompt {
         } catch (IOException broken) {
             around.err().println("The terminal cannot be used: " + broken.getMessage());
             return Answer.FAILED;
+        } finally {
+            sitting.leave();
         }
     }
 
@@ -72,10 +79,15 @@ final class Prompt {
         }
     }
 
-    /** Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. */
+    /**
+     * Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. Ctrl-C never ends the
+     * sitting, not even while an answer is on its way.
+     */
     void converse(Terminal terminal, Consumer<String> show) {
+        terminal.handle(Terminal.Signal.INT, between -> sitting.ear().stop());
         LineReader reader = reader(terminal);
-        show.accept(rendered(Saying.of(GREETING), terminal));
+        sitting.study().begin();
+        show.accept(rendered(sitting.opening().greeting(), terminal));
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());

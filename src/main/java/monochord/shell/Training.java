@@ -8,7 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import monochord.shell.answer.Look;
-import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Signs;
@@ -32,6 +32,13 @@ final class Training {
             "key Bb",
             "transpose F C G from C to Eb",
             "lessons",
+            "ask borrowed-chord of bVI in A",
+            "F A C#",
+            "hint",
+            "F A C",
+            "learn 1.1",
+            "",
+            "skip",
             "sho",
             "help",
             "quit");
@@ -51,7 +58,7 @@ final class Training {
 
     private static void converse(Surroundings unseen) {
         Verbs verbs = new Verbs();
-        Sitting sitting = new Sitting(unseen.ear(), unseen.seeds(), unseen.folder(), new Course(unseen.lessons()));
+        Sitting sitting = unseen.sitting();
         Look look = new Look(80, Signs.MUSIC, false, true);
         try (Terminal terminal = terminal(unseen.in())) {
             new Prompt(unseen, verbs, sitting, new Reading(verbs, sitting), look).converse(terminal, text -> {
@@ -77,7 +84,9 @@ final class Training {
                 around.folder(),
                 around.lessons(),
                 around.seeds(),
-                around.ear());
+                Ear.silent(),
+                around.clock(),
+                around.keepers());
     }
 
     private static Terminal terminal(InputStream keys) throws IOException {

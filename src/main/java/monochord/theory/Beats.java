@@ -68,6 +68,13 @@ public record Beats(long numerator, long denominator) implements Comparable<Beat
         return of(Math.addExact(mine, theirs), Math.multiplyExact(denominator, other.denominator / shared));
     }
 
+    /** @throws IllegalArgumentException if {@code other} is longer than this */
+    public Beats minus(Beats other) {
+        long mine = Math.multiplyExact(numerator, other.denominator);
+        long theirs = Math.multiplyExact(other.numerator, denominator);
+        return of(Math.subtractExact(mine, theirs), Math.multiplyExact(denominator, other.denominator));
+    }
+
     /** @throws IllegalArgumentException if {@code count} is below 0 */
     public Beats times(long count) {
         return of(Math.multiplyExact(numerator, count), denominator);

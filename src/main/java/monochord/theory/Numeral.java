@@ -143,12 +143,14 @@ public record Numeral(
         return kind.holds(Interval.MINOR_THIRD);
     }
 
+    /** With the signs of printed music, or in ASCII alone: there {@code ø} becomes {@code /o}, which is read as well. */
     public String write(Signs signs) {
-        return NumeralText.write(this, signs);
+        return signs == Signs.ASCII ? Signs.toAscii(toString()) : NumeralText.write(this, signs);
     }
 
+    /** In ASCII but for {@code ø}, which has no other form in common use: {@code viiø7}. */
     @Override
     public String toString() {
-        return write(Signs.ASCII);
+        return NumeralText.write(this, Signs.ASCII);
     }
 }

@@ -12,7 +12,8 @@ final class NumeralText {
     private static final int DEEPEST = 3;
     private static final int MOST_ALTERED = 2;
     private static final List<String> ROMAN = List.of("I", "II", "III", "IV", "V", "VI", "VII");
-    private static final List<String> LONGEST_FIRST = List.of("VII", "III", "VI", "IV", "II", "V", "I");
+    private static final List<String> LONGEST_FIRST =
+            List.of("VII", "vii", "III", "iii", "VI", "vi", "IV", "iv", "II", "ii", "V", "v", "I", "i");
     private static final ChordKind ITALIAN = sixth("1 3 #6");
     private static final ChordKind FRENCH = sixth("1 3 #4 #6");
     private static final ChordKind GERMAN = sixth("1 3 5 #6");
@@ -101,12 +102,8 @@ final class NumeralText {
 
     private String roman() {
         for (String roman : LONGEST_FIRST) {
-            String small = roman.toLowerCase(Locale.ROOT);
             if (cursor.take(roman)) {
                 return roman;
-            }
-            if (cursor.take(small)) {
-                return small;
             }
         }
         throw cursor.unexpected("I to VII or i to vii");

@@ -32,7 +32,7 @@ public enum Signs {
         int size = Math.abs(alteration);
         String one = alteration < 0 ? flat : sharp;
         String two = alteration < 0 ? doubleFlat : doubleSharp;
-        return (size % 2 == 1 ? one : "") + two.repeat(size / 2);
+        return size == 0 ? "" : size == 1 ? one : (size % 2 == 1 ? one : "") + two.repeat(size / 2);
     }
 
     /** A text with the signs of printed music as ASCII; every other character stays. */

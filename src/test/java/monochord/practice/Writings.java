@@ -26,7 +26,7 @@ final class Writings {
             case CHORD -> chordOrSlashChord(writings, Chord.parse(expected));
             case QUALITY -> writings.addAll(QUALITIES.get(expected));
             case SIGNATURE -> signature(writings, question, expected);
-            case CHOICE -> scale(writings, expected);
+            case CHOICE -> choice(writings, question, expected);
             case PROGRESSION, NUMBER -> row(writings, expected);
             case INTERVAL -> steps(writings, expected);
             default -> {}
@@ -130,6 +130,17 @@ final class Writings {
         String row = String.join(" ", signs.stream().map(Object::toString).toList());
         notes(writings, row);
         writings.add(expected + ": " + row);
+    }
+
+    private static void choice(Set<String> writings, Question question, String expected) {
+        if (question.skillId().equals("motion")) {
+            writings.addAll(List.of(
+                    expected.toUpperCase(), expected + " motion", "in " + expected + " motion", "It is " + expected));
+        } else if (question.skillId().equals("melody-fit")) {
+            writings.addAll(List.of(expected.toUpperCase(), "a " + expected, "It is a " + expected + "."));
+        } else {
+            scale(writings, expected);
+        }
     }
 
     private static void scale(Set<String> writings, String expected) {

@@ -14,13 +14,14 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
 /**
- * Two libraries written in JavaScript, asked through node: {@code tonal} 6.4.3 and {@code chord-symbol} 4.0.0, both MIT.
+ * Libraries written in JavaScript, asked through node: {@code tonal} 6.4.3, {@code chord-symbol} 4.0.0 and, for memory,
+ * {@code ts-fsrs} 5.4.2, all MIT.
  *
  * <p>A batch of questions is one run of node, a JSON array of strings a line each way. The packages are put into {@code
  * target/node} once, exactly as their lock file says. Where there is no node, or the packages cannot be had, the tests
  * are skipped and say so; on the build machine, where {@code CI} is {@code true}, they fail.
  */
-final class ReferenceLibraries {
+public final class ReferenceLibraries {
     private static final Path SOURCES = Path.of("src", "test", "node");
     private static final Path INSTALLED = Path.of("target", "node");
     private static final Pattern STRING = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
@@ -30,7 +31,7 @@ final class ReferenceLibraries {
     private ReferenceLibraries() {}
 
     /** The answer to each question in order, each a list of strings. */
-    static List<List<String>> answers(List<List<String>> questions) throws IOException, InterruptedException {
+    public static List<List<String>> answers(List<List<String>> questions) throws IOException, InterruptedException {
         install();
         Path in = Files.createTempFile("questions", ".jsonl");
         Path out = Files.createTempFile("answers", ".jsonl");

@@ -33,7 +33,11 @@ public final class Skills {
             new ProgressionInKey(),
             new ProgressionNumbers(),
             new TransposingChords(),
-            new NextChord());
+            new MelodyFit(),
+            new NextChord(),
+            new CommonTones(),
+            new OuterMotion(),
+            new Voicings());
 
     private Skills() {}
 

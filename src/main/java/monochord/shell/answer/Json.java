@@ -1,7 +1,9 @@
 package monochord.shell.answer;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
 /**
  * Writes one JSON object on one line (RFC 8259), field by field in the order given.
@@ -10,8 +12,16 @@ import java.util.function.BiConsumer;
  * is felt, and because nothing of ours reads JSON.
  */
 public final class Json {
-    private final StringBuilder out = new StringBuilder("{");
+    private final StringBuilder out;
     private boolean first = true;
+
+    public Json() {
+        this(new StringBuilder());
+    }
+
+    private Json(StringBuilder out) {
+        this.out = out.append('{');
+    }
 
     public Json put(String name, String value) {
         name(name);
@@ -22,6 +32,14 @@ public final class Json {
     public Json put(String name, long value) {
         name(name);
         out.append(value);
+        return this;
+    }
+
+    /** A whole number without a point, any other with up to four digits behind it. */
+    public Json put(String name, double value) {
+        long tenThousandths = Math.round(value * 10_000);
+        name(name);
+        out.append(BigDecimal.valueOf(tenThousandths, 4).stripTrailingZeros().toPlainString());
         return this;
     }
 
@@ -36,13 +54,24 @@ public final class Json {
         return list(name, values, (json, value) -> json.quote(value.toString()));
     }
 
+    public Json numbers(String name, List<Integer> values) {
+        return list(name, values, (json, value) -> json.out.append(value));
+    }
+
     /** A list of objects. */
     public <T> Json objects(String name, List<T> values, BiConsumer<Json, T> fields) {
         return list(name, values, (json, value) -> {
-            Json object = new Json();
-            fields.accept(object, value);
-            json.out.append(object);
+            fields.accept(new Json(json.out), value);
+            json.out.append('}');
         });
+    }
+
+    /** An object within. */
+    public Json object(String name, Consumer<Json> fields) {
+        name(name);
+        fields.accept(new Json(out));
+        out.append('}');
+        return this;
     }
 
     private <T> Json list(String name, List<T> values, BiConsumer<Json, T> write) {
@@ -73,10 +102,27 @@ public final class Json {
             return;
         }
         out.append('"');
-        for (int i = 0; i < text.length(); i++) {
-            character(text.charAt(i));
+        if (isEscaped(text)) {
+            for (int i = 0; i < text.length(); i++) {
+                character(text.charAt(i));
+            }
+        } else {
+            out.append(text);
         }
         out.append('"');
+    }
+
+    private static boolean isEscaped(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (isEscaped(text.charAt(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isEscaped(char c) {
+        return c < 0x20 || c == '"' || c == '\\' || c >= 0x7F && mayHarm(c);
     }
 
     private void character(char c) {
@@ -86,7 +132,7 @@ public final class Json {
             case '\n' -> out.append("\\n");
             case '\t' -> out.append("\\t");
             default -> {
-                if (c < 0x20 || c >= 0x7F && mayHarm(c)) {
+                if (isEscaped(c)) {
                     escape(c);
                 } else {
                     out.append(c);

@@ -24,18 +24,19 @@ public record KeyAnswer(Key key) implements Answer {
         return StyledText.builder()
                 .line(StyledLine.of(key.write(signs), Style.STRONG).plus(": " + signature(look)))
                 .line("Scale:    " + Words.notes(key.scale().tones(), look))
-                .line("Triads:   " + columns(triads.symbols(signs)))
-                .line("Numerals: " + columns(triads.numerals(signs)))
+                .line("Triads:   " + columns(triads.symbols(signs), look))
+                .line("Numerals: " + columns(triads.numerals(signs), look))
                 .line("Relative: " + key.relative().write(signs) + ", the same notes.")
                 .line("Parallel: " + key.parallel().write(signs) + ", the same tonic; borrowed chords live there.")
                 .build()
                 .wrapped(look.width());
     }
 
-    /** Words in columns, so that each triad stands over its numeral. */
-    private static String columns(String words) {
+    /** Words in columns, so that each triad stands over its numeral where the width allows. */
+    private static String columns(String words, Look look) {
+        int column = look.width() > (DEGREES + 1) * COLUMN && !look.plain() ? COLUMN : 0;
         return Arrays.stream(words.split(" "))
-                .map(word -> word + " ".repeat(Math.max(1, COLUMN - word.codePointCount(0, word.length()))))
+                .map(word -> word + " ".repeat(Math.max(1, column - word.codePointCount(0, word.length()))))
                 .collect(Collectors.joining())
                 .strip();
     }

@@ -1,5 +1,6 @@
 package monochord.shell.verb;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -45,7 +46,7 @@ public final class HelpVerb implements Verb {
         return Usage.of(
                         "help",
                         Usage.Topic.LEAVING,
-                        "help [VERB, writing, ears or hands]",
+                        "help [VERB, TOPIC, writing, ears or hands]",
                         "list the verbs, tell about one, or about writing and care",
                         "help play",
                         "help writing")
@@ -66,37 +67,55 @@ public final class HelpVerb implements Verb {
 
     private Answer about(String word) {
         Optional<Verb> verb = verbs.find(word);
-        if (verb.isEmpty()) {
-            throw Unreadable.because(
-                    word,
-                    0,
-                    "a verb",
-                    Nearest.to(word, verbs.words())
-                            .map(near -> "did you mean " + near)
-                            .orElse("help alone lists them"),
-                    "help play");
+        if (verb.isPresent()) {
+            return Saying.of(of(verb.get().usage()));
         }
-        return Saying.of(of(verb.get().usage()));
+        return Arrays.stream(Usage.Topic.values())
+                .filter(topic -> topic.toString().equals(word))
+                .findFirst()
+                .<Answer>map(topic -> Saying.of(of(topic)))
+                .orElseThrow(() -> unknown(word));
     }
 
+    private Unreadable unknown(String word) {
+        String advice = Nearest.to(word, verbs.words())
+                .map(near -> "did you mean " + near)
+                .orElse("help alone lists them");
+        return Unreadable.because(word, 0, "a verb", advice, "help play");
+    }
+
+    /** Short enough for one screen: the verbs of each topic in a line. */
     private StyledText overview() {
         StyledText.Builder text = StyledText.builder();
         for (Usage.Topic topic : Usage.Topic.values()) {
-            text.line(topic.toString(), Style.HEADING);
-            verbs.all().stream()
-                    .map(Verb::usage)
-                    .filter(usage -> usage.topic() == topic)
-                    .forEach(usage -> text.line(row(usage)));
+            StyledLine line =
+                    StyledLine.of(topic + " ".repeat(WORD - topic.toString().length()));
+            for (Usage usage : usages(topic)) {
+                line = line.plus(" " + usage.word(), Style.TYPED);
+            }
+            text.line(line);
         }
-        return text.line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.", Style.QUIET)
-                .line("help VERB tells more; help writing, help ears, help hands.", Style.QUIET)
+        return text.gap()
+                .line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.")
+                .line("help VERB tells about one, help exploring about these, and so on.", Style.QUIET)
+                .line("help writing: how music is typed. help ears, help hands: take care.", Style.QUIET)
                 .build();
     }
 
-    private static StyledLine row(Usage usage) {
-        return StyledLine.of("  ")
-                .plus(usage.word(), Style.TYPED)
-                .plus(" ".repeat(WORD - usage.word().length()) + usage.purpose());
+    private List<Usage> usages(Usage.Topic topic) {
+        return verbs.all().stream()
+                .map(Verb::usage)
+                .filter(usage -> usage.topic() == topic)
+                .toList();
+    }
+
+    private StyledText of(Usage.Topic topic) {
+        StyledText.Builder text = StyledText.builder();
+        for (Usage usage : usages(topic)) {
+            text.line(StyledLine.of(usage.word(), Style.TYPED)
+                    .plus(" ".repeat(WORD - usage.word().length()) + usage.purpose()));
+        }
+        return text.build();
     }
 
     /** How one verb is used. */

@@ -28,7 +28,7 @@ public record Usage(
         SOUND("sound"),
         LEARNING("learning"),
         TEACHING("teaching"),
-        LEAVING("help and leaving");
+        LEAVING("leaving");
 
         private final String title;
 
@@ -44,6 +44,11 @@ public record Usage(
 
     public static Usage of(String word, Topic topic, String form, String purpose, String... examples) {
         return new Usage(word, topic, form, purpose, List.of(examples), Set.of("in"), Set.of());
+    }
+
+    /** A line that shows the form, or nothing for a verb that stands alone. */
+    public String formIfAny() {
+        return form.equals(word) ? "" : "Form: " + form;
     }
 
     public Usage withSmallWords(String... words) {

@@ -20,12 +20,19 @@ public final class Verbs {
                 new NumeralVerb(),
                 new BorrowVerb(),
                 new AfterVerb(),
+                new MotionVerb(),
+                new FitVerb(),
+                new RecolourVerb(),
+                new VoiceVerb(),
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
                 new LessonsVerb(),
                 new LearnVerb(),
-                new AskVerb()));
+                new AskVerb(),
+                new PractiseVerb(),
+                new ReviewVerb(),
+                new ProgressVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
         verbs.add(new CheckVerb());
         verbs.add(new HelpVerb(this));

@@ -1,0 +1,141 @@
+package monochord.harmony.melody;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.harmony.Progression;
+import monochord.theory.Beats;
+import monochord.theory.Pitch;
+
+/** Judges each stretch of a tune by the rules of {@link Fit}. */
+final class Fitting {
+    private static final Beats BREATH = Beats.of(1, 2);
+    private static final int WHOLE_STEP = 2;
+
+    private final Melody melody;
+    private final Progression progression;
+    private final List<Stretch> stretches;
+
+    Fitting(Melody melody, Progression progression) {
+        this.melody = melody;
+        this.progression = progression;
+        this.stretches = Stretches.of(melody, progression);
+    }
+
+    Fit fit() {
+        List<FitNote> notes = new ArrayList<>(stretches.size());
+        for (int i = 0; i < stretches.size(); i++) {
+            notes.add(note(i));
+        }
+        return new Fit(melody, progression, notes);
+    }
+
+    private FitNote note(int i) {
+        return stretches.get(i).judged(role(i), progression.key());
+    }
+
+    private Role role(int i) {
+        Stretch here = stretches.get(i);
+        if (here.span() == null) {
+            return Role.FREE;
+        }
+        return role(here, before(stretches, i), after(stretches, i));
+    }
+
+    /** What sounds ahead without a rest to speak of, or null. */
+    static Stretch before(List<Stretch> stretches, int i) {
+        return i > 0 && joins(stretches.get(i - 1), stretches.get(i)) ? stretches.get(i - 1) : null;
+    }
+
+    /** What sounds behind without a rest to speak of, or null. */
+    static Stretch after(List<Stretch> stretches, int i) {
+        boolean last = i + 1 == stretches.size();
+        return !last && joins(stretches.get(i), stretches.get(i + 1)) ? stretches.get(i + 1) : null;
+    }
+
+    private static boolean joins(Stretch one, Stretch next) {
+        return next.start().minus(one.end()).compareTo(BREATH) <= 0;
+    }
+
+    static Role role(Stretch here, Stretch before, Stretch after) {
+        Standing standing = here.standing();
+        if (standing == Standing.CHORD_TONE) {
+            return Role.CHORD_TONE;
+        }
+        if (isSuspended(here, before, after)) {
+            return Role.SUSPENSION;
+        }
+        if (isEarly(here, after)) {
+            return Role.ANTICIPATION;
+        }
+        Role figure = here.isExposed() ? leaning(here, standing, after) : figure(here, before, after);
+        return figure != null ? figure : isColour(standing) ? Role.TENSION : Role.CLASH;
+    }
+
+    private static boolean isColour(Standing standing) {
+        return standing == Standing.COLOUR || standing == Standing.TENSE;
+    }
+
+    private static boolean isSuspended(Stretch here, Stretch before, Stretch after) {
+        boolean prepared = before != null
+                && before.span() != null
+                && before.pitch().soundsLike(here.pitch())
+                && !before.span().equals(here.span())
+                && before.standing().isRestful();
+        return prepared && after != null && isStep(here, after) && standsWell(after);
+    }
+
+    private static boolean standsWell(Stretch stretch) {
+        return stretch.span() != null && stretch.standing().isRestful();
+    }
+
+    private static boolean isEarly(Stretch here, Stretch after) {
+        return after != null
+                && here.beats().compareTo(Beats.ONE) <= 0
+                && after.span() != null
+                && after.pitch().soundsLike(here.pitch())
+                && !after.span().equals(here.span())
+                && after.standing() == Standing.CHORD_TONE;
+    }
+
+    private static Role leaning(Stretch here, Standing standing, Stretch after) {
+        boolean falls = after != null && isStep(here, after) && rise(here, after) < 0;
+        boolean home = falls && after.span() != null && after.standing() == Standing.CHORD_TONE;
+        return standing == Standing.SUSPENSION_ONLY && home ? Role.APPOGGIATURA : null;
+    }
+
+    private static Role figure(Stretch here, Stretch before, Stretch after) {
+        if (before == null || after == null) {
+            return null;
+        }
+        boolean stepIn = isStep(before, here);
+        boolean stepOut = isStep(here, after);
+        boolean onward = rise(before, here) > 0 == rise(here, after) > 0;
+        if (stepIn && stepOut) {
+            return onward ? Role.PASSING : returns(before, after) ? Role.NEIGHBOUR : null;
+        }
+        boolean leapIn = isLeap(before, here);
+        boolean leapOut = isLeap(here, after);
+        return stepIn && leapOut && !onward ? Role.ESCAPE : leapIn && stepOut ? Role.APPOGGIATURA : null;
+    }
+
+    private static boolean returns(Stretch before, Stretch after) {
+        return before.pitch().staffPosition() == after.pitch().staffPosition();
+    }
+
+    private static int rise(Stretch one, Stretch next) {
+        return next.pitch().midiNumber() - one.pitch().midiNumber();
+    }
+
+    /** To the next letter, or a half step on the same one. */
+    private static boolean isStep(Stretch one, Stretch next) {
+        Pitch from = one.pitch();
+        Pitch to = next.pitch();
+        int letters = Math.abs(to.staffPosition() - from.staffPosition());
+        int halfSteps = Math.abs(rise(one, next));
+        return halfSteps > 0 && (letters == 1 || halfSteps <= WHOLE_STEP);
+    }
+
+    private static boolean isLeap(Stretch one, Stretch next) {
+        return rise(one, next) != 0 && !isStep(one, next);
+    }
+}

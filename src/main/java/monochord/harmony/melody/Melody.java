@@ -1,0 +1,83 @@
+package monochord.harmony.melody;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.theory.Beats;
+import monochord.theory.Interval;
+import monochord.theory.Pitch;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/**
+ * A tune: one note at a time, with rests between notes where there are any.
+ *
+ * <p>Text form: {@code note[octave][:beats]} one after another, such as {@code E4:1 D4:1/2 r:1 C4:2}. Without a length a
+ * note lasts one beat. Without an octave it is the one nearest to the note before, the first the one nearest to middle
+ * C; of two that are as near, the one that is fewer letters away. {@code r} is a rest, {@code .} holds the note before
+ * for longer, as across a bar line. Bar lines {@code |} are free; where they stand they are checked: all bars are as
+ * long as the second, but the first may be shorter (a pick-up, which comes before the first chord) and the last too.
+ * {@link #parse} reads all that {@link #toString} writes.
+ *
+ * @param notes in order of time
+ * @param beats how long the tune is, with the rests at its end
+ * @param bar beats in each bar, where bar lines were written
+ * @param pickup beats before the first full bar
+ */
+public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats pickup) {
+    /** The most notes and rests a tune may have. */
+    public static final int MOST = 2000;
+
+    /**
+     * One note of a tune.
+     *
+     * @param start beats from the start of the tune, its pick-up included
+     */
+    public record Note(Pitch pitch, Beats start, Beats beats) {
+        /** @throws IllegalArgumentException if the note has no length */
+        public Note {
+            if (beats.isZero()) {
+                throw new IllegalArgumentException("a note must have a length, but " + pitch + " has none");
+            }
+        }
+
+        public Beats end() {
+            return start.plus(beats);
+        }
+    }
+
+    /** @throws IllegalArgumentException if there is no note, notes overlap, or the tune ends before its last note */
+    public Melody {
+        notes = List.copyOf(notes);
+        Beats reached = Beats.ZERO;
+        for (Note note : notes) {
+            if (note.start().compareTo(reached) < 0) {
+                throw new IllegalArgumentException(note.pitch() + " begins before the note ahead of it ends");
+            }
+            reached = note.end();
+        }
+        if (notes.isEmpty() || beats.compareTo(reached) < 0) {
+            throw new IllegalArgumentException("a tune must have a note and last until its last note ends");
+        }
+    }
+
+    /** @throws Unreadable if the text is not a tune */
+    public static Melody parse(String text) {
+        return MelodyText.parse(text);
+    }
+
+    public Melody plus(Interval interval) {
+        List<Note> moved = notes.stream()
+                .map(note -> new Note(note.pitch().plus(interval), note.start(), note.beats()))
+                .toList();
+        return new Melody(moved, beats, bar, pickup);
+    }
+
+    public String write(Signs signs) {
+        return MelodyText.write(this, signs);
+    }
+
+    @Override
+    public String toString() {
+        return write(Signs.ASCII);
+    }
+}

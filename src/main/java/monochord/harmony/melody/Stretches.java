@@ -1,0 +1,87 @@
+package monochord.harmony.melody;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody.Note;
+import monochord.theory.Beats;
+
+/** Cuts the notes of a tune where the chord changes under them. */
+final class Stretches {
+    private final Melody melody;
+    private final Metre metre;
+    private final List<Span> spans;
+    private final List<Stretch> cut = new ArrayList<>();
+    private int under;
+
+    private Stretches(Melody melody, Beats bar, List<Span> spans) {
+        this.melody = melody;
+        this.metre = new Metre(bar);
+        this.spans = spans;
+    }
+
+    static List<Stretch> of(Melody melody, Progression progression) {
+        Beats bar = Fit.bar(melody, progression);
+        return new Stretches(melody, bar, rounds(melody, progression, bar)).cut();
+    }
+
+    private static List<Span> rounds(Melody melody, Progression progression, Beats bar) {
+        List<Span> once = Span.of(progression, bar);
+        Beats length = bar.times(progression.bars().size());
+        Beats wanted = melody.beats().minus(melody.pickup());
+        List<Span> all = new ArrayList<>();
+        for (int round = 0; round < Fit.MOST_ROUNDS && length.times(round).compareTo(wanted) < 0; round++) {
+            Beats offset = length.times(round);
+            once.forEach(span ->
+                    all.add(new Span(span.index(), span.chord(), span.start().plus(offset), span.beats())));
+        }
+        return all;
+    }
+
+    private List<Stretch> cut() {
+        for (int i = 0; i < melody.notes().size(); i++) {
+            cut(i, melody.notes().get(i));
+        }
+        return cut;
+    }
+
+    private void cut(int index, Note note) {
+        Beats now = note.start();
+        while (now.compareTo(note.end()) < 0) {
+            Span span = spanAt(now);
+            Beats change = nextChange(now, span);
+            Beats end = change != null && change.compareTo(note.end()) < 0 ? change : note.end();
+            boolean held = !now.equals(note.start());
+            cut.add(new Stretch(index, note.pitch(), now, end.minus(now), held, span, strength(now, span)));
+            now = end;
+        }
+    }
+
+    private Span spanAt(Beats time) {
+        if (time.compareTo(melody.pickup()) < 0) {
+            return null;
+        }
+        Beats here = time.minus(melody.pickup());
+        while (under < spans.size() && spans.get(under).end().compareTo(here) <= 0) {
+            under++;
+        }
+        return under < spans.size() ? spans.get(under) : null;
+    }
+
+    /** When the chord under a note gives way to the next or the first begins, as the tune counts; or null. */
+    private Beats nextChange(Beats now, Span span) {
+        if (span != null) {
+            return span.end().plus(melody.pickup());
+        }
+        return now.compareTo(melody.pickup()) < 0 ? melody.pickup() : null;
+    }
+
+    private int strength(Beats time, Span span) {
+        if (time.compareTo(melody.pickup()) < 0) {
+            return metre.strengthBefore(melody.pickup().minus(time));
+        }
+        Beats here = time.minus(melody.pickup());
+        boolean change = span != null && span.start().equals(here);
+        return change ? Metre.START : metre.strength(here);
+    }
+}

@@ -1,0 +1,117 @@
+package monochord.harmony.motion;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.harmony.motion.Finding.Kind;
+import monochord.harmony.motion.Finding.Weight;
+import monochord.theory.Pitch;
+
+/** The textbook rules of {@link Strictness#CHORALE}, one method each. */
+final class ChoraleRules {
+    private static final int AUGMENTED_SECOND = 3;
+    private static final int AUGMENTED_FOURTH = 6;
+
+    /** Letters moved in a fourth. */
+    private static final int FOURTH = 3;
+
+    private final List<Finding> found = new ArrayList<>();
+
+    private ChoraleRules() {}
+
+    static List<Finding> judge(Passage passage, List<Step> steps) {
+        ChoraleRules rules = new ChoraleRules();
+        rules.crossings(passage.chords().get(0), 0);
+        for (int i = 0; i < steps.size(); i++) {
+            rules.change(steps.get(i), i + 1);
+            rules.crossings(passage.chords().get(i + 1), i + 1);
+        }
+        return rules.found;
+    }
+
+    private void change(Step step, int at) {
+        for (Pair pair : step.pairs()) {
+            runs(pair, at);
+            unequalFifths(pair, at);
+        }
+        step.outer().ifPresent(pair -> directs(pair, at));
+        overlaps(step, at);
+        step.moves().forEach(move -> augmentedSteps(move, at));
+    }
+
+    private void runs(Pair pair, int at) {
+        switch (pair.parallel()) {
+            case UNISON -> add(Kind.PARALLEL_UNISONS, at, pair);
+            case FIFTH -> add(Kind.PARALLEL_FIFTHS, at, pair);
+            case OCTAVE -> add(Kind.PARALLEL_OCTAVES, at, pair);
+            default -> {}
+        }
+        switch (pair.contrary()) {
+            case FIFTH -> add(Kind.CONTRARY_FIFTHS, at, pair);
+            case UNISON, OCTAVE -> add(Kind.CONTRARY_OCTAVES, at, pair);
+            default -> {}
+        }
+    }
+
+    private void unequalFifths(Pair pair, int at) {
+        if (pair.lower().voice() == 0 && pair.opensDiminishedFifth()) {
+            add(Kind.UNEQUAL_FIFTHS, at, pair);
+        }
+    }
+
+    private void directs(Pair pair, int at) {
+        if (pair.upper().isLeap() && pair.direct() != Perfect.NONE) {
+            add(pair.direct() == Perfect.FIFTH ? Kind.DIRECT_FIFTHS : Kind.DIRECT_OCTAVES, at, pair);
+        }
+    }
+
+    /** Neighbours are enough: whoever passes a voice further off passes a neighbour too. Voices that cross are told as such. */
+    private void overlaps(Step step, int at) {
+        List<Move> moves = step.moves();
+        for (int i = 1; i < moves.size(); i++) {
+            Move lower = moves.get(i - 1);
+            Move upper = moves.get(i);
+            boolean crossed = isAbove(lower.from(), upper.from()) || isAbove(lower.to(), upper.to());
+            if (!crossed && (isAbove(lower.to(), upper.from()) || isAbove(lower.from(), upper.to()))) {
+                add(Kind.OVERLAP, at, List.of(lower.voice(), upper.voice()));
+            }
+        }
+    }
+
+    private void augmentedSteps(Move move, int at) {
+        int letters = Math.abs(move.staffSteps());
+        int halfSteps = Math.abs(move.semitones());
+        boolean second = letters == 1 && halfSteps == AUGMENTED_SECOND;
+        if (second || letters == FOURTH && halfSteps == AUGMENTED_FOURTH) {
+            add(Kind.AUGMENTED_STEP, at, List.of(move.voice()));
+        }
+    }
+
+    private void crossings(List<Pitch> chord, int at) {
+        for (int voice : crossed(chord)) {
+            add(Kind.CROSSING, at, List.of(voice, voice + 1));
+        }
+    }
+
+    /** The voices that sound above their upper neighbours. */
+    static List<Integer> crossed(List<Pitch> chord) {
+        List<Integer> crossed = new ArrayList<>();
+        for (int voice = 0; voice + 1 < chord.size(); voice++) {
+            if (isAbove(chord.get(voice), chord.get(voice + 1))) {
+                crossed.add(voice);
+            }
+        }
+        return crossed;
+    }
+
+    private static boolean isAbove(Pitch one, Pitch other) {
+        return one.midiNumber() > other.midiNumber();
+    }
+
+    private void add(Kind kind, int at, Pair pair) {
+        add(kind, at, List.of(pair.lower().voice(), pair.upper().voice()));
+    }
+
+    private void add(Kind kind, int at, List<Integer> voices) {
+        found.add(new Finding(kind, Weight.FAULT, at, voices));
+    }
+}

@@ -1,0 +1,70 @@
+package monochord.harmony.voicing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import monochord.theory.Pitch;
+
+/**
+ * Every way to play one chord in a style that keeps the rules: what must sound sounds, nothing is doubled that must not
+ * be, the bass is right, voices and hands do not cross, each hand stays within reach and range, no interval lies below its
+ * {@link LowLimits}. None is left out to save time.
+ */
+final class Candidates {
+    private final ChordTones tones;
+    private final Layout layout;
+    private final OptionalInt tune;
+    private final int[] keys;
+    private final List<int[]> found = new ArrayList<>();
+
+    private Candidates(ChordTones tones, Layout layout, OptionalInt tune) {
+        this.tones = tones;
+        this.layout = layout;
+        this.tune = tune;
+        this.keys = new int[layout.voices()];
+    }
+
+    /** The keys of each, as MIDI note numbers, bass first. */
+    static List<int[]> of(Task task, int index, int voices) {
+        OptionalInt tune = task.tops()
+                .get(index)
+                .map(Pitch::midiNumber)
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+        Layout layout = new Layout(task.style(), voices, task.reach());
+        Candidates candidates = new Candidates(task.tones(index, voices), layout, tune);
+        candidates.place(0, 0, 0);
+        return candidates.found;
+    }
+
+    private void place(int voice, int used, int twice) {
+        if (voice == keys.length) {
+            if (layout.holds(keys, tones)) {
+                found.add(keys.clone());
+            }
+            return;
+        }
+        boolean top = voice == keys.length - 1;
+        int above = voice == 0 ? 0 : keys[voice - 1] + 1;
+        int low = top && tune.isPresent() ? tune.getAsInt() : layout.lowest(voice);
+        int high = top && tune.isPresent() ? tune.getAsInt() : layout.highest(voice);
+        for (int key = Math.max(low, above); key <= high; key++) {
+            place(voice, used, twice, key, top);
+        }
+    }
+
+    private void place(int voice, int used, int twice, int key, boolean top) {
+        int tone = tones.at(key);
+        if (tone < 0 || voice == 0 && !tones.isBass(tone) || !top && tones.isOnTopOnly(tone)) {
+            return;
+        }
+        int bit = 1 << tone;
+        int missing = Integer.bitCount(tones.must() & ~(used | bit));
+        boolean again = (used & bit) != 0;
+        boolean free = (tones.doubles() & bit) != 0 || (tones.pinch() & ~twice & bit) != 0;
+        keys[voice] = key;
+        if ((!again || free) && missing < keys.length - voice && layout.fits(keys, voice)) {
+            place(voice + 1, used | bit, again ? twice | bit : twice);
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package monochord.harmony.voicing;
+
+import java.util.List;
+import monochord.harmony.motion.Move;
+import monochord.harmony.motion.Perfect;
+import monochord.harmony.motion.Step;
+
+/**
+ * What moves and what stays in a row of voicings, counted and not weighed, voice by voice as {@link Step} joins them.
+ *
+ * @param moved half steps of all voices
+ * @param parallels pairs of voices that go the same way from octave or unison to octave, or from fifth to fifth
+ * @param held voices that stay on their key, counted at each change
+ * @param inLeftHand how many of the parallels lie between two voices of the left hand
+ */
+public record Tally(int moved, int parallels, int held, int inLeftHand) {
+    private static final Tally NOTHING = new Tally(0, 0, 0, 0);
+
+    static Tally of(List<Voicing> voicings) {
+        Tally sum = NOTHING;
+        for (int i = 1; i < voicings.size(); i++) {
+            sum = sum.plus(between(voicings.get(i - 1), voicings.get(i)));
+        }
+        return sum;
+    }
+
+    static Tally between(Voicing from, Voicing to) {
+        Step step = Step.between(from.pitches(), to.pitches());
+        int left = Math.min(from.left().size(), to.left().size());
+        int parallels = parallels(step, Integer.MAX_VALUE);
+        int held = (int) step.moves().stream().filter(Move::isStill).count();
+        return new Tally(step.moved(), parallels, held, parallels(step, left));
+    }
+
+    /** Counted among the voices below that one. */
+    private static int parallels(Step step, int below) {
+        return (int) step.pairs().stream()
+                .filter(pair -> pair.upper().voice() < below && pair.parallel() != Perfect.NONE)
+                .count();
+    }
+
+    private Tally plus(Tally other) {
+        return new Tally(
+                moved + other.moved, parallels + other.parallels, held + other.held, inLeftHand + other.inLeftHand);
+    }
+}

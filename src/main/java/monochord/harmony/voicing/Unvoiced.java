@@ -1,0 +1,26 @@
+package monochord.harmony.voicing;
+
+/** A chord has no voicing that keeps the rules of a style within a reach. */
+public final class Unvoiced extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Task task;
+    private final int index;
+
+    Unvoiced(Task task, int index) {
+        super(task.chords().get(index) + " has no " + task.style() + " voicing within "
+                + task.reach().inWords()
+                + task.tops().get(index).map(top -> " with " + top + " on top").orElse(""));
+        this.task = task;
+        this.index = index;
+    }
+
+    public Task task() {
+        return task;
+    }
+
+    /** Which chord, from 0. */
+    public int index() {
+        return index;
+    }
+}

@@ -1,0 +1,142 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+import monochord.shell.answer.StrictJson;
+import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every verb in every key, in every look: nothing too wide, nothing that is not ASCII where ASCII was asked for. */
+class EveryKeyTest {
+    private static final Verbs VERBS = new Verbs();
+
+    private static final List<String> SENTENCES = List.of(
+            "key",
+            "show I",
+            "show major",
+            "show harmonic minor",
+            "show IV I V bVI V I",
+            "show viio7/V bIImaj7 V13#11 I",
+            "show I, III, V",
+            "numeral bVI",
+            "numeral bVImaj7",
+            "numeral Ger65",
+            "numeral V7/V",
+            "borrow",
+            "borrow phrygian",
+            "after V",
+            "after bVI",
+            "after viiø7",
+            "name C Eb Gb Bbb",
+            "transpose IV I V bVI to F#",
+            "transpose IV bVI for alto sax",
+            "play IV I V bVI V I at 84",
+            "play",
+            "ask borrowed-chord",
+            "hint",
+            "hint",
+            "hint",
+            "x",
+            "why",
+            "Cb",
+            "why",
+            "tell",
+            "ask scale-spelling",
+            "skip",
+            "ask progression-in-key",
+            "lessons",
+            "learn 3.1",
+            "",
+            "tell",
+            "help writing",
+            "help ears",
+            "help hands",
+            "help",
+            "check",
+            "stop",
+            "quit",
+            "4 1 5 b6",
+            "\u266d\u266fé漢 \uD83C\uDFB9");
+
+    static Stream<Key> keys() {
+        return Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream());
+    }
+
+    @Test
+    void thereAreThirtyKeysAndEveryVerbIsTried() {
+        assertEquals(30, keys().count());
+        VERBS.words()
+                .forEach(verb ->
+                        assertTrue(SENTENCES.stream().anyMatch(sentence -> sentence.split(" ")[0].equals(verb)), verb));
+    }
+
+    @ParameterizedTest
+    @MethodSource("keys")
+    void answersKeepToTheWidthAndToTheSigns(Key key) {
+        Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS));
+        sitting.settle(key);
+        Reading reading = new Reading(VERBS, sitting);
+        for (String sentence : SENTENCES) {
+            Answer answer = reading.read(sentence);
+            for (int width : new int[] {20, 40, 80}) {
+                Looks.check(sentence + " in " + key, answer, width);
+            }
+            StrictJson.object(json(answer));
+        }
+    }
+
+    private static String json(Answer answer) {
+        Json json = new Json();
+        answer.json(json);
+        return json.toString();
+    }
+
+    /** An answer in the looks of one width. */
+    static final class Looks {
+        private Looks() {}
+
+        static void check(String what, Answer answer, int width) {
+            for (Signs signs : Signs.values()) {
+                for (boolean plain : new boolean[] {false, true}) {
+                    check(
+                            what,
+                            Ansi.of(answer.text(new Look(width, signs, plain, false)), Look.ofPipe()),
+                            width,
+                            signs);
+                }
+            }
+        }
+
+        private static void check(String what, String shown, int width, Signs signs) {
+            Optional<String> wide =
+                    shown.lines().filter(line -> columns(line) > width).findFirst();
+            assertFalse(wide.isPresent(), () -> what + " is wider than " + width + ": " + wide);
+            boolean clean = shown.chars().allMatch(c -> c == '\n' || !Character.isISOControl(c));
+            assertTrue(clean, () -> what + " holds control characters: " + shown);
+            boolean ascii = signs == Signs.MUSIC || shown.chars().allMatch(c -> c < 0x7F);
+            assertTrue(ascii, () -> what + " is not ASCII: " + shown);
+        }
+
+        private static int columns(String line) {
+            return line.codePoints()
+                    .map(c -> Character.isIdeographic(c) || c > 0x1F000 ? 2 : 1)
+                    .sum();
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Saying;
+import monochord.shell.answer.StrictJson;
+import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever is typed, an answer comes back that can be shown in every look. */
+class HostileLinesTest {
+    private static final Verbs VERBS = new Verbs();
+    private static final List<String> SIGNS = List.of(
+            "A", "b", "C", "G", "I", "V", "i", "v", "m", "M", "o", "s", "d", "j", "n", "x", "0", "1", "4", "6", "7",
+            "9", "#", "|", ".", "%", "/", "(", ")", "-", ":", ";", "\"", ",", " ", "♭", "°", "\0", "\33", "\uD834",
+            "\uDD2A");
+    private static final List<String> LINES = List.of(
+            "show Abmaj7",
+            "show IV I V bVI V I in D",
+            "show E harmonic minor",
+            "name C E G A",
+            "numeral viio7/V in Eb",
+            "borrow phrygian in A",
+            "transpose F C G from C to Eb",
+            "transpose Bb F for alto sax",
+            "transpose C capo 3",
+            "key F# minor",
+            "play | IV . | I % | in D at 84 with organ",
+            "play",
+            "stop",
+            "ask interval of M6 in C --seed 4",
+            "ask borrowed-chord of bVI in D --answer Bb D F",
+            "ask triad-spelling",
+            "hint",
+            "tell",
+            "why",
+            "skip",
+            "help show",
+            "C4 E4 G4",
+            "C, E, G",
+            "4 1 5 b6 6-",
+            "E7#9 C6/9 G7sus4",
+            "",
+            "4 2M 5sus",
+            "show D blues --plain");
+
+    /** No lesson, so that each line costs as little as it can. */
+    @TempDir
+    static Path noLessons;
+
+    private Sitting sitting = sitting();
+
+    private static Sitting sitting() {
+        return new Sitting(Ear.silent(), new Random(5)::nextLong, noLessons, new Course(noLessons));
+    }
+
+    /** @param skill open before each line, or nothing */
+    private Answer read(String line, String skill) {
+        if (sitting.hasEnded()) {
+            sitting = sitting();
+        }
+        Reading reading = new Reading(VERBS, sitting);
+        if (skill.isEmpty()) {
+            sitting.desk().clear();
+        } else if (!sitting.desk().isOpen()
+                || !sitting.desk().question().skillId().equals(skill)) {
+            reading.read("ask " + skill);
+        }
+        Answer answer = reading.read(line);
+        assertNotNull(answer, line);
+        assertFalse(isFault(answer), () -> shown(line) + " in " + sitting.key() + ": " + answer);
+        return answer;
+    }
+
+    private static boolean isFault(Answer answer) {
+        return answer instanceof Saying saying && saying.status() == Answer.FAILED;
+    }
+
+    private static String shown(String line) {
+        StringBuilder shown = new StringBuilder();
+        line.chars().forEach(c -> shown.append(c < 0x20 || c > 0x7E ? "\\u%04x".formatted(c) : (char) c));
+        return "<" + shown + ">";
+    }
+
+    private static void show(String line, Answer answer) {
+        try {
+            for (int width : new int[] {20, 80}) {
+                EveryKeyTest.Looks.check(shown(line), answer, width);
+            }
+            Json json = new Json();
+            answer.json(json);
+            StrictJson.object(json.toString());
+        } catch (RuntimeException broken) {
+            throw new AssertionError(shown(line) + " cannot be shown", broken);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "interval", "progression-in-key"})
+    void everyLineOfUpToThreeSignsIsAnswered(String skill) {
+        List<String> lines = new ArrayList<>(List.of(""));
+        for (int i = 0; i < lines.size() && lines.size() < 1 + 41 + 41 * 41 + 41 * 41 * 41; i++) {
+            for (String sign : SIGNS) {
+                lines.add(lines.get(i) + sign);
+            }
+        }
+        assertEquals(1 + 41 + 41 * 41 + 41 * 41 * 41, lines.size());
+        for (int i = 0; i < lines.size(); i++) {
+            Answer answer = read(lines.get(i), skill);
+            if (i % 150 == skill.length()) {
+                show(lines.get(i), answer);
+            }
+        }
+    }
+
+    @Test
+    void threeHundredThousandLongerLinesAreAnswered() {
+        Random chance = new Random(20261124);
+        String[] skills = {"", "", "chord-degree", "borrowed-source", "key-signature", "steps"};
+        for (int i = 0; i < 300_000; i++) {
+            String line = i % 2 == 0 ? inARow(chance) : damaged(chance);
+            Answer answer = read(line, skills[i / 1000 % skills.length]);
+            if (i % 100 == 0) {
+                show(line, answer);
+            }
+        }
+    }
+
+    private static String inARow(Random chance) {
+        StringBuilder line = new StringBuilder();
+        for (int length = 4 + chance.nextInt(20); length > 0; length--) {
+            line.append(pick(SIGNS, chance));
+        }
+        return line.toString();
+    }
+
+    private static String damaged(Random chance) {
+        StringBuilder line = new StringBuilder(pick(LINES, chance));
+        for (int times = 1 + chance.nextInt(4); times > 0; times--) {
+            int place = chance.nextInt(line.length() + 1);
+            switch (chance.nextInt(4)) {
+                case 0 -> line.insert(place, pick(SIGNS, chance));
+                case 1 -> line.delete(place, Math.min(place + 1, line.length()));
+                case 2 -> line.insert(place, line.substring(place));
+                default -> line.insert(place, (char) chance.nextInt(0x10000));
+            }
+        }
+        return line.toString();
+    }
+
+    private static String pick(List<String> from, Random chance) {
+        return from.get(chance.nextInt(from.size()));
+    }
+}

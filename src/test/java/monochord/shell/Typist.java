@@ -1,0 +1,189 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import monochord.sound.Performance;
+import org.jline.utils.ScreenTerminal;
+
+/** Sits at a terminal without a tty: presses keys, sees the screen, hears what is begun and stopped. */
+final class Typist implements AutoCloseable {
+    static final String ENTER = "\r";
+    static final String TAB = "\t";
+    static final String UP = "\33OA";
+    static final String DOWN = "\33OB";
+    static final String LEFT = "\33OD";
+    static final String BACKSPACE = "\177";
+    static final String CTRL_C = "\3";
+    static final String CTRL_D = "\4";
+
+    private static final long PATIENCE_SECONDS = 10;
+
+    private final int columns;
+    private final ScreenTerminal.VirtualTerminal terminal;
+    private final BlockingQueue<String> answers = new LinkedBlockingQueue<>();
+    private final BlockingQueue<String> heard = new LinkedBlockingQueue<>();
+    private final Thread sitting;
+    private volatile Throwable fault;
+    private boolean editing;
+
+    Typist(int columns, int rows, Path home) throws IOException {
+        this.columns = columns;
+        terminal = ScreenTerminal.withTerminal("screen", "xterm-256color", columns, rows);
+        Prompt prompt = prompt(home);
+        sitting = new Thread(() -> converse(prompt), "sitting");
+        sitting.setDaemon(true);
+        sitting.start();
+        answer(); // the greeting
+    }
+
+    private void converse(Prompt prompt) {
+        try {
+            prompt.converse(terminal.terminal(), text -> {
+                terminal.terminal().writer().write(text);
+                terminal.terminal().writer().flush();
+                answers.add(text);
+            });
+        } catch (RuntimeException | Error unexpected) {
+            fault = unexpected;
+        }
+    }
+
+    private Prompt prompt(Path home) {
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
+        Surroundings around = new Surroundings(
+                InputStream.nullInputStream(),
+                nowhere,
+                nowhere,
+                true,
+                true,
+                Map.of("LANG", "C.UTF-8", "TERM", "xterm-256color", "MONOCHORD_HOME", home.toString()),
+                home,
+                Run.OUR_LESSONS,
+                () -> 7,
+                ear(),
+                () -> 0,
+                nowhereElse -> Keeper.inMemory());
+        Verbs verbs = new Verbs();
+        Sitting memory = around.sitting();
+        return new Prompt(around, verbs, memory, new Reading(verbs, memory), around.look());
+    }
+
+    private Ear ear() {
+        return new Ear() {
+            @Override
+            public String play(Performance performance) {
+                heard.add("play");
+                return "";
+            }
+
+            @Override
+            public void stop() {
+                heard.add("stop");
+            }
+
+            @Override
+            public void listenToTheEnd() {
+                heard.add("listen");
+            }
+        };
+    }
+
+    /** Presses keys once the prompt stands. */
+    void press(String keys) {
+        if (!editing) {
+            seesAtThePrompt("");
+            editing = true;
+        }
+        try {
+            terminal.terminal().processInputBytes(keys.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException broken) {
+            throw new AssertionError(broken);
+        }
+    }
+
+    /** Types a line, and answers what came back as {@link #answer} does. */
+    String types(String line) {
+        press(line + ENTER);
+        return answer();
+    }
+
+    /** The next answer, on one line and without its colours. No line was too wide, and it holds no word of a programmer's. */
+    String answer() {
+        try {
+            String answer = answers.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            editing = false;
+            assertNotNull(answer, () -> "no answer; the screen shows\n" + screen() + fault);
+            String bare = answer.replaceAll("\33\\[[0-9;]*m", "");
+            assertTrue(bare.lines().allMatch(text -> text.codePointCount(0, text.length()) <= columns), bare);
+            assertTrue(List.of("Exception", "fault of ours", "java.").stream().noneMatch(bare::contains), bare);
+            assertTrue(bare.chars().allMatch(c -> c == '\n' || !Character.isISOControl(c)), bare);
+            return bare.strip().replaceAll("\\s+", " ");
+        } catch (InterruptedException interrupted) {
+            throw new AssertionError(interrupted);
+        }
+    }
+
+    /** Waits until the last line on the screen is this, the mark before it. */
+    void seesAtThePrompt(String typed) {
+        waitFor(() -> lastLine().equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
+    }
+
+    void sees(String text) {
+        waitFor(() -> screen().contains(text), text);
+    }
+
+    private void waitFor(java.util.function.BooleanSupplier seen, String what) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+        while (!seen.getAsBoolean()) {
+            assertTrue(
+                    System.nanoTime() < end, () -> "waited for <" + what + ">; the screen shows\n" + screen() + fault);
+            Thread.onSpinWait();
+        }
+    }
+
+    private String lastLine() {
+        return screen().stripTrailing()
+                .lines()
+                .reduce("", (before, line) -> line)
+                .stripTrailing();
+    }
+
+    String screen() {
+        return terminal.screen().toString();
+    }
+
+    List<String> heard() {
+        List<String> all = new java.util.ArrayList<>();
+        heard.drainTo(all);
+        return all;
+    }
+
+    /** Waits for the sitting to end by itself. */
+    void seesItEnd() throws InterruptedException {
+        sitting.join(TimeUnit.SECONDS.toMillis(PATIENCE_SECONDS));
+        assertEquals(Thread.State.TERMINATED, sitting.getState(), this::screen);
+        assertEquals(null, fault);
+    }
+
+    @Override
+    public void close() throws IOException {
+        terminal.terminal().close();
+    }
+}

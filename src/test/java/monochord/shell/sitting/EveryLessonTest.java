@@ -1,0 +1,192 @@
+package monochord.shell.sitting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import monochord.lesson.read.LibraryEntry;
+import monochord.practice.Grade;
+import monochord.practice.Question;
+import monochord.practice.Verdict;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+import monochord.shell.verb.Sentence;
+import monochord.shell.verb.Verb;
+import monochord.shell.verb.Verbs;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Our lessons, each in each of the fifteen keys, walked to the end by learners of several kinds. */
+class EveryLessonTest {
+    private static final Path LESSONS = Path.of("lessons");
+    private static final int MOST_TURNS = 400;
+    private static final Pattern END =
+            Pattern.compile("(?s).*End of (.*)\\. (\\d+) of (\\d+) answers right at the first try\\..*");
+
+    /** What a learner does at an open question. */
+    private interface Learner {
+        /** @return what the screen shows last */
+        Answer meets(Question question, Walk walk);
+
+        /** Whether all answers of this learner count as right at the first try. */
+        default boolean isGood() {
+            return false;
+        }
+    }
+
+    /** One lesson in one key, and what is known of it from outside. */
+    private static final class Walk {
+        private final Sitting sitting;
+        private final Course course = new Course(LESSONS);
+        private int asked;
+
+        Walk(long seed) {
+            sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), course);
+            sitting.faces(new Look(80, Signs.MUSIC, false, false), 24);
+        }
+
+        /** @return the last page */
+        String through(LibraryEntry lesson, Key key, Learner learner) {
+            sitting.settle(key);
+            Answer page = course.begin(lesson, key, sitting);
+            for (int turns = 0; course.isOpen() || sitting.desk().isOpen(); turns++) {
+                assertTrue(turns < MOST_TURNS, "the lesson goes on for ever");
+                page = sitting.desk().isOpen() ? asked(learner) : sitting.goOn();
+                shown(page);
+            }
+            return shown(page);
+        }
+
+        private Answer asked(Learner learner) {
+            asked++;
+            Question question = sitting.desk().question();
+            assertFalse(question.prompt().isBlank());
+            return learner.meets(question, this);
+        }
+    }
+
+    /** The page as an 80-column terminal shows it, and proof that an ASCII one can. */
+    private static String shown(Answer answer) {
+        String ascii = answer.text(new Look(40, Signs.ASCII, false, false)).plain();
+        assertTrue(ascii.chars().allMatch(c -> c < 0x7F), ascii);
+        String text = answer.text(new Look(80, Signs.MUSIC, false, false)).plain();
+        assertFalse(text.contains("${"), text);
+        assertTrue(text.lines().allMatch(line -> line.codePointCount(0, line.length()) <= 80), text);
+        return text;
+    }
+
+    static Stream<LibraryEntry> lessons() {
+        return new Course(LESSONS).library().entries().stream();
+    }
+
+    @Test
+    void thereAreNineLessonsAndFifteenKeys() {
+        assertEquals(9, lessons().count());
+        assertEquals(15, Key.majorKeys().size());
+    }
+
+    private static void inEveryKey(LibraryEntry lesson, Learner learner) {
+        for (Key key : Key.majorKeys()) {
+            Walk walk = new Walk(key.tonic().fifths());
+            String last = walk.through(lesson, key, learner);
+            Matcher end = END.matcher(last.replaceAll("\\s+", " "));
+            assertTrue(end.matches(), () -> lesson.number() + " in " + key + " ends with: " + last);
+            assertEquals(walk.asked, Integer.parseInt(end.group(3)), () -> lesson.number() + " in " + key);
+            assertTrue(walk.asked > 0, () -> lesson.number() + " asks nothing in " + key);
+            assertEquals(learner.isGood() ? walk.asked : 0, Integer.parseInt(end.group(2)));
+            assertEquals(lesson.title(), end.group(1));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void whoAnswersRightGetsThroughInEveryKey(LibraryEntry lesson) {
+        inEveryKey(lesson, new Learner() {
+            @Override
+            public Answer meets(Question question, Walk walk) {
+                Answer answer = walk.sitting.answer(question.expected());
+                assertEquals(Answer.DONE, answer.status(), () -> question + ": " + shown(answer));
+                return answer;
+            }
+
+            @Override
+            public boolean isGood() {
+                return true;
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void whoAnswersWrongAndSkipsGetsThroughInEveryKey(LibraryEntry lesson) {
+        inEveryKey(lesson, (question, walk) -> {
+            question.mistakes().forEach(mistake -> {
+                Answer answer = walk.sitting.answer(mistake.answer());
+                assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
+                shown(answer);
+            });
+            walk.sitting.leaveQuestion();
+            return walk.sitting.goOn();
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void nonsenseIsNeverCountedAgainstTheLearner(LibraryEntry lesson) {
+        inEveryKey(lesson, new Learner() {
+            @Override
+            public Answer meets(Question question, Walk walk) {
+                for (String nonsense : List.of("??", "\0\33[2J", "x".repeat(500), "{\"a\":1}", "\uD834")) {
+                    Answer answer = walk.sitting.answer(nonsense);
+                    assertEquals(Answer.UNREADABLE, answer.status(), () -> question + ": " + shown(answer));
+                    shown(answer);
+                }
+                assertFalse(walk.sitting.desk().isTried());
+                return walk.sitting.answer(question.expected());
+            }
+
+            @Override
+            public boolean isGood() {
+                return true;
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void whoTakesHintsGetsThroughInEveryKey(LibraryEntry lesson) {
+        inEveryKey(lesson, (question, walk) -> {
+            Desk desk = walk.sitting.desk();
+            List<String> hints = List.of(desk.hint(), desk.hint(), desk.hint(), desk.hint());
+            assertEquals(question.hints(), hints.subList(0, 3));
+            assertEquals(hints.get(2), hints.get(3));
+            assertTrue(question.hints().stream().noneMatch(String::isBlank));
+            Verdict why = question.judge(question.expected());
+            assertEquals(Grade.RIGHT, why.grade(), () -> question + ": " + why.message());
+            assertFalse(question.explain(why).isBlank());
+            return walk.sitting.answer(question.expected());
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void whoIsToldEverythingGetsThroughInEveryKey(LibraryEntry lesson) {
+        Verb tell = new Verbs().find("tell").orElseThrow();
+        Sentence nothing = Sentence.parse("", Set.of(), Set.of());
+        inEveryKey(lesson, (question, walk) -> {
+            Answer told = tell.run(nothing, walk.sitting);
+            assertTrue(shown(told).length() > 20, () -> question + ": " + shown(told));
+            return told;
+        });
+    }
+}

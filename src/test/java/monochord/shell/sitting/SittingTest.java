@@ -1,0 +1,155 @@
+package monochord.shell.sitting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Random;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.skill.Skills;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.AskAnswer;
+import monochord.shell.answer.Look;
+import monochord.theory.Key;
+import org.junit.jupiter.api.Test;
+
+/** What a sitting remembers from line to line. */
+class SittingTest {
+    private final Course course = new Course(Path.of("lessons"));
+    private final Sitting sitting = new Sitting(Ear.silent(), new Random(3)::nextLong, Path.of(""), course);
+    private final Skill interval = Skills.find("interval").orElseThrow();
+
+    private Question ask(String subject) {
+        Question question = interval.question(sitting.key(), subject);
+        sitting.ask(interval, question);
+        return question;
+    }
+
+    private void begin(String lesson) {
+        course.begin(course.library().find(lesson).orElseThrow(), Key.parse("D major"), sitting);
+    }
+
+    private Question firstQuestionOf(String lesson) {
+        begin(lesson);
+        while (!sitting.desk().isOpen()) {
+            sitting.goOn();
+        }
+        return sitting.desk().question();
+    }
+
+    private static String text(Answer answer) {
+        return answer.text(Look.ofPipe()).plain();
+    }
+
+    @Test
+    void enterRepeatsAnOpenQuestionUntilItHasBeenTried() {
+        Question open = ask("perfect fifth");
+        assertEquals(new AskAnswer(open), sitting.goOn());
+        sitting.answer("??");
+        assertEquals(new AskAnswer(open), sitting.goOn(), "what cannot be read is no try");
+        sitting.answer("F");
+        sitting.goOn();
+        assertNotEquals(open.toString(), sitting.desk().question().toString());
+    }
+
+    @Test
+    void enterAfterARightAnswerAsksTheSameSkillAgain() {
+        ask("perfect fifth");
+        assertEquals("Enter for another.", text(sitting.answer("G")).lines().reduce("", (a, b) -> b));
+        assertFalse(sitting.desk().isOpen());
+        sitting.goOn();
+        assertEquals("interval", sitting.desk().question().skillId());
+    }
+
+    @Test
+    void aWrongAnswerLeavesTheQuestionOpen() {
+        Question open = ask("perfect fifth");
+        Answer wrong = sitting.answer("A");
+        assertEquals(Answer.NO, wrong.status());
+        assertTrue(text(wrong).endsWith("Try again, or: hint, why, tell. Enter leaves it and goes on."), text(wrong));
+        assertEquals(open, sitting.desk().question());
+        assertEquals(Answer.DONE, sitting.answer("g").status());
+        assertFalse(sitting.desk().wasRightAtOnce());
+    }
+
+    @Test
+    void anAnswerThatCannotBeReadIsNeverTheLastVerdict() {
+        ask("perfect fifth");
+        sitting.answer("??");
+        assertNull(sitting.desk().lastVerdict());
+        sitting.answer("A");
+        String verdict = sitting.desk().lastVerdict().message();
+        sitting.answer("??");
+        assertEquals(verdict, sitting.desk().lastVerdict().message());
+    }
+
+    @Test
+    void hintsEndWithTheLastOneAndCountAsHelp() {
+        Question open = ask("perfect fifth");
+        for (int i = 0; i < 3; i++) {
+            assertEquals(open.hints().get(i), sitting.desk().hint());
+        }
+        assertEquals(open.hints().get(2), sitting.desk().hint());
+        sitting.answer("G");
+        assertFalse(sitting.desk().wasRightAtOnce());
+    }
+
+    @Test
+    void aLessonsQuestionWaitsWhileAnotherIsAskedByName() {
+        Question lessons = firstQuestionOf("1.2");
+        ask("perfect fifth");
+        Answer right = sitting.answer("G");
+        assertTrue(text(right).contains(lessons.prompt().split(" ")[0]), text(right));
+        assertEquals(lessons, sitting.desk().question());
+    }
+
+    @Test
+    void aQuestionAskedByNameDoesNotCountInTheLesson() {
+        Question lessons = firstQuestionOf("1.2");
+        ask("perfect fifth");
+        sitting.answer("A");
+        sitting.goOn();
+        assertEquals(lessons, sitting.desk().question(), "left, and back to the lesson");
+        String end = "";
+        int asked = 0;
+        while (course.isOpen()) {
+            asked += sitting.desk().isOpen() ? 1 : 0;
+            end = text(
+                    sitting.desk().isOpen()
+                            ? sitting.answer(sitting.desk().question().expected())
+                            : sitting.goOn());
+        }
+        assertTrue(asked > 3);
+        assertTrue(end.contains(asked + " of " + asked + " answers right at the first try."), end);
+    }
+
+    @Test
+    void enterAfterALessonBeginsTheNextWhateverWasAskedBefore() {
+        ask("perfect fifth");
+        firstQuestionOf("1.1");
+        while (course.isOpen()) {
+            if (sitting.desk().isOpen()) {
+                sitting.answer(sitting.desk().question().expected());
+            } else {
+                sitting.goOn();
+            }
+        }
+        assertTrue(text(sitting.goOn()).startsWith("1.2  Seven letters, each once  in "), "the next lesson");
+    }
+
+    @Test
+    void aNewLessonSweepsTheDesk() {
+        ask("perfect fifth");
+        begin("1.1");
+        assertFalse(sitting.desk().isOpen());
+    }
+
+    @Test
+    void enterBeginsTheFirstLesson() {
+        assertTrue(text(sitting.goOn()).startsWith("1.1  Steps and half steps  in C major"));
+    }
+}
