@@ -212,10 +212,7 @@ class LeadSheetFileTest {
         assertEquals("tune.musicxml: no chord symbols stand over its notes", fault(sheet(whole("C"))));
         assertEquals(
                 "tune.musicxml: bar 2 has 3 beats where the others have 4; one metre is read",
-                fault(sheet(C + whole("C"), note("C", 4, 3, ""), whole("C"), whole("C")))
-                        .replace(
-                                "bar 1 has 4 beats where the others have 3",
-                                "bar 2 has 3 beats where the others have 4"));
+                fault(sheet(C + whole("C"), note("C", 4, 3, ""), whole("C"), whole("C"))));
         assertEquals(
                 "tune.musicxml: a note in it has no letter",
                 fault(sheet(C + "<note><pitch><octave>4</octave></pitch><duration>4</duration></note>")));
