@@ -36,7 +36,8 @@ public final class Skills {
             new MelodyFit(),
             new NextChord(),
             new CommonTones(),
-            new OuterMotion());
+            new OuterMotion(),
+            new Voicings());
 
     private Skills() {}
 
