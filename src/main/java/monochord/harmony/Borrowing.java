@@ -139,6 +139,14 @@ public final class Borrowing {
         return chords;
     }
 
+    /** How many degrees a parallel scale raises, or lowers where the number is negative, against the key's own. */
+    public static int brightness(Scale scale, Key key) {
+        return scale.kind().degrees().stream()
+                .mapToInt(degree -> Integer.signum(
+                        degree.alteration() - key.mode().degree(degree.number()).alteration()))
+                .sum();
+    }
+
     /** All that is known about a chord as a borrowed one; no sources if no parallel scale holds it. */
     public static Borrowed borrowed(Chord chord, Key key) {
         List<Degree> changed = chord.tones().stream()

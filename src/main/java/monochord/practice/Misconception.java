@@ -41,9 +41,14 @@ public enum Misconception {
     TOO_LOW("The lower the notes, the further apart they have to lie."),
     DOUBLED_TENDENCY("A tone that wants to move on sounds once: leading notes, sevenths, colours."),
     THIRD_KEPT("A suspended note stands in place of the third."),
+    SLASH_FOR_BASS("In a numeral the slash says of; in a chord symbol it names the bass."),
+    STOOD_STILL("A next chord moves: another root, or a third that changes the light."),
     WRONG_SEVENTH("Measure the seventh from the root, in half steps."),
     WRONG_WAY("Up and down are not the same way: check the direction first."),
     LETTERS_ONLY("Letters alone are not enough: each takes the accidental that the distance asks for."),
+    OTHER_VOICES("Find the two voices that were asked for before you compare them."),
+    DIRECTION_ONLY("The same way is not yet parallel: the interval has to keep its number too."),
+    HALF_STEPS_COUNTED("Parallel goes by letters: a major third and a minor third are both thirds."),
     WRONG_KEY("Say the key first, then count from its tonic.");
 
     private final String rule;

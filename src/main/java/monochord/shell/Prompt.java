@@ -18,7 +18,9 @@ import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.DumbTerminal;
 import org.jline.utils.InfoCmp;
+import org.jline.utils.Signals;
 
 /** The prompt on a terminal. */
 final class Prompt {
@@ -43,6 +45,9 @@ final class Prompt {
     /** Converses until the learner leaves. */
     int run() {
         try (Terminal terminal = terminal()) {
+            if (terminal instanceof DumbTerminal) {
+                Signals.register("INT", () -> terminal.raise(Terminal.Signal.INT)); // it does not do so itself
+            }
             converse(terminal, text -> {
                 terminal.writer().write(text);
                 terminal.writer().flush();
@@ -72,8 +77,12 @@ final class Prompt {
         }
     }
 
-    /** Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. */
+    /**
+     * Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. Ctrl-C never ends the
+     * sitting, not even while an answer is on its way.
+     */
     void converse(Terminal terminal, Consumer<String> show) {
+        terminal.handle(Terminal.Signal.INT, between -> sitting.ear().stop());
         LineReader reader = reader(terminal);
         show.accept(rendered(Saying.of(GREETING), terminal));
         while (!sitting.hasEnded()) {

@@ -9,6 +9,7 @@ import monochord.harmony.MusicText;
 import monochord.lesson.Nearest;
 import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
@@ -79,7 +80,21 @@ final class Reading {
         if (verb.isPresent()) {
             return run(verb.get(), text.substring(word.length()).strip());
         }
-        return sitting.desk().isOpen() ? sitting.answer(text) : music(text, word);
+        return sitting.desk().isOpen() ? answer(text, word) : music(text, word);
+    }
+
+    /** What cannot be read as an answer may have been meant for a verb. */
+    private Answer answer(String text, String word) {
+        Answer answer = sitting.answer(text);
+        return answer.status() != Answer.UNREADABLE
+                ? answer
+                : didYouMean(word)
+                        .map(asked -> Answers.of(answer, Saying.of(asked)))
+                        .orElse(answer);
+    }
+
+    private Optional<String> didYouMean(String word) {
+        return Nearest.to(word, verbs.words()).map(verb -> "Did you mean " + verb + "?");
     }
 
     /** Runs one verb on the text behind it. Places in a refusal count from the start of that text. */
@@ -88,7 +103,7 @@ final class Reading {
         try {
             return verb.run(Sentence.parse(text, usage.smallWords(), usage.options()), sitting);
         } catch (Unreadable unreadable) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "Form: " + usage.form());
+            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, usage.formIfAny());
         }
     }
 
@@ -118,7 +133,7 @@ final class Reading {
 
     /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
     private Answer neither(String text, String word, Unreadable unreadable) {
-        Optional<String> near = Nearest.to(word, verbs.words()).map(verb -> "Did you mean " + verb + "?");
+        Optional<String> near = didYouMean(word);
         boolean musical = BEGINS_MUSIC.indexOf(text.charAt(0)) >= 0;
         if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import monochord.shell.answer.Look;
 import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Signs;
@@ -32,6 +33,13 @@ final class Training {
             "key Bb",
             "transpose F C G from C to Eb",
             "lessons",
+            "ask borrowed-chord of bVI in A",
+            "F A C#",
+            "hint",
+            "F A C",
+            "learn 1.1",
+            "",
+            "skip",
             "sho",
             "help",
             "quit");
@@ -77,7 +85,7 @@ final class Training {
                 around.folder(),
                 around.lessons(),
                 around.seeds(),
-                around.ear());
+                Ear.silent());
     }
 
     private static Terminal terminal(InputStream keys) throws IOException {

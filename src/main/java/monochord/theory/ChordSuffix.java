@@ -20,7 +20,7 @@ final class ChordSuffix {
 
     private final Cursor cursor;
     private final int end;
-    private long tones = ToneSet.ROOT | ToneSet.tone(3, 0) | ToneSet.tone(5, 0);
+    private final ToneDraft draft = new ToneDraft();
     private int seventh = -1;
     private boolean triangle;
     private int open;
@@ -49,7 +49,7 @@ final class ChordSuffix {
         third();
         boolean numbered = number();
         if (!numbered && triangle) {
-            stack(7);
+            draft.stack(seventh, 7);
         }
         while (cursor.place() < end) {
             change();
@@ -57,7 +57,7 @@ final class ChordSuffix {
         if (open > 0) {
             throw cursor.unexpected("a closing bracket");
         }
-        return ChordKind.ofTones(tones)
+        return ChordKind.ofTones(draft.tones())
                 .orElseThrow(() -> cursor.because("these tones make no chord that has a symbol"));
     }
 
@@ -69,19 +69,19 @@ final class ChordSuffix {
             return;
         }
         if (cursor.takeAny("minor", "min", "Minor", "Min", "MIN", "mi", "m", "-", "−")) {
-            replace(3, 0, -1);
+            draft.replace(3, 0, -1);
             minorWithMajorSeventh();
         } else if (cursor.takeAny("dim", "Dim", "°", "º", "o")) {
-            replace(3, 0, -1);
-            replace(5, 0, -1);
+            draft.replace(3, 0, -1);
+            draft.replace(5, 0, -1);
             seventh = -2;
             minorWithMajorSeventh();
         } else if (cursor.takeAny("aug", "Aug", "+")) {
-            replace(5, 0, 1);
+            draft.replace(5, 0, 1);
             major();
         } else if (cursor.takeAny("ø", "Ø", "/o")) {
-            replace(3, 0, -1);
-            replace(5, 0, -1);
+            draft.replace(3, 0, -1);
+            draft.replace(5, 0, -1);
             stackUnlessNumbered();
         }
     }
@@ -118,25 +118,25 @@ final class ChordSuffix {
 
     private void stackUnlessNumbered() {
         if (!cursor.aheadDigit()) {
-            stack(7);
+            draft.stack(seventh, 7);
         }
     }
 
     private boolean number() {
         if (cursor.takeAny("6/9", "69")) {
-            add(6, 0);
-            add(9, 0);
+            draft.add(6, 0);
+            draft.add(9, 0);
         } else if (cursor.take("13")) {
-            stack(13);
+            draft.stack(seventh, 13);
         } else if (cursor.take("11")) {
-            stack(11);
+            draft.stack(seventh, 11);
         } else if (cursor.take("9")) {
-            stack(9);
+            draft.stack(seventh, 9);
         } else if (cursor.take("7")) {
             seventh = cursor.takeAny("M", "maj") ? 0 : seventh;
-            stack(7);
+            draft.stack(seventh, 7);
         } else if (cursor.take("6")) {
-            add(6, 0);
+            draft.add(6, 0);
         } else {
             return smallNumber();
         }
@@ -144,11 +144,11 @@ final class ChordSuffix {
     }
 
     private boolean smallNumber() {
-        boolean plainTriad = has(3, 0) && has(5, 0);
+        boolean plainTriad = draft.has(3, 0) && draft.has(5, 0);
         if (plainTriad && !triangle && cursor.take("5")) {
-            remove(3, 0);
+            draft.remove(3, 0);
         } else if (cursor.take("2")) {
-            add(2, 0);
+            draft.add(2, 0);
         } else if (cursor.take("4")) {
             addOrSuspendFourth(plainTriad);
         } else {
@@ -157,18 +157,11 @@ final class ChordSuffix {
         return true;
     }
 
-    private void addOrSuspendFourth(boolean suspend) {
-        if (suspend) {
-            suspend(4);
+    private void addOrSuspendFourth(boolean suspended) {
+        if (suspended) {
+            draft.suspend(4);
         } else {
-            add(4, 0);
-        }
-    }
-
-    private void stack(int top) {
-        add(7, seventh);
-        for (int number = 9; number <= top; number += 2) {
-            add(number, 0);
+            draft.add(4, 0);
         }
     }
 
@@ -186,12 +179,12 @@ final class ChordSuffix {
         } else if (cursor.takeAny("no", "omit")) {
             omission();
         } else if (cursor.take("alt")) {
-            altered();
+            draft.alter();
         } else if (cursor.takeAny("/6", "/9", "/13")) {
             cursor.back(cursor.place() - (cursor.before('3') ? 2 : 1));
             addition();
         } else if (open > 0 && majorSeventhInBrackets()) {
-            stack(cursor.number(2, "7, 9, 11 or 13"));
+            draft.stack(seventh, cursor.number(2, "7, 9, 11 or 13"));
         } else {
             alteration();
         }
@@ -215,25 +208,19 @@ final class ChordSuffix {
             cursor.back(start);
             throw cursor.unexpected("2, 4, 6, 9, 11 or 13");
         }
-        add(number, alteration);
+        draft.add(number, alteration);
     }
 
     private void suspension() {
         if (cursor.takeAny("24", "2sus4", "2/4", "42")) {
-            suspend(4);
-            add(2, 0);
+            draft.suspend(4);
+            draft.add(2, 0);
         } else if (cursor.take('2')) {
-            suspend(2);
+            draft.suspend(2);
         } else {
             cursor.takeAny("4");
-            suspend(4);
+            draft.suspend(4);
         }
-    }
-
-    private void suspend(int number) {
-        remove(3, 0);
-        remove(3, -1);
-        add(number, 0);
     }
 
     private void omission() {
@@ -243,24 +230,13 @@ final class ChordSuffix {
             cursor.back(start);
             throw cursor.unexpected("3, 5, 9 or 11");
         }
-        for (int alteration = -1; alteration <= 1; alteration++) {
-            remove(number, alteration);
-        }
-    }
-
-    private void altered() {
-        add(7, -1);
-        remove(5, 0);
-        for (int alteration = -1; alteration <= 1; alteration += 2) {
-            add(5, alteration);
-            add(9, alteration);
-        }
+        draft.leaveOut(number);
     }
 
     private void alteration() {
         boolean lonePlus = cursor.take('+');
         if (lonePlus && !cursor.aheadDigit()) {
-            replace(5, 0, 1);
+            draft.replace(5, 0, 1);
             return;
         }
         int alteration = lonePlus ? 1 : alterationSign();
@@ -281,7 +257,7 @@ final class ChordSuffix {
             cursor.back(start);
             throw cursor.unexpected(alteration > 0 ? "5, 9 or 11" : "5, 9 or 13");
         }
-        replace(number, 0, alteration);
+        draft.replace(number, 0, alteration);
     }
 
     private int alterationSign() {
@@ -289,22 +265,5 @@ final class ChordSuffix {
             return -1;
         }
         return cursor.takeAny("#", "♯", "+") ? 1 : 0;
-    }
-
-    private boolean has(int number, int alteration) {
-        return (tones & ToneSet.tone(number, alteration)) != 0;
-    }
-
-    private void add(int number, int alteration) {
-        tones |= ToneSet.tone(number, alteration);
-    }
-
-    private void remove(int number, int alteration) {
-        tones &= ~ToneSet.tone(number, alteration);
-    }
-
-    private void replace(int number, int from, int to) {
-        remove(number, from);
-        add(number, to);
     }
 }

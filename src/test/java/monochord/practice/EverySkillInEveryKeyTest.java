@@ -35,7 +35,7 @@ class EverySkillInEveryKeyTest {
     @Test
     @DisplayName("there is enough to look at")
     void thereIsEnough() {
-        assertEquals(14, Skills.all().size());
+        assertTrue(Skills.all().size() >= 23, () -> "only " + Skills.all().size() + " skills");
         assertTrue(ALL.size() > 2000, () -> "only " + ALL.size() + " questions");
     }
 
@@ -87,9 +87,7 @@ class EverySkillInEveryKeyTest {
                 .filter(id -> !met.contains(id))
                 .sorted()
                 .toList();
-        assertEquals(
-                List.of("bass-for-root", "letter-repeated", "wrong-seventh"),
-                unmet);
+        assertEquals(List.of("letter-repeated"), unmet);
     }
 
     @Test

@@ -23,10 +23,10 @@ final class Writings {
         Set<String> writings = new LinkedHashSet<>(List.of(expected, " " + expected + " ", signs(expected)));
         switch (question.form()) {
             case NOTES -> notes(writings, expected);
-            case CHORD -> chord(writings, Chord.parse(expected));
+            case CHORD -> chordOrSlashChord(writings, Chord.parse(expected));
             case QUALITY -> writings.addAll(QUALITIES.get(expected));
             case SIGNATURE -> signature(writings, question, expected);
-            case CHOICE -> scale(writings, expected);
+            case CHOICE -> choice(writings, question, expected);
             case PROGRESSION, NUMBER -> row(writings, expected);
             case INTERVAL -> steps(writings, expected);
             default -> {}
@@ -72,6 +72,28 @@ final class Writings {
         }
     }
 
+    private static void chordOrSlashChord(Set<String> writings, Chord chord) {
+        if (chord.isInverted()) {
+            slashChord(writings, chord);
+        } else if (chord.kind().toString().matches("|m|dim|aug")) {
+            chord(writings, chord);
+        } else {
+            notes(
+                    writings,
+                    String.join(
+                            " ", chord.tones().stream().map(Object::toString).toList()));
+        }
+    }
+
+    private static void slashChord(Set<String> writings, Chord chord) {
+        String over = chord.bass().toString();
+        String plain = chord.over(chord.root()).toString();
+        String place = List.of("root position", "first inversion", "second inversion", "third inversion")
+                .get(chord.tones().indexOf(chord.bass()));
+        writings.addAll(List.of(
+                plain + " / " + over, plain + " over " + over, plain + "/" + words(over), plain + ", " + place));
+    }
+
     private static void chord(Set<String> writings, Chord chord) {
         String root = chord.root().toString();
         String quality = chord.kind().quality().toString();
@@ -108,6 +130,15 @@ final class Writings {
         String row = String.join(" ", signs.stream().map(Object::toString).toList());
         notes(writings, row);
         writings.add(expected + ": " + row);
+    }
+
+    private static void choice(Set<String> writings, Question question, String expected) {
+        if (question.skillId().equals("motion")) {
+            writings.addAll(List.of(
+                    expected.toUpperCase(), expected + " motion", "in " + expected + " motion", "It is " + expected));
+        } else {
+            scale(writings, expected);
+        }
     }
 
     private static void scale(Set<String> writings, String expected) {

@@ -48,8 +48,8 @@ class CompletionTest {
 
     @Test
     void verbsBeginALine() {
-        assertEquals(VERBS, offers(""));
-        assertEquals(VERBS, offers("sh"));
+        assertTrue(offers("").containsAll(VERBS), () -> offers("").toString());
+        assertEquals(offers(""), offers("sh"));
     }
 
     @ParameterizedTest(name = "<{0}>")

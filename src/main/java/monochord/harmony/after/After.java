@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.TriadQuality;
 
 /**
  * Where a chord goes next in a key.
@@ -37,6 +39,21 @@ public final class After {
                 .toList();
     }
 
+    /** The ways into a chord, from the key's own chords first, then from borrowed ones, the likeliest first. */
+    public static List<Way> approaches(Numeral to, Key key) {
+        return usual(key).stream()
+                .map(Numeral::parse)
+                .filter(from -> from.in(key).kind().quality() != TriadQuality.SUSPENDED)
+                .filter(from -> from.form() == Numeral.Form.DEGREE && from.target() == null)
+                .filter(from -> !isSameTriad(from.in(key), to.in(key)))
+                .map(from -> way(from, to, key, Corpus.NONE))
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparing(
+                                (Way way) -> !Borrowing.isOwn(way.move().from(), key))
+                        .thenComparing(Comparator.comparingInt(Way::score).reversed()))
+                .toList();
+    }
+
     /** The way from one chord to another in a key, if there is a reason to go it. */
     public static Optional<Way> way(Numeral from, Numeral to, Key key, Corpus corpus) {
         Chord first = from.in(key);
@@ -46,6 +63,7 @@ public final class After {
         return Reason.of(from, to, key)
                 .or(() -> backing.map(Reason::ofSongs))
                 .map(reason -> new Way(
+                        from,
                         to,
                         second,
                         move,

@@ -91,6 +91,34 @@ record Habit(String from, String to, int weight, String reason) {
             I    | bVII | 4 | out by a whole step, to come back through {IV}: {I bVII IV I}
             I    | bVI  | 3 | a colour by a third: the tonic stays as its third
             I    | bIII | 2 | a colour by a third: the fifth stays as its third
+            I    | bII  | 2 | a half step up into the darkest of the borrowed chords
+            I    | v    | 3 | out to the fifth without its leading note
+            I    | i    | 2 | only the third moves: the light changes
+            I    | iio  | 2 | a whole step up into the subdominant with its lowered sixth
+            I    | viio | 2 | out to the leading-note chord
+            I    | II   | 2 | a whole step up, and the raised fourth leans on the fifth
+            I    | vii  | 1 | down a half step
+            V    | i    | 4 | home, but into the minor mode
+            IV   | viio | 3 | from subdominant to dominant, the step before home
+            IV   | bVI  | 2 | the root rises a third: the tonic stays
+            IV   | bIII | 2 | a whole step down into the colour
+            IV   | II   | 1 | the root falls a third, the fourth is raised
+            ii   | viio | 3 | from subdominant to dominant, the step before home
+            ii   | iio  | 2 | its fifth slips down a half step
+            ii   | bII  | 2 | the root slips down a half step
+            ii   | v    | 1 | the root falls a fifth, and no leading note comes
+            iv   | iio  | 3 | the same function, two tones stay
+            iv   | bII  | 3 | the root falls a third: two tones stay
+            iv   | viio | 3 | from subdominant to dominant, the lowered sixth stays
+            vi   | bVI  | 2 | the root slips down a half step, the tonic stays
+            vi   | iv   | 2 | the root falls a third: the tonic stays, the sixth slips down
+            vi   | II   | 2 | the root falls a fifth, the fourth is raised
+            II   | V    | 5 | the root falls a fifth, the raised fourth rises to the fifth
+            II   | IV   | 3 | the raised fourth slips back down: a rock habit, rare in classical music
+            vii  | I    | 1 | up a half step, home
+            vii  | iii  | 2 | the root falls a fifth, along the circle
+            bvii | I    | 2 | a whole step up, home
+            bvii | IV   | 2 | the root falls a fourth: the light returns
             I    | iv   | 3 | the subdominant with its third lowered
             """.lines().map(Habit::row).toList();
 

@@ -7,6 +7,8 @@ import monochord.theory.Numeral;
 /**
  * One way on from a chord.
  *
+ * @param start the chord it comes from
+ * @param numeral the chord it goes to
  * @param reason why it goes there, a clause with the signs of printed music
  * @param weight how strong the reason is, from 1 to 8
  * @param from what the chord it comes from does
@@ -14,6 +16,7 @@ import monochord.theory.Numeral;
  * @param backing counts from songs, or null
  */
 public record Way(
+        Numeral start,
         Numeral numeral,
         Chord chord,
         Move move,

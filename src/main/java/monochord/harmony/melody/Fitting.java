@@ -2,7 +2,6 @@ package monochord.harmony.melody;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.theory.Beats;
 import monochord.theory.Pitch;
@@ -31,38 +30,24 @@ final class Fitting {
     }
 
     private FitNote note(int i) {
-        Stretch here = stretches.get(i);
-        Role role = role(i);
-        Optional<Change> change = role == Role.CLASH
-                ? Change.nearest(here.pitch(), here.span().chord(), progression.key())
-                : Optional.empty();
-        Standing standing = here.span() == null ? null : here.standing();
-        return new FitNote(
-                here.note(),
-                here.pitch(),
-                here.start(),
-                here.beats(),
-                here.held(),
-                here.span(),
-                standing,
-                role,
-                here.weight(),
-                change);
+        return stretches.get(i).judged(role(i), progression.key());
     }
 
-    Role role(int i) {
+    private Role role(int i) {
         Stretch here = stretches.get(i);
         if (here.span() == null) {
             return Role.FREE;
         }
-        return role(here, before(i), after(i));
+        return role(here, before(stretches, i), after(stretches, i));
     }
 
-    private Stretch before(int i) {
+    /** What sounds ahead without a rest to speak of, or null. */
+    static Stretch before(List<Stretch> stretches, int i) {
         return i > 0 && joins(stretches.get(i - 1), stretches.get(i)) ? stretches.get(i - 1) : null;
     }
 
-    private Stretch after(int i) {
+    /** What sounds behind without a rest to speak of, or null. */
+    static Stretch after(List<Stretch> stretches, int i) {
         boolean last = i + 1 == stretches.size();
         return !last && joins(stretches.get(i), stretches.get(i + 1)) ? stretches.get(i + 1) : null;
     }
@@ -71,10 +56,6 @@ final class Fitting {
         return next.start().minus(one.end()).compareTo(BREATH) <= 0;
     }
 
-    /**
-     * @param before what sounds ahead of it without a rest to speak of, or null
-     * @param after what sounds behind it, or null
-     */
     static Role role(Stretch here, Stretch before, Stretch after) {
         Standing standing = here.standing();
         if (standing == Standing.CHORD_TONE) {

@@ -1,6 +1,9 @@
 package monochord.harmony.melody;
 
+import java.util.Optional;
 import monochord.theory.Beats;
+import monochord.theory.Chord;
+import monochord.theory.Key;
 import monochord.theory.Pitch;
 
 /**
@@ -27,6 +30,18 @@ record Stretch(int note, Pitch pitch, Beats start, Beats beats, boolean held, Sp
         return strength > Metre.STRONG && beats.compareTo(Beats.ONE) >= 0
                 || strength == Metre.STRONG && beats.compareTo(Beats.ONE) > 0
                 || beats.compareTo(LONG) >= 0;
+    }
+
+    /** The same with another chord under it. */
+    Stretch over(Chord chord) {
+        return new Stretch(
+                note, pitch, start, beats, held, new Span(span.index(), chord, span.start(), span.beats()), strength);
+    }
+
+    FitNote judged(Role role, Key key) {
+        Optional<Change> change = role == Role.CLASH ? Change.nearest(pitch, span.chord(), key) : Optional.empty();
+        return new FitNote(
+                note, pitch, start, beats, held, span, span == null ? null : standing(), role, weight(), change);
     }
 
     int weight() {

@@ -64,13 +64,14 @@ final class ChoraleRules {
         }
     }
 
-    /** Neighbours are enough: whoever passes a voice further off passes a neighbour too. */
+    /** Neighbours are enough: whoever passes a voice further off passes a neighbour too. Voices that cross are told as such. */
     private void overlaps(Step step, int at) {
         List<Move> moves = step.moves();
         for (int i = 1; i < moves.size(); i++) {
             Move lower = moves.get(i - 1);
             Move upper = moves.get(i);
-            if (isAbove(lower.to(), upper.from()) || isAbove(lower.from(), upper.to())) {
+            boolean crossed = isAbove(lower.from(), upper.from()) || isAbove(lower.to(), upper.to());
+            if (!crossed && (isAbove(lower.to(), upper.from()) || isAbove(lower.from(), upper.to()))) {
                 add(Kind.OVERLAP, at, List.of(lower.voice(), upper.voice()));
             }
         }

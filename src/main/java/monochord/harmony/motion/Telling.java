@@ -24,6 +24,11 @@ public final class Telling {
         this.names = new VoiceNames(strictness);
     }
 
+    /** What a voice is called in a list: {@code tenor}, or {@code second} of more than four. */
+    public String name(int voice, int voices) {
+        return names.brief(voice, voices);
+    }
+
     /** Which voices, which notes. */
     public String of(Finding finding) {
         return switch (finding.kind()) {
@@ -86,10 +91,10 @@ public final class Telling {
 
     private String block(Finding finding) {
         Step step = step(finding);
-        boolean all = finding.voices().size() == step.voices();
+        int sounding = step.moves().size();
         Move first = move(finding, 0);
-        String who = all
-                ? "All " + VoiceNames.count(step.voices()) + " voices"
+        String who = finding.voices().size() == sounding
+                ? "All " + VoiceNames.count(sounding) + " voices"
                 : capital(listed(finding.voices().stream()
                         .map(voice -> names.of(voice, step.voices()))
                         .toList()));

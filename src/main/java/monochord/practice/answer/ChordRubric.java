@@ -23,30 +23,51 @@ public final class ChordRubric extends Rubric<Tones> {
     private final boolean spelling;
     private final String rootReason;
     private final Chord alternative;
+    private final String remark;
 
     private ChordRubric(
-            Chord chord, Chord alternative, boolean spelling, String rootReason, Supplier<List<Slip<Tones>>> slips) {
+            Chord chord,
+            Chord alternative,
+            String remark,
+            boolean spelling,
+            String rootReason,
+            Supplier<List<Slip<Tones>>> slips) {
         super(Tones.of(chord), slips);
         this.chord = chord;
         this.alternative = alternative;
+        this.remark = remark;
         this.spelling = spelling;
         this.rootReason = rootReason;
     }
 
     /** @param rootReason a sentence that leads to the root */
     public static ChordRubric named(Chord chord, String rootReason, Supplier<List<Slip<Tones>>> slips) {
-        return new ChordRubric(chord, null, false, rootReason, slips);
+        return new ChordRubric(chord, null, "", false, rootReason, slips);
     }
 
     /** @param alternative a chord on the same degree that is as customary in this key, or null */
     public static ChordRubric named(
             Chord chord, Chord alternative, String rootReason, Supplier<List<Slip<Tones>>> slips) {
-        return new ChordRubric(chord, alternative, false, rootReason, slips);
+        String remark = alternative == null
+                ? ""
+                : "Yes, " + Say.chord(alternative) + " stands there too when the seventh of the minor scale is "
+                        + "moved. Here I had " + Say.chord(chord) + " in mind.";
+        return new ChordRubric(chord, alternative, remark, false, rootReason, slips);
     }
 
     /** The chord's symbol was given and its notes are wanted. */
     public static ChordRubric spelled(Chord chord, Supplier<List<Slip<Tones>>> slips) {
-        return new ChordRubric(chord, null, true, "The root is " + Say.note(chord.root()) + ".", slips);
+        return spelled(chord, null, "", slips);
+    }
+
+    /**
+     * @param alternative another chord that the symbol is customarily read as, or null
+     * @param remark what is said to it
+     */
+    public static ChordRubric spelled(
+            Chord chord, Chord alternative, String remark, Supplier<List<Slip<Tones>>> slips) {
+        String root = "The root is " + Say.note(chord.root()) + ".";
+        return new ChordRubric(chord, alternative, remark, true, root, slips);
     }
 
     @Override
@@ -90,10 +111,7 @@ public final class ChordRubric extends Rubric<Tones> {
 
     @Override
     Verdict acceptAlso(Tones given) {
-        return verdict(
-                Grade.REMARK,
-                "Yes, " + Say.chord(alternative) + " stands there too when the seventh of the minor scale is "
-                        + "moved. Here I had " + Say.chord(chord) + " in mind.");
+        return verdict(Grade.REMARK, remark);
     }
 
     @Override

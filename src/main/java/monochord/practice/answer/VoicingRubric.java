@@ -122,7 +122,8 @@ public final class VoicingRubric implements Judge {
             case NO_STRANGERS ->
                 isThirdKept(breach)
                         ? "The suspended note stands in place of the third, so " + pitches + " has to go."
-                        : pitches + (breach.pitches().size() == 1 ? " is" : " are") + " no part of " + Say.chord(chord) + ", which is " + Say.row(chord.tones()) + ".";
+                        : pitches + (breach.pitches().size() == 1 ? " is" : " are") + " no part of " + Say.chord(chord)
+                                + ", which is " + Say.row(chord.tones()) + ".";
             case NOTHING_MISSING ->
                 names + " is missing, and " + Say.chord(chord)
                         + " is not itself without it. Only the perfect fifth may go.";
@@ -130,7 +131,8 @@ public final class VoicingRubric implements Judge {
             case HANDS_APART -> "The hands cross: " + pitches + ". Keep the left hand under the right.";
             case FIVE_FINGERS -> "One hand has more notes than fingers. Five are the most.";
             case WITHIN_REACH ->
-                "From " + pitches.replace(" and ", " to ") + " is further than " + reach.inWords() + ". Bring one of them an octave nearer.";
+                "From " + pitches.replace(" and ", " to ") + " is further than " + reach.inWords()
+                        + ". Bring one of them an octave nearer.";
             case CLEAR_BELOW ->
                 pitches + " are too close for so low a place and will sound muddy. Move them up, or apart.";
             case ONE_LEADING_NOTE ->

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;
 import monochord.practice.answer.Say;
+import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;

@@ -13,6 +13,8 @@ import monochord.practice.Topic;
 import monochord.practice.answer.DegreeRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Degree;

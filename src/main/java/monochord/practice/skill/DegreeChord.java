@@ -17,6 +17,8 @@ import monochord.practice.answer.ChordRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Tones;
+import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;

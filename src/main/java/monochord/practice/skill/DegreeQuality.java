@@ -12,6 +12,8 @@ import monochord.practice.Topic;
 import monochord.practice.answer.QualityRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.TriadQuality;

@@ -17,6 +17,7 @@ import monochord.practice.answer.IntervalRubric;
 import monochord.practice.answer.NoteRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Own;
 import monochord.theory.Degree;
 import monochord.theory.Interval;
 import monochord.theory.Key;

@@ -16,6 +16,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.NoteRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.NoteName;

@@ -13,6 +13,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.ProgressionRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;

@@ -15,6 +15,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.ScaleRubric;
 import monochord.practice.answer.Slip;
+import monochord.practice.teaching.Own;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;

@@ -3,6 +3,13 @@ package monochord.practice.skill;
 import java.util.List;
 import java.util.Optional;
 import monochord.practice.Skill;
+import monochord.practice.skill.chord.AddedTone;
+import monochord.practice.skill.chord.AppliedDominant;
+import monochord.practice.skill.chord.Inversion;
+import monochord.practice.skill.chord.SeventhSpelling;
+import monochord.practice.skill.chord.Suspension;
+import monochord.practice.skill.way.NextChord;
+import monochord.practice.skill.way.TransposingChords;
 
 /** Every skill that can be asked, in the order in which they are learned. */
 public final class Skills {
@@ -12,14 +19,23 @@ public final class Skills {
             new KeySignature(),
             new Intervals(),
             new TriadSpelling(),
+            new SeventhSpelling(),
+            new Inversion(),
+            new Suspension(),
+            new AddedTone(),
             new DegreeQuality(),
             new DegreeChord(),
             new ChordDegree(),
             new LoweredDegree(),
             new BorrowedChord(),
             new BorrowedSource(),
+            new AppliedDominant(),
             new ProgressionInKey(),
             new ProgressionNumbers(),
+            new TransposingChords(),
+            new NextChord(),
+            new CommonTones(),
+            new OuterMotion(),
             new Voicings());
 
     private Skills() {}

@@ -17,6 +17,7 @@ import monochord.practice.Topic;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.answer.StepsRubric;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Scale;

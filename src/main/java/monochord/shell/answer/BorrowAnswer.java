@@ -1,11 +1,19 @@
 package monochord.shell.answer;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
+import monochord.harmony.Tension;
+import monochord.harmony.after.Setting;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
 import monochord.theory.Key;
+import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
 
@@ -18,6 +26,7 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
     private static final int NUMERAL = 12;
     private static final int SYMBOL = 12;
     private static final int NOTES = 15;
+    private static final int CHANGED = 7;
 
     @Override
     public StyledText text(Look look) {
@@ -26,39 +35,58 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             text.line(key.write(look.signs()) + " has nothing to borrow there: all its chords are the key's own.");
             return text.build().wrapped(look.width());
         }
-        String heading = "";
-        for (Borrowed borrowed : chords) {
-            String from = origin(borrowed, look);
-            if (!from.equals(heading)) {
-                text.line(from, Style.HEADING);
-                heading = from;
-            }
-            text.line(row(borrowed, look));
-        }
-        text.line("A changed chord is agreed with the band before anyone plays it.", Style.QUIET);
+        scales().forEach((scale, borrowed) -> {
+            text.line("From " + scale.write(look.signs()) + ", " + Brightness.inWords(scale, key), Style.HEADING);
+            borrowed.forEach(one -> text.line(row(one, look)));
+        });
+        text.line(
+                "One in full: borrow " + example() + " in " + key.tonic() + (key.isMinor() ? "m" : "")
+                        + ". Agree on a changed chord with the band first.",
+                Style.QUIET);
         return text.build().wrapped(look.width());
     }
 
-    private String origin(Borrowed borrowed, Look look) {
-        Scale from = source != null
+    /** A chord on a root from outside the key, if there is one. */
+    private Numeral example() {
+        return chords.stream()
+                .filter(one -> !key.holds(one.chord().root()))
+                .findFirst()
+                .orElse(chords.get(0))
+                .numeral();
+    }
+
+    /** The chords under the scale they come from, the brightest first. */
+    private Map<Scale, List<Borrowed>> scales() {
+        Comparator<Scale> darker = Comparator.comparingInt(scale -> -Borrowing.brightness(scale, key));
+        Map<Scale, List<Borrowed>> scales = new TreeMap<>(darker.thenComparing(Scale::toString));
+        chords.forEach(one ->
+                scales.computeIfAbsent(origin(one), scale -> new ArrayList<>()).add(one));
+        return scales;
+    }
+
+    private Scale origin(Borrowed borrowed) {
+        return source != null
                 ? new Scale(key.tonic(), source)
                 : borrowed.sources().contains(key.parallel().scale())
                         ? key.parallel().scale()
                         : borrowed.sources().get(0);
-        return "From " + from.write(look.signs());
     }
 
-    private static StyledLine row(Borrowed borrowed, Look look) {
+    private StyledLine row(Borrowed borrowed, Look look) {
+        String rests = Words.joined(
+                Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE), " ", degree -> degree.write(look.signs()));
         String numeral = borrowed.numeral().write(look.signs());
         String symbol = borrowed.chord().write(look.signs());
         String notes = Words.notes(borrowed.chord().tones(), look);
         String changed = Words.joined(borrowed.changed(), " ", degree -> degree.write(look.signs()));
         return look.plain()
-                ? StyledLine.of(numeral + " is " + symbol + ", " + notes + "; it changes " + changed + ".")
+                ? StyledLine.of(numeral + " is " + symbol + ", " + notes + "; it changes " + changed
+                        + "; the tune may rest on " + (rests.isEmpty() ? "none of the key's notes" : rests) + ".")
                 : StyledLine.of("  " + pad(numeral, NUMERAL))
                         .plus(pad(symbol, SYMBOL), Style.STRONG)
                         .plus(pad(notes, NOTES))
-                        .plus("  changes " + changed, Style.QUIET);
+                        .plus("  changes " + pad(changed, CHANGED), Style.QUIET)
+                        .plus(rests.isEmpty() ? "" : "tune on " + rests, Style.QUIET);
     }
 
     private static String pad(String text, int columns) {
@@ -71,6 +99,7 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
         json.put("key", key.toString()).objects("chords", chords, (object, borrowed) -> {
             new ChordRow(borrowed.chord(), borrowed.numeral(), key).json(object);
             object.put("changed", borrowed.changed());
+            BorrowedAnswer.setting(object, Setting.of(borrowed, key));
         });
     }
 }

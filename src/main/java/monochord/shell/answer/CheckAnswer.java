@@ -7,8 +7,12 @@ import monochord.page.StyledText;
 
 /** What was found wrong in lesson files. */
 public record CheckAnswer(List<Checked> files) implements Answer {
-    /** One file and its faults, in the order of its lines. */
-    public record Checked(String path, List<Fault> faults) {}
+    /**
+     * One file and its faults, in the order of its lines.
+     *
+     * @param found whether the file is there and can be read
+     */
+    public record Checked(String path, List<Fault> faults, boolean found) {}
 
     @Override
     public StyledText text(Look look) {
@@ -39,6 +43,9 @@ public record CheckAnswer(List<Checked> files) implements Answer {
 
     @Override
     public int status() {
+        if (files.stream().anyMatch(file -> !file.found)) {
+            return FAILED;
+        }
         return files.stream().allMatch(file -> file.faults.isEmpty()) ? DONE : NO;
     }
 }

@@ -1,5 +1,6 @@
 package monochord.shell.answer;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -34,6 +35,14 @@ public final class Json {
         return this;
     }
 
+    /** A whole number without a point, any other with up to four digits behind it. */
+    public Json put(String name, double value) {
+        long tenThousandths = Math.round(value * 10_000);
+        name(name);
+        out.append(BigDecimal.valueOf(tenThousandths, 4).stripTrailingZeros().toPlainString());
+        return this;
+    }
+
     public Json put(String name, boolean value) {
         name(name);
         out.append(value);
@@ -43,6 +52,10 @@ public final class Json {
     /** A list of strings: what each value prints. */
     public Json put(String name, List<?> values) {
         return list(name, values, (json, value) -> json.quote(value.toString()));
+    }
+
+    public Json numbers(String name, List<Integer> values) {
+        return list(name, values, (json, value) -> json.out.append(value));
     }
 
     /** A list of objects. */

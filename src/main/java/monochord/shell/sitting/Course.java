@@ -47,7 +47,7 @@ public final class Course {
             last = entry;
             return begin(reading.lesson().get(), majorKey(key), sitting);
         }
-        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults())));
+        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults(), true)));
     }
 
     /** Lessons go through the fifteen major keys: the key itself if it is one, else the nearest that is. */

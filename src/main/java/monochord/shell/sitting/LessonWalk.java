@@ -29,8 +29,11 @@ import monochord.theory.Key;
  * listen to, or a new heading once there is enough on the screen.
  */
 final class LessonWalk {
-    /** Lines kept for what often follows a section: a picture, a question, the prompt. */
-    private static final int PICTURE = 6;
+    private static final int TITLE = 2;
+    /** A question, or what is played and how to go on. */
+    private static final int QUESTION = 3;
+    /** The line that says how to go on, and the prompt, each after an empty line. */
+    private static final int PROMPT = 4;
 
     private static final Beats BREATH = Beats.of(2);
 
@@ -39,6 +42,7 @@ final class LessonWalk {
     private final Filling filling;
     private final Deque<Part> ahead = new ArrayDeque<>();
     private final Deque<Question> questions = new ArrayDeque<>();
+    private final int length;
     private int asked;
     private int atOnce;
 
@@ -47,6 +51,7 @@ final class LessonWalk {
         this.key = key;
         this.filling = new Filling(key);
         lesson.parts().forEach(part -> ahead.addAll(byHeading(part)));
+        this.length = ahead.size();
     }
 
     /** Prose is cut before each heading, so that the walk can rest there. */
@@ -103,13 +108,42 @@ final class LessonWalk {
         return new Answers(page);
     }
 
-    /** Whether the next section would push the beginning of the page off the screen. */
+    /** Whether the next section, with what is drawn in it, would push the beginning of the page off the screen. */
     private boolean isFull(List<Answer> page, Sitting sitting) {
-        if (page.isEmpty() || !(ahead.peek() instanceof Part.Prose next)) {
+        if (page.isEmpty() || !(ahead.peek() instanceof Part.Prose)) {
             return false;
         }
-        int needed = lines(new ProseAnswer(next.blocks(), filling::of), sitting) + PICTURE;
-        return lines(new Answers(page), sitting) + needed > sitting.screenLines();
+        int title = isFirstPage(page) ? TITLE : 0;
+        return title + lines(new Answers(page), sitting) + section(sitting) + PROMPT > sitting.screenLines();
+    }
+
+    private boolean isFirstPage(List<Answer> page) {
+        return asked == 0 && ahead.size() + page.size() == length;
+    }
+
+    /** Lines from the next part up to the next prose or place to stop. */
+    private int section(Sitting sitting) {
+        int lines = 0;
+        int parts = 0;
+        for (Part part : ahead) {
+            if (parts++ > 0 && part instanceof Part.Prose) {
+                return lines;
+            }
+            lines += 1 + lines(part, sitting);
+            if (!(part instanceof Part.Prose || part instanceof Part.Show)) {
+                return lines;
+            }
+        }
+        return lines;
+    }
+
+    private int lines(Part part, Sitting sitting) {
+        if (part instanceof Part.Prose prose) {
+            return lines(new ProseAnswer(prose.blocks(), filling::of), sitting);
+        }
+        return part instanceof Part.Show show
+                ? lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key), sitting)
+                : QUESTION;
     }
 
     private static int lines(Answer answer, Sitting sitting) {

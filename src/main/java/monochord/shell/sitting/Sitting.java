@@ -118,7 +118,7 @@ public final class Sitting {
         Question question = desk.question();
         Verdict verdict = desk.answer(text);
         if (!verdict.grade().isRight()) {
-            return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell, skip.");
+            return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
         }
         note(desk.wasRightAtOnce());
         return course.isOpen()

@@ -23,12 +23,13 @@ final class AskVerb implements Verb {
         return Usage.of(
                         "ask",
                         Usage.Topic.LEARNING,
-                        "ask SKILL [of SUBJECT] [in KEY] [--seed N] [--answer TEXT]",
+                        "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--seed N] [--answer TEXT]",
                         "be asked a question; without a skill, another of the same",
                         EXAMPLE,
                         "ask scale-spelling of E harmonic minor",
-                        "ask degree-quality in Eb")
-                .withSmallWords("of", "in")
+                        "ask degree-quality in Eb",
+                        "ask transposition of F C G from C to Eb")
+                .withSmallWords("of", "in", "from", "to")
                 .withOptions("seed", "answer");
     }
 
@@ -79,12 +80,19 @@ final class AskVerb implements Verb {
     }
 
     private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key =
+                sentence.clause("from").map(part -> part.read(Key::parse)).orElseGet(() -> Keys.of(sentence, sitting));
         long seed =
                 sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
         return sentence.clause("of")
-                .map(subject -> subject.read(text -> skill.question(key, text)).withSeed(seed))
+                .map(subject -> subject.read(text -> skill.question(key, text + goal(sentence)))
+                        .withSeed(seed))
                 .orElseGet(() -> skill.question(key, seed));
+    }
+
+    /** The key to go to, which is a part of the subject. */
+    private static String goal(Sentence sentence) {
+        return sentence.clause("to").map(to -> " to " + to.text()).orElse("");
     }
 
     private static long seed(String text) {

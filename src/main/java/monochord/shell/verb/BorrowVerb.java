@@ -2,9 +2,13 @@ package monochord.shell.verb;
 
 import java.util.List;
 import monochord.harmony.Borrowing;
+import monochord.harmony.Borrowing.Borrowed;
+import monochord.harmony.Progression;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.BorrowAnswer;
+import monochord.shell.answer.BorrowedAnswer;
 import monochord.shell.sitting.Sitting;
+import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;
 import monochord.theory.Unreadable;
@@ -16,10 +20,11 @@ final class BorrowVerb implements Verb {
         return Usage.of(
                 "borrow",
                 Usage.Topic.EXPLORING,
-                "borrow [MODE] [in KEY]",
+                "borrow [MODE or CHORD] [in KEY]",
                 "list the chords a key can borrow from its parallel modes",
                 "borrow in D",
-                "borrow mixolydian in A");
+                "borrow mixolydian in A",
+                "borrow bVI in D");
     }
 
     @Override
@@ -28,8 +33,30 @@ final class BorrowVerb implements Verb {
         if (sentence.body().isEmpty()) {
             return new BorrowAnswer(key, null, Borrowing.table(key));
         }
-        ScaleKind source = sentence.body().read(BorrowVerb::sevenNotes);
-        return new BorrowAnswer(key, source, Borrowing.table(key, source));
+        return sentence.body().read(text -> answer(text, key));
+    }
+
+    private static Answer answer(String text, Key key) {
+        try {
+            ScaleKind source = sevenNotes(text);
+            return new BorrowAnswer(key, source, Borrowing.table(key, source));
+        } catch (Unreadable asScale) {
+            return new BorrowedAnswer(key, one(text, key, asScale));
+        }
+    }
+
+    private static Borrowed one(String text, Key key, Unreadable asScale) {
+        List<Chord> chords;
+        try {
+            chords = Progression.parse(text, key).chords();
+        } catch (Unreadable asChord) {
+            throw asScale;
+        }
+        if (chords.size() > 1 || Borrowing.isOwn(chords.get(0), key)) {
+            String why = chords.size() > 1 ? "one is shown at a time" : "it is the key's own chord in " + key;
+            throw Unreadable.because(text, 0, "a borrowed chord", why, "borrow bVI in D");
+        }
+        return Borrowing.borrowed(chords.get(0), key);
     }
 
     private static ScaleKind sevenNotes(String text) {

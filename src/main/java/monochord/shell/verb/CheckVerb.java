@@ -1,5 +1,6 @@
 package monochord.shell.verb;
 
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ final class CheckVerb implements Verb {
     private static List<Checked> all(Library library) {
         return library.entries().stream()
                 .map(entry ->
-                        new Checked(entry.file().toString(), library.read(entry).faults()))
+                        new Checked(entry.file().toString(), library.read(entry).faults(), true))
                 .toList();
     }
 
@@ -44,7 +45,7 @@ final class CheckVerb implements Verb {
         boolean whole = part.read(text -> path(text, folder)).toFile().isFile();
         for (String name : whole ? List.of(part.text()) : List.of(part.text().split("\\s+"))) {
             Path file = part.read(text -> path(name, folder));
-            checked.add(new Checked(name, Library.check(file).faults()));
+            checked.add(new Checked(name, Library.check(file).faults(), Files.isReadable(file)));
         }
         return checked;
     }

@@ -1,9 +1,11 @@
 package monochord.shell.verb;
 
+import monochord.harmony.Capo;
 import monochord.harmony.Instrument;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.CapoAnswer;
 import monochord.shell.answer.TransposeAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
@@ -18,11 +20,12 @@ final class TransposeVerb implements Verb {
         return Usage.of(
                         "transpose",
                         Usage.Topic.EXPLORING,
-                        "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo FRET",
+                        "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
                         "move chords to a key, an instrument's part, or above a capo",
                         EXAMPLE,
                         "transpose F C G Ab in C for alto sax",
-                        "transpose Bb F Gm in Bb capo 3")
+                        "transpose Bb F Gm in Bb capo 3",
+                        "transpose Bb F Gm in Bb capo")
                 .withSmallWords("in", "from", "to", "for", "capo");
     }
 
@@ -46,6 +49,9 @@ final class TransposeVerb implements Verb {
             Instrument instrument = sentence.clause("for").get().read(Instrument::parse);
             Key written = Transposition.written(from, instrument);
             return new TransposeAnswer(progression, progression.in(written), "written for " + instrument);
+        }
+        if (sentence.clause("capo").filter(Sentence.Part::isEmpty).isPresent()) {
+            return new CapoAnswer(progression, Capo.forSounding(progression));
         }
         if (sentence.clause("capo").isPresent()) {
             int fret = sentence.clause("capo").get().read(TransposeVerb::fret);

@@ -46,6 +46,11 @@ public record Usage(
         return new Usage(word, topic, form, purpose, List.of(examples), Set.of("in"), Set.of());
     }
 
+    /** A line that shows the form, or nothing for a verb that stands alone. */
+    public String formIfAny() {
+        return form.equals(word) ? "" : "Form: " + form;
+    }
+
     public Usage withSmallWords(String... words) {
         return new Usage(word, topic, form, purpose, examples, Set.of(words), options);
     }

@@ -70,7 +70,7 @@ class SittingTest {
         Question open = ask("perfect fifth");
         Answer wrong = sitting.answer("A");
         assertEquals(Answer.NO, wrong.status());
-        assertTrue(text(wrong).endsWith("Try again, or: hint, why, tell, skip."), text(wrong));
+        assertTrue(text(wrong).endsWith("Try again, or: hint, why, tell. Enter leaves it and goes on."), text(wrong));
         assertEquals(open, sitting.desk().question());
         assertEquals(Answer.DONE, sitting.answer("g").status());
         assertFalse(sitting.desk().wasRightAtOnce());

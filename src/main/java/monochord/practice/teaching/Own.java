@@ -1,4 +1,4 @@
-package monochord.practice.skill;
+package monochord.practice.teaching;
 
 import java.util.List;
 import monochord.practice.answer.Say;
@@ -13,16 +13,16 @@ import monochord.theory.Numeral;
 import monochord.theory.Unreadable;
 
 /** A key's own triads, by degree. */
-final class Own {
+public final class Own {
     private Own() {}
 
     /** In minor the fifth degree carries the major chord with the leading note. */
-    static Chord triad(int number, Key key) {
+    public static Chord triad(int number, Key key) {
         return BandNumber.parse(Integer.toString(number), key).in(key);
     }
 
     /** How the key's own triad comes by its notes: in minor, the raised seventh under the fifth degree. */
-    static String gathered(int number, Key key) {
+    public static String gathered(int number, Key key) {
         Chord chord = triad(number, key);
         boolean own = chord.tones().stream().allMatch(key::holds);
         return "Every other note of the scale from there" + (own ? "" : ", with the seventh raised as it usually is")
@@ -30,12 +30,12 @@ final class Own {
     }
 
     /** The triad as it stands where a number past 7 begins again. */
-    static Chord next(int number, Key key) {
+    public static Chord next(int number, Key key) {
         return triad(number % 7 + 1, key);
     }
 
     /** In minor, the other chord in use on that degree: v beside V, vii° beside VII; elsewhere null. */
-    static Chord alternative(int number, Key key) {
+    public static Chord alternative(int number, Key key) {
         boolean minor = key.mode() == Mode.AEOLIAN;
         return minor && number == 5
                 ? new Chord(key.note(5), ChordKind.MINOR)
@@ -47,7 +47,7 @@ final class Own {
      *
      * @throws Unreadable if it is none
      */
-    static int degree(String subject, Key key) {
+    public static int degree(String subject, Key key) {
         String text = subject.strip();
         if (text.length() == 1 && text.charAt(0) >= '1' && text.charAt(0) <= '7') {
             return text.charAt(0) - '0';
@@ -70,11 +70,11 @@ final class Own {
     }
 
     /** The same letters without any accidental: the key forgotten. */
-    static List<NoteName> bare(List<NoteName> notes) {
+    public static List<NoteName> bare(List<NoteName> notes) {
         return notes.stream().map(Own::bare).toList();
     }
 
-    static NoteName bare(NoteName note) {
+    public static NoteName bare(NoteName note) {
         return NoteName.of(note.letter(), 0);
     }
 }

@@ -1,4 +1,4 @@
-package monochord.practice.skill;
+package monochord.practice.teaching;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,24 +10,24 @@ import monochord.theory.Key;
 import monochord.theory.NoteName;
 
 /** The sentences of a derivation: how a teacher walks to a note and builds a chord on it, at the keyboard. */
-final class Walk {
+public final class Walk {
     private static final List<String> ORDINALS =
             List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth");
 
     private Walk() {}
 
-    static String ordinal(int number) {
+    public static String ordinal(int number) {
         return ORDINALS.get(number - 1);
     }
 
     /** Along the key's own scale to one of its degrees, and from there to the altered one if the degree is none of them. */
-    static String to(Degree degree, Key key) {
+    public static String to(Degree degree, Key key) {
         int number = degree.number();
         int change = degree.alteration() - key.mode().degree(number).alteration();
         return change == 0 ? count(number, key) : count(number, key) + " " + altered(degree, key, change);
     }
 
-    static String count(int number, Key key) {
+    public static String count(int number, Key key) {
         NoteName there = key.note(number);
         return number == 1
                 ? "The first degree is the tonic itself, " + Say.note(there) + "."
@@ -45,7 +45,7 @@ final class Walk {
     }
 
     /** {@code From F, four half steps up is A and seven is C.} */
-    static String stack(Chord chord) {
+    public static String stack(Chord chord) {
         List<String> moves = chord.kind().intervals().stream()
                 .skip(1)
                 .map(interval -> move(chord, interval))
@@ -59,12 +59,12 @@ final class Walk {
     }
 
     /** {@code So the chord is F: F A C.} */
-    static String chord(Chord chord) {
+    public static String chord(Chord chord) {
         return "The chord is " + Say.chord(chord) + ": " + Say.row(chord.tones()) + ".";
     }
 
     /** {@code C to E is a major third, E to G a minor third}. */
-    static String thirds(Chord chord) {
+    public static String thirds(Chord chord) {
         List<NoteName> tones = chord.tones();
         return Say.note(tones.get(0)) + " to " + Say.note(tones.get(1)) + " is " + third(tones, 0) + ", "
                 + Say.note(tones.get(1)) + " to " + Say.note(tones.get(2)) + " " + third(tones, 1);

@@ -1,0 +1,70 @@
+package monochord.harmony.colour;
+
+import monochord.theory.Degree;
+
+/** What two neighbouring chords count together; see {@link Recolour} for the formula. */
+final class Neighbours {
+    private static final Degree FIRST = Degree.of(1, 0);
+    private static final Degree FOURTH = Degree.of(4, 0);
+    private static final Degree FIFTH = Degree.of(5, 0);
+    private static final Degree LOW_SIXTH = Degree.of(6, -1);
+    private static final Degree LOW_SEVENTH = Degree.of(7, -1);
+    private static final Degree SECOND = Degree.of(2, 0);
+
+    private Neighbours() {}
+
+    static int score(Shade one, Shade next) {
+        return Weights.KEPT * one.common(next)
+                - (isCrowded(one, next) ? Weights.CROWDED : 0)
+                + (one.bassMovesByHalfStep(next) ? Weights.BASS : 0)
+                + Weights.RESOLVES * one.resolved(next)
+                + (isIdiom(one, next) ? Weights.IDIOM : 0)
+                + (leads(one, next) ? Weights.LEADS : 0);
+    }
+
+    /** The dominant of the key or of the next chord, and a chord on the root a fifth below. */
+    static boolean leads(Shade one, Shade next) {
+        boolean dominant = one.isDominantSeventh() || one.root.equals(FIFTH) && one.hasMajorThird();
+        return dominant && one.fallsToFifth(next) && !next.isSuspendedFourth();
+    }
+
+    /** Too much from next door at once. */
+    static boolean isCrowded(Shade one, Shade next) {
+        boolean first = one.colour == Colour.BORROWED;
+        boolean second = next.colour == Colour.BORROWED;
+        boolean sameRoot = (first || second) && one.root.equals(next.root);
+        return (first && second || sameRoot) && !isIdiom(one, next);
+    }
+
+    /**
+     * The suspension that settles on its own root; iv I; ♭VI ♭VII and ♭VII I, the walk up; ♭VII IV; ii with a lowered
+     * fifth to V.
+     *
+     * <p>Source: Open Music Theory (2014), pages "plagal" and "popRockHarmony-minor", CC BY-SA 4.0; Integrated Music
+     * Theory, lesson 16a, CC BY-NC-SA 4.0, for ii° and iiø7.
+     */
+    static boolean isIdiom(Shade one, Shade next) {
+        return settles(one, next) || isMinorPlagal(one, next) || isWalkUp(one, next) || isOther(one, next);
+    }
+
+    static boolean settles(Shade one, Shade next) {
+        return one.isSuspendedFourth() && one.root.equals(next.root) && next.hasMajorThird();
+    }
+
+    static boolean isMinorPlagal(Shade one, Shade next) {
+        return one.root.equals(FOURTH) && one.hasMinorThird() && next.root.equals(FIRST) && next.hasMajorThird();
+    }
+
+    static boolean isWalkUp(Shade one, Shade next) {
+        boolean first = one.root.equals(LOW_SIXTH) && next.root.equals(LOW_SEVENTH);
+        boolean second = one.root.equals(LOW_SEVENTH) && next.root.equals(FIRST);
+        return (first || second) && one.hasMajorThird() && (next.hasMajorThird() || second);
+    }
+
+    private static boolean isOther(Shade one, Shade next) {
+        boolean doublePlagal = one.root.equals(LOW_SEVENTH) && one.hasMajorThird() && next.root.equals(FOURTH);
+        boolean darkSecond =
+                one.root.equals(SECOND) && one.outside != 0 && one.hasMinorThird() && next.root.equals(FIFTH);
+        return doublePlagal || darkSecond;
+    }
+}

@@ -1,0 +1,97 @@
+package monochord.harmony.colour;
+
+import monochord.harmony.Borrowing;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.Degree;
+import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.TriadQuality;
+
+/**
+ * One chord that could stand in a place of the progression, with what the score asks of it. Sets of tones are bits on
+ * the line of fifths seen from the tonic, bit {@value #ORIGIN} the tonic itself, so that one shift moves them all.
+ */
+final class Shade {
+    private static final int ORIGIN = 32;
+    private static final int FIFTHS_OF_HALF_STEP = 5;
+
+    final Chord chord;
+    final Numeral numeral;
+    final Colour colour;
+    final long tones;
+    /** Tones the key does not have. */
+    final long outside;
+    /** The root and the bass as degrees of the major scale. */
+    final Degree root;
+
+    final Degree bass;
+    final boolean own;
+
+    Shade(Chord chord, Numeral numeral, Colour colour, Key key) {
+        this.chord = chord;
+        this.numeral = numeral;
+        this.colour = colour;
+        this.root = key.degreeOf(chord.root());
+        this.bass = key.degreeOf(chord.bass());
+        this.own = Borrowing.isOwn(chord, key);
+        long all = 0;
+        long foreign = 0;
+        for (NoteName tone : chord.tones()) {
+            long bit = bit(key.degreeOf(tone));
+            all |= bit;
+            foreign |= key.holds(tone) ? 0 : bit;
+        }
+        this.tones = all;
+        this.outside = foreign;
+    }
+
+    static long bit(Degree degree) {
+        int place = degree.fifths() + ORIGIN;
+        return place < 0 || place >= Long.SIZE ? 0 : 1L << place;
+    }
+
+    boolean isPlain() {
+        return colour == Colour.PLAIN;
+    }
+
+    /** Tones that both have, at most as many as count. */
+    int common(Shade other) {
+        return Math.min(Weights.MOST_KEPT, Long.bitCount(tones & other.tones));
+    }
+
+    /** Tones from outside the key that have a tone of {@code next} a half step away, on another letter. */
+    int resolved(Shade next) {
+        long near = next.tones << FIFTHS_OF_HALF_STEP | next.tones >>> FIFTHS_OF_HALF_STEP;
+        return Long.bitCount(outside & near & ~next.tones);
+    }
+
+    boolean bassMovesByHalfStep(Shade next) {
+        int up = Math.floorMod(next.bass.semitones() - bass.semitones(), 12);
+        return up == 1 || up == 11;
+    }
+
+    boolean isDominantSeventh() {
+        ChordKind kind = chord.kind();
+        return kind.quality() == TriadQuality.MAJOR && kind.holds(Interval.MINOR_SEVENTH);
+    }
+
+    boolean isSuspendedFourth() {
+        return chord.kind().quality() == TriadQuality.SUSPENDED && chord.kind().holds(Interval.PERFECT_FOURTH);
+    }
+
+    boolean hasMinorThird() {
+        return chord.kind().holds(Interval.MINOR_THIRD);
+    }
+
+    boolean hasMajorThird() {
+        return chord.kind().holds(Interval.MAJOR_THIRD);
+    }
+
+    /** Whether the root falls a fifth to the next one. */
+    boolean fallsToFifth(Shade next) {
+        return root.fifths() - next.root.fifths() == 1;
+    }
+}

@@ -1,0 +1,159 @@
+package monochord.practice.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
+import monochord.harmony.after.After;
+import monochord.harmony.after.Corpus;
+import monochord.harmony.after.Way;
+import monochord.practice.Grade;
+import monochord.practice.Judge;
+import monochord.practice.Misconception;
+import monochord.practice.Mistake;
+import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.ChordReading;
+import monochord.practice.reading.Tones;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/**
+ * Judges which chord comes next: right if a rule leads there, right with a remark if it belongs to the key or its parallel
+ * modes, wrong if it is the same chord again or has nothing to do with the key.
+ */
+public final class NextChordJudge implements Judge {
+    private static final String WHAT = "a chord symbol or a numeral";
+    private static final String NUMERAL = "[b#♭♯]*[IViv]+.*";
+
+    private final Numeral from;
+    private final Key key;
+    private final List<Way> ways;
+
+    /** @param ways what leads on from the chord, the best first; not empty */
+    public NextChordJudge(Numeral from, Key key, List<Way> ways) {
+        this.from = from;
+        this.key = key;
+        this.ways = ways;
+    }
+
+    @Override
+    public String expected() {
+        return ways.get(0).chord().toString();
+    }
+
+    @Override
+    public Verdict judge(String answer) {
+        Chord given;
+        try {
+            given = read(answer);
+        } catch (Unreadable unreadable) {
+            return new Verdict(Grade.UNREADABLE, null, unreadable.getMessage() + ".", expected());
+        }
+        if (isSameAgain(given)) {
+            return wrong(Misconception.STOOD_STILL, "That is " + Say.chord(from.in(key)) + " again. " + offer());
+        }
+        return way(given).map(way -> right(given, way)).orElseGet(() -> withoutRule(given));
+    }
+
+    private Chord read(String text) {
+        String example = expected().equals("Bb") ? "Eb" : "Bb";
+        String plain = AnswerText.plain(text, WHAT, example);
+        if (plain.matches(NUMERAL)) {
+            return Numeral.parse(plain.replace(" ", "")).in(key);
+        }
+        Tones tones = ChordReading.read(plain, example);
+        return tones.symbol() != null ? tones.symbol() : ofNotes(tones.notes(), plain, example);
+    }
+
+    /** The chord with these notes, whichever of them is the root. */
+    private static Chord ofNotes(List<NoteName> notes, String plain, String example) {
+        return Stream.concat(notes.stream(), notes.stream())
+                .limit(notes.size())
+                .flatMap(root -> ChordKind.of(root, notes).map(kind -> new Chord(root, kind)).stream())
+                .filter(chord ->
+                        !chord.kind().toString().contains("no") && chord.kind().holds(Interval.PERFECT_FIFTH))
+                .findFirst()
+                .or(() -> ChordKind.of(notes.get(0), notes).map(kind -> new Chord(notes.get(0), kind)))
+                .orElseThrow(() -> Unreadable.because(plain, 0, WHAT, "these notes make no chord", example));
+    }
+
+    private boolean isSameAgain(Chord given) {
+        Chord here = from.in(key);
+        return given.root().equals(here.root())
+                && given.kind().triad().equals(here.kind().triad())
+                && ways.stream()
+                        .noneMatch(way -> way.chord().kind().equals(given.kind())
+                                && way.chord().root().equals(given.root()));
+    }
+
+    /** The way to this chord, by itself or by its triad in root position. */
+    private Optional<Way> way(Chord given) {
+        Chord plain = given.over(given.root());
+        return known(plain)
+                .or(() -> known(new Chord(given.root(), given.kind().triad())))
+                .or(() -> After.way(from, Numeral.of(plain, key), key, Corpus.NONE));
+    }
+
+    private Optional<Way> known(Chord chord) {
+        return ways.stream().filter(way -> way.chord().equals(chord)).findFirst();
+    }
+
+    private Verdict right(Chord given, Way way) {
+        String said = "Yes, " + Say.chord(given) + ", " + Numeral.of(given, key).write(Signs.MUSIC) + ": "
+                + way.reason() + ".";
+        return new Verdict(Grade.RIGHT, null, said, expected());
+    }
+
+    private Verdict withoutRule(Chord given) {
+        boolean related = Borrowing.isOwn(given, key)
+                || !Borrowing.borrowedFrom(given, key).isEmpty();
+        if (related) {
+            return new Verdict(
+                    Grade.REMARK,
+                    null,
+                    "It can be done: " + Say.chord(given) + " is at home on " + Say.note(key.tonic())
+                            + ". Nothing pulls there. " + offer(),
+                    expected());
+        }
+        return wrong(
+                Misconception.WRONG_KEY,
+                Say.chord(given) + " belongs neither to " + Say.key(key) + " nor to a scale on the same tonic. "
+                        + offer());
+    }
+
+    private Verdict wrong(Misconception misconception, String message) {
+        return new Verdict(Grade.WRONG, misconception.id(), message, expected());
+    }
+
+    private String offer() {
+        Way best = ways.get(0);
+        return "One way on is " + Say.chord(best.chord()) + ": " + best.reason() + ".";
+    }
+
+    @Override
+    public List<Mistake> mistakes() {
+        List<Mistake> mistakes = new ArrayList<>();
+        add(mistakes, Misconception.STOOD_STILL, from.in(key));
+        for (Interval off : List.of(Interval.MINOR_SECOND, Interval.AUGMENTED_FOURTH)) {
+            Key other = new Key(key.tonic().plus(off), key.mode());
+            add(mistakes, Misconception.WRONG_KEY, ways.get(0).numeral().in(other));
+        }
+        return mistakes;
+    }
+
+    private void add(List<Mistake> mistakes, Misconception misconception, Chord answer) {
+        boolean led = judge(answer.toString()).grade().isRight();
+        boolean known = mistakes.stream().anyMatch(mistake -> mistake.answer().equals(answer.toString()));
+        if (!led && !known) {
+            mistakes.add(new Mistake(misconception, answer.toString()));
+        }
+    }
+}

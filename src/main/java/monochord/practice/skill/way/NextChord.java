@@ -1,0 +1,85 @@
+package monochord.practice.skill.way;
+
+import java.util.List;
+import monochord.harmony.after.After;
+import monochord.harmony.after.Corpus;
+import monochord.harmony.after.Way;
+import monochord.practice.Coaching;
+import monochord.practice.Form;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.Topic;
+import monochord.practice.answer.NextChordJudge;
+import monochord.practice.answer.Say;
+import monochord.theory.BandNumber;
+import monochord.theory.Key;
+import monochord.theory.Numeral;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/** A chord that can come next. Many answers are right; the rules of {@link After} judge. */
+public final class NextChord implements Skill {
+    private static final List<String> IN_MAJOR =
+            List.of("V", "IV", "ii", "vi", "bVI", "bVII", "iv", "bIII", "bII", "V7/V", "iii", "I");
+    private static final List<String> IN_MINOR = List.of("V", "iv", "VI", "VII", "iio", "III", "V7/iv", "i");
+
+    @Override
+    public String id() {
+        return "next-chord";
+    }
+
+    @Override
+    public String title() {
+        return "The next chord";
+    }
+
+    @Override
+    public List<String> subjects(Key key) {
+        return key.isMinor() ? IN_MINOR : IN_MAJOR;
+    }
+
+    @Override
+    public Question question(Key key, String subject) {
+        Numeral from = numeral(subject.strip(), key);
+        List<Way> ways = After.ways(from, key, Corpus.NONE);
+        if (ways.isEmpty()) {
+            throw Unreadable.because(subject, 0, "a chord to go on from", "no rule leads on from it", "bVI");
+        }
+        String prompt = "In " + Say.key(key) + " you stand on " + Say.chord(from.in(key)) + ", "
+                + from.write(Signs.MUSIC) + ". Name a chord that leads on well.";
+        Topic topic = new Topic(id(), from.toString(), key);
+        return Question.of(topic, Form.CHORD, prompt, new NextChordJudge(from, key, ways), coaching(ways));
+    }
+
+    private static Numeral numeral(String subject, Key key) {
+        try {
+            return Numeral.parse(subject);
+        } catch (Unreadable asNumeral) {
+            return number(subject, key, asNumeral);
+        }
+    }
+
+    private static Numeral number(String subject, Key key, Unreadable asNumeral) {
+        try {
+            return BandNumber.parse(subject, key);
+        } catch (Unreadable unreadable) {
+            throw asNumeral;
+        }
+    }
+
+    private static Coaching coaching(List<Way> ways) {
+        Way best = ways.get(0);
+        Way last = ways.get(Math.min(2, ways.size() - 1));
+        return Coaching.of(
+                "Ask three things: does it have to resolve, which tones can stay, where does the root want to fall?",
+                "One way: " + last.reason() + ".",
+                "Another way: " + best.reason() + ".",
+                "There are several. "
+                        + String.join(
+                                " ", ways.stream().limit(3).map(NextChord::said).toList()));
+    }
+
+    private static String said(Way way) {
+        return Say.chord(way.chord()) + ": " + way.reason() + ".";
+    }
+}

@@ -1,0 +1,241 @@
+package monochord.record;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import monochord.practice.Grade;
+import monochord.practice.knowing.Attempt;
+import monochord.practice.knowing.Evidence;
+import monochord.practice.knowing.Gathering;
+import monochord.practice.knowing.Item;
+import monochord.practice.knowing.Knowledge;
+import org.sqlite.SQLiteConfig;
+
+/** An open file of attempts. What {@link #append} has been given is on disk when it returns. */
+final class Logbook implements AutoCloseable {
+    private static final int PATIENCE_MILLIS = 5000;
+    private static final int NAP_MILLIS = 25;
+    private static final Grade[] GRADES = Grade.values();
+
+    private static final String WORD = "INSERT INTO word (text) SELECT ?1 WHERE ?1 NOT IN (SELECT text FROM word)";
+
+    private static final String APPEND = """
+            INSERT INTO attempt
+                (time, lesson, skill, subject, key, seed, answer, grade, misconception, millis, hints, tries)
+            SELECT ?, lesson.id, skill.id, ?, key.id, ?, ?, ?, misconception.id, ?, ?, ?
+            FROM word AS lesson, word AS skill, word AS key, word AS misconception
+            WHERE lesson.text = ? AND skill.text = ? AND key.text = ? AND misconception.text = ?
+            """;
+
+    private static final String READ = """
+            SELECT time, lesson.text, skill.text, subject, key.text, seed, answer, grade,
+                misconception.text, millis, hints, tries
+            FROM attempt
+            JOIN word AS lesson ON lesson.id = lesson
+            JOIN word AS skill ON skill.id = skill
+            JOIN word AS key ON key.id = key
+            JOIN word AS misconception ON misconception.id = misconception
+            ORDER BY time, attempt.id
+            """;
+
+    /**
+     * Two numbers a row, for each number that crosses over from SQLite costs as much as all the rest. The words are few, so
+     * 16 bits hold the number of one.
+     */
+    private static final String EVIDENCE =
+            "SELECT time, (skill << 40) | (key << 24) | (grade << 21) | (min(hints, 3) << 19) | min(millis, 524287)"
+                    + " FROM attempt WHERE tries = 0 ORDER BY ";
+
+    private final Connection connection;
+
+    private Logbook(Connection connection) {
+        this.connection = connection;
+    }
+
+    /** Opens the file, or begins it; waits for another shell that is just doing so, for which SQLite does not. */
+    static Logbook open(Path file) throws SQLException {
+        long until = System.nanoTime() + PATIENCE_MILLIS * 1_000_000L;
+        while (true) {
+            try {
+                return openOnce(file);
+            } catch (SQLException failed) {
+                if (!Trouble.isBusy(failed) || System.nanoTime() > until) {
+                    throw failed;
+                }
+            }
+            nap();
+        }
+    }
+
+    private static void nap() {
+        try {
+            Thread.sleep(NAP_MILLIS);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static Logbook openOnce(Path file) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(PATIENCE_MILLIS);
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        return open(config, "jdbc:sqlite:" + file.toUri());
+    }
+
+    /** Opens a file that cannot be written, for reading. */
+    static Logbook openForReading(Path file) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        return open(config, "jdbc:sqlite:" + file.toUri() + "?immutable=1");
+    }
+
+    private static Logbook open(SQLiteConfig config, String url) throws SQLException {
+        Connection connection = config.createConnection(url);
+        try {
+            Schema.settle(connection);
+            return new Logbook(connection);
+        } catch (SQLException unusable) {
+            connection.close();
+            throw unusable;
+        }
+    }
+
+    /** Keeps all of these or, if it fails, none. */
+    void append(List<Attempt> attempts) throws SQLException {
+        connection.setAutoCommit(false);
+        try {
+            for (Attempt attempt : attempts) {
+                append(attempt);
+            }
+            connection.commit();
+        } catch (SQLException failed) {
+            connection.rollback();
+            throw failed;
+        } finally {
+            connection.setAutoCommit(true);
+        }
+    }
+
+    private void append(Attempt attempt) throws SQLException {
+        for (String word : List.of(attempt.lesson(), attempt.skill(), attempt.key(), attempt.misconception())) {
+            run(WORD, word);
+        }
+        int rows = run(
+                APPEND,
+                attempt.time(),
+                attempt.subject(),
+                attempt.seed(),
+                attempt.answer(),
+                attempt.grade().ordinal(),
+                attempt.millis(),
+                attempt.hints(),
+                attempt.tries(),
+                attempt.lesson(),
+                attempt.skill(),
+                attempt.key(),
+                attempt.misconception());
+        if (rows != 1) {
+            throw new SQLException("an attempt made " + rows + " rows");
+        }
+    }
+
+    private int run(String sql, Object... values) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            for (int i = 0; i < values.length; i++) {
+                statement.setObject(i + 1, values[i]);
+            }
+            return statement.executeUpdate();
+        }
+    }
+
+    /** All attempts in the order of time. */
+    void attempts(Consumer<Attempt> each) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(READ)) {
+            while (row.next()) {
+                each.accept(attempt(row));
+            }
+        }
+    }
+
+    private static Attempt attempt(ResultSet row) throws SQLException {
+        return new Attempt(
+                row.getLong(1),
+                row.getString(2),
+                row.getString(3),
+                row.getString(4),
+                row.getString(5),
+                row.getLong(6),
+                row.getString(7),
+                GRADES[row.getInt(8)],
+                row.getString(9),
+                row.getInt(10),
+                row.getInt(11),
+                row.getInt(12));
+    }
+
+    /**
+     * What all of them say. The rows lie in the order of time, and are read as they lie, unless a clock was set back.
+     */
+    Knowledge knowledge() throws SQLException {
+        Optional<Knowledge> asTheyLie = gathered("id");
+        return asTheyLie.isPresent() ? asTheyLie.get() : gathered("time").orElseThrow();
+    }
+
+    /** Nothing if the rows are not in the order of time. */
+    private Optional<Knowledge> gathered(String order) throws SQLException {
+        Gathering gathering = new Gathering();
+        Map<Integer, String> words = words();
+        Map<Long, Item> items = new HashMap<>();
+        long last = Long.MIN_VALUE;
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery(EVIDENCE + order)) {
+            while (row.next()) {
+                long time = row.getLong(1);
+                if (time < last) {
+                    return Optional.empty();
+                }
+                last = time;
+                gathering.add(evidence(time, row.getLong(2), words, items));
+            }
+        }
+        return Optional.of(gathering.knowledge());
+    }
+
+    private static Evidence evidence(long time, long mark, Map<Integer, String> words, Map<Long, Item> items) {
+        Item item = items.computeIfAbsent(
+                mark >> 24, pair -> new Item(words.get((int) (pair >> 16)), words.get((int) (pair & 0xFFFF))));
+        return new Evidence(time, item, GRADES[(int) (mark >> 21 & 7)], (int) (mark & 0x7FFFF), (int) (mark >> 19 & 3));
+    }
+
+    private Map<Integer, String> words() throws SQLException {
+        Map<Integer, String> words = new HashMap<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("SELECT id, text FROM word")) {
+            while (row.next()) {
+                words.put(row.getInt(1), row.getString(2));
+            }
+        }
+        return words;
+    }
+
+    /** All that was appended is on disk already, so a failure to close loses nothing. */
+    @Override
+    public void close() {
+        try {
+            connection.close();
+        } catch (SQLException unclosed) {
+            // the system takes the file back when the program ends
+        }
+    }
+}

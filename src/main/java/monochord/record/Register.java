@@ -1,0 +1,171 @@
+package monochord.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import monochord.practice.knowing.Attempt;
+import monochord.practice.knowing.Evidence;
+import monochord.practice.knowing.Knowledge;
+
+/**
+ * The learner's record. It opens its file when it is first needed and never throws: what cannot be kept is held for this
+ * sitting and tried again with the next answer, and {@link #notice} says so once. A damaged file is set aside, with a time
+ * in its name, and a new one begun.
+ *
+ * <p>Safe for use by several threads.
+ */
+public final class Register implements AutoCloseable {
+    static final String FILE = "record.db";
+
+    private final Path file;
+    private final List<Attempt> waiting = new ArrayList<>();
+    private final List<String> notices = new ArrayList<>();
+    private Logbook book;
+    private boolean troubled;
+
+    /** @param home the folder for the file; it is made with the first attempt */
+    public Register(Path home) {
+        file = home.resolve(FILE);
+    }
+
+    /** Whether there is anything to know: looks at the folder only. */
+    public synchronized boolean isEmpty() {
+        return waiting.isEmpty() && !isOnDisk();
+    }
+
+    private boolean isOnDisk() {
+        return book != null || Files.exists(file);
+    }
+
+    /** Keeps an attempt: on return it is on disk, or {@link #notice} has something to say. */
+    public synchronized void keep(Attempt attempt) {
+        waiting.add(attempt);
+        attempting(() -> {
+            opened().append(waiting);
+            waiting.clear();
+        });
+        if (waiting.isEmpty() && troubled) {
+            troubled = false;
+            notices.add("Answers are being kept again, and so are those from before.");
+        }
+    }
+
+    /** What the record says, with the answers of this sitting that could not be written. */
+    public synchronized Knowledge knowledge() {
+        List<Evidence> held = held();
+        Knowledge[] known = {Knowledge.of(held)};
+        if (isOnDisk()) {
+            attempting(() -> known[0] = held.isEmpty() ? readable().knowledge() : Knowledge.of(onDiskAnd(held)));
+        }
+        return known[0];
+    }
+
+    private List<Evidence> onDiskAnd(List<Evidence> held) throws SQLException, IOException {
+        List<Evidence> all = new ArrayList<>(held);
+        readable().attempts(attempt -> attempt.evidence().ifPresent(all::add));
+        return all;
+    }
+
+    private List<Evidence> held() {
+        List<Evidence> evidence = new ArrayList<>();
+        waiting.forEach(attempt -> attempt.evidence().ifPresent(evidence::add));
+        return evidence;
+    }
+
+    /** All attempts on disk, in the order of time. */
+    public synchronized void attempts(Consumer<Attempt> each) {
+        if (isOnDisk()) {
+            attempting(() -> readable().attempts(each));
+        }
+    }
+
+    /** Opens the file behind the learner's thinking, so that the first answer does not wait for it. */
+    public void openBehind() {
+        Thread opening = new Thread(() -> attempting(this::opened), "opens the record");
+        opening.setDaemon(true);
+        opening.start();
+    }
+
+    /** What there is to tell the learner, each thing once; often nothing. */
+    public synchronized List<String> notice() {
+        List<String> all = List.copyOf(notices);
+        notices.clear();
+        return all;
+    }
+
+    /** Something to do with the file; a damaged one is changed for a new one, and it is done again. */
+    private interface Work {
+        void run() throws SQLException, IOException;
+    }
+
+    private synchronized void attempting(Work work) {
+        try {
+            try {
+                work.run();
+            } catch (SQLException failed) {
+                if (!Trouble.isDamage(failed)) {
+                    throw failed;
+                }
+                setAside();
+                work.run();
+            }
+        } catch (SQLException | IOException | LinkageError failed) {
+            giveUp(failed);
+        }
+    }
+
+    /** The next answer opens the file anew, for what stood in the way may be gone by then. */
+    private void giveUp(Throwable failed) {
+        letGo();
+        if (!troubled) {
+            notices.add("Answers are not being kept: " + Trouble.reason(failed, file)
+                    + ". The sitting goes on; what it holds is kept as soon as that is put right.");
+        }
+        troubled = true;
+    }
+
+    private Logbook opened() throws SQLException, IOException {
+        if (book == null) {
+            Files.createDirectories(file.getParent());
+            book = Logbook.open(file);
+        }
+        return book;
+    }
+
+    /** The open file, or one open for reading alone where it cannot be written. */
+    private Logbook readable() throws SQLException, IOException {
+        try {
+            return opened();
+        } catch (SQLException unwritable) {
+            if (Trouble.isDamage(unwritable) || !Files.isReadable(file)) {
+                throw unwritable;
+            }
+            book = Logbook.openForReading(file);
+            return book;
+        }
+    }
+
+    private void setAside() throws IOException {
+        letGo();
+        notices.add(Aside.move(file));
+    }
+
+    /** Closes the file; it opens again when it is needed. */
+    @Override
+    public synchronized void close() {
+        letGo();
+    }
+
+    /** All that was kept is on disk already, so there is nothing to lose by a failure to close. */
+    private void letGo() {
+        Logbook closing = book;
+        book = null;
+        if (closing != null) {
+            closing.close();
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package monochord.record;
+
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** What is wrong with a file, told by how SQLite or the system failed. */
+final class Trouble {
+    /** SQLite puts finer distinctions above the first eight bits. */
+    private static final int KIND = 0xFF;
+
+    private Trouble() {}
+
+    /** Whether the file is no record, or no longer one; a busy disk or a missing right is not that. */
+    static boolean isDamage(SQLException failed) {
+        return failed instanceof Schema.StrangeFile
+                || is(SQLiteErrorCode.SQLITE_CORRUPT, failed)
+                || is(SQLiteErrorCode.SQLITE_NOTADB, failed);
+    }
+
+    /** Whether another program is writing just now. */
+    static boolean isBusy(SQLException failed) {
+        return is(SQLiteErrorCode.SQLITE_BUSY, failed);
+    }
+
+    private static boolean is(SQLiteErrorCode code, Throwable failed) {
+        return failed instanceof SQLiteException sqlite && (sqlite.getResultCode().code & KIND) == code.code;
+    }
+
+    /** Why nothing can be written, as the end of a sentence. */
+    static String reason(Throwable failed, Path file) {
+        if (failed instanceof Schema.NewerFile) {
+            return file + " was made by a later version of Monochord";
+        }
+        if (failed instanceof FileSystemException
+                || is(SQLiteErrorCode.SQLITE_READONLY, failed)
+                || is(SQLiteErrorCode.SQLITE_CANTOPEN, failed)
+                || is(SQLiteErrorCode.SQLITE_PERM, failed)) {
+            return file.getParent() + " cannot be written";
+        }
+        if (is(SQLiteErrorCode.SQLITE_FULL, failed)) {
+            return "the disk is full";
+        }
+        if (is(SQLiteErrorCode.SQLITE_BUSY, failed)) {
+            return "another program holds " + file;
+        }
+        return file + " cannot be used (" + failed.getMessage() + ")";
+    }
+}

@@ -1,0 +1,83 @@
+package monochord.shell.verb;
+
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.harmony.Progression;
+import monochord.harmony.motion.Passage;
+import monochord.harmony.motion.Strictness;
+import monochord.score.Arrangement;
+import monochord.score.Comping;
+import monochord.score.Grip;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.MotionAnswer;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Key;
+import monochord.theory.Pitch;
+import monochord.theory.Unreadable;
+
+/** Watches how voices move from chord to chord. */
+final class MotionVerb implements Verb {
+    private static final String EXAMPLE = "motion C3 G3 E4 C5 | A2 A3 E4 C5";
+    private static final String WHAT = "something to watch";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "motion",
+                        Usage.Topic.EXPLORING,
+                        "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
+                        "watch how each voice moves, and what runs in parallel",
+                        EXAMPLE,
+                        "motion C3 G3 E4 C5 | D3 A3 F4 A4 chorale",
+                        "motion F C G Ab in C")
+                .withSmallWords("in", "chorale", "band");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        Strictness strictness = strictness(sentence);
+        if (Passage.isWrittenIn(sentence.body().text())) {
+            return new MotionAnswer(sentence.body().read(Passage::parse), strictness, List.of());
+        }
+        Progression progression = sentence.body().read(text -> progression(text, key));
+        return new MotionAnswer(voiced(progression), strictness, progression.chords());
+    }
+
+    private static Strictness strictness(Sentence sentence) {
+        boolean chorale = sentence.clause("chorale").isPresent();
+        if (chorale && sentence.clause("band").isPresent()) {
+            throw Unreadable.because(sentence.whole(), 0, WHAT, "say chorale or band, not both", EXAMPLE);
+        }
+        Stream.of("chorale", "band")
+                .flatMap(word -> sentence.clause(word).stream())
+                .forEach(MotionVerb::refuseMore);
+        return chorale ? Strictness.CHORALE : Strictness.BAND;
+    }
+
+    private static void refuseMore(Sentence.Part part) {
+        if (!part.isEmpty()) {
+            throw Unreadable.because(
+                            part.text(), 0, WHAT, "the chords come first, then chorale or band", EXAMPLE + " chorale")
+                    .within(part.text(), part.place());
+        }
+    }
+
+    private static Progression progression(String text, Key key) {
+        Progression progression = Progression.parse(text, key);
+        if (progression.chords().size() < 2) {
+            throw Unreadable.because(text, text.length(), WHAT, "it takes two chords to move", EXAMPLE);
+        }
+        return progression;
+    }
+
+    private static Passage voiced(Progression progression) {
+        return new Passage(Comping.grips(Arrangement.changes(progression)).stream()
+                .map(MotionVerb::keys)
+                .toList());
+    }
+
+    private static List<Pitch> keys(Grip grip) {
+        return Stream.concat(grip.left().stream(), grip.right().stream()).toList();
+    }
+}

@@ -1,0 +1,67 @@
+package monochord.shell.verb;
+
+import java.nio.file.InvalidPathException;
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
+import monochord.page.musicxml.LeadSheet;
+import monochord.page.musicxml.LeadSheetFile;
+import monochord.page.musicxml.SheetFault;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/**
+ * A tune and perhaps its chords, as a sentence or a file gives them.
+ *
+ * @param remarks what is to be known about how a file was read
+ */
+record Tune(Melody melody, Optional<Progression> progression, List<String> remarks) {
+    /** The option that names a file. */
+    static final String FILE = "file";
+
+    /**
+     * The tune is the body of the sentence and the chords stand behind {@code over}; with a file both come from there,
+     * but chords that are written go before those of the file.
+     *
+     * @throws SheetFault if the file cannot be read
+     * @throws Unreadable if the sentence cannot
+     */
+    static Tune read(Sentence sentence, String over, Sitting sitting) throws SheetFault {
+        if (!sentence.has(FILE)) {
+            Melody melody = sentence.body().read(Melody::parse);
+            Key key = Keys.of(sentence, sitting);
+            return new Tune(melody, chords(sentence, over, key), List.of());
+        }
+        LeadSheet sheet = sheet(sentence.option(FILE).orElseThrow(), sitting);
+        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElse(sheet.key());
+        Progression progression = chords(sentence, over, key).orElse(sheet.progression());
+        return new Tune(sheet.melody(), Optional.of(progression), remarks(sheet));
+    }
+
+    private static Optional<Progression> chords(Sentence sentence, String over, Key key) {
+        return sentence.clause(over).map(part -> part.read(text -> Progression.parse(text, key)));
+    }
+
+    static LeadSheet sheet(Sentence.Part file, Sitting sitting) throws SheetFault {
+        try {
+            if (file.isEmpty()) {
+                throw new InvalidPathException("", "empty");
+            }
+            return LeadSheetFile.read(sitting.folder().resolve(file.text()), file.text());
+        } catch (InvalidPathException invalid) {
+            throw Unreadable.because(file.text(), 0, "a file name", "a name is needed", "--file tune.musicxml")
+                    .within(file.text(), file.place());
+        }
+    }
+
+    static List<String> remarks(LeadSheet sheet) {
+        String title = sheet.title().isEmpty() ? "A tune" : sheet.title();
+        java.util.ArrayList<String> said = new java.util.ArrayList<>();
+        said.add(title + ", in " + sheet.key().write(Signs.MUSIC) + ".");
+        said.addAll(sheet.remarks());
+        return said;
+    }
+}
