@@ -66,7 +66,7 @@ class FaultsTest {
             ---¶title: T¶grade: 1¶needs: [../../etc/passwd]¶skills: []¶--- | 4:9: "../../etc/passwd" is no slug; write the file name without its number and .md
             ---¶title: T¶grade: 1¶needs: [my-lesson]¶skills: []¶---  | 4:9: the lesson needs itself; leave it out
             ---¶title: T¶grade: 1¶needs: []¶skills: [borowed-chord]¶--- | 5:10: unknown skill "borowed-chord"; write borrowed-chord
-            ---¶title: T¶grade: 1¶needs: []¶skills: [juggling]¶---  | 5:10: unknown skill "juggling"; write one of steps, scale-spelling, key-signature, interval, triad-spelling, degree-quality, degree-chord, chord-degree, lowered-degree, borrowed-chord, borrowed-source, progression-in-key, progression-numbers, voicing
+            ---¶title: T¶grade: 1¶needs: []¶skills: [juggling]¶---  | 5:10: unknown skill "juggling"; write one of steps, scale-spelling, key-signature, interval, triad-spelling, seventh-spelling, inversion, suspension, added-tone, degree-quality, degree-chord, chord-degree, lowered-degree, borrowed-chord, borrowed-source, applied-dominant, progression-in-key, progression-numbers, transposition, next-chord, common-tones, motion, voicing
             ---¶title: T¶grade: 1¶needs: []¶skills: [steps]¶---     | 5:10: steps is listed but never asked; write an ask block, or leave it out
             """)
     void saysWhatIsWrongInTheHead(String text, String expected) {
@@ -118,7 +118,7 @@ class FaultsTest {
             skill: steps                       | ``
             skill: steps¶subject: major¶answer: w w h w w w h | ``
             skill: stepps                      | 5:10: steps is listed but never asked; write an ask block, or leave it out ¶ 8:8: unknown skill "stepps"; write steps
-            subject: major                     | 5:10: steps is listed but never asked; write an ask block, or leave it out ¶ 7:1: the question names no skill; write skill: and one of steps, scale-spelling, key-signature, interval, triad-spelling, degree-quality, degree-chord, chord-degree, lowered-degree, borrowed-chord, borrowed-source, progression-in-key, progression-numbers, voicing
+            subject: major                     | 5:10: steps is listed but never asked; write an ask block, or leave it out ¶ 7:1: the question names no skill; write skill: and one of steps, scale-spelling, key-signature, interval, triad-spelling, seventh-spelling, inversion, suspension, added-tone, degree-quality, degree-chord, chord-degree, lowered-degree, borrowed-chord, borrowed-source, applied-dominant, progression-in-key, progression-numbers, transposition, next-chord, common-tones, motion, voicing
             skill: steps¶key: D                | 9:1: unknown line of a question "key"; write keys
             skill: steps¶skill: steps          | 9:1: skill is said twice; leave one out
             skill: steps¶in D                  | 9:1: this line is no line of a question; write a name, a colon and a value
