@@ -145,7 +145,7 @@ class CostTest {
         List<Chord> row =
                 Stream.of("F", "C", "G", "Ab", "C/E", "Fmaj7").map(Chord::parse).toList();
         assertEquals(
-                "F3 | F4 A4 C5, C3 | C4 E4 G4, G2 | G3 B3 D4, Ab2 | Ab3 C4 Eb4, E2 | C4 E4 G4, F2 | F3 A3 C4 E4",
+                "F3 | F4 A4 C5, C3 | C4 E4 G4, G2 | G3 B3 D4, Ab2 | Ab3 C4 Eb4, E2 | C4 E4 G4, F3 | F4 A4 C5 E5",
                 Plain.of(row).stream().map(Voicing::toString).collect(Collectors.joining(", ")));
         List<Chord> up = Stream.iterate(Chord.parse("C"), chord -> chord.plus(Interval.MAJOR_SECOND))
                 .limit(40)
