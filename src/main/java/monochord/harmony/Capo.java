@@ -19,19 +19,23 @@ import monochord.theory.Signs;
 public record Capo(int fret, Progression shapes) {
     private static final List<String> OPEN_MAJOR = List.of("C", "G", "D", "A", "E");
     private static final List<String> OPEN_MINOR = List.of("A", "E", "D");
+    private static final int FRETS_PER_CHORD = 3;
     private static final int LOW = 4;
     private static final int HIGH = 7;
 
-    /** The frets that bring a key with open strings, the best first: most chords that ring open, then the lowest fret. */
+    /** The frets that bring a key with open strings, the best first; a chord to be barred weighs three frets. */
     public static List<Capo> forSounding(Progression sounding) {
         Key key = sounding.key();
         return (key.isMinor() ? OPEN_MINOR : OPEN_MAJOR)
                 .stream()
                         .map(tonic -> new Key(NoteName.parse(tonic), key.mode()))
                         .map(shapes -> new Capo(Transposition.fret(key, shapes), sounding.in(shapes)))
-                        .sorted(Comparator.comparingInt((Capo capo) -> -capo.openChords())
-                                .thenComparingInt(Capo::fret))
+                        .sorted(Comparator.comparingInt(Capo::cost).thenComparingInt(Capo::fret))
                         .toList();
+    }
+
+    private int cost() {
+        return FRETS_PER_CHORD * (shapes.chords().size() - openChords()) + fret;
     }
 
     private int openChords() {

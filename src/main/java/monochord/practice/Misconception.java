@@ -49,6 +49,7 @@ public enum Misconception {
     OTHER_VOICES("Find the two voices that were asked for before you compare them."),
     DIRECTION_ONLY("The same way is not yet parallel: the interval has to keep its number too."),
     HALF_STEPS_COUNTED("Parallel goes by letters: a major third and a minor third are both thirds."),
+    KEY_FOR_CHORD("That a note belongs to the key does not yet make it fit the chord under it."),
     WRONG_KEY("Say the key first, then count from its tonic.");
 
     private final String rule;

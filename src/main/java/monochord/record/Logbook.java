@@ -18,6 +18,7 @@ import monochord.practice.knowing.Gathering;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteOpenMode;
 
 /** An open file of attempts. What {@link #append} has been given is on disk when it returns. */
 final class Logbook implements AutoCloseable {
@@ -84,7 +85,7 @@ final class Logbook implements AutoCloseable {
     }
 
     private static Logbook openOnce(Path file) throws SQLException {
-        SQLiteConfig config = new SQLiteConfig();
+        SQLiteConfig config = config();
         config.setBusyTimeout(PATIENCE_MILLIS);
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
@@ -92,9 +93,16 @@ final class Logbook implements AutoCloseable {
         return open(config, "jdbc:sqlite:" + file.toUri());
     }
 
+    /** A register lets one thread at a time in, so SQLite need not see to that with each step. */
+    private static SQLiteConfig config() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setOpenMode(SQLiteOpenMode.NOMUTEX);
+        return config;
+    }
+
     /** Opens a file that cannot be written, for reading. */
     static Logbook openForReading(Path file) throws SQLException {
-        SQLiteConfig config = new SQLiteConfig();
+        SQLiteConfig config = config();
         config.setReadOnly(true);
         return open(config, "jdbc:sqlite:" + file.toUri() + "?immutable=1");
     }

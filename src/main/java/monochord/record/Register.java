@@ -26,6 +26,7 @@ public final class Register implements AutoCloseable {
     private final List<String> notices = new ArrayList<>();
     private Logbook book;
     private boolean troubled;
+    private boolean closed;
 
     /** @param home the folder for the file; it is made with the first attempt */
     public Register(Path home) {
@@ -85,9 +86,15 @@ public final class Register implements AutoCloseable {
 
     /** Opens the file behind the learner's thinking, so that the first answer does not wait for it. */
     public void openBehind() {
-        Thread opening = new Thread(() -> attempting(this::opened), "opens the record");
+        Thread opening = new Thread(this::openIfStillWanted, "opens the record");
         opening.setDaemon(true);
         opening.start();
+    }
+
+    private synchronized void openIfStillWanted() {
+        if (!closed) {
+            attempting(this::opened);
+        }
     }
 
     /** What there is to tell the learner, each thing once; often nothing. */
@@ -157,6 +164,7 @@ public final class Register implements AutoCloseable {
     /** Closes the file; it opens again when it is needed. */
     @Override
     public synchronized void close() {
+        closed = true;
         letGo();
     }
 

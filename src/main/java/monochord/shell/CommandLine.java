@@ -10,7 +10,6 @@ import java.util.Optional;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
@@ -28,7 +27,7 @@ final class CommandLine {
 
     CommandLine(Surroundings around) {
         this.around = around;
-        this.sitting = new Sitting(around.ear(), around.seeds(), around.folder(), new Course(around.lessons()));
+        this.sitting = around.sitting();
         this.reading = new Reading(verbs, sitting);
         this.look = around.look();
     }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Random;
 import monochord.shell.sitting.LiveEar;
+import monochord.shell.sitting.RecordKeeper;
 
 /** Where the program starts. */
 public final class Main {
@@ -50,7 +51,9 @@ public final class Main {
                 Path.of(""),
                 lessons(),
                 () -> chance.nextInt(Integer.MAX_VALUE),
-                new LiveEar());
+                new LiveEar(),
+                System::currentTimeMillis,
+                RecordKeeper::new);
     }
 
     /** The launcher says which streams are terminals, for the JVMs do not agree on what a console is. */

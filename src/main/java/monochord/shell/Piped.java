@@ -24,6 +24,7 @@ final class Piped {
 
     /** A line that could not be read was answered and is no failure of the conversation. */
     int run() {
+        sitting.study().begin();
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
                 say.applyAsInt(reading.read(line));
@@ -34,6 +35,8 @@ final class Piped {
         } catch (IOException unreadable) {
             around.err().println("Standard input cannot be read: " + unreadable.getMessage());
             return Answer.FAILED;
+        } finally {
+            sitting.leave();
         }
     }
 }

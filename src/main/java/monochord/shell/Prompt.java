@@ -26,7 +26,6 @@ import org.jline.utils.Signals;
 final class Prompt {
     private static final int USUAL_WIDTH = 80;
     private static final int USUAL_HEIGHT = 24;
-    private static final String GREETING = "Good day. Enter begins the first lesson; or type music, a verb, or help.";
 
     private final Surroundings around;
     private final Verbs verbs;
@@ -44,6 +43,7 @@ final class Prompt {
 
     /** Converses until the learner leaves. */
     int run() {
+        Runtime.getRuntime().addShutdownHook(new Thread(sitting::leave));
         try (Terminal terminal = terminal()) {
             if (terminal instanceof DumbTerminal) {
                 Signals.register("INT", () -> terminal.raise(Terminal.Signal.INT)); // it does not do so itself
@@ -56,6 +56,8 @@ final class Prompt {
         } catch (IOException broken) {
             around.err().println("The terminal cannot be used: " + broken.getMessage());
             return Answer.FAILED;
+        } finally {
+            sitting.leave();
         }
     }
 
@@ -84,7 +86,8 @@ final class Prompt {
     void converse(Terminal terminal, Consumer<String> show) {
         terminal.handle(Terminal.Signal.INT, between -> sitting.ear().stop());
         LineReader reader = reader(terminal);
-        show.accept(rendered(Saying.of(GREETING), terminal));
+        sitting.study().begin();
+        show.accept(rendered(sitting.opening().greeting(), terminal));
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());

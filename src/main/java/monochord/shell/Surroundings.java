@@ -5,9 +5,13 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.LongSupplier;
 import monochord.shell.answer.Look;
+import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
+import monochord.shell.sitting.Sitting;
 import monochord.theory.Signs;
 
 /**
@@ -17,6 +21,8 @@ import monochord.theory.Signs;
  * @param watching whether a person reads {@code out} on a terminal
  * @param lessons the folder with the books of lessons
  * @param seeds where chance comes from
+ * @param clock milliseconds since 1970 in UTC
+ * @param keepers what keeps a learner's answers, given the folder for the learner's own things
  */
 public record Surroundings(
         InputStream in,
@@ -28,9 +34,16 @@ public record Surroundings(
         Path folder,
         Path lessons,
         LongSupplier seeds,
-        Ear ear) {
+        Ear ear,
+        LongSupplier clock,
+        Function<Path, Keeper> keepers) {
 
     private static final int USUAL_WIDTH = 80;
+
+    /** A new sitting here. */
+    Sitting sitting() {
+        return new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()));
+    }
 
     /** How answers look here when no option says otherwise. */
     Look look() {

@@ -8,7 +8,6 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import monochord.shell.answer.Look;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
@@ -59,7 +58,7 @@ final class Training {
 
     private static void converse(Surroundings unseen) {
         Verbs verbs = new Verbs();
-        Sitting sitting = new Sitting(unseen.ear(), unseen.seeds(), unseen.folder(), new Course(unseen.lessons()));
+        Sitting sitting = unseen.sitting();
         Look look = new Look(80, Signs.MUSIC, false, true);
         try (Terminal terminal = terminal(unseen.in())) {
             new Prompt(unseen, verbs, sitting, new Reading(verbs, sitting), look).converse(terminal, text -> {
@@ -85,7 +84,9 @@ final class Training {
                 around.folder(),
                 around.lessons(),
                 around.seeds(),
-                Ear.silent());
+                Ear.silent(),
+                around.clock(),
+                around.keepers());
     }
 
     private static Terminal terminal(InputStream keys) throws IOException {

@@ -24,20 +24,20 @@ class VoicingVerdictsTest {
             bVImaj7 ; C ; a flat2 | c4 g4            ; right      ;
             bVImaj7 ; C ; G#2 Eb3 | C4 G4            ; nearly     ; spelled-by-sound
             bVImaj7 ; C ; Ab2 Eb3 | C4 F4            ; wrong      ; extra-note
-            bVImaj7 ; C ; Ab2 Eb3 | C4 Eb4           ; nearly     ; missing-note
+            bVImaj7 ; C ; Ab2 Eb3 | C4 C5            ; nearly     ; missing-note
             bVImaj7 ; C ; C3 Ab3 | Eb4 G4            ; nearly     ; wrong-bass
             bVImaj7 ; C ; Ab2 G3 | C4 G4             ; nearly     ; doubled-tendency
             bVImaj7 ; C ; Ab2 Eb3 | C4 G5            ; nearly     ; out-of-reach
             bVImaj7 ; C ; Ab1 C2 | Eb4 G4            ; nearly     ; too-low
-            bVImaj7 ; C ; Ab2 G3 | C3 Eb3            ; nearly     ; hands-crossed
+            bVImaj7 ; C ; Ab2 G3 | Eb3 C4            ; nearly     ; hands-crossed
             V7      ; C ; G2 | F4 B4                 ; right      ;
-            V7      ; C ; G2 B3 | F4 B4              ; wrong      ; doubled-tendency
+            V7      ; C ; G2 | B3 F4 B4              ; nearly     ; doubled-tendency
             V7      ; C ; G2 F3 | B3 F4              ; nearly     ; doubled-tendency
-            V       ; C ; G2 B3 | D4 G4 B4           ; wrong      ; doubled-tendency
+            V       ; C ; G2 D3 | B3 B4              ; nearly     ; doubled-tendency
             V       ; C ; G2 D3 | G3 B3              ; right      ;
             Vsus4   ; C ; G2 D3 | C4 G4              ; right      ;
             Vsus4   ; C ; G2 D3 | B3 C4              ; wrong      ; third-kept
-            Vsus4   ; C ; G2 C3 | D4                 ; right      ;
+            Vsus4   ; C ; G2 C3 | D4                 ; nearly     ; too-low
             I6      ; C ; E3 | G3 C4                 ; right      ;
             I6      ; C ; C3 | E3 G3                 ; nearly     ; wrong-bass
             i       ; Am ; A2 E3 | C4 E4             ; right      ;

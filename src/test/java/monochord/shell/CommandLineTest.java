@@ -235,6 +235,7 @@ class CommandLineTest {
                 "name",
                 "numeral",
                 "borrow",
+                "after",
                 "transpose",
                 "play",
                 "key",

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import org.jline.reader.Candidate;
@@ -24,12 +25,17 @@ class CompletionTest {
             "name",
             "numeral",
             "borrow",
+            "after",
+            "motion",
             "transpose",
             "play",
             "stop",
             "lessons",
             "learn",
             "ask",
+            "practise",
+            "review",
+            "progress",
             "hint",
             "tell",
             "why",
@@ -39,7 +45,8 @@ class CompletionTest {
             "quit");
 
     private static List<String> offers(String line) {
-        Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS));
+        Sitting sitting = new Sitting(
+                Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS), () -> 0, Keeper.inMemory());
         List<Candidate> candidates = new ArrayList<>();
         new Completion(new Verbs(), sitting)
                 .complete(null, new Words().parse(line, line.length(), Parser.ParseContext.COMPLETE), candidates);

@@ -48,8 +48,12 @@ class PromisesTest {
                 + ",\"borrowedFrom\":" + list(borrowedFrom, ", ") + ",\"key\":\"" + key + "\"}";
     }
 
-    private static String changed(String row, String degrees) {
-        return row.substring(0, row.length() - 1) + ",\"changed\":" + notes(degrees) + "}";
+    /** What a borrowed chord has besides: degrees changed; chords before and behind it; degrees of the tune. */
+    private static String changed(String row, String degrees, String approach, String exit, String tune) {
+        String[] welcomesAndFights = tune.split(" but ");
+        return row.substring(0, row.length() - 1) + ",\"changed\":" + notes(degrees) + ",\"approach\":"
+                + notes(approach) + ",\"exit\":" + notes(exit) + ",\"welcomes\":" + notes(welcomesAndFights[0])
+                + ",\"fights\":" + notes(welcomesAndFights[1]) + "}";
     }
 
     private static String chords(String... rows) {
@@ -148,15 +152,145 @@ class PromisesTest {
         assertEquals(
                 "{\"key\":\"A major\","
                         + chords(
-                                changed(row("iiio 3o C#dim", "C# E G", mixolydian, key), "b7"),
-                                changed(row("v 5- Em", "E G B", three, key), "b7"),
-                                changed(row("bVII b7 G", "G B D", three, key), "b7"),
-                                changed(row("I7 17 A7", "A C# E G", mixolydian, key), "b7"),
-                                changed(row("iiiø7 3-7b5 C#m7b5", "C# E G B", mixolydian, key), "b7"),
-                                changed(row("v7 5-7 Em7", "E G B D", three, key), "b7"),
-                                changed(row("bVIImaj7 b7maj7 Gmaj7", "G B D F#", "A mixolydian, A dorian", key), "b7"))
+                                changed(
+                                        row("iiio 3o C#dim", "C# E G", mixolydian, key),
+                                        "b7",
+                                        "iii I bIII",
+                                        "vi iii I",
+                                        "3 5 1 2 6 but 4 7"),
+                                changed(
+                                        row("v 5- Em", "E G B", three, key),
+                                        "b7",
+                                        "I V ii",
+                                        "I IV bVII",
+                                        "2 5 1 3 4 6 but 7"),
+                                changed(
+                                        row("bVII b7 G", "G B D", three, key),
+                                        "b7",
+                                        "I IV ii",
+                                        "IV I V",
+                                        "2 4 1 3 5 6 but 7"),
+                                changed(
+                                        row("I7 17 A7", "A C# E G", mixolydian, key),
+                                        "b7",
+                                        "V IV vi",
+                                        "IV V vi",
+                                        "1 3 5 2 6 but 7"),
+                                changed(
+                                        row("iiiø7 3-7b5 C#m7b5", "C# E G B", mixolydian, key),
+                                        "b7",
+                                        "iii I V",
+                                        "vi iii I",
+                                        "2 3 5 1 6 but 4 7"),
+                                changed(
+                                        row("v7 5-7 Em7", "E G B D", three, key),
+                                        "b7",
+                                        "I ii V",
+                                        "I IV bVII",
+                                        "2 4 5 1 3 6 but 7"),
+                                changed(
+                                        row("bVIImaj7 b7maj7 Gmaj7", "G B D F#", "A mixolydian, A dorian", key),
+                                        "b7",
+                                        "I IV ii",
+                                        "IV I V",
+                                        "2 4 6 1 3 5 but 7"))
                         + "}",
                 json("borrow mixolydian in A"));
+    }
+
+    /** Around ♭VI: V and I before it, the walk up and the dominant behind (Integrated Music Theory, lesson 16a). */
+    @Test
+    void tellsOneBorrowedChordWhole() {
+        assertEquals(
+                "{\"key\":\"D major\","
+                        + chords(changed(
+                                row(
+                                        "bVI b6 Bb",
+                                        "Bb D F",
+                                        "D minor, D phrygian, D locrian, D harmonic minor",
+                                        "D major"),
+                                "b3 b6",
+                                "V I vi",
+                                "bVII V7sus4 V",
+                                "1 2 4 5 but 3 6 7"))
+                        + "}",
+                json("borrow bVI in D"));
+        assertEquals(json("borrow bVI in D"), json("borrow Bb in D"));
+        assertEquals(
+                "{\"error\":\"\\\"vi\\\" is not a borrowed chord: it is the key's own chord in C major. "
+                        + "Example: borrow bVI in D\",\"at\":1}\n",
+                Run.of("borrow vi in C --json").result(2));
+    }
+
+    /**
+     * Counts: McGill Billboard annotations 2.0 (Burgoyne, Wild, Fujinaga, ISMIR 2011; CC0), RS200 (de Clercq, Temperley,
+     * 2011 and 2013; CC BY 4.0) and When in Rome (Gotham and others; CC BY-SA 4.0), read off the tables by hand.
+     */
+    @ParameterizedTest(name = "after {0}: {1} {2} of {3} in {4} songs")
+    @CsvSource(delimiter = '|', textBlock = """
+            bVI in C    | bVII | 143  | 531   | 23  | McGill Billboard
+            bVI in Eb   | V    | 105  | 531   | 22  | McGill Billboard
+            bVII in A   | IV   | 810  | 2160  | 91  | McGill Billboard
+            iv in C     | I    | 274  | 481   | 51  | McGill Billboard
+            IV in C     | I    | 5390 | 10819 | 415 | McGill Billboard
+            VI in A minor | i  | 448  | 843   | 13  | RS200
+            VI in A minor | V  | 115  | 843   | 6   | RS200
+            """)
+    void saysWhatComesNextAndInHowManySongs(
+            String sentence, String numeral, int count, int of, int songs, String corpus) {
+        String line = json("after " + sentence);
+        String next = Arrays.stream(line.split("(?=\\{\"numeral\")"))
+                .filter(object -> object.startsWith("{\"numeral\":\"" + numeral + "\",\"symbol\""))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(line));
+        String counts = ",\"count\":" + count + ",\"of\":" + of + ",\"songs\":" + songs + "}";
+        assertEquals(
+                List.of(true, true), List.of(next.contains(counts), next.contains("\"corpus\":\"" + corpus)), next);
+    }
+
+    @Test
+    void tellsAWayWithItsReason() {
+        String line = json("after Ab in C");
+        assertEquals(
+                "{\"key\":\"C major\",\"numeral\":\"bVI\",\"symbol\":\"Ab\",\"next\":["
+                        + "{\"numeral\":\"bVII\",\"symbol\":\"Bb\",\"reason\":\"It stays borrowed: the walk up ♭VI ♭VII I. "
+                        + "S to S, the root rises a whole step, nothing stays, 6 half steps.\",\"held\":[],\"moved\":6,"
+                        + "\"corpus\":\"McGill Billboard, J. A. Burgoyne, J. Wild and I. Fujinaga, 2011\","
+                        + "\"count\":143,\"of\":531,\"songs\":23},",
+                line.substring(0, line.indexOf("},") + 2));
+        assertEquals(
+                "\"classical\":[{\"numeral\":\"V\",\"corpus\":\"When in Rome\",\"count\":14,\"of\":178},",
+                line.substring(line.indexOf("\"classical\""), line.indexOf("},", line.indexOf("\"classical\"")) + 2));
+        assertEquals(line, json("after bVI in C"));
+        assertEquals(6, line.split("\"reason\"").length - 1);
+        assertEquals(
+                "{\"error\":\"\\\"bVI V\\\" is not a chord: one chord is asked for, and several stand here. "
+                        + "Example: after bVI in D\",\"at\":1}\n",
+                Run.of("after bVI V in C --json").result(2));
+    }
+
+    @Test
+    void findsTheFretThatRingsOpen() {
+        String line = json("transpose Bb Gm in Bb capo");
+        assertEquals(
+                "{\"from\":\"Bb major\",\"key\":\"G major\","
+                        + chords(row("I 1 G", "G B D", NONE, "G major"), row("vi 6- Em", "E G B", NONE, "G major"))
+                        + ",\"frets\":[{\"fret\":3,\"shapes\":\"G major\",\"chords\":[\"G\",\"Em\"],"
+                        + "\"reason\":\"every chord rings open; low, so most of the neck stays\"}",
+                line.substring(0, line.indexOf("stays\"}") + 7));
+        assertEquals(5, line.split("\"fret\":").length - 1);
+    }
+
+    @Test
+    void asksToTransposeFromOneKeyToAnother() {
+        String asked = json("ask transposition of \"F C G\" from C to Eb --seed 3");
+        assertEquals(
+                "{\"skill\":\"transposition\",\"subject\":\"F C G to Eb major\",\"key\":\"C major\",\"seed\":3,"
+                        + "\"prompt\":\"These chords are in C major: F C G. Play them in E♭ major.\","
+                        + "\"form\":\"progression\"}",
+                asked);
+        assertEquals(asked, json("ask transposition of F C G from C to Eb --seed 3"));
+        assertEquals(asked, json("ask transposition of F C G to Eb in C --seed 3"));
     }
 
     @Test
@@ -196,6 +330,62 @@ class PromisesTest {
                         + "{\"symbol\":\"C\",\"left\":[\"C3\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
                         + "\"cost\":64,\"moved\":20,\"parallels\":3,\"held\":0}}",
                 whole.substring(whole.indexOf("\"plain\"")));
+    }
+
+    private static String pair(int lower, int upper, String motion, String parallel, String repeated) {
+        return "{\"lower\":" + lower + ",\"upper\":" + upper + ",\"motion\":\"" + motion + "\",\"parallel\":" + parallel
+                + ",\"contrary\":null,\"repeated\":" + repeated + "}";
+    }
+
+    /** Chords from Integrated Music Theory, lesson 11b, example 8, and lesson 10b, example 2; read by hand. */
+    @Test
+    void watchesVoicesMove() {
+        assertEquals(
+                "{\"strictness\":\"band\",\"chords\":[],\"voices\":[\"C3 G3 E4 C5\",\"A2 A3 E4 C5\"],\"steps\":[{\"pairs\":["
+                        + String.join(
+                                ",",
+                                pair(0, 1, "contrary", "null", "null"),
+                                pair(0, 2, "oblique", "null", "null"),
+                                pair(0, 3, "oblique", "null", "null"),
+                                pair(1, 2, "oblique", "null", "null"),
+                                pair(1, 3, "oblique", "null", "null"),
+                                pair(2, 3, "still", "null", "null"))
+                        + "],\"common\":" + notes("E4 C5") + ",\"shared\":" + notes("C E")
+                        + ",\"byVoice\":[-3,2,0,0],\"moved\":5}],\"faults\":[],\"remarks\":[]}",
+                json("motion C3 G3 E4 C5 | A2 A3 E4 C5"));
+        String strict = json("motion C3 G3 | D3 A3 | D3 A3 chorale");
+        assertEquals(
+                "{\"strictness\":\"chorale\",\"chords\":[],\"voices\":[\"C3 G3\",\"D3 A3\",\"D3 A3\"],\"steps\":[{\"pairs\":["
+                        + pair(0, 1, "parallel", "5", "null")
+                        + "],\"common\":[],\"shared\":[],\"byVoice\":[2,2],\"moved\":4},{\"pairs\":["
+                        + pair(0, 1, "still", "null", "5") + "],\"common\":" + notes("D3 A3") + ",\"shared\":"
+                        + notes("D A") + ",\"byVoice\":[0,0],\"moved\":0}],"
+                        + "\"faults\":[{\"kind\":\"parallel-fifths\",\"at\":1,\"voices\":[0,1],\"message\":"
+                        + "\"Parallel fifths between lower voice and upper voice: C3 G3 to D3 A3.\",\"instead\":"
+                        + "\"The bass goes up: take the others down to their nearest notes.\"}],\"remarks\":[]}",
+                strict);
+    }
+
+    @Test
+    void voicesAProgressionToWatchIt() {
+        String voiced = json("motion V bVI in C");
+        assertEquals(
+                "{\"strictness\":\"band\",\"chords\":[\"G\",\"Ab\"],\"voices\":[\"G2 B3 D4 G4\",\"Ab2 C4 Eb4 Ab4\"],",
+                voiced.substring(0, voiced.indexOf("\"steps\"")));
+    }
+
+    @ParameterizedTest(name = "motion {0}: {1}")
+    @CsvSource(delimiter = '!', textBlock = """
+            C3 E3 | H4 F4            ! 9  ! \\"H4\\" is not a pitch: expected a letter from A to G at character 1, found 'H'. Example: Ab3
+            C3 E3                    ! 6  ! \\"C3 E3\\" is not a row of voiced chords: a bar line stands between two chords or more. Example: C3 G3 E4 C5 | A2 A3 E4 C5
+            F                        ! 2  ! \\"F\\" is not something to watch: it takes two chords to move. Example: motion C3 G3 E4 C5 | A2 A3 E4 C5
+            F C band chorale         ! 1  ! \\"F C band chorale\\" is not something to watch: say chorale or band, not both. Example: motion C3 G3 E4 C5 | A2 A3 E4 C5
+            chorale F C              ! 9  ! \\"F C\\" is not something to watch: the chords come first, then chorale or band. Example: motion C3 G3 E4 C5 | A2 A3 E4 C5 chorale
+            """)
+    void saysWhatCannotBeWatched(String text, int at, String message) {
+        assertEquals(
+                "{\"error\":\"" + message + "\",\"at\":" + at + "}\n",
+                Run.of("motion " + text + " --json").result(2));
     }
 
     @Test
@@ -243,6 +433,14 @@ class PromisesTest {
             borrowed-source of bVI in D      | B minor    | wrong      | relative-for-parallel | 1
             voicing of Vsus4 in C            | G2 D3 / C4 G4 | right   | null             | 0
             voicing of Vsus4 in C            | G2 D3 / B3 G4 | wrong   | third-kept       | 1
+            suspension of Vsus4 in C         | G B C D    | nearly     | third-kept       | 1
+            seventh-spelling of Cmaj7        | C E G Bb   | nearly     | wrong-seventh    | 1
+            inversion of C/E                 | Em         | wrong      | bass-for-root    | 1
+            applied-dominant of V7/V in C    | D7         | right      | null             | 0
+            transposition of "F C G" from C to Eb | Ab Eb Bb | right   | null             | 0
+            transposition of F C G from C to Eb | D A E    | wrong      | wrong-way        | 1
+            next-chord of bVI in C           | Bb         | right      | null             | 0
+            next-chord of bVI in C           | C#m        | wrong      | wrong-key        | 1
             """)
     void tellsWhichProcedureWentWrong(String ask, String answer, String verdict, String misconception, int status) {
         Run run = Run.of("ask " + ask + " --json --answer " + answer);

@@ -10,7 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
 import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
+import monochord.shell.sitting.RecordKeeper;
 
 /**
  * What one whole run of the program came to.
@@ -21,29 +25,46 @@ record Run(int status, String out, String err) {
     static final Path OUR_LESSONS = Path.of("lessons");
 
     /** Everything outside a run: nothing typed, no terminal, seed 7, no sound. */
-    record Outside(byte[] in, Map<String, String> environment, Path folder, Path lessons, Ear ear) {
+    record Outside(
+            byte[] in,
+            Map<String, String> environment,
+            Path folder,
+            Path lessons,
+            Ear ear,
+            LongSupplier clock,
+            Function<Path, Keeper> keepers) {
         Outside() {
-            this(new byte[0], Map.of(), Path.of(""), OUR_LESSONS, Ear.silent());
+            this(new byte[0], Map.of(), Path.of(""), OUR_LESSONS, Ear.silent(), () -> 0, home -> Keeper.inMemory());
         }
 
         Outside typing(String lines) {
-            return new Outside(lines.getBytes(StandardCharsets.UTF_8), environment, folder, lessons, ear);
+            return new Outside(
+                    lines.getBytes(StandardCharsets.UTF_8), environment, folder, lessons, ear, clock, keepers);
         }
 
         Outside bytes(byte[] bytes) {
-            return new Outside(bytes, environment, folder, lessons, ear);
+            return new Outside(bytes, environment, folder, lessons, ear, clock, keepers);
         }
 
         Outside inFolder(Path other) {
-            return new Outside(in, environment, other, lessons, ear);
+            return new Outside(in, environment, other, lessons, ear, clock, keepers);
         }
 
         Outside withLessons(Path other) {
-            return new Outside(in, environment, folder, other, ear);
+            return new Outside(in, environment, folder, other, ear, clock, keepers);
         }
 
         Outside hearing(Ear other) {
-            return new Outside(in, environment, folder, lessons, other);
+            return new Outside(in, environment, folder, lessons, other, clock, keepers);
+        }
+
+        Outside at(LongSupplier time) {
+            return new Outside(in, environment, folder, lessons, ear, time, keepers);
+        }
+
+        /** With a record on disk in this folder. */
+        Outside atHome(Path home) {
+            return new Outside(in, environment, folder, lessons, ear, clock, any -> new RecordKeeper(home));
         }
 
         Run run(String... arguments) {
@@ -55,7 +76,8 @@ record Run(int status, String out, String err) {
         }
 
         Surroundings around(InputStream input, PrintStream out, PrintStream err) {
-            return new Surroundings(input, out, err, false, false, environment, folder, lessons, () -> 7, ear);
+            return new Surroundings(
+                    input, out, err, false, false, environment, folder, lessons, () -> 7, ear, clock, keepers);
         }
 
         private static PrintStream printer(ByteArrayOutputStream bytes) {

@@ -17,8 +17,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import org.jline.terminal.Size;
@@ -117,9 +117,11 @@ class SittingsTest {
                 home,
                 Path.of("lessons"),
                 () -> ++seed[0],
-                Ear.silent());
+                Ear.silent(),
+                () -> 0,
+                nowhere -> Keeper.inMemory());
         Verbs verbs = new Verbs();
-        Sitting sitting = new Sitting(around.ear(), around.seeds(), around.folder(), new Course(around.lessons()));
+        Sitting sitting = around.sitting();
         return new Prompt(around, verbs, sitting, new Reading(verbs, sitting), around.look());
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import monochord.shell.answer.Look;
 import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
 import monochord.theory.Signs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -27,7 +28,9 @@ class SurroundingsTest {
                 Path.of("here"),
                 Path.of("lessons"),
                 () -> 0,
-                Ear.silent());
+                Ear.silent(),
+                () -> 0,
+                home -> Keeper.inMemory());
     }
 
     private static Look onTerminal(String... variables) {

@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
@@ -77,9 +77,11 @@ final class Typist implements AutoCloseable {
                 home,
                 Run.OUR_LESSONS,
                 () -> 7,
-                ear());
+                ear(),
+                () -> 0,
+                nowhereElse -> Keeper.inMemory());
         Verbs verbs = new Verbs();
-        Sitting memory = new Sitting(around.ear(), around.seeds(), around.folder(), new Course(around.lessons()));
+        Sitting memory = around.sitting();
         return new Prompt(around, verbs, memory, new Reading(verbs, memory), around.look());
     }
 

@@ -159,9 +159,8 @@ public final class ChordRubric extends Rubric<Tones> {
         long kept = given.notes().stream().filter(chord::holds).count();
         NoteName root =
                 given.symbol() != null ? given.symbol().root() : given.notes().get(0);
-        boolean oneOff = given.notes().size() == wanted().notes().size()
-                && kept == wanted().notes().size() - 1
-                && root.equals(chord.root());
+        boolean oneOff =
+                given.notes().size() - kept <= 1 && wanted().notes().size() - kept <= 1 && root.equals(chord.root());
         return oneOff ? Grade.NEARLY : Grade.WRONG;
     }
 

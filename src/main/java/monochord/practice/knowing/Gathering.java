@@ -5,14 +5,30 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Gathers evidence into knowledge, one piece at a time; for records too long to be held in memory at once. */
 public final class Gathering {
-    private final Map<Item, Standing> standings = new HashMap<>();
-    private final Map<String, Pace> paces = new HashMap<>();
+    private final Map<Item, Place> places = new HashMap<>();
+    private final Map<String, Going> goings = new HashMap<>();
     private final List<Evidence> atOneTime = new ArrayList<>();
     private long time = Long.MIN_VALUE;
+
+    /** The pace in a skill so far. */
+    private static final class Going {
+        private Pace pace = Pace.NONE;
+    }
+
+    /** How it stands with one thing so far. */
+    private static final class Place {
+        private final Going going;
+        private Standing standing;
+
+        Place(Going going) {
+            this.going = going;
+        }
+    }
 
     /**
      * Adds what comes next; what has the same time may come in any order.
@@ -39,18 +55,24 @@ public final class Gathering {
     }
 
     private void weigh(Evidence evidence) {
-        String skill = evidence.item().skill();
-        Pace pace = paces.getOrDefault(skill, Pace.NONE);
-        Rating rating = Rating.of(evidence, pace);
-        Standing before = standings.get(evidence.item());
-        standings.put(
-                evidence.item(), before == null ? Standing.first(evidence, rating) : before.after(evidence, rating));
-        paces.put(skill, pace.plus(evidence));
+        Place place = places.computeIfAbsent(evidence.item(), this::place);
+        Rating rating = Rating.of(evidence, place.going.pace);
+        place.standing =
+                place.standing == null ? Standing.first(evidence, rating) : place.standing.after(evidence, rating);
+        place.going.pace = place.going.pace.plus(evidence);
+    }
+
+    private Place place(Item item) {
+        return new Place(goings.computeIfAbsent(item.skill(), skill -> new Going()));
     }
 
     /** All that was added so far. */
     public Knowledge knowledge() {
         weighAll();
-        return new Knowledge(new TreeMap<>(standings), paces);
+        SortedMap<Item, Standing> standings = new TreeMap<>();
+        places.forEach((item, place) -> standings.put(item, place.standing));
+        Map<String, Pace> paces = new HashMap<>();
+        goings.forEach((skill, going) -> paces.put(skill, going.pace));
+        return new Knowledge(standings, paces);
     }
 }

@@ -1,6 +1,7 @@
 package monochord.practice.knowing;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -13,7 +14,7 @@ import java.util.TreeMap;
  */
 public record Knowledge(SortedMap<Item, Standing> standings, Map<String, Pace> paces) {
     public Knowledge {
-        standings = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(standings));
+        standings = Collections.unmodifiableSortedMap(new TreeMap<>(standings));
         paces = Map.copyOf(paces);
     }
 

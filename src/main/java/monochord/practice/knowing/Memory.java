@@ -23,6 +23,15 @@ public record Memory(double stability, double difficulty) {
     private static final double EASIEST = 1;
     private static final double HARDEST = 10;
 
+    /** Worked out once, for a long record asks for them a million times. */
+    private static final double GROWTH = Math.exp(W[8]);
+
+    private static final double DRAWN_TO = firstDifficulty(Rating.EASY);
+    private static final double LAPSE = Math.exp(W[17] * W[18]);
+    private static final double[] SAME_DAY_GROWTH = {
+        sameDayGrowth(1), sameDayGrowth(2), sameDayGrowth(3), sameDayGrowth(4)
+    };
+
     /** Below half a day no night lies between, and the model has a rule of its own for that. */
     private static final double SAME_DAY = 0.5;
 
@@ -62,8 +71,12 @@ public record Memory(double stability, double difficulty) {
 
     /** No answer that was right lowers it; here the implementations differ for hard ones, and we go with ts-fsrs 5.4.2. */
     private double sameDay(Rating rating) {
-        double growth = Math.exp(W[17] * (rating.number() - 3 + W[18])) * Math.pow(stability, -W[19]);
+        double growth = SAME_DAY_GROWTH[rating.ordinal()] * Math.pow(stability, -W[19]);
         return stability * (rating == Rating.AGAIN ? growth : Math.max(1, growth));
+    }
+
+    private static double sameDayGrowth(int rating) {
+        return Math.exp(W[17] * (rating - 3 + W[18]));
     }
 
     private double forgotten(double days) {
@@ -71,14 +84,12 @@ public record Memory(double stability, double difficulty) {
                 * Math.pow(difficulty, -W[12])
                 * (Math.pow(stability + 1, W[13]) - 1)
                 * Math.exp((1 - recall(days)) * W[14]);
-        return Math.min(left, stability / Math.exp(W[17] * W[18]));
+        return Math.min(left, stability / LAPSE);
     }
 
     private double recalled(double days, Rating rating) {
-        double growth = Math.exp(W[8])
-                * (11 - difficulty)
-                * Math.pow(stability, -W[9])
-                * (Math.exp((1 - recall(days)) * W[10]) - 1);
+        double growth =
+                GROWTH * (11 - difficulty) * Math.pow(stability, -W[9]) * (Math.exp((1 - recall(days)) * W[10]) - 1);
         return stability * (1 + growth * bonus(rating));
     }
 
@@ -89,7 +100,7 @@ public record Memory(double stability, double difficulty) {
     private double nextDifficulty(Rating rating) {
         double change = -W[6] * (rating.number() - 3);
         double damped = difficulty + change * (HARDEST - difficulty) / 9;
-        return W[7] * firstDifficulty(Rating.EASY) + (1 - W[7]) * damped;
+        return W[7] * DRAWN_TO + (1 - W[7]) * damped;
     }
 
     /** Whole days, 1 at least, after which it is recalled with probability 0.9. */

@@ -14,11 +14,11 @@ public record Pace(int answers, double logMillis) {
     private static final int WINDOW = 12;
 
     Pace plus(Evidence evidence) {
-        if (!evidence.isTimed()) {
-            return this;
-        }
-        double share = 1.0 / Math.min(answers + 1, WINDOW);
-        return new Pace(answers + 1, logMillis + share * (Math.log(evidence.millis()) - logMillis));
+        return evidence.isTimed() ? plus(Math.log(evidence.millis())) : this;
+    }
+
+    private Pace plus(double next) {
+        return new Pace(answers + 1, logMillis + (next - logMillis) / Math.min(answers + 1, WINDOW));
     }
 
     /** Milliseconds for an answer; meaningless while there is none. */

@@ -35,11 +35,11 @@ public enum Rating {
         if (evidence.hints() == 1) {
             return HARD;
         }
-        return evidence.isTimed() && pace.answers() >= ENOUGH ? against(evidence.millis() / pace.millis()) : GOOD;
+        return evidence.isTimed() && pace.answers() >= ENOUGH ? against(evidence.millis(), pace.millis()) : GOOD;
     }
 
-    private static Rating against(double share) {
-        return share > SLOW ? HARD : share <= QUICK ? EASY : GOOD;
+    private static Rating against(double millis, double own) {
+        return millis > SLOW * own ? HARD : millis <= QUICK * own ? EASY : GOOD;
     }
 
     /** From 1 for again to 4 for easy. */

@@ -33,6 +33,7 @@ public final class Skills {
             new ProgressionInKey(),
             new ProgressionNumbers(),
             new TransposingChords(),
+            new MelodyFit(),
             new NextChord(),
             new CommonTones(),
             new OuterMotion(),

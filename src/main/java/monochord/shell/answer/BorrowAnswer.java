@@ -16,6 +16,7 @@ import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.Signs;
 
 /**
  * The chords a key can borrow.
@@ -40,7 +41,8 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             borrowed.forEach(one -> text.line(row(one, look)));
         });
         text.line(
-                "One in full: borrow " + example() + " in " + key.tonic() + (key.isMinor() ? "m" : "")
+                "One in full: borrow " + example().write(look.signs()) + " in "
+                        + key.tonic().write(look.signs()) + (key.isMinor() ? "m" : "")
                         + ". Agree on a changed chord with the band first.",
                 Style.QUIET);
         return text.build().wrapped(look.width());
@@ -75,7 +77,9 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
     private StyledLine row(Borrowed borrowed, Look look) {
         String rests = Words.joined(
                 Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE), " ", degree -> degree.write(look.signs()));
-        String numeral = borrowed.numeral().write(look.signs());
+        String numeral = look.signs() == Signs.ASCII
+                ? Signs.toAscii(borrowed.numeral().write(Signs.ASCII))
+                : borrowed.numeral().write(Signs.MUSIC);
         String symbol = borrowed.chord().write(look.signs());
         String notes = Words.notes(borrowed.chord().tones(), look);
         String changed = Words.joined(borrowed.changed(), " ", degree -> degree.write(look.signs()));

@@ -9,6 +9,8 @@ import monochord.lesson.Reading;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
+import monochord.practice.knowing.Knowledge;
+import monochord.record.Agenda;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.CheckAnswer;
@@ -23,6 +25,7 @@ public final class Course {
     private Library library;
     private LessonWalk walk;
     private LibraryEntry last;
+    private String resume = "";
 
     /** @param folder where the books are; it is read only when a lesson is wanted */
     public Course(Path folder) {
@@ -56,7 +59,7 @@ public final class Course {
     }
 
     private Answer begin(Lesson lesson, Key key, Sitting sitting) {
-        sitting.desk().clearForLesson();
+        sitting.clearForLesson();
         walk = new LessonWalk(lesson, key);
         return Answers.of(new LessonHead(lesson, key), goOn(sitting));
     }
@@ -85,11 +88,32 @@ public final class Course {
         return entry.number() + " " + entry.title();
     }
 
-    /** The lesson after the last one begun, the first if none was. */
+    /** The lesson after the last one begun; if none was, the one left from another day, else the first. */
     public Optional<LibraryEntry> next() {
         return last == null
-                ? library().entries().stream().findFirst()
+                ? library().find(resume).or(() -> library().entries().stream().findFirst())
                 : library().after(last);
+    }
+
+    /** Goes on, in another sitting, with this lesson. */
+    void resume(String slug) {
+        resume = slug;
+    }
+
+    boolean wasTaken() {
+        return last != null;
+    }
+
+    /** What the next sitting begins with: a lesson that was broken off once more, else the one that follows. */
+    Agenda agenda(Agenda before, Knowledge knowledge) {
+        if (last == null) {
+            return Agenda.of(before.slug(), before.title(), knowledge);
+        }
+        Optional<LibraryEntry> coming = isOpen() ? Optional.of(last) : next();
+        return Agenda.of(
+                coming.map(LibraryEntry::slug).orElse(""),
+                coming.map(Course::title).orElse(""),
+                knowledge);
     }
 
     /** Counts an answer to a question of the lesson. */

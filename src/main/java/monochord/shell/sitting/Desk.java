@@ -1,13 +1,19 @@
 package monochord.shell.sitting;
 
+import java.util.function.LongSupplier;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
+import monochord.practice.knowing.Attempt;
 
 /** The question on the desk: open until it is answered rightly, told or left, and remembered for {@code why}. */
 public final class Desk {
+    private final LongSupplier clock;
     private Question question;
+    private String lesson = "";
+    private long since;
+    private Attempt lastAttempt;
     private Question lastQuestion;
     private Verdict lastVerdict;
     private Skill lastSkill;
@@ -15,20 +21,31 @@ public final class Desk {
     private int hints;
     private int tries;
 
+    /** @param clock milliseconds since 1970 in UTC */
+    Desk(LongSupplier clock) {
+        this.clock = clock;
+    }
+
     /** Puts a question that was asked for by name. */
     public void put(Skill skill, Question next) {
-        lay(next);
+        lay(next, "");
         lastSkill = skill;
         byName = true;
     }
 
-    /** Puts a question of a lesson. */
-    public void put(Question next) {
-        lay(next);
+    /**
+     * Puts a question of a lesson or of a run.
+     *
+     * @param asker the slug of the lesson, empty for a run
+     */
+    void put(Question next, String asker) {
+        lay(next, asker);
         byName = false;
     }
 
-    private void lay(Question next) {
+    private void lay(Question next, String asker) {
+        lesson = asker;
+        since = clock.getAsLong();
         question = next;
         lastQuestion = next;
         lastVerdict = null;
@@ -79,13 +96,37 @@ public final class Desk {
     public Verdict answer(String text) {
         Verdict verdict = question.judge(text);
         if (verdict.grade() != Grade.UNREADABLE) {
+            lastAttempt = attempt(text, verdict);
             lastVerdict = verdict;
+            since = lastAttempt.time();
             tries++;
         }
         if (verdict.grade().isRight()) {
             question = null;
         }
         return verdict;
+    }
+
+    private Attempt attempt(String text, Verdict verdict) {
+        long now = clock.getAsLong();
+        return new Attempt(
+                now,
+                lesson,
+                question.skillId(),
+                question.subject(),
+                question.key().toString(),
+                question.seed(),
+                text,
+                verdict.grade(),
+                verdict.misconception() == null ? "" : verdict.misconception(),
+                (int) Math.max(0, Math.min(Integer.MAX_VALUE, now - since)),
+                hints,
+                tries);
+    }
+
+    /** The last readable answer, or null. */
+    Attempt lastAttempt() {
+        return lastAttempt;
     }
 
     /** The next hint for the open question, the last one again when there are no more. */

@@ -194,7 +194,7 @@ final class LessonWalk {
         if (next == null) {
             return false;
         }
-        sitting.desk().put(next);
+        sitting.put(next, lesson.slug());
         page.add(new AskAnswer(next));
         return true;
     }

@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.LongSupplier;
 import monochord.harmony.Music;
+import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
+import monochord.practice.drill.Turn;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
@@ -23,7 +25,10 @@ public final class Sitting {
     private final LongSupplier seeds;
     private final Path folder;
     private final Course course;
-    private final Desk desk = new Desk();
+    private final Study study;
+    private final Desk desk;
+    private Drill drill;
+    private Opening opening;
     private Key key = Key.major(NoteName.C);
     private Music lastMusic;
     private Performance lastPerformance;
@@ -31,15 +36,23 @@ public final class Sitting {
     private int screenLines = Integer.MAX_VALUE;
     private boolean ended;
 
+    /** One in which the clock stands still and whose answers are forgotten with it. */
+    public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course) {
+        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory());
+    }
+
     /**
      * @param seeds where chance comes from
      * @param folder where file names that are not absolute begin
+     * @param clock milliseconds since 1970 in UTC
      */
-    public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course) {
+    public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course, LongSupplier clock, Keeper keeper) {
         this.ear = ear;
         this.seeds = seeds;
         this.folder = folder;
         this.course = course;
+        this.desk = new Desk(clock);
+        this.study = new Study(keeper, clock);
     }
 
     public Key key() {
@@ -85,6 +98,10 @@ public final class Sitting {
         return desk;
     }
 
+    public Study study() {
+        return study;
+    }
+
     /** What was shown or played last, the last of several, or null. */
     public Music lastMusic() {
         return lastMusic;
@@ -105,23 +122,80 @@ public final class Sitting {
         lastPerformance = performance;
     }
 
-    /** Puts a question that was asked for by name; a lesson that is being taken waits. */
+    /** Puts a question that was asked for by name; a lesson or a run that is being taken waits. */
     public void ask(Skill skill, Question question) {
-        if (desk.isOpen() && !desk.isByName()) {
-            course.keep(desk.question());
-        }
+        setAside();
         desk.put(skill, question);
+        study.ready();
     }
 
-    /** Judges an answer to the open question; after a right one goes on by itself in a lesson. */
+    /** A lesson's question comes back when the lesson goes on; one of a run is gone. */
+    private void setAside() {
+        if (desk.isOpen() && !desk.isByName() && drill == null) {
+            course.keep(desk.question());
+        }
+        desk.clear();
+    }
+
+    /** @param lesson the slug of the lesson that asks, empty if none does */
+    void put(Question question, String lesson) {
+        desk.put(question, lesson);
+        study.ready();
+    }
+
+    /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
+    public Answer drill(List<Turn> turns) {
+        setAside();
+        drill = new Drill(turns);
+        return nextInDrill();
+    }
+
+    private Answer nextInDrill() {
+        if (drill.isOver()) {
+            return endDrill();
+        }
+        put(drill.next(seeds), "");
+        return new AskAnswer(desk.question());
+    }
+
+    /** Nothing is open any more, for a lesson begins. */
+    void clearForLesson() {
+        desk.clearForLesson();
+        drill = null;
+    }
+
+    /** Whether a run of questions is being taken. */
+    public boolean isDrilling() {
+        return drill != null;
+    }
+
+    /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */
+    public Answer endDrill() {
+        if (desk.isTried() || desk.hintsGiven() > 0) {
+            leaveQuestion();
+        }
+        desk.clear();
+        Answer end = drill.end();
+        drill = null;
+        return end;
+    }
+
+    /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
     public Answer answer(String text) {
         Question question = desk.question();
         Verdict verdict = desk.answer(text);
+        if (verdict.grade() != Grade.UNREADABLE) {
+            study.keep(desk.lastAttempt());
+        }
+        return study.withNotices(answer(question, verdict));
+    }
+
+    private Answer answer(Question question, Verdict verdict) {
         if (!verdict.grade().isRight()) {
             return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
         }
         note(desk.wasRightAtOnce());
-        return course.isOpen()
+        return drill != null || course.isOpen()
                 ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
                 : new VerdictAnswer(question, verdict, "Enter for another.");
     }
@@ -134,9 +208,14 @@ public final class Sitting {
         }
     }
 
-    /** Counts what came of a question, if it was one of the lesson. */
+    /** Counts what came of a question, if it was one of the run or the lesson. */
     private void note(boolean rightAtOnce) {
-        if (!desk.isByName()) {
+        if (desk.isByName()) {
+            return;
+        }
+        if (drill != null) {
+            drill.note(rightAtOnce);
+        } else {
             course.noteAnswer(rightAtOnce);
         }
     }
@@ -147,25 +226,37 @@ public final class Sitting {
             return new AskAnswer(desk.question());
         }
         leaveQuestion();
+        if (drill != null) {
+            return nextInDrill();
+        }
         if (course.isOpen()) {
             return course.goOn(this);
         }
-        return desk.isByName() ? askAgain(desk.lastSkill()) : course.begin(this);
+        return desk.isByName() ? askAgain(desk.lastSkill()) : opening().begin(this);
     }
 
     private Answer askAgain(Skill skill) {
-        Question next = skill.question(key, nextSeed());
-        Question before = desk.lastQuestion();
-        if (before != null && next.toString().equals(before.toString())) {
-            next = skill.question(key, nextSeed());
+        ask(skill, new Turn(skill, key).question(seeds, desk.lastQuestion()));
+        return new AskAnswer(desk.question());
+    }
+
+    /** How a sitting opens, on this day. */
+    public Opening opening() {
+        if (opening == null) {
+            opening = new Opening(study.agenda(), study.now());
+            course.resume(opening.lesson());
         }
-        desk.put(skill, next);
-        return new AskAnswer(next);
+        return opening;
     }
 
     public void end() {
         ear.stop();
         ended = true;
+    }
+
+    /** Leaves word for the next sitting; more than once does no harm. */
+    public void leave() {
+        study.leave(course);
     }
 
     public boolean hasEnded() {

@@ -35,9 +35,7 @@ final class AskVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Skill skill = sentence.body().isEmpty()
-                ? again(sentence, sitting)
-                : sentence.body().read(AskVerb::skill);
+        Skill skill = skill(sentence, sitting);
         Question question = question(skill, sentence, sitting);
         Optional<Sentence.Part> answer = sentence.option("answer");
         if (answer.isPresent()) {
@@ -45,6 +43,13 @@ final class AskVerb implements Verb {
         }
         sitting.ask(skill, question);
         return new AskAnswer(question);
+    }
+
+    /** The skill that is named, else the last one. */
+    static Skill skill(Sentence sentence, Sitting sitting) {
+        return sentence.body().isEmpty()
+                ? again(sentence, sitting)
+                : sentence.body().read(AskVerb::skill);
     }
 
     private static Skill again(Sentence sentence, Sitting sitting) {
@@ -75,19 +80,23 @@ final class AskVerb implements Verb {
         return String.join(", ", ids());
     }
 
-    private static List<String> ids() {
+    static List<String> ids() {
         return Skills.all().stream().map(Skill::id).toList();
     }
 
     private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
         Key key =
                 sentence.clause("from").map(part -> part.read(Key::parse)).orElseGet(() -> Keys.of(sentence, sitting));
-        long seed =
-                sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
+        long seed = seed(sentence, sitting);
         return sentence.clause("of")
                 .map(subject -> subject.read(text -> skill.question(key, text + goal(sentence)))
                         .withSeed(seed))
                 .orElseGet(() -> skill.question(key, seed));
+    }
+
+    /** The seed that is given, else a new one. */
+    static long seed(Sentence sentence, Sitting sitting) {
+        return sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
     }
 
     /** The key to go to, which is a part of the subject. */

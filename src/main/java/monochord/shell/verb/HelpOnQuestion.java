@@ -36,9 +36,12 @@ enum HelpOnQuestion implements Verb {
             return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
         }
     },
-    SKIP("skip", "leave the open question, or this part of the lesson") {
+    SKIP("skip", "leave the open question, this part of the lesson, or the run of questions") {
         @Override
         Answer help(Sitting sitting) {
+            if (sitting.isDrilling()) {
+                return sitting.endDrill();
+            }
             if (!sitting.desk().isOpen() && !sitting.course().isOpen()) {
                 throw useless("skip");
             }

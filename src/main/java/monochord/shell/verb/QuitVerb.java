@@ -1,6 +1,7 @@
 package monochord.shell.verb;
 
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
 
@@ -14,7 +15,9 @@ final class QuitVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        Answer farewell = Saying.of("Until next time.");
+        Answer said = sitting.isDrilling() ? Answers.of(sitting.endDrill(), farewell) : farewell;
         sitting.end();
-        return Saying.of("Until next time.");
+        return said;
     }
 }

@@ -29,7 +29,10 @@ public final class Verbs {
                 new StopVerb(),
                 new LessonsVerb(),
                 new LearnVerb(),
-                new AskVerb()));
+                new AskVerb(),
+                new PractiseVerb(),
+                new ReviewVerb(),
+                new ProgressVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
         verbs.add(new CheckVerb());
         verbs.add(new HelpVerb(this));

@@ -1,0 +1,36 @@
+package monochord.practice.drill;
+
+import java.util.List;
+import java.util.function.LongSupplier;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.theory.Key;
+
+/** One place in a run: a skill to be asked in a key. */
+public record Turn(Skill skill, Key key) {
+    /** Draws before one gives up finding another question: where there are only two, half of all draws find it. */
+    private static final int DRAWS = 40;
+
+    /**
+     * A question, another than the one before: where there is but one in this key, from another key.
+     *
+     * @param before the last question, or null
+     */
+    public Question question(LongSupplier seeds, Question before) {
+        Question drawn = skill.question(key, seeds.getAsLong());
+        for (int i = 1; i < DRAWS && isSame(drawn, before); i++) {
+            drawn = skill.question(key, seeds.getAsLong());
+        }
+        return isSame(drawn, before) ? elsewhere(seeds.getAsLong()) : drawn;
+    }
+
+    private Question elsewhere(long seed) {
+        List<Key> others =
+                skill.keys().stream().filter(other -> !other.equals(key)).toList();
+        return skill.question(others.get((int) Math.floorMod(seed, (long) others.size())), seed);
+    }
+
+    private static boolean isSame(Question one, Question other) {
+        return other != null && one.toString().equals(other.toString());
+    }
+}

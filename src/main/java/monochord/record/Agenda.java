@@ -1,0 +1,116 @@
+package monochord.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import monochord.practice.knowing.Due;
+import monochord.practice.knowing.Knowledge;
+
+/**
+ * What one sitting leaves for the next to say when it opens: the lesson that follows, and when what comes back. It is
+ * written at the end of a sitting because opening the record would hold up the first prompt; the record itself stays the
+ * truth, and whoever loses this file loses a greeting.
+ *
+ * <p>Text form: a head line, {@code lesson SLUG TITLE} where there is one, then {@code due TIME SECONDS} for each thing
+ * asked so far, time in milliseconds since 1970 in UTC. {@link #read} reads all that {@link #write} writes.
+ *
+ * @param slug of the lesson that follows, empty if none does
+ * @param title with its number
+ */
+public record Agenda(String slug, String title, List<Entry> entries) {
+    public static final Agenda NONE = new Agenda("", "", List.of());
+
+    private static final String FILE = "agenda";
+    private static final String HEAD = "monochord agenda 1";
+    private static final String LESSON = "lesson";
+    private static final String DUE = "due";
+
+    /**
+     * Something that was asked.
+     *
+     * @param due when it comes back
+     * @param seconds how long a question on it takes
+     */
+    public record Entry(long due, int seconds) {}
+
+    public Agenda {
+        entries = List.copyOf(entries);
+    }
+
+    public static Agenda of(String slug, String title, Knowledge knowledge) {
+        List<Entry> entries = new ArrayList<>();
+        knowledge
+                .standings()
+                .forEach((item, standing) ->
+                        entries.add(new Entry(standing.due(), (int) Math.ceil(Due.secondsFor(item, knowledge)))));
+        return new Agenda(slug, title, entries);
+    }
+
+    public boolean isEmpty() {
+        return slug.isEmpty() && entries.isEmpty();
+    }
+
+    /** How many things are due. */
+    public int due(long time) {
+        return (int) entries.stream().filter(entry -> entry.due <= time).count();
+    }
+
+    /** How long what is due takes, in whole minutes, 1 at least. */
+    public int minutes(long time) {
+        int seconds = 0;
+        for (Entry entry : entries) {
+            seconds += entry.due <= time ? entry.seconds : 0;
+        }
+        return Math.max(1, (seconds + 59) / 60);
+    }
+
+    /** What the last sitting left; nothing if none did, or if it cannot be read. */
+    public static Agenda read(Path home) {
+        Path file = home.resolve(FILE);
+        try {
+            return Files.exists(file) ? parse(Files.readAllLines(file)) : NONE;
+        } catch (IOException | RuntimeException unreadable) {
+            return NONE;
+        }
+    }
+
+    private static Agenda parse(List<String> lines) {
+        String slug = "";
+        String title = "";
+        List<Entry> entries = new ArrayList<>();
+        for (String line : lines.isEmpty() || !lines.get(0).equals(HEAD) ? List.<String>of() : lines) {
+            String[] words = line.split(" ", 3);
+            if (words[0].equals(LESSON)) {
+                slug = words[1];
+                title = words[2];
+            } else if (words[0].equals(DUE)) {
+                entries.add(new Entry(Long.parseLong(words[1]), Integer.parseInt(words[2])));
+            }
+        }
+        return new Agenda(slug, title, entries);
+    }
+
+    /** Puts it in place whole or not at all; where it cannot be written, the next sitting opens without it. */
+    public void write(Path home) {
+        Path file = home.resolve(FILE);
+        Path half = home.resolve(FILE + "." + ProcessHandle.current().pid());
+        try {
+            Files.write(half, lines());
+            Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException unwritable) {
+            half.toFile().delete();
+        }
+    }
+
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>(List.of(HEAD));
+        if (!slug.isEmpty()) {
+            lines.add(LESSON + " " + slug + " " + title);
+        }
+        entries.forEach(entry -> lines.add(DUE + " " + entry.due + " " + entry.seconds));
+        return lines;
+    }
+}

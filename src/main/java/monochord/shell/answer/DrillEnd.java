@@ -1,0 +1,67 @@
+package monochord.shell.answer;
+
+import java.util.List;
+import monochord.page.Style;
+import monochord.page.StyledText;
+import monochord.practice.Question;
+import monochord.theory.Signs;
+
+/**
+ * What is said at the end of a run of questions, in two lines.
+ *
+ * @param asked how many questions were answered
+ * @param missed those that were not right at the first try without help
+ */
+public record DrillEnd(int asked, List<Question> missed) implements Answer {
+    /** So many go into a line. */
+    private static final int NAMED = 2;
+
+    public DrillEnd {
+        missed = List.copyOf(missed);
+    }
+
+    @Override
+    public StyledText text(Look look) {
+        return StyledText.builder()
+                .line(count())
+                .line(again(), Style.QUIET)
+                .build()
+                .in(look.signs())
+                .wrapped(look.width());
+    }
+
+    private String count() {
+        if (asked == 0) {
+            return "Nothing answered this time.";
+        }
+        String questions = asked == 1 ? "One question" : capital(Words.number(asked)) + " questions";
+        int right = asked - missed.size();
+        return questions + ", " + (right == 0 ? "none" : Words.number(right)) + " right at the first try.";
+    }
+
+    private String again() {
+        List<String> names = missed.stream().map(DrillEnd::name).distinct().toList();
+        if (names.isEmpty()) {
+            return "Nothing to go over; progress shows where you stand.";
+        }
+        return "To go over: "
+                + (names.size() <= NAMED
+                        ? Words.listed(names)
+                        : String.join(", ", names.subList(0, NAMED)) + " and more")
+                + ".";
+    }
+
+    private static String name(Question question) {
+        return question.skillId() + " in " + question.key().tonic().write(Signs.MUSIC)
+                + (question.key().isMinor() ? " minor" : "");
+    }
+
+    private static String capital(String word) {
+        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "end").put("asked", asked).put("atOnce", asked - missed.size());
+    }
+}

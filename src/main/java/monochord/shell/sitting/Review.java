@@ -1,0 +1,38 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.practice.drill.Turn;
+import monochord.practice.knowing.Due;
+import monochord.practice.knowing.Item;
+import monochord.practice.skill.Skills;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** What is due, as questions. */
+public final class Review {
+    public static final int USUAL_MINUTES = 10;
+
+    private static final int SECONDS = 60;
+
+    private Review() {}
+
+    /** What is due now and fits into so many minutes, weakest first. */
+    public static List<Turn> turns(int minutes, Study study) {
+        return Due.within(minutes * SECONDS, study.now(), study.knowledge()).items().stream()
+                .flatMap(item -> turn(item).stream())
+                .toList();
+    }
+
+    /** Nothing where another version knew a skill or a key that this one does not. */
+    public static Optional<Turn> turn(Item item) {
+        try {
+            Key key = Key.parse(item.key());
+            return Skills.find(item.skill())
+                    .filter(skill -> skill.question(key, 0L).key().equals(key))
+                    .map(skill -> new Turn(skill, key));
+        } catch (Unreadable unknown) {
+            return Optional.empty();
+        }
+    }
+}

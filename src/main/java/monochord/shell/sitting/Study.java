@@ -1,0 +1,75 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import java.util.function.LongSupplier;
+import monochord.practice.knowing.Attempt;
+import monochord.practice.knowing.Due;
+import monochord.practice.knowing.Knowledge;
+import monochord.record.Agenda;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Saying;
+
+/** The learner's answers over the days: what is kept of this sitting, what is known, what is to come back. */
+public final class Study {
+    private final Keeper keeper;
+    private final LongSupplier clock;
+    private boolean keeping;
+    private boolean changed;
+    private boolean left;
+
+    /** @param clock milliseconds since 1970 in UTC */
+    Study(Keeper keeper, LongSupplier clock) {
+        this.keeper = keeper;
+        this.clock = clock;
+    }
+
+    public long now() {
+        return clock.getAsLong();
+    }
+
+    /** From now on answers are kept: somebody sits here, it is not one sentence of a script. */
+    public void begin() {
+        keeping = true;
+    }
+
+    void ready() {
+        if (keeping) {
+            keeper.ready();
+        }
+    }
+
+    void keep(Attempt attempt) {
+        if (keeping) {
+            changed = true;
+            keeper.keep(attempt);
+        }
+    }
+
+    public Knowledge knowledge() {
+        return keeper.knowledge();
+    }
+
+    /** What is due now. */
+    public Due due() {
+        return Due.at(now(), knowledge());
+    }
+
+    Agenda agenda() {
+        return keeper.agenda();
+    }
+
+    /** The answer, and behind it what must be said about the record, if anything. */
+    public Answer withNotices(Answer answer) {
+        List<String> notices = keeper.notices();
+        return notices.isEmpty() ? answer : Answers.of(answer, Saying.of(String.join("\n", notices)));
+    }
+
+    /** Leaves word for the next sitting, once, if this one changed anything. */
+    synchronized void leave(Course course) {
+        if (keeping && !left && (changed || course.wasTaken())) {
+            left = true;
+            keeper.leave(course.agenda(keeper.agenda(), knowledge()));
+        }
+    }
+}
