@@ -40,6 +40,8 @@ class CompletionTest {
             "why",
             "skip",
             "check",
+            "present",
+            "back",
             "help",
             "quit");
 
