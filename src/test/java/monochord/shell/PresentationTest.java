@@ -80,7 +80,7 @@ class PresentationTest {
 
     @Test
     void itEndsAndNothingIsKept() {
-        String said = room("present 1.1", "", "", "Ab C Eb", "", "", "", "back");
+        String said = room("present 1.1", "", "", "Ab C Eb", "", "", "");
         assertTrue(said.contains("End of The lowered sixth."), said);
         assertFalse(Files.exists(folder.resolve("home")));
     }
