@@ -36,6 +36,10 @@ public enum Misconception {
     BASS_FOR_ROOT("Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass."),
     MISSING_NOTE("Count the notes: one has been left out."),
     EXTRA_NOTE("Count the notes: there is one more than was asked for."),
+    HANDS_CROSSED("The left hand plays below the right; where they cross, they are in each other's way."),
+    OUT_OF_REACH("A hand takes five notes and an octave; what lies wider is rolled or given to the other hand."),
+    TOO_LOW("The lower the notes, the further apart they have to lie."),
+    DOUBLED_TENDENCY("A tone that wants to move on sounds once: leading notes, sevenths, colours."),
     THIRD_KEPT("A suspended note stands in place of the third."),
     SLASH_FOR_BASS("In a numeral the slash says of; in a chord symbol it names the bass."),
     STOOD_STILL("A next chord moves: another root, or a third that changes the light."),
@@ -45,6 +49,7 @@ public enum Misconception {
     OTHER_VOICES("Find the two voices that were asked for before you compare them."),
     DIRECTION_ONLY("The same way is not yet parallel: the interval has to keep its number too."),
     HALF_STEPS_COUNTED("Parallel goes by letters: a major third and a minor third are both thirds."),
+    KEY_FOR_CHORD("That a note belongs to the key does not yet make it fit the chord under it."),
     WRONG_KEY("Say the key first, then count from its tonic.");
 
     private final String rule;

@@ -21,8 +21,7 @@ class NearestTest {
     }
 
     @ParameterizedTest(name = "{0} means no verb")
-    @CsvSource({"motion", "xyz", "Abmaj7", "C", "Am", "IV", "viio7", "G7sus4", "4", "b6", "D", "Bdim", "F#m7b5", "E/G#"
-    })
+    @CsvSource({"music", "xyz", "Abmaj7", "C", "Am", "IV", "viio7", "G7sus4", "4", "b6", "D", "Bdim", "F#m7b5", "E/G#"})
     void musicAndOtherWordsFindNone(String typed) {
         assertEquals(Optional.empty(), Nearest.to(typed, new Verbs().words()));
     }

@@ -59,6 +59,7 @@ class SubjectsTest {
             degree-chord       | IV7      | C  | "IV7" is not a degree of the key: it is not one of the key's own chords. Example: 6
             borrowed-chord     | vi       | C  | "vi" is not a borrowed chord: it is the key's own chord in C major. Example: bVI
             borrowed-source    | #IV      | C  | "#IV" is not a borrowed chord: no parallel scale holds it. Example: bVI
+            common-tones       | F Ab G   | C  | "F Ab G" is not two chords to compare: expected two of them. Example: F Ab
             lowered-degree     | 6        | C  | "6" is not a lowered degree: one flat or sharp stands in front. Example: b6
             """)
     void refuses(String skill, String subject, String key, String message) {

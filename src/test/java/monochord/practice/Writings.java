@@ -136,6 +136,8 @@ final class Writings {
         if (question.skillId().equals("motion")) {
             writings.addAll(List.of(
                     expected.toUpperCase(), expected + " motion", "in " + expected + " motion", "It is " + expected));
+        } else if (question.skillId().equals("melody-fit")) {
+            writings.addAll(List.of(expected.toUpperCase(), "a " + expected, "It is a " + expected + "."));
         } else {
             scale(writings, expected);
         }

@@ -26,6 +26,7 @@ class CompletionTest {
             "numeral",
             "borrow",
             "after",
+            "motion",
             "transpose",
             "play",
             "stop",
@@ -117,7 +118,9 @@ class CompletionTest {
 
     @Test
     void lessonsFollowLearnByTheirNumbers() {
-        assertEquals(List.of("1.1", "1.2", "1.3", "2.1", "2.2", "2.3", "3.1", "3.2", "3.3", "in"), offers("learn "));
+        List<String> offered = offers("learn ");
+        assertEquals(53, offered.size(), offered.toString());
+        assertTrue(offered.containsAll(List.of("1.1", "1.9", "3.7", "5.10", "6.9", "in")), offered.toString());
     }
 
     @Test

@@ -61,7 +61,7 @@ class EveryKeyTest {
             "skip",
             "ask progression-in-key",
             "lessons",
-            "learn 3.1",
+            "learn 5.2",
             "",
             "tell",
             "help writing",

@@ -20,9 +20,9 @@ import monochord.harmony.melody.Melody;
  * <pre>
  *   Σ neighbours ( 2 · tones kept, up to two + 3 · bass moves by a half step
  *                  + 1 · outside tones that move on by a half step + 3 · a move players know
- *                  + 2 · a dominant leads home − 4 · two borrowed side by side, or one beside its own root )
+ *                  + 3 · a dominant leads home − 4 · two borrowed side by side, or one beside its own root )
  * + Σ chords     ( 2 · added tones that stand firm + 3 · borrowed − 1 · each degree changed beyond the first
- *                  − 3 · changed at all − 3 · the tonic leaves its root − 6 · changed though it is the last
+ *                  − 4 · changed at all − 6 · the tonic leaves its root − 6 · changed though it is the last
  *                  − 1 · weight of what clashes with the tune )
  * </pre>
  *

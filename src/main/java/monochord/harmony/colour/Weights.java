@@ -13,7 +13,7 @@ final class Weights {
     /** A move that players know. */
     static final int IDIOM = 3;
     /** A dominant, and the chord a fifth below to which it leads. */
-    static final int LEADS = 2;
+    static final int LEADS = 3;
     /** Two borrowed chords side by side, or one beside its own root, but for the moves that players know. */
     static final int CROWDED = 4;
     /** An added or suspended tone on a degree that stands firm in the key. */
@@ -23,11 +23,11 @@ final class Weights {
     /** Each degree that it changes beyond the first. */
     static final int FARTHER = 1;
     /** Any change: the band has to learn it. */
-    static final int CHANGE = 3;
+    static final int CHANGE = 4;
     /** The last chord is changed. */
     static final int END = 6;
     /** The tonic chord gives way to a chord on another root. */
-    static final int HOME = 3;
+    static final int HOME = 6;
     /** Each unit by which clashes with the tune weigh more. */
     static final int CLASH = 1;
 

@@ -31,12 +31,18 @@ public record Change(Pitch from, Pitch to, int cost) {
 
     /** The nearest note that can be rested on over the chord, or none within a minor third. */
     public static Optional<Change> nearest(Pitch from, Chord chord, Key key) {
+        return all(from, chord, key).stream().findFirst();
+    }
+
+    /** Every note within a minor third that can be rested on over the chord, the nearest first. */
+    public static List<Change> all(Pitch from, Chord chord, Key key) {
         return NEAR.stream()
                 .filter(move -> isInReach(from, move))
                 .map(from::plus)
                 .filter(to -> fits(to, chord))
                 .map(to -> new Change(from, to, cost(from, to, chord, key)))
-                .min(Comparator.comparingInt(Change::cost));
+                .sorted(Comparator.comparingInt(Change::cost))
+                .toList();
     }
 
     private static boolean isInReach(Pitch from, Interval move) {

@@ -48,9 +48,10 @@ final class BandRules {
     /** Each set of three voices or more that go the same way by as many letters, from the bottom. */
     static List<List<Integer>> blocks(Step step) {
         List<List<Integer>> blocks = new ArrayList<>();
-        for (Move first : step.moves()) {
-            boolean known = blocks.stream().anyMatch(block -> block.contains(first.voice()));
-            List<Integer> block = known ? List.of() : together(first, step.moves());
+        List<Move> moves = step.moves();
+        boolean[] known = new boolean[moves.size()];
+        for (int i = 0; i + BLOCK_VOICES <= moves.size(); i++) {
+            List<Integer> block = known[i] ? List.of() : together(i, moves, known);
             if (block.size() >= BLOCK_VOICES) {
                 blocks.add(block);
             }
@@ -58,12 +59,19 @@ final class BandRules {
         return blocks;
     }
 
-    private static List<Integer> together(Move first, List<Move> moves) {
-        return moves.stream()
-                .filter(move -> first.direction() * move.direction() > 0)
-                .filter(move -> move.staffSteps() == first.staffSteps())
-                .map(Move::voice)
-                .toList();
+    private static List<Integer> together(int first, List<Move> moves, boolean[] known) {
+        List<Integer> block = new ArrayList<>();
+        for (int i = first; i < moves.size(); i++) {
+            if (isTogether(moves.get(first), moves.get(i))) {
+                block.add(moves.get(i).voice());
+                known[i] = true;
+            }
+        }
+        return block;
+    }
+
+    private static boolean isTogether(Move one, Move other) {
+        return one.direction() * other.direction() > 0 && one.staffSteps() == other.staffSteps();
     }
 
     private void crossings(List<Pitch> chord, int at) {

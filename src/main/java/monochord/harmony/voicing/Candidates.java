@@ -33,11 +33,11 @@ final class Candidates {
                 .orElse(OptionalInt.empty());
         Layout layout = new Layout(task.style(), voices, task.reach());
         Candidates candidates = new Candidates(task.tones(index, voices), layout, tune);
-        candidates.place(0, 0);
+        candidates.place(0, 0, 0);
         return candidates.found;
     }
 
-    private void place(int voice, int used) {
+    private void place(int voice, int used, int twice) {
         if (voice == keys.length) {
             if (layout.holds(keys, tones)) {
                 found.add(keys.clone());
@@ -49,21 +49,22 @@ final class Candidates {
         int low = top && tune.isPresent() ? tune.getAsInt() : layout.lowest(voice);
         int high = top && tune.isPresent() ? tune.getAsInt() : layout.highest(voice);
         for (int key = Math.max(low, above); key <= high; key++) {
-            place(voice, used, key, top);
+            place(voice, used, twice, key, top);
         }
     }
 
-    private void place(int voice, int used, int key, boolean top) {
+    private void place(int voice, int used, int twice, int key, boolean top) {
         int tone = tones.at(key);
         if (tone < 0 || voice == 0 && !tones.isBass(tone) || !top && tones.isOnTopOnly(tone)) {
             return;
         }
         int bit = 1 << tone;
         int missing = Integer.bitCount(tones.must() & ~(used | bit));
-        boolean doubled = (used & bit) != 0 && (tones.doubles() & bit) == 0;
+        boolean again = (used & bit) != 0;
+        boolean free = (tones.doubles() & bit) != 0 || (tones.pinch() & ~twice & bit) != 0;
         keys[voice] = key;
-        if (!doubled && missing < keys.length - voice && layout.fits(keys, voice)) {
-            place(voice + 1, used | bit);
+        if ((!again || free) && missing < keys.length - voice && layout.fits(keys, voice)) {
+            place(voice + 1, used | bit, again ? twice | bit : twice);
         }
     }
 }

@@ -20,7 +20,7 @@ import monochord.theory.Pitch;
  *
  * <p>What may be doubled: root, third and perfect fifth, but no leading note and no tone from outside the key (Open Music
  * Theory, 2014; Integrated Music Theory, lesson 10a). Where that leaves too few for so many voices, as in a chord that
- * lies wholly outside the key, its root may be doubled, then its fifth.
+ * lies wholly outside the key, its root may sound twice, then its fifth, then its third, but never the leading note.
  */
 final class ChordTones {
     private static final int NONE = -1;
@@ -33,6 +33,7 @@ final class ChordTones {
     private final int top;
     private int must;
     private int doubles;
+    private int pinch;
     private int dissonances;
     private int third;
     private int fifth;
@@ -49,7 +50,7 @@ final class ChordTones {
         bass = foreign(chord.bass());
         must |= 1 << bass;
         top = tune.map(pitch -> foreign(pitch.name())).orElse(NONE);
-        allowDoubling(voices);
+        allowDoubling(voices, key);
     }
 
     private boolean isKept(Interval interval, Style style) {
@@ -106,12 +107,14 @@ final class ChordTones {
         return known != NONE ? known : put(name);
     }
 
-    private void allowDoubling(int voices) {
+    private void allowDoubling(int voices, Key key) {
         doubles |= top == bass ? 1 << bass : 0;
         int missing = voices - names.size();
-        for (int tone : new int[] {1, fifth}) {
-            if (Integer.bitCount(doubles) < missing) {
-                doubles |= tone;
+        int leading = atKey[leadingNote(key).pitchClass()];
+        for (int tone : new int[] {1, fifth, third}) {
+            boolean leads = leading >= 0 && tone == 1 << leading;
+            if (Integer.bitCount(doubles | pinch) < missing && !leads) {
+                pinch |= tone & ~doubles;
             }
         }
     }
@@ -152,8 +155,14 @@ final class ChordTones {
         return must;
     }
 
+    /** Tones that may sound as often as one likes. */
     int doubles() {
         return doubles;
+    }
+
+    /** Tones that may sound twice, because there are too few others. */
+    int pinch() {
+        return pinch;
     }
 
     /** The seventh and the suspended fourth. */

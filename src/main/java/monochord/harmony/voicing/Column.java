@@ -27,7 +27,7 @@ final class Column {
     final int[] drift;
     final ChordTones chord;
 
-    Column(List<int[]> candidates, ChordTones chord, Layout layout, Weighing weighing, int index) {
+    Column(List<int[]> candidates, ChordTones chord, Layout layout, Weighing weighing) {
         voices = layout.voices();
         size = candidates.size();
         this.chord = chord;
@@ -50,7 +50,7 @@ final class Column {
                 highest[voice] = Math.max(highest[voice], candidate[voice]);
             }
             pairs(i, candidate);
-            cost[i] = weighing.alone(index, candidate).total();
+            cost[i] = weighing.alone(candidate, chord).total();
             drift[i] = layout.drift(candidate);
         }
     }

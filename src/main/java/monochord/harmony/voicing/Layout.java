@@ -9,6 +9,7 @@ package monochord.harmony.voicing;
  */
 record Layout(Style style, int voices, Reach reach) {
     private static final int MOST_IN_A_HAND = 5;
+    private static final int FEWEST = 3;
     private static final int C2 = 36;
     private static final int E3 = 52;
     private static final int C4 = 60;
@@ -21,6 +22,10 @@ record Layout(Style style, int voices, Reach reach) {
     /** Most voices that two hands could hold in this style. */
     static int mostVoices(Style style) {
         return style == Style.CHOIR ? CHOIR_LOW.length : leftVoices(style) + MOST_IN_A_HAND;
+    }
+
+    static int fewestVoices(Style style) {
+        return style == Style.CHOIR ? CHOIR_LOW.length : FEWEST;
     }
 
     private static int leftVoices(Style style) {

@@ -134,12 +134,14 @@ public final class Rules {
     private List<NoteName> doubled(Rule rule) {
         int once = 0;
         int twice = 0;
+        int more = 0;
         for (Pitch pitch : pitches) {
             int bit = tone(pitch) < 0 ? 0 : 1 << tone(pitch);
+            more |= twice & bit;
             twice |= once & bit;
             once |= bit;
         }
-        return names(twice & ~tones.doubles()).stream()
+        return names(twice & ~tones.doubles() & ~(tones.pinch() & ~more)).stream()
                 .filter(name -> rule == ruleFor(name))
                 .toList();
     }

@@ -61,16 +61,15 @@ public final class Search {
     }
 
     private static List<Column> columns(Task task) {
-        int fewest = task.style().voices() + (task.style() == Style.SHELL && task.hasTune() ? 1 : 0);
-        int stuck = 0;
-        for (int voices = fewest; voices <= Layout.mostVoices(task.style()); voices++) {
-            List<Column> columns = columns(task, voices);
-            if (columns.size() == task.chords().size()) {
-                return columns;
-            }
-            stuck = columns.size();
-        }
-        throw new Unvoiced(task, stuck);
+        int usual = task.style().voices() + (task.style() == Style.SHELL && task.hasTune() ? 1 : 0);
+        int stuck = columns(task, usual).size();
+        return IntStream.concat(
+                        IntStream.rangeClosed(usual, Layout.mostVoices(task.style())),
+                        IntStream.iterate(usual - 1, voices -> voices >= Layout.fewestVoices(task.style()), v -> v - 1))
+                .mapToObj(voices -> columns(task, voices))
+                .filter(columns -> columns.size() == task.chords().size())
+                .findFirst()
+                .orElseThrow(() -> new Unvoiced(task, stuck));
     }
 
     /** As many as have candidates, up to the first that has none. */
@@ -84,7 +83,7 @@ public final class Search {
             Column column = known.computeIfAbsent(
                     new Place(task.chords().get(i), task.tops().get(i)),
                     place -> new Column(
-                            Candidates.of(task, index, voices), task.tones(index, voices), layout, weighing, index));
+                            Candidates.of(task, index, voices), task.tones(index, voices), layout, weighing));
             if (column.size == 0) {
                 return columns;
             }

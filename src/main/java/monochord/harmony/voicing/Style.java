@@ -8,8 +8,8 @@ import java.util.Optional;
  * How a progression is laid out for two hands.
  *
  * <p>Each style has a number of voices that stays the same from chord to chord, so that each voice can be followed; where
- * a chord has more tones that must be heard, every chord gets as many voices as that one needs. Common practice, no
- * source, but for the two that name theirs.
+ * a chord has more tones that must be heard, every chord gets as many voices as that one needs, and where small hands
+ * cannot reach so many, every chord gets fewer. Common practice, no source, but for the two that name theirs.
  */
 public enum Style {
     /**

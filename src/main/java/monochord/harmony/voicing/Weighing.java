@@ -66,7 +66,10 @@ final class Weighing {
 
     /** What one chord costs by itself. */
     Cost alone(int index, int[] keys) {
-        ChordTones tones = task.tones(index, voices);
+        return alone(keys, task.tones(index, voices));
+    }
+
+    Cost alone(int[] keys, ChordTones tones) {
         return new Cost(0, 0, 0, 0, 0, 0, weights.mud() * mud(keys), weights.thick() * thickness(keys, tones));
     }
 

@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What the names of a file and its folder say: {@code 3-borrowed-colour/2-the-lowered-seventh.md}.
+ * What the names of a file and its folder say: {@code 5-borrowed-colour/3-the-lowered-seventh.md}.
  *
  * @param book the book's number, 0 if the folder has none
  * @param place the lesson's number in its book, 0 if the file has none

@@ -132,7 +132,7 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
         Chord without = first.holds(stranger) ? second : first;
         String message =
                 Say.chord(without) + " has no " + Say.note(stranger) + ": it is " + Say.row(without.tones()) + ".";
-        boolean rest = !wanted().isEmpty() && wanted().stream().allMatch(given::contains);
-        return rest ? verdict(Grade.NEARLY, Misconception.EXTRA_NOTE, message) : verdict(grade(given), message);
+        boolean rest = given.containsAll(wanted());
+        return rest ? verdict(grade(given), Misconception.EXTRA_NOTE, message) : verdict(grade(given), message);
     }
 }

@@ -103,8 +103,9 @@ final class OuterMotion implements Skill {
             slips.add(new Slip<>(
                     HALF_STEPS_COUNTED, Motion.SIMILAR, () -> "By half steps it is not the same. " + reason(outer)));
         }
-        slips.add(
-                new Slip<>(WRONG_WAY, withTopTurned(outer), () -> "Look again which way each goes. " + reason(outer)));
+        for (Motion turned : withOneTurned(outer)) {
+            slips.add(new Slip<>(WRONG_WAY, turned, () -> "Look again which way each goes. " + reason(outer)));
+        }
         for (Pair other : step.pairs()) {
             slips.add(new Slip<>(
                     OTHER_VOICES,
@@ -115,11 +116,13 @@ final class OuterMotion implements Skill {
         return slips;
     }
 
-    /** The motion for one who reads the upper voice backwards. */
-    private static Motion withTopTurned(Pair pair) {
-        List<Pitch> from = List.of(pair.lower().from(), pair.upper().to());
-        List<Pitch> to = List.of(pair.lower().to(), pair.upper().from());
-        return Step.between(from, to).pairs().get(0).motion();
+    /** What comes out where one of the two is read backwards. */
+    private static List<Motion> withOneTurned(Pair pair) {
+        return switch (pair.motion()) {
+            case CONTRARY -> List.of(Motion.SIMILAR, Motion.PARALLEL);
+            case SIMILAR, PARALLEL -> List.of(Motion.CONTRARY);
+            default -> List.of();
+        };
     }
 
     private static String voices(Pair pair) {

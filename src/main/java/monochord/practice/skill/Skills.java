@@ -33,9 +33,11 @@ public final class Skills {
             new ProgressionInKey(),
             new ProgressionNumbers(),
             new TransposingChords(),
+            new MelodyFit(),
             new NextChord(),
             new CommonTones(),
-            new OuterMotion());
+            new OuterMotion(),
+            new Voicings());
 
     private Skills() {}
 

@@ -19,7 +19,7 @@ final class LearnVerb implements Verb {
                 "learn [LESSON] [in KEY]",
                 "begin a lesson, by number or name; alone, the next one",
                 "learn 1.1",
-                "learn 3.1 in A");
+                "learn 5.2 in A");
     }
 
     @Override
@@ -40,7 +40,7 @@ final class LearnVerb implements Verb {
         Key key = Key.parse(text);
         if (key.isMinor() || !key.isInUse()) {
             throw Unreadable.because(
-                    text, 0, "a key to learn in", "lessons go through the fifteen major keys", "learn 3.1 in A");
+                    text, 0, "a key to learn in", "lessons go through the fifteen major keys", "learn 5.2 in A");
         }
         return key;
     }

@@ -2,15 +2,19 @@ package monochord.shell.verb;
 
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.Strictness;
 import monochord.score.Arrangement;
 import monochord.score.Comping;
 import monochord.score.Grip;
+import monochord.score.Score;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.MotionAnswer;
 import monochord.shell.sitting.Sitting;
+import monochord.sound.Performance;
+import monochord.theory.Beats;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
@@ -18,6 +22,7 @@ import monochord.theory.Unreadable;
 /** Watches how voices move from chord to chord. */
 final class MotionVerb implements Verb {
     private static final String EXAMPLE = "motion C3 G3 E4 C5 | A2 A3 E4 C5";
+    private static final Beats HELD = Beats.of(2);
     private static final String WHAT = "something to watch";
 
     @Override
@@ -37,10 +42,23 @@ final class MotionVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
         Strictness strictness = strictness(sentence);
-        if (Passage.isWrittenIn(sentence.body().text())) {
-            return new MotionAnswer(sentence.body().read(Passage::parse), strictness, List.of());
-        }
-        Progression progression = sentence.body().read(text -> progression(text, key));
+        return Passage.isWrittenIn(sentence.body().text())
+                ? given(sentence.body().read(Passage::parse), strictness, sitting)
+                : voiced(sentence.body().read(text -> progression(text, key)), strictness, sitting);
+    }
+
+    private static Answer given(Passage passage, Strictness strictness, Sitting sitting) {
+        List<Pitch> all = passage.chords().stream().flatMap(List::stream).toList();
+        Music notes = new Music.Notes(all.stream().map(Pitch::name).toList(), all);
+        Score score = new Score.InTurn(passage.chords().stream()
+                .map(chord -> Score.together(chord.stream().distinct().toList(), HELD))
+                .toList());
+        sitting.remember(Performance.of(score).in(sitting.key()), List.of(notes));
+        return new MotionAnswer(passage, strictness, List.of());
+    }
+
+    private static Answer voiced(Progression progression, Strictness strictness, Sitting sitting) {
+        sitting.remember(new Music.OneProgression(progression));
         return new MotionAnswer(voiced(progression), strictness, progression.chords());
     }
 

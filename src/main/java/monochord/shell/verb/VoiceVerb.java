@@ -91,7 +91,7 @@ final class VoiceVerb implements Verb {
             return Search.best(task, WAYS);
         } catch (Unvoiced unvoiced) {
             throw Unreadable.because(
-                    sentence.whole(), 0, "a task for two hands", unvoiced.getMessage(), "voice F C G in C reach 9");
+                    sentence.whole(), 0, "a task for two hands", unvoiced.getMessage(), "voice F C G in C shell");
         }
     }
 

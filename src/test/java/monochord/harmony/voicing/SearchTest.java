@@ -73,7 +73,7 @@ class SearchTest {
     @ParameterizedTest(name = "every three chords, {0}, in small hands: the five cheapest ways are found")
     @EnumSource(Style.class)
     void everyThreeChords(Style style) {
-        Reach small = new Reach(style == Style.SPREAD || style == Style.CHOIR ? 7 : 6);
+        Reach small = new Reach(style == Style.SPREAD ? 8 : style == Style.CHOIR ? 7 : 6);
         List<String> few = NUMERALS.subList(style == Style.CLOSE ? 2 : 1, NUMERALS.size());
         for (String first : few) {
             for (String second : few) {
@@ -94,25 +94,25 @@ class SearchTest {
                 compared += compare(Task.of(List.of(from, to), C, style).within(new Reach(10)));
             }
         }
-        assertTrue(compared > 10_000, "only " + compared);
+        assertTrue(compared > 8000, "only " + compared);
     }
 
     private static int compare(Task task) {
         int voices = Search.best(task).voicings().get(0).pitches().size();
         Layout layout = new Layout(task.style(), voices, task.reach());
         Weighing weighing = new Weighing(task, voices);
-        Column from = new Column(Candidates.of(task, 0, voices), task.tones(0, voices), layout, weighing, 0);
-        Column to = new Column(Candidates.of(task, 1, voices), task.tones(1, voices), layout, weighing, 1);
+        Column from = new Column(Candidates.of(task, 0, voices), task.tones(0, voices), layout, weighing);
+        Column to = new Column(Candidates.of(task, 1, voices), task.tones(1, voices), layout, weighing);
         Crossing crossing = new Crossing(from, to, task);
         for (int a = 0; a < from.size; a++) {
-            for (int b = 0; b < to.size; b += 3) {
+            for (int b = 0; b < to.size; b++) {
                 int plain = weighing.change(0, from.keys(a), to.keys(b)).total();
                 if (plain != crossing.cost(a, b)) {
                     assertEquals(plain, crossing.cost(a, b), task.chords() + " " + a + " " + b);
                 }
             }
         }
-        return from.size * to.size / 3;
+        return from.size * to.size;
     }
 
     @Test

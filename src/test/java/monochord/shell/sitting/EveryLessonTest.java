@@ -90,8 +90,8 @@ class EveryLessonTest {
     }
 
     @Test
-    void thereAreNineLessonsAndFifteenKeys() {
-        assertEquals(9, lessons().count());
+    void thereAreFiftyTwoLessonsAndFifteenKeys() {
+        assertEquals(52, lessons().count());
         assertEquals(15, Key.majorKeys().size());
     }
 

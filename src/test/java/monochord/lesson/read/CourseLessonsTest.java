@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import monochord.lesson.Block;
 import monochord.lesson.Fault;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
+import monochord.lesson.Part;
 import monochord.lesson.Part.Ask;
 import monochord.lesson.Part.Prose;
 import monochord.lesson.Span;
@@ -21,7 +25,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The lessons that come with the project. */
-class NineLessonsTest {
+class CourseLessonsTest {
     private static final Library LIBRARY = Library.in(Path.of("lessons"));
     private static final List<Lesson> LESSONS = new ArrayList<>();
     private static final List<Fault> FAULTS = new ArrayList<>();
@@ -53,17 +57,28 @@ class NineLessonsTest {
     @Test
     void haveNoFault() {
         assertEquals(List.of(), FAULTS);
-        assertTrue(LESSONS.size() >= 9, "read " + LESSONS.size());
+        assertTrue(LESSONS.size() >= 40, "read " + LESSONS.size());
     }
 
     @Test
     void standInOrderWithTheEasyOnesFirst() {
-        assertEquals(
-                List.of("1.1", "1.2", "1.3", "2.1", "2.2", "2.3", "3.1", "3.2", "3.3"),
-                LIBRARY.entries().stream().map(LibraryEntry::number).limit(9).toList());
+        List<String> numbers =
+                LIBRARY.entries().stream().map(LibraryEntry::number).toList();
+        assertEquals(lessonsOfBooks(9, 8, 7, 8, 11, 9), numbers);
         List<Integer> grades =
                 LIBRARY.entries().stream().map(LibraryEntry::grade).toList();
         assertEquals(grades.stream().sorted().toList(), grades);
+    }
+
+    /** {@code 1.1 1.2 …}, for books of so many lessons. */
+    private static List<String> lessonsOfBooks(int... sizes) {
+        List<String> numbers = new ArrayList<>();
+        for (int book = 1; book <= sizes.length; book++) {
+            for (int lesson = 1; lesson <= sizes[book - 1]; lesson++) {
+                numbers.add(book + "." + lesson);
+            }
+        }
+        return numbers;
     }
 
     @Test
@@ -124,9 +139,68 @@ class NineLessonsTest {
         }
     }
 
+    private static Lesson lesson(String slug) {
+        return LESSONS.stream()
+                .filter(lesson -> lesson.slug().equals(slug))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Each of the six books goes through all the keys that charts are written in. */
+    @Test
+    void goThroughAllFifteenMajorKeysInEveryBook() {
+        Set<String> books = new TreeSet<>();
+        for (Lesson lesson : LESSONS) {
+            books.add(book(lesson));
+        }
+        assertEquals(Set.of("1", "2", "3", "4", "5", "6"), books);
+        books.forEach(book -> assertEquals(Set.copyOf(Key.majorKeys()), majorKeysAskedIn(book), "book " + book));
+    }
+
+    private static String book(Lesson lesson) {
+        LibraryEntry entry = LIBRARY.entries().stream()
+                .filter(some -> some.slug().equals(lesson.slug()))
+                .findFirst()
+                .orElseThrow();
+        return entry.number().substring(0, 1);
+    }
+
+    /** Those the blocks name themselves, the learner's own left out. */
+    private static Set<Key> majorKeysAskedIn(String book) {
+        Set<Key> keys = new HashSet<>();
+        LESSONS.stream()
+                .filter(lesson -> book(lesson).equals(book))
+                .flatMap(lesson -> lesson.parts().stream())
+                .filter(Ask.class::isInstance)
+                .map(part -> ((Ask) part).keys())
+                .filter(asked -> !asked.toString().contains("same"))
+                .forEach(asked -> asked.in(Key.parse("C")).forEach(keys::addAll));
+        keys.removeIf(Key::isMinor);
+        return keys;
+    }
+
+    @Test
+    void showSoundAskAndEndAtTheKeyboard() {
+        for (Lesson lesson : LESSONS) {
+            assertTrue(has(lesson, Part.Show.class), lesson.slug() + " shows nothing");
+            assertTrue(has(lesson, Part.Listen.class) || has(lesson, Part.Compare.class), lesson.slug() + " is silent");
+            assertTrue(has(lesson, Ask.class), lesson.slug() + " asks nothing");
+            Prose last = (Prose) lesson.parts().get(lesson.parts().size() - 1);
+            assertTrue(
+                    last.blocks().stream()
+                            .filter(Block.Heading.class::isInstance)
+                            .anyMatch(heading -> heading.spans().get(0).text().equals("At the keyboard")),
+                    lesson.slug() + " ends without anything for the hands");
+        }
+    }
+
+    private static boolean has(Lesson lesson, Class<? extends Part> kind) {
+        return lesson.parts().stream().anyMatch(kind::isInstance);
+    }
+
     @Test
     void goFromTheFirstStepToTheLast() {
-        Ask ask = (Ask) LESSONS.get(6).parts().stream()
+        Ask ask = (Ask) lesson("the-chord-under-the-sixth").parts().stream()
                 .filter(part -> part instanceof Ask asked && asked.count() == 5)
                 .findFirst()
                 .orElseThrow();

@@ -1,0 +1,67 @@
+package monochord.bench;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import monochord.harmony.motion.Finding;
+import monochord.harmony.motion.Moves;
+import monochord.harmony.motion.Passage;
+import monochord.harmony.motion.Step;
+import monochord.harmony.motion.Strictness;
+import monochord.theory.Chord;
+import monochord.theory.Pitch;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** How many changes of four-voice chords are looked at in a second, on one thread; the aim is a million. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.Throughput)
+@OutputTimeUnit(TimeUnit.SECONDS)
+@Fork(2)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class MotionBenchmark {
+    private static final int CHANGES = 12;
+
+    private final Passage passage = Passage.parse("C3 G3 E4 C5 | B2 G3 D4 D5 | A2 A3 F4 C5 | G2 B3 F4 D5 | C3 C4 E4 C5"
+            + " | A2 A3 E4 C5 | D3 A3 F#4 D5 | G2 B3 G4 D5 | Ab2 C4 Eb4 C5 | Ab2 Ab3 F4 C5 | B2 Ab3 F4 D5"
+            + " | F2 Ab3 F4 Db5 | G2 G3 F4 B4");
+    private final Turn<List<Pitch>> from = new Turn<>(passage.chords().subList(0, CHANGES));
+    private final Turn<List<Pitch>> to = new Turn<>(passage.chords().subList(1, CHANGES + 1));
+    private final Turn<Chord> chords = new Turn<>(List.of(
+            Chord.parse("C"), Chord.parse("Abmaj7"), Chord.parse("Gsus4"), Chord.parse("Fm"), Chord.parse("Dm7")));
+    private final Chord tonic = Chord.parse("C");
+
+    /** One change: every voice, every pair. */
+    @Benchmark
+    public Step change() {
+        return Step.between(from.next(), to.next());
+    }
+
+    /** Every change of a passage, and what the chorale rules say of it. */
+    @Benchmark
+    @OperationsPerInvocation(CHANGES)
+    public List<Finding> chorale() {
+        return Strictness.CHORALE.judge(passage);
+    }
+
+    /** The same by band practice. */
+    @Benchmark
+    @OperationsPerInvocation(CHANGES)
+    public List<Finding> band() {
+        return Strictness.BAND.judge(passage);
+    }
+
+    /** How far a chord lies from another in closest position. */
+    @Benchmark
+    public int least() {
+        return Moves.least(tonic, chords.next());
+    }
+}

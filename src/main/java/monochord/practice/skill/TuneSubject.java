@@ -1,0 +1,92 @@
+package monochord.practice.skill;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import monochord.harmony.melody.Change;
+import monochord.harmony.melody.Standing;
+import monochord.theory.Chord;
+import monochord.theory.Degree;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.Pitch;
+import monochord.theory.Unreadable;
+
+/**
+ * A note over a chord as a subject, both counted in the key.
+ *
+ * @param mend whether another note is asked for
+ */
+record TuneSubject(boolean mend, NoteName note, Chord chord, Key key) {
+    private static final Pattern TEXT = Pattern.compile("\\s*(mend\\s+)?(\\S+)\\s+over\\s+(\\S+)\\s*");
+    private static final String WHAT = "a note over a chord";
+    private static final String EXAMPLE = "3 over bVI";
+
+    /** @throws Unreadable if it is none, or a note to mend does not clash */
+    static TuneSubject parse(String subject, Key key) {
+        Matcher text = TEXT.matcher(subject);
+        if (!text.matches()) {
+            throw Unreadable.because(subject, 0, WHAT, "expected a degree or a note, over, and a chord", EXAMPLE);
+        }
+        boolean mend = text.group(1) != null;
+        NoteName note = within(subject, text.start(2), () -> note(text.group(2), key));
+        Chord chord = within(subject, text.start(3), () -> chord(text.group(3), key));
+        TuneSubject about = new TuneSubject(mend, note, chord, key);
+        if (mend && (about.standing() != Standing.CLASH || about.changes().isEmpty())) {
+            throw Unreadable.because(
+                    subject, 0, "a note to mend", note + " does not clash with " + chord, "mend " + EXAMPLE);
+        }
+        return about;
+    }
+
+    private static <T> T within(String whole, int place, java.util.function.Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (Unreadable unreadable) {
+            throw unreadable.within(whole, place);
+        }
+    }
+
+    private static NoteName note(String text, Key key) {
+        boolean letter = "ABCDEFGacdefg".indexOf(text.charAt(0)) >= 0;
+        return letter ? NoteName.parse(text) : key.note(Degree.parse(text));
+    }
+
+    private static Chord chord(String text, Key key) {
+        try {
+            return Numeral.parse(text).in(key);
+        } catch (Unreadable asNumeral) {
+            return symbol(text, asNumeral);
+        }
+    }
+
+    private static Chord symbol(String text, Unreadable asNumeral) {
+        try {
+            return Chord.parse(text);
+        } catch (Unreadable asSymbol) {
+            throw asSymbol.place() >= asNumeral.place() ? asSymbol : asNumeral;
+        }
+    }
+
+    Standing standing() {
+        return Standing.of(note, chord);
+    }
+
+    /** Every near note that fits, the nearest first. */
+    List<Change> changes() {
+        return Change.all(new Pitch(note, 4), chord, key);
+    }
+
+    /** The tone of the chord with the note's letter and another accidental. */
+    Optional<NoteName> sameLetter() {
+        return chord.tones().stream()
+                .filter(tone -> tone.letter() == note.letter() && !tone.equals(note))
+                .findFirst();
+    }
+
+    String text() {
+        return (mend ? "mend " : "") + key.degreeOf(note) + " over " + Numeral.onDegree(chord, key);
+    }
+}

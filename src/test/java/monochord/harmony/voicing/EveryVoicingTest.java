@@ -1,0 +1,218 @@
+package monochord.harmony.voicing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import monochord.harmony.Progression;
+import monochord.theory.Chord;
+import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Pitch;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Laws that hold in all keys. The rules are worked out anew here.
+ *
+ * <p>Sources: doubling and ranges, Integrated Music Theory (open university course text), lesson 10a, and Open Music Theory
+ * (2014); low limits, a trade rule as music shops print it; five fingers and an octave's reach, common practice.
+ */
+class EveryVoicingTest {
+    private static final List<String> PROGRESSIONS = List.of(
+            "IV I V bVI V I",
+            "IV I Vsus4 bVImaj7 Vsus4 I",
+            "I vi ii7 V7 I",
+            "Imaj7 bIIImaj7 bVImaj7 iiø7 V7 I",
+            "I V7/ii ii V7 I6 iv bVII I",
+            "I bII viio7 i V9 Iadd9",
+            "i VI III VII i");
+    private static final Map<Integer, String> LOWEST = Map.ofEntries(
+            Map.entry(1, "E3"),
+            Map.entry(2, "Eb3"),
+            Map.entry(3, "C3"),
+            Map.entry(4, "B2"),
+            Map.entry(5, "A2"),
+            Map.entry(6, "B1"),
+            Map.entry(7, "C#2"),
+            Map.entry(8, "F2"),
+            Map.entry(9, "F2"),
+            Map.entry(10, "F2"),
+            Map.entry(11, "F2"));
+
+    private static Stream<Key> keys() {
+        return Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream());
+    }
+
+    private static Task task(String progression, Key key, Style style, int reach) {
+        return Task.of(Progression.parse(progression, key), style).within(new Reach(reach));
+    }
+
+    @ParameterizedTest(name = "{0}: every voicing keeps every rule, in all keys, within an octave, a ninth and a tenth")
+    @EnumSource(Style.class)
+    void everyRuleIsKept(Style style) {
+        List<String> faults = new ArrayList<>();
+        keys().forEach(key -> {
+            for (String progression : PROGRESSIONS) {
+                if (style == Style.CHOIR && progression.contains("9")) {
+                    continue;
+                }
+                for (int reach = 8; reach <= 10; reach++) {
+                    Task task = task(progression, key, style, reach);
+                    List<Voicing> voicings = Search.best(task).voicings();
+                    for (int i = 0; i < voicings.size(); i++) {
+                        check(voicings.get(i), task, i, faults);
+                    }
+                }
+            }
+        });
+        assertEquals(List.of(), faults.stream().limit(20).toList());
+    }
+
+    private static void check(Voicing voicing, Task task, int index, List<String> faults) {
+        Chord chord = task.chords().get(index);
+        String where = ": " + chord + " in " + task.key() + " as " + voicing;
+        List<Pitch> pitches = voicing.pitches();
+        List<Integer> keys = pitches.stream().map(Pitch::midiNumber).toList();
+        for (Pitch pitch : pitches) {
+            if (!chord.holds(pitch.name()) && !pitch.name().equals(chord.bass())) {
+                faults.add("stranger " + pitch + where);
+            }
+        }
+        for (Interval interval : chord.kind().intervals()) {
+            NoteName tone = chord.root().plus(interval);
+            boolean mayGo =
+                    interval.equals(Interval.PERFECT_FIFTH) || task.style() == Style.SHELL && interval.number() > 7;
+            if (!mayGo && pitches.stream().noneMatch(pitch -> pitch.name().equals(tone))) {
+                faults.add("missing " + tone + where);
+            }
+        }
+        if (!pitches.get(0).name().equals(chord.bass())) {
+            faults.add("bass" + where);
+        }
+        for (int i = 1; i < keys.size(); i++) {
+            if (keys.get(i) <= keys.get(i - 1)) {
+                faults.add("crossing" + where);
+            }
+            for (int j = 0; j < i; j++) {
+                int interval = keys.get(i) - keys.get(j);
+                if (interval < 12
+                        && keys.get(j) < Pitch.parse(LOWEST.get(interval)).midiNumber()) {
+                    faults.add("mud" + where);
+                }
+            }
+        }
+        int span = List.of(12, 14, 16).get(task.reach().steps() - 8);
+        for (List<Pitch> hand : List.of(voicing.left(), voicing.right())) {
+            int ends = hand.get(hand.size() - 1).midiNumber() - hand.get(0).midiNumber();
+            if (ends > span || hand.size() > 5) {
+                faults.add("hand" + where);
+            }
+        }
+        if (keys.get(0) < 36 || keys.get(keys.size() - 1) > 79) {
+            faults.add("range" + where);
+        }
+        doubled(pitches, chord, task.key(), faults, where);
+    }
+
+    /**
+     * Root, third and perfect fifth may be doubled, if they belong to the key and are not its leading note. Where a chord
+     * has too few of these for so many voices, another of the three may sound twice, but never the leading note.
+     */
+    private static void doubled(List<Pitch> pitches, Chord chord, Key key, List<String> faults, String where) {
+        NoteName leading = key.tonic().plus(Interval.MAJOR_SEVENTH);
+        List<NoteName> frame = Stream.of(
+                        Interval.UNISON, Interval.MINOR_THIRD, Interval.MAJOR_THIRD, Interval.PERFECT_FIFTH)
+                .filter(chord.kind()::holds)
+                .map(chord.root()::plus)
+                .filter(name -> !name.equals(leading))
+                .toList();
+        List<NoteName> free = frame.stream().filter(key::holds).toList();
+        boolean pinched = free.size() < pitches.size() - chord.tones().size();
+        for (NoteName name : pitches.stream().map(Pitch::name).distinct().toList()) {
+            long times =
+                    pitches.stream().filter(pitch -> pitch.name().equals(name)).count();
+            boolean may = free.contains(name) || pinched && times == 2 && frame.contains(name);
+            if (times > 1 && !may) {
+                faults.add("doubled " + name + where);
+            }
+        }
+    }
+
+    @ParameterizedTest(
+            name = "{0}: a progression moved to another key costs the same there, as far as the range lets it")
+    @EnumSource(Style.class)
+    void transpositionMovesTheVoicing(Style style) {
+        Key home = Key.parse("C");
+        int compared = 0;
+        for (String progression : PROGRESSIONS.subList(0, 5)) {
+            Way way = Search.best(task(progression, home, style, 8));
+            for (Key key : Key.majorKeys()) {
+                Interval up = home.tonic().to(key.tonic());
+                for (Interval by : List.of(up, up.minus(Interval.OCTAVE))) {
+                    compared += compare(way, by, task(progression, key, style, 8));
+                }
+            }
+        }
+        assertTrue(compared > 20, "only " + compared);
+    }
+
+    /** The moved voicings cost what they did, but for mud, which is low or not; so the best there costs no more. */
+    private static int compare(Way way, Interval by, Task there) {
+        List<Voicing> moved = way.voicings().stream()
+                .map(voicing -> new Voicing(
+                        voicing.left().stream().map(pitch -> pitch.plus(by)).toList(),
+                        voicing.right().stream().map(pitch -> pitch.plus(by)).toList()))
+                .toList();
+        Cost cost = Weighing.of(there, moved);
+        assertEquals(way.cost().total() - way.cost().mud(), cost.total() - cost.mud(), there::toString);
+        int voices = moved.get(0).pitches().size();
+        for (int i = 0; i < moved.size(); i++) {
+            int[] keys = Weighing.keys(moved.get(i));
+            if (Candidates.of(there, i, voices).stream().noneMatch(one -> java.util.Arrays.equals(one, keys))) {
+                return 0;
+            }
+        }
+        assertTrue(Search.best(there).cost().total() <= cost.total(), there::toString);
+        return 1;
+    }
+
+    @Test
+    @DisplayName("a longer reach never makes the best voicing dearer")
+    void aLongerReachCostsNoMore() {
+        for (Style style : Style.values()) {
+            for (String progression : PROGRESSIONS.subList(0, 4)) {
+                int before = Integer.MAX_VALUE;
+                for (int reach = 8; reach <= 12; reach++) {
+                    int cost = Search.best(task(progression, Key.parse("C"), style, reach))
+                            .cost()
+                            .total();
+                    assertTrue(cost <= before, style + " " + progression + " " + reach);
+                    before = cost;
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "{0}: suspended and with a major seventh the borrowed chord moves less and holds more")
+    @EnumSource(Style.class)
+    void suspensionsAndSeventhsHoldThingsTogether(Style style) {
+        for (Key key : Key.majorKeys()) {
+            Way plain = Search.best(task("IV I V bVI V I", key, style, 8));
+            Way dressed = Search.best(task("IV I Vsus4 bVImaj7 Vsus4 I", key, style, 8));
+            Tally blocks = Explanation.of(plain).plainTally();
+            assertTrue(dressed.tally().moved() < plain.tally().moved(), key::toString);
+            assertTrue(dressed.tally().held() > plain.tally().held(), key::toString);
+            assertTrue(dressed.tally().parallels() <= plain.tally().parallels(), key::toString);
+            assertTrue(dressed.tally().parallels() < blocks.parallels(), key::toString);
+            assertTrue(dressed.tally().moved() < blocks.moved(), key::toString);
+            assertTrue(dressed.cost().total() < plain.cost().total(), key::toString);
+        }
+    }
+}
