@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
 
@@ -14,8 +16,8 @@ import monochord.practice.knowing.Knowledge;
  * written at the end of a sitting because opening the record would hold up the first prompt; the record itself stays the
  * truth, and whoever loses this file loses a greeting.
  *
- * <p>Text form: a head line, {@code lesson SLUG TITLE} where there is one, then {@code due TIME SECONDS} for each thing
- * asked so far, time in milliseconds since 1970 in UTC. {@link #read} reads all that {@link #write} writes.
+ * <p>Text form: a head line, {@code lesson SLUG TITLE} where there is one, then {@code due TIME THINGS SECONDS} for each hour
+ * in which something comes back, time in milliseconds since 1970 in UTC. {@link #read} reads all that {@link #write} writes.
  *
  * @param slug of the lesson that follows, empty if none does
  * @param title with its number
@@ -27,26 +29,33 @@ public record Agenda(String slug, String title, List<Entry> entries) {
     private static final String HEAD = "monochord agenda 1";
     private static final String LESSON = "lesson";
     private static final String DUE = "due";
+    private static final long HOUR = 60 * 60 * 1000;
 
     /**
-     * Something that was asked.
+     * Things that come back together.
      *
-     * @param due when it comes back
-     * @param seconds how long a question on it takes
+     * @param due when, in milliseconds since 1970 in UTC
+     * @param seconds how long questions on all of them take
      */
-    public record Entry(long due, int seconds) {}
+    public record Entry(long due, int things, int seconds) {
+        private Entry and(Entry other) {
+            return new Entry(due, things + other.things, seconds + other.seconds);
+        }
+    }
 
     public Agenda {
         entries = List.copyOf(entries);
     }
 
+    /** What comes back within one hour is one entry, for the fewer there are, the sooner they are read. */
     public static Agenda of(String slug, String title, Knowledge knowledge) {
-        List<Entry> entries = new ArrayList<>();
-        knowledge
-                .standings()
-                .forEach((item, standing) ->
-                        entries.add(new Entry(standing.due(), (int) Math.ceil(Due.secondsFor(item, knowledge)))));
-        return new Agenda(slug, title, entries);
+        SortedMap<Long, Entry> byHour = new TreeMap<>();
+        knowledge.standings().forEach((item, standing) -> {
+            long due = (standing.due() / HOUR + 1) * HOUR;
+            int seconds = (int) Math.ceil(Due.secondsFor(item, knowledge));
+            byHour.merge(due, new Entry(due, 1, seconds), Entry::and);
+        });
+        return new Agenda(slug, title, List.copyOf(byHour.values()));
     }
 
     public boolean isEmpty() {
@@ -55,7 +64,11 @@ public record Agenda(String slug, String title, List<Entry> entries) {
 
     /** How many things are due. */
     public int due(long time) {
-        return (int) entries.stream().filter(entry -> entry.due <= time).count();
+        int things = 0;
+        for (Entry entry : entries) {
+            things += entry.due <= time ? entry.things : 0;
+        }
+        return things;
     }
 
     /** How long what is due takes, in whole minutes, 1 at least. */
@@ -82,12 +95,13 @@ public record Agenda(String slug, String title, List<Entry> entries) {
         String title = "";
         List<Entry> entries = new ArrayList<>();
         for (String line : lines.isEmpty() || !lines.get(0).equals(HEAD) ? List.<String>of() : lines) {
-            String[] words = line.split(" ", 3);
+            String[] words = line.split(" ", line.startsWith(DUE) ? 4 : 3);
             if (words[0].equals(LESSON)) {
                 slug = words[1];
                 title = words[2];
             } else if (words[0].equals(DUE)) {
-                entries.add(new Entry(Long.parseLong(words[1]), Integer.parseInt(words[2])));
+                entries.add(
+                        new Entry(Long.parseLong(words[1]), Integer.parseInt(words[2]), Integer.parseInt(words[3])));
             }
         }
         return new Agenda(slug, title, entries);
@@ -110,7 +124,7 @@ public record Agenda(String slug, String title, List<Entry> entries) {
         if (!slug.isEmpty()) {
             lines.add(LESSON + " " + slug + " " + title);
         }
-        entries.forEach(entry -> lines.add(DUE + " " + entry.due + " " + entry.seconds));
+        entries.forEach(entry -> lines.add(DUE + " " + entry.due + " " + entry.things + " " + entry.seconds));
         return lines;
     }
 }

@@ -127,10 +127,18 @@ final class Logbook implements AutoCloseable {
             }
             connection.commit();
         } catch (SQLException failed) {
-            connection.rollback();
+            undo(failed);
             throw failed;
-        } finally {
-            connection.setAutoCommit(true);
+        }
+        connection.setAutoCommit(true);
+    }
+
+    /** On a full disk SQLite has undone everything by itself, and says so; what failed first is what matters. */
+    private void undo(SQLException failed) {
+        try {
+            connection.rollback();
+        } catch (SQLException undone) {
+            failed.addSuppressed(undone);
         }
     }
 

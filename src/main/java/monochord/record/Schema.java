@@ -75,11 +75,22 @@ final class Schema {
                 statement.execute("PRAGMA " + KIND_MARK + " = " + OURS);
                 statement.execute("PRAGMA " + VERSION_MARK + " = " + VERSION);
             }
-        } finally {
             statement.execute("COMMIT");
+        } catch (SQLException failed) {
+            undo(statement, failed);
+            throw failed;
         }
         if (number(statement, "PRAGMA " + KIND_MARK) != OURS) {
             throw new StrangeFile();
+        }
+    }
+
+    /** On a full disk SQLite has undone everything by itself, and says so; what failed first is what matters. */
+    private static void undo(Statement statement, SQLException failed) {
+        try {
+            statement.execute("ROLLBACK");
+        } catch (SQLException undone) {
+            failed.addSuppressed(undone);
         }
     }
 

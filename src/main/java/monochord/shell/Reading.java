@@ -13,6 +13,7 @@ import monochord.shell.answer.Answers;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Usage;
@@ -79,6 +80,10 @@ final class Reading {
         Optional<Verb> verb = verbs.find(word);
         if (verb.isPresent()) {
             return run(verb.get(), text.substring(word.length()).strip());
+        }
+        Optional<Presentation> room = sitting.presentation().filter(open -> open.takes(text));
+        if (room.isPresent()) {
+            return room.get().take(text, sitting);
         }
         return sitting.desk().isOpen() ? answer(text, word) : music(text, word);
     }

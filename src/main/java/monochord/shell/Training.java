@@ -31,6 +31,8 @@ final class Training {
             "borrow in C",
             "key Bb",
             "transpose F C G from C to Eb",
+            "ask interval of P5 in D",
+            "A",
             "lessons",
             "ask borrowed-chord of bVI in A",
             "F A C#",

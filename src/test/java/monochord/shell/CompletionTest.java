@@ -41,6 +41,8 @@ class CompletionTest {
             "why",
             "skip",
             "check",
+            "present",
+            "back",
             "help",
             "quit");
 

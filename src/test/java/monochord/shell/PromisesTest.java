@@ -314,6 +314,24 @@ class PromisesTest {
                 json("transpose Gm in Bb capo 3"));
     }
 
+    /** Held, up or down by hand: C stays, F and A step down, the bass falls a fourth: 0 + 1 + 2 + 5 half steps. */
+    @Test
+    void voicesAProgressionForTwoHands() {
+        String whole = json("voice F C in C");
+        assertEquals(
+                "{\"key\":\"C major\",\"style\":\"close\",\"reach\":8,\"voicings\":["
+                        + "{\"symbol\":\"F\",\"left\":[\"F2\"],\"right\":[\"C4\",\"F4\",\"A4\"]},"
+                        + "{\"symbol\":\"C\",\"left\":[\"C2\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
+                        + "\"cost\":8,\"moved\":8,\"parallels\":0,\"held\":1,\"next\":[{",
+                whole.substring(0, whole.indexOf("\"next\":[") + 9));
+        assertEquals(
+                "\"plain\":{\"voicings\":["
+                        + "{\"symbol\":\"F\",\"left\":[\"F3\"],\"right\":[\"F4\",\"A4\",\"C5\"]},"
+                        + "{\"symbol\":\"C\",\"left\":[\"C3\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
+                        + "\"cost\":64,\"moved\":20,\"parallels\":3,\"held\":0}}",
+                whole.substring(whole.indexOf("\"plain\"")));
+    }
+
     private static String pair(int lower, int upper, String motion, String parallel, String repeated) {
         return "{\"lower\":" + lower + ",\"upper\":" + upper + ",\"motion\":\"" + motion + "\",\"parallel\":" + parallel
                 + ",\"contrary\":null,\"repeated\":" + repeated + "}";
@@ -413,6 +431,8 @@ class PromisesTest {
             degree-quality of 3 in Eb        | minor      | right      | null             | 0
             degree-quality of 3 in Eb        | major      | wrong      | quality-of-the-key | 1
             borrowed-source of bVI in D      | B minor    | wrong      | relative-for-parallel | 1
+            voicing of Vsus4 in C            | G2 D3 / C4 G4 | right   | null             | 0
+            voicing of Vsus4 in C            | G2 D3 / B3 G4 | wrong   | third-kept       | 1
             suspension of Vsus4 in C         | G B C D    | nearly     | third-kept       | 1
             seventh-spelling of Cmaj7        | C E G Bb   | nearly     | wrong-seventh    | 1
             inversion of C/E                 | Em         | wrong      | bass-for-root    | 1

@@ -20,15 +20,19 @@ import monochord.theory.TriadQuality;
  * whatever follows in enough songs. A way on is kept if a {@link Reason} leads there.
  */
 public final class After {
-    private static final List<String> IN_MAJOR =
-            List.of("I", "ii", "iii", "IV", "V", "vi", "bVI", "bVII", "iv", "bIII", "iio", "bII", "i", "v");
-    private static final List<String> IN_MINOR =
-            List.of("i", "iv", "V", "VI", "VII", "III", "iio", "v", "IV", "bII", "viio");
-    private static final List<String> IN_BOTH = List.of("V7sus4", "V7/V", "Cad64");
-    private static final List<String> DOMINANTS_IN_MAJOR = List.of("V7/vi", "V7/ii", "V7/IV");
-    private static final List<String> DOMINANTS_IN_MINOR = List.of("V7/iv", "V7/VI", "V7/III");
+    private static final List<Numeral> IN_MAJOR =
+            numerals("I", "ii", "iii", "IV", "V", "vi", "bVI", "bVII", "iv", "bIII", "iio", "bII", "i", "v");
+    private static final List<Numeral> IN_MINOR =
+            numerals("i", "iv", "V", "VI", "VII", "III", "iio", "v", "IV", "bII", "viio");
+    private static final List<Numeral> IN_BOTH = numerals("V7sus4", "V7/V", "Cad64");
+    private static final List<Numeral> DOMINANTS_IN_MAJOR = numerals("V7/vi", "V7/ii", "V7/IV");
+    private static final List<Numeral> DOMINANTS_IN_MINOR = numerals("V7/iv", "V7/VI", "V7/III");
 
     private After() {}
+
+    private static List<Numeral> numerals(String... names) {
+        return Stream.of(names).map(Numeral::parse).toList();
+    }
 
     /** Every way on from the chord that has a reason, the best first. */
     public static List<Way> ways(Numeral from, Key key, Corpus corpus) {
@@ -42,7 +46,6 @@ public final class After {
     /** The ways into a chord, from the key's own chords first, then from borrowed ones, the likeliest first. */
     public static List<Way> approaches(Numeral to, Key key) {
         return usual(key).stream()
-                .map(Numeral::parse)
                 .filter(from -> from.in(key).kind().quality() != TriadQuality.SUSPENDED)
                 .filter(from -> from.form() == Numeral.Form.DEGREE && from.target() == null)
                 .filter(from -> !isSameTriad(from.in(key), to.in(key)))
@@ -80,9 +83,7 @@ public final class After {
         Chord here = from.in(key);
         List<Numeral> resolutions = Reason.resolutions(from, key);
         resolutions.forEach(numeral -> found.put(numeral.in(key), numeral));
-        Stream.of(
-                        usual(key).stream().map(Numeral::parse),
-                        corpus.followers(from, key).stream().map(numeral -> inKey(numeral, key)))
+        Stream.of(usual(key).stream(), corpus.followers(from, key).stream().map(numeral -> inKey(numeral, key)))
                 .flatMap(numerals -> numerals)
                 .filter(numeral -> !isSameTriad(numeral.in(key), here))
                 .filter(numeral ->
@@ -91,8 +92,8 @@ public final class After {
         return List.copyOf(found.values());
     }
 
-    private static List<String> usual(Key key) {
-        List<String> names = new ArrayList<>(key.isMinor() ? IN_MINOR : IN_MAJOR);
+    private static List<Numeral> usual(Key key) {
+        List<Numeral> names = new ArrayList<>(key.isMinor() ? IN_MINOR : IN_MAJOR);
         names.addAll(IN_BOTH);
         names.addAll(key.isMinor() ? DOMINANTS_IN_MINOR : DOMINANTS_IN_MAJOR);
         return names;

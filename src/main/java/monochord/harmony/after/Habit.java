@@ -2,6 +2,8 @@ package monochord.harmony.after;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -25,7 +27,8 @@ import monochord.theory.TriadQuality;
 record Habit(String from, String to, int weight, String reason) {
     private static final Pattern NUMERALS = Pattern.compile("\\{([^}]*)}");
 
-    private static final List<Habit> ALL = """
+    private static final Map<String, Habit> ALL =
+            """
             bVI  | bVII | 6 | the walk up {bVI bVII I}
             bVII | I    | 6 | the last step of the walk up {bVI bVII I}
             bVII | IV   | 6 | the double plagal way home: {bVII IV I}
@@ -36,10 +39,10 @@ record Habit(String from, String to, int weight, String reason) {
             bVI  | bIII | 4 | fourths falling all the way home, {bVI bIII bVII IV I}
             bVI  | bII  | 3 | the root falls a fifth, darker still
             bVI  | iv   | 3 | the root falls a third, two tones stay
-            bVI  | IV   | 3 | the third of the mode turns back to major: the key's own subdominant
+            bVI  | IV   | 3 | the root falls a third into the major subdominant
             bVI  | I    | 4 | straight home by a third, around the tonic that both share
             bIII | bVII | 4 | fourths falling, {bIII bVII IV I}
-            bIII | IV   | 4 | the root climbs a whole step, out of the colour into the key's own subdominant
+            bIII | IV   | 4 | the root climbs a whole step into the major subdominant
             bIII | bVI  | 4 | the root falls a fifth
             bIII | I    | 3 | straight home by a third, around the fifth that both share
             iv   | I    | 6 | the minor plagal way home: the lowered sixth sinks a half step to the fifth
@@ -56,6 +59,7 @@ record Habit(String from, String to, int weight, String reason) {
             i    | I    | 3 | only the third moves: the light changes
             i    | iv   | 5 | the root falls a fifth
             i    | IV   | 3 | the subdominant with the raised sixth in it: the dorian colour
+            i    | bIII | 3 | the root rises a third: two tones stay, and the light comes in
             i    | bVI  | 4 | two tones stay
             i    | bVII | 4 | a whole step down
             V    | I    | 6 | home: the leading note rises, the root falls a fifth
@@ -120,7 +124,7 @@ record Habit(String from, String to, int weight, String reason) {
             bvii | I    | 2 | a whole step up, home
             bvii | IV   | 2 | the root falls a fourth: the light returns
             I    | iv   | 3 | the subdominant with its third lowered
-            """.lines().map(Habit::row).toList();
+            """.lines().map(Habit::row).collect(Collectors.toMap(habit -> habit.from + " " + habit.to, habit -> habit));
 
     private static Habit row(String line) {
         String[] cells = Arrays.stream(line.split("\\|")).map(String::strip).toArray(String[]::new);
@@ -130,20 +134,27 @@ record Habit(String from, String to, int weight, String reason) {
     /** The habit that leads from one chord to another, if there is one. */
     static Optional<Habit> of(Numeral from, Numeral to, Key key) {
         boolean leadsElsewhere = from.target() != null || to.target() != null || isSuspended(to, key);
-        List<String> first = names(from, key);
-        List<String> second = names(to, key);
-        return ALL.stream()
-                .filter(habit -> !leadsElsewhere && first.contains(habit.from) && second.contains(habit.to))
-                .findFirst();
+        List<String> first = names(from, key, "i", "I");
+        List<String> second = names(to, key, "I", "i");
+        return leadsElsewhere
+                ? Optional.empty()
+                : first.stream()
+                        .flatMap(name -> second.stream().map(next -> ALL.get(name + " " + next)))
+                        .filter(Objects::nonNull)
+                        .findFirst();
     }
 
-    /** A suspended chord goes where its major chord goes; in minor the minor chord on 1 is the tonic. */
-    private static List<String> names(Numeral numeral, Key key) {
+    /**
+     * A suspended chord goes where its major chord goes; in minor the minor chord on 1 is the tonic.
+     *
+     * @param minorTonic the names it is looked up by, the nearer first
+     */
+    private static List<String> names(Numeral numeral, Key key, String... minorTonic) {
         Numeral triad = isSuspended(numeral, key)
                 ? Numeral.of(numeral.degree(), numeral.alteration(), ChordKind.MAJOR)
                 : numeral;
         List<String> names = Corpus.names(triad, key);
-        return key.isMinor() && names.contains("i") ? List.of("I", "i") : names;
+        return key.isMinor() && names.contains("i") ? List.of(minorTonic) : names;
     }
 
     private static boolean isSuspended(Numeral numeral, Key key) {

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import monochord.harmony.Borrowing;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -62,10 +61,8 @@ final class Reasons {
     }
 
     private void borrowed() {
-        List<Scale> sources = Borrowing.borrowedFrom(to.chord, key);
-        String source = sources.isEmpty()
-                ? key.parallel().scale().write(Signs.MUSIC)
-                : sources.get(0).write(Signs.MUSIC);
+        Scale nearest = to.sources.isEmpty() ? key.parallel().scale() : to.sources.get(0);
+        String source = nearest.write(Signs.MUSIC);
         reasons.add(new Reason(
                 Weights.BORROWED - Worth.farther(to),
                 name(to) + " is borrowed from " + source + " and does what " + name(from) + " did."));

@@ -1,5 +1,6 @@
 package monochord.harmony.colour;
 
+import java.util.List;
 import monochord.harmony.Borrowing;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -8,6 +9,7 @@ import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Numeral;
+import monochord.theory.Scale;
 import monochord.theory.TriadQuality;
 
 /**
@@ -24,19 +26,21 @@ final class Shade {
     final long tones;
     /** Tones the key does not have. */
     final long outside;
-    /** The root and the bass as degrees of the major scale. */
+    /** The root as a degree of the major scale. */
     final Degree root;
 
-    final Degree bass;
-    final boolean own;
+    /** Where a borrowed chord comes from, nearest first. */
+    final List<Scale> sources;
+
+    private final int bassKey;
 
     Shade(Chord chord, Numeral numeral, Colour colour, Key key) {
         this.chord = chord;
         this.numeral = numeral;
         this.colour = colour;
         this.root = key.degreeOf(chord.root());
-        this.bass = key.degreeOf(chord.bass());
-        this.own = Borrowing.isOwn(chord, key);
+        this.bassKey = chord.bass().pitchClass();
+        this.sources = colour == Colour.BORROWED ? Borrowing.borrowedFrom(chord, key) : List.of();
         long all = 0;
         long foreign = 0;
         for (NoteName tone : chord.tones()) {
@@ -69,7 +73,7 @@ final class Shade {
     }
 
     boolean bassMovesByHalfStep(Shade next) {
-        int up = Math.floorMod(next.bass.semitones() - bass.semitones(), 12);
+        int up = Math.floorMod(next.bassKey - bassKey, 12);
         return up == 1 || up == 11;
     }
 

@@ -10,10 +10,12 @@ import monochord.theory.Pitch;
 
 /**
  * A progression as a beginner plays it: the right hand takes every chord in root position, each root on the key nearest to
- * the one before, and the left hand the bass, an octave below.
+ * the one before between F3 and C5, and the left hand the bass, an octave below.
  */
 public final class Plain {
     private static final Pitch HOME = Pitch.parse("C4");
+    private static final Pitch LOWEST = Pitch.parse("F3");
+    private static final Pitch HIGHEST = Pitch.parse("C5");
 
     private Plain() {}
 
@@ -48,9 +50,10 @@ public final class Plain {
     }
 
     /** The octave nearest to the last root; where two are as near, to middle C, then the lower. */
-    private static Pitch nearest(NoteName root, Pitch last) {
-        Pitch above = Pitch.atOrAbove(root, last);
+    private static Pitch nearest(NoteName name, Pitch last) {
+        Pitch above = Pitch.atOrAbove(name, last);
         return Stream.of(above.minus(Interval.OCTAVE), above)
+                .filter(root -> root.midiNumber() >= LOWEST.midiNumber() && root.midiNumber() <= HIGHEST.midiNumber())
                 .min((a, b) -> {
                     int byStep = Integer.compare(distance(a, last), distance(b, last));
                     return byStep != 0 ? byStep : Integer.compare(distance(a, HOME), distance(b, HOME));

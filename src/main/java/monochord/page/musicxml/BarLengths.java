@@ -1,5 +1,7 @@
 package monochord.page.musicxml;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import monochord.theory.Beats;
 
@@ -11,13 +13,21 @@ import monochord.theory.Beats;
  * @param count full bars
  */
 record BarLengths(Beats bar, Beats pickup, int count) {
+    /** The length that most bars have, of equally many the longer. */
+    private static Beats commonest(List<Beats> bars) {
+        return bars.stream()
+                .max(Comparator.comparingInt((Beats beats) -> Collections.frequency(bars, beats))
+                        .thenComparing(Comparator.naturalOrder()))
+                .orElseThrow();
+    }
+
     static BarLengths of(List<Beats> lengths) throws SheetFault {
         List<Beats> bars = lengths.stream().filter(beats -> !beats.isZero()).toList();
         if (bars.isEmpty()) {
             throw new SheetFault("its bars are empty");
         }
         int last = bars.size() - 1;
-        Beats bar = last >= 2 ? bars.get(1) : bars.get(0).longerOf(bars.get(last));
+        Beats bar = last >= 2 ? commonest(bars) : bars.get(0).longerOf(bars.get(last));
         Beats first = bars.get(0);
         boolean pickup = last > 0 && first.compareTo(bar) < 0;
         for (int i = 0; i <= last; i++) {

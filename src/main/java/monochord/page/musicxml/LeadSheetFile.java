@@ -28,6 +28,19 @@ public final class LeadSheetFile {
     private static final long LARGEST = 10L << 20;
     private static final String ROOT = "score-partwise";
 
+    /** What the library knows of the format: slow to set up, so once, when the first file is read. */
+    private static final class Format {
+        static final JAXBContext KNOWN = known();
+
+        private static JAXBContext known() {
+            try {
+                return JAXBContext.newInstance(ScorePartwise.class);
+            } catch (JAXBException missing) {
+                throw new IllegalStateException("the MusicXML library is not whole", missing);
+            }
+        }
+    }
+
     private LeadSheetFile() {}
 
     /**
@@ -61,7 +74,7 @@ public final class LeadSheetFile {
         try (InputStream in = Files.newInputStream(file)) {
             XMLStreamReader reader = factory().createXMLStreamReader(in);
             toRoot(reader);
-            return JAXBContext.newInstance(ScorePartwise.class)
+            return Format.KNOWN
                     .createUnmarshaller()
                     .unmarshal(reader, ScorePartwise.class)
                     .getValue();

@@ -30,8 +30,8 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
         ways(text, "Left", setting.exit(), Way::numeral);
         text.line(tune(setting));
         text.line(
-                "The rule about the tune is common practice, no source. More ways on: after " + borrowed.numeral()
-                        + ".",
+                "The rule about the tune is common practice, no source. More ways on: after "
+                        + borrowed.numeral().write(Signs.MUSIC) + ".",
                 Style.QUIET);
         text.line("A changed chord is agreed with the band before anyone plays it.", Style.QUIET);
         return text.build().in(look.signs()).wrapped(look.width());

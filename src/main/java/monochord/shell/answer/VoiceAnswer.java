@@ -114,11 +114,10 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                 .put("reach", task().reach().steps());
         voicings(json, best().voicings());
         numbers(json, best().cost().total(), explanation.tally());
-        json.put(
+        json.objects(
                 "next",
-                ways.subList(1, ways.size()).stream()
-                        .map(way -> way.cost().total())
-                        .toList());
+                ways.subList(1, ways.size()),
+                (next, way) -> numbers(next, way.cost().total(), way.tally()));
         json.object("plain", plain -> {
             voicings(plain, explanation.plain());
             numbers(plain, explanation.plainCost().total(), explanation.plainTally());

@@ -43,6 +43,19 @@ public final class Course {
         return walk != null;
     }
 
+    /** Begins to take a lesson with a room, or says what is wrong with it. */
+    public Answer present(LibraryEntry entry, Key key, Sitting sitting) {
+        Reading reading = library().read(entry);
+        if (reading.lesson().isPresent() && reading.isSound()) {
+            return sitting.present(new Presentation(reading.lesson().get(), majorKey(key), sitting.nextSeed()));
+        }
+        return faults(entry, reading);
+    }
+
+    private static Answer faults(LibraryEntry entry, Reading reading) {
+        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults(), true)));
+    }
+
     /** Begins a lesson of the library, or says what is wrong with it. */
     public Answer begin(LibraryEntry entry, Key key, Sitting sitting) {
         Reading reading = library().read(entry);
@@ -50,11 +63,11 @@ public final class Course {
             last = entry;
             return begin(reading.lesson().get(), majorKey(key), sitting);
         }
-        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults(), true)));
+        return faults(entry, reading);
     }
 
     /** Lessons go through the fifteen major keys: the key itself if it is one, else the nearest that is. */
-    private static Key majorKey(Key key) {
+    static Key majorKey(Key key) {
         return Transposition.inUse(key.mode() == Mode.IONIAN ? key : key.relative());
     }
 

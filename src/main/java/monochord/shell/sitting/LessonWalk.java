@@ -50,8 +50,13 @@ final class LessonWalk {
         this.lesson = lesson;
         this.key = key;
         this.filling = new Filling(key);
-        lesson.parts().forEach(part -> ahead.addAll(byHeading(part)));
+        this.ahead.addAll(sections(lesson));
         this.length = ahead.size();
+    }
+
+    /** The parts of a lesson, prose cut before each heading. */
+    static List<Part> sections(Lesson lesson) {
+        return lesson.parts().stream().flatMap(part -> byHeading(part).stream()).toList();
     }
 
     /** Prose is cut before each heading, so that the walk can rest there. */
@@ -172,13 +177,18 @@ final class LessonWalk {
     }
 
     private boolean listen(List<String> lines, List<Answer> page, Sitting sitting) {
+        page.add(played(lines, key, sitting));
+        page.add(Saying.of(ahead.isEmpty() ? "play hears it again." : "Enter goes on; play hears it again."));
+        return true;
+    }
+
+    /** Plays these, one after the other. */
+    static Answer played(List<String> lines, Key key, Sitting sitting) {
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
         Performance performance = Performance.of(inTurn(music)).in(key);
-        page.add(new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance)));
         sitting.remember(performance, music);
-        page.add(Saying.of(ahead.isEmpty() ? "play hears it again." : "Enter goes on; play hears it again."));
-        return true;
+        return new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance));
     }
 
     private static Score inTurn(List<Music> music) {

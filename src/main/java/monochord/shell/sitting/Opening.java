@@ -38,10 +38,10 @@ public final class Opening {
         int due = agenda.due(time);
         return switch (due) {
             case 0 -> "Good day. Nothing is due today.";
-            case 1 -> "Good day. One thing is due, a minute's work: Enter brings it back.";
+            case 1 -> "Good day. One thing is due; Enter brings it back.";
             default ->
                 "Good day. " + due + " things are due, some " + agenda.minutes(time)
-                        + " min in all: Enter brings them back, weakest first.";
+                        + " min; Enter begins with the weakest.";
         };
     }
 

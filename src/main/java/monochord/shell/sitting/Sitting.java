@@ -2,6 +2,7 @@ package monochord.shell.sitting;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.harmony.Music;
 import monochord.practice.Grade;
@@ -29,6 +30,7 @@ public final class Sitting {
     private final Desk desk;
     private Drill drill;
     private Opening opening;
+    private Presentation presentation;
     private Key key = Key.major(NoteName.C);
     private Music lastMusic;
     private Performance lastPerformance;
@@ -146,6 +148,7 @@ public final class Sitting {
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer drill(List<Turn> turns) {
         setAside();
+        presentation = null;
         drill = new Drill(turns);
         return nextInDrill();
     }
@@ -160,6 +163,7 @@ public final class Sitting {
 
     /** Nothing is open any more, for a lesson begins. */
     void clearForLesson() {
+        presentation = null;
         desk.clearForLesson();
         drill = null;
     }
@@ -220,8 +224,37 @@ public final class Sitting {
         }
     }
 
+    /** Begins to take a lesson with a room; the learner's own lesson waits. */
+    Answer present(Presentation begun) {
+        setAside();
+        drill = null;
+        presentation = begun;
+        return goOn();
+    }
+
+    /** The lesson that is being taken with a room, if one is. */
+    public Optional<Presentation> presentation() {
+        return Optional.ofNullable(presentation);
+    }
+
+    /** Ends it. */
+    public Answer endPresentation() {
+        presentation = null;
+        return Saying.of("The lesson is closed; nothing of it was kept.");
+    }
+
     /** What comes next when the learner only says go on. */
     public Answer goOn() {
+        return presentation == null ? goOnAlone() : present();
+    }
+
+    private Answer present() {
+        Answer next = presentation.goOn(this);
+        presentation = presentation.isOver() ? null : presentation;
+        return next;
+    }
+
+    private Answer goOnAlone() {
         if (desk.isOpen() && !desk.isTried()) {
             return new AskAnswer(desk.question());
         }

@@ -22,8 +22,7 @@ final class FitVerb implements Verb {
                         "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET",
                         "say what each note of a tune does over its chord, and what would fit",
                         EXAMPLE,
-                        "fit G4:2 E4 D4 | C4:4 over bVI | I in D",
-                        "fit --file tune.musicxml")
+                        "fit G4:2 E4 D4 | C4:4 over bVI | I in D")
                 .withSmallWords("over", "in")
                 .withOptions("file");
     }

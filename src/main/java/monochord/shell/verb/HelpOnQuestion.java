@@ -39,6 +39,9 @@ enum HelpOnQuestion implements Verb {
     SKIP("skip", "leave the open question, this part of the lesson, or the run of questions") {
         @Override
         Answer help(Sitting sitting) {
+            if (sitting.presentation().isPresent()) {
+                return sitting.endPresentation();
+            }
             if (sitting.isDrilling()) {
                 return sitting.endDrill();
             }

@@ -36,7 +36,7 @@ final class LearnVerb implements Verb {
     }
 
     /** Lessons are written for major keys; the minor ones come up inside them. */
-    private static Key majorKey(String text) {
+    static Key majorKey(String text) {
         Key key = Key.parse(text);
         if (key.isMinor() || !key.isInUse()) {
             throw Unreadable.because(
@@ -51,7 +51,7 @@ final class LearnVerb implements Verb {
                         sentence.whole(), 0, "a lesson", "there is none after the last", "learn 1.1"));
     }
 
-    private static LibraryEntry find(Library library, String text) {
+    static LibraryEntry find(Library library, String text) {
         return library.find(text)
                 .orElseThrow(() -> Unreadable.because(
                         text,

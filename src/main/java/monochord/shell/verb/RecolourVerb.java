@@ -24,8 +24,7 @@ final class RecolourVerb implements Verb {
                         "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET",
                         "propose where a progression could take a colour, and why",
                         "recolour IV I V vi V I in C",
-                        "recolour F C G Am in C under A4:2 G4 B4 C5",
-                        "recolour --file tune.musicxml")
+                        "recolour F C G Am in C under A4:2 G4 B4 C5")
                 .withSmallWords("in", "under")
                 .withOptions("file");
     }

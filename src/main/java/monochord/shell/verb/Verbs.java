@@ -35,6 +35,8 @@ public final class Verbs {
                 new ProgressVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
         verbs.add(new CheckVerb());
+        verbs.add(new PresentVerb());
+        verbs.add(new BackVerb());
         verbs.add(new HelpVerb(this));
         verbs.add(new QuitVerb());
         verbs.forEach(verb -> byWord.put(verb.usage().word(), verb));

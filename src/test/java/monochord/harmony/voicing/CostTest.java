@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.theory.Chord;
+import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
@@ -133,6 +135,25 @@ class CostTest {
                 1,
                 voicing.pitches().stream()
                         .filter(pitch -> pitch.name().toString().equals("D"))
+                        .count());
+    }
+
+    @Test
+    @DisplayName(
+            "root position moves to the nearest root, and stays in the middle of the keyboard however long it goes on")
+    void rootPosition() {
+        List<Chord> row =
+                Stream.of("F", "C", "G", "Ab", "C/E", "Fmaj7").map(Chord::parse).toList();
+        assertEquals(
+                "F3 | F4 A4 C5, C3 | C4 E4 G4, G2 | G3 B3 D4, Ab2 | Ab3 C4 Eb4, E2 | C4 E4 G4, F3 | F4 A4 C5 E5",
+                Plain.of(row).stream().map(Voicing::toString).collect(Collectors.joining(", ")));
+        List<Chord> up = Stream.iterate(Chord.parse("C"), chord -> chord.plus(Interval.MAJOR_SECOND))
+                .limit(40)
+                .toList();
+        assertEquals(
+                40,
+                Plain.of(up).stream()
+                        .filter(voicing -> voicing.top().midiNumber() < 84)
                         .count());
     }
 

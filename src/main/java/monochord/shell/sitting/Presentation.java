@@ -1,0 +1,125 @@
+package monochord.shell.sitting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import monochord.harmony.MusicText;
+import monochord.lesson.Filling;
+import monochord.lesson.Lesson;
+import monochord.lesson.Part;
+import monochord.practice.Question;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.AskAnswer;
+import monochord.shell.answer.MusicAnswer;
+import monochord.shell.answer.ProseAnswer;
+import monochord.shell.answer.Saying;
+import monochord.shell.answer.VerdictAnswer;
+import monochord.shell.answer.Wide;
+import monochord.theory.Key;
+
+/**
+ * A lesson before a room: one thing at a time, widely set. Answers that are called out are typed and held; Enter gives
+ * the verdict on each and the way to the answer. Nothing of it is kept, for it is no one learner's answer.
+ */
+public final class Presentation {
+    private static final String IN = "in ";
+
+    private final Lesson lesson;
+    private final long seed;
+    private final List<String> called = new ArrayList<>();
+    private Key key;
+    private List<Step> steps;
+    private int at = -1;
+    private boolean told;
+
+    /** @param question null for a part that asks nothing */
+    private record Step(Part part, Question question) {}
+
+    Presentation(Lesson lesson, Key key, long seed) {
+        this.lesson = lesson;
+        this.seed = seed;
+        settle(key);
+    }
+
+    /** The same questions come again in another key, and when one goes back. */
+    private void settle(Key newKey) {
+        key = newKey;
+        steps = new ArrayList<>();
+        for (Part part : LessonWalk.sections(lesson)) {
+            if (part instanceof Part.Ask ask) {
+                ask.questions(key, seed + steps.size()).forEach(question -> steps.add(new Step(part, question)));
+            } else if (!(part instanceof Part.Code)) {
+                steps.add(new Step(part, null));
+            }
+        }
+    }
+
+    boolean isOver() {
+        return at >= steps.size();
+    }
+
+    private boolean isAsking() {
+        return at >= 0 && !isOver() && steps.get(at).question != null && !told;
+    }
+
+    /** Whether a line is meant for it: another key, or an answer that was called out. */
+    public boolean takes(String line) {
+        return line.toLowerCase(Locale.ROOT).startsWith(IN) || isAsking();
+    }
+
+    /** Takes such a line. */
+    public Answer take(String line, Sitting sitting) {
+        if (line.toLowerCase(Locale.ROOT).startsWith(IN)) {
+            settle(Course.majorKey(Key.parse(line.substring(IN.length()).strip())));
+            at = Math.min(at, steps.size() - 1);
+            return shown(sitting);
+        }
+        called.add(line);
+        return Saying.of("Noted. Another answer, or Enter for the verdict.");
+    }
+
+    /** The verdict on what was called out, or the next thing. */
+    Answer goOn(Sitting sitting) {
+        if (isAsking()) {
+            told = true;
+            return told(steps.get(at).question);
+        }
+        at++;
+        return isOver() ? Saying.of("End of " + lesson.title() + ".") : shown(sitting);
+    }
+
+    private Answer told(Question question) {
+        List<Answer> all = new ArrayList<>();
+        for (String answer : called) {
+            all.add(new VerdictAnswer(question, question.judge(answer), ""));
+        }
+        all.add(Saying.of(question.derivation()));
+        return new Wide(new Answers(all));
+    }
+
+    /** The thing before. */
+    public Answer back(Sitting sitting) {
+        at = Math.max(0, at - 1);
+        return shown(sitting);
+    }
+
+    private Answer shown(Sitting sitting) {
+        called.clear();
+        told = false;
+        Step step = steps.get(Math.max(0, at));
+        return step.question != null ? new Wide(new AskAnswer(step.question)) : shown(step.part, sitting);
+    }
+
+    private Answer shown(Part part, Sitting sitting) {
+        if (part instanceof Part.Prose prose) {
+            return new Wide(new ProseAnswer(prose.blocks(), new Filling(key)::of));
+        }
+        if (part instanceof Part.Show show) {
+            return MusicAnswer.of(MusicText.read(show.sentence(), key), key);
+        }
+        List<String> music =
+                part instanceof Part.Compare compare ? compare.music() : List.of(((Part.Listen) part).music());
+        return LessonWalk.played(music, key, sitting);
+    }
+}

@@ -1,0 +1,92 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A lesson before the Thursday class at Lantern Quay. */
+class PresentationTest {
+    private static final String LESSON = """
+            ---
+            title: The lowered sixth
+            grade: 3
+            needs: []
+            skills: [borrowed-chord]
+            ---
+
+            The sixth of ${key} is where we begin.
+
+            ## Spell it
+
+            ```ask
+            skill: borrowed-chord
+            subject: bVI
+            keys: same
+            ```
+
+            ## At home
+
+            Play it in one more key.
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void writeTheLesson() throws IOException {
+        Path book = Files.createDirectories(folder.resolve("lessons/1-colours"));
+        Files.writeString(book.resolve("1-the-lowered-sixth.md"), LESSON);
+    }
+
+    private String room(String... lines) {
+        Run run = new Run.Outside()
+                .withLessons(folder.resolve("lessons"))
+                .atHome(folder.resolve("home"))
+                .typing(String.join("\n", lines) + "\nquit\n")
+                .run();
+        assertEquals("", run.err());
+        return run.out();
+    }
+
+    @Test
+    void theVerdictIsHeldBackUntilEnter() {
+        String before = room("present 1.1 in D", "", "", "B D F#", "Bb D F");
+        assertTrue(before.contains("Noted. Another answer, or Enter for the verdict."), before);
+        assertFalse(before.contains("Yes"), before);
+        String after = room("present 1.1 in D", "", "", "B D F#", "Bb D F", "");
+        assertTrue(after.contains("Yes"), after);
+        assertTrue(after.indexOf("B♭ D F") > after.lastIndexOf("Noted."), after);
+    }
+
+    @Test
+    void oneThingAtATimeAndBackAgain() {
+        String said = room("present 1.1 in D", "", "back");
+        assertEquals(2, said.split("The sixth of D major is where we begin", -1).length - 1, said);
+        assertFalse(said.contains("Play it in one more key"), said);
+    }
+
+    @Test
+    void anotherKeyIsPickedOnTheFly() {
+        String said = room("present 1.1 in D", "in Eb");
+        assertTrue(said.contains("The sixth of E♭ major is where we begin"), said);
+    }
+
+    @Test
+    void itEndsAndNothingIsKept() {
+        String said = room("present 1.1", "", "", "Ab C Eb", "", "", "");
+        assertTrue(said.contains("End of The lowered sixth."), said);
+        assertFalse(Files.exists(folder.resolve("home")));
+    }
+
+    @Test
+    void skipClosesIt() {
+        assertTrue(room("present 1.1", "skip").contains("The lesson is closed; nothing of it was kept."));
+    }
+}

@@ -1,0 +1,145 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What {@code fit} and {@code recolour} promise on the command line. What fits is common practice, no source. */
+class TunesTest {
+    private static final String TUNE = "src/test/resources/monochord/page/musicxml/auld-lang-syne.musicxml";
+
+    @TempDir
+    Path folder;
+
+    private static String json(String sentence) {
+        return Run.of(sentence, "--json").result(0).stripTrailing();
+    }
+
+    private static String note(String pitch, String beat, String beats, String chord, String more) {
+        String name = chord == null ? "null" : "\"" + chord + "\"";
+        return "{\"pitch\":\"" + pitch + "\",\"beat\":" + beat + ",\"beats\":" + beats + ",\"chord\":" + name + ","
+                + more + "}";
+    }
+
+    private static String judged(String role, int weight, boolean held, String change) {
+        String to = change == null ? "null" : "\"" + change + "\"";
+        return "\"role\":\"" + role + "\",\"weight\":" + weight + ",\"held\":" + held + ",\"change\":" + to;
+    }
+
+    @Test
+    void fitsATuneNoteByNote() {
+        assertEquals(
+                "{\"key\":\"C major\",\"notes\":["
+                        + note("E4", "0", "2", "Ab", judged("clash", 16, false, "Eb4")) + ","
+                        + note("D4", "2", "0.5", "G", judged("chord tone", 4, false, null)) + ","
+                        + note("C4", "2.5", "0.3333", "G", judged("passing", 1, false, null)) + ","
+                        + note("B3", "2.8333", "1.1667", "G", judged("chord tone", 3, false, null)) + ","
+                        + note("B3", "4", "0.8333", "C", judged("suspension", 8, true, null)) + ","
+                        + note("C4", "4.8333", "1", "C", judged("chord tone", 2, false, null))
+                        + "],\"friction\":16,\"weight\":34,\"remarks\":[]}",
+                json("fit E4:2 D4:1/2 C4:1/3 B3:2 C4 over bVI V I in C"));
+    }
+
+    @Test
+    void aPickUpStandsBeforeTheFirstBeat() {
+        assertTrue(json("fit G3 | C4:4 over I | in C")
+                .contains(note("G3", "-1", "1", null, judged("free", 4, false, null)) + ","
+                        + note("C4", "0", "4", "C", judged("chord tone", 32, false, null))));
+    }
+
+    @Test
+    void fitsALeadSheet() {
+        String line = json("fit --file " + TUNE);
+        assertTrue(line.startsWith("{\"key\":\"F major\",\"notes\":["), line);
+        assertTrue(line.endsWith("\"friction\":0,\"weight\":192,\"remarks\":[\"Auld Lang Syne, in F major.\"]}"), line);
+        assertTrue(json("fit --file " + TUNE + " over F | % | bVI | IV | in F").contains("\"change\":\"Ab4\""));
+    }
+
+    @Test
+    void recoloursBestFirst() {
+        String line = json("recolour IV I V vi V I in D");
+        assertTrue(
+                line.startsWith("{\"key\":\"D major\",\"ideas\":[{\"at\":3,\"from\":\"vi\",\"to\":\"bVImaj7\","
+                        + "\"symbol\":\"Bbmaj7\",\"colour\":\"borrowed\",\"score\":12,\"reasons\":[\""),
+                line);
+        assertTrue(
+                line.contains("\"best\":[\"Gm(add9)\",\"D\",\"Asus4\",\"Bbmaj7\",\"A\",\"D\"],"
+                        + "\"bestNumerals\":[\"iv(add9)\",\"I\",\"Vsus4\",\"bVImaj7\",\"V\",\"I\"]"),
+                line);
+    }
+
+    @Test
+    void recolouringSaysWhatItDoesToTheTune() {
+        String line = json("recolour IV I V vi V I in C under r:6 E4:2 r:4");
+        assertTrue(line.contains("\"to\":\"bVI\",\"symbol\":\"Ab\""), line);
+        assertTrue(line.contains("\"changes\":[{\"at\":0,\"beat\":6,\"from\":\"E4\",\"to\":\"Eb4\"}]"), line);
+        assertTrue(!line.startsWith("{\"key\":\"C major\",\"ideas\":[{\"at\":3,\"from\":\"vi\",\"to\":\"bVI"), line);
+    }
+
+    @Test
+    void recoloursALeadSheetEndToEnd() {
+        String text = Run.of("recolour --file " + TUNE).result(0);
+        assertTrue(text.contains("Best together"), text);
+        assertTrue(text.contains("band first."), text);
+    }
+
+    @Test
+    void playsTheRecolouredVersionAfterwards() {
+        Run run =
+                new Run.Outside().typing("recolour IV I V vi V I in C\nplay\n").run();
+        assertTrue(run.out().contains("Playing Fm(add9) C Gsus4 A♭maj7 G C in C major at 84."), run::out);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "fit E4:2 D4 C4 over F G Am in C",
+                "fit E4:2 D4:1/32 C4:4 over Abmaj7(#11)/C G Am in Cb",
+                "recolour IV I V vi V I in Gb",
+                "recolour Cm7b5 F7#9 Bbmaj9 N6 in Cb under E4:2 A4 B4"
+            })
+    void staysWithinEightyColumns(String sentence) {
+        for (String manner : List.of("--plain", "--ascii", "--json")) {
+            List<String> lines = Run.of(sentence, manner).result(0).lines().toList();
+            assertTrue(!lines.isEmpty());
+            lines.stream()
+                    .filter(line -> !manner.equals("--json"))
+                    .forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 80, line));
+            lines.stream()
+                    .filter(line -> manner.equals("--ascii"))
+                    .forEach(line -> assertTrue(line.chars().allMatch(c -> c < 128), line));
+        }
+    }
+
+    @Test
+    void badFilesAndSentencesGetOneClearLine() throws IOException {
+        Files.writeString(folder.resolve("broken.xml"), "<score-partwise>\n<part>");
+        Run broken = new Run.Outside().inFolder(folder).run("fit", "--file", "broken.xml");
+        assertEquals(3, broken.status());
+        assertEquals(1, (broken.out() + broken.err()).lines().count());
+        assertTrue((broken.out() + broken.err()).startsWith("broken.xml: it is not well-formed XML at line 2"));
+        assertEquals(
+                3,
+                new Run.Outside()
+                        .inFolder(folder)
+                        .run("recolour", "--file", "no.xml")
+                        .status());
+        assertEquals(2, Run.of("fit E4 over").status());
+        assertEquals(2, Run.of("fit E4").status());
+        assertEquals(2, Run.of("fit over C").status());
+        assertEquals(2, Run.of("recolour").status());
+        assertEquals(2, Run.of("recolour C under H").status());
+        assertEquals(
+                "{\"error\":\"\\\"H\\\" is not a note name: expected a letter from A to G at character 1, found 'H'. "
+                        + "Example: Eb\",\"at\":12}",
+                Run.of("recolour C under C4 H --json").out().strip());
+    }
+}
