@@ -52,7 +52,7 @@ public record Agenda(String slug, String title, List<Entry> entries) {
         SortedMap<Long, Entry> byHour = new TreeMap<>();
         knowledge.standings().forEach((item, standing) -> {
             long due = (standing.due() / HOUR + 1) * HOUR;
-            int seconds = (int) Math.ceil(Due.secondsFor(item, knowledge));
+            int seconds = (int) Math.round(Due.secondsFor(item, knowledge));
             byHour.merge(due, new Entry(due, 1, seconds), Entry::and);
         });
         return new Agenda(slug, title, List.copyOf(byHour.values()));

@@ -71,6 +71,7 @@ class EveryKeyTest {
             "tell",
             "present 1.1",
             "",
+            "back",
             "skip",
             "practise interval",
             "skip",

@@ -97,8 +97,18 @@ class EveryLessonTest {
     }
 
     private static void inEveryKey(LibraryEntry lesson, Learner learner) {
+        in(Key.majorKeys(), lesson, learner);
+    }
+
+    /** The easiest key, one in the middle, and the two farthest out: enough for what does not hang on the spelling. */
+    private static void inFourKeys(LibraryEntry lesson, Learner learner) {
+        List<Key> all = Key.majorKeys();
+        in(List.of(all.get(0), all.get(5), all.get(13), all.get(14)), lesson, learner);
+    }
+
+    private static void in(List<Key> keys, LibraryEntry lesson, Learner learner) {
         Course course = new Course(LESSONS);
-        for (Key key : Key.majorKeys()) {
+        for (Key key : keys) {
             Walk walk = new Walk(course, key.tonic().fifths());
             String last = walk.through(lesson, key, learner);
             Matcher end = END.matcher(last.replaceAll("\\s+", " "));
@@ -130,8 +140,8 @@ class EveryLessonTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void whoAnswersWrongAndSkipsGetsThroughInEveryKey(LibraryEntry lesson) {
-        inEveryKey(lesson, (question, walk) -> {
+    void whoAnswersWrongAndSkipsGetsThrough(LibraryEntry lesson) {
+        inFourKeys(lesson, (question, walk) -> {
             question.mistakes().forEach(mistake -> {
                 Answer answer = walk.sitting.answer(mistake.answer());
                 assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
@@ -145,7 +155,7 @@ class EveryLessonTest {
     @ParameterizedTest
     @MethodSource("lessons")
     void nonsenseIsNeverCountedAgainstTheLearner(LibraryEntry lesson) {
-        inEveryKey(lesson, new Learner() {
+        inFourKeys(lesson, new Learner() {
             @Override
             public Answer meets(Question question, Walk walk) {
                 for (String nonsense : List.of("??", "\0\33[2J", "x".repeat(500), "{\"a\":1}", "\uD834")) {
@@ -166,8 +176,8 @@ class EveryLessonTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void whoTakesHintsGetsThroughInEveryKey(LibraryEntry lesson) {
-        inEveryKey(lesson, (question, walk) -> {
+    void whoTakesHintsGetsThrough(LibraryEntry lesson) {
+        inFourKeys(lesson, (question, walk) -> {
             Desk desk = walk.sitting.desk();
             List<String> hints = List.of(desk.hint(), desk.hint(), desk.hint(), desk.hint());
             assertEquals(question.hints(), hints.subList(0, 3));
@@ -182,10 +192,10 @@ class EveryLessonTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void whoIsToldEverythingGetsThroughInEveryKey(LibraryEntry lesson) {
+    void whoIsToldEverythingGetsThrough(LibraryEntry lesson) {
         Verb tell = new Verbs().find("tell").orElseThrow();
         Sentence nothing = Sentence.parse("", Set.of(), Set.of());
-        inEveryKey(lesson, (question, walk) -> {
+        inFourKeys(lesson, (question, walk) -> {
             Answer told = tell.run(nothing, walk.sitting);
             assertTrue(shown(told).length() > 20, () -> question + ": " + shown(told));
             return told;
