@@ -93,9 +93,14 @@ public final class BandNumber {
                 key.mode() == Mode.AEOLIAN && root.number() == 7 && chord.kind().quality() == TriadQuality.DIMINISHED;
         String accidental = signs.accidental(minorSeventh ? root.alteration() : accidental(root, key));
         String bass = chord.isInverted() ? "/" + bassNumber(chord.bass(), key, signs) : "";
-        boolean known = !accidental.isEmpty()
-                || NumeralOf.own(root.number(), key).kind().equals(ChordKind.MAJOR);
-        return accidental + root.number() + suffix(chord.kind(), known, signs) + bass;
+        boolean bareMajor = chord.kind().equals(ChordKind.MAJOR) && accidental.isEmpty();
+        String suffix = bareMajor ? majorIfNotOwn(root.number(), key) : suffix(chord.kind(), signs);
+        return accidental + root.number() + suffix + bass;
+    }
+
+    /** A number alone is the key's own triad, so a major chord says so where that triad is another. */
+    private static String majorIfNotOwn(int number, Key key) {
+        return NumeralOf.own(number, key).kind().equals(ChordKind.MAJOR) ? "" : "M";
     }
 
     /** The accidental that {@link #root} reads as this degree. */
@@ -105,10 +110,7 @@ public final class BandNumber {
         return own * change > 0 ? root.alteration() : change;
     }
 
-    private static String suffix(ChordKind kind, boolean majorIsKnown, Signs signs) {
-        if (kind.equals(ChordKind.MAJOR)) {
-            return majorIsKnown ? "" : "M";
-        }
+    private static String suffix(ChordKind kind, Signs signs) {
         String suffix = kind.write(signs);
         boolean minor = suffix.startsWith("m") && !suffix.startsWith("maj");
         String diminished = signs == Signs.ASCII ? "o" : "°";

@@ -23,7 +23,7 @@ final class NumeralOf {
 
     static Numeral numeral(Chord chord, Key key) {
         for (Numeral named : AUGMENTED_SIXTHS) {
-            if (named.in(key).equals(chord)) {
+            if (named.kind().equals(chord.kind()) && named.in(key).equals(chord)) {
                 return named;
             }
         }
