@@ -71,5 +71,5 @@ xcopy "%ROOT%src\main" "%ROOT%target\seen\main\" /S /Y /I /Q >nul
 xcopy "%ROOT%pom.xml" "%ROOT%target\seen\" /Y /I /Q >nul
 
 :start
-"%HOME_OF_JAVA%\bin\java.exe" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Xshare:auto -Xlog:disable -XX:+IgnoreUnrecognizedVMOptions -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%ROOT%target\monochord.jsa" %MONOCHORD_JAVA_OPTS% -jar "%JAR%" %*
+"%HOME_OF_JAVA%\bin\java.exe" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn8m -XX:-UsePerfData -Xshare:auto -Xlog:disable -XX:+IgnoreUnrecognizedVMOptions -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%ROOT%target\monochord.jsa" %MONOCHORD_JAVA_OPTS% -jar "%JAR%" %*
 exit /b %errorlevel%

@@ -25,6 +25,9 @@ final class NotesText {
     /** As in {@code C4}, which is a chord symbol too, but one that few write and no one writes in a row. */
     private static final String RARE_AS_CHORD = "4";
 
+    /** The second half of a double accidental's sign counts too. */
+    private static final String BEFORE_AN_OCTAVE = "ABCDEFGabcdefg#x-1♭♯" + "𝄪𝄫";
+
     private final String text;
     private final List<NoteName> names = new ArrayList<>();
     private final List<Pitch> pitches = new ArrayList<>();
@@ -39,17 +42,26 @@ final class NotesText {
      * @throws Unreadable if it begins with the word {@code notes} and goes on with something else
      */
     static Optional<Music> read(String text) {
-        Matcher word = WORD_NOTES.matcher(text);
-        if (word.lookingAt()) {
-            return Optional.of(new NotesText(text).from(word.end()));
+        if (saysNotes(text)) {
+            Matcher word = WORD_NOTES.matcher(text);
+            if (word.lookingAt()) {
+                return Optional.of(new NotesText(text).from(word.end()));
+            }
         }
         return looksLikeNotes(text) ? Optional.of(new NotesText(text).from(0)) : Optional.empty();
+    }
+
+    private static boolean saysNotes(String text) {
+        return text.regionMatches(true, text.length() - text.stripLeading().length(), "notes", 0, 5);
     }
 
     /** Most lines end in no octave and have neither comma nor hyphen, and are spared the closer look. */
     private static boolean looksLikeNotes(String text) {
         String stripped = text.strip();
-        boolean octave = !stripped.isEmpty() && Character.isDigit(stripped.charAt(stripped.length() - 1));
+        int last = stripped.length() - 1;
+        boolean octave = last > 0
+                && Character.isDigit(stripped.charAt(last))
+                && BEFORE_AN_OCTAVE.indexOf(stripped.charAt(last - 1)) >= 0;
         return (octave || text.indexOf(',') >= 0 || text.indexOf('-') >= 0) && tokensLookLikeNotes(text);
     }
 

@@ -12,6 +12,7 @@ final class NumeralText {
     private static final int DEEPEST = 3;
     private static final int MOST_ALTERED = 2;
     private static final List<String> ROMAN = List.of("I", "II", "III", "IV", "V", "VI", "VII");
+    private static final List<String> SMALL_LONGEST_FIRST = List.of("vii", "iii", "vi", "iv", "ii", "v", "i");
     private static final List<String> LONGEST_FIRST =
             List.of("VII", "vii", "III", "iii", "VI", "vi", "IV", "iv", "II", "ii", "V", "v", "I", "i");
     private static final ChordKind ITALIAN = sixth("1 3 #6");
@@ -101,7 +102,8 @@ final class NumeralText {
     }
 
     private String roman() {
-        for (String roman : LONGEST_FIRST) {
+        boolean small = cursor.peek() >= 'i';
+        for (String roman : small ? SMALL_LONGEST_FIRST : LONGEST_FIRST) {
             if (cursor.take(roman)) {
                 return roman;
             }
@@ -128,7 +130,7 @@ final class NumeralText {
 
     private Numeral tail(Numeral bare, String prefix) {
         boolean major = cursor.takeAnyBeforeFigure("maj", "Maj", "M");
-        for (String figure : FIGURES) {
+        for (String figure : cursor.aheadDigit() ? FIGURES : List.<String>of()) {
             if (isFigure(figure)) {
                 cursor.take(figure);
                 return figured(bare, prefix, figure.replace("/", ""), major);

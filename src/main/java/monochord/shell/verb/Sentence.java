@@ -16,6 +16,7 @@ import monochord.theory.Unreadable;
  */
 public final class Sentence {
     private static final String BODY = "";
+    private static final int LONGEST_SMALL_WORD = 8;
     private static final String WHAT = "a sentence";
 
     private final String whole;
@@ -118,7 +119,9 @@ public final class Sentence {
         private void beginPart(String word, int place, int end) {
             if (word.startsWith("--") && word.length() > 2) {
                 option(word, place, end);
-            } else if (smallWords.contains(word.toLowerCase(Locale.ROOT)) && !current.startsWith("--answer")) {
+            } else if (word.length() <= LONGEST_SMALL_WORD
+                    && smallWords.contains(word.toLowerCase(Locale.ROOT))
+                    && !current.startsWith("--answer")) {
                 open(word.toLowerCase(Locale.ROOT), place, end);
             }
         }
