@@ -67,7 +67,7 @@ final class CommandLine {
         String text = String.join(" ", sentence);
         int status = say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text));
         around.out().flush();
-        sitting.ear().listenToTheEnd();
+        sitting.stage().ear().listenToTheEnd();
         return status;
     }
 
@@ -85,7 +85,7 @@ final class CommandLine {
                 if (!lines.ready()) {
                     around.out().flush();
                 }
-                sitting.ear().listenToTheEnd();
+                sitting.stage().ear().listenToTheEnd();
             }
             return worst;
         } catch (IOException unreadable) {

@@ -30,7 +30,7 @@ final class Piped {
                 say.applyAsInt(reading.read(line));
                 around.out().flush();
             }
-            sitting.ear().listenToTheEnd();
+            sitting.stage().ear().listenToTheEnd();
             return Answer.DONE;
         } catch (IOException unreadable) {
             around.err().println("Standard input cannot be read: " + unreadable.getMessage());

@@ -84,7 +84,7 @@ final class Prompt {
      * sitting, not even while an answer is on its way.
      */
     void converse(Terminal terminal, Consumer<String> show) {
-        terminal.handle(Terminal.Signal.INT, between -> sitting.ear().stop());
+        terminal.handle(Terminal.Signal.INT, between -> sitting.stage().ear().stop());
         LineReader reader = reader(terminal);
         sitting.study().begin();
         show.accept(rendered(sitting.opening().greeting(), terminal));
@@ -94,7 +94,7 @@ final class Prompt {
                 sitting.faces(look(terminal), lines(terminal));
                 show.accept(rendered(reading.read(line), terminal));
             } catch (UserInterruptException interrupted) {
-                sitting.ear().stop();
+                sitting.stage().ear().stop();
                 show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
             } catch (EndOfFileException end) {
                 sitting.end();

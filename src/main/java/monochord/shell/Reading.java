@@ -129,7 +129,7 @@ final class Reading {
             Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
-            sitting.remember(music);
+            sitting.stage().remember(music);
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return neither(text, word, unreadable);

@@ -11,6 +11,7 @@ import monochord.shell.answer.Look;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Keeper;
+import monochord.shell.sitting.Settings;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Signs;
 
@@ -42,7 +43,7 @@ public record Surroundings(
 
     /** A new sitting here. */
     Sitting sitting() {
-        return new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()));
+        return new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), Settings.in(home()));
     }
 
     /** How answers look here when no option says otherwise. */

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
-import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import org.jline.reader.Candidate;
@@ -47,8 +46,7 @@ class CompletionTest {
             "quit");
 
     private static List<String> offers(String line) {
-        Sitting sitting = new Sitting(
-                Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS), () -> 0, Keeper.inMemory());
+        Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS));
         List<Candidate> candidates = new ArrayList<>();
         new Completion(new Verbs(), sitting)
                 .complete(null, new Words().parse(line, line.length(), Parser.ParseContext.COMPLETE), candidates);

@@ -187,8 +187,8 @@ final class LessonWalk {
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
         Performance performance = Performance.of(inTurn(music)).in(key);
-        sitting.remember(performance, music);
-        return new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance));
+        sitting.stage().remember(performance, music);
+        return new PlayAnswer(music, performance.tempo(), sitting.stage().ear().play(performance));
     }
 
     private static Score inTurn(List<Music> music) {

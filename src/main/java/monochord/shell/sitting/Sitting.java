@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.harmony.Music;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -16,13 +15,13 @@ import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
-import monochord.sound.Performance;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 
 /** One sitting at the line: where we are, what is open, and what comes next. */
 public final class Sitting {
-    private final Ear ear;
+    private final Stage stage;
+    private final Settings settings;
     private final LongSupplier seeds;
     private final Path folder;
     private final Course course;
@@ -32,15 +31,13 @@ public final class Sitting {
     private Opening opening;
     private Presentation presentation;
     private Key key = Key.major(NoteName.C);
-    private Music lastMusic;
-    private Performance lastPerformance;
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
     private boolean ended;
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
     public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course) {
-        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory());
+        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory(), Settings.inMemory());
     }
 
     /**
@@ -48,8 +45,16 @@ public final class Sitting {
      * @param folder where file names that are not absolute begin
      * @param clock milliseconds since 1970 in UTC
      */
-    public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course, LongSupplier clock, Keeper keeper) {
-        this.ear = ear;
+    public Sitting(
+            Ear ear,
+            LongSupplier seeds,
+            Path folder,
+            Course course,
+            LongSupplier clock,
+            Keeper keeper,
+            Settings settings) {
+        this.stage = new Stage(ear);
+        this.settings = settings;
         this.seeds = seeds;
         this.folder = folder;
         this.course = course;
@@ -80,8 +85,14 @@ public final class Sitting {
         return screenLines;
     }
 
-    public Ear ear() {
-        return ear;
+    /** Where music is shown and heard. */
+    public Stage stage() {
+        return stage;
+    }
+
+    /** What the learner has settled for good. */
+    public Settings settings() {
+        return settings;
     }
 
     public long nextSeed() {
@@ -102,26 +113,6 @@ public final class Sitting {
 
     public Study study() {
         return study;
-    }
-
-    /** What was shown or played last, the last of several, or null. */
-    public Music lastMusic() {
-        return lastMusic;
-    }
-
-    /** How it was last played, or null if it was only shown. */
-    public Performance lastPerformance() {
-        return lastPerformance;
-    }
-
-    public void remember(Music shown) {
-        lastMusic = shown;
-        lastPerformance = null;
-    }
-
-    public void remember(Performance performance, List<Music> played) {
-        lastMusic = played.get(played.size() - 1);
-        lastPerformance = performance;
     }
 
     /** Puts a question that was asked for by name; a lesson or a run that is being taken waits. */
@@ -283,7 +274,7 @@ public final class Sitting {
     }
 
     public void end() {
-        ear.stop();
+        stage.ear().stop();
         ended = true;
     }
 

@@ -48,17 +48,17 @@ final class PlayVerb implements Verb {
         Music music = sentence.body().read(text -> MusicText.read(text, key));
         Performance performance =
                 asSaid(sentence, Performance.of(Arrangement.of(music)).in(key));
-        sitting.remember(performance, List.of(music));
+        sitting.stage().remember(performance, List.of(music));
         return sound(sentence, music, performance, sitting);
     }
 
     private static Answer again(Sentence sentence, Sitting sitting) {
-        Music music = sitting.lastMusic();
+        Music music = sitting.stage().lastMusic();
         if (music == null) {
             throw Unreadable.because(
                     sentence.whole(), 0, "something to play", "there is nothing to play again", EXAMPLE);
         }
-        Performance last = sitting.lastPerformance();
+        Performance last = sitting.stage().lastPerformance();
         Performance performance =
                 last != null ? last : Performance.of(Arrangement.of(music)).in(sitting.key());
         return sound(sentence, music, asSaid(sentence, performance), sitting);
@@ -68,7 +68,9 @@ final class PlayVerb implements Verb {
         return sentence.has("wav") || sentence.has("midi")
                 ? write(sentence, performance, sitting)
                 : new PlayAnswer(
-                        List.of(music), performance.tempo(), sitting.ear().play(performance));
+                        List.of(music),
+                        performance.tempo(),
+                        sitting.stage().ear().play(performance));
     }
 
     private static Performance asSaid(Sentence sentence, Performance plain) {
