@@ -6,14 +6,14 @@ import monochord.lesson.Fault;
 import monochord.lesson.Trouble;
 
 /** Gathers the faults of one file. */
-final class Faults {
+public final class Faults {
     /** Past this many nobody reads on, and a file of rubbish would give as many faults as it has lines. */
     private static final int MOST = 100;
 
     private final String path;
     private final List<Fault> faults = new ArrayList<>();
 
-    Faults(String path) {
+    public Faults(String path) {
         this.path = path;
     }
 
@@ -21,7 +21,7 @@ final class Faults {
      * @param line from 1
      * @param column from 1
      */
-    void at(int line, int column, String what, String instead) {
+    public void at(int line, int column, String what, String instead) {
         if (faults.size() > MOST) {
             return;
         }
@@ -36,11 +36,11 @@ final class Faults {
      *
      * @param from index in the line where the piece begins
      */
-    void in(Line line, int from, Trouble trouble) {
+    public void in(Line line, int from, Trouble trouble) {
         at(line.number(), line.column(from + trouble.place()), trouble.what(), trouble.instead());
     }
 
-    List<Fault> inOrder() {
+    public List<Fault> inOrder() {
         List<Fault> all = new ArrayList<>(faults.subList(0, Math.min(MOST, faults.size())));
         all.sort(Fault.IN_ORDER);
         if (faults.size() > MOST) {

@@ -9,15 +9,16 @@ import monochord.lesson.Piece;
 import monochord.lesson.Trouble;
 
 /** A name, a colon and a value, on one line. */
-record Field(String name, Line line, Piece value) {
+public record Field(String name, Line line, Piece value) {
     private static final Pattern FORM = Pattern.compile("\\s*([\\p{L}\\w-]+)\\s*:(.*)");
 
     static boolean looksLike(Line line) {
         return FORM.matcher(line.text()).matches();
     }
 
-    /** @param kind what such a line is called where it stands */
-    static Optional<Field> read(Line line, List<String> names, String kind, Faults faults) {
+    /** @param names those that may stand there
+     * @param kind what such a line is called where it stands */
+    public static Optional<Field> read(Line line, List<String> names, String kind, Faults faults) {
         Matcher field = FORM.matcher(line.text());
         int start = line.whole().place();
         if (!field.matches()) {
@@ -34,14 +35,14 @@ record Field(String name, Line line, Piece value) {
         return Optional.of(new Field(field.group(1), line, value));
     }
 
-    static void put(Map<String, Field> fields, Field field, Faults faults) {
+    public static void put(Map<String, Field> fields, Field field, Faults faults) {
         if (fields.putIfAbsent(field.name, field) != null) {
             int column = field.line.column(field.line.whole().place());
             faults.at(field.line.number(), column, field.name + " is said twice", "leave one out");
         }
     }
 
-    void fault(String what, String instead, Faults faults) {
+    public void fault(String what, String instead, Faults faults) {
         faults.in(line, value.place(), new Trouble(0, what, instead));
     }
 }

@@ -9,31 +9,46 @@ import java.util.regex.Pattern;
  * Goes over the text before the Markdown parser does, whose effort on unclosed tags, brackets and emphasis grows with the
  * square of a paragraph: takes out what is too long, and HTML, which the format does not have.
  */
-final class Guard {
+public final class Guard {
     private static final int LONGEST_LINE = 2000;
     private static final int LONGEST_STRETCH = 8000;
-    private static final Pattern TAG = Pattern.compile("<(?=[A-Za-z/!?])");
+    /** Not behind a backslash, which makes it text. */
+    private static final Pattern TAG = Pattern.compile("(?<!\\\\)((?:\\\\\\\\)*+)<(?=[A-Za-z/!?])");
+
     private static final Pattern FENCE = Pattern.compile(" {0,3}(`{3,}|~{3,})(.*)");
 
     private final Faults faults;
+    private final boolean blocksToo;
     private String fence = "";
     private int stretch;
 
     Guard(Faults faults) {
-        this.faults = faults;
+        this(faults, true);
     }
 
-    List<Line> pass(List<Line> lines) {
+    /** @param blocksToo whether what stands in fenced blocks has to keep the bounds too */
+    public Guard(Faults faults, boolean blocksToo) {
+        this.faults = faults;
+        this.blocksToo = blocksToo;
+    }
+
+    /** The text as Markdown that is written as HTML nowhere. */
+    public static String withoutHtml(String text) {
+        return TAG.matcher(text).replaceAll("$1\\\\<");
+    }
+
+    public List<Line> pass(List<Line> lines) {
         List<Line> passed = new ArrayList<>(lines.size());
         lines.forEach(line -> passed.add(new Line(line.number(), pass(line))));
         return passed;
     }
 
     private String pass(Line line) {
-        if (isTooLong(line)) {
+        boolean inside = !fence.isEmpty();
+        if ((blocksToo || !inside) && isTooLong(line)) {
             return "";
         }
-        return turnsFence(line.text()) || !fence.isEmpty() ? line.text() : withoutTags(line);
+        return turnsFence(line.text()) || inside ? line.text() : withoutTags(line);
     }
 
     private boolean isTooLong(Line line) {
@@ -77,9 +92,9 @@ final class Guard {
         }
         faults.at(
                 line.number(),
-                line.column(tag.start()),
+                line.column(tag.end() - 1),
                 "HTML is not read",
                 "write it in Markdown, or a space after <");
-        return tag.replaceAll("‹");
+        return tag.replaceAll("$1‹");
     }
 }

@@ -7,13 +7,13 @@ import monochord.lesson.Piece;
  *
  * @param number from 1
  */
-record Line(int number, String text) {
+public record Line(int number, String text) {
     /** The column of a place in the line, from 1, a character outside the basic plane counted once. */
-    int column(int place) {
+    public int column(int place) {
         return text.codePointCount(0, Math.max(0, Math.min(place, text.length()))) + 1;
     }
 
-    boolean isBlank() {
+    public boolean isBlank() {
         return text.isBlank();
     }
 

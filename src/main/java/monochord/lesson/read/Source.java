@@ -18,36 +18,46 @@ import java.util.stream.IntStream;
 import monochord.lesson.SafeText;
 
 /** A file as safe lines. Says what had to be taken out, and refuses what is not a text or too large. */
-final class Source {
+public final class Source {
     /** A long lesson has 10 KB; at this size the worst a file can do to the Markdown parser still ends within a second. */
-    static final int MOST_BYTES = 256 * 1024;
+    public static final int MOST_BYTES = 256 * 1024;
 
     private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private final Faults faults;
+    private final int most;
 
     Source(Faults faults) {
+        this(faults, MOST_BYTES);
+    }
+
+    /** @param most how many bytes are read; a file with more is refused */
+    public Source(Faults faults, int most) {
         this.faults = faults;
+        this.most = most;
     }
 
     Optional<List<Line>> lines(Path file) {
+        return bytes(file).map(this::decoded).flatMap(this::lines);
+    }
+
+    /** What the file holds, if it is a file, can be read and is not too large. */
+    public Optional<byte[]> bytes(Path file) {
         if (!Files.isRegularFile(file)) {
-            return refuse(Files.exists(file) ? "this is not a file" : "there is no such file", "name a lesson file");
+            return refuse(Files.exists(file) ? "this is not a file" : "there is no such file", "name a Markdown file");
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return lines(in.readNBytes(MOST_BYTES + 1));
+            byte[] bytes = in.readNBytes(most + 1);
+            return bytes.length > most ? tooLarge() : Optional.of(bytes);
         } catch (IOException e) {
             return refuse("the file cannot be read: " + e.getMessage(), "look at its permissions");
         }
     }
 
-    private Optional<List<Line>> lines(byte[] bytes) {
-        return bytes.length > MOST_BYTES ? tooLarge() : lines(decoded(bytes));
-    }
-
-    Optional<List<Line>> lines(String text) {
-        if (text.length() > MOST_BYTES) {
+    /** Safe lines of a text. */
+    public Optional<List<Line>> lines(String text) {
+        if (text.length() > most) {
             return tooLarge();
         }
         boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
@@ -57,11 +67,11 @@ final class Source {
                 .toList());
     }
 
-    private Optional<List<Line>> tooLarge() {
-        return refuse("the file is larger than " + MOST_BYTES / 1024 + " KB", "split it into several lessons");
+    private <T> Optional<T> tooLarge() {
+        return refuse("the file is larger than " + most / 1024 + " KB", "split it into several");
     }
 
-    private Optional<List<Line>> refuse(String what, String instead) {
+    private <T> Optional<T> refuse(String what, String instead) {
         faults.at(1, 1, what, instead);
         return Optional.empty();
     }
@@ -86,7 +96,8 @@ final class Source {
         faults.at(line.number(), place + 1, "the control character " + code, "leave it out");
     }
 
-    private String decoded(byte[] bytes) {
+    /** The text that the bytes hold in UTF-8; where they hold none, a fault says from where on. */
+    public String decoded(byte[] bytes) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)

@@ -193,11 +193,11 @@ class FaultsTest {
     @Test
     void refusesWhatIsNoFile(@TempDir Path folder) {
         assertEquals(
-                folder + ":1:1: this is not a file; name a lesson file",
+                folder + ":1:1: this is not a file; name a Markdown file",
                 Library.check(folder).faults().get(0).toString());
         Path nowhere = folder.resolve("nowhere.md");
         assertEquals(
-                nowhere + ":1:1: there is no such file; name a lesson file",
+                nowhere + ":1:1: there is no such file; name a Markdown file",
                 Library.check(nowhere).faults().get(0).toString());
     }
 

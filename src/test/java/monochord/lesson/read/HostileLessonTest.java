@@ -192,7 +192,7 @@ class HostileLessonTest {
         Path file = Files.writeString(folder.resolve("1-big.md"), LESSON + "word ".repeat(2_000_000));
         Reading reading = assertTimeout(ofSeconds(1), () -> Library.check(file));
         assertEquals(
-                List.of(file + ":1:1: the file is larger than 256 KB; split it into several lessons"),
+                List.of(file + ":1:1: the file is larger than 256 KB; split it into several"),
                 reading.faults().stream().map(Object::toString).toList());
         assertTrue(reading.lesson().isEmpty());
     }
