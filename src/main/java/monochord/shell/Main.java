@@ -4,10 +4,10 @@ import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
-import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Random;
+import monochord.shell.sitting.Chance;
 import monochord.shell.sitting.LiveEar;
 import monochord.shell.sitting.RecordKeeper;
 
@@ -40,7 +40,6 @@ public final class Main {
     }
 
     private static Surroundings surroundings(PrintStream out) {
-        Random chance = new Random();
         return new Surroundings(
                 System.in,
                 out,
@@ -50,7 +49,7 @@ public final class Main {
                 System.getenv(),
                 Path.of(""),
                 lessons(),
-                () -> chance.nextInt(Integer.MAX_VALUE),
+                Chance.from(new Random().nextInt(Integer.MAX_VALUE)),
                 new LiveEar(),
                 System::currentTimeMillis,
                 RecordKeeper::new);
@@ -68,15 +67,6 @@ public final class Main {
         if (said != null && !said.isEmpty()) {
             return Path.of(said);
         }
-        try {
-            Path jar = Path.of(Main.class
-                    .getProtectionDomain()
-                    .getCodeSource()
-                    .getLocation()
-                    .toURI());
-            return jar.resolveSibling("..").resolve("lessons").normalize();
-        } catch (URISyntaxException | RuntimeException unknown) {
-            return Path.of("lessons");
-        }
+        return Ours.lessons();
     }
 }

@@ -1,5 +1,6 @@
 package monochord.shell;
 
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
@@ -52,6 +53,11 @@ record Manner(String line, UnaryOperator<Look> wish) {
         @Override
         public int status() {
             return answer.status();
+        }
+
+        @Override
+        public Optional<Answer> noted() {
+            return answer.noted().map(kept -> new InItsManner(kept, wish));
         }
     }
 }

@@ -27,7 +27,11 @@ final class Piped {
         sitting.study().begin();
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
-                say.applyAsInt(reading.read(line));
+                Answer answer = reading.read(line);
+                say.applyAsInt(answer);
+                sitting.journal()
+                        .note(line, answer)
+                        .ifPresent(told -> around.err().println(told));
                 around.out().flush();
             }
             sitting.stage().ear().listenToTheEnd();

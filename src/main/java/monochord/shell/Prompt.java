@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
+import monochord.shell.journal.Drafts;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Signs;
@@ -87,12 +89,15 @@ final class Prompt {
         terminal.handle(Terminal.Signal.INT, between -> sitting.stage().ear().stop());
         LineReader reader = reader(terminal);
         sitting.study().begin();
-        show.accept(rendered(sitting.opening().greeting(), terminal));
+        show.accept(rendered(greeting(), terminal));
+        sitting.outside().drafts().ifPresent(drafts -> sitting.journal().keep(drafts.drafting()));
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());
                 sitting.faces(look(terminal), lines(terminal));
-                show.accept(rendered(reading.read(line), terminal));
+                Answer answer = reading.read(line);
+                show.accept(rendered(answer, terminal));
+                note(line, answer, terminal, show);
             } catch (UserInterruptException interrupted) {
                 sitting.stage().ear().stop();
                 show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
@@ -100,6 +105,20 @@ final class Prompt {
                 sitting.end();
             }
         }
+    }
+
+    /** What is due and what comes next; and whether a sitting was broken off. */
+    private Answer greeting() {
+        Answer greeting = sitting.opening().greeting();
+        boolean brokenOff =
+                sitting.outside().drafts().flatMap(Drafts::brokenOff).isPresent();
+        String offer = "A sitting was broken off; open draft brings it back.";
+        return brokenOff ? Saying.of(greeting.text(look).plus(StyledText.of(offer))) : greeting;
+    }
+
+    /** Notes it behind the answer, so that nobody waits for the disk with the answer unseen. */
+    private void note(String line, Answer answer, Terminal terminal, Consumer<String> show) {
+        sitting.journal().note(line, answer).ifPresent(told -> show.accept(rendered(Saying.of(told), terminal)));
     }
 
     private String mark() {

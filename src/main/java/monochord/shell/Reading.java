@@ -3,6 +3,7 @@ package monochord.shell;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
@@ -13,6 +14,8 @@ import monochord.shell.answer.Answers;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Cell;
+import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Sentence;
@@ -43,6 +46,7 @@ final class Reading {
     Reading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
         this.sitting = sitting;
+        sitting.outside().take((Conversation) (line, other) -> new Reading(verbs, other).read(line));
     }
 
     /** Answers a whole line. */
@@ -74,7 +78,12 @@ final class Reading {
     private Answer understood(String line) {
         String text = line.strip();
         if (text.isEmpty()) {
+            sitting.outside().takeConsent();
             return sitting.goOn();
+        }
+        Optional<Supplier<Answer>> asked = sitting.outside().takeConsent();
+        if (asked.isPresent() && text.equalsIgnoreCase("yes")) {
+            return asked.get().get();
         }
         String word = firstWord(text);
         Optional<Verb> verb = verbs.find(word);
@@ -106,7 +115,10 @@ final class Reading {
     private Answer run(Verb verb, String text) {
         Usage usage = verb.usage();
         try {
-            return verb.run(Sentence.parse(text, usage.smallWords(), usage.options()), sitting);
+            Sentence sentence = verb.readsWhole()
+                    ? Sentence.whole(text)
+                    : Sentence.parse(text, usage.smallWords(), usage.options());
+            return verb.run(sentence, sitting);
         } catch (Unreadable unreadable) {
             return new Refusal(unreadable.getMessage(), unreadable.place() + 1, usage.formIfAny());
         }
@@ -122,8 +134,7 @@ final class Reading {
 
     private Answer music(String text, String word) {
         if (JAVA.matcher(text).find()) {
-            return new Refusal(
-                    "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
+            return java(text);
         }
         try {
             Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
@@ -134,6 +145,14 @@ final class Reading {
         } catch (Unreadable unreadable) {
             return neither(text, word, unreadable);
         }
+    }
+
+    private Answer java(String text) {
+        Cell cell = sitting.outside().cell();
+        return cell.equals(Cell.none())
+                ? new Refusal(
+                        "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.")
+                : cell.run(text, sitting.key()).answer();
     }
 
     /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */

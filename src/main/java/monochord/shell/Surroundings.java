@@ -8,11 +8,14 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import monochord.shell.answer.Look;
+import monochord.shell.journal.Drafts;
+import monochord.shell.sitting.Chance;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Settings;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.trust.Trusted;
 import monochord.theory.Signs;
 
 /**
@@ -34,7 +37,7 @@ public record Surroundings(
         Map<String, String> environment,
         Path folder,
         Path lessons,
-        LongSupplier seeds,
+        Chance seeds,
         Ear ear,
         LongSupplier clock,
         Function<Path, Keeper> keepers) {
@@ -43,7 +46,11 @@ public record Surroundings(
 
     /** A new sitting here. */
     Sitting sitting() {
-        return new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), Settings.in(home()));
+        Sitting sitting =
+                new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), Settings.in(home()));
+        sitting.outside().take(new Trusted(home(), Ours.folders()));
+        sitting.outside().take(new Drafts(home(), clock));
+        return sitting;
     }
 
     /** How answers look here when no option says otherwise. */

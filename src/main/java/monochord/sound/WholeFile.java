@@ -10,18 +10,18 @@ import java.nio.file.StandardCopyOption;
 import java.util.concurrent.atomic.AtomicLong;
 
 /** Writes a file whole or not at all: beside its place first, then moved onto it. */
-final class WholeFile {
+public final class WholeFile {
     private static final AtomicLong COUNT = new AtomicLong();
 
     /** Fills a file that does not exist yet. */
-    interface Content {
+    public interface Content {
         void into(Path part) throws IOException;
     }
 
     private WholeFile() {}
 
     /** @throws IOException with the message {@code path: what is wrong}; what stood there before stays */
-    static void write(Path file, Content content) throws IOException {
+    public static void write(Path file, Content content) throws IOException {
         Path place = file.toAbsolutePath();
         check(file, place);
         Path part = place.resolveSibling("." + place.getFileName() + "." + unique() + ".part");

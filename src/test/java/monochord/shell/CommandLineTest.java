@@ -117,7 +117,7 @@ class CommandLineTest {
         assertTrue(Run.of("help ears").result(0).contains("decibel")
                 || Run.of("help ears").result(0).contains("dB"));
         assertTrue(Run.of("help hands").result(0).contains("Stop at pain"));
-        assertTrue(Run.of("help writing").result(0).contains("viiø7"));
+        assertTrue(Run.of("help music").result(0).contains("viiø7"));
         assertEquals(2, Run.of("help motoin").status());
     }
 

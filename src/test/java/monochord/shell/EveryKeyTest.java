@@ -77,7 +77,7 @@ class EveryKeyTest {
             "skip",
             "review",
             "progress",
-            "help writing",
+            "help music",
             "help ears",
             "help hands",
             "help",

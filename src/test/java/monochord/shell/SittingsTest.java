@@ -17,6 +17,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import monochord.lesson.notebook.Exchange;
+import monochord.lesson.notebook.Notebook;
+import monochord.lesson.notebook.NotebookReader;
 import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Sitting;
@@ -30,9 +33,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Types each sitting of {@code transcripts-demo} into the real line reader, with fixed seed, width and home and without
- * sound, and compares all that comes back. With {@code -Dsittings.accept=true} the files are rewritten instead: then read
- * every changed chord before it is committed.
+ * Replays each sitting of {@code transcripts-demo}, and types it into the real line reader besides. With {@code
+ * -Dsittings.accept=true} the files are rewritten instead: then read every changed chord before it is committed.
  */
 class SittingsTest {
     private static final Path DEMOS = Path.of("transcripts-demo");
@@ -54,15 +56,26 @@ class SittingsTest {
         assertFalse(sittings().isEmpty());
     }
 
+    private static Notebook notebook(Path file) {
+        return NotebookReader.read(file).notebook().orElseThrow();
+    }
+
+    /** What was typed and what came back, wherever it stands. */
+    private static List<Exchange> exchanges(Path file) {
+        return notebook(file).exchanges().stream()
+                .map(exchange -> new Exchange(0, exchange.isOpening(), exchange.typed(), exchange.answer()))
+                .filter(exchange -> !exchange.isOpening())
+                .toList();
+    }
+
     /** The sitting in the README is part of one that is replayed here. */
     @Test
     void theSittingInTheReadmeIsOneOfThese() throws IOException {
-        List<WrittenSitting.Piece> played = new ArrayList<>();
+        List<Exchange> played = new ArrayList<>();
         for (Path file : sittings()) {
-            played.addAll(WrittenSitting.parse(Files.readAllLines(file)).exchanges());
+            played.addAll(exchanges(file));
         }
-        List<WrittenSitting.Piece> shown =
-                WrittenSitting.parse(Files.readAllLines(Path.of("README.md"))).exchanges();
+        List<Exchange> shown = exchanges(Path.of("README.md"));
         assertTrue(shown.size() > 3, "only " + shown);
         assertEquals(
                 List.of(),
@@ -71,17 +84,42 @@ class SittingsTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("sittings")
-    void aSittingGoesAsItIsWritten(Path file) throws IOException {
-        WrittenSitting written = WrittenSitting.parse(Files.readAllLines(file));
-        assertTrue(written.typed().size() > 3, "only " + written.typed());
-        WrittenSitting played = written.answered(play(written.typed()));
-        if (Boolean.getBoolean("sittings.accept")) {
-            Files.writeString(file, played.toString());
+    void aSittingGoesAsItIsWritten(Path file) {
+        int typed = notebook(file).exchanges().size();
+        assertTrue(typed > 3, "only " + typed);
+        String accept = Boolean.getBoolean("sittings.accept") ? " --accept" : "";
+        Run run = Run.of("replay " + file + accept);
+        if (accept.isEmpty()) {
+            assertEquals(file + ": holds, " + typed + " lines.\n", run.result(0));
+        } else {
+            assertEquals(0, run.status(), run.out());
         }
-        assertEquals(played.toString(), Files.readString(file));
+        assertEquals(read(file), notebook(file).toString(), "byte for byte");
     }
 
-    /** What is answered, the greeting first and then to each line. The keys stay pressable until the sitting ends. */
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException gone) {
+            throw new AssertionError(gone);
+        }
+    }
+
+    /** The same lines typed into the real line reader, with keys that stay pressable until the sitting ends. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("sittings")
+    void aSittingGoesTheSameAtATerminal(Path file) throws IOException {
+        List<Exchange> written = notebook(file).exchanges();
+        List<String> answers = play(written.stream()
+                .filter(exchange -> !exchange.isOpening())
+                .map(Exchange::text)
+                .toList());
+        assertEquals(
+                written.stream().map(Exchange::answer).toList(),
+                answers.stream().map(Exchange::settled).toList());
+    }
+
+    /** What is answered, the greeting first and then to each line. */
     private List<String> play(List<String> lines) throws IOException {
         List<String> answers = new ArrayList<>();
         byte[] typed = (String.join("\r", lines) + "\r").getBytes(StandardCharsets.UTF_8);

@@ -13,6 +13,7 @@ import monochord.lesson.read.Line;
 import monochord.lesson.read.Source;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
+import org.commonmark.node.SourceSpan;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.InlineParser;
 import org.commonmark.parser.Parser;
@@ -109,7 +110,8 @@ public final class NotebookReader {
 
     /** @return the index of the line behind it */
     private int console(FencedCodeBlock block, int first) {
-        int end = first + block.getSourceSpans().size();
+        List<SourceSpan> spans = block.getSourceSpans(); // an empty line has none
+        int end = spans.get(spans.size() - 1).getLineIndex() + 1;
         boolean closed = block.getClosingFenceLength() != null;
         if (!closed) {
             faults.at(first + 1, 1, "the block is not closed", "write ``` on a line below it");

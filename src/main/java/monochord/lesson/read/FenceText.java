@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import monochord.lesson.Part;
 import monochord.lesson.Trouble;
 import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.SourceSpan;
 
 /** Reads a fenced block by the word behind its fence. */
 final class FenceText {
@@ -26,8 +27,9 @@ final class FenceText {
 
     /** @param lines of the whole file */
     static Optional<Part> read(FencedCodeBlock block, List<Line> lines, Faults faults) {
-        int first = block.getSourceSpans().get(0).getLineIndex();
-        int last = first + block.getSourceSpans().size() - 1;
+        List<SourceSpan> spans = block.getSourceSpans(); // an empty line has none
+        int first = spans.get(0).getLineIndex();
+        int last = spans.get(spans.size() - 1).getLineIndex();
         boolean closed = block.getClosingFenceLength() != null;
         String word = block.getInfo() == null ? "" : block.getInfo();
         FenceText text =

@@ -1,5 +1,6 @@
 package monochord.shell.answer;
 
+import java.util.Optional;
 import monochord.page.StyledText;
 
 /** What a verb answers: a value that each way out renders for itself. */
@@ -21,5 +22,10 @@ public interface Answer {
 
     default int status() {
         return DONE;
+    }
+
+    /** This answer as a notebook keeps it, without what hangs on the machine or the day; nothing for a word said aside. */
+    default Optional<Answer> noted() {
+        return Optional.of(this);
     }
 }

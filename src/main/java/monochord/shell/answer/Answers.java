@@ -1,6 +1,7 @@
 package monochord.shell.answer;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.page.StyledText;
 
 /** Several answers to one line, such as a verdict and the next question; as JSON, the first. */
@@ -32,5 +33,12 @@ public record Answers(List<Answer> parts) implements Answer {
     @Override
     public int status() {
         return parts.get(0).status();
+    }
+
+    @Override
+    public Optional<Answer> noted() {
+        List<Answer> kept =
+                parts.stream().map(Answer::noted).flatMap(Optional::stream).toList();
+        return kept.isEmpty() && !parts.isEmpty() ? Optional.empty() : Optional.of(new Answers(kept));
     }
 }

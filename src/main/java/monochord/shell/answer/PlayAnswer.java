@@ -1,6 +1,7 @@
 package monochord.shell.answer;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.page.Style;
 import monochord.page.StyledText;
@@ -39,6 +40,12 @@ public record PlayAnswer(List<Music> music, int tempo, String remark) implements
                     + one.progression().key().write(look.signs()) + " at " + tempo;
         }
         return Words.notes(((Music.Notes) music).names(), look);
+    }
+
+    /** Whether there is a sound card is no matter of the music. */
+    @Override
+    public Optional<Answer> noted() {
+        return Optional.of(new PlayAnswer(music, tempo, ""));
     }
 
     @Override

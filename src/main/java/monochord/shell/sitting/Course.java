@@ -32,6 +32,13 @@ public final class Course {
         this.folder = folder;
     }
 
+    /** Nothing of it taken yet, with the same library. */
+    public Course afresh() {
+        Course fresh = new Course(folder);
+        fresh.library = library;
+        return fresh;
+    }
+
     public Library library() {
         if (library == null) {
             library = Library.in(folder);

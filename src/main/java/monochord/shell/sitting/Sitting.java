@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import monochord.lesson.notebook.Screen;
+import monochord.lesson.notebook.Start;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -15,6 +17,7 @@ import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
+import monochord.shell.journal.Journal;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 
@@ -22,11 +25,12 @@ import monochord.theory.NoteName;
 public final class Sitting {
     private final Stage stage;
     private final Settings settings;
-    private final LongSupplier seeds;
-    private final Path folder;
-    private final Course course;
+    private final Outside outside;
     private final Study study;
-    private final Desk desk;
+    private final Journal journal;
+    private Chance seeds;
+    private Course course;
+    private Desk desk;
     private Drill drill;
     private Opening opening;
     private Presentation presentation;
@@ -36,7 +40,7 @@ public final class Sitting {
     private boolean ended;
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
-    public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course) {
+    public Sitting(Ear ear, Chance seeds, Path folder, Course course) {
         this(ear, seeds, folder, course, () -> 0, Keeper.inMemory(), Settings.inMemory());
     }
 
@@ -46,20 +50,43 @@ public final class Sitting {
      * @param clock milliseconds since 1970 in UTC
      */
     public Sitting(
-            Ear ear,
-            LongSupplier seeds,
-            Path folder,
-            Course course,
-            LongSupplier clock,
-            Keeper keeper,
-            Settings settings) {
+            Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
         this.stage = new Stage(ear);
         this.settings = settings;
         this.seeds = seeds;
-        this.folder = folder;
+        this.outside = new Outside(folder);
         this.course = course;
         this.desk = new Desk(clock);
         this.study = new Study(keeper, clock);
+        this.journal = new Journal(this::start);
+    }
+
+    private Start start() {
+        int rows = screenLines == Integer.MAX_VALUE ? 0 : screenLines;
+        String lesson = opening == null ? "" : opening.lesson();
+        return Start.of(Start.USUAL.key(), seeds.beginning(), new Screen(look.width(), rows), lesson);
+    }
+
+    /** What is noted of this sitting. */
+    public Journal journal() {
+        return journal;
+    }
+
+    /** What it may reach beyond itself. */
+    public Outside outside() {
+        return outside;
+    }
+
+    /** Goes on where another sitting stands: its key, its question, its lesson, its chance. */
+    public void goOnFrom(Sitting other) {
+        key = other.key;
+        seeds = other.seeds;
+        course = other.course;
+        desk = other.desk;
+        drill = other.drill;
+        presentation = other.presentation;
+        outside.take(other.outside.cell());
+        stage.rememberAs(other.stage);
     }
 
     public Key key() {
@@ -81,7 +108,8 @@ public final class Sitting {
         return look;
     }
 
-    int screenLines() {
+    /** How many lines the learner sees at once. */
+    public int screenLines() {
         return screenLines;
     }
 
@@ -99,8 +127,9 @@ public final class Sitting {
         return seeds.getAsLong();
     }
 
-    public Path folder() {
-        return folder;
+    /** Whether a person sits at a terminal and can be asked. */
+    public boolean isAttended() {
+        return screenLines != Integer.MAX_VALUE && outside.seal().isEmpty();
     }
 
     public Course course() {
@@ -281,6 +310,7 @@ public final class Sitting {
     /** Leaves word for the next sitting; more than once does no harm. */
     public void leave() {
         study.leave(course);
+        journal.leave(ended);
     }
 
     public boolean hasEnded() {

@@ -39,6 +39,12 @@ public final class Stage {
         return lastPerformance;
     }
 
+    /** Remembers what another stage does. */
+    void rememberAs(Stage other) {
+        lastMusic = other.lastMusic;
+        lastPerformance = other.lastPerformance;
+    }
+
     public void remember(Music shown) {
         lastMusic = shown;
         lastPerformance = null;

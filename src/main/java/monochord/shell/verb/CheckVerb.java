@@ -1,7 +1,6 @@
 package monochord.shell.verb;
 
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +10,6 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.CheckAnswer;
 import monochord.shell.answer.CheckAnswer.Checked;
 import monochord.shell.sitting.Sitting;
-import monochord.theory.Unreadable;
 
 /** Finds the faults of lesson files. */
 final class CheckVerb implements Verb {
@@ -29,7 +27,7 @@ final class CheckVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part named = sentence.body();
-        return new CheckAnswer(named.isEmpty() ? all(sitting.course().library()) : named(named, sitting.folder()));
+        return new CheckAnswer(named.isEmpty() ? all(sitting.course().library()) : named(named, sitting));
     }
 
     private static List<Checked> all(Library library) {
@@ -40,23 +38,14 @@ final class CheckVerb implements Verb {
     }
 
     /** One file if the whole text names one, for names may hold spaces; else a file for each word. */
-    private static List<Checked> named(Sentence.Part part, Path folder) {
+    private static List<Checked> named(Sentence.Part part, Sitting sitting) {
         List<Checked> checked = new ArrayList<>();
-        boolean whole = part.read(text -> path(text, folder)).toFile().isFile();
+        boolean whole = part.read(sitting.outside()::file).toFile().isFile();
         for (String name : whole ? List.of(part.text()) : List.of(part.text().split("\\s+"))) {
-            Path file = part.read(text -> path(name, folder));
+            Path file = part.read(text -> sitting.outside().file(name));
             checked.add(new Checked(name, Library.check(file).faults(), Files.isReadable(file)));
         }
         return checked;
-    }
-
-    private static Path path(String name, Path folder) {
-        try {
-            return folder.resolve(name);
-        } catch (InvalidPathException invalid) {
-            throw Unreadable.because(
-                    name, 0, "a file name", "it holds a character no name may hold", "check my-lesson.md");
-        }
     }
 
     @Override

@@ -18,7 +18,7 @@ import monochord.theory.Unreadable;
 public final class HelpVerb implements Verb {
     private static final int WORD = 11;
 
-    private static final String WRITING = """
+    private static final String MUSIC = """
             Notes: letters with b or #, bb or x for doubles; an octave behind them, C4 is middle C.
             Chords: as bands write them, Abmaj7 G7sus4 Bb2 F/A Am7b5 Co7 C6/9 E7#9.
             Numerals: IV bVI V7/V viiø7 I64; capitals are major, small letters minor, o diminished.
@@ -46,10 +46,10 @@ public final class HelpVerb implements Verb {
         return Usage.of(
                         "help",
                         Usage.Topic.LEAVING,
-                        "help [VERB, TOPIC, writing, ears or hands]",
-                        "list the verbs, tell about one, or about writing and care",
+                        "help [VERB, TOPIC, music, ears or hands]",
+                        "list the verbs, tell about one, or how music is typed",
                         "help play",
-                        "help writing")
+                        "help music")
                 .withSmallWords();
     }
 
@@ -58,7 +58,7 @@ public final class HelpVerb implements Verb {
         String about = sentence.body().text().toLowerCase(Locale.ROOT);
         return switch (about) {
             case "" -> Saying.of(overview());
-            case "writing", "music", "notation" -> Saying.of(StyledText.of(WRITING.strip()));
+            case "music", "notation" -> Saying.of(StyledText.of(MUSIC.strip()));
             case "ears", "hearing" -> Saying.of(StyledText.of(Care.EARS.strip()));
             case "hands" -> Saying.of(StyledText.of(HANDS.strip()));
             default -> about(about);
@@ -98,7 +98,7 @@ public final class HelpVerb implements Verb {
         return text.gap()
                 .line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.")
                 .line("help VERB tells about one, help exploring about these, and so on.", Style.QUIET)
-                .line("help writing: how music is typed. help ears, help hands: take care.", Style.QUIET)
+                .line("help music: how it is typed. help ears, help hands: take care.", Style.QUIET)
                 .build();
     }
 

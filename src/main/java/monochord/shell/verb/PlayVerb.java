@@ -1,8 +1,6 @@
 package monochord.shell.verb;
 
 import java.io.IOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.sound.midi.Sequence;
@@ -103,30 +101,18 @@ final class PlayVerb implements Verb {
         List<String> written = new ArrayList<>();
         try {
             if (sentence.has("wav")) {
-                Path file = file(sentence.option("wav").orElseThrow(), sitting);
-                WavFile.write(sequence, file);
-                written.add(file.toString());
+                Sentence.Part wav = sentence.option("wav").orElseThrow();
+                WavFile.write(sequence, wav.read(sitting.outside()::file));
+                written.add(wav.text());
             }
             if (sentence.has("midi")) {
-                Path file = file(sentence.option("midi").orElseThrow(), sitting);
-                MidiFile.write(sequence, file);
-                written.add(file.toString());
+                Sentence.Part midi = sentence.option("midi").orElseThrow();
+                MidiFile.write(sequence, midi.read(sitting.outside()::file));
+                written.add(midi.text());
             }
         } catch (IOException failed) {
             return Saying.failed(failed.getMessage());
         }
         return Saying.of(StyledText.of("Written: " + String.join(", ", written)));
-    }
-
-    private static Path file(Sentence.Part part, Sitting sitting) {
-        try {
-            if (part.isEmpty()) {
-                throw new InvalidPathException("", "empty");
-            }
-            return sitting.folder().resolve(part.text());
-        } catch (InvalidPathException invalid) {
-            throw Unreadable.because(part.text(), 0, "a file name", "a name is needed", "--wav song.wav")
-                    .within(part.text(), part.place());
-        }
     }
 }

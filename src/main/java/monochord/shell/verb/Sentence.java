@@ -56,6 +56,11 @@ public final class Sentence {
         return new Reader(text, smallWords, options).read();
     }
 
+    /** One that is all body. */
+    public static Sentence whole(String text) {
+        return new Sentence(text, Map.of(BODY, new Part(text, 0)));
+    }
+
     public String whole() {
         return whole;
     }

@@ -1,6 +1,5 @@
 package monochord.shell.verb;
 
-import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Progression;
@@ -11,7 +10,6 @@ import monochord.page.musicxml.SheetFault;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.Signs;
-import monochord.theory.Unreadable;
 
 /**
  * A tune and perhaps its chords, as a sentence or a file gives them.
@@ -27,7 +25,6 @@ record Tune(Melody melody, Optional<Progression> progression, List<String> remar
      * but chords that are written go before those of the file.
      *
      * @throws SheetFault if the file cannot be read
-     * @throws Unreadable if the sentence cannot
      */
     static Tune read(Sentence sentence, String over, Sitting sitting) throws SheetFault {
         if (!sentence.has(FILE)) {
@@ -46,15 +43,7 @@ record Tune(Melody melody, Optional<Progression> progression, List<String> remar
     }
 
     static LeadSheet sheet(Sentence.Part file, Sitting sitting) throws SheetFault {
-        try {
-            if (file.isEmpty()) {
-                throw new InvalidPathException("", "empty");
-            }
-            return LeadSheetFile.read(sitting.folder().resolve(file.text()), file.text());
-        } catch (InvalidPathException invalid) {
-            throw Unreadable.because(file.text(), 0, "a file name", "a name is needed", "--file tune.musicxml")
-                    .within(file.text(), file.place());
-        }
+        return LeadSheetFile.read(file.read(sitting.outside()::file), file.text());
     }
 
     static List<String> remarks(LeadSheet sheet) {

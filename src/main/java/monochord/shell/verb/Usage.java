@@ -28,6 +28,7 @@ public record Usage(
         SOUND("sound"),
         LEARNING("learning"),
         TEACHING("teaching"),
+        WRITING("writing"),
         LEAVING("leaving");
 
         private final String title;

@@ -9,6 +9,11 @@ import monochord.theory.Unreadable;
 public interface Verb {
     Usage usage();
 
+    /** Whether all that stands behind it is one text, in which neither small words nor options mean anything. */
+    default boolean readsWhole() {
+        return false;
+    }
+
     /** @throws Unreadable if the sentence cannot be read; its place counts from the sentence's start */
     Answer run(Sentence sentence, Sitting sitting);
 

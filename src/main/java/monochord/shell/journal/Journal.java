@@ -1,0 +1,234 @@
+package monochord.shell.journal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import monochord.lesson.SafeText;
+import monochord.lesson.notebook.Digest;
+import monochord.lesson.notebook.Exchange;
+import monochord.lesson.notebook.Notebook;
+import monochord.lesson.notebook.NotebookReader;
+import monochord.lesson.notebook.Start;
+import monochord.lesson.read.Guard;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+
+/**
+ * The one place where each line typed in a sitting and the answer given are noted. What it holds becomes a {@link Notebook}
+ * whenever one is wanted; it is bounded by what a notebook may hold.
+ *
+ * <p>Without a draft to keep, answers are rendered for the notebook only when it is asked for, or when many have gathered.
+ */
+public final class Journal {
+    private static final int MOST_UNRENDERED = 256;
+    private static final int MOST_CHARACTERS = NotebookReader.MOST_BYTES / 4;
+
+    private final Supplier<Start> circumstances;
+    private final List<Entry> entries = new ArrayList<>();
+    private Notebook before;
+    private Start start;
+    private Drafting drafts = Drafting.none();
+    private Own own = Own.NONE;
+    private int rendered;
+    private int characters;
+    private int typed;
+    private int notes;
+    private boolean saved = true;
+    private boolean full;
+    private boolean foreign;
+
+    /** A paragraph of the person's own, or an exchange whose answer is perhaps not rendered yet. */
+    private static final class Entry {
+        final String words;
+        private Exchange exchange;
+        private Answer pending;
+
+        Entry(String words, Exchange exchange, Answer pending) {
+            this.words = words;
+            this.exchange = exchange;
+            this.pending = pending;
+        }
+
+        Optional<Exchange> exchange() {
+            if (pending != null) {
+                exchange = exchange.answered(
+                        SafeText.clean(pending.text(Look.ofPipe()).plain()));
+                pending = null;
+            }
+            return Optional.ofNullable(exchange);
+        }
+    }
+
+    /** The file that is this sitting's own notebook, and what we last knew to be in it. */
+    private record Own(Path file, String digest) {
+        static final Own NONE = new Own(null, "");
+    }
+
+    /** @param circumstances how the sitting began; asked once, when the first thing is noted */
+    public Journal(Supplier<Start> circumstances) {
+        this.circumstances = circumstances;
+    }
+
+    /** Keeps a draft of all that is noted from now on. */
+    public void keep(Drafting keeping) {
+        drafts = keeping;
+    }
+
+    /**
+     * Notes what was typed, one line or several, and what was answered.
+     *
+     * @return what the person must be told, once
+     */
+    public Optional<String> note(String line, Answer answer) {
+        Optional<Answer> kept = answer.noted();
+        if (kept.isEmpty() || isFull()) {
+            return kept.isEmpty() ? Optional.empty() : sayFull();
+        }
+        Exchange exchange = Exchange.of(SafeText.clean(line), "");
+        characters += line.length();
+        typed++;
+        return add(new Entry(null, exchange, kept.get()));
+    }
+
+    /**
+     * Notes the person's own words, a line of Markdown, in which neither HTML nor a fence means anything.
+     *
+     * @return what the person must be told, once
+     */
+    public Optional<String> words(String markdown) {
+        if (isFull()) {
+            return sayFull();
+        }
+        String clean = Guard.withoutHtml(SafeText.oneLine(markdown).strip());
+        boolean fence = clean.startsWith("```") || clean.startsWith("~~~");
+        characters += clean.length();
+        notes++;
+        return add(new Entry((fence ? "\\" : "") + clean, null, null));
+    }
+
+    private boolean isFull() {
+        return typed >= NotebookReader.MOST_TYPED || characters >= MOST_CHARACTERS;
+    }
+
+    private Optional<String> sayFull() {
+        boolean first = !full;
+        full = true;
+        return first
+                ? Optional.of(
+                        "The notebook of this sitting is full; what follows is not noted. Save it, and begin another.")
+                : Optional.empty();
+    }
+
+    private Optional<String> add(Entry entry) {
+        start();
+        entries.add(entry);
+        saved = false;
+        if (drafts.isKept()) {
+            return drafts.append(() -> notebook().toString(), () -> behind(entry));
+        }
+        if (entries.size() - rendered > MOST_UNRENDERED) {
+            renderAll();
+        }
+        return Optional.empty();
+    }
+
+    private void renderAll() {
+        for (Entry entry : entries.subList(rendered, entries.size())) {
+            entry.exchange()
+                    .ifPresent(exchange -> characters += exchange.answer().length());
+        }
+        rendered = entries.size();
+    }
+
+    private Start start() {
+        if (start == null) {
+            start = circumstances.get();
+        }
+        return start;
+    }
+
+    /** One entry as it is put behind a draft, each exchange in a block of its own. */
+    private String behind(Entry entry) {
+        renderAll();
+        Pages pages = new Pages(new Notebook(Start.USUAL, List.of()));
+        entry.exchange().ifPresentOrElse(pages::add, () -> pages.add(entry.words));
+        return "\n" + pages.notebook();
+    }
+
+    /** All that was noted so far. */
+    public Notebook notebook() {
+        Pages pages = new Pages(before == null ? new Notebook(start(), List.of()) : before);
+        for (Entry entry : entries) {
+            entry.exchange().ifPresentOrElse(pages::add, () -> pages.add(entry.words));
+        }
+        return pages.notebook();
+    }
+
+    public boolean isEmpty() {
+        return entries.isEmpty() && before == null;
+    }
+
+    /** How many lines have been typed. */
+    public int typed() {
+        return typed;
+    }
+
+    /** How many paragraphs of the person's own there are. */
+    public int notes() {
+        return notes;
+    }
+
+    /** Begins again behind another notebook; a draft of what was noted so far stays behind if it was not saved. */
+    public void goOnFrom(Notebook opened, Path file, String digest, boolean isForeign) {
+        drafts.leave(saved);
+        drafts = drafts.another(isForeign);
+        foreign = isForeign;
+        entries.clear();
+        before = opened;
+        start = opened.start();
+        own = new Own(file, digest);
+        rendered = 0;
+        characters = opened.toString().length();
+        typed = opened.exchanges().size();
+        notes = 0;
+        saved = true;
+        full = false;
+    }
+
+    /** Puts all of it into the draft now, although nothing new is in it, for the file it came from goes. */
+    public Optional<String> secure() {
+        saved = false;
+        own = Own.NONE;
+        return drafts.append(() -> notebook().toString(), () -> "");
+    }
+
+    /** The file that was saved or opened last, if one was. */
+    public Optional<Path> file() {
+        return Optional.ofNullable(own.file);
+    }
+
+    /** Whether this file is this sitting's own notebook, and still holds what this sitting put there or found there. */
+    public boolean isOwn(Path file, String digest) {
+        return file.equals(own.file) && digest.equals(own.digest);
+    }
+
+    /** Whether it goes on from a notebook with somebody else's Java that was not run. */
+    public boolean isForeign() {
+        return foreign;
+    }
+
+    /** The notebook has been saved there. */
+    public void saved(Path file, String content) {
+        own = new Own(file, Digest.of(content));
+        saved = true;
+    }
+
+    /** The sitting ends, or the program does. */
+    public void leave(boolean ended) {
+        if (ended) {
+            drafts.leave(saved);
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package monochord.shell.replay;
+
+import java.util.List;
+import monochord.practice.knowing.Attempt;
+import monochord.practice.knowing.Knowledge;
+import monochord.record.Agenda;
+import monochord.shell.sitting.Keeper;
+
+/** A keeper with an agenda of its own. */
+record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
+    @Override
+    public void ready() {
+        keeper.ready();
+    }
+
+    @Override
+    public void keep(Attempt attempt) {
+        keeper.keep(attempt);
+    }
+
+    @Override
+    public Knowledge knowledge() {
+        return keeper.knowledge();
+    }
+
+    @Override
+    public List<String> notices() {
+        return keeper.notices();
+    }
+
+    @Override
+    public void leave(Agenda left) {
+        keeper.leave(left);
+    }
+}

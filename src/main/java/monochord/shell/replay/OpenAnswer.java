@@ -1,0 +1,133 @@
+package monochord.shell.replay;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import monochord.lesson.notebook.Exchange;
+import monochord.lesson.notebook.Notebook;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+import monochord.shell.answer.ProseAnswer;
+
+/**
+ * A notebook that was opened: what stands at its end, as much as the screen holds.
+ *
+ * @param lines how many lines the screen shows at once
+ * @param foreign what of somebody else's Java was not run, perhaps nothing
+ * @param howToTrust what to type to have it run
+ */
+public record OpenAnswer(String path, Replayed replayed, int lines, List<String> foreign, String howToTrust)
+        implements Answer {
+    private static final int AROUND = 8;
+    private static final int MOST_FOREIGN = 8;
+    private static final int LONGEST_FOREIGN = 200;
+
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder();
+        StyledText end = end(look);
+        Notebook notebook = replayed.written();
+        String title = notebook.title().map(said -> said + ", ").orElse("");
+        text.line(title + counted(replayed.turns().size()) + ": " + path, Style.STRONG)
+                .gap();
+        if (!end.isEmpty()) {
+            text.lines(end).gap();
+        }
+        trust(text);
+        if (!replayed.differences().isEmpty()) {
+            text.line(replayed.differences().size() + " of them are answered otherwise now; replay tells which.");
+        }
+        text.line("What you type goes on from here.", Style.QUIET);
+        return text.build().in(look.signs()).wrapped(look.width());
+    }
+
+    private static String counted(int lines) {
+        return lines + (lines == 1 ? " line" : " lines");
+    }
+
+    private void trust(StyledText.Builder text) {
+        if (foreign.isEmpty()) {
+            return;
+        }
+        text.line("It is not ours, and holds Java that was not run:");
+        for (String code : foreign.subList(0, Math.min(MOST_FOREIGN, foreign.size()))) {
+            code.lines().limit(MOST_FOREIGN).forEach(line -> text.line("  " + cut(line), Style.TYPED));
+        }
+        if (foreign.size() > MOST_FOREIGN) {
+            text.line("  … and " + (foreign.size() - MOST_FOREIGN) + " more.");
+        }
+        text.line(howToTrust);
+    }
+
+    private static String cut(String line) {
+        return line.length() > LONGEST_FOREIGN ? line.substring(0, LONGEST_FOREIGN) + "…" : line;
+    }
+
+    /** The last parts and exchanges that fit the screen together; one at least. */
+    private StyledText end(Look look) {
+        Deque<StyledText> shown = new ArrayDeque<>();
+        int room = lines == Integer.MAX_VALUE ? lines : Math.max(1, lines - AROUND);
+        List<StyledText> all = replayed.written().parts().stream()
+                .flatMap(part -> shown(part, look).stream())
+                .toList();
+        for (int i = all.size() - 1; i >= 0; i--) {
+            int needed = all.get(i).lines().size() + 1;
+            if (needed > room && !shown.isEmpty()) {
+                break;
+            }
+            room -= needed;
+            shown.addFirst(all.get(i));
+        }
+        return together(shown, look);
+    }
+
+    private static StyledText together(Deque<StyledText> shown, Look look) {
+        StyledText.Builder text = StyledText.builder();
+        boolean first = true;
+        for (StyledText one : shown) {
+            if (!first) {
+                text.gap();
+            }
+            text.lines(one);
+            first = false;
+        }
+        return text.build().wrapped(look.width());
+    }
+
+    private static List<StyledText> shown(Notebook.Part part, Look look) {
+        if (part instanceof Notebook.Prose prose) {
+            return Optional.of(new ProseAnswer(prose.blocks(), UnaryOperator.identity()).text(look))
+                    .filter(words -> !words.isEmpty())
+                    .map(List::of)
+                    .orElse(List.of());
+        }
+        return ((Notebook.Console) part)
+                .exchanges().stream().map(OpenAnswer::shown).toList();
+    }
+
+    private static StyledText shown(Exchange exchange) {
+        StyledText.Builder text = StyledText.builder();
+        for (String typed : exchange.typed()) {
+            text.line(StyledLine.of((exchange.isOpening() ? "$ " : "▸ ") + typed, Style.TYPED));
+        }
+        if (!exchange.answer().isEmpty()) {
+            text.lines(StyledText.of(exchange.answer()));
+        }
+        return text.build();
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("file", path)
+                .put("title", replayed.written().title().orElse(null))
+                .put("lines", replayed.turns().size())
+                .put("differences", replayed.differences().size())
+                .put("skipped", replayed.skipped().size());
+    }
+}

@@ -1,0 +1,157 @@
+package monochord.shell.replay;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import monochord.lesson.notebook.Start;
+import monochord.practice.knowing.Knowledge;
+import monochord.record.Agenda;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Chance;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Keeper;
+import monochord.shell.sitting.Outside;
+import monochord.shell.sitting.Seal;
+import monochord.shell.sitting.Settings;
+import monochord.shell.sitting.Sitting;
+import monochord.sound.Performance;
+
+/**
+ * A sitting in which everything but the lines is settled beforehand: chance, clock, screen, an empty record, no settings, no
+ * sound, and an empty folder that is removed at the end. What is typed in it touches nothing outside.
+ */
+public final class Rehearsal implements AutoCloseable {
+    private final Path folder;
+    private final Sitting sitting;
+    private final Sitting outside;
+    private final Withheld withheld = new Withheld();
+    private Performance heard;
+
+    /**
+     * @param outside whose lessons and whose understanding of lines these are
+     * @param clock milliseconds since 1970 in UTC
+     * @param trusted whether Java in it runs, in a cell of its own
+     * @throws IOException if no folder can be made for it
+     */
+    Rehearsal(Start start, Sitting outside, LongSupplier clock, boolean trusted) throws IOException {
+        this.outside = outside;
+        folder = Files.createTempDirectory("monochord").toRealPath();
+        Chance chance = start.seed().isPresent() ? Chance.from(start.seed().getAsLong()) : Chance.counting();
+        sitting = new Sitting(
+                ear(), chance, folder, outside.course().afresh(), clock, keeper(start.lesson()), Settings.inMemory());
+        Outside around = outside.outside();
+        sitting.outside()
+                .closeOff(around.seal().map(seal -> seal.within(folder)).orElseGet(() -> Seal.around(folder)));
+        sitting.outside().take(around.conversation());
+        sitting.outside().take(trusted ? around.newCell() : withheld);
+        sitting.settle(start.key());
+        sitting.study().begin();
+        sitting.faces(
+                Look.ofPipe().inWidth(start.screen().columns()), start.screen().lines());
+    }
+
+    /** Nothing is heard, and what would have been is remembered. */
+    private Ear ear() {
+        Ear silent = Ear.silent();
+        return new Ear() {
+            @Override
+            public String play(Performance performance) {
+                heard = performance;
+                return "";
+            }
+
+            @Override
+            public void stop() {
+                silent.stop();
+            }
+
+            @Override
+            public void listenToTheEnd() {
+                silent.listenToTheEnd();
+            }
+        };
+    }
+
+    /** A record of nothing, left by somebody who was to go on with this lesson. */
+    private Keeper keeper(String lesson) {
+        Keeper empty = Keeper.inMemory();
+        return lesson.isEmpty() ? empty : new LeftOff(empty, agenda(lesson));
+    }
+
+    private Agenda agenda(String lesson) {
+        return outside.course()
+                .library()
+                .find(lesson)
+                .map(entry -> Agenda.of(
+                        entry.slug(), entry.number() + " " + entry.title(), Knowledge.of(java.util.List.of())))
+                .orElse(Agenda.NONE);
+    }
+
+    /** What is said before the first line. */
+    Answer greeting() {
+        return sitting.opening().greeting();
+    }
+
+    /** How many times so far Java was to run and was kept back. */
+    int withheld() {
+        return withheld.count();
+    }
+
+    /** What is answered to a line, or to the lines of something longer. */
+    Answer type(String text) {
+        heard = null;
+        if (sitting.hasEnded()) {
+            return Saying.of("The sitting has ended before this line.");
+        }
+        if (!sitting.outside().seal().orElseThrow().takesLine()) {
+            return Saying.failed("This is more than a replay types.");
+        }
+        Answer answer = sitting.outside().conversation().read(text, sitting);
+        sitting.journal().note(text, answer);
+        return answer;
+    }
+
+    /** What the last line made heard. */
+    Optional<Performance> heard() {
+        return Optional.ofNullable(heard);
+    }
+
+    /** Hands all of it over to the sitting outside, its cell too; what is typed there from now on is the person's own. */
+    void handOver() {
+        if (sitting.outside().cell() == withheld) {
+            sitting.outside().take(outside.outside().newCell());
+        }
+        outside.goOnFrom(sitting);
+        sitting.outside().handOverCell();
+    }
+
+    /** Removes the folder with all that was written there; links in it are not followed. */
+    @Override
+    public void close() {
+        sitting.outside().take(withheld);
+        try {
+            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes about) throws IOException {
+                    Files.delete(file);
+                    return FileVisitResult.CONTINUE;
+                }
+
+                @Override
+                public FileVisitResult postVisitDirectory(Path emptied, IOException trouble) throws IOException {
+                    Files.delete(emptied);
+                    return FileVisitResult.CONTINUE;
+                }
+            });
+        } catch (IOException stays) {
+            folder.toFile().deleteOnExit();
+        }
+    }
+}

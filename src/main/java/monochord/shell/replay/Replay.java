@@ -1,0 +1,67 @@
+package monochord.shell.replay;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongSupplier;
+import monochord.lesson.SafeText;
+import monochord.lesson.notebook.Exchange;
+import monochord.lesson.notebook.Notebook;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+import monochord.shell.sitting.Sitting;
+
+/** Types a notebook's lines again, in a {@link Rehearsal}. */
+public final class Replay {
+    private static final LongSupplier NO_TIME = () -> 0;
+
+    private final Notebook notebook;
+    private final Rehearsal rehearsal;
+
+    private Replay(Notebook notebook, Rehearsal rehearsal) {
+        this.notebook = notebook;
+        this.rehearsal = rehearsal;
+    }
+
+    /**
+     * @param outside whose lessons and whose understanding of lines these are; nothing of it changes
+     * @param trusted whether Java in it runs
+     * @throws IOException if no folder can be made to keep it apart
+     */
+    public static Replayed of(Notebook notebook, Sitting outside, boolean trusted) throws IOException {
+        try (Rehearsal rehearsal = new Rehearsal(notebook.start(), outside, NO_TIME, trusted)) {
+            return new Replay(notebook, rehearsal).replayed();
+        }
+    }
+
+    /**
+     * Brings a sitting to where a notebook ends, as though its lines had been typed there.
+     *
+     * @param trusted whether Java in it runs
+     * @throws IOException if no folder can be made to keep it apart
+     */
+    public static Replayed into(Sitting sitting, Notebook notebook, boolean trusted) throws IOException {
+        try (Rehearsal rehearsal = new Rehearsal(notebook.start(), sitting, sitting.study()::now, trusted)) {
+            Replayed replayed = new Replay(notebook, rehearsal).replayed();
+            rehearsal.handOver();
+            return replayed;
+        }
+    }
+
+    private Replayed replayed() {
+        List<Turn> turns = new ArrayList<>();
+        for (Exchange exchange : notebook.exchanges()) {
+            turns.add(turn(exchange));
+        }
+        return new Replayed(notebook, turns);
+    }
+
+    private Turn turn(Exchange exchange) {
+        int before = rehearsal.withheld();
+        Answer answer = exchange.isOpening() ? rehearsal.greeting() : rehearsal.type(exchange.text());
+        String text = answer.noted().orElse(answer).text(Look.ofPipe()).plain();
+        boolean skipped =
+                rehearsal.withheld() > before || before > 0 && exchange.text().indexOf('$') >= 0;
+        return new Turn(exchange, answer, Exchange.settled(SafeText.clean(text)), rehearsal.heard(), skipped);
+    }
+}

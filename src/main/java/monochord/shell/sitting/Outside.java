@@ -1,0 +1,123 @@
+package monochord.shell.sitting;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import monochord.shell.answer.Answer;
+import monochord.shell.journal.Drafts;
+import monochord.shell.trust.Trust;
+import monochord.theory.Unreadable;
+
+/** What a sitting may reach beyond itself: files, drafts, code, and what understands its lines. */
+public final class Outside {
+    private final Path folder;
+    private Seal seal;
+    private Trust trust = Trust.none();
+    private Drafts drafts;
+    private Conversation conversation;
+    private Supplier<Cell> cells = Cell::none;
+    private Cell cell;
+    private Supplier<Answer> consent;
+
+    /** @param folder where file names that are not absolute begin */
+    Outside(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * The file that a name leads to from here.
+     *
+     * @throws Unreadable if it can be no name, or leads out of a sitting that is closed off
+     */
+    public Path file(String name) {
+        if (name.isEmpty()) {
+            throw Unreadable.because(name, 0, "a file name", "a name is needed", "song.wav");
+        }
+        try {
+            return seal == null ? folder.resolve(name) : seal.file(name);
+        } catch (InvalidPathException invalid) {
+            String why = "it holds a character that no name may hold";
+            throw Unreadable.because(name, 0, "a file name", why, "song.wav");
+        }
+    }
+
+    /** Closes the sitting off. */
+    public void closeOff(Seal newSeal) {
+        seal = newSeal;
+    }
+
+    /** What closes the sitting off, if anything does. */
+    public Optional<Seal> seal() {
+        return Optional.ofNullable(seal);
+    }
+
+    public Trust trust() {
+        return trust;
+    }
+
+    public void take(Trust newTrust) {
+        trust = newTrust;
+    }
+
+    /** The learner's drafts, where somebody sits who may want them. */
+    public Optional<Drafts> drafts() {
+        return Optional.ofNullable(drafts);
+    }
+
+    public void take(Drafts newDrafts) {
+        drafts = newDrafts;
+    }
+
+    /** What understands the lines that are typed here. */
+    public Conversation conversation() {
+        return conversation;
+    }
+
+    public void take(Conversation newConversation) {
+        conversation = newConversation;
+    }
+
+    /** Tells where cells come from that run Java. */
+    public void cellsFrom(Supplier<Cell> newCells) {
+        cells = newCells;
+    }
+
+    /** A new one, which whoever asks for it has to close. */
+    public Cell newCell() {
+        return cells.get();
+    }
+
+    /** The cell of this sitting. */
+    public Cell cell() {
+        if (cell == null) {
+            cell = newCell();
+        }
+        return cell;
+    }
+
+    /** Runs Java in this cell from now on; the one before is closed. */
+    public void take(Cell newCell) {
+        if (cell != null && cell != newCell) {
+            cell.close();
+        }
+        cell = newCell;
+    }
+
+    /** The cell is somebody else's now, who will close it. */
+    public void handOverCell() {
+        cell = null;
+    }
+
+    /** Asks for a yes: if the next line is one, this is done; any other line takes the question away. */
+    public void askConsent(Supplier<Answer> whatThen) {
+        consent = whatThen;
+    }
+
+    /** What was to be done on a yes, taken away. */
+    public Optional<Supplier<Answer>> takeConsent() {
+        Optional<Supplier<Answer>> asked = Optional.ofNullable(consent);
+        consent = null;
+        return asked;
+    }
+}

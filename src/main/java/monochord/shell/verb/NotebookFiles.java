@@ -1,0 +1,27 @@
+package monochord.shell.verb;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import monochord.shell.sitting.Sitting;
+
+/** The names of files in a sentence. */
+final class NotebookFiles {
+    private static final String ENDING = ".md";
+
+    private NotebookFiles() {}
+
+    /** With the ending of a notebook, if the name has no ending of its own. */
+    static String name(String said) {
+        String last = said.substring(said.lastIndexOf('/') + 1);
+        return said.isEmpty() || last.isEmpty() || last.indexOf('.') >= 0 ? said : said + ENDING;
+    }
+
+    /** One name if the whole text names a file, for names may hold spaces; else each word is one. */
+    static List<String> named(Sentence.Part part, Sitting sitting) {
+        Path whole = part.read(sitting.outside()::file);
+        return Files.isRegularFile(whole)
+                ? List.of(part.text())
+                : List.of(part.text().split("\\s+"));
+    }
+}
