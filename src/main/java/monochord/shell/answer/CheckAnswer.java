@@ -11,8 +11,13 @@ public record CheckAnswer(List<Checked> files) implements Answer {
      * One file and its faults, in the order of its lines.
      *
      * @param found whether the file is there and can be read
+     * @param untried lines of blocks with Java that was not tried, because the file is not ours
      */
-    public record Checked(String path, List<Fault> faults, boolean found) {}
+    public record Checked(String path, List<Fault> faults, boolean found, List<Integer> untried) {
+        public Checked(String path, List<Fault> faults, boolean found) {
+            this(path, faults, found, List.of());
+        }
+    }
 
     @Override
     public StyledText text(Look look) {
@@ -21,6 +26,8 @@ public record CheckAnswer(List<Checked> files) implements Answer {
             if (file.faults.isEmpty()) {
                 text.line(file.path + ": no faults.", Style.RIGHT);
             }
+            file.untried.forEach(line -> text.line(file.path + ":" + line + ": this Java was not tried, for the file"
+                    + " is not ours; --trust tries it."));
             file.faults.forEach(fault -> text.line(fault.toString()));
         }
         return text.build().wrapped(look.width());
@@ -38,7 +45,11 @@ public record CheckAnswer(List<Checked> files) implements Answer {
                                 .put("line", fault.line())
                                 .put("column", fault.column())
                                 .put("what", fault.what())
-                                .put("instead", fault.instead()));
+                                .put("instead", fault.instead()))
+                .objects(
+                        "untried",
+                        files.stream().filter(file -> !file.untried.isEmpty()).toList(),
+                        (object, file) -> object.put("path", file.path).numbers("lines", file.untried));
     }
 
     @Override
@@ -46,6 +57,6 @@ public record CheckAnswer(List<Checked> files) implements Answer {
         if (files.stream().anyMatch(file -> !file.found)) {
             return FAILED;
         }
-        return files.stream().allMatch(file -> file.faults.isEmpty()) ? DONE : NO;
+        return files.stream().allMatch(file -> file.faults.isEmpty() && file.untried.isEmpty()) ? DONE : NO;
     }
 }

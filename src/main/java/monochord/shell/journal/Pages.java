@@ -13,15 +13,16 @@ final class Pages {
     private final List<Exchange> exchanges = new ArrayList<>();
     private final StringBuilder prose = new StringBuilder();
 
-    /** Behind what is written already, which stays as it is. */
+    /** Behind what is written already, which stays as it is; a block at its end is gone on with. */
     Pages(Notebook before) {
         start = before.start();
         for (Notebook.Part part : before.parts()) {
+            closeExchanges();
             if (part instanceof Notebook.Prose words) {
                 prose.append(words.text());
             } else {
                 closeProse();
-                parts.add(part);
+                exchanges.addAll(((Notebook.Console) part).exchanges());
             }
         }
     }

@@ -34,7 +34,7 @@ public record OpenAnswer(String path, Replayed replayed, int lines, List<String>
         StyledText end = end(look);
         Notebook notebook = replayed.written();
         String title = notebook.title().map(said -> said + ", ").orElse("");
-        text.line(title + counted(replayed.turns().size()) + ": " + path, Style.STRONG)
+        text.line(title + path + ", " + counted(replayed.turns().size()) + ".", Style.STRONG)
                 .gap();
         if (!end.isEmpty()) {
             text.lines(end).gap();

@@ -4,6 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import monochord.lesson.Part;
+import monochord.lesson.Reading;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
 import monochord.shell.answer.Answer;
@@ -18,16 +20,18 @@ final class CheckVerb implements Verb {
         return Usage.of(
                         "check",
                         Usage.Topic.TEACHING,
-                        "check [FILE …]",
+                        "check [FILE …] [--trust]",
                         "find the faults of lesson files; alone, of all lessons here",
                         "check my-lesson.md")
-                .withSmallWords();
+                .withSmallWords()
+                .withOptions("trust");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part named = sentence.body();
-        return new CheckAnswer(named.isEmpty() ? all(sitting.course().library()) : named(named, sitting));
+        return new CheckAnswer(
+                named.isEmpty() ? all(sitting.course().library()) : named(named, sentence.has("trust"), sitting));
     }
 
     private static List<Checked> all(Library library) {
@@ -37,15 +41,23 @@ final class CheckVerb implements Verb {
                 .toList();
     }
 
-    /** One file if the whole text names one, for names may hold spaces; else a file for each word. */
-    private static List<Checked> named(Sentence.Part part, Sitting sitting) {
+    private static List<Checked> named(Sentence.Part part, boolean trust, Sitting sitting) {
         List<Checked> checked = new ArrayList<>();
-        boolean whole = part.read(sitting.outside()::file).toFile().isFile();
-        for (String name : whole ? List.of(part.text()) : List.of(part.text().split("\\s+"))) {
+        for (String name : NotebookFiles.named(part, sitting)) {
             Path file = part.read(text -> sitting.outside().file(name));
-            checked.add(new Checked(name, Library.check(file).faults(), Files.isReadable(file)));
+            checked.add(checked(name, file, trust, sitting));
         }
         return checked;
+    }
+
+    private static Checked checked(String name, Path file, boolean trust, Sitting sitting) {
+        Reading reading = Library.check(file);
+        List<Part.Code> code = Tried.code(reading);
+        if (code.isEmpty() || Tried.mayRun(file, trust, sitting)) {
+            return new Checked(name, Tried.faults(name, reading, sitting), Files.isReadable(file));
+        }
+        List<Integer> untried = code.stream().map(Part.Code::line).toList();
+        return new Checked(name, reading.faults(), Files.isReadable(file), untried);
     }
 
     @Override

@@ -2,6 +2,7 @@ package monochord.shell.verb;
 
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
+import monochord.shell.answer.Aside;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
 
@@ -18,6 +19,6 @@ final class QuitVerb implements Verb {
         Answer farewell = Saying.of("Until next time.");
         Answer said = sitting.isDrilling() ? Answers.of(sitting.endDrill(), farewell) : farewell;
         sitting.end();
-        return said;
+        return new Aside(said);
     }
 }

@@ -47,7 +47,8 @@ final class ReplayVerb implements Verb {
             return new Aside(Saying.failed("A replay in a replay begins no third."));
         }
         List<Played> played = new ArrayList<>();
-        for (String name : NotebookFiles.named(said, sitting)) {
+        for (String word : NotebookFiles.named(said, sitting)) {
+            String name = NotebookFiles.name(word);
             Path file = said.read(text -> sitting.outside().file(name));
             played.add(replay(name, file, sentence, sitting));
         }
