@@ -1,12 +1,13 @@
 package monochord.shell.answer;
 
+import monochord.theory.NoteNaming;
 import monochord.theory.Signs;
 
 /**
  * How answers are to look on this terminal.
  *
  * @param width columns a line may have, from 20 to 200
- * @param signs how accidentals are written
+ * @param signs how accidentals are written, and by what names notes go
  * @param plain one fact a line and no drawing, for screen readers and whoever wants it
  * @param colour whether styles may be shown
  */
@@ -29,7 +30,12 @@ public record Look(int width, Signs signs, boolean plain, boolean colour) {
     }
 
     public Look inAscii() {
-        return new Look(width, Signs.ASCII, plain, colour);
+        return new Look(width, signs.inAscii(), plain, colour);
+    }
+
+    /** With these note names. */
+    public Look naming(NoteNaming naming) {
+        return signs.naming() == naming ? this : new Look(width, signs.with(naming), plain, colour);
     }
 
     public Look asPlain() {
