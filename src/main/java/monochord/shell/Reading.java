@@ -86,7 +86,7 @@ final class Reading {
         }
         Optional<Presentation> room = sitting.presentation().filter(open -> open.takes(text));
         if (room.isPresent()) {
-            return room.get().take(heard(text).english(), sitting);
+            return room.get().take(text, sitting);
         }
         return sitting.desk().isOpen() ? answer(text, word) : music(text, word);
     }
@@ -94,7 +94,7 @@ final class Reading {
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
         Question question = sitting.desk().question();
-        Answer answer = sitting.answer(heard(text));
+        Answer answer = sitting.answer(text);
         return answer.status() != Answer.UNREADABLE
                 ? answer
                 : OtherNames.in(text, sitting.naming(), english -> isRead(question, english))
@@ -171,9 +171,10 @@ final class Reading {
     private Answer neither(AsTyped typed, String word, Unreadable unreadable) {
         Optional<String> near = didYouMean(word);
         int place = typed.typedPlace(unreadable.place());
-        boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0
+        boolean named = typed.changeAt(0).isPresent()
                 || OtherNames.at(place, typed.typed(), typed.naming()).isPresent();
-        if (near.isEmpty() && (musical || place > word.length())) {
+        boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0;
+        if (named || near.isEmpty() && (musical || place > word.length())) {
             return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);

@@ -5,10 +5,11 @@ import java.util.regex.Pattern;
 /** Tells the article A that begins a sentence from the note, by what follows it. Elsewhere an article is small. */
 final class FirstWord {
     private static final Pattern BEGINS_SENTENCE =
-            Pattern.compile("(?:^|[.!?][\"')]*\\s+|^\\s*(?:[-*]|[0-9]+\\.)\\s+)$");
+            Pattern.compile("(?:^|[.!?][\"')]*\\s+|^\\s*(?:[-*]|[0-9]+\\.)\\s+|[0-9]\\.[0-9]+\\s+|^Next: |^End of )$");
     private static final String ENDS = "(?![A-Za-z-])";
     /** A space and a note, a number, two spaces or the end of the sentence. */
-    private static final Pattern NO_WORD = Pattern.compile("A(?:[^ a-z].*|\\s*$|  .*| (?:[A-G](?![a-z])|[^a-zA-Z]).*)");
+    private static final Pattern NO_WORD =
+            Pattern.compile("A(?:[^ a-z].*|\\s*$|  .*| (?:(?:(?:half |whole )?[A-G](?![a-z]))|[^a-zA-Z0-9♭♯]).*)");
 
     private static final Pattern VERB = Pattern.compile(
             "A (?:is|and|or|to|has|stands?|goes|stays?|steps?|sounds?|rises?|falls?|moves?|holds?|belongs?|becomes?|comes?"

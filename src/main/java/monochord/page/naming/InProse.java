@@ -17,7 +17,11 @@ public final class InProse {
     private static final Pattern IN_WORDS =
             Pattern.compile("[ -](double[ -])?(flat|sharp)(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
     /** What begins with a capital and means no note: a key of the computer, a weighting of decibels. */
-    private static final Pattern NO_NAME = Pattern.compile("(?i)(ctrl-|dB\\(|section |part |bar )$");
+    private static final Pattern NO_NAME = Pattern.compile("(?i)(ctrl-|dB\\(|T, S, )$");
+    /** The letter of a dominant, in {@code S to D, the root rises}. */
+    private static final Pattern DOMINANT = Pattern.compile("D(?: to [TSD])?, the root");
+
+    private static final Pattern LETTERS = Pattern.compile("(?:a letter from|the letters) A to G( with b or #)?");
 
     private static final String WORD = "do";
 
@@ -54,11 +58,23 @@ public final class InProse {
 
     private List<Change> all() {
         int place = 0;
+        Matcher letters = LETTERS.matcher(text);
+        if (letters.find()) {
+            changes.add(new Change(letters.start(), letters.end(), allNames(letters.group(1) != null)));
+            place = letters.end();
+        }
         while (place < text.length()) {
             boolean begins = "ABCDEFG".indexOf(text.charAt(place)) >= 0 && isFree(place);
             place = begins ? Math.max(place + 1, name(place)) : place + 1;
         }
         return changes;
+    }
+
+    private String allNames(boolean accidentals) {
+        boolean german = signs.naming() == NoteNaming.GERMAN;
+        return accidentals
+                ? german ? "the letters A to H with is or es" : "the syllables Do to Si with b or #"
+                : german ? "a letter from A to H" : "a syllable from Do to Si";
     }
 
     /** Whether a name may begin here: not inside a word, a path or an accidental. */
@@ -71,10 +87,12 @@ public final class InProse {
         boolean bass = before == '/'
                 && !changes.isEmpty()
                 && isChord(changes.get(changes.size() - 1).to(), place - 1);
-        return bass
-                || !inWord
-                        && before != '/'
-                        && !NO_NAME.matcher(text.substring(0, place)).find();
+        return bass || !inWord && before != '/' && !isMeantOtherwise(place);
+    }
+
+    private boolean isMeantOtherwise(int place) {
+        return NO_NAME.matcher(text.substring(0, place)).find()
+                || DOMINANT.matcher(text).region(place, text.length()).lookingAt();
     }
 
     /** Whether between the last name and the slash stands nothing but the kind of a chord. */

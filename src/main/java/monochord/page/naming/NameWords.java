@@ -13,7 +13,7 @@ final class NameWords {
     private static final String END = "(?!\\p{L})";
     private static final String TWICE = "(doble |double |doppio |duplo |dobrado )?";
     private static final Pattern SIGN = Pattern.compile(
-            "[ -]" + TWICE + "(?:(b[eé]moll?e?s?)|(?:di[eèé]si?s?|sostenido|sustenido))" + END, ANY_CASE);
+            "[ -]" + TWICE + "(?:(b[eé]moll?e?s?)|(?:di[eèé]s[ei]?s?|sostenido|sustenido))" + END, ANY_CASE);
     private static final Pattern MODE =
             Pattern.compile("[ -]?(?:(dur|majeur|mayor|maior|maggiore)|(?:moll|mineur|menor|minore))" + END, ANY_CASE);
 

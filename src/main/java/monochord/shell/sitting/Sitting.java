@@ -202,17 +202,11 @@ public final class Sitting {
     }
 
     /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
-    public Answer answer(String text) {
-        return answer(AsTyped.of(text, NoteNaming.ENGLISH));
-    }
-
-    /** The same; what is judged and kept is the English of it, what is quoted is what was typed. */
-    public Answer answer(AsTyped text) {
+    public Answer answer(String typed) {
         Question question = desk.question();
-        Verdict verdict = desk.answer(text.english());
-        if (verdict.grade() == Grade.UNREADABLE) {
-            verdict = verdict.saying(text.requoted(verdict.message()));
-        } else {
+        AsTyped text = Heard.answer(typed, question, naming);
+        Verdict verdict = Heard.quoting(text, desk.answer(text.english()));
+        if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }
         return study.withNotices(answer(question, verdict));
