@@ -87,7 +87,7 @@ final class Prompt {
         LineReader reader = reader(terminal);
         sitting.study().begin();
         sitting.takeSeat();
-        show.accept(rendered(sitting.opening().greeting(), terminal));
+        show.accept(rendered(sitting.opening().greeting(sitting), terminal));
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());

@@ -82,13 +82,18 @@ final class Reading {
         String word = firstWord(text);
         Optional<Verb> verb = verbs.find(word);
         if (verb.isPresent()) {
+            if (!verb.get().isAside()) {
+                sitting.opening().yield(sitting);
+            }
             return run(verb.get(), text.substring(word.length()).strip());
         }
         Optional<Presentation> room = sitting.presentation().filter(open -> open.takes(text));
         if (room.isPresent()) {
             return room.get().take(text, sitting);
         }
-        return sitting.desk().isOpen() ? answer(text, word) : music(text, word);
+        return sitting.desk().isOpen()
+                ? answer(text, word)
+                : sitting.opening().takeNames(text, sitting).orElseGet(() -> music(text, word));
     }
 
     /** What cannot be read as an answer may have been meant for a verb. */
@@ -161,6 +166,7 @@ final class Reading {
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
+            sitting.opening().yield(sitting);
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return neither(typed, word, unreadable);

@@ -97,7 +97,7 @@ public final class Course {
         return Answers.of(page, end);
     }
 
-    private static String title(LibraryEntry entry) {
+    static String title(LibraryEntry entry) {
         return entry.number() + " " + entry.title();
     }
 
@@ -119,7 +119,7 @@ public final class Course {
 
     /** What the next sitting begins with: a lesson that was broken off once more, else the one that follows. */
     Agenda agenda(Agenda before, Knowledge knowledge) {
-        if (last == null) {
+        if (last == null && (resume.isEmpty() || resume.equals(before.slug()))) {
             return Agenda.of(before.slug(), before.title(), knowledge);
         }
         Optional<LibraryEntry> coming = isOpen() ? Optional.of(last) : next();

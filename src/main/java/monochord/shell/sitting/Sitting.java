@@ -1,6 +1,5 @@
 package monochord.shell.sitting;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
+import monochord.shell.answer.NotesCalled;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
 import monochord.theory.Key;
@@ -106,14 +106,12 @@ public final class Sitting {
         naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
     }
 
-    /**
-     * Settles by what names notes go.
-     *
-     * @throws IOException if it cannot be kept for the next sitting; in this one it holds all the same
-     */
-    public void call(NoteNaming names) throws IOException {
+    /** Settles by what names notes go, for this sitting in any case; goes on with what asked for it. */
+    public Answer call(NoteNaming names) {
         naming = names;
-        settings.put(NOTES, names.toString());
+        boolean kept = settings.keep(NOTES, names.toString());
+        Answer called = new NotesCalled(names, kept);
+        return opening().asksForNames() ? Answers.of(called, goOn()) : called;
     }
 
     /** What the learner has settled for good. */
@@ -213,6 +211,10 @@ public final class Sitting {
     }
 
     private Answer answer(Question question, Verdict verdict) {
+        if (opening().isAsking() && verdict.grade() != Grade.UNREADABLE) {
+            return Answers.of(
+                    new VerdictAnswer(question, verdict, ""), opening().judged(verdict, this));
+        }
         if (!verdict.grade().isRight()) {
             return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
         }
@@ -273,6 +275,10 @@ public final class Sitting {
     }
 
     private Answer goOnAlone() {
+        if (opening().isAsking()) {
+            leaveQuestion();
+            return opening().begin(this);
+        }
         if (desk.isOpen() && !desk.isTried()) {
             return new AskAnswer(desk.question());
         }

@@ -17,6 +17,11 @@ public interface Verb {
         return true;
     }
 
+    /** Whether it leaves what is being asked at the first start as it is. */
+    default boolean isAside() {
+        return false;
+    }
+
     /** What can follow the verb, for completion. */
     default List<String> candidates(Sitting sitting) {
         return List.of();
