@@ -83,7 +83,7 @@ final class Reading {
         Optional<Verb> verb = verbs.find(word);
         if (verb.isPresent()) {
             if (!verb.get().isAside()) {
-                sitting.opening().yield(sitting);
+                giveWay();
             }
             return run(verb.get(), text.substring(word.length()).strip());
         }
@@ -93,7 +93,14 @@ final class Reading {
         }
         return sitting.desk().isOpen()
                 ? answer(text, word)
-                : sitting.opening().takeNames(text, sitting).orElseGet(() -> music(text, word));
+                : sitting.welcome()
+                        .flatMap(opening -> opening.takeNames(text, sitting))
+                        .orElseGet(() -> music(text, word));
+    }
+
+    /** Whoever knows what to do is asked no more. */
+    private void giveWay() {
+        sitting.welcome().ifPresent(opening -> opening.yield(sitting));
     }
 
     /** What cannot be read as an answer may have been meant for a verb. */
@@ -166,7 +173,7 @@ final class Reading {
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
-            sitting.opening().yield(sitting);
+            giveWay();
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return neither(typed, word, unreadable);

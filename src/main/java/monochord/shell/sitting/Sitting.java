@@ -111,7 +111,7 @@ public final class Sitting {
         naming = names;
         boolean kept = settings.keep(NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
-        return opening().asksForNames() ? Answers.of(called, goOn()) : called;
+        return welcome().filter(Opening::asksForNames).isPresent() ? Answers.of(called, goOn()) : called;
     }
 
     /** What the learner has settled for good. */
@@ -211,9 +211,8 @@ public final class Sitting {
     }
 
     private Answer answer(Question question, Verdict verdict) {
-        if (opening().isAsking() && verdict.grade() != Grade.UNREADABLE) {
-            return Answers.of(
-                    new VerdictAnswer(question, verdict, ""), opening().judged(verdict, this));
+        if (welcome().isPresent() && verdict.grade() != Grade.UNREADABLE) {
+            return Answers.of(new VerdictAnswer(question, verdict, ""), opening.judged(verdict, this));
         }
         if (!verdict.grade().isRight()) {
             return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
@@ -275,7 +274,7 @@ public final class Sitting {
     }
 
     private Answer goOnAlone() {
-        if (opening().isAsking()) {
+        if (welcome().isPresent()) {
             leaveQuestion();
             return opening().begin(this);
         }
@@ -304,6 +303,11 @@ public final class Sitting {
             course.resume(opening.lesson());
         }
         return opening;
+    }
+
+    /** The questions to someone new, as long as they are being asked. */
+    public Optional<Opening> welcome() {
+        return Optional.ofNullable(opening).filter(Opening::isAsking);
     }
 
     public void end() {

@@ -23,9 +23,8 @@ import monochord.theory.NoteNaming;
  */
 final class Welcome {
     private static final String GREETING =
-            "Good day. Three short questions find where you begin. Enter passes one; a verb or music ends them.";
-    private static final String NAMES =
-            "By what names do you call the notes: english (A B C), german (A H C), latin (La Si Do)? Enter is english.";
+            "Good day. Three short questions find where you begin; Enter passes each.\nMusic, a verb or help works at once.";
+    private static final String NAMES = "What do you call the notes: english A B C, german A H C, or latin La Si Do?";
     private static final Key KEY = Key.major(NoteName.of('D', 0));
 
     private static final Place FIRST = new Place("1.1", "Then we begin at the beginning, on the keys.");
@@ -34,7 +33,7 @@ final class Welcome {
     private static final Place MOVING =
             new Place("3.1", "You know the key's own chords, so how they move comes next, and then the borrowed ones.");
     private static final Place COLOUR =
-            new Place("5.1", "That was a borrowed chord, so we begin with borrowed colour.");
+            new Place("5.1", "You can name a borrowed chord, so we begin with borrowed colour.");
 
     private enum Stage {
         NAMES,
@@ -107,7 +106,7 @@ final class Welcome {
     Answer judged(Verdict verdict, Sitting sitting) {
         Grade grade = verdict.grade();
         if (stage == Stage.SCALE && grade.isRight()) {
-            String lead = "And one from farther on. Enter if it is new to you.";
+            String lead = "One from farther on; Enter if it is new to you.";
             return ask(Stage.CHORD, lead, "borrowed-chord", "bVI", sitting);
         }
         if (stage == Stage.SCALE) {
