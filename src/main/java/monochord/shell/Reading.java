@@ -91,11 +91,9 @@ final class Reading {
         if (room.isPresent()) {
             return room.get().take(text, sitting);
         }
-        return sitting.desk().isOpen()
-                ? answer(text, word)
-                : sitting.welcome()
-                        .flatMap(opening -> opening.takeNames(text, sitting))
-                        .orElseGet(() -> music(text, word));
+        return sitting.welcome()
+                .flatMap(opening -> opening.take(text, sitting))
+                .orElseGet(() -> sitting.desk().isOpen() ? answer(text, word) : music(text, word));
     }
 
     /** Whoever knows what to do is asked no more. */
@@ -191,6 +189,7 @@ final class Reading {
             return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
-        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));
+        String advice = sitting.course().isOpen() ? "Enter goes on with the lesson. " + WHAT_IS_READ : WHAT_IS_READ;
+        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(advice));
     }
 }

@@ -71,8 +71,11 @@ public final class Opening {
         return isAsking() && welcome.asksForNames();
     }
 
-    /** The answer to that, if the line is one. */
-    public Optional<Answer> takeNames(String line, Sitting sitting) {
+    /** What follows a line that passes what is asked, or says what the notes are called; none if it does neither. */
+    public Optional<Answer> take(String line, Sitting sitting) {
+        if (isAsking() && Welcome.passes(line)) {
+            return Optional.of(sitting.goOn());
+        }
         return asksForNames() ? welcome.takeNames(line, sitting) : Optional.empty();
     }
 

@@ -2,6 +2,7 @@ package monochord.shell.sitting;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import monochord.lesson.read.LibraryEntry;
 import monochord.page.Style;
 import monochord.page.StyledText;
@@ -25,6 +26,8 @@ final class Welcome {
     private static final String GREETING =
             "Good day. Three short questions find where you begin; Enter passes each.\nMusic, a verb or help works at once.";
     private static final String NAMES = "What do you call the notes: english A B C, german A H C, or latin La Si Do?";
+    private static final Pattern PASSES =
+            Pattern.compile("(?i)(no|nope|not yet|pass|next|i (do not|don't|dont) know|no idea|\\?)[.!]?");
     private static final Key KEY = Key.major(NoteName.of('D', 0));
 
     private static final Place FIRST = new Place("1.1", "Then we begin at the beginning, on the keys.");
@@ -50,6 +53,8 @@ final class Welcome {
     private record Place(String lesson, String reason) {}
 
     private Stage stage = Stage.NAMES;
+    /** On the last answer to the open question that could be read. */
+    private Verdict last;
 
     Answer greeting() {
         return Saying.of(
@@ -78,21 +83,30 @@ final class Welcome {
         };
     }
 
+    /** Whether the line says in words what Enter says. */
+    static boolean passes(String line) {
+        return PASSES.matcher(line.strip()).matches();
+    }
+
     /** Passes what is asked. */
     Answer goOn(Sitting sitting) {
-        switch (stage) {
-            case NAMES:
-                return ask(
-                        Stage.SCALE,
-                        "Can you name a major scale? Enter if not yet.",
-                        "scale-spelling",
-                        "major",
-                        sitting);
-            case SCALE:
-                return place(FIRST, sitting);
-            default:
-                return place(CHORDS, sitting);
-        }
+        return switch (stage) {
+            case NAMES -> {
+                String lead = "Can you name a major scale? Type its notes, or Enter if not yet.";
+                yield ask(Stage.SCALE, lead, "scale-spelling", "major", sitting);
+            }
+            case SCALE -> place(isNear() ? LETTERS : FIRST, sitting);
+            case CHORD, OVER -> place(isNear() || hasSlipped() ? MOVING : CHORDS, sitting);
+        };
+    }
+
+    private boolean isNear() {
+        return last != null && last.grade() == Grade.NEARLY;
+    }
+
+    /** Whether the wrong answer is one that somebody gives who knows the key's own chords. */
+    private boolean hasSlipped() {
+        return last != null && last.misconception() != null;
     }
 
     private Answer ask(Stage next, String lead, String skill, String subject, Sitting sitting) {
@@ -102,18 +116,18 @@ final class Welcome {
         return Answers.of(Saying.of(lead), new AskAnswer(question));
     }
 
-    /** What follows an answer to the question it asked: the next one, or a place in the course. */
+    /** What follows an answer to the question it asked: another try, the next question, or a place in the course. */
     Answer judged(Verdict verdict, Sitting sitting) {
-        Grade grade = verdict.grade();
-        if (stage == Stage.SCALE && grade.isRight()) {
-            String lead = "One from farther on; Enter if it is new to you.";
-            return ask(Stage.CHORD, lead, "borrowed-chord", "bVI", sitting);
+        boolean again = last != null;
+        last = verdict;
+        if (!verdict.grade().isRight()) {
+            return again ? goOn(sitting) : Saying.of("Once more, or Enter leaves it.");
         }
-        if (stage == Stage.SCALE) {
-            return place(grade == Grade.NEARLY ? LETTERS : FIRST, sitting);
+        if (stage == Stage.CHORD) {
+            return place(COLOUR, sitting);
         }
-        boolean hasHeard = grade == Grade.NEARLY || verdict.misconception() != null;
-        return place(grade.isRight() ? COLOUR : hasHeard ? MOVING : CHORDS, sitting);
+        last = null;
+        return ask(Stage.CHORD, "One from farther on; Enter if it is new to you.", "borrowed-chord", "bVI", sitting);
     }
 
     private Answer place(Place place, Sitting sitting) {
