@@ -9,6 +9,7 @@ import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.Way;
+import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -60,7 +61,7 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                         : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
         said().forEach(text::line);
         StyledText told = text.build().in(look.signs()).wrapped(look.width());
-        boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain();
+        boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
         return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
     }
 
@@ -104,6 +105,11 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
         return !hand.isEmpty()
                 && Reach.isWide(
                         hand.get(hand.size() - 1).midiNumber() - hand.get(0).midiNumber());
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.hands(rows());
     }
 
     @Override
