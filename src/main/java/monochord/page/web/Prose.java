@@ -45,10 +45,18 @@ final class Prose {
         if (open.size() == item.depth() && open.peek().numbered != numbered) {
             closeTo(item.depth() - 1);
         }
+        while (open.size() < item.depth() - 1) {
+            begin(false, 0);
+            open.peek().items.add(Html.element("li"));
+        }
         if (open.size() < item.depth()) {
-            open.push(new Open(numbered, item.number(), new ArrayList<>()));
+            begin(numbered, item.number());
         }
         open.peek().items.add(Html.element("li").holding(spans(item)));
+    }
+
+    private void begin(boolean numbered, int start) {
+        open.push(new Open(numbered, start, new ArrayList<>()));
     }
 
     /** Ends the lists that lie deeper; each becomes part of the last item of the list it lies in. */
