@@ -30,7 +30,7 @@ async function tree(context, page) {
 /** Runs in the page: what is wider than the window and cannot be scrolled. */
 function overflow() {
     const wide = [...document.querySelectorAll('body *')].filter(
-        (element) => element.getBoundingClientRect().right > window.innerWidth + 1 && !element.closest('pre'),
+        (element) => element.getBoundingClientRect().right > window.innerWidth + 1 && !element.closest('pre, .answer'),
     );
     return wide.map((element) => element.tagName).slice(0, 3);
 }

@@ -1,8 +1,8 @@
 package monochord.page.web;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
@@ -10,9 +10,11 @@ import monochord.page.StyledText;
 
 /** An exchange at the prompt as part of a page. */
 final class Cell {
+    private static final Pattern COLUMNS = Pattern.compile("\\S {2,}\\S|[─━═│●┴█]");
+
     private Cell() {}
 
-    static Html.Element of(Piece.Exchange exchange, int number) {
+    static Html.Element of(Section.Exchange exchange, int number) {
         Html.Element cell = Html.element("section")
                 .with("class", "cell")
                 .with("aria-label", "At the prompt, " + number)
@@ -36,17 +38,21 @@ final class Cell {
 
     /** It can be scrolled where it is wide, so the keyboard must be able to reach it, and a reader has to call it something. */
     private static Html.Element answer(StyledText text, int number) {
-        List<Html> parts = new ArrayList<>();
-        for (StyledLine line : text.lines()) {
-            line.spans().forEach(span -> parts.add(span(span.text(), span.style())));
-            parts.add(Html.text("\n"));
-        }
-        return Html.element("pre")
+        return Html.element("div")
                 .with("class", "answer")
                 .with("role", "group")
                 .with("aria-label", "Answer " + number)
                 .with("tabindex", "0")
-                .holding(parts);
+                .holding(text.lines().stream().map(Cell::row).toList());
+    }
+
+    /** A line of columns stays as it was set; a sentence breaks where the window does. */
+    private static Html.Element row(StyledLine line) {
+        boolean set = COLUMNS.matcher(line.plain()).find();
+        List<Html> spans = line.spans().stream()
+                .map(span -> span(span.text(), span.style()))
+                .toList();
+        return Html.element("div").with("class", set ? "row set" : "row").holding(spans);
     }
 
     private static Html span(String text, Style style) {

@@ -8,7 +8,7 @@ import java.util.Set;
 import monochord.lesson.SafeText;
 
 /**
- * A piece of a page. Whatever text goes in, what is written is that text: it can open no element and no attribute.
+ * A section of a page. Whatever text goes in, what is written is that text: it can open no element and no attribute.
  *
  * <p>Source: OWASP Cross Site Scripting Prevention, the rules for HTML content and for quoted attributes; from memory.
  */

@@ -17,11 +17,11 @@ import java.util.List;
  *
  * @param title the first heading, and the name of the window
  */
-public record WebPage(String title, List<Piece> pieces) {
+public record WebPage(String title, List<Section> sections) {
     private static final String CAUTION = "Start with the volume low, most of all in headphones.";
 
     public WebPage {
-        pieces = List.copyOf(pieces);
+        sections = List.copyOf(sections);
     }
 
     /** The whole file, in UTF-8. */
@@ -65,17 +65,17 @@ public record WebPage(String title, List<Piece> pieces) {
 
     private Html.Element body() {
         Html.Element main = Html.element("main").holding(Html.element("h1").holding(title));
-        boolean sounds = pieces.stream()
-                .anyMatch(piece ->
-                        piece instanceof Piece.Exchange one && one.sound().isPresent());
+        boolean sounds = sections.stream()
+                .anyMatch(section ->
+                        section instanceof Section.Exchange one && one.sound().isPresent());
         if (sounds) {
             main = main.holding(Html.element("p").with("class", "aside").holding(CAUTION));
         }
         int number = 0;
-        for (Piece piece : pieces) {
-            main = piece instanceof Piece.Words words
+        for (Section section : sections) {
+            main = section instanceof Section.Words words
                     ? main.holding(Prose.of(words.blocks()))
-                    : main.holding(Cell.of((Piece.Exchange) piece, ++number));
+                    : main.holding(Cell.of((Section.Exchange) section, ++number));
         }
         return Html.element("body").holding(main);
     }

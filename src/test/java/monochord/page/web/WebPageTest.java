@@ -39,18 +39,18 @@ class WebPageTest {
         return Drawing.of(symbol, Roles.close(chord));
     }
 
-    private static WebPage page(Piece... pieces) {
-        return new WebPage("The Thursday class", List.of(pieces));
+    private static WebPage page(Section... sections) {
+        return new WebPage("The Thursday class", List.of(sections));
     }
 
-    private static Piece shown(String typed, String answer, Drawing... drawings) {
-        return new Piece.Exchange(
+    private static Section shown(String typed, String answer, Drawing... drawings) {
+        return new Section.Exchange(
                 List.of(typed), StyledText.of(answer, Style.STRONG), List.of(drawings), Optional.empty());
     }
 
     @Test
     void whatWasTypedAndWhatCameBackStandInIt() {
-        String written = page(new Piece.Words(List.of(paragraph("Tonight: one chord."))), shown("show Ab", "A♭ C E♭"))
+        String written = page(new Section.Words(List.of(paragraph("Tonight: one chord."))), shown("show Ab", "A♭ C E♭"))
                 .write();
 
         assertTrue(written.contains("<h1>The Thursday class</h1><p>Tonight: one chord.</p>"), written);
@@ -79,7 +79,7 @@ class WebPageTest {
     @Test
     void noTextBecomesMarkup() {
         String written = new WebPage(
-                        HOSTILE, List.of(new Piece.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
+                        HOSTILE, List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
                 .write();
 
         assertFalse(written.contains("<script"), written);
@@ -89,7 +89,7 @@ class WebPageTest {
     @Test
     void theLoudnessIsSpokenOfWhereSomethingSounds() {
         Sound sound = new Sound("C", "audio/mpeg", 4, new byte[] {1, 2, 3});
-        Piece heard = new Piece.Exchange(List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound));
+        Section heard = new Section.Exchange(List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound));
 
         assertTrue(page(heard).write().contains("Start with the volume low"));
         assertFalse(page(shown("C", "C E G")).write().contains("volume"));
@@ -101,12 +101,12 @@ class WebPageTest {
         Path good = Files.writeString(
                 folder.resolve("good.html"),
                 page(
-                                new Piece.Words(List.of(paragraph("Tonight: one chord."))),
+                                new Section.Words(List.of(paragraph("Tonight: one chord."))),
                                 shown("show Abmaj7", "A♭maj7  A♭ C E♭ G ".repeat(8), drawing("Abmaj7"), drawing("F")))
                         .write());
         Path hostile = Files.writeString(
                 folder.resolve("hostile.html"),
-                new WebPage(HOSTILE, List.of(new Piece.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
+                new WebPage(HOSTILE, List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
                         .write());
 
         assertEquals(List.of(), Browser.open(List.of(good, hostile), folder));

@@ -7,9 +7,9 @@ import monochord.page.Drawing;
 import monochord.page.StyledText;
 
 /** What a page is made of, in order. */
-public sealed interface Piece {
+public sealed interface Section {
     /** The person's own words. */
-    record Words(List<Block> blocks) implements Piece {
+    record Words(List<Block> blocks) implements Section {
         public Words {
             blocks = List.copyOf(blocks);
         }
@@ -24,7 +24,7 @@ public sealed interface Piece {
      * @param sound what was heard, if something was
      */
     record Exchange(List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound)
-            implements Piece {
+            implements Section {
         public Exchange {
             typed = List.copyOf(typed);
             drawings = List.copyOf(drawings);
