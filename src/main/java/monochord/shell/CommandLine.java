@@ -99,7 +99,7 @@ final class CommandLine {
         if (json) {
             Json object = new Json();
             answer.json(object);
-            around.out().append(object.toString()).append('\n');
+            object.writeTo(around.out());
         } else {
             boolean wrong = answer.status() >= Answer.UNREADABLE;
             (wrong ? around.err() : around.out()).append(Ansi.of(answer.text(look), look));

@@ -7,6 +7,7 @@ import java.util.Set;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Progression;
 import monochord.page.Drawing;
+import monochord.harmony.Slot;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -16,10 +17,13 @@ public record ProgressionAnswer(Progression progression) implements Answer {
     private static final int GAP = 2;
 
     static List<ChordRow> rows(Progression progression) {
-        return progression.slots().stream()
-                .filter(slot -> !slot.held())
-                .map(slot -> new ChordRow(slot.chord(), slot.numeral(), progression.key()))
-                .toList();
+        List<ChordRow> rows = new ArrayList<>();
+        for (Slot slot : progression.slots()) {
+            if (!slot.held()) {
+                rows.add(new ChordRow(slot.chord(), slot.numeral(), progression.key()));
+            }
+        }
+        return rows;
     }
 
     @Override
