@@ -13,7 +13,7 @@ public record Role(String label, String words, Style style) {
     public static final Role NONE = new Role("", "", Style.STRONG);
 
     public String label(Signs signs) {
-        return signs == Signs.ASCII ? Signs.toAscii(label) : label;
+        return signs.isAscii() ? Signs.toAscii(label) : label;
     }
 
     /** The same role in the lowest note of a chord whose bass is not its root. */

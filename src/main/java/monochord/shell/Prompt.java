@@ -11,7 +11,6 @@ import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
-import monochord.theory.Signs;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
@@ -87,6 +86,7 @@ final class Prompt {
         terminal.handle(Terminal.Signal.INT, between -> sitting.stage().ear().stop());
         LineReader reader = reader(terminal);
         sitting.study().begin();
+        sitting.takeSeat();
         show.accept(rendered(sitting.opening().greeting(), terminal));
         while (!sitting.hasEnded()) {
             try {
@@ -103,7 +103,7 @@ final class Prompt {
     }
 
     private String mark() {
-        return look.signs() == Signs.MUSIC ? "▸ " : "> ";
+        return look.signs().isAscii() ? "> " : "▸ ";
     }
 
     private LineReader reader(Terminal terminal) {
@@ -138,7 +138,7 @@ final class Prompt {
 
     private Look look(Terminal terminal) {
         int columns = terminal.getSize().getColumns();
-        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
+        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH).naming(sitting.naming());
     }
 
     private static int lines(Terminal terminal) {

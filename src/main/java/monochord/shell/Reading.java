@@ -8,6 +8,9 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Nearest;
 import monochord.lesson.SafeText;
+import monochord.page.naming.AsTyped;
+import monochord.practice.Grade;
+import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.MusicAnswer;
@@ -90,12 +93,38 @@ final class Reading {
 
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
+        Question question = sitting.desk().question();
         Answer answer = sitting.answer(text);
         return answer.status() != Answer.UNREADABLE
                 ? answer
-                : didYouMean(word)
-                        .map(asked -> Answers.of(answer, Saying.of(asked)))
+                : OtherNames.in(text, sitting.naming(), english -> isRead(question, english))
+                        .or(() -> didYouMean(word))
+                        .map(advice -> Answers.of(answer, Saying.of(advice)))
                         .orElse(answer);
+    }
+
+    private static boolean isRead(Question question, String answer) {
+        return question.judge(answer).grade() != Grade.UNREADABLE;
+    }
+
+    /** What was typed, by the note names the learner goes by. */
+    private AsTyped heard(String text) {
+        return AsTyped.of(text, sitting.naming());
+    }
+
+    /** The same for the sentence of a verb: behind an option stand file names and numbers, unless it is an answer. */
+    private AsTyped heard(Verb verb, String text) {
+        int option = text.contains("--answer") ? -1 : text.indexOf("--");
+        int end = !verb.readsMusic() ? 0 : option < 0 ? text.length() : option;
+        return AsTyped.upTo(end, text, sitting.naming());
+    }
+
+    private Refusal refusal(Unreadable unreadable, AsTyped typed, String advice) {
+        int place = typed.typedPlace(unreadable.place());
+        return new Refusal(
+                typed.requoted(unreadable.getMessage()),
+                place + 1,
+                OtherNames.at(place, typed.typed(), typed.naming()).orElse(advice));
     }
 
     private Optional<String> didYouMean(String word) {
@@ -105,10 +134,11 @@ final class Reading {
     /** Runs one verb on the text behind it. Places in a refusal count from the start of that text. */
     private Answer run(Verb verb, String text) {
         Usage usage = verb.usage();
+        AsTyped typed = heard(verb, text);
         try {
-            return verb.run(Sentence.parse(text, usage.smallWords(), usage.options()), sitting);
+            return verb.run(Sentence.parse(typed.english(), usage.smallWords(), usage.options()), sitting);
         } catch (Unreadable unreadable) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, usage.formIfAny());
+            return refusal(unreadable, typed, usage.formIfAny());
         }
     }
 
@@ -125,23 +155,27 @@ final class Reading {
             return new Refusal(
                     "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
         }
+        AsTyped typed = heard(text);
         try {
-            Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
+            Sentence sentence = Sentence.parse(typed.english(), Set.of("in"), Set.of());
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
-            return neither(text, word, unreadable);
+            return neither(typed, word, unreadable);
         }
     }
 
     /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
-    private Answer neither(String text, String word, Unreadable unreadable) {
+    private Answer neither(AsTyped typed, String word, Unreadable unreadable) {
         Optional<String> near = didYouMean(word);
-        boolean musical = BEGINS_MUSIC.indexOf(text.charAt(0)) >= 0;
-        if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+        int place = typed.typedPlace(unreadable.place());
+        boolean named = typed.changeAt(0).isPresent()
+                || OtherNames.at(place, typed.typed(), typed.naming()).isPresent();
+        boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0;
+        if (named || near.isEmpty() && (musical || place > word.length())) {
+            return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
         return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));

@@ -1,12 +1,13 @@
 package monochord.shell.answer;
 
+import monochord.theory.NoteNaming;
 import monochord.theory.Signs;
 
 /**
  * How answers are to look on this terminal.
  *
  * @param width columns a line may have, from 20 to 200
- * @param signs how accidentals are written
+ * @param signs how accidentals are written, and by what names notes go
  * @param plain one fact a line and no drawing, for screen readers and whoever wants it
  * @param colour whether styles may be shown
  * @param apart whether pictures are shown apart from the text, see {@link Answer#drawings}
@@ -34,7 +35,12 @@ public record Look(int width, Signs signs, boolean plain, boolean colour, boolea
     }
 
     public Look inAscii() {
-        return new Look(width, Signs.ASCII, plain, colour, apart);
+        return new Look(width, signs.inAscii(), plain, colour, apart);
+    }
+
+    /** With these note names. */
+    public Look naming(NoteNaming naming) {
+        return signs.naming() == naming ? this : new Look(width, signs.with(naming), plain, colour, apart);
     }
 
     public Look asPlain() {

@@ -12,6 +12,11 @@ public interface Verb {
     /** @throws Unreadable if the sentence cannot be read; its place counts from the sentence's start */
     Answer run(Sentence sentence, Sitting sitting);
 
+    /** Whether note names may stand in its sentences, by the names the learner goes by. */
+    default boolean readsMusic() {
+        return true;
+    }
+
     /** What can follow the verb, for completion. */
     default List<String> candidates(Sitting sitting) {
         return List.of();
