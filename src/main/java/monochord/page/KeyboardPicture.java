@@ -84,6 +84,10 @@ public final class KeyboardPicture {
                 .max(Comparator.comparingInt(Marked::key))
                 .orElseThrow()
                 .key();
+        return stretches(lowest, highest);
+    }
+
+    static List<Keys> stretches(int lowest, int highest) {
         List<Keys> stretches = new ArrayList<>();
         for (int pitch : PITCHES) {
             stretches.add(Keys.grouped(lowest, highest, pitch));

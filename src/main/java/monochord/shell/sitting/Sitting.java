@@ -90,6 +90,11 @@ public final class Sitting {
         return stage;
     }
 
+    /** Tells whoever looks on that the line waits, and what for. */
+    public void waits() {
+        stage.waits(new Scene(key, Optional.ofNullable(desk.question())));
+    }
+
     /** What the learner has settled for good. */
     public Settings settings() {
         return settings;
