@@ -116,6 +116,11 @@ public final class Sitting {
         settings.put(NOTES, names.toString());
     }
 
+    /** Tells whoever looks on that the line waits, and what for. */
+    public void waits() {
+        stage.waits(new Scene(key, Optional.ofNullable(desk.question())));
+    }
+
     /** What the learner has settled for good. */
     public Settings settings() {
         return settings;
@@ -204,8 +209,8 @@ public final class Sitting {
     /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
     public Answer answer(String typed) {
         Question question = desk.question();
-        AsTyped text = Heard.answer(typed, question, naming);
-        Verdict verdict = Heard.quoting(text, desk.answer(text.english()));
+        AsTyped text = NamedAnswer.answer(typed, question, naming);
+        Verdict verdict = NamedAnswer.quoting(text, desk.answer(text.english()));
         if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }
