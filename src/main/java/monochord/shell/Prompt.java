@@ -51,6 +51,7 @@ final class Prompt {
             converse(terminal, text -> {
                 terminal.writer().write(text);
                 terminal.writer().flush();
+                sitting.cells().prepare();
             });
             return Answer.DONE;
         } catch (IOException broken) {
@@ -84,9 +85,10 @@ final class Prompt {
      * sitting, not even while an answer is on its way.
      */
     void converse(Terminal terminal, Consumer<String> show) {
-        terminal.handle(Terminal.Signal.INT, between -> sitting.stage().ear().stop());
+        terminal.handle(Terminal.Signal.INT, between -> stop());
         LineReader reader = reader(terminal);
         sitting.study().begin();
+        sitting.cells().gather();
         show.accept(rendered(sitting.opening().greeting(), terminal));
         while (!sitting.hasEnded()) {
             try {
@@ -94,16 +96,30 @@ final class Prompt {
                 sitting.faces(look(terminal), lines(terminal));
                 show.accept(rendered(reading.read(line), terminal));
             } catch (UserInterruptException interrupted) {
-                sitting.stage().ear().stop();
-                show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
+                show.accept(rendered(interrupted(), terminal));
             } catch (EndOfFileException end) {
                 sitting.end();
             }
         }
     }
 
+    /** Between the lines: what sounds and what the cell does. */
+    private void stop() {
+        sitting.stage().ear().stop();
+        sitting.cells().stop();
+    }
+
+    private Answer interrupted() {
+        stop();
+        return sitting.cells().isOpen()
+                ? sitting.cells().breakOff()
+                : Saying.of("Stopped. To leave, type quit or press ctrl-D.");
+    }
+
+    /** A hollow mark where a cell goes on. */
     private String mark() {
-        return look.signs() == Signs.MUSIC ? "▸ " : "> ";
+        boolean open = sitting.cells().isOpen();
+        return look.signs() == Signs.MUSIC ? open ? "▹ " : "▸ " : open ? "+ " : "> ";
     }
 
     private LineReader reader(Terminal terminal) {
@@ -132,6 +148,9 @@ final class Prompt {
 
     /** The answer and an empty line, so that each exchange stands by itself. */
     private String rendered(Answer answer, Terminal terminal) {
+        if (sitting.cells().isOpen()) {
+            return "";
+        }
         Look here = look(terminal);
         return Ansi.of(answer.text(here), here) + (sitting.hasEnded() ? "" : "\n");
     }
