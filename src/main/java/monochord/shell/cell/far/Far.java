@@ -51,7 +51,7 @@ public final class Far {
         System.setIn(InputStream.nullInputStream());
         try {
             Class.forName("java.lang.ProcessImpl");
-        } catch (ClassNotFoundException | LinkageError closed) {
+        } catch (ClassNotFoundException | Error closed) {
             System.clearProperty("jdk.lang.Process.launchMechanism");
         }
     }
