@@ -45,7 +45,11 @@ final class CommandLine {
                 default -> words.add(argument);
             }
         }
-        return help ? help(words) : words.isEmpty() ? converse() : once(words);
+        try {
+            return help ? help(words) : words.isEmpty() ? converse() : once(words);
+        } finally {
+            sitting.cells().close();
+        }
     }
 
     private int help(List<String> words) {

@@ -32,6 +32,7 @@ public final class Sitting {
     private final Course course;
     private final Study study;
     private final Desk desk;
+    private final Cells cells = new Cells(this);
     private Drill drill;
     private Opening opening;
     private Presentation presentation;
@@ -132,6 +133,11 @@ public final class Sitting {
 
     public Path folder() {
         return folder;
+    }
+
+    /** Where Java is run. */
+    public Cells cells() {
+        return cells;
     }
 
     public Course course() {
