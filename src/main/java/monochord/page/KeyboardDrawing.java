@@ -34,12 +34,27 @@ final class KeyboardDrawing {
         rows.add(names(false).placed());
         rows.add(roles(false).placed());
         rows.add(octaves ? octaves().placed() : Optional.of(new TreeMap<>()));
+        return text(rows)
+                .map(drawn -> new StyledText(
+                        drawn.lines().stream().filter(line -> !line.isBlank()).toList()));
+    }
+
+    /** Always four lines, however little is marked, so that a picture that changes stays in its place. */
+    Optional<StyledText> drawStill() {
+        return text(List.of(
+                roles(true).placed(),
+                names(true).placed(),
+                names(false).placed(),
+                roles(false).placed()));
+    }
+
+    private Optional<StyledText> text(List<Optional<TreeMap<Integer, Span>>> rows) {
         return rows.stream().allMatch(Optional::isPresent)
-                ? Optional.of(text(rows.stream().map(Optional::get).toList()))
+                ? Optional.of(lines(rows.stream().map(Optional::get).toList()))
                 : Optional.empty();
     }
 
-    private StyledText text(List<TreeMap<Integer, Span>> rows) {
+    private StyledText lines(List<TreeMap<Integer, Span>> rows) {
         int from = Math.min(
                 0,
                 rows.stream()
@@ -49,10 +64,7 @@ final class KeyboardDrawing {
                         .orElse(0));
         List<StyledLine> lines = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            StyledLine line = i == 2 ? string(rows.get(i), from) : Row.draw(rows.get(i), from, 0, ' ');
-            if (!line.isBlank()) {
-                lines.add(line);
-            }
+            lines.add(i == 2 ? string(rows.get(i), from) : Row.draw(rows.get(i), from, 0, ' '));
         }
         return new StyledText(lines);
     }

@@ -79,7 +79,6 @@ public final class KeyboardPicture {
 
     /** The best one first: whole groups of black keys before broad keys. */
     static List<Keys> stretches(List<Marked> marks, Signs signs) {
-        int[] pitches = signs.naming() == NoteNaming.ENGLISH ? PITCHES : BROAD_PITCHES;
         int lowest = marks.stream()
                 .min(Comparator.comparingInt(Marked::key))
                 .orElseThrow()
@@ -88,6 +87,11 @@ public final class KeyboardPicture {
                 .max(Comparator.comparingInt(Marked::key))
                 .orElseThrow()
                 .key();
+        return stretches(lowest, highest, signs);
+    }
+
+    static List<Keys> stretches(int lowest, int highest, Signs signs) {
+        int[] pitches = signs.naming() == NoteNaming.ENGLISH ? PITCHES : BROAD_PITCHES;
         List<Keys> stretches = new ArrayList<>();
         for (int pitch : pitches) {
             stretches.add(Keys.grouped(lowest, highest, pitch));

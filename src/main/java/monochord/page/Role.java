@@ -12,6 +12,11 @@ public record Role(String label, String words, Style style) {
     /** A tone of which nothing is said. */
     public static final Role NONE = new Role("", "", Style.STRONG);
 
+    /** A key under a hand, where who plays matters more than what the tone does. */
+    public static final Role LEFT_HAND = new Role("lh", "left hand", Style.ROOT);
+
+    public static final Role RIGHT_HAND = new Role("rh", "right hand", Style.THIRD);
+
     public String label(Signs signs) {
         return signs.isAscii() ? Signs.toAscii(label) : label;
     }

@@ -45,7 +45,11 @@ final class CommandLine {
                 default -> words.add(argument);
             }
         }
-        return help ? help(words) : words.isEmpty() ? converse() : once(words);
+        try {
+            return help ? help(words) : words.isEmpty() ? converse() : once(words);
+        } finally {
+            sitting.cells().close();
+        }
     }
 
     private int help(List<String> words) {
@@ -103,7 +107,7 @@ final class CommandLine {
         if (json) {
             Json object = new Json();
             answer.json(object);
-            around.out().append(object.toString()).append('\n');
+            object.writeTo(around.out());
         } else {
             boolean wrong = answer.status() >= Answer.UNREADABLE;
             Look here = look.naming(sitting.naming());

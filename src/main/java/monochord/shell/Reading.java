@@ -3,7 +3,6 @@ package monochord.shell;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Nearest;
@@ -36,9 +35,6 @@ final class Reading {
     private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
     private static final String WHAT_IS_READ =
             "Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major.";
-
-    private static final Pattern JAVA = Pattern.compile(
-            "[;{}=]|\\w\\(|^(var|int|long|double|boolean|char|String|import|for|while|if|new|class|record|return)\\b");
 
     private final Verbs verbs;
     private final Sitting sitting;
@@ -75,13 +71,16 @@ final class Reading {
     }
 
     private Answer understood(String line) {
+        if (sitting.cells().isOpen()) {
+            return sitting.cells().goOn(line);
+        }
         String text = line.strip();
         if (text.isEmpty()) {
             return sitting.goOn();
         }
         String word = firstWord(text);
         Optional<Verb> verb = verbs.find(word);
-        if (verb.isPresent()) {
+        if (verb.isPresent() && !JavaText.assigns(text, word)) {
             if (!verb.get().isAside()) {
                 giveWay();
             }
@@ -146,7 +145,9 @@ final class Reading {
         Usage usage = verb.usage();
         AsTyped typed = heard(verb, text);
         try {
-            return verb.run(Sentence.parse(typed.english(), usage.smallWords(), usage.options()), sitting);
+            String english = typed.english();
+            String filled = verb.takesVariables() ? sitting.cells().filled(english) : english;
+            return verb.run(Sentence.parse(filled, usage.smallWords(), usage.options()), sitting);
         } catch (Unreadable unreadable) {
             return refusal(unreadable, typed, usage.formIfAny());
         }
@@ -161,10 +162,6 @@ final class Reading {
     }
 
     private Answer music(String text, String word) {
-        if (JAVA.matcher(text).find()) {
-            return new Refusal(
-                    "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
-        }
         AsTyped typed = heard(text);
         try {
             Sentence sentence = Sentence.parse(typed.english(), Set.of("in"), Set.of());
@@ -174,8 +171,20 @@ final class Reading {
             giveWay();
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
-            return neither(typed, word, unreadable);
+            return isJava(text, word) ? sitting.cells().begin(text) : neither(typed, word, unreadable);
         }
+    }
+
+    /**
+     * Whether a line that is no music is for the cell. Only what looks like Java is handed there at all, so that a slip in
+     * a verb or a chord starts no JVM; what looks like Java and like a slip, too, must be Java without a fault.
+     */
+    private boolean isJava(String text, String word) {
+        if (!JavaText.mayBe(text, sitting.cells()::holds)) {
+            return false;
+        }
+        boolean slip = didYouMean(word).isPresent() || JavaText.beginsAsMusic(text);
+        return !slip || sitting.cells().reads(text);
     }
 
     /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */

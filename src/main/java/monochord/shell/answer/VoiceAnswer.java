@@ -9,6 +9,7 @@ import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.Way;
+import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -61,7 +62,7 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                         : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
         text.lines(new StyledText(said()).in(look.signs()));
         StyledText told = text.build().wrapped(look.width());
-        boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain();
+        boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
         return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
     }
 
@@ -105,6 +106,11 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
         return !hand.isEmpty()
                 && Reach.isWide(
                         hand.get(hand.size() - 1).midiNumber() - hand.get(0).midiNumber());
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.hands(rows());
     }
 
     @Override

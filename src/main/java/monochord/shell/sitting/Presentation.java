@@ -78,7 +78,7 @@ public final class Presentation {
             at = Math.min(at, steps.size() - 1);
             return shown(sitting);
         }
-        called.add(Heard.answer(line, steps.get(at).question, sitting.naming()));
+        called.add(NamedAnswer.answer(line, steps.get(at).question, sitting.naming()));
         return Saying.of("Noted. Another answer, or Enter for the verdict.");
     }
 
@@ -95,7 +95,7 @@ public final class Presentation {
     private Answer told(Question question) {
         List<Answer> all = new ArrayList<>();
         for (AsTyped answer : called) {
-            all.add(new VerdictAnswer(question, Heard.judge(answer, question), ""));
+            all.add(new VerdictAnswer(question, NamedAnswer.judge(answer, question), ""));
         }
         all.add(Saying.of(question.derivation()));
         return new Wide(new Answers(all));

@@ -32,6 +32,7 @@ public final class Sitting {
     private final Course course;
     private final Study study;
     private final Desk desk;
+    private final Cells cells = new Cells(this);
     private Drill drill;
     private Opening opening;
     private Presentation presentation;
@@ -114,6 +115,11 @@ public final class Sitting {
         return welcome().filter(Opening::asksForNames).isPresent() ? Answers.of(called, goOn()) : called;
     }
 
+    /** Tells whoever looks on that the line waits, and what for. */
+    public void waits() {
+        stage.waits(new Scene(key, Optional.ofNullable(desk.question())));
+    }
+
     /** What the learner has settled for good. */
     public Settings settings() {
         return settings;
@@ -125,6 +131,11 @@ public final class Sitting {
 
     public Path folder() {
         return folder;
+    }
+
+    /** Where Java is run. */
+    public Cells cells() {
+        return cells;
     }
 
     public Course course() {
@@ -202,8 +213,8 @@ public final class Sitting {
     /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
     public Answer answer(String typed) {
         Question question = desk.question();
-        AsTyped text = Heard.answer(typed, question, naming);
-        Verdict verdict = Heard.quoting(text, desk.answer(text.english()));
+        AsTyped text = NamedAnswer.answer(typed, question, naming);
+        Verdict verdict = NamedAnswer.quoting(text, desk.answer(text.english()));
         if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }

@@ -31,7 +31,7 @@ final class Welcome {
     private static final Key KEY = Key.major(NoteName.of('D', 0));
 
     private static final Place FIRST = new Place("1.1", "Then we begin at the beginning, on the keys.");
-    private static final Place LETTERS = new Place("1.2", "The letters are what to look at first.");
+    private static final Place LETTERS = new Place("1.2", "Letters and signs are what to look at first.");
     private static final Place CHORDS = new Place("2.1", "Your scales stand, so the chords built on them come next.");
     private static final Place MOVING =
             new Place("3.1", "You know the key's own chords, so how they move comes next, and then the borrowed ones.");
@@ -95,18 +95,14 @@ final class Welcome {
                 String lead = "Can you name a major scale? Type its notes, or Enter if not yet.";
                 yield ask(Stage.SCALE, lead, "scale-spelling", "major", sitting);
             }
-            case SCALE -> place(isNear() ? LETTERS : FIRST, sitting);
-            case CHORD, OVER -> place(isNear() || hasSlipped() ? MOVING : CHORDS, sitting);
+            case SCALE -> place(isClose() ? LETTERS : FIRST, sitting);
+            case CHORD, OVER -> place(isClose() ? MOVING : CHORDS, sitting);
         };
     }
 
-    private boolean isNear() {
-        return last != null && last.grade() == Grade.NEARLY;
-    }
-
-    /** Whether the wrong answer is one that somebody gives who knows the key's own chords. */
-    private boolean hasSlipped() {
-        return last != null && last.misconception() != null;
+    /** Whether the last answer was nearly right, or wrong in a way that somebody is who knows what it is about. */
+    private boolean isClose() {
+        return last != null && (last.grade() == Grade.NEARLY || last.misconception() != null);
     }
 
     private Answer ask(Stage next, String lead, String skill, String subject, Sitting sitting) {

@@ -22,6 +22,11 @@ public interface Verb {
         return false;
     }
 
+    /** Whether {@code $name} in its sentence stands for a variable of the cell; not where a person's own words follow. */
+    default boolean takesVariables() {
+        return true;
+    }
+
     /** What can follow the verb, for completion. */
     default List<String> candidates(Sitting sitting) {
         return List.of();

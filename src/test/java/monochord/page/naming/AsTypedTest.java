@@ -10,7 +10,7 @@ import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.sitting.Heard;
+import monochord.shell.sitting.NamedAnswer;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -123,8 +123,8 @@ class AsTypedTest {
                     for (String subject : skill.subjects(key)) {
                         Question question = skill.question(key, subject);
                         String typed = InProse.of(question.expected(), Signs.MUSIC.with(naming));
-                        Grade grade = question.judge(
-                                        Heard.answer(typed, question, naming).english())
+                        Grade grade = question.judge(NamedAnswer.answer(typed, question, naming)
+                                        .english())
                                 .grade();
                         assertEquals(Grade.RIGHT, grade, () -> naming + ", " + question + ": " + typed);
                         asked++;
