@@ -18,17 +18,19 @@ final class Asking {
 
     private final Ask ask;
     private final Random random;
+    private final long seed;
     private final List<List<Key>> steps;
     private final List<Question> drawn = new ArrayList<>();
 
-    private Asking(Ask ask, Key lessonKey, Random random) {
+    private Asking(Ask ask, Key lessonKey, long seed) {
         this.ask = ask;
-        this.random = random;
+        this.random = new Random(seed);
+        this.seed = seed;
         this.steps = ask.keys().in(lessonKey).stream().map(this::shuffled).toList();
     }
 
     static List<Question> questions(Ask ask, Key lessonKey, long seed) {
-        return new Asking(ask, lessonKey, new Random(seed)).all();
+        return new Asking(ask, lessonKey, seed).all();
     }
 
     private List<Key> shuffled(List<Key> keys) {
@@ -72,7 +74,7 @@ final class Asking {
         try {
             return ask.subject() == null
                     ? ask.skill().question(key, random.nextLong())
-                    : ask.skill().question(key, ask.subject());
+                    : ask.skill().question(key, ask.subject(), seed + drawn.size());
         } catch (Unreadable nothingToAsk) {
             return null;
         }

@@ -16,7 +16,7 @@ public record VerdictAnswer(Question question, Verdict verdict, String next) imp
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder().line(verdict.message(), style());
         if (!next.isEmpty()) {
-            text.line(next, Style.QUIET);
+            text.lines(StyledText.of(next, Style.QUIET));
         }
         return text.build().in(look.signs()).wrapped(look.width());
     }
@@ -32,7 +32,7 @@ public record VerdictAnswer(Question question, Verdict verdict, String next) imp
 
     @Override
     public void json(Json json) {
-        AskAnswer.fields(question, json);
+        AskAnswer.fields(question, question.subject(), json);
         json.put("verdict", verdict.grade().toString())
                 .put("misconception", verdict.misconception())
                 .put("message", verdict.message())

@@ -15,7 +15,6 @@ import monochord.score.Arrangement;
 import monochord.score.Score;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.PlayAnswer;
 import monochord.shell.answer.ProseAnswer;
@@ -205,7 +204,7 @@ final class LessonWalk {
             return false;
         }
         sitting.put(next, lesson.slug());
-        page.add(new AskAnswer(next));
+        page.add(sitting.asked());
         return true;
     }
 }
