@@ -115,7 +115,7 @@ public final class EarProgression implements Skill {
                 "Sing the tonic, " + Say.note(key.tonic()) + ", then each bass note, and count from the tonic up. "
                         + "The first goes to " + Say.note(bass.get(0)) + ".",
                 "All but the last: " + most.numerals(Signs.MUSIC) + ".",
-                "The bass goes " + Say.row(bass) + ". Over it stand "
+                "The bass goes " + Say.row(bass) + ", and over it stand "
                         + Say.words(chords.stream().map(Say::chord).toList()) + ": " + about.numerals(Signs.MUSIC)
                         + "." + outside(about));
     }

@@ -91,7 +91,7 @@ final class IntervalSense implements Sense<Interval> {
         if (isOctaveOff(given)) {
             return "The same two letters, but yours lie an octave " + (wider > 0 ? "further apart." : "closer.");
         }
-        String turned = isTurnedOver(given) ? "Turned over, the same two notes make yours: " : "Yours is ";
+        String turned = isTurnedOver(given) ? "Turned over, the same two notes make yours, " : "Yours is ";
         return turned + (wider > 0 ? "wider by " : "narrower by ") + Say.halfSteps(Math.abs(wider)) + ".";
     }
 

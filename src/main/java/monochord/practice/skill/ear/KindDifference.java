@@ -50,8 +50,10 @@ record KindDifference(Chord wanted, Chord given) {
         List<NoteName> heard = without(given.tones(), wanted.tones());
         List<String> said = new ArrayList<>();
         int pairs = Math.min(due.size(), heard.size());
-        for (int i = 0; i < pairs; i++) {
-            said.add(changed(heard.get(i), due.get(i)));
+        if (pairs == 1) {
+            said.add(changed(heard.get(0), due.get(0)));
+        } else if (pairs > 1) {
+            said.add("has " + Say.list(heard.subList(0, pairs)) + " for " + Say.list(due.subList(0, pairs)));
         }
         if (due.size() > pairs) {
             said.add("lacks " + Say.list(due.subList(pairs, due.size())));

@@ -71,9 +71,10 @@ final class KindNames {
         return of(kind).map(Named::words).orElseGet(kind::toString);
     }
 
-    /** The same for a sentence. */
+    /** The same for a sentence: {@code minor}, {@code a dominant seventh}. */
     static String say(ChordKind kind) {
-        return of(kind).map(Named::words).orElseGet(() -> kind.write(Signs.MUSIC));
+        return of(kind).map(named -> named.words.endsWith("seventh") ? "a " + named.words : named.words)
+                .orElseGet(() -> kind.write(Signs.MUSIC));
     }
 
     /** Behind "is", if there is a word for it. */

@@ -100,7 +100,7 @@ final class RowSense implements Sense<List<Chord>> {
     }
 
     private String other(List<Chord> given) {
-        if (given.equals(fromRelative())) {
+        if (isFromRelative(given)) {
             return "You counted from " + Say.note(key.relative().tonic()) + ", as if that were home; home is "
                     + Say.note(key.tonic()) + ", which sounded first. ";
         }
@@ -125,10 +125,20 @@ final class RowSense implements Sense<List<Chord>> {
         return differences;
     }
 
-    /** What somebody writes down who counts from the tonic of the relative key. */
+    /** What somebody hears who counts from the tonic of the relative key: the same chords, as degrees of this one. */
     List<Chord> fromRelative() {
         Interval moved = key.relative().tonic().to(key.tonic());
         return wanted.stream().map(chord -> chord.plus(moved)).toList();
+    }
+
+    /** What such a one writes down: the relative's own numerals, which say other chords here. */
+    private List<Chord> writtenInRelative() {
+        String numerals = new RowSubject(wanted, key.relative()).toString();
+        return ProgressionReading.numbers(numerals, key, "I IV V I");
+    }
+
+    private boolean isFromRelative(List<Chord> given) {
+        return given.equals(fromRelative()) || given.equals(writtenInRelative());
     }
 
     @Override
@@ -138,7 +148,7 @@ final class RowSense implements Sense<List<Chord>> {
 
     @Override
     public Optional<Misconception> misconception(List<Chord> given) {
-        return given.equals(fromRelative())
+        return isFromRelative(given)
                 ? Optional.of(Misconception.WRONG_KEY)
                 : differences(given).get(0).misconception();
     }

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.voicing.Search;
 import monochord.harmony.voicing.Style;
 import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Unvoiced;
 import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.Way;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
 import monochord.practice.teaching.Own;
@@ -27,6 +29,7 @@ record Voices(Key key, Style style, Pitch top) {
     private static final Pitch LOWEST_TOP = Pitch.parse("E4");
     private static final Beats LEAD = Beats.of(3);
     private static final Beats EACH = Beats.of(2);
+    private static final int WAYS = 40;
 
     static Voices of(Key key, Chance chance) {
         Pitch top = Pitch.atOrAbove(chance.of(tonic(key).tones()), LOWEST_TOP);
@@ -52,9 +55,26 @@ record Voices(Key key, Style style, Pitch top) {
         tops.set(0, Optional.of(top));
         Task task = Task.of(chords, key, style);
         try {
-            return Search.best(task.under(tops)).voicings();
+            return whole(task.under(tops));
         } catch (Unvoiced underThatTop) {
-            return Search.best(task.in(Style.CLOSE)).voicings();
+            return whole(task.in(Style.CLOSE));
         }
+    }
+
+    /** The smoothest way in which no chord leaves out a tone; the smoothest of all if there is none among the first. */
+    private static List<Voicing> whole(Task task) {
+        List<List<Voicing>> ways =
+                Search.best(task, WAYS).stream().map(Way::voicings).toList();
+        return ways.stream()
+                .filter(way -> IntStream.range(0, way.size())
+                        .allMatch(i -> isWhole(way.get(i), task.chords().get(i))))
+                .findFirst()
+                .orElse(ways.get(0));
+    }
+
+    private static boolean isWhole(Voicing voicing, Chord chord) {
+        return chord.tones().stream()
+                .allMatch(tone -> voicing.pitches().stream()
+                        .anyMatch(pitch -> pitch.name().equals(tone)));
     }
 }
