@@ -18,19 +18,17 @@ final class Asking {
 
     private final Ask ask;
     private final Random random;
-    private final long seed;
     private final List<List<Key>> steps;
     private final List<Question> drawn = new ArrayList<>();
 
-    private Asking(Ask ask, Key lessonKey, long seed) {
+    private Asking(Ask ask, Key lessonKey, Random random) {
         this.ask = ask;
-        this.random = new Random(seed);
-        this.seed = seed;
+        this.random = random;
         this.steps = ask.keys().in(lessonKey).stream().map(this::shuffled).toList();
     }
 
     static List<Question> questions(Ask ask, Key lessonKey, long seed) {
-        return new Asking(ask, lessonKey, seed).all();
+        return new Asking(ask, lessonKey, new Random(seed)).all();
     }
 
     private List<Key> shuffled(List<Key> keys) {
@@ -74,7 +72,7 @@ final class Asking {
         try {
             return ask.subject() == null
                     ? ask.skill().question(key, random.nextLong())
-                    : ask.skill().question(key, ask.subject(), seed + drawn.size());
+                    : ask.skill().question(key, ask.subject(), random.nextLong());
         } catch (Unreadable nothingToAsk) {
             return null;
         }

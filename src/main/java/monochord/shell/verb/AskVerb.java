@@ -53,13 +53,16 @@ final class AskVerb implements Verb {
 
     /** Puts the question, and writes what is to be heard if the sentence wants it, else plays it. */
     static Answer put(Skill skill, Question question, Sentence sentence, Sitting sitting) {
-        boolean named = sentence.clause("of").isPresent();
-        sitting.ask(skill, question);
+        boolean named = sentence.clause("of")
+                .filter(said -> !said.text().contains(" or "))
+                .isPresent();
         if (Recording.isWanted(sentence)) {
             Answer written = recorded(question.heard(), sentence, sitting);
+            sitting.ask(skill, question);
             AskAnswer asked = new AskAnswer(question);
             return written.status() == Answer.DONE ? Answers.of(named ? asked.named() : asked, written) : written;
         }
+        sitting.ask(skill, question);
         return named ? sitting.asked().named() : sitting.asked();
     }
 

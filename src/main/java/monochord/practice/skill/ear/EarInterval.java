@@ -50,8 +50,9 @@ public final class EarInterval implements Skill {
 
     @Override
     public Question question(Key key, String subject, long seed) {
-        IntervalSubject about = IntervalSubject.parse(subject);
-        Placement placed = Placement.of(about.size(), key, new Chance(seed));
+        Chance chance = new Chance(seed);
+        IntervalSubject about = Alternatives.of(subject, IntervalSubject::parse, chance);
+        Placement placed = Placement.of(about.size(), key, chance);
         IntervalSense sense = new IntervalSense(about.size(), notes(placed, about.manner()));
         String prompt = about.manner() == Manner.TOGETHER
                 ? "Two notes together. Which interval is it?"

@@ -50,8 +50,9 @@ public final class EarProgression implements Skill {
 
     @Override
     public Question question(Key key, String subject, long seed) {
-        RowSubject about = RowSubject.parse(subject, key);
-        Voices voices = Voices.of(key, new Chance(seed));
+        Chance chance = new Chance(seed);
+        RowSubject about = Alternatives.of(subject, row -> RowSubject.parse(row, key), chance);
+        Voices voices = Voices.of(key, chance);
         RowSense sense = new RowSense(about);
         String count = Say.count(about.chords().size());
         String prompt = "First the tonic chord of " + Say.key(key) + ", then " + count

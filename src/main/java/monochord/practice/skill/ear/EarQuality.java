@@ -46,8 +46,9 @@ public final class EarQuality implements Skill {
 
     @Override
     public Question question(Key key, String subject, long seed) {
-        QualitySubject about = QualitySubject.parse(subject);
-        Laid laid = Laid.of(about, key, new Chance(seed));
+        Chance chance = new Chance(seed);
+        QualitySubject about = Alternatives.of(subject, QualitySubject::parse, chance);
+        Laid laid = Laid.of(about, key, chance);
         QualitySense sense = new QualitySense(laid.chord(), about.position());
         Listening listening = new Listening(
                 () -> heard(laid, about),

@@ -50,9 +50,9 @@ record KindDifference(Chord wanted, Chord given) {
         List<NoteName> heard = without(given.tones(), wanted.tones());
         List<String> said = new ArrayList<>();
         int pairs = Math.min(due.size(), heard.size());
-        if (pairs == 1) {
+        if (pairs == 1 && due.size() == heard.size()) {
             said.add(changed(heard.get(0), due.get(0)));
-        } else if (pairs > 1) {
+        } else if (pairs > 0) {
             said.add("has " + Say.list(heard.subList(0, pairs)) + " for " + Say.list(due.subList(0, pairs)));
         }
         if (due.size() > pairs) {
