@@ -52,7 +52,8 @@ public enum Misconception {
     KEY_FOR_CHORD("That a note belongs to the key does not yet make it fit the chord under it."),
     TURNED_OVER("The same two notes the other way up are another interval: find the lower one first, then the upper."),
     OCTAVE_OFF("Bring both notes into your own octave and name what is left; then count the octaves."),
-    SIZE_MISHEARD("Seconds, thirds, sixths and sevenths come in two sizes, a half step apart: sing both and compare."),
+    SIZE_MISHEARD(
+            "Neighbours among the intervals lie a half step apart: sing the wider and the narrower, and compare."),
     STEPS_MISCOUNTED("Sing up the scale from the lower note, counting it as 1, until you meet the upper one."),
     THIRD_MISHEARD("Sing the root, then the third above it: four half steps are bright, three are dark."),
     FIFTH_MISHEARD("Sing root and fifth alone: a perfect fifth rests, one that is narrowed or widened does not."),

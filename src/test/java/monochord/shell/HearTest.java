@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import monochord.score.Sounding;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
@@ -156,7 +157,7 @@ class HearTest {
             keys.add(sitting.desk().question().key().toString());
         }
         assertTrue(subjects.stream().noneMatch(subject -> subject.contains("down") || subject.contains("together")));
-        assertTrue(keys.stream().distinct().count() > 5, keys::toString);
+        assertEquals(Set.of("C major", "G major", "F major", "D major", "Bb major"), Set.copyOf(keys), "the easy keys");
     }
 
     @Test

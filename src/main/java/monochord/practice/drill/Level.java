@@ -13,7 +13,7 @@ import monochord.theory.Key;
 
 /** How far a learner has come: the easy subjects of a skill first, and one skill after another. */
 public record Level(Knowledge knowledge) {
-    /** Somebody who has not been asked yet gets this share of the subjects, from the easy end. */
+    /** Somebody who has not been asked yet gets this share of the subjects and of the keys, from the easy end. */
     private static final double FIRST_SHARE = 1 / 3.0;
 
     private static final int DRAWS = 40;
@@ -36,10 +36,14 @@ public record Level(Knowledge knowledge) {
                 .orElse(skills.get(skills.size() - 1));
     }
 
-    /** Any key the skill is asked in. */
-    public static Key anyKey(Skill skill, long seed) {
-        List<Key> keys = skill.keys();
-        return keys.get(new SplittableRandom(~seed).nextInt(keys.size()));
+    /** One of the keys the learner is ready for, the easy ones first. */
+    public Key key(Skill skill, long seed) {
+        return open(skill.keys(), skill, new SplittableRandom(~seed));
+    }
+
+    private <T> T open(List<T> fromEasyOn, Skill skill, SplittableRandom random) {
+        double share = FIRST_SHARE + (1 - FIRST_SHARE) * mastery(skill);
+        return fromEasyOn.get(random.nextInt((int) Math.ceil(share * fromEasyOn.size())));
     }
 
     /** A question in any key, another than the one before. */
@@ -52,14 +56,11 @@ public record Level(Knowledge knowledge) {
     }
 
     private Question any(Skill skill, long seed) {
-        return question(skill, anyKey(skill, seed), seed);
+        return question(skill, key(skill, seed), seed);
     }
 
     /** A question no harder than the learner is far; the same seed asks the same. */
     public Question question(Skill skill, Key key, long seed) {
-        List<String> subjects = skill.subjects(key);
-        double share = FIRST_SHARE + (1 - FIRST_SHARE) * mastery(skill);
-        int open = (int) Math.ceil(share * subjects.size());
-        return skill.question(key, subjects.get(new SplittableRandom(seed).nextInt(open)), seed);
+        return skill.question(key, open(skill.subjects(key), skill, new SplittableRandom(seed)), seed);
     }
 }

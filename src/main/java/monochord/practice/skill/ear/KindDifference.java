@@ -24,6 +24,9 @@ record KindDifference(Chord wanted, Chord given) {
 
     /** The tone by which the second was heard for the first, if it is one alone. */
     Optional<Misconception> misconception() {
+        if (due().size() > 1 || heard().size() > 1) {
+            return Optional.empty();
+        }
         boolean third = isSame(3);
         boolean fifth = isSame(5);
         boolean seventh = isSame(7);
@@ -46,8 +49,8 @@ record KindDifference(Chord wanted, Chord given) {
 
     /** Which tones differ, seen from the second: {@code Yours has F♯ where it has F, a half step lower.} */
     String inWords() {
-        List<NoteName> due = without(wanted.tones(), given.tones());
-        List<NoteName> heard = without(given.tones(), wanted.tones());
+        List<NoteName> due = due();
+        List<NoteName> heard = heard();
         List<String> said = new ArrayList<>();
         int pairs = Math.min(due.size(), heard.size());
         if (pairs == 1 && due.size() == heard.size()) {
@@ -62,6 +65,14 @@ record KindDifference(Chord wanted, Chord given) {
             said.add("adds " + Say.list(heard.subList(pairs, heard.size())));
         }
         return "Yours " + Say.words(said) + ".";
+    }
+
+    private List<NoteName> due() {
+        return without(wanted.tones(), given.tones());
+    }
+
+    private List<NoteName> heard() {
+        return without(given.tones(), wanted.tones());
     }
 
     private static List<NoteName> without(List<NoteName> tones, List<NoteName> others) {

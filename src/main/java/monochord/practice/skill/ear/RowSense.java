@@ -105,7 +105,11 @@ final class RowSense implements Sense<List<Chord>> {
                     + Say.note(key.tonic()) + ", which sounded first. ";
         }
         int off = differences(given).size();
-        return off == 1 ? "" : Say.count(off).replaceFirst("^t", "T").replaceFirst("^f", "F") + " differ. ";
+        return off == 1 ? "" : capital(Say.count(off)) + " differ. ";
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private int place(List<Chord> given) {
