@@ -33,7 +33,8 @@ public final class Verbs {
                 new PractiseVerb(),
                 new HearVerb(),
                 new ReviewVerb(),
-                new ProgressVerb()));
+                new ProgressVerb(),
+                new NotesVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
         verbs.add(new CheckVerb());
         verbs.add(new PresentVerb());
