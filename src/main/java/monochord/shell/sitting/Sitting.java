@@ -226,7 +226,7 @@ public final class Sitting {
         if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }
-        return study.withNotices(answer(question, verdict, text));
+        return study.withNotices(answer(question, verdict, text.english()));
     }
 
     private Answer answer(Question question, Verdict verdict, String text) {
