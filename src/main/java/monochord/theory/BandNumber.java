@@ -113,7 +113,7 @@ public final class BandNumber {
     private static String suffix(ChordKind kind, Signs signs) {
         String suffix = kind.write(signs);
         boolean minor = suffix.startsWith("m") && !suffix.startsWith("maj");
-        String diminished = signs == Signs.ASCII ? "o" : "°";
+        String diminished = signs.isAscii() ? "o" : "°";
         return minor ? "-" + suffix.substring(1) : suffix.startsWith("dim") ? diminished + suffix.substring(3) : suffix;
     }
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Progression;
 import monochord.harmony.Slot;
+import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -80,6 +81,11 @@ public record ProgressionAnswer(Progression progression) implements Answer {
             }
         }
         return new ArrayList<>(said);
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.drawings(progression);
     }
 
     @Override
