@@ -46,7 +46,8 @@ final class LongRecord {
         int count = 0;
         try (Register register = new Register(home)) {
             for (Skill skill : Skills.all()) {
-                for (Key key : skill.keys().subList(0, Math.min(KEYS, skill.keys().size()))) {
+                for (Key key :
+                        skill.keys().subList(0, Math.min(KEYS, skill.keys().size()))) {
                     register.keep(attempt(skill.question(key, count), count));
                     count++;
                 }
