@@ -30,6 +30,9 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
 
     /** The line in which only what stands before this place is read; file names may follow there. */
     public static AsTyped upTo(int end, String typed, NoteNaming naming) {
+        if (naming == NoteNaming.ENGLISH) {
+            return of(typed, naming);
+        }
         AsTyped begun = of(typed.substring(0, end), naming);
         return new AsTyped(typed, begun.english + typed.substring(end), naming, begun.changes);
     }
