@@ -140,6 +140,9 @@ public final class Cells {
      * @throws Unreadable if there is no such variable, or no verb could read it
      */
     public String filled(String sentence) {
+        if (sentence.indexOf('$') < 0) {
+            return sentence;
+        }
         Matcher variable = VARIABLE.matcher(sentence);
         StringBuilder filled = new StringBuilder();
         while (variable.find()) {
