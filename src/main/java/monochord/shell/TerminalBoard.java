@@ -46,7 +46,16 @@ final class TerminalBoard implements Board {
     @Override
     public void show(Function<Look, StyledText> picture) {
         if (draws) {
-            reader.show(() -> drawn(picture));
+            reader.show(() -> safely(picture));
+        }
+    }
+
+    /** A picture that cannot be drawn is left out: it is drawn in the midst of somebody's typing. */
+    private AttributedString safely(Function<Look, StyledText> picture) {
+        try {
+            return drawn(picture);
+        } catch (RuntimeException fault) {
+            return AttributedString.EMPTY;
         }
     }
 
