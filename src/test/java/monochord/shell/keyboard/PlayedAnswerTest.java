@@ -37,7 +37,7 @@ class PlayedAnswerTest {
             borrowed-chord   | bVI              | D  | 59 62 66          | B D F#            | WRONG
             inversion        | Bb/D             | C  | 62 65 70          | Bb/D              | RIGHT
             inversion        | Bb/D             | C  | 58 62 65          | Bb                | NEARLY
-            voicing          | bVI              | C  | 44 60 63 68       | 'Ab2 | C4 Eb4 Ab4' | RIGHT
+            voicing          | bVI              | C  | 44 60 63 72       | 'Ab2 | C4 Eb4 C5' | RIGHT
             voicing          | I                | C  | 40 60 67          | 'E2 | C4 G4'       | NEARLY
             common-tones     | C Am             | C  | 60 64             | C E               | RIGHT
             """)
