@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import monochord.theory.NoteName;
 import monochord.theory.Signs;
 
 /**
@@ -69,7 +70,7 @@ final class KeyboardDrawing {
     }
 
     private StyledLine string(TreeMap<Integer, Span> row, int from) {
-        char string = signs == Signs.ASCII ? '-' : '─';
+        char string = signs.isAscii() ? '-' : '─';
         StyledLine before = StyledLine.of(" ".repeat(keys.column(keys.low()) - keys.pitch() / 2 - from));
         return before.plus(Row.draw(row, keys.column(keys.low()) - keys.pitch() / 2, keys.columns(), string));
     }
@@ -89,7 +90,7 @@ final class KeyboardDrawing {
 
     /** A key that is not marked. */
     static String unmarked(Signs signs, boolean black) {
-        return black ? (signs == Signs.ASCII ? "[]" : "██") : (signs == Signs.ASCII ? "+" : "┴");
+        return black ? (signs.isAscii() ? "[]" : "██") : (signs.isAscii() ? "+" : "┴");
     }
 
     private Row roles(boolean black) {
@@ -108,7 +109,7 @@ final class KeyboardDrawing {
         return row;
     }
 
-    private static Span octave(int key) {
-        return new Span("C" + (Math.floorDiv(key, 12) - 1), Style.QUIET);
+    private Span octave(int key) {
+        return new Span(NoteName.C.write(signs) + (Math.floorDiv(key, 12) - 1), Style.QUIET);
     }
 }

@@ -24,17 +24,17 @@ public record MovingKeyboard(int lowest, int highest) {
      * @param width columns
      */
     public StyledText draw(List<Marked> down, Signs signs, int width) {
-        return stretch(width)
+        return stretch(signs, width)
                 .flatMap(keys -> new KeyboardDrawing(keys, signs, down).drawStill())
                 .filter(drawn -> drawn.columns() <= width)
                 .orElseGet(() -> StyledText.of(words(down, signs)));
     }
 
     /** The best stretch that has room, whatever is down, so that it is the same from picture to picture. */
-    private Optional<Keys> stretch(int width) {
+    private Optional<Keys> stretch(Signs signs, int width) {
         return width < KeyboardPicture.NARROWEST
                 ? Optional.empty()
-                : KeyboardPicture.stretches(lowest, highest).stream()
+                : KeyboardPicture.stretches(lowest, highest, signs).stream()
                         .filter(keys -> keys.columns() <= Math.min(width, WIDEST))
                         .findFirst();
     }

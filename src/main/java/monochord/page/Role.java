@@ -18,7 +18,7 @@ public record Role(String label, String words, Style style) {
     public static final Role RIGHT_HAND = new Role("rh", "right hand", Style.THIRD);
 
     public String label(Signs signs) {
-        return signs == Signs.ASCII ? Signs.toAscii(label) : label;
+        return signs.isAscii() ? Signs.toAscii(label) : label;
     }
 
     /** The same role in the lowest note of a chord whose bass is not its root. */

@@ -15,7 +15,6 @@ import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.strip.Follower;
 import monochord.shell.verb.Verbs;
-import monochord.theory.Signs;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.UserInterruptException;
@@ -55,6 +54,7 @@ final class Prompt {
             converse(terminal, text -> {
                 terminal.writer().write(text);
                 terminal.writer().flush();
+                sitting.cells().prepare();
             });
             return Answer.DONE;
         } catch (IOException broken) {
@@ -88,12 +88,14 @@ final class Prompt {
      * sitting, not even while an answer is on its way.
      */
     void converse(Terminal terminal, Consumer<String> show) {
-        terminal.handle(Terminal.Signal.INT, between -> sitting.stage().ear().stop());
+        terminal.handle(Terminal.Signal.INT, between -> stop());
         PromptReader reader = reader(terminal);
         TerminalBoard board = new TerminalBoard(reader, () -> look(terminal), draws(terminal));
         sitting.stage().take(board);
         sitting.stage().tell(new Follower(sitting.stage().ear(), board));
         sitting.study().begin();
+        sitting.takeSeat();
+        sitting.cells().gather();
         show.accept(rendered(sitting.opening().greeting(), terminal));
         while (!sitting.hasEnded()) {
             try {
@@ -102,8 +104,7 @@ final class Prompt {
                 sitting.faces(look(terminal), lines(terminal));
                 show.accept(rendered(withNotice(reading.read(line)), terminal));
             } catch (UserInterruptException interrupted) {
-                sitting.stage().ear().stop();
-                show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
+                show.accept(rendered(interrupted(), terminal));
             } catch (EndOfFileException end) {
                 sitting.end();
             }
@@ -119,8 +120,23 @@ final class Prompt {
         return Answers.of(answer, Saying.of(StyledText.of("Any key stops it.", Style.QUIET)));
     }
 
+    /** Between the lines: what sounds and what the cell does. */
+    private void stop() {
+        sitting.stage().ear().stop();
+        sitting.cells().stop();
+    }
+
+    private Answer interrupted() {
+        stop();
+        return sitting.cells().isOpen()
+                ? sitting.cells().breakOff()
+                : Saying.of("Stopped. To leave, type quit or press ctrl-D.");
+    }
+
+    /** A hollow mark where a cell goes on. */
     private String mark() {
-        return look.signs() == Signs.MUSIC ? "▸ " : "> ";
+        boolean open = sitting.cells().isOpen();
+        return look.signs().isAscii() ? open ? "+ " : "> " : open ? "▹ " : "▸ ";
     }
 
     private PromptReader reader(Terminal terminal) {
@@ -157,13 +173,16 @@ final class Prompt {
 
     /** The answer and an empty line, so that each exchange stands by itself. */
     private String rendered(Answer answer, Terminal terminal) {
+        if (sitting.cells().isOpen()) {
+            return "";
+        }
         Look here = look(terminal);
         return Ansi.of(answer.text(here), here) + (sitting.hasEnded() ? "" : "\n");
     }
 
     private Look look(Terminal terminal) {
         int columns = terminal.getSize().getColumns();
-        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
+        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH).naming(sitting.naming());
     }
 
     private static int lines(Terminal terminal) {

@@ -20,8 +20,10 @@ public final class LiveEar implements Ear {
     private volatile Begun begun;
     private boolean cautioned;
     private boolean silenceExplained;
+    private String silence;
 
-    private record Begun(Performance performance, Playing playing) {
+    /** @param open whether others may know what it is */
+    private record Begun(Performance performance, Playing playing, boolean open) {
         Heard heard() {
             return new Heard(performance, playing.secondsHeard() * performance.tempo() / SECONDS_PER_MINUTE);
         }
@@ -29,11 +31,22 @@ public final class LiveEar implements Ear {
 
     @Override
     public String play(Performance performance) {
+        return begin(performance, true);
+    }
+
+    @Override
+    public String playUnseen(Performance performance) {
+        return begin(performance, false);
+    }
+
+    private String begin(Performance performance, boolean open) {
         if (player == null) {
             player = new Player();
         }
-        begun = new Begun(performance, player.play(performance.sequence()));
-        return say(outcome());
+        begun = new Begun(performance, player.play(performance.sequence()), open);
+        Outcome outcome = outcome();
+        silence = outcome.isSilent() ? outcome.reason() : null;
+        return say(outcome);
     }
 
     /** What came of it, or that it sounds if the card takes longer than one likes to wait for. */
@@ -65,9 +78,14 @@ public final class LiveEar implements Ear {
     }
 
     @Override
+    public Optional<String> silence() {
+        return Optional.ofNullable(silence);
+    }
+
+    @Override
     public Optional<Heard> heard() {
         return Optional.ofNullable(begun)
-                .filter(last -> !last.playing.ended().isDone())
+                .filter(last -> last.open && !last.playing.ended().isDone())
                 .map(Begun::heard);
     }
 
