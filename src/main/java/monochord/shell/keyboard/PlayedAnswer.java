@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.voicing.Voicing;
 import monochord.practice.Form;
+import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.reading.DegreeReading;
 import monochord.practice.reading.NoteReading;
@@ -47,7 +48,7 @@ final class PlayedAnswer {
     }
 
     /** The line for one gesture; nothing where it makes no answer. */
-    Optional<String> line(Gesture played) {
+    Optional<PlayedLine> line(Gesture played) {
         Set<Integer> keys = new LinkedHashSet<>(played.keys());
         if (keys.isEmpty() || keys.size() > MOST_KEYS) {
             return Optional.empty();
@@ -61,31 +62,37 @@ final class PlayedAnswer {
                 });
     }
 
-    private Optional<String> best(Stream<String> lines) {
-        return lines.distinct()
-                .min(Comparator.comparing(text -> question.judge(text).grade()));
+    private Optional<PlayedLine> best(Stream<PlayedLine> lines) {
+        return lines.min(Comparator.comparing(this::grade));
+    }
+
+    private Grade grade(PlayedLine line) {
+        return question.judge(line.english()).grade();
     }
 
     private Stream<List<NoteName>> namings(Set<Integer> keys) {
         return Stream.of(spelling.among(wanted(), keys), spelling.names(keys));
     }
 
-    private Stream<String> notes(Set<Integer> keys) {
+    private Stream<PlayedLine> notes(Set<Integer> keys) {
         return namings(keys)
-                .map(names -> names.stream().distinct().map(NoteName::toString).collect(Collectors.joining(" ")));
+                .map(names -> PlayedLine.row(names.stream().distinct().toList(), NoteName::write));
     }
 
-    private Stream<String> symbols(Set<Integer> keys) {
-        return namings(keys).flatMap(names -> spelling.chord(names).stream()).map(Chord::toString);
+    private Stream<PlayedLine> symbols(Set<Integer> keys) {
+        return namings(keys)
+                .flatMap(names -> spelling.chord(names).stream())
+                .map(chord -> new PlayedLine(chord::write));
     }
 
     /** The hands parted in every place. */
-    private Stream<String> voicings(List<Integer> keys) {
+    private Stream<PlayedLine> voicings(List<Integer> keys) {
         Set<Integer> sorted = new LinkedHashSet<>(keys);
         return namings(sorted).flatMap(names -> {
             List<Pitch> pitches = Spelling.pitches(names, sorted);
             return byNearnessToMiddleC(keys)
-                    .mapToObj(i -> new Voicing(pitches.subList(0, i), pitches.subList(i, pitches.size())).toString());
+                    .mapToObj(i -> new Voicing(pitches.subList(0, i), pitches.subList(i, pitches.size())))
+                    .map(voicing -> new PlayedLine(voicing::write));
         });
     }
 
@@ -160,12 +167,12 @@ final class PlayedAnswer {
     }
 
     /** The line for a whole row, in symbols or in numbers, as the question wants it. */
-    Optional<String> line(List<Chord> row) {
+    Optional<PlayedLine> line(List<Chord> row) {
         return best(Stream.of(
-                row.stream().map(Chord::toString).collect(Collectors.joining(" ")),
-                row.stream()
-                        .map(chord -> Numeral.of(chord.over(chord.root()), question.key())
-                                .toString())
-                        .collect(Collectors.joining(" "))));
+                PlayedLine.row(row, Chord::write),
+                PlayedLine.row(
+                        row,
+                        (chord, signs) -> Numeral.of(chord.over(chord.root()), question.key())
+                                .write(signs))));
     }
 }

@@ -15,6 +15,7 @@ import monochord.sound.keyboard.Stroke;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
+import monochord.theory.NoteNaming;
 
 /** What becomes of what is played: a picture, a name, an answer. Used by one thread. */
 final class Playing {
@@ -25,9 +26,10 @@ final class Playing {
     private final Invitation invitation = new Invitation();
     private final Breaks breaks = new Breaks();
     private final List<Chord> row = new ArrayList<>();
-    private Listening listening = new Listening();
+    private Gestures gestures = new Gestures();
     private MovingKeyboard keyboard = MIDDLE;
     private Key key = Key.major(NoteName.C);
+    private NoteNaming naming = NoteNaming.ENGLISH;
     private Optional<Question> question = Optional.empty();
     private boolean seated;
     private boolean named;
@@ -39,7 +41,7 @@ final class Playing {
 
     /** Whether nothing will happen by itself while no key is touched. */
     boolean isQuiet() {
-        return listening.isQuiet();
+        return gestures.isQuiet();
     }
 
     void says(String words) {
@@ -54,7 +56,7 @@ final class Playing {
 
     /** All that was played so far comes to nothing. */
     void forget() {
-        listening = new Listening();
+        gestures = new Gestures();
         row.clear();
         draw();
     }
@@ -65,6 +67,7 @@ final class Playing {
             row.clear();
         }
         key = scene.question().map(Question::key).orElse(scene.key());
+        naming = scene.naming();
         question = scene.question();
         if (seated) {
             question.flatMap(invitation::to).ifPresent(this::says);
@@ -76,15 +79,15 @@ final class Playing {
     void hears(Stroke stroke, long now) {
         named = false;
         if (stroke instanceof Stroke.Down down) {
-            listening.press(down.key(), now);
+            gestures.press(down.key(), now);
             widen(down.key());
             if (breaks.isDue(now)) {
                 says(Breaks.CAUTION);
             }
         } else if (stroke instanceof Stroke.Up up) {
-            listening.release(up.key(), now);
+            gestures.release(up.key(), now);
         } else {
-            listening.releaseAll(now);
+            gestures.releaseAll(now);
         }
         draw();
     }
@@ -95,11 +98,11 @@ final class Playing {
 
     /** Time goes by: keys have come to rest, a gesture is over. */
     void passes(long now) {
-        if (listening.steady(now).isPresent()) {
+        if (gestures.steady(now).isPresent()) {
             named = question.isEmpty();
             draw();
         }
-        listening.over(now).ifPresent(this::answer);
+        gestures.over(now).ifPresent(this::answer);
     }
 
     private void answer(Gesture played) {
@@ -128,21 +131,22 @@ final class Playing {
     }
 
     /** Until the line waits again no question is open, and the hands are to leave the keys. */
-    private void enter(String line, Question open) {
-        boolean letters = open.form() == Form.NOTES && (line.contains("b") || line.contains("#"));
-        if (letters && open.judge(line).grade().isRight()) {
+    private void enter(PlayedLine line, Question open) {
+        String english = line.english();
+        boolean letters = open.form() == Form.NOTES && (english.contains("b") || english.contains("#"));
+        if (letters && open.judge(english).grade().isRight()) {
             says(FINGERS_DO_NOT_SPELL);
         }
         question = Optional.empty();
         row.clear();
-        listening.rest();
+        gestures.rest();
         draw();
-        stage.board().enter(line);
+        stage.board().enter(line.typed(naming));
     }
 
     /** What sounds has the board before what is held. */
     private void draw() {
-        List<Integer> keys = listening.down();
+        List<Integer> keys = gestures.down();
         boolean empty = keys.isEmpty() && row.isEmpty();
         if (stage.ear().heard().isPresent() || empty && !shown) {
             return;

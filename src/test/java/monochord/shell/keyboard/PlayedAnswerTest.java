@@ -10,6 +10,7 @@ import monochord.practice.Question;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
+import monochord.theory.NoteNaming;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,8 +44,10 @@ class PlayedAnswerTest {
             """)
     void rightKeysAreARightAnswer(String skill, String subject, String key, String played, String line, Grade grade) {
         Question question = question(skill, subject, key);
-        String written =
-                new PlayedAnswer(question).line(new Gesture.Chord(keys(played))).orElseThrow();
+        String written = new PlayedAnswer(question)
+                .line(new Gesture.Chord(keys(played)))
+                .orElseThrow()
+                .english();
         assertEquals(grade, question.judge(written).grade(), written);
         assertEquals(line, written);
     }
@@ -53,7 +56,10 @@ class PlayedAnswerTest {
     void aScaleMayGoUpAndDown() {
         Question question = question("scale-spelling", "F# major", "C");
         List<Integer> up = keys("66 68 70 71 73 75 77 78 77 75 73 71 70 68 66");
-        String line = new PlayedAnswer(question).line(new Gesture.Line(up)).orElseThrow();
+        String line = new PlayedAnswer(question)
+                .line(new Gesture.Line(up))
+                .orElseThrow()
+                .english();
         assertEquals("F# G# A# B C# D# E#", line);
         assertEquals(Grade.RIGHT, question.judge(line).grade());
     }
@@ -68,9 +74,35 @@ class PlayedAnswerTest {
                 .mapToObj(i ->
                         answer.inRow(new Gesture.Chord(keys(played.get(i))), i).orElseThrow())
                 .toList();
-        String line = answer.line(row).orElseThrow();
+        String line = answer.line(row).orElseThrow().english();
         assertEquals("Eb Cm Ab Bb", line);
         assertEquals(Grade.RIGHT, question.judge(line).grade());
+    }
+
+    /** The key of B flat is called B in German, and Si b in Latin countries. */
+    @Test
+    void theLineIsTypedInTheLearnersNames() {
+        Question question = question("borrowed-chord", "bVI", "D");
+        PlayedLine line = new PlayedAnswer(question)
+                .line(new Gesture.Chord(keys("58 62 65")))
+                .orElseThrow();
+        assertEquals("B D F", line.typed(NoteNaming.GERMAN));
+        assertEquals("Sib Re Fa", line.typed(NoteNaming.LATIN));
+    }
+
+    /** By ear whatever sounds the same is right, so any row of the right keys is. */
+    @Test
+    void aRowHeardByEarCanBePlayed() {
+        Question question = question("ear-progression", "4 1 5 b6", "C");
+        PlayedAnswer answer = new PlayedAnswer(question);
+        assertEquals(4, answer.rowLength(), question.expected());
+        List<String> played = List.of("41 60 65 69", "48 60 64 67", "43 59 62 67", "44 60 63 68");
+        List<monochord.theory.Chord> row = java.util.stream.IntStream.range(0, 4)
+                .mapToObj(i ->
+                        answer.inRow(new Gesture.Chord(keys(played.get(i))), i).orElseThrow())
+                .toList();
+        String line = answer.line(row).orElseThrow().english();
+        assertEquals(Grade.RIGHT, question.judge(line).grade(), line);
     }
 
     /** Whatever is played, some line comes of it or none; every skill, its own right and wrong keys. */

@@ -17,7 +17,7 @@ import java.util.TreeSet;
  * sooner when it has come back to the note it began on. A key that stays down for very long while others move is taken for one
  * whose release was lost. The times are common practice, no source.
  */
-final class Listening {
+final class Gestures {
     static final long STEADY_MILLIS = 80;
     static final long PAUSE_MILLIS = 1200;
     static final long PAUSE_AT_HOME_MILLIS = 500;

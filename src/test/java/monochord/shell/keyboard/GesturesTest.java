@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Times in milliseconds; keys as MIDI note numbers, 60 is middle C. */
-class ListeningTest {
-    private final Listening listening = new Listening();
+class GesturesTest {
+    private final Gestures gestures = new Gestures();
 
     /** {@code 60@0 64@10 -60@500}: down at a time, up at a time. */
     private void plays(String keys) {
@@ -20,9 +20,9 @@ class ListeningTest {
             int key = Math.abs(Integer.parseInt(parts[0]));
             long at = Long.parseLong(parts[1]);
             if (parts[0].startsWith("-")) {
-                listening.release(key, at);
+                gestures.release(key, at);
             } else {
-                listening.press(key, at);
+                gestures.press(key, at);
             }
         }
     }
@@ -42,61 +42,61 @@ class ListeningTest {
     void gesturesAreToldWhenTheyAreOver(String what, String keys, long over, String kind, String expected) {
         plays(keys);
         if (kind.equals("line")) {
-            assertEquals(Optional.empty(), listening.over(over - 1), what);
+            assertEquals(Optional.empty(), gestures.over(over - 1), what);
         }
-        Gesture told = listening.over(over).orElseThrow();
+        Gesture told = gestures.over(over).orElseThrow();
         assertEquals(kind, told instanceof Gesture.Chord ? "chord" : "line");
         assertEquals(
                 List.of(expected.split(" ")),
                 told.keys().stream().map(String::valueOf).toList());
-        assertEquals(Optional.empty(), listening.over(over + 5000), "told once");
+        assertEquals(Optional.empty(), gestures.over(over + 5000), "told once");
     }
 
     @Test
     void aScaleThatHasComeHomeNeedsAShorterPause() {
         plays("60@0 -60@90 62@100 -62@190 64@200 -64@290 65@300 -65@390 67@400 -67@490 69@500 -69@590 71@600 -71@690");
-        assertEquals(Optional.empty(), listening.over(1800));
+        assertEquals(Optional.empty(), gestures.over(1800));
         plays("72@1800 -72@1900");
-        assertEquals(Optional.empty(), listening.over(2399));
-        assertEquals(8, listening.over(2400).orElseThrow().keys().size());
+        assertEquals(Optional.empty(), gestures.over(2399));
+        assertEquals(8, gestures.over(2400).orElseThrow().keys().size());
     }
 
     @Test
     void afterARestOnlyWhatIsPlayedAnewCounts() {
         plays("60@0 64@0 67@0");
-        listening.rest();
+        gestures.rest();
         plays("-60@100 -64@100 -67@100 62@300 -62@350");
-        assertEquals(Optional.empty(), listening.over(900));
-        assertEquals(Optional.empty(), listening.over(951));
+        assertEquals(Optional.empty(), gestures.over(900));
+        assertEquals(Optional.empty(), gestures.over(951));
         plays("65@1000 69@1000 72@1000 -65@1100 -69@1100 -72@1100");
-        assertEquals(List.of(65, 69, 72), listening.over(1101).orElseThrow().keys());
+        assertEquals(List.of(65, 69, 72), gestures.over(1101).orElseThrow().keys());
     }
 
     @Test
     void aKeyWhoseReleaseWasLostIsForgottenInTheEnd() {
         plays("48@0");
         plays("60@40000 64@40000 67@40000 -60@40300 -64@40300 -67@40300");
-        assertEquals(List.of(60, 64, 67), listening.over(40300).orElseThrow().keys());
-        assertEquals(List.of(), listening.down());
+        assertEquals(List.of(60, 64, 67), gestures.over(40300).orElseThrow().keys());
+        assertEquals(List.of(), gestures.down());
     }
 
     @Test
     void releasesOfKeysThatWereNotDownAndAllUpDoNoHarm() {
         plays("-60@0 -61@1");
-        listening.releaseAll(2);
-        assertEquals(Optional.empty(), listening.over(5000));
+        gestures.releaseAll(2);
+        assertEquals(Optional.empty(), gestures.over(5000));
         plays("60@6000 64@6000 67@6000");
-        listening.releaseAll(6500);
-        assertEquals(List.of(60, 64, 67), listening.over(6500).orElseThrow().keys());
+        gestures.releaseAll(6500);
+        assertEquals(List.of(60, 64, 67), gestures.over(6500).orElseThrow().keys());
     }
 
     @Test
     void whatIsHeldIsToldOnceItIsSteady() {
         plays("60@0 64@30 67@60");
-        assertEquals(Optional.empty(), listening.steady(139));
-        assertEquals(Optional.of(Set.of(60, 64, 67)), listening.steady(140));
-        assertEquals(Optional.empty(), listening.steady(500));
+        assertEquals(Optional.empty(), gestures.steady(139));
+        assertEquals(Optional.of(Set.of(60, 64, 67)), gestures.steady(140));
+        assertEquals(Optional.empty(), gestures.steady(500));
         plays("-60@600 -64@600 -67@600");
-        assertEquals(Optional.of(Set.of()), listening.steady(680));
+        assertEquals(Optional.of(Set.of()), gestures.steady(680));
     }
 }
