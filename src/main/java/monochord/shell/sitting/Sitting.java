@@ -118,7 +118,8 @@ public final class Sitting {
 
     /** Tells whoever looks on that the line waits, and what for. */
     public void waits() {
-        stage.waits(new Scene(key, Optional.ofNullable(desk.question())));
+        Optional<Question> answered = Optional.ofNullable(cells.isOpen() ? null : desk.question());
+        stage.waits(new Scene(key, naming, answered));
     }
 
     /** What the learner has settled for good. */

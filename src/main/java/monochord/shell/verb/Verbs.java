@@ -27,6 +27,7 @@ public final class Verbs {
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
+                new KeysVerb(),
                 new LessonsVerb(),
                 new LearnVerb(),
                 new AskVerb(),
