@@ -20,14 +20,14 @@ public final class DegreeRubric extends Rubric<Numeral> {
 
     private final Key key;
     private final Chord chord;
-    private final String reason;
+    private final String way;
 
-    /** @param reason a sentence that leads to the degree */
-    public DegreeRubric(Chord chord, Key key, String reason, Supplier<List<Slip<Numeral>>> slips) {
+    /** @param way a sentence that points the way and stops short of the numeral */
+    public DegreeRubric(Chord chord, Key key, String way, Supplier<List<Slip<Numeral>>> slips) {
         super(Numeral.onDegree(chord, key), slips);
         this.key = key;
         this.chord = chord;
-        this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -93,12 +93,12 @@ public final class DegreeRubric extends Rubric<Numeral> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.WRONG_QUALITY,
-                    "The degree is right. " + given.write(Signs.MUSIC) + " would be " + Say.chord(there) + "; "
-                            + Say.chord(chord) + " is written " + wanted().write(Signs.MUSIC) + ".");
+                    "The degree is right. " + given.write(Signs.MUSIC) + " would be " + Say.chord(there)
+                            + ", and here it is " + Say.chord(chord) + ".");
         }
         return verdict(
                 Grade.WRONG,
                 Misconception.WRONG_DEGREE,
-                given.write(Signs.MUSIC) + " in " + Say.key(key) + " is " + Say.chord(there) + ". " + reason);
+                given.write(Signs.MUSIC) + " in " + Say.key(key) + " is " + Say.chord(there) + ". " + way);
     }
 }
