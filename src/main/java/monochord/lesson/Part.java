@@ -33,13 +33,18 @@ public sealed interface Part {
     /**
      * Questions on one skill.
      *
-     * @param subject what about, or null to let the skill pick
+     * @param subject what about, several of them parted by semicolons, or null to let the skill pick
      * @param count how many questions, from 1 to 20
      * @param answer what the author wants to have shown as the right answer, or null for the one worked out
      */
     record Ask(int line, Skill skill, String subject, Keys keys, int count, String answer) implements Part {
         /** The highest number of questions one block asks. */
         public static final int MOST = 20;
+
+        /** What is asked about, one after the other and round again; empty where the skill picks. */
+        public List<String> subjects() {
+            return subject == null ? List.of() : List.of(subject.split(" *; *"));
+        }
 
         /**
          * The questions of this block, fewer than {@link #count} only where another would repeat the one before it.

@@ -121,7 +121,9 @@ public final class ChordRubric extends Rubric<Tones> {
             return verdict(
                     Grade.REMARK,
                     "Those are the notes, " + notes + "; by its root the chord is " + Say.chord(chord) + ".");
-        } else if (given.symbol() != null && given.symbol().isInverted()) {
+        } else if (given.symbol() != null
+                && given.symbol().isInverted()
+                && !given.symbol().bass().equals(chord.bass())) {
             return verdict(
                     Grade.REMARK, "Yes, " + Say.chord(chord) + ". With nothing else said, the root goes in the bass.");
         } else if (!given.notes().equals(wanted().notes())) {

@@ -2,6 +2,7 @@ package monochord.practice.answer;
 
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -17,6 +18,9 @@ import monochord.theory.Unreadable;
 /** Judges the degree a chord stands on, answered as a numeral or a number. */
 public final class DegreeRubric extends Rubric<Numeral> {
     private static final String WHAT = "a numeral or a number";
+
+    /** The six-four chord before a cadence, read as a delayed dominant. */
+    private static final Pattern CADENTIAL = Pattern.compile("^V6/?4 ?[-–] ?5/?3$");
 
     private final Key key;
     private final Chord chord;
@@ -35,7 +39,7 @@ public final class DegreeRubric extends Rubric<Numeral> {
         String example = example("bVII", "ii");
         String plain = AnswerText.plain(text, WHAT, example);
         try {
-            return DegreeReading.read(plain, key);
+            return DegreeReading.read(CADENTIAL.matcher(plain).replaceFirst("Cad64"), key);
         } catch (Unreadable unreadable) {
             boolean name = "ABCDEFG".indexOf(plain.charAt(0)) >= 0;
             String why =
