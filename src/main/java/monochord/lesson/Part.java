@@ -15,6 +15,16 @@ public sealed interface Part {
         public Prose {
             blocks = List.copyOf(blocks);
         }
+
+        /** Without the blocks before this one, counted from 0. */
+        public Prose from(int block) {
+            return new Prose(line, blocks.subList(block, blocks.size()));
+        }
+
+        /** The blocks before this one. */
+        public Prose upTo(int block) {
+            return new Prose(line, blocks.subList(0, block));
+        }
     }
 
     /** @param sentence one line as {@link monochord.harmony.MusicText} reads it */

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.stream.IntStream;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
@@ -140,22 +141,29 @@ final class LessonWalk {
      * @return whether there was a place to part it
      */
     private boolean part(int room, Sitting sitting) {
-        List<Block> blocks = ((Part.Prose) ahead.peek()).blocks();
-        int first = blocks.get(0) instanceof Block.Heading ? 2 : 1;
-        if (first >= blocks.size()) {
-            return false;
-        }
         Part.Prose whole = (Part.Prose) ahead.poll();
-        int cut = first - 1;
-        do {
-            cut++;
-            if (cut > first) {
-                ahead.poll();
-            }
-            ahead.addFirst(new Part.Prose(whole.line(), blocks.subList(cut, blocks.size())));
-        } while (cut < blocks.size() - 1 && section(sitting) > room);
-        ahead.addFirst(new Part.Prose(whole.line(), blocks.subList(0, cut)));
-        return true;
+        List<Block> blocks = whole.blocks();
+        int first = blocks.get(0) instanceof Block.Heading ? 2 : 1;
+        List<Integer> cuts = IntStream.range(first, blocks.size())
+                .filter(cut -> !(blocks.get(cut) instanceof Block.Item))
+                .boxed()
+                .toList();
+        int cut = cuts.stream()
+                .filter(place -> fits(whole.from(place), room, sitting))
+                .findFirst()
+                .orElse(cuts.isEmpty() ? blocks.size() : cuts.get(cuts.size() - 1));
+        if (cut < blocks.size()) {
+            ahead.addFirst(whole.from(cut));
+        }
+        ahead.addFirst(whole.upTo(cut));
+        return cut < blocks.size();
+    }
+
+    private boolean fits(Part.Prose prose, int room, Sitting sitting) {
+        ahead.addFirst(prose);
+        boolean fits = section(sitting) <= room;
+        ahead.removeFirst();
+        return fits;
     }
 
     /** Lines of the next picture, and of what is played or asked right under it. */
