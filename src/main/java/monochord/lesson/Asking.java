@@ -73,7 +73,7 @@ final class Asking {
             List<String> subjects = ask.subjects();
             return subjects.isEmpty()
                     ? ask.skill().question(key, random.nextLong())
-                    : ask.skill().question(key, subjects.get(drawn.size() % subjects.size()));
+                    : ask.skill().question(key, subjects.get(drawn.size() % subjects.size()), random.nextLong());
         } catch (Unreadable nothingToAsk) {
             return null;
         }

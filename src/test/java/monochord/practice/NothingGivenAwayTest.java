@@ -16,7 +16,10 @@ import monochord.theory.Key;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-/** A verdict says what went wrong and where to look; the answer stays with the learner until it is asked for. */
+/**
+ * A verdict says what went wrong and where to look; the answer stays with the learner until it is asked for. By ear it is
+ * otherwise: there both names are said, so that the two can be heard side by side.
+ */
 class NothingGivenAwayTest {
     private static final Set<Form> CERTAIN =
             EnumSet.of(Form.NOTES, Form.INTERVAL, Form.NUMERAL, Form.PROGRESSION, Form.NUMBER);
@@ -66,6 +69,7 @@ class NothingGivenAwayTest {
         return Stream.concat(
                 Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream())
                         .flatMap(key -> Skills.all().stream()
+                                .filter(skill -> !skill.id().startsWith("ear-"))
                                 .flatMap(skill -> skill.subjects(key).stream().map(s -> skill.question(key, s)))),
                 Stream.of("C E", "C Eb", "E C", "F B", "B F", "Eb D", "A F#", "Gb Bb")
                         .map(notes -> Asked.question("interval", notes, "C")));

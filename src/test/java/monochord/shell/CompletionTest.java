@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
-import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import org.jline.reader.Candidate;
@@ -47,8 +46,7 @@ class CompletionTest {
             "quit");
 
     private static List<String> offers(String line) {
-        Sitting sitting = new Sitting(
-                Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS), () -> 0, Keeper.inMemory());
+        Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS));
         List<Candidate> candidates = new ArrayList<>();
         new Completion(new Verbs(), sitting)
                 .complete(null, new Words().parse(line, line.length(), Parser.ParseContext.COMPLETE), candidates);
@@ -119,7 +117,7 @@ class CompletionTest {
     @Test
     void lessonsFollowLearnByTheirNumbers() {
         List<String> offered = offers("learn ");
-        assertEquals(53, offered.size(), offered.toString());
+        assertEquals(64, offered.size(), offered.toString());
         assertTrue(offered.containsAll(List.of("1.1", "1.9", "3.7", "5.10", "6.9", "in")), offered.toString());
     }
 

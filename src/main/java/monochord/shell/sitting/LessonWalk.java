@@ -12,17 +12,11 @@ import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
 import monochord.practice.Question;
-import monochord.score.Arrangement;
-import monochord.score.Score;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.MusicAnswer;
-import monochord.shell.answer.PlayAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
-import monochord.sound.Performance;
-import monochord.theory.Beats;
 import monochord.theory.Key;
 
 /**
@@ -37,8 +31,6 @@ final class LessonWalk {
     private static final int QUESTION = 3;
     /** The line that says how to go on, and the prompt, each after an empty line. */
     private static final int PROMPT = 4;
-
-    private static final Beats BREATH = Beats.of(2);
 
     private final Lesson lesson;
     private final Key key;
@@ -235,17 +227,7 @@ final class LessonWalk {
     static Answer played(List<String> lines, Key key, Sitting sitting) {
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
-        Performance performance = Performance.of(inTurn(music)).in(key);
-        sitting.remember(performance, music);
-        return new PlayAnswer(music, performance.tempo(), sitting.ear().play(performance));
-    }
-
-    private static Score inTurn(List<Music> music) {
-        Score score = Arrangement.of(music.get(0));
-        for (Music next : music.subList(1, music.size())) {
-            score = score.then(Score.rest(BREATH)).then(Arrangement.of(next));
-        }
-        return score;
+        return InTurn.play(music, key, sitting);
     }
 
     private boolean nextQuestion(List<Answer> page, Sitting sitting) {
@@ -254,7 +236,7 @@ final class LessonWalk {
             return false;
         }
         sitting.put(next, lesson.slug());
-        page.add(new AskAnswer(next));
+        page.add(sitting.asked());
         return true;
     }
 }

@@ -1,15 +1,17 @@
 package monochord.shell.sitting;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.harmony.Music;
+import monochord.page.naming.AsTyped;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
+import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
@@ -17,31 +19,34 @@ import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
-import monochord.sound.Performance;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
+import monochord.theory.NoteNaming;
 
 /** One sitting at the line: where we are, what is open, and what comes next. */
 public final class Sitting {
-    private final Ear ear;
+    private static final String NOTES = "notes";
+
+    private final Stage stage;
+    private final Settings settings;
     private final LongSupplier seeds;
     private final Path folder;
     private final Course course;
     private final Study study;
     private final Desk desk;
+    private final Cells cells = new Cells(this);
     private Drill drill;
     private Opening opening;
     private Presentation presentation;
     private Key key = Key.major(NoteName.C);
-    private Music lastMusic;
-    private Performance lastPerformance;
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
+    private NoteNaming naming = NoteNaming.ENGLISH;
     private boolean ended;
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
     public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course) {
-        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory());
+        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory(), Settings.inMemory());
     }
 
     /**
@@ -49,8 +54,16 @@ public final class Sitting {
      * @param folder where file names that are not absolute begin
      * @param clock milliseconds since 1970 in UTC
      */
-    public Sitting(Ear ear, LongSupplier seeds, Path folder, Course course, LongSupplier clock, Keeper keeper) {
-        this.ear = ear;
+    public Sitting(
+            Ear ear,
+            LongSupplier seeds,
+            Path folder,
+            Course course,
+            LongSupplier clock,
+            Keeper keeper,
+            Settings settings) {
+        this.stage = new Stage(ear);
+        this.settings = settings;
         this.seeds = seeds;
         this.folder = folder;
         this.course = course;
@@ -81,8 +94,39 @@ public final class Sitting {
         return screenLines;
     }
 
-    public Ear ear() {
-        return ear;
+    /** Where music is shown and heard. */
+    public Stage stage() {
+        return stage;
+    }
+
+    /** By what names notes go, in what is typed and what is shown. */
+    public NoteNaming naming() {
+        return naming;
+    }
+
+    /** From now on a person sits here: notes go by the names the learner has settled on. A script's are English. */
+    public void takeSeat() {
+        naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
+    }
+
+    /**
+     * Settles by what names notes go.
+     *
+     * @throws IOException if it cannot be kept for the next sitting; in this one it holds all the same
+     */
+    public void call(NoteNaming names) throws IOException {
+        naming = names;
+        settings.put(NOTES, names.toString());
+    }
+
+    /** Tells whoever looks on that the line waits, and what for. */
+    public void waits() {
+        stage.waits(new Scene(key, Optional.ofNullable(desk.question())));
+    }
+
+    /** What the learner has settled for good. */
+    public Settings settings() {
+        return settings;
     }
 
     public long nextSeed() {
@@ -91,6 +135,11 @@ public final class Sitting {
 
     public Path folder() {
         return folder;
+    }
+
+    /** Where Java is run. */
+    public Cells cells() {
+        return cells;
     }
 
     public Course course() {
@@ -103,26 +152,6 @@ public final class Sitting {
 
     public Study study() {
         return study;
-    }
-
-    /** What was shown or played last, the last of several, or null. */
-    public Music lastMusic() {
-        return lastMusic;
-    }
-
-    /** How it was last played, or null if it was only shown. */
-    public Performance lastPerformance() {
-        return lastPerformance;
-    }
-
-    public void remember(Music shown) {
-        lastMusic = shown;
-        lastPerformance = null;
-    }
-
-    public void remember(Performance performance, List<Music> played) {
-        lastMusic = played.get(played.size() - 1);
-        lastPerformance = performance;
     }
 
     /** Puts a question that was asked for by name; a lesson or a run that is being taken waits. */
@@ -144,6 +173,11 @@ public final class Sitting {
     void put(Question question, String lesson) {
         desk.put(question, lesson);
         study.ready();
+    }
+
+    /** The open question in words, and to the ear if it is one for the ear. */
+    public AskAnswer asked() {
+        return Hearing.put(desk.question(), stage.ear());
     }
 
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
@@ -170,7 +204,7 @@ public final class Sitting {
             return endDrill();
         }
         put(drill.next(seeds), "");
-        return new AskAnswer(desk.question());
+        return asked();
     }
 
     /** Nothing is open any more, for a lesson begins. */
@@ -197,23 +231,32 @@ public final class Sitting {
     }
 
     /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
-    public Answer answer(String text) {
+    public Answer answer(String typed) {
         Question question = desk.question();
-        Verdict verdict = desk.answer(text);
+        AsTyped text = NamedAnswer.answer(typed, question, naming);
+        Verdict verdict = NamedAnswer.quoting(text, desk.answer(text.english()));
         if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }
-        return study.withNotices(answer(question, verdict));
+        return study.withNotices(answer(question, verdict, text.english()));
     }
 
-    private Answer answer(Question question, Verdict verdict) {
+    private Answer answer(Question question, Verdict verdict, String text) {
         if (!verdict.grade().isRight()) {
-            return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
+            return new VerdictAnswer(question, verdict, next(question, verdict, text));
         }
         note(desk.wasRightAtOnce());
         return drill != null || course.isOpen()
                 ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
                 : new VerdictAnswer(question, verdict, "Enter for another.");
+    }
+
+    /** What can be done after a wrong answer, or one that could not be read. */
+    private String next(Question question, Verdict verdict, String text) {
+        String heard = question.isByEar() && verdict.grade() != Grade.UNREADABLE
+                ? Hearing.beside(question, text, stage.ear()) + "\n"
+                : "";
+        return heard + "Try again, or: hint, why, tell. Enter leaves it and goes on.";
     }
 
     /** Takes the open question off the desk without an answer. */
@@ -268,7 +311,7 @@ public final class Sitting {
 
     private Answer goOnAlone() {
         if (desk.isOpen() && !desk.isTried()) {
-            return new AskAnswer(desk.question());
+            return asked();
         }
         leaveQuestion();
         if (drill != null) {
@@ -281,8 +324,13 @@ public final class Sitting {
     }
 
     private Answer askAgain(Skill skill) {
-        ask(skill, new Turn(skill, key).question(seeds, desk.lastQuestion()));
-        return new AskAnswer(desk.question());
+        Question last = desk.lastQuestion();
+        ask(
+                skill,
+                last.isByEar()
+                        ? new Level(study.knowledge()).another(skill, seeds, last)
+                        : new Turn(skill, key).question(seeds, last));
+        return asked();
     }
 
     /** How a sitting opens, on this day. */
@@ -295,7 +343,7 @@ public final class Sitting {
     }
 
     public void end() {
-        ear.stop();
+        stage.ear().stop();
         ended = true;
     }
 

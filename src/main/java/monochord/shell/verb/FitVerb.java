@@ -42,7 +42,7 @@ final class FitVerb implements Verb {
                         "a tune over chords",
                         "expected over and chords",
                         EXAMPLE));
-        sitting.remember(new Music.OneProgression(chords));
+        sitting.stage().remember(new Music.OneProgression(chords));
         return new FitAnswer(Fit.of(tune.melody(), chords), tune.remarks());
     }
 }

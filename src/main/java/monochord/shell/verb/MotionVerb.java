@@ -53,12 +53,12 @@ final class MotionVerb implements Verb {
         Score score = new Score.InTurn(passage.chords().stream()
                 .map(chord -> Score.together(chord.stream().distinct().toList(), HELD))
                 .toList());
-        sitting.remember(Performance.of(score).in(sitting.key()), List.of(notes));
+        sitting.stage().remember(Performance.of(score).in(sitting.key()), List.of(notes));
         return new MotionAnswer(passage, strictness, List.of());
     }
 
     private static Answer voiced(Progression progression, Strictness strictness, Sitting sitting) {
-        sitting.remember(new Music.OneProgression(progression));
+        sitting.stage().remember(new Music.OneProgression(progression));
         return new MotionAnswer(voiced(progression), strictness, progression.chords());
     }
 

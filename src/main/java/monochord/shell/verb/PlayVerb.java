@@ -1,23 +1,14 @@
 package monochord.shell.verb;
 
-import java.io.IOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import javax.sound.midi.Sequence;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.page.StyledText;
 import monochord.score.Arrangement;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.PlayAnswer;
-import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
-import monochord.sound.MidiFile;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
-import monochord.sound.WavFile;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -48,27 +39,32 @@ final class PlayVerb implements Verb {
         Music music = sentence.body().read(text -> MusicText.read(text, key));
         Performance performance =
                 asSaid(sentence, Performance.of(Arrangement.of(music)).in(key));
-        sitting.remember(performance, List.of(music));
+        sitting.stage().remember(performance, List.of(music));
         return sound(sentence, music, performance, sitting);
     }
 
     private static Answer again(Sentence sentence, Sitting sitting) {
-        Music music = sitting.lastMusic();
+        if (sitting.desk().isByEar()) {
+            return HearVerb.again(sentence, sitting);
+        }
+        Music music = sitting.stage().lastMusic();
         if (music == null) {
             throw Unreadable.because(
                     sentence.whole(), 0, "something to play", "there is nothing to play again", EXAMPLE);
         }
-        Performance last = sitting.lastPerformance();
+        Performance last = sitting.stage().lastPerformance();
         Performance performance =
                 last != null ? last : Performance.of(Arrangement.of(music)).in(sitting.key());
         return sound(sentence, music, asSaid(sentence, performance), sitting);
     }
 
     private static Answer sound(Sentence sentence, Music music, Performance performance, Sitting sitting) {
-        return sentence.has("wav") || sentence.has("midi")
-                ? write(sentence, performance, sitting)
+        return Recording.isWanted(sentence)
+                ? Recording.write(sentence, performance, sitting)
                 : new PlayAnswer(
-                        List.of(music), performance.tempo(), sitting.ear().play(performance));
+                        List.of(music),
+                        performance.tempo(),
+                        sitting.stage().ear().play(performance));
     }
 
     private static Performance asSaid(Sentence sentence, Performance plain) {
@@ -94,37 +90,5 @@ final class PlayVerb implements Verb {
                     "at 84");
         }
         return tempo;
-    }
-
-    private static Answer write(Sentence sentence, Performance performance, Sitting sitting) {
-        Sequence sequence = performance.sequence();
-        List<String> written = new ArrayList<>();
-        try {
-            if (sentence.has("wav")) {
-                Path file = file(sentence.option("wav").orElseThrow(), sitting);
-                WavFile.write(sequence, file);
-                written.add(file.toString());
-            }
-            if (sentence.has("midi")) {
-                Path file = file(sentence.option("midi").orElseThrow(), sitting);
-                MidiFile.write(sequence, file);
-                written.add(file.toString());
-            }
-        } catch (IOException failed) {
-            return Saying.failed(failed.getMessage());
-        }
-        return Saying.of(StyledText.of("Written: " + String.join(", ", written)));
-    }
-
-    private static Path file(Sentence.Part part, Sitting sitting) {
-        try {
-            if (part.isEmpty()) {
-                throw new InvalidPathException("", "empty");
-            }
-            return sitting.folder().resolve(part.text());
-        } catch (InvalidPathException invalid) {
-            throw Unreadable.because(part.text(), 0, "a file name", "a name is needed", "--wav song.wav")
-                    .within(part.text(), part.place());
-        }
     }
 }

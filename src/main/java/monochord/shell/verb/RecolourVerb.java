@@ -57,7 +57,7 @@ final class RecolourVerb implements Verb {
     private static Answer answer(
             Progression progression, Optional<Melody> melody, List<String> remarks, Sitting sitting) {
         Recolour recolour = Recolour.of(progression, melody);
-        sitting.remember(new Music.OneProgression(recolour.best()));
+        sitting.stage().remember(new Music.OneProgression(recolour.best()));
         return new RecolourAnswer(recolour, remarks);
     }
 }

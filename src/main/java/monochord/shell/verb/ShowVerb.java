@@ -27,7 +27,7 @@ final class ShowVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
         Music music = sentence.body().read(text -> MusicText.read(text, key));
-        sitting.remember(music);
+        sitting.stage().remember(music);
         return MusicAnswer.of(music, key);
     }
 

@@ -14,7 +14,7 @@ final class StopVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        sitting.ear().stop();
+        sitting.stage().ear().stop();
         return Saying.of("Silence.");
     }
 }

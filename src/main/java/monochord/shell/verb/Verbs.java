@@ -31,8 +31,10 @@ public final class Verbs {
                 new LearnVerb(),
                 new AskVerb(),
                 new PractiseVerb(),
+                new HearVerb(),
                 new ReviewVerb(),
-                new ProgressVerb()));
+                new ProgressVerb(),
+                new NotesVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
         verbs.add(new CheckVerb());
         verbs.add(new PresentVerb());

@@ -103,8 +103,9 @@ final class VoiceVerb implements Verb {
             Change change = changes.get(i);
             struck.add(new Grip(voicing.left(), voicing.right(), change.beats(), change.label()).struck());
         }
-        sitting.remember(
-                Performance.of(new Score.InTurn(struck)).in(progression.key()),
-                List.of(new Music.OneProgression(progression)));
+        sitting.stage()
+                .remember(
+                        Performance.of(new Score.InTurn(struck)).in(progression.key()),
+                        List.of(new Music.OneProgression(progression)));
     }
 }
