@@ -22,6 +22,7 @@ import monochord.theory.Mode;
 /** The lessons of this sitting: the library, the lesson being taken, and the one after it. */
 public final class Course {
     private final Path folder;
+    private final Path own;
     private Library library;
     private LessonWalk walk;
     private LibraryEntry last;
@@ -29,12 +30,18 @@ public final class Course {
 
     /** @param folder where the books are; it is read only when a lesson is wanted */
     public Course(Path folder) {
+        this(folder, null);
+    }
+
+    /** @param own where the learner, or a teacher, keeps lessons besides, or null */
+    public Course(Path folder, Path own) {
         this.folder = folder;
+        this.own = own;
     }
 
     public Library library() {
         if (library == null) {
-            library = Library.in(folder);
+            library = own == null ? Library.in(folder) : Library.in(folder).and(own);
         }
         return library;
     }

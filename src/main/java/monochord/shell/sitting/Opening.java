@@ -90,16 +90,21 @@ public final class Opening {
         }
     }
 
+    /** What is due has been brought back, so that Enter does not do it again. */
+    void reviewed() {
+        reviewed = true;
+    }
+
     /** What is asked is passed; else, once what is due, then the lesson that follows. */
     Answer begin(Sitting sitting) {
         if (isAsking()) {
             return welcome.goOn(sitting);
         }
         if (!reviewed && agenda.due(time) > 0 && !sitting.course().wasTaken()) {
-            reviewed = true;
+            reviewed();
             List<Turn> turns = Review.turns(Review.USUAL_MINUTES, sitting.study());
             if (!turns.isEmpty()) {
-                return sitting.study().withNotices(sitting.drill(turns));
+                return sitting.study().withNotices(sitting.review(turns, Review.USUAL_MINUTES));
             }
         }
         return sitting.course().begin(sitting);

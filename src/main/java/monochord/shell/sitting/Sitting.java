@@ -1,6 +1,7 @@
 package monochord.shell.sitting;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -180,14 +181,25 @@ public final class Sitting {
 
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer drill(List<Turn> turns) {
+        return begin(Drill.of(turns));
+    }
+
+    /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
+    public Answer review(List<Turn> turns, int minutes) {
+        opening().reviewed();
+        return begin(
+                Drill.review(turns, study.now() + Duration.ofMinutes(minutes).toMillis()));
+    }
+
+    private Answer begin(Drill run) {
         setAside();
         presentation = null;
-        drill = new Drill(turns);
+        drill = run;
         return nextInDrill();
     }
 
     private Answer nextInDrill() {
-        if (drill.isOver()) {
+        if (drill.isOver(study.now())) {
             return endDrill();
         }
         put(drill.next(seeds), "");
