@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import monochord.harmony.Instrument;
+import monochord.page.naming.InProse;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Keys;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Patch;
+import monochord.theory.Signs;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -59,13 +61,18 @@ final class Completion implements Completer {
         return clauseIsEmpty ? phrases : Stream.concat(phrases, smallWords.stream());
     }
 
-    private static Collection<String> inClause(String smallWord) {
+    private Collection<String> inClause(String smallWord) {
         return switch (smallWord) {
-            case "in", "from", "to" -> Keys.shortNames();
+            case "in", "from", "to" ->
+                Keys.shortNames().stream().map(this::asCalled).toList();
             case "with" -> Patch.all().stream().map(Patch::toString).toList();
             case "for" -> Instrument.allNames();
             default -> List.of();
         };
+    }
+
+    private String asCalled(String key) {
+        return InProse.of(key, Signs.ASCII.with(sitting.naming()));
     }
 
     /** What follows the last words said, as many of them as begin a phrase: a tonic may stand before a scale's name. */

@@ -7,6 +7,9 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Nearest;
 import monochord.lesson.SafeText;
+import monochord.page.naming.AsTyped;
+import monochord.practice.Grade;
+import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.MusicAnswer;
@@ -89,12 +92,38 @@ final class Reading {
 
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
+        Question question = sitting.desk().question();
         Answer answer = sitting.answer(text);
         return answer.status() != Answer.UNREADABLE
                 ? answer
-                : didYouMean(word)
-                        .map(asked -> Answers.of(answer, Saying.of(asked)))
+                : OtherNames.in(text, sitting.naming(), english -> isRead(question, english))
+                        .or(() -> didYouMean(word))
+                        .map(advice -> Answers.of(answer, Saying.of(advice)))
                         .orElse(answer);
+    }
+
+    private static boolean isRead(Question question, String answer) {
+        return question.judge(answer).grade() != Grade.UNREADABLE;
+    }
+
+    /** What was typed, by the note names the learner goes by. */
+    private AsTyped heard(String text) {
+        return AsTyped.of(text, sitting.naming());
+    }
+
+    /** The same for the sentence of a verb: behind an option stand file names and numbers, unless it is an answer. */
+    private AsTyped heard(Verb verb, String text) {
+        int option = text.contains("--answer") ? -1 : text.indexOf("--");
+        int end = !verb.readsMusic() ? 0 : option < 0 ? text.length() : option;
+        return AsTyped.upTo(end, text, sitting.naming());
+    }
+
+    private Refusal refusal(Unreadable unreadable, AsTyped typed, String advice) {
+        int place = typed.typedPlace(unreadable.place());
+        return new Refusal(
+                typed.requoted(unreadable.getMessage()),
+                place + 1,
+                OtherNames.at(place, typed.typed(), typed.naming()).orElse(advice));
     }
 
     private Optional<String> didYouMean(String word) {
@@ -104,11 +133,13 @@ final class Reading {
     /** Runs one verb on the text behind it. Places in a refusal count from the start of that text. */
     private Answer run(Verb verb, String text) {
         Usage usage = verb.usage();
+        AsTyped typed = heard(verb, text);
         try {
-            String filled = verb.takesVariables() ? sitting.cells().filled(text) : text;
+            String english = typed.english();
+            String filled = verb.takesVariables() ? sitting.cells().filled(english) : english;
             return verb.run(Sentence.parse(filled, usage.smallWords(), usage.options()), sitting);
         } catch (Unreadable unreadable) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, usage.formIfAny());
+            return refusal(unreadable, typed, usage.formIfAny());
         }
     }
 
@@ -121,14 +152,15 @@ final class Reading {
     }
 
     private Answer music(String text, String word) {
+        AsTyped typed = heard(text);
         try {
-            Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
+            Sentence sentence = Sentence.parse(typed.english(), Set.of("in"), Set.of());
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
-            return isJava(text, word) ? sitting.cells().begin(text) : neither(text, word, unreadable);
+            return isJava(text, word) ? sitting.cells().begin(text) : neither(typed, word, unreadable);
         }
     }
 
@@ -145,11 +177,14 @@ final class Reading {
     }
 
     /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
-    private Answer neither(String text, String word, Unreadable unreadable) {
+    private Answer neither(AsTyped typed, String word, Unreadable unreadable) {
         Optional<String> near = didYouMean(word);
-        boolean musical = BEGINS_MUSIC.indexOf(text.charAt(0)) >= 0;
-        if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+        int place = typed.typedPlace(unreadable.place());
+        boolean named = typed.changeAt(0).isPresent()
+                || OtherNames.at(place, typed.typed(), typed.naming()).isPresent();
+        boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0;
+        if (named || near.isEmpty() && (musical || place > word.length())) {
+            return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
         return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));
