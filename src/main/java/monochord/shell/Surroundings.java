@@ -51,7 +51,7 @@ public record Surroundings(
     Sitting sitting() {
         Settings settings = Settings.in(home());
         Sitting sitting = new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), settings);
-        sitting.cells().take(new JvmCell(() -> cellLimit(settings)));
+        sitting.cells().takeFrom(() -> new JvmCell(() -> cellLimit(settings)));
         return sitting;
     }
 

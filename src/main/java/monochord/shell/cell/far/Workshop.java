@@ -38,7 +38,8 @@ final class Workshop {
             "monochord.harmony.voicing.*",
             "static " + AtHand.class.getName() + ".*");
     private static final int MOST_SUGGESTIONS = 60;
-    private static final int MOST_NAMES = 300;
+    private static final int MOST_NAMES = 250;
+    private static final int MOST_VARIABLES = 100;
 
     private final Post post;
     private final Engine engine = new Engine();
@@ -134,6 +135,11 @@ final class Workshop {
                 .distinct()
                 .limit(MOST_NAMES)
                 .forEach(texts::add);
+        shell.variables()
+                .map(VarSnippet::name)
+                .filter(name -> !name.startsWith(Kind.VARIABLE))
+                .limit(MOST_VARIABLES)
+                .forEach(name -> texts.add(Kind.VARIABLE + name));
         post.send(new Message(Kind.DONE, texts));
     }
 
