@@ -58,7 +58,7 @@ public record Surroundings(
                 clock,
                 keepers.apply(home()),
                 settings);
-        sitting.cells().take(new JvmCell(() -> cellLimit(settings)));
+        sitting.cells().takeFrom(() -> new JvmCell(() -> cellLimit(settings)));
         return sitting;
     }
 
