@@ -53,6 +53,7 @@ class EveryKeyTest {
             "transpose IV bVI for alto sax",
             "play IV I V bVI V I at 84",
             "play",
+            "keys",
             "ask borrowed-chord",
             "hint",
             "hint",
