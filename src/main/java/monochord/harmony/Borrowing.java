@@ -52,7 +52,13 @@ public final class Borrowing {
         if (isOwn(chord, key)) {
             return List.of();
         }
-        return parallels(key).stream().filter(scale -> scale.holds(chord)).toList();
+        List<Scale> sources = new ArrayList<>();
+        for (Scale scale : parallels(key)) {
+            if (scale.holds(chord)) {
+                sources.add(scale);
+            }
+        }
+        return sources;
     }
 
     /** Every parallel scale but the key's own, nearest first. */
@@ -62,10 +68,10 @@ public final class Borrowing {
         int own = key.mode().ordinal();
         for (int distance = 1; distance < modes.length; distance++) {
             if (own + distance < modes.length) {
-                scales.add(key.parallel(modes[own + distance]).scale());
+                scales.add(new Scale(key.tonic(), ScaleKind.of(modes[own + distance])));
             }
             if (own - distance >= 0) {
-                scales.add(key.parallel(modes[own - distance]).scale());
+                scales.add(new Scale(key.tonic(), ScaleKind.of(modes[own - distance])));
             }
         }
         if (key.mode() != Mode.AEOLIAN) {

@@ -1,6 +1,7 @@
 package monochord.practice;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.theory.Key;
 
 /**
@@ -15,23 +16,31 @@ public final class Question {
     private final String prompt;
     private final Judge judge;
     private final Coaching coaching;
+    private final Listening listening;
 
-    private Question(Topic topic, long seed, Form form, String prompt, Judge judge, Coaching coaching) {
+    private Question(
+            Topic topic, long seed, Form form, String prompt, Judge judge, Coaching coaching, Listening listening) {
         this.topic = topic;
         this.seed = seed;
         this.form = form;
         this.prompt = prompt;
         this.judge = judge;
         this.coaching = coaching;
+        this.listening = listening;
     }
 
     public static Question of(Topic topic, Form form, String prompt, Judge judge, Coaching coaching) {
-        return new Question(topic, 0, form, prompt, judge, coaching);
+        return new Question(topic, 0, form, prompt, judge, coaching, null);
     }
 
     /** The same question, marked as drawn with this seed. */
     public Question withSeed(long newSeed) {
-        return new Question(topic, newSeed, form, prompt, judge, coaching);
+        return new Question(topic, newSeed, form, prompt, judge, coaching, listening);
+    }
+
+    /** The same question with something to hear, without which it cannot be answered. */
+    public Question byEar(Listening heard) {
+        return new Question(topic, seed, form, prompt, judge, coaching, heard);
     }
 
     public String skillId() {
@@ -60,6 +69,21 @@ public final class Question {
         return prompt;
     }
 
+    /** Whether it is about something to be heard; then neither subject nor picture may be shown before the answer. */
+    public boolean isByEar() {
+        return listening != null;
+    }
+
+    /** What sounds when it is put, if it is a question for the ear. */
+    public Optional<Excerpt> heard() {
+        return Optional.ofNullable(listening).map(listened -> listened.asked().get());
+    }
+
+    /** What an answer would have sounded like, and then what sounded; nothing for an answer that cannot be read. */
+    public Optional<Excerpt> heardBeside(String answer) {
+        return heard().flatMap(asked -> listening.as().apply(answer).map(given -> given.then(asked)));
+    }
+
     /** Judges any text whatever; it never throws. */
     public Verdict judge(String answer) {
         return judge.judge(answer);
@@ -80,16 +104,20 @@ public final class Question {
     }
 
     /**
-     * Why a verdict was given: the rule that was broken, if one is known, then the way to the answer. An answer that was
-     * not read gives nothing away.
+     * Why a verdict was given: to a right answer the way to it; to a wrong one the rule that was broken, if one is known,
+     * and the way but for its last step. An answer that was not read gives nothing away.
      */
     public String explain(Verdict verdict) {
         if (verdict.grade() == Grade.UNREADABLE) {
             return verdict.message();
         }
+        if (verdict.grade().isRight()) {
+            return derivation();
+        }
+        String way = hints().get(2);
         return Misconception.find(verdict.misconception())
-                .map(broken -> broken.rule() + " " + derivation())
-                .orElse(derivation());
+                .map(broken -> broken.rule() + " " + way)
+                .orElse(way);
     }
 
     /** What each wrong procedure gives here; one that gives the right answer is left out. */

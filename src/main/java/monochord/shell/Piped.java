@@ -14,25 +14,28 @@ final class Piped {
     private final Sitting sitting;
     private final Reading reading;
     private final ToIntFunction<Answer> say;
+    private final Noting noting;
 
     Piped(Surroundings around, Sitting sitting, Reading reading, ToIntFunction<Answer> say) {
         this.around = around;
         this.sitting = sitting;
         this.reading = reading;
         this.say = say;
+        this.noting = new Noting(sitting);
     }
 
     /** A line that could not be read was answered and is no failure of the conversation. */
     int run() {
         sitting.study().begin();
+        sitting.cells().gather();
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
                 Answer answer = reading.read(line);
-                say.applyAsInt(answer);
-                sitting.journal()
-                        .note(line, answer)
-                        .ifPresent(told -> around.err().println(told));
-                around.out().flush();
+                answer(answer);
+                noting.note(line, answer).ifPresent(told -> around.err().println(told));
+            }
+            if (sitting.cells().isOpen()) {
+                answer(sitting.cells().breakOff());
             }
             sitting.stage().ear().listenToTheEnd();
             return Answer.DONE;
@@ -41,6 +44,14 @@ final class Piped {
             return Answer.FAILED;
         } finally {
             sitting.leave();
+        }
+    }
+
+    /** A line that a cell goes on after has no answer yet. */
+    private void answer(Answer answer) {
+        if (!sitting.cells().isOpen()) {
+            say.applyAsInt(answer);
+            around.out().flush();
         }
     }
 }

@@ -6,17 +6,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import monochord.page.Style;
 import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.shell.journal.Drafts;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.strip.Follower;
 import monochord.shell.verb.Verbs;
-import monochord.theory.Signs;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
-import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -34,6 +35,8 @@ final class Prompt {
     private final Sitting sitting;
     private final Reading reading;
     private final Look look;
+    private final Noting noting;
+    private boolean toldHowToStop;
 
     Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
         this.around = around;
@@ -41,6 +44,7 @@ final class Prompt {
         this.sitting = sitting;
         this.reading = reading;
         this.look = look;
+        this.noting = new Noting(sitting);
     }
 
     /** Converses until the learner leaves. */
@@ -53,6 +57,7 @@ final class Prompt {
             converse(terminal, text -> {
                 terminal.writer().write(text);
                 terminal.writer().flush();
+                sitting.cells().prepare();
             });
             return Answer.DONE;
         } catch (IOException broken) {
@@ -86,21 +91,26 @@ final class Prompt {
      * sitting, not even while an answer is on its way.
      */
     void converse(Terminal terminal, Consumer<String> show) {
-        terminal.handle(Terminal.Signal.INT, between -> sitting.stage().ear().stop());
-        LineReader reader = reader(terminal);
+        terminal.handle(Terminal.Signal.INT, between -> stop());
+        PromptReader reader = reader(terminal);
+        TerminalBoard board = new TerminalBoard(reader, () -> look(terminal), draws(terminal));
+        sitting.stage().take(board);
+        sitting.stage().tell(new Follower(sitting.stage().ear(), board));
         sitting.study().begin();
+        sitting.takeSeat();
+        sitting.cells().gather();
         show.accept(rendered(greeting(), terminal));
         sitting.outside().drafts().ifPresent(drafts -> sitting.journal().keep(drafts.drafting()));
         while (!sitting.hasEnded()) {
             try {
-                String line = reader.readLine(mark());
+                sitting.waits();
+                String line = board.readLine(mark());
                 sitting.faces(look(terminal), lines(terminal));
                 Answer answer = reading.read(line);
-                show.accept(rendered(answer, terminal));
+                show.accept(rendered(withNotice(answer), terminal));
                 note(line, answer, terminal, show);
             } catch (UserInterruptException interrupted) {
-                sitting.stage().ear().stop();
-                show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
+                show.accept(rendered(interrupted(), terminal));
             } catch (EndOfFileException end) {
                 sitting.end();
             }
@@ -109,7 +119,7 @@ final class Prompt {
 
     /** What is due and what comes next; and whether a sitting was broken off. */
     private Answer greeting() {
-        Answer greeting = sitting.opening().greeting();
+        Answer greeting = sitting.opening().greeting(sitting);
         boolean brokenOff =
                 sitting.outside().drafts().flatMap(Drafts::brokenOff).isPresent();
         String offer = "A sitting was broken off; open draft brings it back.";
@@ -118,26 +128,59 @@ final class Prompt {
 
     /** Notes it behind the answer, so that nobody waits for the disk with the answer unseen. */
     private void note(String line, Answer answer, Terminal terminal, Consumer<String> show) {
-        sitting.journal().note(line, answer).ifPresent(told -> show.accept(rendered(Saying.of(told), terminal)));
+        noting.note(line, answer).ifPresent(told -> show.accept(rendered(Saying.of(told), terminal)));
     }
 
+    /** The first time something sounds, it is said how to stop it. */
+    private Answer withNotice(Answer answer) {
+        if (toldHowToStop || !sounds()) {
+            return answer;
+        }
+        toldHowToStop = true;
+        return Answers.of(answer, Saying.of(StyledText.of("Any key stops it.", Style.QUIET)));
+    }
+
+    /** Between the lines: what sounds and what the cell does. */
+    private void stop() {
+        sitting.stage().ear().stop();
+        sitting.cells().stop();
+    }
+
+    private Answer interrupted() {
+        stop();
+        noting.leave();
+        return sitting.cells().isOpen()
+                ? sitting.cells().breakOff()
+                : Saying.of("Stopped. To leave, type quit or press ctrl-D.");
+    }
+
+    /** A hollow mark where a cell goes on. */
     private String mark() {
-        return look.signs() == Signs.MUSIC ? "▸ " : "> ";
+        boolean open = sitting.cells().isOpen();
+        return look.signs().isAscii() ? open ? "+ " : "> " : open ? "▹ " : "▸ ";
     }
 
-    private LineReader reader(Terminal terminal) {
-        LineReader reader = LineReaderBuilder.builder()
-                .terminal(terminal)
-                .appName("monochord")
-                .parser(new Words())
-                .completer(new Completion(verbs, sitting))
-                .highlighter(new VerbHighlighter(verbs, look))
-                .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+    private PromptReader reader(Terminal terminal) {
+        PromptReader reader =
+                new PromptReader(terminal, this::sounds, sitting.stage().ear()::stop);
+        reader.setParser(new Words());
+        reader.setCompleter(new Completion(verbs, sitting));
+        reader.setHighlighter(new VerbHighlighter(verbs, look));
+        reader.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
                 .option(LineReader.Option.CASE_INSENSITIVE, true)
-                .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
-                .build();
+                .option(LineReader.Option.HISTORY_IGNORE_SPACE, false);
         history().ifPresent(file -> reader.setVariable(LineReader.HISTORY_FILE, file));
         return reader;
+    }
+
+    private boolean sounds() {
+        return sitting.stage().ear().heard().isPresent();
+    }
+
+    private boolean draws(Terminal terminal) {
+        return !look.plain()
+                && !(terminal instanceof DumbTerminal)
+                && !terminal.getType().startsWith("dumb");
     }
 
     /** The history's file, or none where its folder cannot be made: then lines are remembered for this sitting only. */
@@ -151,13 +194,16 @@ final class Prompt {
 
     /** The answer and an empty line, so that each exchange stands by itself. */
     private String rendered(Answer answer, Terminal terminal) {
+        if (sitting.cells().isOpen()) {
+            return "";
+        }
         Look here = look(terminal);
         return Ansi.of(answer.text(here), here) + (sitting.hasEnded() ? "" : "\n");
     }
 
     private Look look(Terminal terminal) {
         int columns = terminal.getSize().getColumns();
-        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
+        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH).naming(sitting.naming());
     }
 
     private static int lines(Terminal terminal) {

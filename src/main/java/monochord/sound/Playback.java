@@ -3,6 +3,7 @@ package monochord.sound;
 import static monochord.sound.JavaSound.FRAME_BYTES;
 
 import java.io.IOException;
+import java.util.concurrent.CompletableFuture;
 import javax.sound.midi.Sequence;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.LineUnavailableException;
@@ -21,10 +22,22 @@ final class Playback implements Runnable {
     private final Sequence sequence;
     private final Playing playing;
     private volatile boolean stopped;
+    private volatile long given;
+    private volatile SourceDataLine open;
 
-    Playback(Sequence sequence, Playing playing) {
+    Playback(Sequence sequence) {
         this.sequence = sequence;
-        this.playing = playing;
+        this.playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>(), this::heard);
+    }
+
+    Playing playing() {
+        return playing;
+    }
+
+    /** Frames the card has played; it may say more than it was given while it starves. */
+    private long heard() {
+        SourceDataLine card = open;
+        return card == null ? given : Math.min(given, card.getLongFramePosition());
     }
 
     void stop() {
@@ -69,12 +82,14 @@ final class Playback implements Runnable {
     private void pour(AudioInputStream sound, SourceDataLine card) throws IOException {
         long music = JavaSound.frames(sequence);
         card.start();
+        open = card;
         byte[] piece = sound.readNBytes(PIECE_BYTES);
         for (long frames = 0; !stopped && !isOver(piece, frames > music); frames += piece.length / FRAME_BYTES) {
             if (card.write(piece, 0, piece.length) < piece.length) {
                 playing.started().complete(Outcome.BROKEN);
                 return;
             }
+            given = frames + piece.length / FRAME_BYTES;
             playing.started().complete(Outcome.SOUNDING);
             piece = sound.readNBytes(PIECE_BYTES);
         }
@@ -92,5 +107,6 @@ final class Playback implements Runnable {
         } else {
             card.drain();
         }
+        open = null;
     }
 }

@@ -1,6 +1,5 @@
 package monochord.sound;
 
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
@@ -25,11 +24,10 @@ public final class Player implements AutoCloseable {
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Sequence sequence) {
-        Playing playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>());
-        Playback next = new Playback(sequence, playing);
+        Playback next = new Playback(sequence);
         replaceWith(next);
         thread.execute(next);
-        return playing;
+        return next.playing();
     }
 
     /** Silence, at once; nothing happens if nothing sounds. */

@@ -1,11 +1,23 @@
 package monochord.sound;
 
 import java.util.concurrent.CompletableFuture;
+import java.util.function.LongSupplier;
 
 /**
  * Something handed to the player. Neither future ever fails.
  *
  * @param started done when the first note is due, or when it is clear that nothing will sound
  * @param ended done when the last note has died away, or when it was stopped, replaced, or never began
+ * @param position what {@link #framesHeard} tells
  */
-public record Playing(CompletableFuture<Outcome> started, CompletableFuture<Void> ended) {}
+public record Playing(CompletableFuture<Outcome> started, CompletableFuture<Void> ended, LongSupplier position) {
+    /** Frames of {@value JavaSound#RATE} a second that have come out of the card; what it still holds is not counted. */
+    public long framesHeard() {
+        return position.getAsLong();
+    }
+
+    /** Seconds of it that have been heard. May be asked from any thread, at any time. */
+    public double secondsHeard() {
+        return (double) framesHeard() / JavaSound.RATE;
+    }
+}

@@ -19,7 +19,7 @@ public final class CaptureLine {
     private volatile boolean running;
     private int bufferBytes = BYTES_PER_SECOND / 10;
     private long begun;
-    private long written;
+    private volatile long written;
 
     CaptureLine(DataLine.Info info, String state) {
         this.info = info;
@@ -117,7 +117,9 @@ public final class CaptureLine {
         return length;
     }
 
+    /** What the listener has heard: as much as time has passed, and no more than was given. */
     public long getLongFramePosition() {
-        return written / 4;
+        long elapsed = running ? (System.nanoTime() - begun) * (BYTES_PER_SECOND / 4) / 1_000_000_000L : written / 4;
+        return Math.min(written / 4, elapsed);
     }
 }

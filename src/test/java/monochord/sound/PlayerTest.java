@@ -78,6 +78,21 @@ class PlayerTest {
         }
     }
 
+    /** The card holds a tenth of a second that has not been heard. */
+    @Test
+    void whatHasBeenHeardRunsBehindWhatTheCardWasGiven() throws Exception {
+        try (Player player = new Player()) {
+            Playing playing = player.play(organ("A4", 8));
+            assertEquals(0, playing.secondsHeard(), 0.1);
+            started(playing);
+            listen(1.0);
+            double heard = playing.secondsHeard();
+            assertTrue(heard > 0.5 && heard < seconds(), () -> heard + " s of " + seconds());
+            player.stop();
+            playing.ended().get(1, TimeUnit.SECONDS);
+        }
+    }
+
     @Test
     void stopIsSilentAtOnceAndLeavesNoNoteHanging() throws Exception {
         try (Player player = new Player()) {

@@ -1,6 +1,8 @@
 package monochord.shell.answer;
 
+import java.util.List;
 import java.util.Optional;
+import monochord.page.Drawing;
 import monochord.page.StyledText;
 
 /** What a verb answers: a value that each way out renders for itself. */
@@ -16,6 +18,11 @@ public interface Answer {
 
     /** Lines no wider than the look allows. */
     StyledText text(Look look);
+
+    /** The pictures of the keyboard that belong to it, for looks that show them apart. */
+    default List<Drawing> drawings() {
+        return List.of();
+    }
 
     /** Adds the fields that the command line promises. */
     void json(Json json);

@@ -2,6 +2,7 @@ package monochord.shell.answer;
 
 import java.util.List;
 import java.util.Optional;
+import monochord.page.Drawing;
 import monochord.page.StyledText;
 
 /** Several answers to one line, such as a verdict and the next question; as JSON, the first. */
@@ -23,6 +24,11 @@ public record Answers(List<Answer> parts) implements Answer {
             text.lines(said);
         }
         return text.build();
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return parts.stream().flatMap(part -> part.drawings().stream()).toList();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.page.Style;
 import monochord.page.StyledText;
+import monochord.theory.Signs;
 
 /**
  * What is being played.
@@ -32,14 +33,14 @@ public record PlayAnswer(List<Music> music, int tempo, String remark) implements
 
     private String what(Music music, Look look) {
         if (music instanceof Music.OneChord one) {
-            return one.chord().write(look.signs());
+            return one.chord().write(Signs.MUSIC);
         } else if (music instanceof Music.OneScale one) {
-            return one.scale().write(look.signs());
+            return one.scale().write(Signs.MUSIC);
         } else if (music instanceof Music.OneProgression one) {
-            return one.progression().symbols(look.signs()) + " in "
-                    + one.progression().key().write(look.signs()) + " at " + tempo;
+            return one.progression().symbols(Signs.MUSIC) + " in "
+                    + one.progression().key().write(Signs.MUSIC) + " at " + tempo;
         }
-        return Words.notes(((Music.Notes) music).names(), look);
+        return Words.joined(((Music.Notes) music).names(), " ", note -> note.write(Signs.MUSIC));
     }
 
     /** Whether there is a sound card is no matter of the music. */

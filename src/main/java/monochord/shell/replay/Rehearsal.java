@@ -31,6 +31,7 @@ public final class Rehearsal implements AutoCloseable {
     private final Path folder;
     private final Sitting sitting;
     private final Sitting outside;
+    private final boolean trusted;
     private final Withheld withheld = new Withheld();
     private Performance heard;
 
@@ -50,7 +51,8 @@ public final class Rehearsal implements AutoCloseable {
         sitting.outside()
                 .closeOff(around.seal().map(seal -> seal.within(folder)).orElseGet(() -> Seal.around(folder)));
         sitting.outside().take(around.conversation());
-        sitting.outside().take(trusted ? around.newCell() : withheld);
+        sitting.cells().take(trusted ? outside.cells().newCell() : withheld);
+        this.trusted = trusted;
         sitting.settle(start.key());
         sitting.study().begin();
         sitting.faces(
@@ -96,7 +98,7 @@ public final class Rehearsal implements AutoCloseable {
 
     /** What is said before the first line. */
     Answer greeting() {
-        return sitting.opening().greeting();
+        return sitting.opening().greeting(sitting);
     }
 
     /** How many times so far Java was to run and was kept back. */
@@ -125,17 +127,16 @@ public final class Rehearsal implements AutoCloseable {
 
     /** Hands all of it over to the sitting outside, its cell too; what is typed there from now on is the person's own. */
     void handOver() {
-        if (sitting.outside().cell() == withheld) {
-            sitting.outside().take(outside.outside().newCell());
+        if (!trusted) {
+            sitting.cells().take(outside.cells().newCell());
         }
         outside.goOnFrom(sitting);
-        sitting.outside().handOverCell();
     }
 
     /** Removes the folder with all that was written there; links in it are not followed. */
     @Override
     public void close() {
-        sitting.outside().take(withheld);
+        sitting.cells().take(withheld);
         try {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                 @Override

@@ -44,6 +44,11 @@ final class Withheld implements Cell {
     }
 
     @Override
+    public List<String> variables() {
+        return List.of();
+    }
+
+    @Override
     public Optional<String> typed(String variable) {
         return Optional.empty();
     }

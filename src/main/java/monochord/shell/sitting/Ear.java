@@ -1,5 +1,6 @@
 package monochord.shell.sitting;
 
+import java.util.Optional;
 import monochord.sound.Performance;
 
 /** What makes things heard while the prompt stays usable. */
@@ -10,6 +11,21 @@ public interface Ear {
      * @return a line to show about it, or nothing
      */
     String play(Performance performance);
+
+    /** The same for what must not be looked at while it sounds: {@link #heard} says nothing about it. */
+    default String playUnseen(Performance performance) {
+        return play(performance);
+    }
+
+    /** Why what was begun last cannot be heard, as a clause; nothing where it sounds. */
+    default Optional<String> silence() {
+        return Optional.empty();
+    }
+
+    /** What was begun, while it has neither ended nor been stopped. May be asked from any thread. */
+    default Optional<Heard> heard() {
+        return Optional.empty();
+    }
 
     /** Silence at once. */
     void stop();

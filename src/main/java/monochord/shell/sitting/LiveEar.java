@@ -1,5 +1,6 @@
 package monochord.shell.sitting;
 
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -13,25 +14,45 @@ import monochord.sound.Playing;
 public final class LiveEar implements Ear {
     private static final long PATIENCE_MILLIS = 1500;
     private static final long LONGEST_MINUTES = 60;
+    private static final double SECONDS_PER_MINUTE = 60;
 
     private Player player;
-    private Playing playing;
+    private volatile Begun begun;
     private boolean cautioned;
     private boolean silenceExplained;
+    private String silence;
+
+    /** @param open whether others may know what it is */
+    private record Begun(Performance performance, Playing playing, boolean open) {
+        Heard heard() {
+            return new Heard(performance, playing.secondsHeard() * performance.tempo() / SECONDS_PER_MINUTE);
+        }
+    }
 
     @Override
     public String play(Performance performance) {
+        return begin(performance, true);
+    }
+
+    @Override
+    public String playUnseen(Performance performance) {
+        return begin(performance, false);
+    }
+
+    private String begin(Performance performance, boolean open) {
         if (player == null) {
             player = new Player();
         }
-        playing = player.play(performance.sequence());
-        return say(outcome());
+        begun = new Begun(performance, player.play(performance.sequence()), open);
+        Outcome outcome = outcome();
+        silence = outcome.isSilent() ? outcome.reason() : null;
+        return say(outcome);
     }
 
     /** What came of it, or that it sounds if the card takes longer than one likes to wait for. */
     private Outcome outcome() {
         try {
-            return playing.started().get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+            return begun.playing.started().get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
         } catch (TimeoutException slow) {
             return Outcome.SOUNDING;
         } catch (InterruptedException interrupted) {
@@ -57,6 +78,18 @@ public final class LiveEar implements Ear {
     }
 
     @Override
+    public Optional<String> silence() {
+        return Optional.ofNullable(silence);
+    }
+
+    @Override
+    public Optional<Heard> heard() {
+        return Optional.ofNullable(begun)
+                .filter(last -> last.open && !last.playing.ended().isDone())
+                .map(Begun::heard);
+    }
+
+    @Override
     public void stop() {
         if (player != null) {
             player.stop();
@@ -65,11 +98,11 @@ public final class LiveEar implements Ear {
 
     @Override
     public void listenToTheEnd() {
-        if (playing == null) {
+        if (begun == null) {
             return;
         }
         try {
-            playing.ended().get(LONGEST_MINUTES, TimeUnit.MINUTES);
+            begun.playing.ended().get(LONGEST_MINUTES, TimeUnit.MINUTES);
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException | TimeoutException late) {

@@ -1,7 +1,8 @@
 package monochord.shell.sitting;
 
+import java.util.List;
 import java.util.Optional;
-import monochord.shell.answer.Saying;
+import monochord.shell.answer.Refusal;
 import monochord.theory.Key;
 
 /** Runs nothing, and says so. */
@@ -18,7 +19,7 @@ record NoCell() implements Cell {
 
     @Override
     public Outcome run(String text, Key key) {
-        return Outcome.of(Saying.failed("No Java is run here."));
+        return Outcome.of(new Refusal("No Java is run here.", 1, ""));
     }
 
     @Override
@@ -29,6 +30,11 @@ record NoCell() implements Cell {
     @Override
     public boolean holds(String name) {
         return false;
+    }
+
+    @Override
+    public List<String> variables() {
+        return List.of();
     }
 
     @Override

@@ -9,15 +9,13 @@ import monochord.shell.journal.Drafts;
 import monochord.shell.trust.Trust;
 import monochord.theory.Unreadable;
 
-/** What a sitting may reach beyond itself: files, drafts, code, and what understands its lines. */
+/** What a sitting may reach beyond itself: files, drafts, and what understands its lines. */
 public final class Outside {
     private final Path folder;
     private Seal seal;
     private Trust trust = Trust.none();
     private Drafts drafts;
     private Conversation conversation;
-    private Supplier<Cell> cells = Cell::none;
-    private Cell cell;
     private Supplier<Answer> consent;
 
     /** @param folder where file names that are not absolute begin */
@@ -76,37 +74,6 @@ public final class Outside {
 
     public void take(Conversation newConversation) {
         conversation = newConversation;
-    }
-
-    /** Tells where cells come from that run Java. */
-    public void cellsFrom(Supplier<Cell> newCells) {
-        cells = newCells;
-    }
-
-    /** A new one, which whoever asks for it has to close. */
-    public Cell newCell() {
-        return cells.get();
-    }
-
-    /** The cell of this sitting. */
-    public Cell cell() {
-        if (cell == null) {
-            cell = newCell();
-        }
-        return cell;
-    }
-
-    /** Runs Java in this cell from now on; the one before is closed. */
-    public void take(Cell newCell) {
-        if (cell != null && cell != newCell) {
-            cell.close();
-        }
-        cell = newCell;
-    }
-
-    /** The cell is somebody else's now, who will close it. */
-    public void handOverCell() {
-        cell = null;
     }
 
     /** Asks for a yes: if the next line is one, this is done; any other line takes the question away. */

@@ -3,14 +3,15 @@ package monochord.shell.sitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
+import monochord.page.naming.AsTyped;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
@@ -27,7 +28,7 @@ public final class Presentation {
 
     private final Lesson lesson;
     private final long seed;
-    private final List<String> called = new ArrayList<>();
+    private final List<AsTyped> called = new ArrayList<>();
     private Key key;
     private List<Step> steps;
     private int at = -1;
@@ -63,6 +64,11 @@ public final class Presentation {
         return at >= 0 && !isOver() && steps.get(at).question != null && !told;
     }
 
+    /** The question that the room is looking at, if it is one. */
+    public Optional<Question> question() {
+        return at >= 0 && !isOver() ? Optional.ofNullable(steps.get(at).question) : Optional.empty();
+    }
+
     /** Whether a line is meant for it: another key, or an answer that was called out. */
     public boolean takes(String line) {
         return line.toLowerCase(Locale.ROOT).startsWith(IN) || isAsking();
@@ -71,11 +77,13 @@ public final class Presentation {
     /** Takes such a line. */
     public Answer take(String line, Sitting sitting) {
         if (line.toLowerCase(Locale.ROOT).startsWith(IN)) {
-            settle(Course.majorKey(Key.parse(line.substring(IN.length()).strip())));
+            settle(Course.majorKey(
+                    Key.parse(AsTyped.of(line.substring(IN.length()).strip(), sitting.naming())
+                            .english())));
             at = Math.min(at, steps.size() - 1);
             return shown(sitting);
         }
-        called.add(line);
+        called.add(NamedAnswer.answer(line, steps.get(at).question, sitting.naming()));
         return Saying.of("Noted. Another answer, or Enter for the verdict.");
     }
 
@@ -91,8 +99,8 @@ public final class Presentation {
 
     private Answer told(Question question) {
         List<Answer> all = new ArrayList<>();
-        for (String answer : called) {
-            all.add(new VerdictAnswer(question, question.judge(answer), ""));
+        for (AsTyped answer : called) {
+            all.add(new VerdictAnswer(question, NamedAnswer.judge(answer, question), ""));
         }
         all.add(Saying.of(question.derivation()));
         return new Wide(new Answers(all));
@@ -108,7 +116,9 @@ public final class Presentation {
         called.clear();
         told = false;
         Step step = steps.get(Math.max(0, at));
-        return step.question != null ? new Wide(new AskAnswer(step.question)) : shown(step.part, sitting);
+        return step.question != null
+                ? new Wide(Hearing.put(step.question, sitting.stage().ear()))
+                : shown(step.part, sitting);
     }
 
     private Answer shown(Part part, Sitting sitting) {

@@ -1,28 +1,35 @@
 package monochord.shell.sitting;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.lesson.notebook.Screen;
 import monochord.lesson.notebook.Start;
+import monochord.page.naming.AsTyped;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
+import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
+import monochord.shell.answer.NotesCalled;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
 import monochord.shell.journal.Journal;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
+import monochord.theory.NoteNaming;
 
 /** One sitting at the line: where we are, what is open, and what comes next. */
 public final class Sitting {
+    private static final String NOTES = "notes";
+
     private final Stage stage;
     private final Settings settings;
     private final Outside outside;
@@ -31,12 +38,14 @@ public final class Sitting {
     private Chance seeds;
     private Course course;
     private Desk desk;
+    private final Cells cells = new Cells(this);
     private Drill drill;
     private Opening opening;
     private Presentation presentation;
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
+    private NoteNaming naming = NoteNaming.ENGLISH;
     private boolean ended;
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
@@ -85,7 +94,7 @@ public final class Sitting {
         desk = other.desk;
         drill = other.drill;
         presentation = other.presentation;
-        outside.take(other.outside.cell());
+        cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
     }
 
@@ -118,6 +127,30 @@ public final class Sitting {
         return stage;
     }
 
+    /** By what names notes go, in what is typed and what is shown. */
+    public NoteNaming naming() {
+        return naming;
+    }
+
+    /** From now on a person sits here: notes go by the names the learner has settled on. A script's are English. */
+    public void takeSeat() {
+        naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
+    }
+
+    /** Settles by what names notes go, for this sitting in any case; goes on with what asked for it. */
+    public Answer call(NoteNaming names) {
+        naming = names;
+        boolean kept = settings.keep(NOTES, names.toString());
+        Answer called = new NotesCalled(names, kept);
+        return welcome().filter(Opening::asksForNames).isPresent() ? Answers.of(called, goOn()) : called;
+    }
+
+    /** Tells whoever looks on that the line waits, and what for. */
+    public void waits() {
+        Optional<Question> answered = Optional.ofNullable(cells.isOpen() ? null : desk.question());
+        stage.waits(new Scene(key, naming, answered));
+    }
+
     /** What the learner has settled for good. */
     public Settings settings() {
         return settings;
@@ -130,6 +163,11 @@ public final class Sitting {
     /** Whether a person sits at a terminal and can be asked. */
     public boolean isAttended() {
         return screenLines != Integer.MAX_VALUE && outside.seal().isEmpty();
+    }
+
+    /** Where Java is run. */
+    public Cells cells() {
+        return cells;
     }
 
     public Course course() {
@@ -165,20 +203,36 @@ public final class Sitting {
         study.ready();
     }
 
+    /** The open question in words, and to the ear if it is one for the ear. */
+    public AskAnswer asked() {
+        return Hearing.put(desk.question(), stage.ear());
+    }
+
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer drill(List<Turn> turns) {
+        return begin(Drill.of(turns));
+    }
+
+    /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
+    public Answer review(List<Turn> turns, int minutes) {
+        opening().reviewed();
+        return begin(
+                Drill.review(turns, study.now() + Duration.ofMinutes(minutes).toMillis()));
+    }
+
+    private Answer begin(Drill run) {
         setAside();
         presentation = null;
-        drill = new Drill(turns);
+        drill = run;
         return nextInDrill();
     }
 
     private Answer nextInDrill() {
-        if (drill.isOver()) {
+        if (drill.isOver(study.now())) {
             return endDrill();
         }
         put(drill.next(seeds), "");
-        return new AskAnswer(desk.question());
+        return asked();
     }
 
     /** Nothing is open any more, for a lesson begins. */
@@ -205,23 +259,35 @@ public final class Sitting {
     }
 
     /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
-    public Answer answer(String text) {
+    public Answer answer(String typed) {
         Question question = desk.question();
-        Verdict verdict = desk.answer(text);
+        AsTyped text = NamedAnswer.answer(typed, question, naming);
+        Verdict verdict = NamedAnswer.quoting(text, desk.answer(text.english()));
         if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }
-        return study.withNotices(answer(question, verdict));
+        return study.withNotices(answer(question, verdict, text.english()));
     }
 
-    private Answer answer(Question question, Verdict verdict) {
+    private Answer answer(Question question, Verdict verdict, String text) {
+        if (welcome().isPresent() && verdict.grade() != Grade.UNREADABLE) {
+            return Answers.of(new VerdictAnswer(question, verdict, ""), opening.judged(verdict, this));
+        }
         if (!verdict.grade().isRight()) {
-            return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
+            return new VerdictAnswer(question, verdict, next(question, verdict, text));
         }
         note(desk.wasRightAtOnce());
         return drill != null || course.isOpen()
                 ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
                 : new VerdictAnswer(question, verdict, "Enter for another.");
+    }
+
+    /** What can be done after a wrong answer, or one that could not be read. */
+    private String next(Question question, Verdict verdict, String text) {
+        String heard = question.isByEar() && verdict.grade() != Grade.UNREADABLE
+                ? Hearing.beside(question, text, stage.ear()) + "\n"
+                : "";
+        return heard + "Try again, or: hint, why, tell. Enter leaves it and goes on.";
     }
 
     /** Takes the open question off the desk without an answer. */
@@ -275,8 +341,12 @@ public final class Sitting {
     }
 
     private Answer goOnAlone() {
+        if (welcome().isPresent()) {
+            leaveQuestion();
+            return opening().begin(this);
+        }
         if (desk.isOpen() && !desk.isTried()) {
-            return new AskAnswer(desk.question());
+            return asked();
         }
         leaveQuestion();
         if (drill != null) {
@@ -289,8 +359,13 @@ public final class Sitting {
     }
 
     private Answer askAgain(Skill skill) {
-        ask(skill, new Turn(skill, key).question(seeds, desk.lastQuestion()));
-        return new AskAnswer(desk.question());
+        Question last = desk.lastQuestion();
+        ask(
+                skill,
+                last.isByEar()
+                        ? new Level(study.knowledge()).another(skill, seeds, last)
+                        : new Turn(skill, key).question(seeds, last));
+        return asked();
     }
 
     /** How a sitting opens, on this day. */
@@ -300,6 +375,11 @@ public final class Sitting {
             course.resume(opening.lesson());
         }
         return opening;
+    }
+
+    /** The questions to someone new, as long as they are being asked. */
+    public Optional<Opening> welcome() {
+        return Optional.ofNullable(opening).filter(Opening::isAsking);
     }
 
     public void end() {

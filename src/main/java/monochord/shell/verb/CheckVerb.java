@@ -28,6 +28,11 @@ final class CheckVerb implements Verb {
     }
 
     @Override
+    public boolean readsMusic() {
+        return false;
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part named = sentence.body();
         return new CheckAnswer(
@@ -51,7 +56,7 @@ final class CheckVerb implements Verb {
     }
 
     private static Checked checked(String name, Path file, boolean trust, Sitting sitting) {
-        Reading reading = Library.check(file);
+        Reading reading = sitting.course().library().checkBeside(file);
         List<Part.Code> code = Tried.code(reading);
         if (code.isEmpty() || Tried.mayRun(file, trust, sitting)) {
             return new Checked(name, Tried.faults(name, reading, sitting), Files.isReadable(file));

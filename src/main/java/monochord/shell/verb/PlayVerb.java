@@ -1,21 +1,14 @@
 package monochord.shell.verb;
 
-import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
-import javax.sound.midi.Sequence;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.page.StyledText;
 import monochord.score.Arrangement;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.PlayAnswer;
-import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
-import monochord.sound.MidiFile;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
-import monochord.sound.WavFile;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -51,6 +44,9 @@ final class PlayVerb implements Verb {
     }
 
     private static Answer again(Sentence sentence, Sitting sitting) {
+        if (sitting.desk().isByEar()) {
+            return HearVerb.again(sentence, sitting);
+        }
         Music music = sitting.stage().lastMusic();
         if (music == null) {
             throw Unreadable.because(
@@ -63,8 +59,8 @@ final class PlayVerb implements Verb {
     }
 
     private static Answer sound(Sentence sentence, Music music, Performance performance, Sitting sitting) {
-        return sentence.has("wav") || sentence.has("midi")
-                ? write(sentence, performance, sitting)
+        return Recording.isWanted(sentence)
+                ? Recording.write(sentence, performance, sitting)
                 : new PlayAnswer(
                         List.of(music),
                         performance.tempo(),
@@ -94,25 +90,5 @@ final class PlayVerb implements Verb {
                     "at 84");
         }
         return tempo;
-    }
-
-    private static Answer write(Sentence sentence, Performance performance, Sitting sitting) {
-        Sequence sequence = performance.sequence();
-        List<String> written = new ArrayList<>();
-        try {
-            if (sentence.has("wav")) {
-                Sentence.Part wav = sentence.option("wav").orElseThrow();
-                WavFile.write(sequence, wav.read(sitting.outside()::file));
-                written.add(wav.text());
-            }
-            if (sentence.has("midi")) {
-                Sentence.Part midi = sentence.option("midi").orElseThrow();
-                MidiFile.write(sequence, midi.read(sitting.outside()::file));
-                written.add(midi.text());
-            }
-        } catch (IOException failed) {
-            return Saying.failed(failed.getMessage());
-        }
-        return Saying.of(StyledText.of("Written: " + String.join(", ", written)));
     }
 }

@@ -12,7 +12,6 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.Aside;
 import monochord.shell.answer.Saying;
 import monochord.shell.replay.Replay;
-import monochord.shell.sitting.Cell;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
 import monochord.theory.Unreadable;
@@ -79,8 +78,7 @@ final class SaveVerb implements Verb {
 
     /** The person's own Java, typed here, needs no yes when it comes back. */
     private static void trust(Notebook notebook, String content, String shown, Sitting sitting) throws IOException {
-        boolean mayHoldJava = !sitting.outside().cell().equals(Cell.none());
-        if (mayHoldJava
+        if (sitting.cells().haveRun()
                 && !sitting.journal().isForeign()
                 && !Replay.of(notebook, sitting, false).skipped().isEmpty()) {
             sitting.outside().trust().trust(Digest.of(content.getBytes(StandardCharsets.UTF_8)), shown);

@@ -41,7 +41,7 @@ final class Tried {
         List<Part.Code> code = code(reading);
         List<Fault> faults = new ArrayList<>(reading.faults());
         if (!code.isEmpty()) {
-            try (Cell cell = sitting.outside().newCell()) {
+            try (Cell cell = sitting.cells().newCell()) {
                 code.forEach(block -> tried(path, block, cell, sitting, faults));
             }
         }

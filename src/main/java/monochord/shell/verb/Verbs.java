@@ -27,12 +27,15 @@ public final class Verbs {
                 new TransposeVerb(),
                 new PlayVerb(),
                 new StopVerb(),
+                new KeysVerb(),
                 new LessonsVerb(),
                 new LearnVerb(),
                 new AskVerb(),
                 new PractiseVerb(),
+                new HearVerb(),
                 new ReviewVerb(),
-                new ProgressVerb()));
+                new ProgressVerb(),
+                new NotesVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
         verbs.add(new CheckVerb());
         verbs.add(new PresentVerb());

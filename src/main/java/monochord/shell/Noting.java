@@ -1,0 +1,31 @@
+package monochord.shell;
+
+import java.util.Optional;
+import monochord.shell.answer.Answer;
+import monochord.shell.sitting.Sitting;
+
+/** Hands what is typed to the journal, the lines of a cell as one. */
+final class Noting {
+    private final Sitting sitting;
+    private String open = "";
+
+    Noting(Sitting sitting) {
+        this.sitting = sitting;
+    }
+
+    /**
+     * Notes a line and what was answered, or keeps it until the cell it belongs to is whole.
+     *
+     * @return what the person must be told, once
+     */
+    Optional<String> note(String line, Answer answer) {
+        String text = open.isEmpty() ? line : open + "\n" + line;
+        open = sitting.cells().isOpen() ? text : "";
+        return open.isEmpty() ? sitting.journal().note(text, answer) : Optional.empty();
+    }
+
+    /** Forgets the lines of a cell that was left. */
+    void leave() {
+        open = "";
+    }
+}
