@@ -14,7 +14,6 @@ import monochord.sound.Playing;
 public final class LiveEar implements Ear {
     private static final long PATIENCE_MILLIS = 1500;
     private static final long LONGEST_MINUTES = 60;
-    private static final double SECONDS_PER_MINUTE = 60;
 
     private Player player;
     private volatile Begun begun;
@@ -23,7 +22,7 @@ public final class LiveEar implements Ear {
 
     private record Begun(Performance performance, Playing playing) {
         Heard heard() {
-            return new Heard(performance, playing.secondsHeard() * performance.tempo() / SECONDS_PER_MINUTE);
+            return new Heard(performance, performance.beatsAfter(playing.secondsHeard()));
         }
     }
 
@@ -32,7 +31,7 @@ public final class LiveEar implements Ear {
         if (player == null) {
             player = new Player();
         }
-        begun = new Begun(performance, player.play(performance.sequence()));
+        begun = new Begun(performance, player.play(performance));
         return say(outcome());
     }
 
