@@ -45,7 +45,7 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
         Beats length = once.stream().map(Grip::beats).reduce(Beats.ZERO, Beats::plus);
         Beats wanted = melody.beats().minus(melody.pickup());
         List<Grip> grips = new ArrayList<>(once);
-        for (int rounds = 1; length.times(rounds).compareTo(wanted) < 0; rounds++) {
+        for (int rounds = 1; rounds < Fit.MOST_ROUNDS && length.times(rounds).compareTo(wanted) < 0; rounds++) {
             grips.addAll(once);
         }
         Beats felt = progression.barred() ? bar : Metre.COMMON.bar();
@@ -72,6 +72,18 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
         if (!beats.isZero()) {
             parts.add(Score.rest(beats));
         }
+    }
+
+    /** How long it lasts when it is played once. */
+    public Beats beats() {
+        Beats chords = metre.pickup().plus(chordBeats());
+        return grips.isEmpty()
+                ? line.orElseThrow().beats()
+                : line.map(tune -> chords.longerOf(tune.beats())).orElse(chords);
+    }
+
+    private Beats chordBeats() {
+        return grips.stream().map(Grip::beats).reduce(Beats.ZERO, Beats::plus);
     }
 
     public Piece in(Metre other) {
@@ -101,7 +113,7 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
     }
 
     private Score tune(Score tune, int times) {
-        Beats round = grips.stream().map(Grip::beats).reduce(Beats.ZERO, Beats::plus);
+        Beats round = chordBeats();
         List<Score> rounds = new ArrayList<>(List.of(tune));
         for (int i = 1; i < times; i++) {
             rounds.add(Score.rest(round.times(i)).then(tune));

@@ -11,6 +11,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Keys;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
+import monochord.shell.verb.Wishes;
 import monochord.sound.Patch;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
@@ -62,7 +63,10 @@ final class Completion implements Completer {
     private static Collection<String> inClause(String smallWord) {
         return switch (smallWord) {
             case "in", "from", "to" -> Keys.shortNames();
-            case "with" -> Patch.all().stream().map(Patch::toString).toList();
+            case "as" -> Wishes.patterns();
+            case "metre" -> List.of("2/4", "3/4", "4/4", "6/8");
+            case "left", "right", "with" ->
+                Patch.all().stream().map(Patch::toString).toList();
             case "for" -> Instrument.allNames();
             default -> List.of();
         };

@@ -88,6 +88,7 @@ final class Prompt {
         LineReader reader = reader(terminal);
         sitting.study().begin();
         show.accept(rendered(sitting.opening().greeting(), terminal));
+        sitting.stage().ear().warm();
         while (!sitting.hasEnded()) {
             try {
                 String line = reader.readLine(mark());

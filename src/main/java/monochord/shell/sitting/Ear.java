@@ -1,6 +1,7 @@
 package monochord.shell.sitting;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import monochord.sound.Performance;
 
 /** What makes things heard while the prompt stays usable. */
@@ -11,6 +12,16 @@ public interface Ear {
      * @return a line to show about it, or nothing
      */
     String play(Performance performance);
+
+    /** Makes ready what playing needs, behind whatever else goes on. */
+    default void warm() {
+        // most have nothing to make ready
+    }
+
+    /** Tells {@code listener}, on any thread, what goes wrong after a sound has begun, in one line. */
+    default void tells(Consumer<String> listener) {
+        // most have nothing to tell
+    }
 
     /** What was begun, while it has neither ended nor been stopped. May be asked from any thread. */
     default Optional<Heard> heard() {

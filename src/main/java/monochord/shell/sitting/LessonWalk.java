@@ -4,15 +4,12 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
 import monochord.practice.Question;
-import monochord.score.Arrangement;
-import monochord.score.Score;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
@@ -20,8 +17,6 @@ import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.PlayAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
-import monochord.sound.Performance;
-import monochord.theory.Beats;
 import monochord.theory.Key;
 
 /**
@@ -34,8 +29,6 @@ final class LessonWalk {
     private static final int QUESTION = 3;
     /** The line that says how to go on, and the prompt, each after an empty line. */
     private static final int PROMPT = 4;
-
-    private static final Beats BREATH = Beats.of(2);
 
     private final Lesson lesson;
     private final Key key;
@@ -182,21 +175,19 @@ final class LessonWalk {
         return true;
     }
 
-    /** Plays these, one after the other. */
+    /** Plays these, one after the other; several of them equally loud, to be compared. */
     static Answer played(List<String> lines, Key key, Sitting sitting) {
-        List<Music> music =
-                lines.stream().map(line -> MusicText.read(line, key)).toList();
-        Performance performance = Performance.of(inTurn(music)).in(key);
-        sitting.stage().remember(performance, music);
-        return new PlayAnswer(music, performance.tempo(), sitting.stage().ear().play(performance));
-    }
-
-    private static Score inTurn(List<Music> music) {
-        Score score = Arrangement.of(music.get(0));
-        for (Music next : music.subList(1, music.size())) {
-            score = score.then(Score.rest(BREATH)).then(Arrangement.of(next));
+        List<Take> takes = lines.stream()
+                .map(line -> Take.of(MusicText.read(line, key), key))
+                .toList();
+        Stage stage = sitting.stage();
+        if (takes.size() > 1) {
+            return Contest.of(takes, stage.directions()).listened(sitting);
         }
-        return score;
+        Take take = takes.get(0);
+        stage.remember(take, stage.directions());
+        String remark = stage.ear().play(stage.directions().perform(take.piece(), key));
+        return new PlayAnswer(List.of(take.title()), stage.directions(), remark);
     }
 
     private boolean nextQuestion(List<Answer> page, Sitting sitting) {

@@ -1,0 +1,74 @@
+package monochord.shell.answer;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import monochord.harmony.contrast.Contrast;
+import monochord.harmony.contrast.Side;
+import monochord.harmony.contrast.Telling;
+import monochord.page.Style;
+import monochord.page.StyledText;
+import monochord.theory.Key;
+import monochord.theory.Pitch;
+import monochord.theory.Signs;
+
+/**
+ * Two versions that are heard one after the other, and what differs.
+ *
+ * @param titles of A and of B
+ * @param advice how to hear them again
+ * @param remark what the sound room has to say, or nothing
+ */
+public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int tempo, String advice, String remark)
+        implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder();
+        text.line(side("A  ", titles.get(0), contrast.first(), look));
+        text.line(side("B  ", titles.get(1), contrast.second(), look));
+        new Telling(contrast).differences().forEach(text::line);
+        text.line(advice, Style.QUIET);
+        if (!remark.isEmpty()) {
+            text.line(remark, Style.QUIET);
+        }
+        return text.build().in(look.signs()).wrapped(look.width());
+    }
+
+    private static String side(String name, Title title, Side side, Look look) {
+        String numbers = Telling.numbers(side);
+        return name + title.write(look) + (numbers.isEmpty() ? "" : ": " + numbers) + ".";
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "compare")
+                .put("key", key.toString())
+                .put("tempo", tempo)
+                .object("a", side -> json(side, contrast.first()))
+                .object("b", side -> json(side, contrast.second()))
+                .objects(
+                        "changed",
+                        contrast.chords(),
+                        (one, change) -> one.put("at", change.at())
+                                .put("from", change.from().toString())
+                                .put("to", change.to().toString()))
+                .put("differences", differences())
+                .put("remark", remark);
+    }
+
+    private List<String> differences() {
+        return new Telling(contrast).differences().stream().map(Signs::toAscii).toList();
+    }
+
+    private static void json(Json json, Side side) {
+        List<List<Pitch>> voicings = side.voicings();
+        json.put("symbols", side.chords())
+                .objects(
+                        "voicings",
+                        IntStream.range(0, voicings.size()).boxed().toList(),
+                        (one, i) -> one.put("keys", voicings.get(i)))
+                .put("line", side.line())
+                .put("moved", side.moved())
+                .put("held", side.held())
+                .put("parallels", side.parallels());
+    }
+}

@@ -1,0 +1,84 @@
+package monochord.shell.verb;
+
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Take;
+import monochord.sound.Directions;
+import monochord.sound.MidiFile;
+import monochord.sound.Performance;
+import monochord.sound.WavFile;
+import monochord.theory.Unreadable;
+
+/** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
+final class SoundFiles {
+    static final String WAV = "wav";
+    static final String MIDI = "midi";
+    static final String FORM = "[--wav FILE] [--midi FILE]";
+
+    private SoundFiles() {}
+
+    /** What came of writing, or nothing if no file is asked for. */
+    static Optional<Answer> written(Sentence sentence, Supplier<Performance> sounding, Sitting sitting) {
+        if (!sentence.has(WAV) && !sentence.has(MIDI)) {
+            return Optional.empty();
+        }
+        List<String> written = new ArrayList<>();
+        try {
+            Performance performance = sounding.get();
+            if (sentence.has(WAV)) {
+                Path file = file(sentence.option(WAV).orElseThrow(), sitting);
+                WavFile.write(performance, file);
+                written.add(file.toString());
+            }
+            if (sentence.has(MIDI)) {
+                Path file = file(sentence.option(MIDI).orElseThrow(), sitting);
+                MidiFile.write(performance.sequence(), file);
+                written.add(file.toString());
+            }
+        } catch (IOException failed) {
+            return Optional.of(Saying.failed(failed.getMessage()));
+        }
+        return Optional.of(Saying.of(StyledText.of("Written: " + String.join(", ", written))));
+    }
+
+    /** The answer, and behind it what came of writing what it is about. */
+    static Answer besides(Answer answer, Sentence sentence, Sitting sitting) {
+        return written(sentence, () -> last(sitting), sitting)
+                .map(written -> written.status() == Answer.DONE ? Answers.of(answer, written) : written)
+                .orElse(answer);
+    }
+
+    private static Performance last(Sitting sitting) {
+        return sitting.stage()
+                .last(sitting.key())
+                .map(take -> performed(take, sitting.stage().directions()))
+                .orElseThrow();
+    }
+
+    private static Performance performed(Take take, Directions directions) {
+        PlayVerb.within("this", take.piece(), directions);
+        return directions.perform(take.piece(), take.key());
+    }
+
+    static Path file(Sentence.Part part, Sitting sitting) {
+        try {
+            if (part.isEmpty()) {
+                throw new InvalidPathException("", "empty");
+            }
+            return sitting.folder().resolve(part.text());
+        } catch (InvalidPathException invalid) {
+            throw Unreadable.because(part.text(), 0, "a file name", "a name is needed", "--wav song.wav")
+                    .within(part.text(), part.place());
+        }
+    }
+}
