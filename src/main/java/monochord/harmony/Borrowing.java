@@ -52,7 +52,9 @@ public final class Borrowing {
         if (isOwn(chord, key)) {
             return List.of();
         }
-        return parallels(key).stream().filter(scale -> scale.holds(chord)).toList();
+        List<Scale> sources = parallels(key);
+        sources.removeIf(scale -> !scale.holds(chord));
+        return sources;
     }
 
     /** Every parallel scale but the key's own, nearest first. */
@@ -62,10 +64,10 @@ public final class Borrowing {
         int own = key.mode().ordinal();
         for (int distance = 1; distance < modes.length; distance++) {
             if (own + distance < modes.length) {
-                scales.add(key.parallel(modes[own + distance]).scale());
+                scales.add(new Scale(key.tonic(), ScaleKind.of(modes[own + distance])));
             }
             if (own - distance >= 0) {
-                scales.add(key.parallel(modes[own - distance]).scale());
+                scales.add(new Scale(key.tonic(), ScaleKind.of(modes[own - distance])));
             }
         }
         if (key.mode() != Mode.AEOLIAN) {

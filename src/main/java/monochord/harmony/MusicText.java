@@ -1,5 +1,6 @@
 package monochord.harmony;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.harmony.Music.OneChord;
@@ -41,7 +42,7 @@ public final class MusicText {
         if (read.isEmpty()) {
             read = NotesText.read(text);
         }
-        return read.orElseGet(() -> chords(text, key));
+        return read.isPresent() ? read.get() : chords(text, key);
     }
 
     /** Whether there is a word as long as {@code scale} or {@code major}, which few chords have. */
@@ -89,9 +90,9 @@ public final class MusicText {
 
     private static Music chords(String text, Key key) {
         Progression progression = Progression.parse(text, key);
-        boolean one = progression.slots().size() == 1 && !progression.barred();
-        Slot first = progression.slots().get(0);
-        return one && first.shares() == 1
+        List<Slot> slots = progression.slots();
+        Slot first = slots.get(0);
+        return slots.size() == 1 && !progression.barred() && first.shares() == 1
                 ? new OneChord(first.chord(), first.numeral())
                 : new OneProgression(progression);
     }

@@ -3,7 +3,6 @@ package monochord.harmony;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.harmony.Music.Notes;
@@ -19,8 +18,9 @@ final class NotesText {
     private static final Pattern NOTE = Pattern.compile("[A-Ga-g](?:bb?|##?|x|♭♭?|♯♯?|𝄪|𝄫)?");
     private static final Pattern PITCH = Pattern.compile(NOTE + "(?:-1|10|\\d)");
     private static final Pattern HYPHENED = Pattern.compile(NOTE + "(?:-" + NOTE + ")+");
-    /** A token ends at a space, a comma, or a hyphen with a letter behind it. */
-    private static final Pattern TOKEN = Pattern.compile("(?:[^\\s,-]|-(?![A-Ga-g]))+");
+
+    private static final String SPACES = ", \t\n\u000B\f\r";
+    private static final String LETTERS = "ABCDEFGabcdefg";
 
     /** As in {@code C4}, which is a chord symbol too, but one that few write and no one writes in a row. */
     private static final String RARE_AS_CHORD = "4";
@@ -66,16 +66,45 @@ final class NotesText {
     }
 
     private static boolean tokensLookLikeNotes(String text) {
-        List<String> tokens = TOKEN.matcher(text)
-                .results()
-                .limit(MOST + 1)
-                .map(MatchResult::group)
-                .toList();
+        List<String> tokens = tokens(text);
         if (tokens.size() < 2) {
             return tokens.size() == 1 && PITCH.matcher(tokens.get(0)).matches() && !isChord(tokens.get(0));
         }
         return allMatch(PITCH, tokens) && tokens.stream().anyMatch(NotesText::isHardlyChord)
                 || allMatch(NOTE, tokens) && (text.indexOf(',') >= 0 || isHyphened(text));
+    }
+
+    private static List<String> tokens(String text) {
+        List<String> tokens = new ArrayList<>();
+        int place = startOfToken(text, 0);
+        while (place < text.length() && tokens.size() <= MOST) {
+            int end = endOfToken(text, place);
+            tokens.add(text.substring(place, end));
+            place = startOfToken(text, end);
+        }
+        return tokens;
+    }
+
+    private static int startOfToken(String text, int from) {
+        int place = from;
+        while (place < text.length() && ends(text, place)) {
+            place++;
+        }
+        return place;
+    }
+
+    private static int endOfToken(String text, int from) {
+        int place = from;
+        while (place < text.length() && !ends(text, place)) {
+            place++;
+        }
+        return place;
+    }
+
+    /** A token ends at a space, a comma, or a hyphen with a letter behind it. */
+    private static boolean ends(String text, int place) {
+        char next = place + 1 < text.length() ? text.charAt(place + 1) : 0;
+        return SPACES.indexOf(text.charAt(place)) >= 0 || text.charAt(place) == '-' && LETTERS.indexOf(next) >= 0;
     }
 
     private static boolean allMatch(Pattern pattern, List<String> tokens) {
@@ -100,9 +129,11 @@ final class NotesText {
     }
 
     private Notes from(int start) {
-        Matcher token = TOKEN.matcher(text);
-        for (int place = start; token.find(place); place = token.end()) {
-            add(token.group(), token.start());
+        int place = startOfToken(text, start);
+        while (place < text.length()) {
+            int end = endOfToken(text, place);
+            add(text.substring(place, end), place);
+            place = startOfToken(text, end);
         }
         if (names.isEmpty()) {
             throw refused(text.length(), "a note is missing behind the word");

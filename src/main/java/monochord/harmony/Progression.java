@@ -1,6 +1,7 @@
 package monochord.harmony;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -54,7 +55,11 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
 
     /** Every slot in order. */
     public List<Slot> slots() {
-        return bars.stream().flatMap(bar -> bar.slots().stream()).toList();
+        List<Slot> slots = new ArrayList<>(bars.size());
+        for (Bar bar : bars) {
+            slots.addAll(bar.slots());
+        }
+        return Collections.unmodifiableList(slots);
     }
 
     /** The chords in order, a held chord once. */

@@ -11,7 +11,7 @@ public record ChordRow(Numeral numeral, Chord chord, List<Pitch> pitches) {
         pitches = List.copyOf(pitches);
     }
 
-    List<Marked> marked() {
+    public List<Marked> marked() {
         return Roles.marked(pitches, chord);
     }
 }

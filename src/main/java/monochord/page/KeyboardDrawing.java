@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import monochord.theory.NoteName;
 import monochord.theory.Signs;
 
 /**
@@ -33,12 +34,27 @@ final class KeyboardDrawing {
         rows.add(names(false).placed());
         rows.add(roles(false).placed());
         rows.add(octaves ? octaves().placed() : Optional.of(new TreeMap<>()));
+        return text(rows)
+                .map(drawn -> new StyledText(
+                        drawn.lines().stream().filter(line -> !line.isBlank()).toList()));
+    }
+
+    /** Always four lines, however little is marked, so that a picture that changes stays in its place. */
+    Optional<StyledText> drawStill() {
+        return text(List.of(
+                roles(true).placed(),
+                names(true).placed(),
+                names(false).placed(),
+                roles(false).placed()));
+    }
+
+    private Optional<StyledText> text(List<Optional<TreeMap<Integer, Span>>> rows) {
         return rows.stream().allMatch(Optional::isPresent)
-                ? Optional.of(text(rows.stream().map(Optional::get).toList()))
+                ? Optional.of(lines(rows.stream().map(Optional::get).toList()))
                 : Optional.empty();
     }
 
-    private StyledText text(List<TreeMap<Integer, Span>> rows) {
+    private StyledText lines(List<TreeMap<Integer, Span>> rows) {
         int from = Math.min(
                 0,
                 rows.stream()
@@ -48,16 +64,13 @@ final class KeyboardDrawing {
                         .orElse(0));
         List<StyledLine> lines = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            StyledLine line = i == 2 ? string(rows.get(i), from) : Row.draw(rows.get(i), from, 0, ' ');
-            if (!line.isBlank()) {
-                lines.add(line);
-            }
+            lines.add(i == 2 ? string(rows.get(i), from) : Row.draw(rows.get(i), from, 0, ' '));
         }
         return new StyledText(lines);
     }
 
     private StyledLine string(TreeMap<Integer, Span> row, int from) {
-        char string = signs == Signs.ASCII ? '-' : '─';
+        char string = signs.isAscii() ? '-' : '─';
         StyledLine before = StyledLine.of(" ".repeat(keys.column(keys.low()) - keys.pitch() / 2 - from));
         return before.plus(Row.draw(row, keys.column(keys.low()) - keys.pitch() / 2, keys.columns(), string));
     }
@@ -77,7 +90,7 @@ final class KeyboardDrawing {
 
     /** A key that is not marked. */
     static String unmarked(Signs signs, boolean black) {
-        return black ? (signs == Signs.ASCII ? "[]" : "██") : (signs == Signs.ASCII ? "+" : "┴");
+        return black ? (signs.isAscii() ? "[]" : "██") : (signs.isAscii() ? "+" : "┴");
     }
 
     private Row roles(boolean black) {
@@ -96,7 +109,7 @@ final class KeyboardDrawing {
         return row;
     }
 
-    private static Span octave(int key) {
-        return new Span("C" + (Math.floorDiv(key, 12) - 1), Style.QUIET);
+    private Span octave(int key) {
+        return new Span(NoteName.C.write(signs) + (Math.floorDiv(key, 12) - 1), Style.QUIET);
     }
 }

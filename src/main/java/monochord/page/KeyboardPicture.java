@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.theory.Chord;
+import monochord.theory.NoteNaming;
 import monochord.theory.Scale;
 import monochord.theory.Signs;
 
@@ -29,6 +30,8 @@ public final class KeyboardPicture {
 
     private static final int WIDEST = 80;
     private static final int[] PITCHES = {5, 4, 3};
+    /** For names of four letters and more. */
+    private static final int[] BROAD_PITCHES = {5, 6, 7, 4, 3};
 
     private KeyboardPicture() {}
 
@@ -63,7 +66,7 @@ public final class KeyboardPicture {
         if (width < NARROWEST || marks.isEmpty() || sharesKey(marks)) {
             return Optional.empty();
         }
-        return stretches(marks).stream()
+        return stretches(marks, signs).stream()
                 .map(keys -> new KeyboardDrawing(keys, signs, marks).draw(octaves))
                 .flatMap(Optional::stream)
                 .filter(drawn -> drawn.columns() <= Math.min(width, WIDEST))
@@ -75,7 +78,7 @@ public final class KeyboardPicture {
     }
 
     /** The best one first: whole groups of black keys before broad keys. */
-    static List<Keys> stretches(List<Marked> marks) {
+    static List<Keys> stretches(List<Marked> marks, Signs signs) {
         int lowest = marks.stream()
                 .min(Comparator.comparingInt(Marked::key))
                 .orElseThrow()
@@ -84,11 +87,16 @@ public final class KeyboardPicture {
                 .max(Comparator.comparingInt(Marked::key))
                 .orElseThrow()
                 .key();
+        return stretches(lowest, highest, signs);
+    }
+
+    static List<Keys> stretches(int lowest, int highest, Signs signs) {
+        int[] pitches = signs.naming() == NoteNaming.ENGLISH ? PITCHES : BROAD_PITCHES;
         List<Keys> stretches = new ArrayList<>();
-        for (int pitch : PITCHES) {
+        for (int pitch : pitches) {
             stretches.add(Keys.grouped(lowest, highest, pitch));
         }
-        for (int pitch : PITCHES) {
+        for (int pitch : pitches) {
             stretches.add(Keys.tight(lowest, highest, pitch));
         }
         return stretches;

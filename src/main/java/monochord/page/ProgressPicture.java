@@ -53,7 +53,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
         }
 
         String sign(Signs signs) {
-            return signs == Signs.MUSIC ? sign : ascii;
+            return signs.isAscii() ? ascii : sign;
         }
 
         @Override
@@ -76,7 +76,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
                 .toList();
         List<String> skills = skillsIn(line);
         if (!skills.isEmpty()) {
-            text.line(head(name, line));
+            heads(name, line).forEach(text::line);
             skills.forEach(skill -> text.line(row(skill, line)));
         }
     }
@@ -90,12 +90,24 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
         return Skills.all().stream().map(Skill::id).filter(asked::contains).toList();
     }
 
-    private StyledLine head(String name, List<Key> keys) {
-        String tonics =
-                keys.stream().map(key -> padded(key.tonic().write(signs), CELL)).collect(Collectors.joining());
+    /** The tonics in one line, or by turns in two where their names are long. */
+    private List<StyledLine> heads(String name, List<Key> keys) {
+        boolean fits = keys.stream().allMatch(key -> tonic(key).length() < CELL);
+        return fits ? List.of(head(name, keys, 0, 1)) : List.of(head("", keys, 1, 2), head(name, keys, 0, 2));
+    }
+
+    private StyledLine head(String name, List<Key> keys, int first, int step) {
+        StringBuilder tonics = new StringBuilder(" ".repeat(first * CELL));
+        for (int i = first; i < keys.size(); i += step) {
+            tonics.append(padded(tonic(keys.get(i)), step * CELL));
+        }
         return StyledLine.of(padded(name, NAME), Style.HEADING)
-                .plus(tonics, Style.STRONG)
+                .plus(tonics.toString(), Style.STRONG)
                 .stripTrailing();
+    }
+
+    private String tonic(Key key) {
+        return key.tonic().write(signs);
     }
 
     private StyledLine row(String skill, List<Key> keys) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import monochord.theory.NoteName;
 import monochord.theory.Signs;
 
 /**
@@ -37,7 +38,7 @@ public final class ProgressionPicture {
 
     private static List<ProgressionGrid> grids(List<ChordRow> rows, List<Marked> marks, Signs signs) {
         List<ProgressionGrid> grids = new ArrayList<>();
-        for (Keys keys : KeyboardPicture.stretches(marks)) {
+        for (Keys keys : KeyboardPicture.stretches(marks, signs)) {
             grids.add(new ProgressionGrid(rows, signs, keys, true));
             grids.add(new ProgressionGrid(rows, signs, keys, false));
         }
@@ -58,6 +59,9 @@ public final class ProgressionPicture {
                             : 0);
             Keys placed = keys.withMargin(label + 2 + keys.pitch() / 2);
             List<StyledLine> lines = new ArrayList<>(ruler(placed));
+            if (lines.isEmpty()) {
+                return Optional.empty();
+            }
             for (ChordRow row : rows) {
                 Optional<StyledLine> line = line(row, placed, label - symbols);
                 if (line.isEmpty()) {
@@ -72,21 +76,29 @@ public final class ProgressionPicture {
             return texts.stream().mapToInt(Columns::of).max().orElse(0);
         }
 
+        /** Two lines, or none where the names of the white keys do not fit. */
         private List<StyledLine> ruler(Keys placed) {
             Row black = new Row();
             Row white = new Row();
             placed.all().forEach(key -> (Keys.isBlack(key) ? black : white).put(placed.column(key), rulerSign(key)));
             int start = placed.margin() - placed.pitch() / 2;
-            char string = signs == Signs.ASCII ? '-' : '─';
-            StyledLine letters = Row.draw(white.placed().orElseThrow(), start, placed.columns(), string);
+            char string = signs.isAscii() ? '-' : '─';
+            Optional<TreeMap<Integer, Span>> names = white.placed();
+            if (names.isEmpty()) {
+                return List.of();
+            }
+            StyledLine letters = Row.draw(names.get(), start, placed.columns(), string);
             return List.of(
                     Row.draw(black.placed().orElseThrow(), 0, 0, ' '),
                     StyledLine.of(" ".repeat(start)).plus(letters));
         }
 
         private Span rulerSign(int key) {
-            String letter = "C D EF G A B".substring(Math.floorMod(key, 12), Math.floorMod(key, 12) + 1);
-            return new Span(Keys.isBlack(key) ? KeyboardDrawing.unmarked(signs, true) : letter, Style.QUIET);
+            String sign = Keys.isBlack(key)
+                    ? KeyboardDrawing.unmarked(signs, true)
+                    : NoteName.of("C D EF G A B".charAt(Math.floorMod(key, 12)), 0)
+                            .write(signs);
+            return new Span(sign, Style.QUIET);
         }
 
         private Optional<StyledLine> line(ChordRow row, Keys placed, int numeralColumns) {

@@ -12,8 +12,13 @@ public record Role(String label, String words, Style style) {
     /** A tone of which nothing is said. */
     public static final Role NONE = new Role("", "", Style.STRONG);
 
+    /** A key under a hand, where who plays matters more than what the tone does. */
+    public static final Role LEFT_HAND = new Role("lh", "left hand", Style.ROOT);
+
+    public static final Role RIGHT_HAND = new Role("rh", "right hand", Style.THIRD);
+
     public String label(Signs signs) {
-        return signs == Signs.ASCII ? Signs.toAscii(label) : label;
+        return signs.isAscii() ? Signs.toAscii(label) : label;
     }
 
     /** The same role in the lowest note of a chord whose bass is not its root. */

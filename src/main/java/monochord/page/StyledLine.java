@@ -3,6 +3,9 @@ package monochord.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import monochord.page.naming.Change;
+import monochord.page.naming.InProse;
+import monochord.theory.Signs;
 
 /** One line of spans. Neighbours of one style are joined and empty spans left out, so lines that look alike are equal. */
 public record StyledLine(List<Span> spans) {
@@ -70,6 +73,22 @@ public record StyledLine(List<Span> spans) {
         List<Span> kept = new ArrayList<>(spans.subList(0, last));
         kept.add(spans.get(last).withText(spans.get(last).text().stripTrailing()));
         return new StyledLine(kept).stripTrailing();
+    }
+
+    /** The English names in this line by those of another country; columns that two spaces part stay in place. */
+    StyledLine named(Signs signs) {
+        List<Change> changes = InProse.changes(plain(), signs);
+        if (changes.isEmpty()) {
+            return this;
+        }
+        changes = Change.inColumns(changes, plain());
+        List<Span> named = new ArrayList<>();
+        int from = 0;
+        for (Span span : spans) {
+            named.add(span.withText(Change.within(changes, span.text(), from)));
+            from += span.text().length();
+        }
+        return new StyledLine(named);
     }
 
     StyledLine toAscii() {

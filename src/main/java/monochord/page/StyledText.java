@@ -2,7 +2,9 @@ package monochord.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import monochord.theory.NoteNaming;
 import monochord.theory.Signs;
 
 /** Lines of styled text. */
@@ -52,11 +54,17 @@ public record StyledText(List<StyledLine> lines) {
         return lines.stream().map(StyledLine::plain).collect(Collectors.joining("\n"));
     }
 
-    /** Pure ASCII where these signs ask for it. Columns may shift: lay a picture out with its signs instead. */
+    /**
+     * English sentences in these note names, and in pure ASCII where the signs ask for it. What has been written with such
+     * signs already must not come here again; lay a picture out with its signs instead.
+     */
     public StyledText in(Signs signs) {
-        return signs == Signs.MUSIC
-                ? this
-                : new StyledText(lines.stream().map(StyledLine::toAscii).toList());
+        StyledText named = signs.naming() == NoteNaming.ENGLISH ? this : mapped(line -> line.named(signs));
+        return signs.isAscii() ? named.mapped(StyledLine::toAscii) : named;
+    }
+
+    private StyledText mapped(UnaryOperator<StyledLine> change) {
+        return new StyledText(lines.stream().map(change).toList());
     }
 
     /** No line wider than {@code width} columns; see {@link Wrap}. */

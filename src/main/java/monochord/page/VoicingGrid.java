@@ -106,8 +106,8 @@ public final class VoicingGrid {
             String string = string().repeat(WAY - (first ? 1 : 0));
             return StyledLine.of(first ? " " + string : string, Style.QUIET);
         }
-        String up = signs == Signs.ASCII ? "^" : "↗";
-        String down = signs == Signs.ASCII ? "v" : "↘";
+        String up = signs.isAscii() ? "^" : "↗";
+        String down = signs.isAscii() ? "v" : "↘";
         String way = (step > 0 ? up : down) + Math.abs(step) + " ";
         return StyledLine.of(" ".repeat(Math.max(0, WAY - Columns.of(way))) + way, Style.QUIET);
     }
@@ -115,7 +115,7 @@ public final class VoicingGrid {
     private StyledLine note(int voice, int index, boolean first, boolean last) {
         Pitch pitch = pitch(voice, index);
         boolean held = index > 0 && step(voice, index) == 0 && !first;
-        String name = held ? (signs == Signs.ASCII ? "o" : "●") : pitch.write(signs);
+        String name = held ? (signs.isAscii() ? "o" : "●") : pitch.write(signs);
         boolean goesOn = !last && step(voice, index + 1) == 0;
         int gap = Math.max(0, cell - WAY - Columns.of(name));
         Style style = Roles.of(rows.get(index).chord(), pitch.name()).style();
@@ -123,7 +123,7 @@ public final class VoicingGrid {
     }
 
     private String string() {
-        return signs == Signs.ASCII ? "=" : "═";
+        return signs.isAscii() ? "=" : "═";
     }
 
     private Pitch pitch(int voice, int index) {

@@ -7,4 +7,9 @@ package monochord.practice;
  * @param message one to three sentences to the learner, with the signs of printed music
  * @param expected a right answer in ASCII, in its customary form
  */
-public record Verdict(Grade grade, String misconception, String message, String expected) {}
+public record Verdict(Grade grade, String misconception, String message, String expected) {
+    /** The same in other words. */
+    public Verdict saying(String words) {
+        return new Verdict(grade, misconception, words, expected);
+    }
+}

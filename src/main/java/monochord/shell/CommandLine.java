@@ -46,14 +46,22 @@ final class CommandLine {
                 default -> words.add(argument);
             }
         }
-        return help ? help(words) : words.isEmpty() ? converse() : once(words);
+        try {
+            return help ? help(words) : words.isEmpty() ? converse() : once(words);
+        } finally {
+            sitting.cells().close();
+        }
     }
 
     private int help(List<String> words) {
         return say(reading.read("help " + (words.isEmpty() ? "" : words.get(0))));
     }
 
+    /** A person converses; JSON is for programs, to which notes go by their English names. */
     private int converse() {
+        if (!json) {
+            sitting.takeSeat();
+        }
         return around.typing() && around.watching()
                 ? new Prompt(around, verbs, sitting, reading, look).run()
                 : new Piped(around, sitting, reading, this::say).run();
@@ -100,10 +108,11 @@ final class CommandLine {
         if (json) {
             Json object = new Json();
             answer.json(object);
-            around.out().append(object.toString()).append('\n');
+            object.writeTo(around.out());
         } else {
             boolean wrong = answer.status() >= Answer.UNREADABLE;
-            (wrong ? around.err() : around.out()).append(Ansi.of(answer.text(look), look));
+            Look here = look.naming(sitting.naming());
+            (wrong ? around.err() : around.out()).append(Ansi.of(answer.text(here), here));
         }
         return answer.status();
     }

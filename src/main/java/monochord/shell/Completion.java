@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import monochord.harmony.Instrument;
+import monochord.page.naming.InProse;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Keys;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.Wishes;
 import monochord.sound.Patch;
+import monochord.theory.Signs;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -60,9 +62,10 @@ final class Completion implements Completer {
         return clauseIsEmpty ? phrases : Stream.concat(phrases, smallWords.stream());
     }
 
-    private static Collection<String> inClause(String smallWord) {
+    private Collection<String> inClause(String smallWord) {
         return switch (smallWord) {
-            case "in", "from", "to" -> Keys.shortNames();
+            case "in", "from", "to" ->
+                Keys.shortNames().stream().map(this::asCalled).toList();
             case "as" -> Wishes.patterns();
             case "metre" -> List.of("2/4", "3/4", "4/4", "6/8");
             case "left", "right", "with" ->
@@ -70,6 +73,10 @@ final class Completion implements Completer {
             case "for" -> Instrument.allNames();
             default -> List.of();
         };
+    }
+
+    private String asCalled(String key) {
+        return InProse.of(key, Signs.ASCII.with(sitting.naming()));
     }
 
     /** What follows the last words said, as many of them as begin a phrase: a tonic may stand before a scale's name. */

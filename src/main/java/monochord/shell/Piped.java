@@ -25,10 +25,13 @@ final class Piped {
     /** A line that could not be read was answered and is no failure of the conversation. */
     int run() {
         sitting.study().begin();
+        sitting.cells().gather();
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
-                say.applyAsInt(reading.read(line));
-                around.out().flush();
+                answer(reading.read(line));
+            }
+            if (sitting.cells().isOpen()) {
+                answer(sitting.cells().breakOff());
             }
             sitting.stage().ear().listenToTheEnd();
             return Answer.DONE;
@@ -37,6 +40,14 @@ final class Piped {
             return Answer.FAILED;
         } finally {
             sitting.leave();
+        }
+    }
+
+    /** A line that a cell goes on after has no answer yet. */
+    private void answer(Answer answer) {
+        if (!sitting.cells().isOpen()) {
+            say.applyAsInt(answer);
+            around.out().flush();
         }
     }
 }

@@ -6,15 +6,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import monochord.page.Style;
+import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.strip.Follower;
 import monochord.shell.verb.Verbs;
-import monochord.theory.Signs;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
-import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -32,6 +34,7 @@ final class Prompt {
     private final Sitting sitting;
     private final Reading reading;
     private final Look look;
+    private boolean toldHowToStop;
 
     Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
         this.around = around;
@@ -51,6 +54,7 @@ final class Prompt {
             converse(terminal, text -> {
                 terminal.writer().write(text);
                 terminal.writer().flush();
+                sitting.cells().prepare();
             });
             return Answer.DONE;
         } catch (IOException broken) {
@@ -84,42 +88,79 @@ final class Prompt {
      * sitting, not even while an answer is on its way.
      */
     void converse(Terminal terminal, Consumer<String> show) {
-        terminal.handle(Terminal.Signal.INT, between -> sitting.stage().ear().stop());
-        LineReader reader = reader(terminal);
+        terminal.handle(Terminal.Signal.INT, between -> stop());
+        PromptReader reader = reader(terminal);
+        TerminalBoard board = new TerminalBoard(reader, () -> look(terminal), draws(terminal));
+        sitting.stage().take(board);
+        sitting.stage().tell(new Follower(sitting.stage().ear(), board));
         sitting.study().begin();
+        sitting.takeSeat();
+        sitting.cells().gather();
         show.accept(rendered(sitting.opening().greeting(), terminal));
         sitting.stage().ear().warm();
         while (!sitting.hasEnded()) {
             try {
-                String line = reader.readLine(mark());
+                sitting.waits();
+                String line = board.readLine(mark());
                 sitting.faces(look(terminal), lines(terminal));
-                show.accept(rendered(reading.read(line), terminal));
+                show.accept(rendered(withNotice(reading.read(line)), terminal));
             } catch (UserInterruptException interrupted) {
-                sitting.stage().ear().stop();
-                show.accept(rendered(Saying.of("Stopped. To leave, type quit or press ctrl-D."), terminal));
+                show.accept(rendered(interrupted(), terminal));
             } catch (EndOfFileException end) {
                 sitting.end();
             }
         }
     }
 
-    private String mark() {
-        return look.signs() == Signs.MUSIC ? "▸ " : "> ";
+    /** The first time something sounds, it is said how to stop it. */
+    private Answer withNotice(Answer answer) {
+        if (toldHowToStop || !sounds()) {
+            return answer;
+        }
+        toldHowToStop = true;
+        return Answers.of(answer, Saying.of(StyledText.of("Any key stops it.", Style.QUIET)));
     }
 
-    private LineReader reader(Terminal terminal) {
-        LineReader reader = LineReaderBuilder.builder()
-                .terminal(terminal)
-                .appName("monochord")
-                .parser(new Words())
-                .completer(new Completion(verbs, sitting))
-                .highlighter(new VerbHighlighter(verbs, look))
-                .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+    /** Between the lines: what sounds and what the cell does. */
+    private void stop() {
+        sitting.stage().ear().stop();
+        sitting.cells().stop();
+    }
+
+    private Answer interrupted() {
+        stop();
+        return sitting.cells().isOpen()
+                ? sitting.cells().breakOff()
+                : Saying.of("Stopped. To leave, type quit or press ctrl-D.");
+    }
+
+    /** A hollow mark where a cell goes on. */
+    private String mark() {
+        boolean open = sitting.cells().isOpen();
+        return look.signs().isAscii() ? open ? "+ " : "> " : open ? "▹ " : "▸ ";
+    }
+
+    private PromptReader reader(Terminal terminal) {
+        PromptReader reader =
+                new PromptReader(terminal, this::sounds, sitting.stage().ear()::stop);
+        reader.setParser(new Words());
+        reader.setCompleter(new Completion(verbs, sitting));
+        reader.setHighlighter(new VerbHighlighter(verbs, look));
+        reader.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
                 .option(LineReader.Option.CASE_INSENSITIVE, true)
-                .option(LineReader.Option.HISTORY_IGNORE_SPACE, false)
-                .build();
+                .option(LineReader.Option.HISTORY_IGNORE_SPACE, false);
         history().ifPresent(file -> reader.setVariable(LineReader.HISTORY_FILE, file));
         return reader;
+    }
+
+    private boolean sounds() {
+        return sitting.stage().ear().heard().isPresent();
+    }
+
+    private boolean draws(Terminal terminal) {
+        return !look.plain()
+                && !(terminal instanceof DumbTerminal)
+                && !terminal.getType().startsWith("dumb");
     }
 
     /** The history's file, or none where its folder cannot be made: then lines are remembered for this sitting only. */
@@ -133,13 +174,16 @@ final class Prompt {
 
     /** The answer and an empty line, so that each exchange stands by itself. */
     private String rendered(Answer answer, Terminal terminal) {
+        if (sitting.cells().isOpen()) {
+            return "";
+        }
         Look here = look(terminal);
         return Ansi.of(answer.text(here), here) + (sitting.hasEnded() ? "" : "\n");
     }
 
     private Look look(Terminal terminal) {
         int columns = terminal.getSize().getColumns();
-        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH);
+        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH).naming(sitting.naming());
     }
 
     private static int lines(Terminal terminal) {

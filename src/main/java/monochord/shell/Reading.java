@@ -3,11 +3,13 @@ package monochord.shell;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Nearest;
 import monochord.lesson.SafeText;
+import monochord.page.naming.AsTyped;
+import monochord.practice.Grade;
+import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.MusicAnswer;
@@ -33,9 +35,6 @@ final class Reading {
     private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
     private static final String WHAT_IS_READ =
             "Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major.";
-
-    private static final Pattern JAVA = Pattern.compile(
-            "[;{}=]|\\w\\(|^(var|int|long|double|boolean|char|String|import|for|while|if|new|class|record|return)\\b");
 
     private final Verbs verbs;
     private final Sitting sitting;
@@ -72,13 +71,16 @@ final class Reading {
     }
 
     private Answer understood(String line) {
+        if (sitting.cells().isOpen()) {
+            return sitting.cells().goOn(line);
+        }
         String text = line.strip();
         if (text.isEmpty()) {
             return sitting.goOn();
         }
         String word = firstWord(text);
         Optional<Verb> verb = verbs.find(word);
-        if (verb.isPresent()) {
+        if (verb.isPresent() && !JavaText.assigns(text, word)) {
             return run(verb.get(), text.substring(word.length()).strip());
         }
         Optional<Presentation> room = sitting.presentation().filter(open -> open.takes(text));
@@ -90,12 +92,38 @@ final class Reading {
 
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
+        Question question = sitting.desk().question();
         Answer answer = sitting.answer(text);
         return answer.status() != Answer.UNREADABLE
                 ? answer
-                : didYouMean(word)
-                        .map(asked -> Answers.of(answer, Saying.of(asked)))
+                : OtherNames.in(text, sitting.naming(), english -> isRead(question, english))
+                        .or(() -> didYouMean(word))
+                        .map(advice -> Answers.of(answer, Saying.of(advice)))
                         .orElse(answer);
+    }
+
+    private static boolean isRead(Question question, String answer) {
+        return question.judge(answer).grade() != Grade.UNREADABLE;
+    }
+
+    /** What was typed, by the note names the learner goes by. */
+    private AsTyped heard(String text) {
+        return AsTyped.of(text, sitting.naming());
+    }
+
+    /** The same for the sentence of a verb: behind an option stand file names and numbers, unless it is an answer. */
+    private AsTyped heard(Verb verb, String text) {
+        int option = text.contains("--answer") ? -1 : text.indexOf("--");
+        int end = !verb.readsMusic() ? 0 : option < 0 ? text.length() : option;
+        return AsTyped.upTo(end, text, sitting.naming());
+    }
+
+    private Refusal refusal(Unreadable unreadable, AsTyped typed, String advice) {
+        int place = typed.typedPlace(unreadable.place());
+        return new Refusal(
+                typed.requoted(unreadable.getMessage()),
+                place + 1,
+                OtherNames.at(place, typed.typed(), typed.naming()).orElse(advice));
     }
 
     private Optional<String> didYouMean(String word) {
@@ -105,10 +133,13 @@ final class Reading {
     /** Runs one verb on the text behind it. Places in a refusal count from the start of that text. */
     private Answer run(Verb verb, String text) {
         Usage usage = verb.usage();
+        AsTyped typed = heard(verb, text);
         try {
-            return verb.run(Sentence.parse(text, usage.smallWords(), usage.options()), sitting);
+            String english = typed.english();
+            String filled = verb.takesVariables() ? sitting.cells().filled(english) : english;
+            return verb.run(Sentence.parse(filled, usage.smallWords(), usage.options()), sitting);
         } catch (Unreadable unreadable) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, usage.formIfAny());
+            return refusal(unreadable, typed, usage.formIfAny());
         }
     }
 
@@ -121,27 +152,39 @@ final class Reading {
     }
 
     private Answer music(String text, String word) {
-        if (JAVA.matcher(text).find()) {
-            return new Refusal(
-                    "This looks like Java. Cells of Java are not here yet.", 1, "Type music, a verb, or help.");
-        }
+        AsTyped typed = heard(text);
         try {
-            Sentence sentence = Sentence.parse(text, Set.of("in"), Set.of());
+            Sentence sentence = Sentence.parse(typed.english(), Set.of("in"), Set.of());
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
-            return neither(text, word, unreadable);
+            return isJava(text, word) ? sitting.cells().begin(text) : neither(typed, word, unreadable);
         }
     }
 
+    /**
+     * Whether a line that is no music is for the cell. Only what looks like Java is handed there at all, so that a slip in
+     * a verb or a chord starts no JVM; what looks like Java and like a slip, too, must be Java without a fault.
+     */
+    private boolean isJava(String text, String word) {
+        if (!JavaText.mayBe(text, sitting.cells()::holds)) {
+            return false;
+        }
+        boolean slip = didYouMean(word).isPresent() || JavaText.beginsAsMusic(text);
+        return !slip || sitting.cells().reads(text);
+    }
+
     /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
-    private Answer neither(String text, String word, Unreadable unreadable) {
+    private Answer neither(AsTyped typed, String word, Unreadable unreadable) {
         Optional<String> near = didYouMean(word);
-        boolean musical = BEGINS_MUSIC.indexOf(text.charAt(0)) >= 0;
-        if (near.isEmpty() && (musical || unreadable.place() > word.length())) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+        int place = typed.typedPlace(unreadable.place());
+        boolean named = typed.changeAt(0).isPresent()
+                || OtherNames.at(place, typed.typed(), typed.naming()).isPresent();
+        boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0;
+        if (named || near.isEmpty() && (musical || place > word.length())) {
+            return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
         return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));

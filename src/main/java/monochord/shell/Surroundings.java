@@ -3,11 +3,13 @@ package monochord.shell;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import monochord.shell.answer.Look;
+import monochord.shell.cell.JvmCell;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Keeper;
@@ -40,10 +42,24 @@ public record Surroundings(
         Function<Path, Keeper> keepers) {
 
     private static final int USUAL_WIDTH = 80;
+    /** The setting that says how long a cell of Java may take, from 1 to 999 seconds. */
+    private static final String CELL_SECONDS = "cell-seconds";
+
+    private static final int USUAL_CELL_SECONDS = 10;
 
     /** A new sitting here. */
     Sitting sitting() {
-        return new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), Settings.in(home()));
+        Settings settings = Settings.in(home());
+        Sitting sitting = new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), settings);
+        sitting.cells().take(new JvmCell(() -> cellLimit(settings)));
+        return sitting;
+    }
+
+    private static Duration cellLimit(Settings settings) {
+        return Duration.ofSeconds(settings.get(CELL_SECONDS)
+                .filter(text -> text.matches("[1-9][0-9]{0,2}"))
+                .map(Integer::parseInt)
+                .orElse(USUAL_CELL_SECONDS));
     }
 
     /** How answers look here when no option says otherwise. */

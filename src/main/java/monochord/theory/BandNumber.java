@@ -100,7 +100,7 @@ public final class BandNumber {
 
     /** A number alone is the key's own triad, so a major chord says so where that triad is another. */
     private static String majorIfNotOwn(int number, Key key) {
-        return NumeralOf.own(number, key).kind().equals(ChordKind.MAJOR) ? "" : "M";
+        return NumeralOf.ownTriad(number, key).equals(ChordKind.MAJOR) ? "" : "M";
     }
 
     /** The accidental that {@link #root} reads as this degree. */
@@ -113,7 +113,7 @@ public final class BandNumber {
     private static String suffix(ChordKind kind, Signs signs) {
         String suffix = kind.write(signs);
         boolean minor = suffix.startsWith("m") && !suffix.startsWith("maj");
-        String diminished = signs == Signs.ASCII ? "o" : "°";
+        String diminished = signs.isAscii() ? "o" : "°";
         return minor ? "-" + suffix.substring(1) : suffix.startsWith("dim") ? diminished + suffix.substring(3) : suffix;
     }
 

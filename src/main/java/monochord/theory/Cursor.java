@@ -4,7 +4,7 @@ import java.util.function.IntPredicate;
 
 /** Reads a text from left to right, knows what the text is meant to be, and says where it stops making sense. */
 final class Cursor {
-    private static final int MOST_ACCIDENTALS = 13;
+    static final int MOST_ACCIDENTALS = 13;
 
     private final String text;
     private final String what;

@@ -125,7 +125,7 @@ public record NoteName(int fifths) {
     }
 
     public String write(Signs signs) {
-        return letter() + signs.accidental(alteration());
+        return signs.naming().write(this, signs);
     }
 
     @Override

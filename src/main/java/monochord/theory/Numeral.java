@@ -145,7 +145,7 @@ public record Numeral(
 
     /** With the signs of printed music, or in ASCII alone: there {@code ø} becomes {@code /o}, which is read as well. */
     public String write(Signs signs) {
-        return signs == Signs.ASCII ? Signs.toAscii(toString()) : NumeralText.write(this, signs);
+        return signs.isAscii() ? Signs.toAscii(toString()) : NumeralText.write(this, signs);
     }
 
     /** In ASCII but for {@code ø}, which has no other form in common use: {@code viiø7}. */

@@ -50,8 +50,7 @@ final class NumeralOf {
 
     /** The key's own triad on the degree of that number. */
     static Numeral own(int number, Key key) {
-        NoteName root = key.note(number);
-        return onDegree(new Chord(root, triadOn(root, key)), key);
+        return onDegree(new Chord(key.note(number), ownTriad(number, key)), key);
     }
 
     private static Numeral applied(Chord chord, Key key) {
@@ -61,9 +60,8 @@ final class NumeralOf {
         }
         Interval toTarget = function.degree() == 5 ? Interval.PERFECT_FOURTH : Interval.MINOR_SECOND;
         NoteName target = chord.root().plus(toTarget);
-        Degree degree = key.degreeOf(target);
         boolean tonicOfKey = target.equals(key.tonic());
-        return tonicOfKey || !key.mode().holds(degree) ? null : appliedTo(function, target, key);
+        return tonicOfKey || !key.holds(target) ? null : appliedTo(function, target, key);
     }
 
     private static Numeral function(ChordKind kind) {
@@ -79,19 +77,21 @@ final class NumeralOf {
     }
 
     private static Numeral appliedTo(Numeral function, NoteName target, Key key) {
-        Numeral goal = onDegree(new Chord(target, triadOn(target, key)), key);
+        Numeral goal = own(key.degreeOf(target).number(), key);
         boolean tonic = goal.kind().equals(ChordKind.MAJOR) || goal.kind().equals(ChordKind.MINOR);
         return tonic ? function.appliedTo(goal) : null;
     }
 
-    /** The key's own triad on one of its notes; in minor the fifth degree carries the major one. */
-    private static ChordKind triadOn(NoteName root, Key key) {
-        int number = key.degreeOf(root).number();
+    /** The kind of the key's own triad on the degree of that number; in minor the fifth carries the major one. */
+    static ChordKind ownTriad(int number, Key key) {
         if (key.mode() == Mode.AEOLIAN && number == 5) {
             return ChordKind.MAJOR;
         }
-        List<NoteName> tones = List.of(root, key.note((number + 1) % 7 + 1), key.note((number + 3) % 7 + 1));
-        return ChordKind.of(root, tones).orElseThrow();
+        int root = key.mode().degree(number).fifths();
+        int third = key.mode().degree((number + 1) % 7 + 1).fifths();
+        int fifth = key.mode().degree((number + 3) % 7 + 1).fifths();
+        long tones = ToneSet.ROOT | ToneSet.bit(third - root) | ToneSet.bit(fifth - root);
+        return ChordKind.ofTones(tones).orElseThrow();
     }
 
     /** Whether the key holds every tone; a minor key with its movable sixth and seventh, or with the major third. */

@@ -21,11 +21,11 @@ final class NumeralTail {
         String suffix = numeral.kind().toString();
         return switch (suffix) {
             case "", "m" -> figured("", TRIAD, numeral, signs);
-            case "dim" -> figured(signs == Signs.ASCII ? "o" : "°", TRIAD, numeral, signs);
+            case "dim" -> figured(signs.isAscii() ? "o" : "°", TRIAD, numeral, signs);
             case "aug" -> figured("+", TRIAD, numeral, signs);
             case "7", "m7" -> figured("", SEVENTH, numeral, signs);
             case "maj7", "m(maj7)" -> figured("maj", SEVENTH, numeral, signs);
-            case "dim7" -> figured(signs == Signs.ASCII ? "o" : "°", SEVENTH, numeral, signs);
+            case "dim7" -> figured(signs.isAscii() ? "o" : "°", SEVENTH, numeral, signs);
             case "m7b5" -> figured("ø", SEVENTH, numeral, signs);
             default -> signs.dress(plainSuffix(numeral)) + bassDegree(numeral, signs);
         };

@@ -1,7 +1,6 @@
 package monochord.theory;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import monochord.theory.Numeral.Form;
 
@@ -11,10 +10,12 @@ final class NumeralText {
     private static final String EXAMPLE = "bVImaj7";
     private static final int DEEPEST = 3;
     private static final int MOST_ALTERED = 2;
-    private static final List<String> ROMAN = List.of("I", "II", "III", "IV", "V", "VI", "VII");
-    private static final List<String> SMALL_LONGEST_FIRST = List.of("vii", "iii", "vi", "iv", "ii", "v", "i");
-    private static final List<String> LONGEST_FIRST =
-            List.of("VII", "vii", "III", "iii", "VI", "vi", "IV", "iv", "II", "ii", "V", "v", "I", "i");
+    private static final String[] CAPITALS = {"I", "II", "III", "IV", "V", "VI", "VII"};
+    private static final String[] SMALL = {"i", "ii", "iii", "iv", "v", "vi", "vii"};
+    /** So that none is read as a shorter one that it begins with. */
+    private static final int[] LONGEST_FIRST = {7, 3, 6, 4, 2, 5, 1};
+
+    private static final String BEGINS_A_NAME = "GFICN";
     private static final ChordKind ITALIAN = sixth("1 3 #6");
     private static final ChordKind FRENCH = sixth("1 3 #4 #6");
     private static final ChordKind GERMAN = sixth("1 3 5 #6");
@@ -51,7 +52,7 @@ final class NumeralText {
     }
 
     private Numeral numeral(int depth) {
-        Numeral named = named();
+        Numeral named = BEGINS_A_NAME.indexOf(cursor.peek()) < 0 ? null : named();
         Numeral head = named != null ? named : degree();
         if (!cursor.take('/')) {
             return head;
@@ -95,17 +96,14 @@ final class NumeralText {
             cursor.back(start);
             throw cursor.because("at most two accidentals stand before a numeral");
         }
-        String roman = roman();
-        boolean minor = Character.isLowerCase(roman.charAt(0));
-        int degree = ROMAN.indexOf(roman.toUpperCase(Locale.ROOT)) + 1;
-        return quality(degree, alteration, minor);
+        boolean minor = cursor.peek() >= 'i';
+        return quality(roman(minor ? SMALL : CAPITALS), alteration, minor);
     }
 
-    private String roman() {
-        boolean small = cursor.peek() >= 'i';
-        for (String roman : small ? SMALL_LONGEST_FIRST : LONGEST_FIRST) {
-            if (cursor.take(roman)) {
-                return roman;
+    private int roman(String[] letters) {
+        for (int degree : LONGEST_FIRST) {
+            if (cursor.take(letters[degree - 1])) {
+                return degree;
             }
         }
         throw cursor.unexpected("I to VII or i to vii");
@@ -229,8 +227,9 @@ final class NumeralText {
     }
 
     private static String writeDegree(Numeral numeral, Signs signs) {
-        String roman = ROMAN.get(numeral.degree() - 1);
-        String cased = numeral.hasMinorThird() ? roman.toLowerCase(Locale.ROOT) : roman;
-        return signs.accidental(numeral.alteration()) + cased + NumeralTail.write(numeral, signs);
+        String[] letters = numeral.hasMinorThird() ? SMALL : CAPITALS;
+        return signs.accidental(numeral.alteration())
+                + letters[numeral.degree() - 1]
+                + NumeralTail.write(numeral, signs);
     }
 }

@@ -3,6 +3,7 @@ package monochord.theory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,7 @@ import java.util.Optional;
  */
 public final class ScaleKind {
     private static final Map<String, ScaleKind> BY_NAME = new HashMap<>();
+    private static final Map<Mode, ScaleKind> BY_MODE = new EnumMap<>(Mode.class);
     private static final List<ScaleKind> KINDS = new ArrayList<>();
 
     public static final ScaleKind MAJOR = mode(Mode.IONIAN, "ionian");
@@ -68,7 +70,9 @@ public final class ScaleKind {
     }
 
     private static ScaleKind mode(Mode mode, String... otherNames) {
-        return register(new ScaleKind(mode.label(), mode, mode.degrees()), otherNames);
+        ScaleKind kind = new ScaleKind(mode.label(), mode, mode.degrees());
+        BY_MODE.put(mode, kind);
+        return register(kind, otherNames);
     }
 
     private static ScaleKind kind(String name, Mode signatureOf, String degrees, String... otherNames) {
@@ -98,7 +102,7 @@ public final class ScaleKind {
     }
 
     public static ScaleKind of(Mode mode) {
-        return BY_NAME.get(mode.label());
+        return BY_MODE.get(mode);
     }
 
     /** @throws Unreadable if no scale has this name */

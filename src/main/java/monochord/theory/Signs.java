@@ -1,27 +1,40 @@
 package monochord.theory;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
 /**
- * The two ways to write accidentals and quality signs: in ASCII, as they are typed, or with the signs of printed music.
+ * How names are written: accidentals and quality signs in ASCII, as they are typed, or with the signs of printed music;
+ * and by what names notes go.
  *
- * <p>Values print ASCII from {@code toString()}, which is also what their {@code parse} reads first; a sentence for a
- * person carries the signs of printed music and is turned into ASCII where a terminal cannot show them.
+ * <p>Values print ASCII and English from {@code toString()}, which is also what their {@code parse} reads first; a sentence
+ * for a person carries English names with the signs of printed music, and is turned into what a terminal can show and the
+ * learner is used to when it is rendered. Ask {@link #isAscii} rather than compare.
+ *
+ * @param isAscii whether accidentals and drawings keep to ASCII
  */
-public enum Signs {
+public record Signs(boolean isAscii, NoteNaming naming) {
     /** {@code Ab F## Bbb viio7}. */
-    ASCII("b", "#", "bb", "##"),
+    public static final Signs ASCII = new Signs(true, NoteNaming.ENGLISH);
     /** {@code A♭ F𝄪 B𝄫 vii°7}. */
-    MUSIC("♭", "♯", "𝄫", "𝄪");
+    public static final Signs MUSIC = new Signs(false, NoteNaming.ENGLISH);
 
-    private final String flat;
-    private final String sharp;
-    private final String doubleFlat;
-    private final String doubleSharp;
+    /** All there are: in ASCII and as printed, in each naming. */
+    public static List<Signs> values() {
+        return Arrays.stream(NoteNaming.values())
+                .flatMap(naming -> Stream.of(new Signs(true, naming), new Signs(false, naming)))
+                .toList();
+    }
 
-    Signs(String flat, String sharp, String doubleFlat, String doubleSharp) {
-        this.flat = flat;
-        this.sharp = sharp;
-        this.doubleFlat = doubleFlat;
-        this.doubleSharp = doubleSharp;
+    /** The same signs with other note names. */
+    public Signs with(NoteNaming other) {
+        return new Signs(isAscii, other);
+    }
+
+    /** The same note names in ASCII. */
+    public Signs inAscii() {
+        return new Signs(true, naming);
     }
 
     /**
@@ -30,8 +43,8 @@ public enum Signs {
      */
     public String accidental(int alteration) {
         int size = Math.abs(alteration);
-        String one = alteration < 0 ? flat : sharp;
-        String two = alteration < 0 ? doubleFlat : doubleSharp;
+        String one = alteration < 0 ? (isAscii ? "b" : "♭") : isAscii ? "#" : "♯";
+        String two = isAscii ? one + one : alteration < 0 ? "𝄫" : "𝄪";
         return size == 0 ? "" : size == 1 ? one : (size % 2 == 1 ? one : "") + two.repeat(size / 2);
     }
 
@@ -57,7 +70,7 @@ public enum Signs {
 
     /** An ASCII chord suffix or numeral with each accidental that stands before a digit or a letter I to V as a sign. */
     String dress(String ascii) {
-        if (this == ASCII) {
+        if (isAscii) {
             return ascii;
         }
         StringBuilder dressed = new StringBuilder(ascii);

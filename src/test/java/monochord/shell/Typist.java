@@ -15,11 +15,14 @@ import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
+import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
 import org.jline.utils.ScreenTerminal;
 
 /** Sits at a terminal without a tty: presses keys, sees the screen, hears what is begun and stopped. */
@@ -35,16 +38,24 @@ final class Typist implements AutoCloseable {
 
     private static final long PATIENCE_SECONDS = 10;
 
-    private final int columns;
+    private int columns;
     private final ScreenTerminal.VirtualTerminal terminal;
     private final BlockingQueue<String> answers = new LinkedBlockingQueue<>();
     private final BlockingQueue<String> heard = new LinkedBlockingQueue<>();
     private final Thread sitting;
+    private final Ear ear;
+    private Sitting memory;
     private volatile Throwable fault;
     private boolean editing;
 
     Typist(int columns, int rows, Path home) throws IOException {
+        this(columns, rows, home, null);
+    }
+
+    /** @param ear what is to be heard through; one that only notes what it is told if null */
+    Typist(int columns, int rows, Path home, Ear ear) throws IOException {
         this.columns = columns;
+        this.ear = ear == null ? noting() : ear;
         terminal = ScreenTerminal.withTerminal("screen", "xterm-256color", columns, rows);
         Prompt prompt = prompt(home);
         sitting = new Thread(() -> converse(prompt), "sitting");
@@ -77,15 +88,29 @@ final class Typist implements AutoCloseable {
                 home,
                 Run.OUR_LESSONS,
                 () -> 7,
-                ear(),
+                ear,
                 () -> 0,
                 nowhereElse -> Keeper.inMemory());
         Verbs verbs = new Verbs();
-        Sitting memory = around.sitting();
+        memory = around.sitting();
         return new Prompt(around, verbs, memory, new Reading(verbs, memory), around.look());
     }
 
-    private Ear ear() {
+    /** What is behind the prompt. */
+    Sitting sitting() {
+        return memory;
+    }
+
+    /** Gives the window another size, as a person does with the mouse. */
+    void resizes(int newColumns, int newRows) {
+        columns = newColumns;
+        Size size = Size.of(newColumns, newRows);
+        terminal.screen().setSize(size);
+        terminal.terminal().setSize(size);
+        terminal.terminal().raise(Terminal.Signal.WINCH);
+    }
+
+    private Ear noting() {
         return new Ear() {
             @Override
             public String play(Performance performance) {
@@ -108,7 +133,7 @@ final class Typist implements AutoCloseable {
     /** Presses keys once the prompt stands. */
     void press(String keys) {
         if (!editing) {
-            seesAtThePrompt("");
+            waitFor(() -> lastLine(line -> line.startsWith("▸")).equals("▸"), "▸");
             editing = true;
         }
         try {
@@ -116,6 +141,12 @@ final class Typist implements AutoCloseable {
         } catch (IOException broken) {
             throw new AssertionError(broken);
         }
+    }
+
+    /** Presses keys behind what stands at the prompt already. */
+    void pressOn(String keys) {
+        editing = true;
+        press(keys);
     }
 
     /** Types a line, and answers what came back as {@link #answer} does. */
@@ -142,7 +173,7 @@ final class Typist implements AutoCloseable {
 
     /** Waits until the last line on the screen is this, the mark before it. */
     void seesAtThePrompt(String typed) {
-        waitFor(() -> lastLine().equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
+        waitFor(() -> lastLine(line -> !line.isEmpty()).equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
     }
 
     void sees(String text) {
@@ -158,15 +189,12 @@ final class Typist implements AutoCloseable {
         }
     }
 
-    private String lastLine() {
-        return screen().stripTrailing()
-                .lines()
-                .reduce("", (before, line) -> line)
-                .stripTrailing();
+    private String lastLine(java.util.function.Predicate<String> wanted) {
+        return screen().lines().filter(wanted).reduce("", (before, line) -> line);
     }
 
     String screen() {
-        return terminal.screen().toString();
+        return terminal.screen().toString().lines().map(String::stripTrailing).collect(Collectors.joining("\n"));
     }
 
     List<String> heard() {

@@ -10,7 +10,7 @@ import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
 
-/** Puts a {@link Contrast} into a few sentences, with the signs of printed music; the sides are called A and B. */
+/** Puts a {@link Contrast} into a few sentences, with the signs of printed music. */
 public final class Telling {
     private static final int MOST_TOLD = 6;
 
@@ -49,8 +49,8 @@ public final class Telling {
             list("Changed: ", contrast.chords(), chord -> chord.write(Signs.MUSIC), "chord", said);
         } else if (!contrast.first().chords().isEmpty()
                 && !contrast.second().chords().isEmpty()) {
-            list("Only in A: ", contrast.leftOut(), said);
-            list("Only in B: ", contrast.added(), said);
+            list("Only in the first: ", contrast.leftOut(), said);
+            list("Only in the second: ", contrast.added(), said);
         }
     }
 
@@ -80,8 +80,8 @@ public final class Telling {
 
     /** For scales and rows of notes: which tones only one side has. */
     private void tones(List<String> said) {
-        names("Only in A: ", tones(contrast.first()), tones(contrast.second()), said);
-        names("Only in B: ", tones(contrast.second()), tones(contrast.first()), said);
+        names("Only in the first: ", tones(contrast.first()), tones(contrast.second()), said);
+        names("Only in the second: ", tones(contrast.second()), tones(contrast.first()), said);
     }
 
     private static List<NoteName> tones(Side side) {
@@ -105,7 +105,7 @@ public final class Telling {
         List<Pitch> first = contrast.first().top();
         List<Pitch> second = contrast.second().top();
         if (first.size() > 1 && second.size() > 1 && !first.equals(second)) {
-            said.add("On top: A " + row(first) + "; B " + row(second) + ".");
+            said.add("On top " + row(first) + ", then " + row(second) + ".");
         }
     }
 

@@ -14,6 +14,7 @@ import monochord.page.Wrap;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
+import monochord.theory.NoteNaming;
 import monochord.theory.Numeral;
 import monochord.theory.Signs;
 
@@ -32,15 +33,19 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
     public StyledText text(Look look) {
         Chord chord = numeral.in(key);
         StyledText.Builder text = StyledText.builder();
-        text.line(
-                "After " + chord.write(Signs.MUSIC) + ", " + numeral.write(Signs.MUSIC) + " in "
-                        + key.write(Signs.MUSIC),
-                Style.HEADING);
+        String head = "After " + chord.write(Signs.MUSIC) + ", " + numeral.write(Signs.MUSIC) + " in "
+                + key.write(Signs.MUSIC);
+        text.line(named(StyledLine.of(head, Style.HEADING), look));
         for (Way way : ways) {
             (look.plain() ? sentences(way, look) : row(way, look)).forEach(text::line);
         }
         notes().forEach(note -> text.line(note, Style.QUIET));
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().in(look.signs().with(NoteNaming.ENGLISH)).wrapped(look.width());
+    }
+
+    /** The learner's names go into a line before it is wrapped, and into none that quotes authors. */
+    private static StyledLine named(StyledLine line, Look look) {
+        return StyledText.of(line).in(look.signs()).lines().get(0);
     }
 
     private List<StyledLine> row(Way way, Look look) {
@@ -48,9 +53,10 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
                 .plus(pad(way.chord().write(Signs.MUSIC), SYMBOL), Style.STRONG);
         int hang = names.columns();
         List<StyledLine> lines =
-                new ArrayList<>(Wrap.line(names.plus(capital(way.reason()) + "."), look.width(), hang));
+                new ArrayList<>(Wrap.line(named(names.plus(capital(way.reason()) + "."), look), look.width(), hang));
         String facts = movement(way) + way.backed().map(this::counted).orElse("");
-        lines.addAll(Wrap.line(StyledLine.of(" ".repeat(hang)).plus(capital(facts) + ".", Style.QUIET), look.width()));
+        StyledLine below = StyledLine.of(" ".repeat(hang)).plus(capital(facts) + ".", Style.QUIET);
+        lines.addAll(Wrap.line(named(below, look), look.width()));
         return lines;
     }
 
@@ -58,7 +64,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
         String said = way.numeral().write(Signs.MUSIC) + ", " + way.chord().write(Signs.MUSIC) + ": " + way.reason()
                 + ". " + capital(movement(way))
                 + way.backed().map(this::counted).orElse("") + ".";
-        return Wrap.line(StyledLine.of(said), look.width());
+        return Wrap.line(named(StyledLine.of(said), look), look.width());
     }
 
     /** {@code C stays, the rest moves two half steps in all}. */

@@ -1,5 +1,7 @@
 package monochord.shell.answer;
 
+import java.util.List;
+import monochord.page.Drawing;
 import monochord.page.StyledText;
 
 /** What a verb answers: a value that each way out renders for itself. */
@@ -15,6 +17,11 @@ public interface Answer {
 
     /** Lines no wider than the look allows. */
     StyledText text(Look look);
+
+    /** The pictures of the keyboard that belong to it, for looks that show them apart. */
+    default List<Drawing> drawings() {
+        return List.of();
+    }
 
     /** Adds the fields that the command line promises. */
     void json(Json json);

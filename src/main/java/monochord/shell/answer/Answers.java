@@ -1,6 +1,7 @@
 package monochord.shell.answer;
 
 import java.util.List;
+import monochord.page.Drawing;
 import monochord.page.StyledText;
 
 /** Several answers to one line, such as a verdict and the next question; as JSON, the first. */
@@ -22,6 +23,11 @@ public record Answers(List<Answer> parts) implements Answer {
             text.lines(said);
         }
         return text.build();
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return parts.stream().flatMap(part -> part.drawings().stream()).toList();
     }
 
     @Override

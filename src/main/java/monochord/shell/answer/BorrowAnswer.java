@@ -77,7 +77,7 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
     private StyledLine row(Borrowed borrowed, Look look) {
         String rests = Words.joined(
                 Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE), " ", degree -> degree.write(look.signs()));
-        String numeral = look.signs() == Signs.ASCII
+        String numeral = look.signs().isAscii()
                 ? Signs.toAscii(borrowed.numeral().write(Signs.ASCII))
                 : borrowed.numeral().write(Signs.MUSIC);
         String symbol = borrowed.chord().write(look.signs());

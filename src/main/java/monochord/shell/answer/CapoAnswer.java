@@ -5,6 +5,7 @@ import monochord.harmony.Capo;
 import monochord.harmony.Progression;
 import monochord.page.Style;
 import monochord.page.StyledText;
+import monochord.theory.Signs;
 
 /**
  * Where a guitarist may put a capo to play a progression with open strings.
@@ -16,14 +17,14 @@ public record CapoAnswer(Progression sounding, List<Capo> capos) implements Answ
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
-        text.line("To sound in " + sounding.key().write(look.signs()), Style.QUIET);
-        text.line("  " + sounding.symbols(look.signs()));
+        text.line("To sound in " + sounding.key().write(Signs.MUSIC), Style.QUIET);
+        text.line("  " + sounding.symbols(Signs.MUSIC));
         for (Capo capo : capos) {
             text.line(
                     (capo.fret() == 0 ? "No capo" : "Capo " + capo.fret()) + ", shapes of "
-                            + capo.shapes().key().write(look.signs()) + ": " + capo.reason() + ".",
+                            + capo.shapes().key().write(Signs.MUSIC) + ": " + capo.reason() + ".",
                     Style.QUIET);
-            text.line("  " + capo.shapes().symbols(look.signs()), Style.STRONG);
+            text.line("  " + capo.shapes().symbols(Signs.MUSIC), Style.STRONG);
         }
         text.line("The keyboard reads the chords that sound.", Style.QUIET);
         return text.build().in(look.signs()).wrapped(look.width());

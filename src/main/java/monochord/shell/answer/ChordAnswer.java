@@ -1,5 +1,7 @@
 package monochord.shell.answer;
 
+import java.util.List;
+import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -14,6 +16,11 @@ public record ChordAnswer(ChordRow row) implements Answer {
                 + row.numeral().write(look.signs()) + ", degrees " + row.degrees(look) + "; " + row.origin(look) + ".";
         StyledText said = StyledText.of(first, StyledLine.of(second)).wrapped(look.width());
         return said.plus(Pictures.chord(row.chord(), look));
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.drawings(row.chord());
     }
 
     @Override

@@ -14,7 +14,7 @@ import monochord.theory.Signs;
 /**
  * Two versions that are heard one after the other, and what differs.
  *
- * @param titles of A and of B
+ * @param titles of both
  * @param advice how to hear them again
  * @param remark what the sound room has to say, or nothing
  */
@@ -23,8 +23,8 @@ public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int 
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
-        text.line(side("A  ", titles.get(0), contrast.first(), look));
-        text.line(side("B  ", titles.get(1), contrast.second(), look));
+        text.line(side("First ", titles.get(0), contrast.first()));
+        text.line(side("then ", titles.get(1), contrast.second()));
         new Telling(contrast).differences().forEach(text::line);
         text.line(advice, Style.QUIET);
         if (!remark.isEmpty()) {
@@ -33,9 +33,9 @@ public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int 
         return text.build().in(look.signs()).wrapped(look.width());
     }
 
-    private static String side(String name, Title title, Side side, Look look) {
+    private static String side(String name, Title title, Side side) {
         String numbers = Telling.numbers(side);
-        return name + title.write(look) + (numbers.isEmpty() ? "" : ": " + numbers) + ".";
+        return name + title + (numbers.isEmpty() ? "" : ": " + numbers) + ".";
     }
 
     @Override
@@ -43,8 +43,8 @@ public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int 
         json.put("kind", "compare")
                 .put("key", key.toString())
                 .put("tempo", tempo)
-                .object("a", side -> json(side, contrast.first()))
-                .object("b", side -> json(side, contrast.second()))
+                .object("first", side -> json(side, contrast.first()))
+                .object("second", side -> json(side, contrast.second()))
                 .objects(
                         "changed",
                         contrast.chords(),

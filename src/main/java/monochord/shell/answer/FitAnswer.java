@@ -12,6 +12,7 @@ import monochord.page.StyledLine;
 import monochord.page.StyledText;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
+import monochord.theory.Signs;
 
 /**
  * A tune over chords, note by note, with a word on each that needs one.
@@ -47,9 +48,9 @@ public record FitAnswer(Fit fit, List<String> remarks) implements Answer {
     }
 
     private StyledLine row(FitNote note, Look look) {
-        String chord = note.chord().map(one -> one.write(look.signs())).orElse("");
-        String pitch = (note.held() ? "." : "") + note.pitch().write(look.signs()) + length(note.beats());
-        String change = note.change().map(to -> to.to().write(look.signs())).orElse("");
+        String chord = note.chord().map(one -> one.write(Signs.MUSIC)).orElse("");
+        String pitch = (note.held() ? "." : "") + note.pitch().write(Signs.MUSIC) + length(note.beats());
+        String change = note.change().map(to -> to.to().write(Signs.MUSIC)).orElse("");
         return StyledLine.of("  " + pad(place(note), PLACE) + pad(pitch, NOTE) + pad(chord, CHORD))
                 .plus(pad(note.role().toString(), ROLE), style(note.role()))
                 .plus(change.isEmpty() ? "" : "sing " + change)

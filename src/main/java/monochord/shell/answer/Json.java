@@ -1,5 +1,6 @@
 package monochord.shell.answer;
 
+import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -12,15 +13,16 @@ import java.util.function.Consumer;
  * is felt, and because nothing of ours reads JSON.
  */
 public final class Json {
-    private final StringBuilder out;
+    private final Utf8 out;
     private boolean first = true;
 
     public Json() {
-        this(new StringBuilder());
+        this(new Utf8());
     }
 
-    private Json(StringBuilder out) {
-        this.out = out.append('{');
+    private Json(Utf8 out) {
+        this.out = out;
+        out.ascii('{');
     }
 
     public Json put(String name, String value) {
@@ -31,7 +33,7 @@ public final class Json {
 
     public Json put(String name, long value) {
         name(name);
-        out.append(value);
+        out.ascii(String.valueOf(value));
         return this;
     }
 
@@ -39,13 +41,13 @@ public final class Json {
     public Json put(String name, double value) {
         long tenThousandths = Math.round(value * 10_000);
         name(name);
-        out.append(BigDecimal.valueOf(tenThousandths, 4).stripTrailingZeros().toPlainString());
+        out.ascii(BigDecimal.valueOf(tenThousandths, 4).stripTrailingZeros().toPlainString());
         return this;
     }
 
     public Json put(String name, boolean value) {
         name(name);
-        out.append(value);
+        out.ascii(String.valueOf(value));
         return this;
     }
 
@@ -55,14 +57,14 @@ public final class Json {
     }
 
     public Json numbers(String name, List<Integer> values) {
-        return list(name, values, (json, value) -> json.out.append(value));
+        return list(name, values, (json, value) -> json.out.ascii(value.toString()));
     }
 
     /** A list of objects. */
     public <T> Json objects(String name, List<T> values, BiConsumer<Json, T> fields) {
         return list(name, values, (json, value) -> {
             fields.accept(new Json(json.out), value);
-            json.out.append('}');
+            json.out.ascii('}');
         });
     }
 
@@ -70,72 +72,59 @@ public final class Json {
     public Json object(String name, Consumer<Json> fields) {
         name(name);
         fields.accept(new Json(out));
-        out.append('}');
+        out.ascii('}');
         return this;
     }
 
     private <T> Json list(String name, List<T> values, BiConsumer<Json, T> write) {
         name(name);
-        out.append('[');
+        out.ascii('[');
         for (int i = 0; i < values.size(); i++) {
             if (i > 0) {
-                out.append(',');
+                out.ascii(',');
             }
             write.accept(this, values.get(i));
         }
-        out.append(']');
+        out.ascii(']');
         return this;
     }
 
     private void name(String name) {
         if (!first) {
-            out.append(',');
+            out.ascii(',');
         }
         first = false;
         quote(name);
-        out.append(':');
+        out.ascii(':');
     }
 
     private void quote(String text) {
         if (text == null) {
-            out.append("null");
+            out.ascii("null");
             return;
         }
-        out.append('"');
-        if (isEscaped(text)) {
-            for (int i = 0; i < text.length(); i++) {
-                character(text.charAt(i));
-            }
-        } else {
-            out.append(text);
+        out.ascii('"');
+        for (int i = out.plain(text); i < text.length(); i++) {
+            character(text.charAt(i));
         }
-        out.append('"');
-    }
-
-    private static boolean isEscaped(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (isEscaped(text.charAt(i))) {
-                return true;
-            }
-        }
-        return false;
+        out.ascii('"');
     }
 
     private static boolean isEscaped(char c) {
-        return c < 0x20 || c == '"' || c == '\\' || c >= 0x7F && mayHarm(c);
+        return c < 0x20 || c >= 0x7F && mayHarm(c);
     }
 
     private void character(char c) {
         switch (c) {
-            case '"' -> out.append("\\\"");
-            case '\\' -> out.append("\\\\");
-            case '\n' -> out.append("\\n");
-            case '\t' -> out.append("\\t");
+            case '"' -> out.ascii("\\\"");
+            case '\\' -> out.ascii("\\\\");
+            case '\n' -> out.ascii("\\n");
+            case '\t' -> out.ascii("\\t");
             default -> {
                 if (isEscaped(c)) {
                     escape(c);
                 } else {
-                    out.append(c);
+                    out.character(c);
                 }
             }
         }
@@ -154,10 +143,17 @@ public final class Json {
     }
 
     private void escape(char c) {
-        out.append("\\u");
+        out.ascii("\\u");
         for (int shift = 12; shift >= 0; shift -= 4) {
-            out.append(Character.forDigit(c >> shift & 0xF, 16));
+            out.ascii(Character.forDigit(c >> shift & 0xF, 16));
         }
+    }
+
+    /** Writes the whole object as a line of its own. */
+    public void writeTo(PrintStream lines) {
+        out.writeTo(lines);
+        lines.write('}');
+        lines.write('\n');
     }
 
     /** The whole object. */

@@ -5,6 +5,7 @@ import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
 import monochord.theory.Key;
+import monochord.theory.Signs;
 
 /** The title of a lesson that begins. */
 public record LessonHead(Lesson lesson, Key key) implements Answer {
@@ -12,7 +13,7 @@ public record LessonHead(Lesson lesson, Key key) implements Answer {
     public StyledText text(Look look) {
         String number = lesson.number().isEmpty() ? "" : lesson.number() + "  ";
         StyledLine title = StyledLine.of(number + lesson.title(), Style.HEADING)
-                .plus("  in " + key.write(look.signs()), Style.QUIET);
+                .plus("  in " + key.write(Signs.MUSIC), Style.QUIET);
         return StyledText.of(title).in(look.signs()).wrapped(look.width());
     }
 

@@ -29,19 +29,24 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
     public StyledText text(Look look) {
         Telling telling = new Telling(passage, strictness);
         List<Finding> findings = strictness.judge(passage);
-        StyledText.Builder text = StyledText.builder().line(verdict(findings), Style.HEADING);
+        StyledText.Builder head = StyledText.builder().line(verdict(findings), Style.HEADING);
         if (!symbols.isEmpty()) {
-            text.line("Voiced here: the bass in the left hand, the nearest shape in the right.", Style.QUIET);
+            head.line("Voiced here: the bass in the left hand, the nearest shape in the right.", Style.QUIET);
         }
         if (!look.plain() && hasEvenVoices() && passage.chords().size() <= MOST_IN_GRID) {
-            text.gap().lines(grid(telling, look)).gap();
+            head.gap().lines(grid(telling, look)).gap();
         }
+        return head.build().plus(said(findings, telling, look)).wrapped(look.width());
+    }
+
+    private StyledText said(List<Finding> findings, Telling telling, Look look) {
+        StyledText.Builder text = StyledText.builder();
         findings.stream().filter(finding -> finding.at() == 0).forEach(finding -> found(finding, telling, text));
         List<Step> steps = passage.steps();
         for (int i = 0; i < steps.size(); i++) {
             change(i, steps.get(i), findings, telling, look, text);
         }
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().in(look.signs());
     }
 
     private String verdict(List<Finding> findings) {
@@ -67,19 +72,19 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
                 .mapToObj(v -> telling.name(v, voices))
                 .toList();
         List<String> heads = IntStream.range(0, passage.chords().size())
-                .mapToObj(i -> head(i, look))
+                .mapToObj(i -> head(i, look.signs()))
                 .toList();
         return new VoiceGrid(passage.chords(), heads, names, look.signs()).draw(look.pictureWidth());
     }
 
-    private String head(int chord, Look look) {
+    private String head(int chord, Signs signs) {
         return symbols.isEmpty()
                 ? Integer.toString(chord + 1)
-                : symbols.get(chord).write(look.signs());
+                : symbols.get(chord).write(signs);
     }
 
     private void change(int i, Step step, List<Finding> findings, Telling telling, Look look, StyledText.Builder text) {
-        text.line(StyledLine.of(head(i, look) + " to " + head(i + 1, look), Style.STRONG)
+        text.line(StyledLine.of(head(i, Signs.MUSIC) + " to " + head(i + 1, Signs.MUSIC), Style.STRONG)
                 .plus(": " + telling.sum(step)));
         if (look.plain()) {
             step.moves().forEach(move -> text.line(telling.voice(move, step)));

@@ -1,6 +1,7 @@
 package monochord.shell.answer;
 
 import java.util.List;
+import monochord.page.Drawing;
 import monochord.page.StyledText;
 import monochord.score.Arrangement;
 import monochord.theory.ChordNames;
@@ -15,8 +16,16 @@ import monochord.theory.Pitch;
 public record NotesAnswer(List<NoteName> notes, List<Pitch> pitches) implements Answer {
     @Override
     public StyledText text(Look look) {
-        List<Pitch> drawn = pitches.isEmpty() ? Arrangement.upwards(notes) : pitches;
-        return new NamesAnswer(notes, ChordNames.of(notes)).text(look).plus(Pictures.pitches(drawn, look));
+        return new NamesAnswer(notes, ChordNames.of(notes)).text(look).plus(Pictures.pitches(drawn(), look));
+    }
+
+    private List<Pitch> drawn() {
+        return pitches.isEmpty() ? Arrangement.upwards(notes) : pitches;
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.drawings(drawn());
     }
 
     @Override

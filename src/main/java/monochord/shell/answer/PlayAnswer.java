@@ -24,7 +24,7 @@ public record PlayAnswer(List<Title> titles, Directions directions, String remar
         StyledText.Builder text = StyledText.builder();
         int last = titles.size() - 1;
         for (int i = 0; i <= last; i++) {
-            text.line((i == 0 ? "Playing " : "then ") + titles.get(i).write(look) + (i == last ? manner() + "." : ","));
+            text.line((i == 0 ? "Playing " : "then ") + titles.get(i) + (i == last ? manner() + "." : ","));
         }
         if (!remark.isEmpty()) {
             text.line(remark, Style.QUIET);

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Progression;
+import monochord.harmony.Slot;
+import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -15,10 +17,13 @@ public record ProgressionAnswer(Progression progression) implements Answer {
     private static final int GAP = 2;
 
     static List<ChordRow> rows(Progression progression) {
-        return progression.slots().stream()
-                .filter(slot -> !slot.held())
-                .map(slot -> new ChordRow(slot.chord(), slot.numeral(), progression.key()))
-                .toList();
+        List<ChordRow> rows = new ArrayList<>();
+        for (Slot slot : progression.slots()) {
+            if (!slot.held()) {
+                rows.add(new ChordRow(slot.chord(), slot.numeral(), progression.key()));
+            }
+        }
+        return rows;
     }
 
     @Override
@@ -76,6 +81,11 @@ public record ProgressionAnswer(Progression progression) implements Answer {
             }
         }
         return new ArrayList<>(said);
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.drawings(progression);
     }
 
     @Override

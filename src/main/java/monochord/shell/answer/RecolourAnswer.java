@@ -11,6 +11,7 @@ import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
 import monochord.theory.Beats;
+import monochord.theory.Signs;
 
 /**
  * Ideas for colouring a progression, and the best of them together.
@@ -26,8 +27,8 @@ public record RecolourAnswer(Recolour recolour, List<String> remarks) implements
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
         remarks.forEach(remark -> text.line(remark, Style.QUIET));
-        text.line("In " + recolour.progression().key().write(look.signs()), Style.HEADING);
-        text.line(recolour.progression().symbols(look.signs()), Style.STRONG);
+        text.line("In " + recolour.progression().key().write(Signs.MUSIC), Style.HEADING);
+        text.line(recolour.progression().symbols(Signs.MUSIC), Style.STRONG);
         List<Idea> shown = shown();
         if (shown.isEmpty()) {
             text.line("No change here would sound better than what you have.");
@@ -56,10 +57,10 @@ public record RecolourAnswer(Recolour recolour, List<String> remarks) implements
 
     private void idea(int number, Idea idea, Look look, StyledText.Builder text) {
         text.line(StyledLine.of(number + ". ")
-                .plus(idea.to().write(look.signs()), Style.STRONG)
-                .plus(" for " + idea.from().write(look.signs()) + ", chord " + (idea.at() + 1) + "  "
-                        + idea.fromNumeral().write(look.signs()) + " → "
-                        + idea.toNumeral().write(look.signs()))
+                .plus(idea.to().write(Signs.MUSIC), Style.STRONG)
+                .plus(" for " + idea.from().write(Signs.MUSIC) + ", chord " + (idea.at() + 1) + "  "
+                        + idea.fromNumeral().write(Signs.MUSIC) + " → "
+                        + idea.toNumeral().write(Signs.MUSIC))
                 .plus("  " + idea.colour() + ", score " + idea.score(), Style.QUIET));
         idea.reasons().forEach(reason -> text.line("   - " + reason.sentence()));
         if (!idea.clashes().isEmpty()) {
@@ -69,9 +70,9 @@ public record RecolourAnswer(Recolour recolour, List<String> remarks) implements
 
     private static String changes(Idea idea, Look look) {
         return idea.clashes().stream()
-                .map(clash -> clash.pitch().write(look.signs())
+                .map(clash -> clash.pitch().write(Signs.MUSIC)
                         + clash.change()
-                                .map(change -> " becomes " + change.to().write(look.signs()))
+                                .map(change -> " becomes " + change.to().write(Signs.MUSIC))
                                 .orElse(" has nothing near that fits"))
                 .distinct()
                 .collect(Collectors.joining(", "));
@@ -82,8 +83,8 @@ public record RecolourAnswer(Recolour recolour, List<String> remarks) implements
             return;
         }
         text.line("Best together, score " + recolour.gain() + ":", Style.HEADING)
-                .line(recolour.best().symbols(look.signs()), Style.STRONG)
-                .line(recolour.best().numerals(look.signs()))
+                .line(recolour.best().symbols(Signs.MUSIC), Style.STRONG)
+                .line(recolour.best().numerals(Signs.MUSIC))
                 .line("play lets you hear it.", Style.QUIET);
     }
 

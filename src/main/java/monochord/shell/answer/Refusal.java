@@ -2,6 +2,8 @@ package monochord.shell.answer;
 
 import monochord.page.Style;
 import monochord.page.StyledText;
+import monochord.page.naming.InProse;
+import monochord.theory.NoteNaming;
 
 /**
  * A line that could not be read.
@@ -12,11 +14,16 @@ import monochord.page.StyledText;
 public record Refusal(String message, int at, String advice) implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder().line(message);
-        if (!advice.isEmpty()) {
-            text.line(advice, Style.QUIET);
-        }
-        return text.build().in(look.signs()).wrapped(look.width());
+        StyledText said = quoting(message, Style.PLAIN, look);
+        return advice.isEmpty()
+                ? said.wrapped(look.width())
+                : said.plus(quoting(advice, Style.QUIET, look)).wrapped(look.width());
+    }
+
+    /** What stands in quotation marks is what was typed, and stays. */
+    static StyledText quoting(String message, Style style, Look look) {
+        return StyledText.of(InProse.around(message, look.signs()), style)
+                .in(look.signs().with(NoteNaming.ENGLISH));
     }
 
     @Override

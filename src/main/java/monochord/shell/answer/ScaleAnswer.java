@@ -1,6 +1,8 @@
 package monochord.shell.answer;
 
+import java.util.List;
 import java.util.OptionalInt;
+import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -15,6 +17,11 @@ public record ScaleAnswer(Scale scale) implements Answer {
         StyledLine second = StyledLine.of(
                 "Half steps from note to note: " + Words.joined(scale.kind().steps(), " ", Object::toString) + ".");
         return StyledText.of(first, second).wrapped(look.width()).plus(Pictures.scale(scale, look));
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.drawings(scale);
     }
 
     @Override

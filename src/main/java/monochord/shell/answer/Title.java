@@ -4,34 +4,42 @@ import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.theory.Signs;
 
-/** What something that sounds is called in a sentence. */
-public interface Title {
-    String write(Look look);
-
-    static Title of(Music music) {
+/**
+ * What something that sounds is called in a sentence.
+ *
+ * @param text with the signs of print
+ */
+public record Title(String text) {
+    public static Title of(Music music) {
         if (music instanceof Music.OneChord one) {
-            return look -> one.chord().write(look.signs());
+            return new Title(one.chord().write(Signs.MUSIC));
         } else if (music instanceof Music.OneScale one) {
-            return look -> one.scale().write(look.signs());
+            return new Title(one.scale().write(Signs.MUSIC));
         } else if (music instanceof Music.OneProgression one) {
             return of(one.progression());
         }
-        return look -> Words.notes(((Music.Notes) music).names(), look);
+        return new Title(Words.joined(((Music.Notes) music).names(), " ", note -> note.write(Signs.MUSIC)));
     }
 
-    static Title of(Progression progression) {
-        return look ->
-                progression.symbols(look.signs()) + " in " + progression.key().write(look.signs());
+    public static Title of(Progression progression) {
+        return new Title(
+                progression.symbols(Signs.MUSIC) + " in " + progression.key().write(Signs.MUSIC));
     }
 
-    static Title of(Melody melody, Optional<Progression> chords) {
-        return look -> melody.write(look.signs())
-                + chords.map(under -> " over " + of(under).write(look)).orElse("");
+    public static Title of(Melody melody, Optional<Progression> chords) {
+        return new Title(melody.write(Signs.MUSIC)
+                + chords.map(under -> " over " + of(under)).orElse(""));
     }
 
     /** This, with words before and behind it. */
-    default Title within(String before, String behind) {
-        return look -> before + write(look) + behind;
+    public Title within(String before, String behind) {
+        return new Title(before + text + behind);
+    }
+
+    @Override
+    public String toString() {
+        return text;
     }
 }

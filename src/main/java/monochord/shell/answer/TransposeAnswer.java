@@ -3,6 +3,7 @@ package monochord.shell.answer;
 import monochord.harmony.Progression;
 import monochord.page.Style;
 import monochord.page.StyledText;
+import monochord.theory.Signs;
 
 /**
  * A progression in the key it came from and in the one it went to.
@@ -12,13 +13,13 @@ import monochord.page.StyledText;
 public record TransposeAnswer(Progression from, Progression to, String as) implements Answer {
     @Override
     public StyledText text(Look look) {
-        String source = from.key().write(look.signs());
-        String goal = to.key().write(look.signs()) + (as.isEmpty() ? "" : ", " + as);
+        String source = from.key().write(Signs.MUSIC);
+        String goal = to.key().write(Signs.MUSIC) + (as.isEmpty() ? "" : ", " + as);
         return StyledText.builder()
                 .line(source, Style.QUIET)
-                .line("  " + from.symbols(look.signs()))
+                .line("  " + from.symbols(Signs.MUSIC))
                 .line(goal, Style.QUIET)
-                .line("  " + to.symbols(look.signs()), Style.STRONG)
+                .line("  " + to.symbols(Signs.MUSIC), Style.STRONG)
                 .build()
                 .in(look.signs())
                 .wrapped(look.width());

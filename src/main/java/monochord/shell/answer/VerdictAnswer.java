@@ -14,11 +14,12 @@ import monochord.practice.Verdict;
 public record VerdictAnswer(Question question, Verdict verdict, String next) implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder().line(verdict.message(), style());
-        if (!next.isEmpty()) {
-            text.line(next, Style.QUIET);
-        }
-        return text.build().in(look.signs()).wrapped(look.width());
+        StyledText said = verdict.grade() == Grade.UNREADABLE
+                ? Refusal.quoting(verdict.message(), style(), look)
+                : StyledText.of(verdict.message(), style()).in(look.signs());
+        return next.isEmpty()
+                ? said.wrapped(look.width())
+                : said.plus(StyledText.of(next, Style.QUIET).in(look.signs())).wrapped(look.width());
     }
 
     private Style style() {

@@ -9,12 +9,14 @@ import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.Way;
+import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
 import monochord.page.VoicingGrid;
 import monochord.page.VoicingRow;
 import monochord.theory.Pitch;
+import monochord.theory.Signs;
 
 /**
  * A progression voiced for two hands, drawn and explained.
@@ -53,19 +55,19 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
-        text.line(heading(look), Style.HEADING);
+        text.lines(StyledText.of(heading(), Style.HEADING).in(look.signs()));
         text.lines(
                 look.plain()
                         ? VoicingGrid.words(rows(), look.signs())
                         : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
-        said().forEach(text::line);
-        StyledText told = text.build().in(look.signs()).wrapped(look.width());
-        boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain();
+        text.lines(new StyledText(said()).in(look.signs()));
+        StyledText told = text.build().wrapped(look.width());
+        boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
         return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
     }
 
-    private String heading(Look look) {
-        return "In " + task().key().write(look.signs()) + ", " + task().style() + ", each hand within "
+    private String heading() {
+        return "In " + task().key().write(Signs.MUSIC) + ", " + task().style() + ", each hand within "
                 + task().reach().inWords();
     }
 
@@ -104,6 +106,11 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
         return !hand.isEmpty()
                 && Reach.isWide(
                         hand.get(hand.size() - 1).midiNumber() - hand.get(0).midiNumber());
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.hands(rows());
     }
 
     @Override

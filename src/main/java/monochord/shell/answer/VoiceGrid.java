@@ -49,7 +49,7 @@ record VoiceGrid(List<List<Pitch>> chords, List<String> heads, List<String> name
         String written = pitch.write(signs);
         boolean held =
                 i + 1 < chords.size() && pitch.soundsLike(chords.get(i + 1).get(voice));
-        String bar = signs == Signs.MUSIC ? "─" : "-";
+        String bar = signs.isAscii() ? "-" : "─";
         return held ? written + " " + bar.repeat(column - columnsOf(written) - 2) + " " : padded(written, column);
     }
 

@@ -10,6 +10,11 @@ import monochord.shell.answer.Look;
  * May be called from any thread; what the terminal cannot do is silently left out.
  */
 public interface Board {
+    /** Whether there is a prompt at all under which something could happen. */
+    default boolean isThere() {
+        return true;
+    }
+
     /** Shows this in place of what the strip showed. */
     void show(Function<Look, StyledText> picture);
 
@@ -25,6 +30,11 @@ public interface Board {
     /** For pipes, scripts and terminals that cannot redraw. */
     static Board none() {
         return new Board() {
+            @Override
+            public boolean isThere() {
+                return false;
+            }
+
             @Override
             public void show(Function<Look, StyledText> picture) {
                 // nobody sees it

@@ -16,7 +16,7 @@ import monochord.sound.Performance;
  * @param takes at least one
  */
 public record Contest(List<Take> takes, Directions directions, Comparison comparison) {
-    private static final String AGAIN = "compare hears both again, compare a or compare b one of them.";
+    private static final String AGAIN = "compare hears both again, compare first or compare second one of them.";
 
     public Contest {
         takes = List.copyOf(takes);

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
 import monochord.lesson.Filling;
@@ -14,7 +15,6 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.MusicAnswer;
-import monochord.shell.answer.PlayAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
 import monochord.theory.Key;
@@ -177,17 +177,9 @@ final class LessonWalk {
 
     /** Plays these, one after the other; several of them equally loud, to be compared. */
     static Answer played(List<String> lines, Key key, Sitting sitting) {
-        List<Take> takes = lines.stream()
-                .map(line -> Take.of(MusicText.read(line, key), key))
-                .toList();
-        Stage stage = sitting.stage();
-        if (takes.size() > 1) {
-            return Contest.of(takes, stage.directions()).listened(sitting);
-        }
-        Take take = takes.get(0);
-        stage.remember(take, stage.directions());
-        String remark = stage.ear().play(stage.directions().perform(take.piece(), key));
-        return new PlayAnswer(List.of(take.title()), stage.directions(), remark);
+        List<Music> music =
+                lines.stream().map(line -> MusicText.read(line, key)).toList();
+        return InTurn.play(music, key, sitting);
     }
 
     private boolean nextQuestion(List<Answer> page, Sitting sitting) {

@@ -7,6 +7,7 @@ import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
+import monochord.page.naming.AsTyped;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
@@ -27,7 +28,7 @@ public final class Presentation {
 
     private final Lesson lesson;
     private final long seed;
-    private final List<String> called = new ArrayList<>();
+    private final List<AsTyped> called = new ArrayList<>();
     private Key key;
     private List<Step> steps;
     private int at = -1;
@@ -71,11 +72,13 @@ public final class Presentation {
     /** Takes such a line. */
     public Answer take(String line, Sitting sitting) {
         if (line.toLowerCase(Locale.ROOT).startsWith(IN)) {
-            settle(Course.majorKey(Key.parse(line.substring(IN.length()).strip())));
+            settle(Course.majorKey(
+                    Key.parse(AsTyped.of(line.substring(IN.length()).strip(), sitting.naming())
+                            .english())));
             at = Math.min(at, steps.size() - 1);
             return shown(sitting);
         }
-        called.add(line);
+        called.add(NamedAnswer.answer(line, steps.get(at).question, sitting.naming()));
         return Saying.of("Noted. Another answer, or Enter for the verdict.");
     }
 
@@ -91,8 +94,8 @@ public final class Presentation {
 
     private Answer told(Question question) {
         List<Answer> all = new ArrayList<>();
-        for (String answer : called) {
-            all.add(new VerdictAnswer(question, question.judge(answer), ""));
+        for (AsTyped answer : called) {
+            all.add(new VerdictAnswer(question, NamedAnswer.judge(answer, question), ""));
         }
         all.add(Saying.of(question.derivation()));
         return new Wide(new Answers(all));

@@ -1,9 +1,11 @@
 package monochord.shell.sitting;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import monochord.page.naming.AsTyped;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -17,9 +19,12 @@ import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
+import monochord.theory.NoteNaming;
 
 /** One sitting at the line: where we are, what is open, and what comes next. */
 public final class Sitting {
+    private static final String NOTES = "notes";
+
     private final Stage stage;
     private final Settings settings;
     private final LongSupplier seeds;
@@ -27,12 +32,14 @@ public final class Sitting {
     private final Course course;
     private final Study study;
     private final Desk desk;
+    private final Cells cells = new Cells(this);
     private Drill drill;
     private Opening opening;
     private Presentation presentation;
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
+    private NoteNaming naming = NoteNaming.ENGLISH;
     private boolean ended;
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
@@ -90,6 +97,31 @@ public final class Sitting {
         return stage;
     }
 
+    /** By what names notes go, in what is typed and what is shown. */
+    public NoteNaming naming() {
+        return naming;
+    }
+
+    /** From now on a person sits here: notes go by the names the learner has settled on. A script's are English. */
+    public void takeSeat() {
+        naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
+    }
+
+    /**
+     * Settles by what names notes go.
+     *
+     * @throws IOException if it cannot be kept for the next sitting; in this one it holds all the same
+     */
+    public void call(NoteNaming names) throws IOException {
+        naming = names;
+        settings.put(NOTES, names.toString());
+    }
+
+    /** Tells whoever looks on that the line waits, and what for. */
+    public void waits() {
+        stage.waits(new Scene(key, Optional.ofNullable(desk.question())));
+    }
+
     /** What the learner has settled for good. */
     public Settings settings() {
         return settings;
@@ -101,6 +133,11 @@ public final class Sitting {
 
     public Path folder() {
         return folder;
+    }
+
+    /** Where Java is run. */
+    public Cells cells() {
+        return cells;
     }
 
     public Course course() {
@@ -178,9 +215,10 @@ public final class Sitting {
     }
 
     /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
-    public Answer answer(String text) {
+    public Answer answer(String typed) {
         Question question = desk.question();
-        Verdict verdict = desk.answer(text);
+        AsTyped text = NamedAnswer.answer(typed, question, naming);
+        Verdict verdict = NamedAnswer.quoting(text, desk.answer(text.english()));
         if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }

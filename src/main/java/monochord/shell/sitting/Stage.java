@@ -2,6 +2,8 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import monochord.harmony.Music;
 import monochord.score.Piece;
 import monochord.shell.answer.Saying;
@@ -23,6 +25,7 @@ public final class Stage {
 
     private final Ear ear;
     private final Settings settings;
+    private final List<Consumer<Scene>> onlookers = new CopyOnWriteArrayList<>();
     private Board board = Board.none();
     private Directions directions;
     private Music lastMusic;
@@ -91,6 +94,15 @@ public final class Stage {
     /** How what was there last was played, or would be. */
     public Directions lastDirections() {
         return lastDirections == null ? directions() : lastDirections;
+    }
+
+    /** Tells this onlooker each time the line waits again, on the thread that reads it. */
+    public void tell(Consumer<Scene> onlooker) {
+        onlookers.add(onlooker);
+    }
+
+    void waits(Scene scene) {
+        onlookers.forEach(onlooker -> onlooker.accept(scene));
     }
 
     /** What was shown or played last, the last of several, or null. */

@@ -27,6 +27,11 @@ final class CheckVerb implements Verb {
     }
 
     @Override
+    public boolean readsMusic() {
+        return false;
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part named = sentence.body();
         return new CheckAnswer(named.isEmpty() ? all(sitting.course().library()) : named(named, sitting.folder()));

@@ -26,7 +26,7 @@ final class CompareVerb implements Verb {
                         "compare",
                         Usage.Topic.SOUND,
                         "compare MUSIC vs MUSIC [in KEY] " + Wishes.FORM + " " + SoundFiles.FORM
-                                + ", or compare this, a or b",
+                                + ", or compare this, first or second",
                         "hear two versions, equally loud, and what differs; this means the last, plain and improved",
                         EXAMPLE,
                         "compare IV I V I vs IV I bVI I in D as broken at 72",
@@ -45,8 +45,8 @@ final class CompareVerb implements Verb {
         return switch (sentence.body().text().toLowerCase(Locale.ROOT)) {
             case "this" -> versions(sentence, sitting);
             case "" -> heard(sentence, again(sentence, sitting), sitting);
-            case "a" -> heard(sentence, again(sentence, sitting), 0, sitting);
-            case "b" -> heard(sentence, again(sentence, sitting), 1, sitting);
+            case "first", "a" -> heard(sentence, again(sentence, sitting), 0, sitting);
+            case "second", "b" -> heard(sentence, again(sentence, sitting), 1, sitting);
             default -> throw refused(sentence, "expected vs and what to compare with");
         };
     }
@@ -97,6 +97,6 @@ final class CompareVerb implements Verb {
 
     @Override
     public List<String> candidates(Sitting sitting) {
-        return List.of("this", "a", "b");
+        return List.of("this", "first", "second");
     }
 }

@@ -96,7 +96,7 @@ public final class Sentence {
             int place = 0;
             while (place < text.length()) {
                 int end = endOfWord(place);
-                beginPart(text.substring(place, end), place, end);
+                beginPart(place, end);
                 place = end;
                 while (place < text.length() && Character.isWhitespace(text.charAt(place))) {
                     place++;
@@ -116,13 +116,15 @@ public final class Sentence {
             return end;
         }
 
-        private void beginPart(String word, int place, int end) {
-            if (word.startsWith("--") && word.length() > 2) {
-                option(word, place, end);
-            } else if (word.length() <= LONGEST_SMALL_WORD
-                    && smallWords.contains(word.toLowerCase(Locale.ROOT))
-                    && !current.startsWith("--answer")) {
-                open(word.toLowerCase(Locale.ROOT), place, end);
+        private void beginPart(int place, int end) {
+            int length = end - place;
+            if (length > 2 && text.startsWith("--", place)) {
+                option(text.substring(place, end), place, end);
+            } else if (length <= LONGEST_SMALL_WORD) {
+                String word = text.substring(place, end).toLowerCase(Locale.ROOT);
+                if (smallWords.contains(word) && !current.startsWith("--answer")) {
+                    open(word, place, end);
+                }
             }
         }
 

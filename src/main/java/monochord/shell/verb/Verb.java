@@ -12,6 +12,16 @@ public interface Verb {
     /** @throws Unreadable if the sentence cannot be read; its place counts from the sentence's start */
     Answer run(Sentence sentence, Sitting sitting);
 
+    /** Whether note names may stand in its sentences, by the names the learner goes by. */
+    default boolean readsMusic() {
+        return true;
+    }
+
+    /** Whether {@code $name} in its sentence stands for a variable of the cell; not where a person's own words follow. */
+    default boolean takesVariables() {
+        return true;
+    }
+
     /** What can follow the verb, for completion. */
     default List<String> candidates(Sitting sitting) {
         return List.of();

@@ -36,7 +36,8 @@ public final class Verbs {
                 new AskVerb(),
                 new PractiseVerb(),
                 new ReviewVerb(),
-                new ProgressVerb()));
+                new ProgressVerb(),
+                new NotesVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
         verbs.add(new CheckVerb());
         verbs.add(new PresentVerb());

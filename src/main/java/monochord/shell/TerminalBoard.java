@@ -1,0 +1,151 @@
+package monochord.shell;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+import monochord.shell.sitting.Board;
+import org.jline.reader.UserInterruptException;
+import org.jline.terminal.Size;
+import org.jline.utils.AttributedString;
+
+/**
+ * The board of a terminal: a strip under the prompt, words above it, and lines that others enter.
+ *
+ * <p>In plain looks and on terminals that cannot move their cursor nothing is drawn. On a low screen the strip is left out
+ * as well: the line and what is typed come first.
+ */
+final class TerminalBoard implements Board {
+    private static final int NARROWEST = 20;
+    private static final int MOST_LINES = 5;
+    private static final int ROWS_FOR_THE_LINE = 3;
+
+    private final PromptReader reader;
+    private final Supplier<Look> look;
+    private final boolean draws;
+    private final Deque<String> entered = new ArrayDeque<>();
+    private Thread waiting;
+    private String typed = "";
+    private boolean isSeen;
+
+    /**
+     * @param look how things look now, for windows change
+     * @param draws whether the terminal can redraw a strip
+     */
+    TerminalBoard(PromptReader reader, Supplier<Look> look, boolean draws) {
+        this.reader = reader;
+        this.look = look;
+        this.draws = draws;
+    }
+
+    @Override
+    public void show(Function<Look, StyledText> picture) {
+        if (draws) {
+            reader.show(() -> drawn(picture));
+        }
+    }
+
+    private AttributedString drawn(Function<Look, StyledText> picture) {
+        Size size = reader.getTerminal().getSize();
+        Look now = look.get();
+        List<StyledLine> lines = picture.apply(now).lines();
+        boolean fits = size.getColumns() >= NARROWEST
+                && lines.size() <= MOST_LINES
+                && size.getRows() >= lines.size() + ROWS_FOR_THE_LINE;
+        return fits
+                ? AttributedString.fromAnsi(Ansi.of(new StyledText(lines), now).stripTrailing())
+                : AttributedString.EMPTY;
+    }
+
+    @Override
+    public void clear() {
+        if (draws) {
+            reader.show(null);
+        }
+    }
+
+    @Override
+    public void say(Answer answer) {
+        Look now = look.get();
+        reader.printAbove(Ansi.of(answer.text(now), now));
+    }
+
+    @Override
+    public synchronized void enter(String line) {
+        entered.add(line);
+        if (waiting != null && entered.size() == 1) {
+            reader.exchange(line).ifPresent(before -> {
+                typed = before;
+                isSeen = true;
+            });
+            waiting.interrupt();
+        }
+    }
+
+    /**
+     * The next line, typed or entered. What was being typed when another entered a line is there again next time.
+     *
+     * @throws UserInterruptException if the typist breaks off
+     * @throws org.jline.reader.EndOfFileException if there are no more
+     */
+    String readLine(String mark) {
+        if (!begins()) {
+            return enteredLine(mark);
+        }
+        try {
+            String line = reader.readLine(mark, null, (Character) null, kept());
+            return hasExchanged() ? enteredLine(mark) : line;
+        } catch (UserInterruptException broken) {
+            if (!isInterrupted()) {
+                throw broken;
+            }
+        } finally {
+            ends();
+        }
+        return enteredLine(mark);
+    }
+
+    /** Whether a line is to be typed, for nobody has entered one. */
+    private synchronized boolean begins() {
+        waiting = entered.isEmpty() ? Thread.currentThread() : null;
+        return waiting != null;
+    }
+
+    private synchronized String kept() {
+        String before = typed;
+        typed = "";
+        return before;
+    }
+
+    /** Enter may come at the very moment at which another line was put in place of what was typed. */
+    private synchronized boolean hasExchanged() {
+        return isSeen;
+    }
+
+    private synchronized boolean isInterrupted() {
+        return !entered.isEmpty();
+    }
+
+    /** No interrupt of ours reaches further than the reader. */
+    private synchronized void ends() {
+        waiting = null;
+        if (!entered.isEmpty()) {
+            Thread.interrupted();
+        }
+    }
+
+    private synchronized String enteredLine(String mark) {
+        String line = entered.remove();
+        if (!isSeen) {
+            reader.printAbove(mark + line);
+        }
+        isSeen = false;
+        reader.getHistory().add(line);
+        return line;
+    }
+}

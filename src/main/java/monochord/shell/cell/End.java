@@ -1,0 +1,51 @@
+package monochord.shell.cell;
+
+import monochord.shell.answer.Answer;
+import monochord.shell.cell.far.Limits;
+
+/** How a run of a cell ended. */
+enum End {
+    GOOD("", Answer.DONE, false),
+    /** Refused by the compiler; the cell has said why. */
+    REFUSED("", Answer.UNREADABLE, false),
+    STOPPED("Stopped.", Answer.NO, false),
+    TOO_LONG("Stopped, for it took longer than a cell may take.", Answer.FAILED, false),
+    UNSTOPPABLE("This cell would not stop, so its Java was ended.", Answer.FAILED, true),
+    OUT_OF_MEMORY("This cell used up all its memory (256 MB), and its Java has ended.", Answer.FAILED, true),
+    CROWDED("This cell started more threads than a cell may have, so its Java was ended.", Answer.FAILED, true),
+    LEFT("This cell told Java to end. It did; the line goes on.", Answer.FAILED, true),
+    LOST("The cell's Java has ended, and nobody knows why.", Answer.FAILED, true);
+
+    private final String words;
+    private final int status;
+    private final boolean fatal;
+
+    End(String words, int status, boolean fatal) {
+        this.words = words;
+        this.status = status;
+        this.fatal = fatal;
+    }
+
+    /** What the exit status of the cell's JVM says, when it ended without a word. */
+    static End byExit(int exit) {
+        return switch (exit) {
+            case Limits.OUT_OF_MEMORY -> OUT_OF_MEMORY;
+            case Limits.TOO_MANY_THREADS -> CROWDED;
+            default -> LOST;
+        };
+    }
+
+    /** Nothing where the cell itself has said what there is to say. */
+    String words() {
+        return words;
+    }
+
+    int status() {
+        return status;
+    }
+
+    /** Whether the JVM is of no use any more. */
+    boolean isFatal() {
+        return fatal;
+    }
+}

@@ -1,0 +1,124 @@
+package monochord.shell.cell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.Borrowing;
+import monochord.harmony.Borrowing.Borrowed;
+import monochord.harmony.Music;
+import monochord.harmony.MusicText;
+import monochord.harmony.Progression;
+import monochord.harmony.voicing.Reach;
+import monochord.harmony.voicing.Search;
+import monochord.harmony.voicing.Style;
+import monochord.harmony.voicing.Task;
+import monochord.harmony.voicing.Unvoiced;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.BorrowAnswer;
+import monochord.shell.answer.BorrowedAnswer;
+import monochord.shell.answer.KeyAnswer;
+import monochord.shell.answer.MusicAnswer;
+import monochord.shell.answer.VoiceAnswer;
+import monochord.shell.cell.wire.Told;
+import monochord.shell.cell.wire.Told.Shape;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.Pitch;
+import monochord.theory.Unreadable;
+
+/**
+ * Reads a value that a cell has put into words. The text is read by the same readers as whatever is typed; what they do
+ * not take is no music, whatever the cell says.
+ *
+ * @param here the key of the line
+ */
+record Shown(Told told, Key here) {
+    private static final int MOST_CHORDS = 64;
+    private static final int LONGEST = 4000;
+
+    /** How the verbs show it, or nothing where it is no music. */
+    Optional<Answer> answer() {
+        try {
+            return told.part(0).length() > LONGEST ? Optional.empty() : Optional.ofNullable(read());
+        } catch (Unreadable | Unvoiced | IllegalArgumentException none) {
+            return Optional.empty();
+        }
+    }
+
+    private Answer read() {
+        return switch (told.shape()) {
+            case PLAIN -> null;
+            case KEY -> new KeyAnswer(Key.parse(told.part(0)));
+            case BORROWED -> borrowed();
+            case VOICED -> voiced();
+            case CHORD, SCALE, NOTES, PROGRESSION, CHORDS -> MusicAnswer.of(read(told.part(0)), key());
+        };
+    }
+
+    /** What it is to the ear, or nothing. */
+    Optional<Music> music() {
+        try {
+            return told.isMusic() ? Optional.of(heard()) : Optional.empty();
+        } catch (Unreadable none) {
+            return Optional.empty();
+        }
+    }
+
+    private Music heard() {
+        return told.shape() == Shape.KEY
+                ? new Music.OneScale(Key.parse(told.part(0)).scale())
+                : read(told.part(0));
+    }
+
+    /** The key it stands in: its own if it has one. */
+    Key key() {
+        return switch (told.shape()) {
+            case PROGRESSION, BORROWED, VOICED -> Key.parse(told.part(1));
+            case KEY -> Key.parse(told.part(0));
+            default -> here;
+        };
+    }
+
+    private Music read(String text) {
+        return switch (told.shape()) {
+            case CHORD, SCALE, NOTES -> MusicText.read(text, here);
+            case PROGRESSION -> new Music.OneProgression(Progression.parse(better(text), key()));
+            default -> new Music.OneProgression(Progression.parse(text, key()));
+        };
+    }
+
+    private String better(String text) {
+        return told.part(2).isEmpty() ? text : told.part(2);
+    }
+
+    private List<Chord> chords() {
+        String[] symbols = told.part(0).split(" ");
+        if (symbols.length > MOST_CHORDS) {
+            throw new IllegalArgumentException(symbols.length + " chords are more than are drawn");
+        }
+        List<Chord> chords = new ArrayList<>();
+        for (String symbol : symbols) {
+            chords.add(Chord.parse(symbol));
+        }
+        return chords;
+    }
+
+    private Answer borrowed() {
+        List<Borrowed> borrowed =
+                chords().stream().map(chord -> Borrowing.borrowed(chord, key())).toList();
+        return borrowed.size() == 1
+                ? new BorrowedAnswer(key(), borrowed.get(0))
+                : new BorrowAnswer(key(), null, borrowed);
+    }
+
+    /** The search finds the same again, so only the task is told. */
+    private Answer voiced() {
+        List<Optional<Pitch>> tops = new ArrayList<>();
+        for (String top : told.part(4).split(" ")) {
+            tops.add(top.equals("-") ? Optional.empty() : Optional.of(Pitch.parse(top)));
+        }
+        Style style = Style.find(told.part(2)).orElse(Style.CLOSE);
+        Task task = new Task(chords(), key(), style, Reach.parse(told.part(3)), tops);
+        return new VoiceAnswer(Search.best(task, 1), false);
+    }
+}

@@ -1,0 +1,164 @@
+package monochord.shell.cell.far;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.harmony.Borrowing;
+import monochord.harmony.Borrowing.Borrowed;
+import monochord.harmony.MusicText;
+import monochord.harmony.Progression;
+import monochord.harmony.voicing.Search;
+import monochord.harmony.voicing.Style;
+import monochord.harmony.voicing.Task;
+import monochord.harmony.voicing.Way;
+import monochord.shell.cell.wire.Kind;
+import monochord.shell.cell.wire.Told;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Numeral;
+import monochord.theory.Pitch;
+import monochord.theory.Scale;
+import monochord.theory.Unreadable;
+
+/**
+ * The short words of a cell. Each only calls the library; what it gives back is the library's own value, with all that
+ * such a value can do.
+ */
+public final class AtHand {
+    private AtHand() {}
+
+    /** The key of the line. */
+    public static Key key() {
+        return Scene.current().key();
+    }
+
+    /**
+     * {@code key("D")}, {@code key("E minor")}.
+     *
+     * @throws Unreadable if the text is not a key
+     */
+    public static Key key(String text) {
+        return Key.parse(text);
+    }
+
+    /**
+     * {@code chord("Abmaj7")}.
+     *
+     * @throws Unreadable if the text is not a chord symbol
+     */
+    public static Chord chord(String text) {
+        return Chord.parse(text);
+    }
+
+    /**
+     * {@code scale("E harmonic minor")}.
+     *
+     * @throws Unreadable if the text is not a scale
+     */
+    public static Scale scale(String text) {
+        return Scale.parse(text);
+    }
+
+    /**
+     * {@code notes("C E G")}, with commas or without.
+     *
+     * @throws Unreadable if a word of it is not a note name
+     */
+    public static List<NoteName> notes(String text) {
+        return words(text).map(NoteName::parse).toList();
+    }
+
+    /**
+     * {@code pitches("C4 E4 G4")}; C4 is middle C.
+     *
+     * @throws Unreadable if a word of it is not a pitch
+     */
+    public static List<Pitch> pitches(String text) {
+        return words(text).map(Pitch::parse).toList();
+    }
+
+    private static Stream<String> words(String text) {
+        return Arrays.stream(text.strip().split("[\\s,]+"));
+    }
+
+    /**
+     * The chord that a numeral or number is in a key: {@code numeral("bVI", key("D"))}.
+     *
+     * @throws Unreadable if the text is not a numeral
+     */
+    public static Chord numeral(String text, Key key) {
+        return Numeral.parse(text).in(key);
+    }
+
+    /** The numeral of a chord in a key: {@code numeral(chord("Bb"), key("D"))}. */
+    public static Numeral numeral(Chord chord, Key key) {
+        return Numeral.of(chord, key);
+    }
+
+    /** A progression in the key of the line. */
+    public static Progression progression(String text) {
+        return progression(text, key());
+    }
+
+    /**
+     * {@code progression("F C G Ab", key("C"))}; numerals and numbers are read in the key.
+     *
+     * @throws Unreadable if the text is not a progression
+     */
+    public static Progression progression(String text, Key key) {
+        return Progression.parse(text, key);
+    }
+
+    /**
+     * {@code progression("4 1 5 b6", "D")}.
+     *
+     * @throws Unreadable if one of the texts cannot be read
+     */
+    public static Progression progression(String text, String key) {
+        return progression(text, key(key));
+    }
+
+    /** These chords in the key of the line. */
+    public static Progression progression(Collection<Chord> chords) {
+        return Progression.of(List.copyOf(chords), key());
+    }
+
+    /** The voicing for two hands that moves best. */
+    public static Way voice(Progression progression) {
+        return voice(progression, Style.CLOSE);
+    }
+
+    /** {@code voice(verse, Style.SPREAD)}. */
+    public static Way voice(Progression progression, Style style) {
+        return Search.best(Task.of(progression, style));
+    }
+
+    /** The chords that a key can borrow from its parallel modes. */
+    public static List<Borrowed> borrowed(Key key) {
+        return Borrowing.table(key);
+    }
+
+    /** Draws music at the line, at once; text is read in the key of the line. */
+    public static void show(Object music) {
+        Scene.current().send(Kind.SHOW, told(music));
+    }
+
+    /** Plays music when the cell is done, each thing after the one before; text is read in the key of the line. */
+    public static void play(Object music) {
+        Scene.current().send(Kind.PLAY, told(music), "");
+    }
+
+    /** {@code play(verse, 84)}: at so many beats a minute. */
+    public static void play(Object music, int tempo) {
+        Scene.current().send(Kind.PLAY, told(music), Integer.toString(tempo));
+    }
+
+    private static Told told(Object music) {
+        Object value = music instanceof String text ? MusicText.read(text, key()) : music;
+        return Rendering.music(value)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        Limits.cut(Rendering.plain(value)) + " is not music, so it can be neither shown nor played"));
+    }
+}

@@ -1,0 +1,58 @@
+package monochord.shell.cell.far;
+
+import java.io.DataInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.file.Path;
+import org.jline.utils.Signals;
+
+/** Where the cell's JVM starts; the line starts it, see {@code Launch}. */
+public final class Far {
+    /** Bytes of the secret that the line hands over on standard input, and wants to hear on each connection. */
+    public static final int SECRET = 32;
+    /** Said behind the secret on the connection over which the two talk. */
+    public static final int TALK = 'T';
+    /** Said behind the secret on the connection that stops a cell and tells that the line lives. */
+    public static final int CONTROL = 'C';
+
+    private Far() {}
+
+    /**
+     * Connects to the line, and does what it says until it is gone.
+     *
+     * @param arguments the port at which the line listens
+     */
+    public static void main(String[] arguments) throws IOException {
+        int port = Integer.parseInt(arguments[0]);
+        byte[] secret = System.in.readNBytes(SECRET);
+        Socket talk = connect(port, secret, TALK);
+        Socket control = connect(port, secret, CONTROL);
+        Signals.register("INT", () -> {}); // ctrl-C at the line is the line's
+        closeDoors();
+        Post post = new Post(talk.getOutputStream());
+        Workshop workshop = new Workshop(post);
+        Watch.begin(control.getInputStream(), workshop::stop, Path.of(""), post);
+        workshop.serve(new DataInputStream(talk.getInputStream()));
+        Runtime.getRuntime().halt(0);
+    }
+
+    private static Socket connect(int port, byte[] secret, int purpose) throws IOException {
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
+        socket.setTcpNoDelay(true);
+        socket.getOutputStream().write(secret);
+        socket.getOutputStream().write(purpose);
+        return socket;
+    }
+
+    /** Nothing can be read, and no program started: the JDK's own class for that is made to fail for good. */
+    private static void closeDoors() {
+        System.setIn(InputStream.nullInputStream());
+        try {
+            Class.forName("java.lang.ProcessImpl");
+        } catch (ClassNotFoundException | Error closed) {
+            System.clearProperty("jdk.lang.Process.launchMechanism");
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package monochord.shell.cell.far;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import monochord.shell.cell.wire.Kind;
+import monochord.shell.cell.wire.Message;
+
+/** Ends the JVM when the line is gone or the cell grows wild, and hands on the word to stop. */
+final class Watch {
+    private static final int LOOK_MILLIS = 50;
+    private static final int CLEAN_MILLIS = 1000;
+
+    private Watch() {}
+
+    /** @param folder the working folder, to be removed when the line is gone and cannot do it */
+    static void begin(InputStream control, Runnable stop, Path folder, Post post) {
+        Thread exit = new Thread(() -> {
+            post.send(Message.of(Kind.LEAVES));
+            post.flush();
+        });
+        Runtime.getRuntime().addShutdownHook(exit);
+        start("control", () -> listen(control, stop, folder));
+        start("count", Watch::count);
+    }
+
+    private static void start(String name, Runnable task) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MAX_PRIORITY);
+        thread.start();
+    }
+
+    /** Each byte says stop; the end says that the line is gone. */
+    private static void listen(InputStream control, Runnable stop, Path folder) {
+        try {
+            while (control.read() >= 0) {
+                stop.run();
+            }
+        } catch (IOException gone) {
+            // the end, too
+        }
+        start("end", () -> {
+            sleep(CLEAN_MILLIS);
+            Runtime.getRuntime().halt(0);
+        });
+        remove(folder.toAbsolutePath());
+        Runtime.getRuntime().halt(0);
+    }
+
+    private static void remove(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException | RuntimeException left) {
+            // the system clears its temporary folder, too
+        }
+    }
+
+    private static void count() {
+        ThreadGroup all = Thread.currentThread().getThreadGroup();
+        while (all.getParent() != null) {
+            all = all.getParent();
+        }
+        while (all.activeCount() < Limits.THREADS) {
+            sleep(LOOK_MILLIS);
+        }
+        Runtime.getRuntime().halt(Limits.TOO_MANY_THREADS);
+    }
+
+    static void sleep(int millis) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException early) {
+            // then a little earlier
+        }
+    }
+}

@@ -1,0 +1,181 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import monochord.harmony.Music;
+import monochord.lesson.SafeText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Refusal;
+import monochord.theory.Unreadable;
+
+/**
+ * The cells of Java of one sitting: gathers the lines of one until it is complete, runs it, plays what it wants to have
+ * played, and puts its variables into the sentences of verbs.
+ */
+public final class Cells {
+    /** Characters of a cell. */
+    private static final int LONGEST = 10_000;
+
+    private static final int LINES_THAT_LEAVE = 2;
+    /** What the prompt needs to be drawn before anything else is started. */
+    private static final int PROMPT_MILLIS = 60;
+
+    private static final Pattern VARIABLE = Pattern.compile("(?<![\\w$])\\$([A-Za-z_]\\w*)");
+    private static final String EXAMPLE = "var verse = \"F C G Ab\", then play $verse in C";
+
+    private final Sitting sitting;
+    private Cell cell = Cell.none();
+    private boolean gathering;
+    private boolean preparing;
+    private String open = "";
+    private int emptyLines;
+
+    Cells(Sitting sitting) {
+        this.sitting = sitting;
+    }
+
+    /** Runs Java there from now on. */
+    public void take(Cell newCell) {
+        cell = newCell;
+    }
+
+    /** From now on a cell may go over several lines; before, each line is a whole one. */
+    public void gather() {
+        gathering = true;
+    }
+
+    /** Gets ready behind the prompt that is being drawn; more than once does no harm. */
+    public void prepare() {
+        if (!preparing) {
+            preparing = true;
+            Thread thread = new Thread(this::getReady, "cell's start");
+            thread.setDaemon(true);
+            thread.start();
+        }
+    }
+
+    private void getReady() {
+        try {
+            Thread.sleep(PROMPT_MILLIS);
+            cell.ready();
+        } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Whether the next line goes on with a cell. */
+    public boolean isOpen() {
+        return !open.isEmpty();
+    }
+
+    /** Whether the cell has something of this name. */
+    public boolean holds(String name) {
+        return cell.holds(name);
+    }
+
+    /** Whether this can be the beginning of Java, or a whole piece of it. */
+    public boolean reads(String text) {
+        return cell.extent(text) != Cell.Extent.NOT_JAVA;
+    }
+
+    /** Begins a cell, and runs it if it is whole. */
+    public Answer begin(String text) {
+        return gathering && cell.extent(text) == Cell.Extent.PART ? keepOpen(text) : run(text);
+    }
+
+    /** Goes on with the open cell; a second empty line leaves it. */
+    public Answer goOn(String line) {
+        emptyLines = line.isBlank() ? emptyLines + 1 : 0;
+        if (emptyLines == LINES_THAT_LEAVE) {
+            return breakOff();
+        }
+        String text = open + "\n" + line;
+        return cell.extent(text) == Cell.Extent.PART ? keepOpen(text) : run(text);
+    }
+
+    private Answer keepOpen(String text) {
+        if (text.length() > LONGEST) {
+            open = "";
+            return new Refusal("A cell may have " + LONGEST + " characters; this one has more.", LONGEST + 1, "");
+        }
+        open = text;
+        return new Answers(List.of());
+    }
+
+    /** Leaves the open cell. */
+    public Answer breakOff() {
+        String left = open;
+        open = "";
+        emptyLines = 0;
+        return new Refusal(
+                "The cell is left: it was not complete.", left.length() + 1, "To run it, type it again with its end.");
+    }
+
+    private Answer run(String text) {
+        open = "";
+        emptyLines = 0;
+        Outcome outcome = cell.run(text, sitting.key());
+        if (outcome.shown() != null) {
+            sitting.stage().remember(outcome.shown());
+        }
+        return outcome.plays().isEmpty() ? outcome.answer() : Answers.of(outcome.answer(), play(outcome.plays()));
+    }
+
+    private Answer play(List<Outcome.Play> plays) {
+        List<Music> music = plays.stream().map(Outcome.Play::music).toList();
+        int tempo = plays.stream()
+                .mapToInt(Outcome.Play::tempo)
+                .filter(said -> said > 0)
+                .findFirst()
+                .orElse(0);
+        Outcome.Play first = plays.get(0);
+        return tempo > 0 ? InTurn.play(music, first.key(), tempo, sitting) : InTurn.play(music, first.key(), sitting);
+    }
+
+    /**
+     * A sentence with each {@code $name} replaced by what the variable of the cell would be typed as.
+     *
+     * @throws Unreadable if there is no such variable, or no verb could read it
+     */
+    public String filled(String sentence) {
+        Matcher variable = VARIABLE.matcher(sentence);
+        StringBuilder filled = new StringBuilder();
+        while (variable.find()) {
+            String name = variable.group(1);
+            if (!cell.holds(name)) {
+                throw refused(sentence, variable.start(), "the cell has no " + name);
+            }
+            String value = cell.typed(name)
+                    .orElseThrow(() -> refused(
+                            sentence, variable.start(), name + " is no music, text or number that a verb could read"));
+            variable.appendReplacement(filled, Matcher.quoteReplacement(SafeText.oneLine(value)));
+        }
+        return variable.appendTail(filled).toString();
+    }
+
+    private static Unreadable refused(String sentence, int place, String why) {
+        return Unreadable.because(sentence, place, "a sentence", why, EXAMPLE);
+    }
+
+    /** What could stand at the cursor of this line. */
+    public Cell.Completions complete(String line, int cursor) {
+        if (!isOpen()) {
+            return cell.complete(line, cursor);
+        }
+        int before = open.length() + 1;
+        Cell.Completions whole = cell.complete(open + "\n" + line, before + cursor);
+        return new Cell.Completions(Math.max(0, whole.from() - before), whole.texts());
+    }
+
+    /** Stops what runs; from another thread. */
+    public void stop() {
+        cell.stop();
+    }
+
+    /** Ends what there is of it outside this JVM. */
+    public void close() {
+        cell.close();
+    }
+}

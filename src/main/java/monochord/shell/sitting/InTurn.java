@@ -1,0 +1,36 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import monochord.harmony.Music;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.PlayAnswer;
+import monochord.sound.Directions;
+import monochord.theory.Key;
+
+/** Plays one thing, or several one after the other with a breath between, equally loud, to be compared. */
+final class InTurn {
+    private InTurn() {}
+
+    static Answer play(List<Music> music, Key key, Sitting sitting) {
+        return play(music, key, sitting.stage().directions(), sitting);
+    }
+
+    /** @param tempo beats a minute */
+    static Answer play(List<Music> music, Key key, int tempo, Sitting sitting) {
+        return play(music, key, sitting.stage().directions().at(tempo), sitting);
+    }
+
+    private static Answer play(List<Music> music, Key key, Directions directions, Sitting sitting) {
+        List<Take> takes = music.stream().map(one -> Take.of(one, key)).toList();
+        return takes.size() > 1
+                ? Contest.of(takes, directions).listened(sitting)
+                : play(takes.get(0), directions, sitting);
+    }
+
+    private static Answer play(Take take, Directions directions, Sitting sitting) {
+        Stage stage = sitting.stage();
+        stage.remember(take, directions);
+        String remark = stage.ear().play(directions.perform(take.piece(), take.key()));
+        return new PlayAnswer(List.of(take.title()), directions, remark);
+    }
+}

@@ -1,0 +1,27 @@
+package monochord.shell.sitting;
+
+import monochord.page.naming.AsTyped;
+import monochord.practice.Form;
+import monochord.practice.Grade;
+import monochord.practice.Question;
+import monochord.practice.Verdict;
+import monochord.theory.NoteNaming;
+
+/** An answer by the note names a learner goes by. */
+public final class NamedAnswer {
+    private NamedAnswer() {}
+
+    /** The answer as typed and in English; where intervals and steps are asked for, H is a half step and A4 no note. */
+    public static AsTyped answer(String text, Question question, NoteNaming naming) {
+        return AsTyped.of(text, question.form() == Form.INTERVAL ? NoteNaming.ENGLISH : naming);
+    }
+
+    /** The verdict on it; a refusal quotes what was typed. */
+    static Verdict judge(AsTyped answer, Question question) {
+        return quoting(answer, question.judge(answer.english()));
+    }
+
+    static Verdict quoting(AsTyped answer, Verdict verdict) {
+        return verdict.grade() == Grade.UNREADABLE ? verdict.saying(answer.requoted(verdict.message())) : verdict;
+    }
+}

@@ -1,0 +1,79 @@
+package monochord.shell.strip;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import monochord.score.Score;
+import monochord.shell.sitting.Board;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Heard;
+import monochord.shell.sitting.Scene;
+
+/** While music sounds, shows on the board which keys are down, and takes the picture away when it is over. */
+public final class Follower implements Consumer<Scene> {
+    private static final long BETWEEN_LOOKS_MILLIS = 80;
+
+    private final Ear ear;
+    private final Board board;
+    private boolean following;
+    private Score score;
+    private ScoreView view;
+    private ScoreView.Moment shown;
+
+    public Follower(Ear ear, Board board) {
+        this.ear = ear;
+        this.board = board;
+    }
+
+    /** Begins to follow if something sounds. */
+    @Override
+    public synchronized void accept(Scene scene) {
+        if (!following && ear.heard().isPresent()) {
+            following = true;
+            Thread thread = new Thread(this::follow, "follower");
+            thread.setDaemon(true);
+            thread.start();
+        }
+    }
+
+    private void follow() {
+        try {
+            while (goesOn()) {
+                Thread.sleep(BETWEEN_LOOKS_MILLIS);
+            }
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        } finally {
+            stopFollowing();
+        }
+    }
+
+    /** Looks once. */
+    private synchronized boolean goesOn() {
+        Optional<Heard> heard = ear.heard();
+        heard.ifPresent(this::show);
+        following = heard.isPresent();
+        return following;
+    }
+
+    private void show(Heard heard) {
+        Score played = heard.performance().score();
+        if (played != score) {
+            score = played;
+            view = new ScoreView(played);
+            shown = null;
+        }
+        ScoreView.Moment now = view.at(heard.beats());
+        if (!now.equals(shown)) {
+            shown = now;
+            ScoreView seen = view;
+            board.show(look -> seen.picture(now, look));
+        }
+    }
+
+    private synchronized void stopFollowing() {
+        following = false;
+        score = null;
+        shown = null;
+        board.clear();
+    }
+}

@@ -1,0 +1,103 @@
+package monochord.shell.strip;
+
+import java.util.List;
+import monochord.page.Marked;
+import monochord.page.MovingKeyboard;
+import monochord.page.Role;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
+import monochord.score.Caption;
+import monochord.score.Hand;
+import monochord.score.Score;
+import monochord.score.Sounding;
+import monochord.shell.answer.Look;
+import monochord.theory.Beats;
+import monochord.theory.Chord;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/** One score while it sounds: which keys are down at a moment, under which chord, and how that looks. */
+final class ScoreView {
+    private static final int TICKS_PER_BEAT = 480;
+
+    private final List<Sounding> soundings;
+    private final List<Caption> captions;
+    private final MovingKeyboard keyboard;
+
+    /**
+     * What is to be seen at a moment; two moments that look alike are equal.
+     *
+     * @param chord the place of its caption among all, −1 before the first and where there are none
+     */
+    record Moment(List<Sounding> down, int chord) {}
+
+    ScoreView(Score score) {
+        soundings = score.soundings();
+        captions = score.captions();
+        keyboard = new MovingKeyboard(
+                soundings.stream().mapToInt(ScoreView::key).min().orElse(60),
+                soundings.stream().mapToInt(ScoreView::key).max().orElse(72));
+    }
+
+    private static int key(Sounding sounding) {
+        return sounding.pitch().midiNumber();
+    }
+
+    /** @param beats from the beginning of the score */
+    Moment at(double beats) {
+        long now = (long) (beats * TICKS_PER_BEAT);
+        List<Sounding> down = soundings.stream()
+                .filter(sounding -> ticks(sounding.start()) <= now && now < ticks(sounding.end()))
+                .toList();
+        int begun = (int) captions.stream()
+                .filter(caption -> ticks(caption.start()) <= now)
+                .count();
+        return new Moment(down, begun - 1);
+    }
+
+    private static long ticks(Beats beats) {
+        return beats.ticks(TICKS_PER_BEAT);
+    }
+
+    /** Always as many lines in the same look: the chord and its place, where chords are named, and the keyboard. */
+    StyledText picture(Moment moment, Look look) {
+        List<Marked> down = moment.down.stream()
+                .map(sounding -> new Marked(sounding.pitch(), role(sounding.hand())))
+                .toList();
+        StyledText keys = keyboard.draw(down, look.signs(), look.pictureWidth());
+        return captions.isEmpty()
+                ? keys
+                : StyledText.of(caption(moment.chord, look)).plus(keys);
+    }
+
+    private static Role role(Hand hand) {
+        return switch (hand) {
+            case LEFT -> Role.LEFT_HAND;
+            case RIGHT -> Role.RIGHT_HAND;
+            case EITHER, TUNE -> Role.NONE;
+        };
+    }
+
+    private StyledLine caption(int chord, Look look) {
+        if (chord < 0) {
+            return StyledLine.EMPTY;
+        }
+        StyledLine here = StyledLine.of(label(chord, look.signs()), Style.STRONG)
+                .plus("  " + (chord + 1) + " of " + captions.size(), Style.QUIET);
+        if (chord + 1 == captions.size()) {
+            return here;
+        }
+        StyledLine next = here.plus(", then " + label(chord + 1, look.signs()), Style.QUIET);
+        return next.columns() <= look.pictureWidth() ? next : here;
+    }
+
+    private String label(int chord, Signs signs) {
+        String text = captions.get(chord).text();
+        try {
+            return Chord.parse(text).write(signs);
+        } catch (Unreadable word) {
+            return text;
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package monochord.shell.verb;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.NotesCalled;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.NoteNaming;
+import monochord.theory.Unreadable;
+
+/** By what names notes go, from now on. */
+final class NotesVerb implements Verb {
+    private static final String EXAMPLE = "notes german";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "notes",
+                        Usage.Topic.LEARNING,
+                        "notes [english, german or latin]",
+                        "call the notes A B C, A H C or La Si Do",
+                        EXAMPLE,
+                        "notes latin",
+                        "notes")
+                .withSmallWords();
+    }
+
+    @Override
+    public boolean readsMusic() {
+        return false;
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        if (sentence.body().isEmpty()) {
+            return new NotesCalled(sitting.naming(), "");
+        }
+        NoteNaming naming = sentence.body().read(NotesVerb::naming);
+        try {
+            sitting.call(naming);
+            return new NotesCalled(naming, "");
+        } catch (IOException unkept) {
+            return new NotesCalled(naming, "It cannot be kept for the next time: " + unkept.getMessage());
+        }
+    }
+
+    private static NoteNaming naming(String text) {
+        return NoteNaming.of(text)
+                .or(() -> byCountry(text.toLowerCase(Locale.ROOT)))
+                .orElseThrow(() -> Unreadable.because(
+                        text,
+                        0,
+                        "a way to call the notes",
+                        "there are english, german and latin; to name a chord, type name and its notes",
+                        EXAMPLE));
+    }
+
+    private static Optional<NoteNaming> byCountry(String word) {
+        return switch (word) {
+            case "deutsch" -> Optional.of(NoteNaming.GERMAN);
+            case "italian", "french", "spanish", "portuguese", "solfa", "do re mi" -> Optional.of(NoteNaming.LATIN);
+            default -> Optional.empty();
+        };
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return Arrays.stream(NoteNaming.values()).map(NoteNaming::toString).toList();
+    }
+}

@@ -1,0 +1,49 @@
+package monochord.shell;
+
+import java.util.Optional;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Heard;
+import monochord.sound.Performance;
+
+/** An ear without a card: what is played sounds until it is stopped, as far along as the test says. */
+final class SoundingEar implements Ear {
+    private volatile Performance sounding;
+    private volatile double beats;
+    private volatile int stops;
+
+    @Override
+    public String play(Performance performance) {
+        beats = 0;
+        sounding = performance;
+        return "";
+    }
+
+    @Override
+    public Optional<Heard> heard() {
+        Performance now = sounding;
+        return now == null ? Optional.empty() : Optional.of(new Heard(now, beats));
+    }
+
+    void hears(double newBeats) {
+        beats = newBeats;
+    }
+
+    void endsByItself() {
+        sounding = null;
+    }
+
+    int stops() {
+        return stops;
+    }
+
+    @Override
+    public void stop() {
+        sounding = null;
+        stops++;
+    }
+
+    @Override
+    public void listenToTheEnd() {
+        // the test says when it ends
+    }
+}
