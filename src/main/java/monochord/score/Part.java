@@ -47,13 +47,15 @@ public enum Part {
     public Optional<Piece> of(Piece piece) {
         return switch (this) {
             case BOTH_HANDS -> Optional.of(piece);
-            case TUNE ->
-                Optional.of(new Piece(List.of(), piece.line(), piece.metre()))
-                        .filter(found -> piece.line().isPresent());
-            default ->
-                Optional.of(new Piece(piece.grips().stream().map(this::of).toList(), Optional.empty(), piece.metre()))
-                        .filter(found -> found.grips().stream().anyMatch(Part::isPlayed));
+            case TUNE -> piece.line().map(tune -> new Piece(List.of(), Optional.of(tune), piece.metre()));
+            default -> piece.grips().isEmpty() ? Optional.empty() : ofChords(piece);
         };
+    }
+
+    private Optional<Piece> ofChords(Piece piece) {
+        List<Grip> own = piece.grips().stream().map(this::of).toList();
+        return Optional.of(Piece.of(own, piece.metre()))
+                .filter(found -> own.stream().anyMatch(Part::isPlayed));
     }
 
     private static boolean isPlayed(Grip grip) {

@@ -53,9 +53,9 @@ class PieceTest {
 
     @Test
     void aPickUpThatComesAgainFallsIntoTheLastBar() {
-        Score score = over("G4 | C5:3 |", "| C |").as(Pattern.BLOCK, 2);
-        assertEquals("0 G4, 1 C5, 4 G4, 5 C5", notes(score, Hand.TUNE));
-        assertEquals("1 C3, 5 C3", notes(score, Hand.LEFT));
+        Score score = over("G4 | C5:4 | C5:3 |", "| C | C |").as(Pattern.BLOCK, 2);
+        assertEquals("0 G4, 1 C5, 5 C5, 8 G4, 9 C5, 13 C5", notes(score, Hand.TUNE));
+        assertEquals("1 C3, 5 C3, 9 C3, 13 C3", notes(score, Hand.LEFT));
     }
 
     @Test
