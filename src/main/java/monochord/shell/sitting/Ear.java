@@ -2,6 +2,7 @@ package monochord.shell.sitting;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import monochord.sound.Performance;
 
 /** What makes things heard while the prompt stays usable. */
@@ -28,6 +29,11 @@ public interface Ear {
         return Optional.empty();
     }
 
+    /** The same for something that takes a while to make; who keeps still does not ask for it. */
+    default String play(Supplier<Performance> performance) {
+        return play(performance.get());
+    }
+
     /** Silence at once. */
     void stop();
 
@@ -39,6 +45,11 @@ public interface Ear {
         return new Ear() {
             @Override
             public String play(Performance performance) {
+                return "";
+            }
+
+            @Override
+            public String play(Supplier<Performance> performance) {
                 return "";
             }
 

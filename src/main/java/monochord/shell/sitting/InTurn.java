@@ -23,7 +23,7 @@ final class InTurn {
     private static Answer play(List<Music> music, Key key, Directions directions, Sitting sitting) {
         List<Take> takes = music.stream().map(one -> Take.of(one, key)).toList();
         return takes.size() > 1
-                ? Contest.of(takes, directions).listened(sitting)
+                ? new Contest(takes, directions).listened(sitting)
                 : play(takes.get(0), directions, sitting);
     }
 

@@ -69,7 +69,7 @@ final class CompareVerb implements Verb {
     private static Contest contest(Sentence sentence, List<Take> takes, Directions usual) {
         Directions directions = Wishes.of(sentence, usual);
         takes.forEach(take -> PlayVerb.within(sentence.whole(), take.piece(), directions));
-        return Contest.of(takes, directions);
+        return new Contest(takes, directions);
     }
 
     private static Answer versions(Sentence sentence, Sitting sitting) {
@@ -91,7 +91,7 @@ final class CompareVerb implements Verb {
     }
 
     private static Answer heard(Sentence sentence, Contest contest, int side, Sitting sitting) {
-        return SoundFiles.written(sentence, () -> contest.comparison().sides().get(side), sitting)
+        return SoundFiles.written(sentence, () -> contest.performance(side), sitting)
                 .orElseGet(() -> contest.heard(side, sitting));
     }
 

@@ -117,7 +117,7 @@ final class PlayVerb implements Verb {
     }
 
     private static Answer again(Sentence sentence, Contest contest, Directions directions, Sitting sitting) {
-        Contest now = directions.equals(contest.directions()) ? contest : Contest.of(contest.takes(), directions);
+        Contest now = directions.equals(contest.directions()) ? contest : new Contest(contest.takes(), directions);
         return SoundFiles.written(sentence, now::performance, sitting).orElseGet(() -> now.listened(sitting));
     }
 
