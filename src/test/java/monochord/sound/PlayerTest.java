@@ -111,8 +111,7 @@ class PlayerTest {
         for (double onset : new double[] {0, 1.5, 7 / 3.0}) {
             double before = onset == 0 ? 0 : Spectrum.loudest(heard(onset - 0.02, onset - 0.002));
             double after = Spectrum.loudest(heard(onset, onset + 0.015));
-            assertTrue(
-                    after > 50 && after > 4 * before, () -> before + " before " + onset + " s, " + after + " after");
+            assertTrue(after > 50 && after > 4 * before, () -> before + " before " + onset + " s, " + after + " after");
         }
     }
 

@@ -36,7 +36,7 @@ public final class Telling {
     public List<String> differences() {
         List<String> said = new ArrayList<>();
         chords(said);
-        list("In the tune: ", contrast.notes(), Telling::sign, "note", said);
+        list(contrast.isChordByChord() ? "In the tune: " : "Changed: ", contrast.notes(), Telling::sign, "note", said);
         if (said.isEmpty() && !contrast.isChordByChord()) {
             tones(said);
         }

@@ -24,13 +24,21 @@ public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int 
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
         text.line(side("First ", titles.get(0), contrast.first()));
-        text.line(side("then ", titles.get(1), contrast.second()));
+        text.line(side("Then ", titles.get(1), contrast.second()));
         new Telling(contrast).differences().forEach(text::line);
+        if (changes()) {
+            text.line("Agree a changed chord with the band first.", Style.QUIET);
+        }
         text.line(advice, Style.QUIET);
         if (!remark.isEmpty()) {
             text.line(remark, Style.QUIET);
         }
         return text.build().in(look.signs()).wrapped(look.width());
+    }
+
+    private boolean changes() {
+        return contrast.first().chords().size() > 1
+                && !contrast.first().chords().equals(contrast.second().chords());
     }
 
     private static String side(String name, Title title, Side side) {
