@@ -72,7 +72,7 @@ final class Asking {
         try {
             return ask.subject() == null
                     ? ask.skill().question(key, random.nextLong())
-                    : ask.skill().question(key, ask.subject());
+                    : ask.skill().question(key, ask.subject(), random.nextLong());
         } catch (Unreadable nothingToAsk) {
             return null;
         }

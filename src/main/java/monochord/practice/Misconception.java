@@ -50,6 +50,19 @@ public enum Misconception {
     DIRECTION_ONLY("The same way is not yet parallel: the interval has to keep its number too."),
     HALF_STEPS_COUNTED("Parallel goes by letters: a major third and a minor third are both thirds."),
     KEY_FOR_CHORD("That a note belongs to the key does not yet make it fit the chord under it."),
+    TURNED_OVER("The same two notes the other way up are another interval: find the lower one first, then the upper."),
+    OCTAVE_OFF("Bring both notes into your own octave and name what is left; then count the octaves."),
+    SIZE_MISHEARD(
+            "Neighbours among the intervals lie a half step apart: sing the wider and the narrower, and compare."),
+    STEPS_MISCOUNTED("Sing up the scale from the lower note, counting it as 1, until you meet the upper one."),
+    THIRD_MISHEARD("Sing the root, then the third above it: four half steps are bright, three are dark."),
+    FIFTH_MISHEARD("Sing root and fifth alone: a perfect fifth rests, one that is narrowed or widened does not."),
+    NEIGHBOUR_FOR_BORROWED(
+            "Sing the key's own note where the bass steps: a borrowed chord has it, or its third, lowered."),
+    TONES_SHARED("Two chords that share two tones sound alike from above: follow the bass, it tells them apart."),
+    BASS_WITHOUT_QUALITY(
+            "The bass gives the degree; then sing up to the third, and hear whether it is bright or dark."),
+    QUALITY_WITHOUT_BASS("The light of a chord does not say where it stands: sing the bass and count from the tonic."),
     WRONG_KEY("Say the key first, then count from its tonic.");
 
     private final String rule;

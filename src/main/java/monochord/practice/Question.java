@@ -1,6 +1,7 @@
 package monochord.practice;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.theory.Key;
 
 /**
@@ -15,23 +16,31 @@ public final class Question {
     private final String prompt;
     private final Judge judge;
     private final Coaching coaching;
+    private final Listening listening;
 
-    private Question(Topic topic, long seed, Form form, String prompt, Judge judge, Coaching coaching) {
+    private Question(
+            Topic topic, long seed, Form form, String prompt, Judge judge, Coaching coaching, Listening listening) {
         this.topic = topic;
         this.seed = seed;
         this.form = form;
         this.prompt = prompt;
         this.judge = judge;
         this.coaching = coaching;
+        this.listening = listening;
     }
 
     public static Question of(Topic topic, Form form, String prompt, Judge judge, Coaching coaching) {
-        return new Question(topic, 0, form, prompt, judge, coaching);
+        return new Question(topic, 0, form, prompt, judge, coaching, null);
     }
 
     /** The same question, marked as drawn with this seed. */
     public Question withSeed(long newSeed) {
-        return new Question(topic, newSeed, form, prompt, judge, coaching);
+        return new Question(topic, newSeed, form, prompt, judge, coaching, listening);
+    }
+
+    /** The same question with something to hear, without which it cannot be answered. */
+    public Question byEar(Listening heard) {
+        return new Question(topic, seed, form, prompt, judge, coaching, heard);
     }
 
     public String skillId() {
@@ -58,6 +67,21 @@ public final class Question {
 
     public String prompt() {
         return prompt;
+    }
+
+    /** Whether it is about something to be heard; then neither subject nor picture may be shown before the answer. */
+    public boolean isByEar() {
+        return listening != null;
+    }
+
+    /** What sounds when it is put, if it is a question for the ear. */
+    public Optional<Excerpt> heard() {
+        return Optional.ofNullable(listening).map(listened -> listened.asked().get());
+    }
+
+    /** What an answer would have sounded like, and then what sounded; nothing for an answer that cannot be read. */
+    public Optional<Excerpt> heardBeside(String answer) {
+        return heard().flatMap(asked -> listening.as().apply(answer).map(given -> given.then(asked)));
     }
 
     /** Judges any text whatever; it never throws. */

@@ -28,6 +28,16 @@ public interface Skill {
     Question question(Key key, String subject);
 
     /**
+     * The same where chance decides more than the subject: what is heard of it, how high and how laid out. The same seed
+     * asks the same.
+     *
+     * @throws Unreadable as without a seed
+     */
+    default Question question(Key key, String subject, long seed) {
+        return question(key, subject).withSeed(seed);
+    }
+
+    /**
      * A question on one of the key's subjects; the same seed picks the same one.
      *
      * @throws Unreadable if there is nothing to ask in a key so far out
@@ -39,6 +49,6 @@ public interface Skill {
                     key.toString(), 0, "a key to ask in", id() + " has no question there", "ask " + id() + " in C");
         }
         String subject = subjects.get(new SplittableRandom(seed).nextInt(subjects.size()));
-        return question(key, subject).withSeed(seed);
+        return question(key, subject, seed);
     }
 }

@@ -6,7 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import monochord.harmony.Progression;
 import monochord.theory.Chord;
+import monochord.theory.Interval;
+import monochord.theory.Signs;
 
 /** The same answer in the writings that people use for it. */
 final class Writings {
@@ -16,6 +19,15 @@ final class Writings {
             "diminished", List.of("dim", "°", "o", "diminished chord", "Diminished"),
             "augmented", List.of("aug", "+", "Augmented"));
 
+    private static final Map<String, List<String>> BY_EAR = Map.of(
+            "sus4", List.of("sus", "Sus4", "suspended fourth", "a sus4 chord", "Csus4", "suspended"),
+            "sus2", List.of("suspended second", "Csus2", "a sus2"),
+            "dominant seventh", List.of("7", "dominant", "dom7", "a dominant 7", "seventh chord", "G7", "Dominant 7"),
+            "major seventh", List.of("maj7", "M7", "major 7", "a major seventh chord", "Cmaj7", "Δ7"),
+            "minor seventh", List.of("m7", "min7", "-7", "minor 7", "Cm7"),
+            "half-diminished seventh", List.of("m7b5", "ø", "ø7", "half diminished", "half-diminished", "Cm7b5"),
+            "diminished seventh", List.of("dim7", "°7", "o7", "diminished 7", "Cdim7"));
+
     private Writings() {}
 
     static Set<String> of(Question question) {
@@ -24,11 +36,12 @@ final class Writings {
         switch (question.form()) {
             case NOTES -> notes(writings, expected);
             case CHORD -> chordOrSlashChord(writings, Chord.parse(expected));
-            case QUALITY -> writings.addAll(QUALITIES.get(expected));
+            case QUALITY ->
+                writings.addAll(QUALITIES.containsKey(expected) ? QUALITIES.get(expected) : BY_EAR.get(expected));
             case SIGNATURE -> signature(writings, question, expected);
             case CHOICE -> choice(writings, question, expected);
-            case PROGRESSION, NUMBER -> row(writings, expected);
-            case INTERVAL -> steps(writings, expected);
+            case PROGRESSION, NUMBER -> rows(writings, question, expected);
+            case INTERVAL -> stepsOrInterval(writings, question, expected);
             default -> {}
         }
         return writings;
@@ -149,6 +162,45 @@ final class Writings {
                 kind, "the " + kind + " scale", "parallel " + kind, expected + " scale", expected.toLowerCase()));
         if (kind.equals("minor")) {
             writings.addAll(List.of("the parallel minor", "natural minor", "aeolian", expected.replace(" minor", "m")));
+        }
+    }
+
+    private static void rows(Set<String> writings, Question question, String expected) {
+        row(writings, expected);
+        if (question.skillId().equals("ear-progression")) {
+            Progression heard = Progression.parse(expected, question.key());
+            row(writings, heard.symbols(Signs.ASCII));
+            row(writings, heard.numbers(Signs.ASCII));
+            writings.add(heard.symbols(Signs.MUSIC));
+            writings.add(heard.numerals(Signs.MUSIC));
+            writings.add(heard.numbers(Signs.MUSIC));
+            writings.add((question.key().isMinor() ? "i " : "I ") + expected);
+        }
+    }
+
+    private static void stepsOrInterval(Set<String> writings, Question question, String expected) {
+        if (question.skillId().equals("ear-interval")) {
+            interval(writings, expected);
+        } else {
+            steps(writings, expected);
+        }
+    }
+
+    /** As people say it: in signs, in words, with a figure. */
+    private static void interval(Set<String> writings, String expected) {
+        if (expected.equals("tritone")) {
+            writings.addAll(List.of("A4", "d5", "Tritone", "a tritone", "diminished fifth", "augmented 4th"));
+            return;
+        }
+        String words = Interval.parse(expected).inWords();
+        String figure = expected.substring(1);
+        String quality = words.substring(0, words.indexOf(' '));
+        String ending = figure.equals("2") ? "nd" : figure.equals("3") ? "rd" : "th";
+        writings.addAll(List.of(
+                words, "a " + words, "It is a " + words, quality + " " + figure, quality + " " + figure + ending));
+        writings.add(quality.substring(0, 3) + " " + figure + ending);
+        if (quality.equals("perfect")) {
+            writings.add(words.substring(words.indexOf(' ') + 1));
         }
     }
 

@@ -8,6 +8,9 @@ import monochord.practice.skill.chord.AppliedDominant;
 import monochord.practice.skill.chord.Inversion;
 import monochord.practice.skill.chord.SeventhSpelling;
 import monochord.practice.skill.chord.Suspension;
+import monochord.practice.skill.ear.EarInterval;
+import monochord.practice.skill.ear.EarProgression;
+import monochord.practice.skill.ear.EarQuality;
 import monochord.practice.skill.way.NextChord;
 import monochord.practice.skill.way.TransposingChords;
 
@@ -37,7 +40,10 @@ public final class Skills {
             new NextChord(),
             new CommonTones(),
             new OuterMotion(),
-            new Voicings());
+            new Voicings(),
+            new EarInterval(),
+            new EarQuality(),
+            new EarProgression());
 
     private Skills() {}
 

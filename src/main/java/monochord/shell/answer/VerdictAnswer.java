@@ -33,7 +33,7 @@ public record VerdictAnswer(Question question, Verdict verdict, String next) imp
 
     @Override
     public void json(Json json) {
-        AskAnswer.fields(question, json);
+        AskAnswer.fields(question, question.subject(), json);
         json.put("verdict", verdict.grade().toString())
                 .put("misconception", verdict.misconception())
                 .put("message", verdict.message())

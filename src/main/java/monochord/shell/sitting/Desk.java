@@ -62,6 +62,11 @@ public final class Desk {
         return byName;
     }
 
+    /** Whether a question for the ear is open: then no picture may show what sounds. */
+    public boolean isByEar() {
+        return question != null && question.isByEar();
+    }
+
     /** The open question, or null. */
     public Question question() {
         return question;

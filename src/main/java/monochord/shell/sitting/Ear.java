@@ -24,6 +24,16 @@ public interface Ear {
         // most have nothing to tell
     }
 
+    /** The same for what must not be looked at while it sounds: {@link #heard} says nothing about it. */
+    default String playUnseen(Performance performance) {
+        return play(performance);
+    }
+
+    /** Why what was begun last cannot be heard, as a clause; nothing where it sounds. */
+    default Optional<String> silence() {
+        return Optional.empty();
+    }
+
     /** What was begun, while it has neither ended nor been stopped. May be asked from any thread. */
     default Optional<Heard> heard() {
         return Optional.empty();

@@ -13,7 +13,6 @@ import monochord.lesson.Part;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
@@ -188,7 +187,7 @@ final class LessonWalk {
             return false;
         }
         sitting.put(next, lesson.slug());
-        page.add(new AskAnswer(next));
+        page.add(sitting.asked());
         return true;
     }
 }

@@ -23,8 +23,10 @@ public final class LiveEar implements Ear {
     private volatile Consumer<String> listener = line -> {};
     private boolean cautioned;
     private boolean silenceExplained;
+    private String silence;
 
-    private record Begun(Performance performance, Playing playing) {
+    /** @param open whether others may know what it is */
+    private record Begun(Performance performance, Playing playing, boolean open) {
         Heard heard() {
             return new Heard(performance, performance.beatsAfter(playing.secondsHeard()));
         }
@@ -55,9 +57,19 @@ public final class LiveEar implements Ear {
 
     @Override
     public String play(Performance performance) {
+        return begin(performance, true);
+    }
+
+    @Override
+    public String playUnseen(Performance performance) {
+        return begin(performance, false);
+    }
+
+    private String begin(Performance performance, boolean open) {
         Playing playing = player().play(performance);
-        begun = new Begun(performance, playing);
+        begun = new Begun(performance, playing, open);
         Outcome outcome = outcome(playing);
+        silence = outcome.isSilent() ? outcome.reason() : null;
         if (outcome == Outcome.SOUNDING) {
             playing.ended().thenAccept(this::tell);
         }
@@ -104,9 +116,14 @@ public final class LiveEar implements Ear {
     }
 
     @Override
+    public Optional<String> silence() {
+        return Optional.ofNullable(silence);
+    }
+
+    @Override
     public Optional<Heard> heard() {
         return Optional.ofNullable(begun)
-                .filter(last -> !last.playing.ended().isDone())
+                .filter(last -> last.open && !last.playing.ended().isDone())
                 .map(Begun::heard);
     }
 

@@ -3,6 +3,7 @@ package monochord.shell.sitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
@@ -11,7 +12,6 @@ import monochord.page.naming.AsTyped;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
@@ -64,6 +64,11 @@ public final class Presentation {
         return at >= 0 && !isOver() && steps.get(at).question != null && !told;
     }
 
+    /** The question that the room is looking at, if it is one. */
+    public Optional<Question> question() {
+        return at >= 0 && !isOver() ? Optional.ofNullable(steps.get(at).question) : Optional.empty();
+    }
+
     /** Whether a line is meant for it: another key, or an answer that was called out. */
     public boolean takes(String line) {
         return line.toLowerCase(Locale.ROOT).startsWith(IN) || isAsking();
@@ -111,7 +116,9 @@ public final class Presentation {
         called.clear();
         told = false;
         Step step = steps.get(Math.max(0, at));
-        return step.question != null ? new Wide(new AskAnswer(step.question)) : shown(step.part, sitting);
+        return step.question != null
+                ? new Wide(Hearing.put(step.question, sitting.stage().ear()))
+                : shown(step.part, sitting);
     }
 
     private Answer shown(Part part, Sitting sitting) {

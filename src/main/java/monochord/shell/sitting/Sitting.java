@@ -10,6 +10,7 @@ import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
+import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
@@ -175,6 +176,11 @@ public final class Sitting {
         study.ready();
     }
 
+    /** The open question in words, and to the ear if it is one for the ear. */
+    public AskAnswer asked() {
+        return Hearing.put(desk.question(), stage.ear());
+    }
+
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer drill(List<Turn> turns) {
         setAside();
@@ -188,7 +194,7 @@ public final class Sitting {
             return endDrill();
         }
         put(drill.next(seeds), "");
-        return new AskAnswer(desk.question());
+        return asked();
     }
 
     /** Nothing is open any more, for a lesson begins. */
@@ -222,17 +228,25 @@ public final class Sitting {
         if (verdict.grade() != Grade.UNREADABLE) {
             study.keep(desk.lastAttempt());
         }
-        return study.withNotices(answer(question, verdict));
+        return study.withNotices(answer(question, verdict, text.english()));
     }
 
-    private Answer answer(Question question, Verdict verdict) {
+    private Answer answer(Question question, Verdict verdict, String text) {
         if (!verdict.grade().isRight()) {
-            return new VerdictAnswer(question, verdict, "Try again, or: hint, why, tell. Enter leaves it and goes on.");
+            return new VerdictAnswer(question, verdict, next(question, verdict, text));
         }
         note(desk.wasRightAtOnce());
         return drill != null || course.isOpen()
                 ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
                 : new VerdictAnswer(question, verdict, "Enter for another.");
+    }
+
+    /** What can be done after a wrong answer, or one that could not be read. */
+    private String next(Question question, Verdict verdict, String text) {
+        String heard = question.isByEar() && verdict.grade() != Grade.UNREADABLE
+                ? Hearing.beside(question, text, stage.ear()) + "\n"
+                : "";
+        return heard + "Try again, or: hint, why, tell. Enter leaves it and goes on.";
     }
 
     /** Takes the open question off the desk without an answer. */
@@ -287,7 +301,7 @@ public final class Sitting {
 
     private Answer goOnAlone() {
         if (desk.isOpen() && !desk.isTried()) {
-            return new AskAnswer(desk.question());
+            return asked();
         }
         leaveQuestion();
         if (drill != null) {
@@ -307,8 +321,13 @@ public final class Sitting {
     }
 
     private Answer askAgain(Skill skill) {
-        ask(skill, new Turn(skill, key).question(seeds, desk.lastQuestion()));
-        return new AskAnswer(desk.question());
+        Question last = desk.lastQuestion();
+        ask(
+                skill,
+                last.isByEar()
+                        ? new Level(study.knowledge()).another(skill, seeds, last)
+                        : new Turn(skill, key).question(seeds, last));
+        return asked();
     }
 
     /** How a sitting opens, on this day. */

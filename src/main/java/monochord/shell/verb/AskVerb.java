@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.lesson.Nearest;
+import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.VerdictAnswer;
+import monochord.shell.sitting.Hearing;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
@@ -30,7 +33,7 @@ final class AskVerb implements Verb {
                         "ask degree-quality in Eb",
                         "ask transposition of F C G from C to Eb")
                 .withSmallWords("of", "in", "from", "to")
-                .withOptions("seed", "answer");
+                .withOptions("seed", "answer", "wav", "midi");
     }
 
     @Override
@@ -39,10 +42,39 @@ final class AskVerb implements Verb {
         Question question = question(skill, sentence, sitting);
         Optional<Sentence.Part> answer = sentence.option("answer");
         if (answer.isPresent()) {
-            return new VerdictAnswer(question, question.judge(answer.get().text()), "");
+            String text = answer.get().text();
+            Answer verdict = new VerdictAnswer(question, question.judge(text), "");
+            return Recording.isWanted(sentence)
+                    ? Answers.of(verdict, recorded(question.heardBeside(text).or(question::heard), sentence, sitting))
+                    : verdict;
+        }
+        return put(skill, question, sentence, sitting);
+    }
+
+    /** Puts the question, and writes what is to be heard if the sentence wants it, else plays it. */
+    static Answer put(Skill skill, Question question, Sentence sentence, Sitting sitting) {
+        boolean named = sentence.clause("of")
+                .filter(said -> !said.text().contains(" or "))
+                .isPresent();
+        if (Recording.isWanted(sentence)) {
+            Answer written = recorded(question.heard(), sentence, sitting);
+            sitting.ask(skill, question);
+            AskAnswer asked = new AskAnswer(question);
+            return written.status() == Answer.DONE ? Answers.of(named ? asked.named() : asked, written) : written;
         }
         sitting.ask(skill, question);
-        return new AskAnswer(question);
+        return named ? sitting.asked().named() : sitting.asked();
+    }
+
+    /** @throws Unreadable if there is nothing to hear */
+    static Answer recorded(Optional<Excerpt> heard, Sentence sentence, Sitting sitting) {
+        Excerpt excerpt = heard.orElseThrow(() -> Unreadable.because(
+                sentence.whole(),
+                0,
+                "something to hear",
+                "that question has no sound",
+                "hear interval --wav listen.wav"));
+        return Recording.write(sentence, Hearing.of(excerpt), sitting);
     }
 
     /** The skill that is named, else the last one. */
@@ -89,8 +121,7 @@ final class AskVerb implements Verb {
                 sentence.clause("from").map(part -> part.read(Key::parse)).orElseGet(() -> Keys.of(sentence, sitting));
         long seed = seed(sentence, sitting);
         return sentence.clause("of")
-                .map(subject -> subject.read(text -> skill.question(key, text + goal(sentence)))
-                        .withSeed(seed))
+                .map(subject -> subject.read(text -> skill.question(key, text + goal(sentence), seed)))
                 .orElseGet(() -> skill.question(key, seed));
     }
 

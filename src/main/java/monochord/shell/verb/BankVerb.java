@@ -37,7 +37,7 @@ final class BankVerb implements Verb {
         if (said.text().equalsIgnoreCase(OWN)) {
             return settle(Optional.empty(), stage);
         }
-        Path file = SoundFiles.file(said, sitting);
+        Path file = Recording.file(said, sitting);
         try {
             return settle(Optional.of(Bank.read(file)), stage);
         } catch (IOException refused) {

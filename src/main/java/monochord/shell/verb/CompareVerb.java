@@ -25,14 +25,14 @@ final class CompareVerb implements Verb {
         return Usage.of(
                         "compare",
                         Usage.Topic.SOUND,
-                        "compare MUSIC vs MUSIC [in KEY] " + Wishes.FORM + " " + SoundFiles.FORM
+                        "compare MUSIC vs MUSIC [in KEY] " + Wishes.FORM + " " + Recording.FORM
                                 + ", or compare this, first or second",
                         "hear two versions, equally loud, and what differs; this means the last, plain and improved",
                         EXAMPLE,
                         "compare IV I V I vs IV I bVI I in D as broken at 72",
                         "compare C vs Cm7")
                 .withSmallWords(Wishes.and("in", "vs", "versus"))
-                .withOptions(SoundFiles.WAV, SoundFiles.MIDI);
+                .withOptions(Recording.WAV, Recording.MIDI);
     }
 
     @Override
@@ -87,11 +87,11 @@ final class CompareVerb implements Verb {
     }
 
     private static Answer heard(Sentence sentence, Contest contest, Sitting sitting) {
-        return SoundFiles.written(sentence, contest::performance, sitting).orElseGet(() -> contest.heard(sitting));
+        return Recording.written(sentence, contest::performance, sitting).orElseGet(() -> contest.heard(sitting));
     }
 
     private static Answer heard(Sentence sentence, Contest contest, int side, Sitting sitting) {
-        return SoundFiles.written(sentence, () -> contest.performance(side), sitting)
+        return Recording.written(sentence, () -> contest.performance(side), sitting)
                 .orElseGet(() -> contest.heard(side, sitting));
     }
 

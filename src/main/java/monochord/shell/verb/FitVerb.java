@@ -22,12 +22,12 @@ final class FitVerb implements Verb {
         return Usage.of(
                         "fit",
                         Usage.Topic.EXPLORING,
-                        "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET " + SoundFiles.FORM,
+                        "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET " + Recording.FORM,
                         "say what each note of a tune does over its chord, and what would fit",
                         EXAMPLE,
                         "fit G4:2 E4 D4 | C4:4 over bVI | I in D")
                 .withSmallWords("over", "in")
-                .withOptions(Tune.FILE, SoundFiles.WAV, SoundFiles.MIDI);
+                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
     }
 
     @Override
@@ -47,7 +47,7 @@ final class FitVerb implements Verb {
                         EXAMPLE));
         Fit fit = Fit.of(tune.melody(), chords);
         remember(fit, sitting.stage());
-        return SoundFiles.besides(new FitAnswer(fit, tune.remarks()), sentence, sitting);
+        return Recording.besides(new FitAnswer(fit, tune.remarks()), sentence, sitting);
     }
 
     /** The tune over the chords; and where notes clash, the same with what would fit, to be compared. */

@@ -36,7 +36,7 @@ final class PlayVerb implements Verb {
         return Usage.of(
                         "play",
                         Usage.Topic.SOUND,
-                        "play [PART of] MUSIC [over CHORDS] [in KEY] " + Wishes.FORM + " " + SoundFiles.FORM,
+                        "play [PART of] MUSIC [over CHORDS] [in KEY] " + Wishes.FORM + " " + Recording.FORM,
                         "play music, or write it to a file; alone, play the last again",
                         EXAMPLE,
                         "play F C G Ab as broken with electric piano 1",
@@ -45,7 +45,7 @@ final class PlayVerb implements Verb {
                         "play tenor of F C G Ab",
                         "play D harmonic minor --wav scale.wav")
                 .withSmallWords(Wishes.and("in", OVER))
-                .withOptions(SoundFiles.WAV, SoundFiles.MIDI);
+                .withOptions(Recording.WAV, Recording.MIDI);
     }
 
     @Override
@@ -96,6 +96,9 @@ final class PlayVerb implements Verb {
     }
 
     private static Answer again(Sentence sentence, Part part, Sitting sitting) {
+        if (part == Part.BOTH_HANDS && sitting.desk().isByEar()) {
+            return HearVerb.again(sentence, sitting);
+        }
         Stage stage = sitting.stage();
         Take last = stage.last(sitting.key())
                 .filter(found -> sentence.clause(OVER).isEmpty())
@@ -118,7 +121,7 @@ final class PlayVerb implements Verb {
 
     private static Answer again(Sentence sentence, Contest contest, Directions directions, Sitting sitting) {
         Contest now = directions.equals(contest.directions()) ? contest : new Contest(contest.takes(), directions);
-        return SoundFiles.written(sentence, now::performance, sitting).orElseGet(() -> now.listened(sitting));
+        return Recording.written(sentence, now::performance, sitting).orElseGet(() -> now.listened(sitting));
     }
 
     private static Answer sound(Sentence sentence, Take take, Part part, Directions directions, Sitting sitting) {
@@ -127,7 +130,7 @@ final class PlayVerb implements Verb {
                         sentence.whole(), 0, WHAT, "there is no " + part + " in it", "play bass of F C G"));
         within(sentence.whole(), piece, directions);
         sitting.stage().remember(take, directions);
-        return SoundFiles.written(sentence, () -> directions.perform(piece, take.key()), sitting)
+        return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)
                 .orElseGet(() -> new PlayAnswer(
                         List.of(
                                 part == Part.BOTH_HANDS

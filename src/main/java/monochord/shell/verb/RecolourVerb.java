@@ -23,19 +23,19 @@ final class RecolourVerb implements Verb {
         return Usage.of(
                         "recolour",
                         Usage.Topic.EXPLORING,
-                        "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET " + SoundFiles.FORM,
+                        "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET " + Recording.FORM,
                         "propose where a progression could take a colour, and why",
                         "recolour IV I V vi V I in C",
                         "recolour F C G Am in C under A4:2 G4 B4 C5")
                 .withSmallWords("in", "under")
-                .withOptions(Tune.FILE, SoundFiles.WAV, SoundFiles.MIDI);
+                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         try {
             Answer answer = sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
-            return SoundFiles.besides(answer, sentence, sitting);
+            return Recording.besides(answer, sentence, sitting);
         } catch (SheetFault fault) {
             return Saying.failed(fault.getMessage());
         }

@@ -35,6 +35,7 @@ public final class Verbs {
                 new LearnVerb(),
                 new AskVerb(),
                 new PractiseVerb(),
+                new HearVerb(),
                 new ReviewVerb(),
                 new ProgressVerb(),
                 new NotesVerb()));

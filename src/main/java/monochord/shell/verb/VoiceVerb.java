@@ -35,13 +35,13 @@ final class VoiceVerb implements Verb {
                         "voice",
                         Usage.Topic.EXPLORING,
                         "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE] "
-                                + SoundFiles.FORM,
+                                + Recording.FORM,
                         "find the voicing for two hands that moves best, and say why",
                         EXAMPLE,
                         "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10",
                         "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys")
                 .withSmallWords("in", "close", "spread", "shell", "choir", "reach", "melody")
-                .withOptions("keys", SoundFiles.WAV, SoundFiles.MIDI);
+                .withOptions("keys", Recording.WAV, Recording.MIDI);
     }
 
     @Override
@@ -51,7 +51,7 @@ final class VoiceVerb implements Verb {
         Task task = task(sentence, progression);
         List<Way> ways = search(sentence, task);
         remember(ways.get(0), progression, sitting);
-        return SoundFiles.besides(new VoiceAnswer(ways, sentence.has("keys")), sentence, sitting);
+        return Recording.besides(new VoiceAnswer(ways, sentence.has("keys")), sentence, sitting);
     }
 
     private static Task task(Sentence sentence, Progression progression) {

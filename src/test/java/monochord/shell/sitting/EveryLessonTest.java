@@ -91,8 +91,8 @@ class EveryLessonTest {
     }
 
     @Test
-    void thereAreFiftyTwoLessonsAndFifteenKeys() {
-        assertEquals(52, lessons().count());
+    void thereAreSixtyThreeLessonsAndFifteenKeys() {
+        assertEquals(63, lessons().count());
         assertEquals(15, Key.majorKeys().size());
     }
 

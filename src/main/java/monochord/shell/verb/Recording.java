@@ -20,16 +20,25 @@ import monochord.sound.WavFile;
 import monochord.theory.Unreadable;
 
 /** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
-final class SoundFiles {
+final class Recording {
     static final String WAV = "wav";
     static final String MIDI = "midi";
     static final String FORM = "[--wav FILE] [--midi FILE]";
 
-    private SoundFiles() {}
+    private Recording() {}
+
+    static boolean isWanted(Sentence sentence) {
+        return sentence.has(WAV) || sentence.has(MIDI);
+    }
+
+    /** What came of writing to the files that are named. */
+    static Answer write(Sentence sentence, Performance performance, Sitting sitting) {
+        return written(sentence, () -> performance, sitting).orElseThrow();
+    }
 
     /** What came of writing, or nothing if no file is asked for. */
     static Optional<Answer> written(Sentence sentence, Supplier<Performance> sounding, Sitting sitting) {
-        if (!sentence.has(WAV) && !sentence.has(MIDI)) {
+        if (!isWanted(sentence)) {
             return Optional.empty();
         }
         List<String> written = new ArrayList<>();

@@ -1,0 +1,39 @@
+package monochord.practice.answer;
+
+import java.util.Optional;
+import monochord.practice.Grade;
+import monochord.practice.Misconception;
+import monochord.theory.Unreadable;
+
+/**
+ * How one kind of answer about something heard is read, compared and put into words.
+ *
+ * @param <A> the kind of answer, as music
+ */
+public interface Sense<A> {
+    /** @throws Unreadable if the text is not an answer of this kind */
+    A read(String text);
+
+    /** In ASCII, in its customary form. */
+    String write(A answer);
+
+    boolean same(A one, A other);
+
+    /** Whether an answer that is not the expected one sounds exactly like it. */
+    boolean soundsRight(A given);
+
+    /** What is said to the expected answer. */
+    String yes();
+
+    /** What is said to another name for the same sound. */
+    String otherName(A given);
+
+    /** What was heard, what it was, and what the difference sounds like. */
+    String contrast(A given);
+
+    /** How far off a wrong answer is. */
+    Grade grade(A given);
+
+    /** The wrong procedure that leads to this wrong answer, if one is known. */
+    Optional<Misconception> misconception(A given);
+}

@@ -1,0 +1,91 @@
+package monochord.practice.skill.ear;
+
+import static monochord.practice.Misconception.EXTRA_NOTE;
+import static monochord.practice.Misconception.FIFTH_MISHEARD;
+import static monochord.practice.Misconception.MISSING_NOTE;
+import static monochord.practice.Misconception.THIRD_KEPT;
+import static monochord.practice.Misconception.THIRD_MISHEARD;
+import static monochord.practice.Misconception.WRONG_SEVENTH;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import monochord.practice.Misconception;
+import monochord.practice.answer.Say;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.NoteName;
+
+/** What tells two kinds of chord on one root apart. */
+record KindDifference(Chord wanted, Chord given) {
+    static KindDifference of(Chord wanted, ChordKind given) {
+        return new KindDifference(wanted, new Chord(wanted.root(), given));
+    }
+
+    /** The tone by which the second was heard for the first, if it is one alone. */
+    Optional<Misconception> misconception() {
+        if (due().size() > 1 || heard().size() > 1) {
+            return Optional.empty();
+        }
+        boolean third = isSame(3);
+        boolean fifth = isSame(5);
+        boolean seventh = isSame(7);
+        if (third && fifth && !seventh) {
+            boolean both = has(wanted, 7) && has(given, 7);
+            return Optional.of(both ? WRONG_SEVENTH : has(wanted, 7) ? MISSING_NOTE : EXTRA_NOTE);
+        } else if (!third && fifth && seventh) {
+            return Optional.of(has(wanted, 3) ? THIRD_MISHEARD : THIRD_KEPT);
+        }
+        return third && seventh && !fifth ? Optional.of(FIFTH_MISHEARD) : Optional.empty();
+    }
+
+    private boolean isSame(int number) {
+        return wanted.kind().interval(number).equals(given.kind().interval(number));
+    }
+
+    private static boolean has(Chord chord, int number) {
+        return chord.kind().interval(number).isPresent();
+    }
+
+    /** Which tones differ, seen from the second: {@code Yours has F♯ where it has F, a half step lower.} */
+    String inWords() {
+        List<NoteName> due = due();
+        List<NoteName> heard = heard();
+        List<String> said = new ArrayList<>();
+        int pairs = Math.min(due.size(), heard.size());
+        if (pairs == 1 && due.size() == heard.size()) {
+            said.add(changed(heard.get(0), due.get(0)));
+        } else if (pairs > 0) {
+            said.add("has " + Say.list(heard.subList(0, pairs)) + " for " + Say.list(due.subList(0, pairs)));
+        }
+        if (due.size() > pairs) {
+            said.add("lacks " + Say.list(due.subList(pairs, due.size())));
+        }
+        if (heard.size() > pairs) {
+            said.add("adds " + Say.list(heard.subList(pairs, heard.size())));
+        }
+        return "Yours " + Say.words(said) + ".";
+    }
+
+    private List<NoteName> due() {
+        return without(wanted.tones(), given.tones());
+    }
+
+    private List<NoteName> heard() {
+        return without(given.tones(), wanted.tones());
+    }
+
+    private static List<NoteName> without(List<NoteName> tones, List<NoteName> others) {
+        return tones.stream().filter(tone -> !others.contains(tone)).toList();
+    }
+
+    private String changed(NoteName heard, NoteName due) {
+        int lower = half(heard) - half(due);
+        return "has " + Say.note(heard) + " where it has " + Say.note(due) + ", " + Say.halfSteps(Math.abs(lower))
+                + (lower > 0 ? " lower" : " higher");
+    }
+
+    private int half(NoteName tone) {
+        return wanted.root().to(tone).withinOctave().semitones();
+    }
+}

@@ -1,0 +1,159 @@
+package monochord.practice.skill.ear;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import monochord.practice.Grade;
+import monochord.practice.Misconception;
+import monochord.practice.answer.Say;
+import monochord.practice.answer.Sense;
+import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.ProgressionReading;
+import monochord.theory.Chord;
+import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+import monochord.theory.Unreadable;
+
+/** A row of chords that was heard, answered in numbers, numerals or names; inversions are left open. */
+final class RowSense implements Sense<List<Chord>> {
+    private static final String WHAT = "a row of chords";
+    private static final Pattern NAMES = Pattern.compile("[\\s|]*[A-G].*");
+
+    private final RowSubject about;
+    private final List<Chord> wanted;
+    private final Key key;
+
+    RowSense(RowSubject about) {
+        this.about = about;
+        this.wanted = about.chords();
+        this.key = about.key();
+    }
+
+    @Override
+    public List<Chord> read(String text) {
+        String example = about.toString().startsWith("I ") ? "vi IV I V" : "I IV V I";
+        String plain = AnswerText.plain(text, WHAT, example);
+        List<Chord> read = NAMES.matcher(plain).matches()
+                ? ProgressionReading.symbols(plain, example)
+                : ProgressionReading.numbers(plain, key, example);
+        List<Chord> given = read.stream()
+                .map(chord -> new Chord(chord.root(), chord.kind()))
+                .toList();
+        boolean withTonic =
+                given.size() == wanted.size() + 1 && given.get(0).root().equals(key.tonic());
+        List<Chord> row = withTonic ? given.subList(1, given.size()) : given;
+        if (row.size() != wanted.size()) {
+            throw Unreadable.because(
+                    text,
+                    0,
+                    WHAT,
+                    Say.count(wanted.size()) + " sounded behind the tonic, and here "
+                            + (row.size() == 1 ? "is one" : "are " + Say.count(row.size())),
+                    example);
+        }
+        return row;
+    }
+
+    @Override
+    public String write(List<Chord> answer) {
+        return about.with(answer).toString();
+    }
+
+    @Override
+    public boolean same(List<Chord> one, List<Chord> other) {
+        return one.equals(other);
+    }
+
+    @Override
+    public boolean soundsRight(List<Chord> given) {
+        return IntStream.range(0, wanted.size()).allMatch(i -> given.get(i).soundsLike(wanted.get(i)));
+    }
+
+    @Override
+    public String yes() {
+        return "Yes: " + row() + ", that is " + names(wanted) + ".";
+    }
+
+    private String row() {
+        return about.numerals(Signs.MUSIC);
+    }
+
+    private static String names(List<Chord> chords) {
+        return chords.stream().map(Say::chord).collect(Collectors.joining(" "));
+    }
+
+    @Override
+    public String otherName(List<Chord> given) {
+        return "Yes, those are the chords. In " + Say.key(key) + " they are spelled " + names(wanted) + ": " + row()
+                + ".";
+    }
+
+    @Override
+    public String contrast(List<Chord> given) {
+        PlaceDifference first = differences(given).get(0);
+        return other(given) + "Chord " + (place(given) + 1) + ": " + first.names() + ". " + first.inWords()
+                + " All of it: " + row() + ".";
+    }
+
+    private String other(List<Chord> given) {
+        if (isFromRelative(given)) {
+            return "You counted from " + Say.note(key.relative().tonic()) + ", as if that were home; home is "
+                    + Say.note(key.tonic()) + ", which sounded first. ";
+        }
+        int off = differences(given).size();
+        return off == 1 ? "" : capital(Say.count(off)) + " differ. ";
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    private int place(List<Chord> given) {
+        return IntStream.range(0, wanted.size())
+                .filter(i -> !given.get(i).soundsLike(wanted.get(i)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<PlaceDifference> differences(List<Chord> given) {
+        List<PlaceDifference> differences = new ArrayList<>();
+        for (int i = 0; i < wanted.size(); i++) {
+            if (!given.get(i).soundsLike(wanted.get(i))) {
+                differences.add(new PlaceDifference(wanted.get(i), given.get(i), key));
+            }
+        }
+        return differences;
+    }
+
+    /** What somebody hears who counts from the tonic of the relative key: the same chords, as degrees of this one. */
+    List<Chord> fromRelative() {
+        Interval moved = key.relative().tonic().to(key.tonic());
+        return wanted.stream().map(chord -> chord.plus(moved)).toList();
+    }
+
+    /** What such a one writes down: the relative's own numerals, which say other chords here. */
+    private List<Chord> writtenInRelative() {
+        String numerals = new RowSubject(wanted, key.relative()).toString();
+        return ProgressionReading.numbers(numerals, key, "I IV V I");
+    }
+
+    private boolean isFromRelative(List<Chord> given) {
+        return given.equals(fromRelative()) || given.equals(writtenInRelative());
+    }
+
+    @Override
+    public Grade grade(List<Chord> given) {
+        return differences(given).size() == 1 && wanted.size() > 2 ? Grade.NEARLY : Grade.WRONG;
+    }
+
+    @Override
+    public Optional<Misconception> misconception(List<Chord> given) {
+        return isFromRelative(given)
+                ? Optional.of(Misconception.WRONG_KEY)
+                : differences(given).get(0).misconception();
+    }
+}

@@ -1,0 +1,80 @@
+package monochord.practice.skill.ear;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import monochord.harmony.voicing.Search;
+import monochord.harmony.voicing.Style;
+import monochord.harmony.voicing.Task;
+import monochord.harmony.voicing.Unvoiced;
+import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.Way;
+import monochord.practice.Excerpt;
+import monochord.practice.Excerpt.Moment;
+import monochord.practice.teaching.Own;
+import monochord.theory.Beats;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.Pitch;
+
+/**
+ * How a row of chords is laid out to be heard: smoothly, behind the tonic chord that sets the key.
+ *
+ * @param top what lies highest in the tonic chord, from where all else follows
+ */
+record Voices(Key key, Style style, Pitch top) {
+    private static final Pitch LOWEST_TOP = Pitch.parse("E4");
+    private static final Beats LEAD = Beats.of(3);
+    private static final Beats EACH = Beats.of(2);
+    private static final int WAYS = 40;
+
+    static Voices of(Key key, Chance chance) {
+        Pitch top = Pitch.atOrAbove(chance.of(tonic(key).tones()), LOWEST_TOP);
+        return new Voices(key, chance.of(List.of(Style.CLOSE, Style.CLOSE, Style.SPREAD)), top);
+    }
+
+    private static Chord tonic(Key key) {
+        return Own.triad(1, key);
+    }
+
+    /** @throws Unvoiced if a chord cannot be played by two hands */
+    Excerpt heard(List<Chord> chords) {
+        List<Chord> all = Stream.concat(Stream.of(tonic(key)), chords.stream()).toList();
+        List<Moment> moments = new ArrayList<>();
+        for (Voicing voicing : voiced(all)) {
+            moments.add(new Moment(voicing.pitches(), moments.isEmpty() ? LEAD : EACH));
+        }
+        return new Excerpt(moments.subList(0, 1), moments.subList(1, moments.size()));
+    }
+
+    private List<Voicing> voiced(List<Chord> chords) {
+        List<Optional<Pitch>> tops = new ArrayList<>(Collections.nCopies(chords.size(), Optional.empty()));
+        tops.set(0, Optional.of(top));
+        Task task = Task.of(chords, key, style);
+        try {
+            return whole(task.under(tops));
+        } catch (Unvoiced underThatTop) {
+            return whole(task.in(Style.CLOSE));
+        }
+    }
+
+    /** The smoothest way in which no chord leaves out a tone; the smoothest of all if there is none among the first. */
+    private static List<Voicing> whole(Task task) {
+        List<List<Voicing>> ways =
+                Search.best(task, WAYS).stream().map(Way::voicings).toList();
+        return ways.stream()
+                .filter(way -> IntStream.range(0, way.size())
+                        .allMatch(i -> isWhole(way.get(i), task.chords().get(i))))
+                .findFirst()
+                .orElse(ways.get(0));
+    }
+
+    private static boolean isWhole(Voicing voicing, Chord chord) {
+        return chord.tones().stream()
+                .allMatch(tone -> voicing.pitches().stream()
+                        .anyMatch(pitch -> pitch.name().equals(tone)));
+    }
+}

@@ -1,0 +1,67 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.practice.Excerpt;
+import monochord.practice.Excerpt.Moment;
+import monochord.practice.Question;
+import monochord.score.Hand;
+import monochord.score.Score;
+import monochord.shell.answer.AskAnswer;
+import monochord.sound.Performance;
+import monochord.theory.Pitch;
+
+/** Makes heard what a question for the ear is about. Nothing of it is named, drawn or remembered where it could be read. */
+public final class Hearing {
+    /** From so many keys on, the lowest is the left hand's. */
+    private static final int TWO_HANDS = 4;
+
+    private static final String ELSEWHERE = " hear --wav FILE writes it, to be listened to elsewhere.";
+
+    private Hearing() {}
+
+    /** How it is played: without labels and without a key, for both would tell. */
+    public static Performance of(Excerpt excerpt) {
+        return Performance.of(
+                new Score.InTurn(excerpt.moments().stream().map(Hearing::struck).toList()));
+    }
+
+    private static Score struck(Moment moment) {
+        List<Pitch> keys = moment.pitches();
+        if (keys.isEmpty()) {
+            return Score.rest(moment.beats());
+        }
+        int left = keys.size() < TWO_HANDS ? 0 : 1;
+        Score right =
+                Score.together(keys.subList(left, keys.size()), moment.beats()).by(Hand.RIGHT);
+        return left == 0
+                ? right
+                : Score.together(keys.subList(0, left), moment.beats())
+                        .by(Hand.LEFT)
+                        .with(right);
+    }
+
+    /** Puts the question into words, and plays what is to be heard. */
+    public static AskAnswer put(Question question, Ear ear) {
+        return new AskAnswer(
+                question, question.heard().map(excerpt -> play(excerpt, ear)).orElse(""));
+    }
+
+    /**
+     * Plays what the answer would have sounded like, and then what sounded.
+     *
+     * @return what can be done now
+     */
+    static String beside(Question question, String answer, Ear ear) {
+        Optional<Excerpt> both = question.heardBeside(answer).or(question::heard);
+        String remark = both.map(excerpt -> play(excerpt, ear)).orElse("");
+        return ear.silence().isPresent() ? remark : "Listen: first yours, then what it was. hear plays that again.";
+    }
+
+    private static String play(Excerpt excerpt, Ear ear) {
+        String remark = ear.playUnseen(of(excerpt));
+        return ear.silence()
+                .map(reason -> "No sound: " + reason + "." + ELSEWHERE)
+                .orElse(remark);
+    }
+}
