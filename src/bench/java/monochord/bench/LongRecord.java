@@ -1,78 +1,74 @@
 package monochord.bench;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.List;
 import monochord.practice.Grade;
+import monochord.practice.Question;
+import monochord.practice.Skill;
 import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Due;
+import monochord.practice.skill.Skills;
 import monochord.record.Register;
+import monochord.theory.Key;
 
-/**
- * A record of many attempts: {@code LongRecord make HOME COUNT} makes it, {@code LongRecord due HOME} opens it, says what
- * is due, and how long that took, once in a fresh JVM as a learner's shell does it.
- */
-public final class LongRecord {
-    private static final long BEGIN = 1_700_000_000_000L;
+/** Makes the record of somebody who has practised for years: every skill in some keys, over and over. */
+final class LongRecord {
+    private static final int KEYS = 12;
+    private static final long BEGAN = 1_700_000_000_000L;
+    private static final long APART_MILLIS = 60_000;
 
-    /** Some three years of answers, thirteen skills in fifteen keys, mistakes, hints and second tries among them. */
-    private static final String FILL = """
-            WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < %d)
+    /** All rows again, later by their own length, as often as it takes. */
+    private static final String AGAIN = """
             INSERT INTO attempt
-            SELECT NULL, %d + i * 90000, 1, 100 + i %% 13, 'bVI', 200 + i / 13 %% 15, i, 'Bb D F',
-                   CASE i * 7 %% 10 WHEN 0 THEN 3 WHEN 1 THEN 2 WHEN 2 THEN 1 ELSE 0 END, 1,
-                   2000 + i * 7919 %% 40000, i * 13 %% 9 = 0, i * 11 %% 8 = 0
-            FROM n
+                (time, lesson, skill, subject, key, seed, answer, grade, misconception, millis, hints, tries)
+            WITH RECURSIVE round (number) AS (SELECT 1 UNION ALL SELECT number + 1 FROM round WHERE number < %1$d / %2$d)
+            SELECT time + number * %2$d * %3$d, lesson, skill, subject, key, seed + number, answer,
+                CASE WHEN (id * 7 + number * 13) %% 5 = 0 THEN 3 ELSE grade END,
+                misconception, millis + (id * 31 + number * 17) %% 4000, hints, tries
+            FROM round CROSS JOIN attempt WHERE id <= %2$d ORDER BY number, id LIMIT %1$d - %2$d
             """;
 
     private LongRecord() {}
 
-    /** @param arguments as above */
-    public static void main(String[] arguments) throws SQLException, IOException {
-        Path home = Path.of(arguments[1]);
-        if (arguments[0].equals("make")) {
-            make(home, Integer.parseInt(arguments[2]));
-        } else {
-            due(home);
+    /** @param arguments the folder, and how many attempts */
+    public static void main(String[] arguments) throws SQLException {
+        Path home = Path.of(arguments[0]);
+        int first = firstRound(home);
+        try (Connection record = DriverManager.getConnection("jdbc:sqlite:" + home.resolve("record.db"));
+                Statement statement = record.createStatement()) {
+            statement.execute(AGAIN.formatted(Integer.parseInt(arguments[1]), first, APART_MILLIS));
         }
     }
 
-    private static void make(Path home, int count) throws SQLException, IOException {
-        Files.createDirectories(home);
-        Attempt first = new Attempt(BEGIN, "", "skill", "bVI", "D major", 0, "Bb D F", Grade.RIGHT, "", 4000, 0, 0);
+    private static int firstRound(Path home) {
+        int count = 0;
         try (Register register = new Register(home)) {
-            register.keep(first);
-        }
-        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + home.resolve("record.db"));
-                Statement statement = connection.createStatement()) {
-            for (int i = 0; i < 15; i++) {
-                statement.execute("INSERT INTO word VALUES (" + (100 + i) + ", 'skill " + i + "')");
-                statement.execute("INSERT INTO word VALUES (" + (200 + i) + ", 'key " + i + "')");
+            for (Skill skill : Skills.all()) {
+                for (Key key :
+                        skill.keys().subList(0, Math.min(KEYS, skill.keys().size()))) {
+                    register.keep(attempt(skill.question(key, count), count));
+                    count++;
+                }
             }
-            statement.execute(FILL.formatted(count - 1, BEGIN));
         }
+        return count;
     }
 
-    private static void due(Path home) {
-        long begin = System.nanoTime();
-        try (Register register = new Register(home)) {
-            Due due = Due.at(Long.MAX_VALUE / 2, register.knowledge());
-            long millis = (System.nanoTime() - begin) / 1_000_000;
-            say(millis + " ms to open the record and find " + due.items().size() + " things due");
-            List<String> notices = register.notice();
-            notices.forEach(LongRecord::say);
-        }
-    }
-
-    private static void say(String line) {
-        new PrintStream(new FileOutputStream(FileDescriptor.out), true).println(line);
+    private static Attempt attempt(Question question, int number) {
+        return new Attempt(
+                BEGAN + APART_MILLIS * number,
+                "",
+                question.skillId(),
+                question.subject(),
+                question.key().toString(),
+                number,
+                question.expected(),
+                Grade.RIGHT,
+                "",
+                4000,
+                0,
+                0);
     }
 }

@@ -52,8 +52,12 @@ public final class Borrowing {
         if (isOwn(chord, key)) {
             return List.of();
         }
-        List<Scale> sources = parallels(key);
-        sources.removeIf(scale -> !scale.holds(chord));
+        List<Scale> sources = new ArrayList<>();
+        for (Scale scale : parallels(key)) {
+            if (scale.holds(chord)) {
+                sources.add(scale);
+            }
+        }
         return sources;
     }
 

@@ -45,11 +45,15 @@ public final class MusicText {
         return read.isPresent() ? read.get() : chords(text, key);
     }
 
-    /** Whether there is a word as long as {@code scale} or {@code major}, which few chords have. */
+    /** Whether there is a word as long as {@code scale} or {@code major} with no digit behind it, which few chords have. */
     private static boolean mayNameScale(String text) {
         int run = 0;
-        for (int i = 0; i < text.length() && run < SCALE.length(); i++) {
-            run = Character.isLetter(text.charAt(i)) ? run + 1 : 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (run >= SCALE.length() && !Character.isLetterOrDigit(c)) {
+                return true;
+            }
+            run = Character.isLetter(c) ? run + 1 : 0;
         }
         return run >= SCALE.length();
     }

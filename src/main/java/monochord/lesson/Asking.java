@@ -70,9 +70,10 @@ final class Asking {
     /** Null if the skill has nothing to ask in that key. */
     private Question question(Key key) {
         try {
-            return ask.subject() == null
+            List<String> subjects = ask.subjects();
+            return subjects.isEmpty()
                     ? ask.skill().question(key, random.nextLong())
-                    : ask.skill().question(key, ask.subject(), random.nextLong());
+                    : ask.skill().question(key, subjects.get(drawn.size() % subjects.size()), random.nextLong());
         } catch (Unreadable nothingToAsk) {
             return null;
         }

@@ -15,6 +15,16 @@ public sealed interface Part {
         public Prose {
             blocks = List.copyOf(blocks);
         }
+
+        /** Without the blocks before this one, counted from 0. */
+        public Prose from(int block) {
+            return new Prose(line, blocks.subList(block, blocks.size()));
+        }
+
+        /** The blocks before this one. */
+        public Prose upTo(int block) {
+            return new Prose(line, blocks.subList(0, block));
+        }
     }
 
     /** @param sentence one line as {@link monochord.harmony.MusicText} reads it */
@@ -33,13 +43,18 @@ public sealed interface Part {
     /**
      * Questions on one skill.
      *
-     * @param subject what about, or null to let the skill pick
+     * @param subject what about, several of them parted by semicolons, or null to let the skill pick
      * @param count how many questions, from 1 to 20
      * @param answer what the author wants to have shown as the right answer, or null for the one worked out
      */
     record Ask(int line, Skill skill, String subject, Keys keys, int count, String answer) implements Part {
         /** The highest number of questions one block asks. */
         public static final int MOST = 20;
+
+        /** What is asked about, one after the other and round again; empty where the skill picks. */
+        public List<String> subjects() {
+            return subject == null ? List.of() : List.of(subject.split(" *; *"));
+        }
 
         /**
          * The questions of this block, fewer than {@link #count} only where another would repeat the one before it.

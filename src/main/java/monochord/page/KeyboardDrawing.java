@@ -76,7 +76,7 @@ final class KeyboardDrawing {
     }
 
     private Row names(boolean black) {
-        Row row = new Row();
+        Row row = new Row(true);
         keys.all().filter(key -> Keys.isBlack(key) == black).forEach(key -> row.put(keys.column(key), sign(key)));
         return row;
     }

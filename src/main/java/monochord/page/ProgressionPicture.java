@@ -79,7 +79,7 @@ public final class ProgressionPicture {
         /** Two lines, or none where the names of the white keys do not fit. */
         private List<StyledLine> ruler(Keys placed) {
             Row black = new Row();
-            Row white = new Row();
+            Row white = new Row(true);
             placed.all().forEach(key -> (Keys.isBlack(key) ? black : white).put(placed.column(key), rulerSign(key)));
             int start = placed.margin() - placed.pitch() / 2;
             char string = signs.isAscii() ? '-' : '─';
@@ -102,7 +102,7 @@ public final class ProgressionPicture {
         }
 
         private Optional<StyledLine> line(ChordRow row, Keys placed, int numeralColumns) {
-            Row tones = new Row();
+            Row tones = new Row(true);
             row.marked()
                     .forEach(mark -> tones.put(
                             placed.column(mark.key()),

@@ -10,10 +10,22 @@ import java.util.TreeMap;
  * One row of a picture: signs, each at the column of its key.
  *
  * <p>A sign covers its column. It begins there, or one column before it where it is long or would touch the sign to its
- * right; a very long one such as {@code bass 3} ends there.
+ * right; a very long one such as {@code bass 3} ends there, or stands around it.
  */
 final class Row {
+    private static final int LONG = 5;
+
     private final TreeMap<Integer, Span> at = new TreeMap<>();
+    private final boolean centred;
+
+    Row() {
+        this(false);
+    }
+
+    /** @param centred whether a long sign stands around its column rather than end there */
+    Row(boolean centred) {
+        this.centred = centred;
+    }
 
     Row put(int column, Span span) {
         if (!span.text().isEmpty()) {
@@ -38,8 +50,9 @@ final class Row {
         return Optional.of(placed);
     }
 
-    private static int start(int column, int width) {
-        return width < 3 ? column : width < 5 ? column - 1 : column - width + 1;
+    private int start(int column, int width) {
+        int before = width < 3 ? 0 : width < LONG ? 1 : centred ? width / 2 : width - 1;
+        return column - before;
     }
 
     /** The row as text, from the column {@code from} on, with this sign where nothing stands. */

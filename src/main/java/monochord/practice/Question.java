@@ -104,16 +104,20 @@ public final class Question {
     }
 
     /**
-     * Why a verdict was given: the rule that was broken, if one is known, then the way to the answer. An answer that was
-     * not read gives nothing away.
+     * Why a verdict was given: to a right answer the way to it; to a wrong one the rule that was broken, if one is known,
+     * and the way but for its last step. An answer that was not read gives nothing away.
      */
     public String explain(Verdict verdict) {
         if (verdict.grade() == Grade.UNREADABLE) {
             return verdict.message();
         }
+        if (verdict.grade().isRight()) {
+            return derivation();
+        }
+        String way = hints().get(2);
         return Misconception.find(verdict.misconception())
-                .map(broken -> broken.rule() + " " + derivation())
-                .orElse(derivation());
+                .map(broken -> broken.rule() + " " + way)
+                .orElse(way);
     }
 
     /** What each wrong procedure gives here; one that gives the right answer is left out. */

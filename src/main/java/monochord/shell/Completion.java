@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import monochord.harmony.Instrument;
 import monochord.page.naming.InProse;
+import monochord.shell.sitting.Cell;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Keys;
 import monochord.shell.verb.Verb;
@@ -22,7 +23,8 @@ import org.jline.reader.ParsedLine;
 
 /**
  * Offers verbs at the start of a line, keys behind {@code in from to}, patches behind {@code with}, instruments behind
- * {@code for}, and what each verb takes; word by word, each time what can follow the words before.
+ * {@code for}, and what each verb takes; word by word, each time what can follow the words before. Where a line is or may
+ * become Java, what the cell would take stands beside that; behind {@code $} stand the cell's variables.
  */
 final class Completion implements Completer {
     private final Verbs verbs;
@@ -38,7 +40,38 @@ final class Completion implements Completer {
         List<String> before = line.words().subList(0, line.wordIndex()).stream()
                 .map(word -> word.toLowerCase(Locale.ROOT))
                 .toList();
-        offers(before).distinct().map(Candidate::new).forEach(candidates::add);
+        boolean sentence = !before.isEmpty() && verbs.find(before.get(0)).isPresent();
+        if (!sitting.cells().isOpen()) {
+            offers(before).distinct().map(Candidate::new).forEach(candidates::add);
+        }
+        if (sentence && line.word().startsWith("$")) {
+            sitting.cells().variables().map(name -> new Candidate("$" + name)).forEach(candidates::add);
+        } else if (!sentence && (before.isEmpty() || isJava(line.line()))) {
+            java(line).forEach(candidates::add);
+        }
+    }
+
+    private boolean isJava(String line) {
+        return sitting.cells().isOpen() || JavaText.mayBe(line, sitting.cells()::holds);
+    }
+
+    /** What the cell would take here; without a letter or a point before it that would be nearly everything. */
+    private Stream<Candidate> java(ParsedLine line) {
+        String said = line.word().substring(0, line.wordCursor());
+        if (said.isEmpty() || !Character.isJavaIdentifierPart(said.charAt(said.length() - 1)) && !said.endsWith(".")) {
+            return Stream.empty();
+        }
+        int start = line.cursor() - said.length();
+        Cell.Completions found = sitting.cells().complete(line.line(), line.cursor());
+        int kept = found.from() - start;
+        return kept < 0 || kept > said.length()
+                ? Stream.empty()
+                : found.texts().stream().distinct().map(text -> candidate(said.substring(0, kept), text));
+    }
+
+    /** Shown without what stands before it in the same word; no space goes behind it. */
+    private static Candidate candidate(String before, String text) {
+        return new Candidate(before + text, text, null, null, null, null, false);
     }
 
     private Stream<String> offers(List<String> before) {

@@ -70,6 +70,7 @@ final class JavaText {
 
     /** Whether a line that begins with the word of a verb gives a value to a variable of that name instead. */
     static boolean assigns(String text, String word) {
-        return ASSIGNED.matcher(text.substring(word.length())).find();
+        return text.indexOf('=') >= 0
+                && ASSIGNED.matcher(text.substring(word.length())).find();
     }
 }

@@ -96,7 +96,7 @@ final class Prompt {
         sitting.study().begin();
         sitting.takeSeat();
         sitting.cells().gather();
-        show.accept(rendered(sitting.opening().greeting(), terminal));
+        show.accept(rendered(sitting.opening().greeting(sitting), terminal));
         sitting.stage().ear().warm();
         while (!sitting.hasEnded()) {
             try {

@@ -81,13 +81,23 @@ final class Reading {
         String word = firstWord(text);
         Optional<Verb> verb = verbs.find(word);
         if (verb.isPresent() && !JavaText.assigns(text, word)) {
+            if (!verb.get().isAside()) {
+                giveWay();
+            }
             return run(verb.get(), text.substring(word.length()).strip());
         }
         Optional<Presentation> room = sitting.presentation().filter(open -> open.takes(text));
         if (room.isPresent()) {
             return room.get().take(text, sitting);
         }
-        return sitting.desk().isOpen() ? answer(text, word) : music(text, word);
+        return sitting.welcome()
+                .flatMap(opening -> opening.take(text, sitting))
+                .orElseGet(() -> sitting.desk().isOpen() ? answer(text, word) : music(text, word));
+    }
+
+    /** Whoever knows what to do is asked no more. */
+    private void giveWay() {
+        sitting.welcome().ifPresent(opening -> opening.yield(sitting));
     }
 
     /** What cannot be read as an answer may have been meant for a verb. */
@@ -158,6 +168,7 @@ final class Reading {
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
+            giveWay();
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return isJava(text, word) ? sitting.cells().begin(text) : neither(typed, word, unreadable);
@@ -187,6 +198,7 @@ final class Reading {
             return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
-        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(WHAT_IS_READ));
+        String advice = sitting.course().isOpen() ? "Enter goes on with the lesson. " + WHAT_IS_READ : WHAT_IS_READ;
+        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(advice));
     }
 }

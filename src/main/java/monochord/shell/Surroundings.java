@@ -50,8 +50,15 @@ public record Surroundings(
     /** A new sitting here. */
     Sitting sitting() {
         Settings settings = Settings.in(home());
-        Sitting sitting = new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), settings);
-        sitting.cells().take(new JvmCell(() -> cellLimit(settings)));
+        Sitting sitting = new Sitting(
+                ear,
+                seeds,
+                folder,
+                new Course(lessons, home().resolve("lessons")),
+                clock,
+                keepers.apply(home()),
+                settings);
+        sitting.cells().takeFrom(() -> new JvmCell(() -> cellLimit(settings)));
         return sitting;
     }
 

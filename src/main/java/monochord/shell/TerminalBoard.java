@@ -46,7 +46,16 @@ final class TerminalBoard implements Board {
     @Override
     public void show(Function<Look, StyledText> picture) {
         if (draws) {
-            reader.show(() -> drawn(picture));
+            reader.show(() -> safely(picture));
+        }
+    }
+
+    /** A picture that cannot be drawn is left out: it is drawn in the midst of somebody's typing. */
+    private AttributedString safely(Function<Look, StyledText> picture) {
+        try {
+            return drawn(picture);
+        } catch (RuntimeException fault) {
+            return AttributedString.EMPTY;
         }
     }
 
@@ -58,8 +67,14 @@ final class TerminalBoard implements Board {
                 && lines.size() <= MOST_LINES
                 && size.getRows() >= lines.size() + ROWS_FOR_THE_LINE;
         return fits
-                ? AttributedString.fromAnsi(Ansi.of(new StyledText(lines), now).stripTrailing())
+                ? AttributedString.fromAnsi(
+                        heavy(Ansi.of(new StyledText(lines), now).stripTrailing()))
                 : AttributedString.EMPTY;
+    }
+
+    /** The display turns light rules into letters of another character set, which not every window turns back. */
+    private static String heavy(String drawing) {
+        return drawing.replace('─', '━').replace('┴', '┻');
     }
 
     @Override

@@ -44,8 +44,15 @@ public record Signs(boolean isAscii, NoteNaming naming) {
     public String accidental(int alteration) {
         int size = Math.abs(alteration);
         String one = alteration < 0 ? (isAscii ? "b" : "♭") : isAscii ? "#" : "♯";
-        String two = isAscii ? one + one : alteration < 0 ? "𝄫" : "𝄪";
-        return size == 0 ? "" : size == 1 ? one : (size % 2 == 1 ? one : "") + two.repeat(size / 2);
+        return size == 0
+                ? ""
+                : size == 1
+                        ? one
+                        : (size % 2 == 1 ? one : "") + doubled(alteration).repeat(size / 2);
+    }
+
+    private String doubled(int alteration) {
+        return alteration < 0 ? (isAscii ? "bb" : "𝄫") : isAscii ? "##" : "𝄪";
     }
 
     /** A text with the signs of printed music as ASCII; every other character stays. */

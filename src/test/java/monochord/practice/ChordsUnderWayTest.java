@@ -81,14 +81,14 @@ class ChordsUnderWayTest {
     @Test
     void saysWhyItLeadsOn() {
         assertEquals(
-                "Yes, G, V: the root sinks a half step onto the dominant.",
+                "Yes, G, V. The root sinks a half step onto the dominant.",
                 Asked.verdict("next-chord", "bVI", "C", "G").message());
         assertEquals(
-                "C♯m belongs neither to C major nor to a scale on the same tonic. One way on is B♭: it stays borrowed: the "
-                        + "walk up ♭VI ♭VII I.",
+                "C♯m belongs neither to C major nor to a scale on the same tonic. Ask which of its tones "
+                        + "wants to move, and where its root would fall.",
                 Asked.verdict("next-chord", "bVI", "C", "C#m").message());
         assertTrue(Asked.question("next-chord", "bVI", "C")
                 .derivation()
-                .startsWith("There are several. B♭: it stays borrowed: the walk up ♭VI ♭VII I."));
+                .startsWith("There are several: B♭ (it stays borrowed: the walk up ♭VI ♭VII I), "));
     }
 }

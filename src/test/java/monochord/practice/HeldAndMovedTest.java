@@ -51,22 +51,22 @@ class HeldAndMovedTest {
             common-tones ! F Ab ! A C    ! nearly ! not-lowered       ! Nearly. That is so with Am, the key's own chord. A♭ is A♭ C E♭.
             common-tones ! F Fm ! F A C  ! nearly ! wrong-quality     ! Nearly. That is so with F, the key's own chord. Fm is F A♭ C.
             common-tones ! C Eb ! E G    ! nearly ! not-lowered       ! Nearly. That is so with Em, the key's own chord. E♭ is E♭ G B♭.
-            common-tones ! C Am ! C      ! nearly ! missing-note      ! Nearly. C is right, and there is more. C is C E G, Am is A C E.
-            common-tones ! C Am ! E      ! nearly ! missing-note      ! Nearly. E is right, and there is more. Lay them side by side: C is C E G, Am is A C E.
-            common-tones ! C Am ! none   ! wrong  ! missing-note      ! Lay them side by side: C is C E G, Am is A C E.
+            common-tones ! C Am ! C      ! nearly ! missing-note      ! Nearly. C is right, and there is more. Go on through C note by note.
+            common-tones ! C Am ! E      ! nearly ! missing-note      ! Nearly. E is right, and there is more. Go on through C note by note.
+            common-tones ! C Am ! none   ! wrong  ! missing-note      ! They do share something. Spell C and look for each of its notes in Am.
             common-tones ! G Ab ! G      ! wrong  ! extra-note        ! A♭ has no G: it is A♭ C E♭.
             common-tones ! F Ab ! F C    ! nearly ! extra-note        ! Nearly. A♭ has no F: it is A♭ C E♭.
-            common-tones ! Cm Eb ! D# G  ! nearly ! spelled-by-sound  ! Nearly. The right keys on the piano, under other letters than the chords have them: Cm is C E♭ G, E♭ is E♭ G B♭.
+            common-tones ! Cm Eb ! D# G  ! nearly ! spelled-by-sound  ! Nearly. The right keys on the piano, under other letters than the chords have them. Spell both.
             common-tones ! C Am ! A E C  ! nearly ! extra-note        ! Nearly. C has no A: it is C E G.
             common-tones ! C Am ! E, C   ! right  ! -                 ! Yes: C is C E G, Am is A C E.
             common-tones ! E Ab ! Ab     ! right  ! -                 ! Yes: E is E G♯ B, A♭ is A♭ C E♭.
             common-tones ! G Ab ! nothing ! right ! -                 ! Yes, none: G is G B D, A♭ is A♭ C E♭.
-            motion ! C3 E4 | F3 G4 ! parallel ! nearly ! direction-only     ! Nearly. The same way, yes. The lowest goes up from C3 to F3, the highest goes up from E4 to G4; the interval is a major tenth and then a major ninth: similar.
-            motion ! C3 E4 | D3 F4 ! similar  ! nearly ! half-steps-counted ! Nearly. By half steps it is not the same. The lowest goes up from C3 to D3, the highest goes up from E4 to F4; the interval is a major tenth and then a minor tenth: parallel.
-            motion ! C3 G4 | D3 F4 ! similar  ! wrong  ! wrong-way          ! Look again which way each goes. The lowest goes up from C3 to D3, the highest goes down from G4 to F4: contrary.
-            motion ! C3 G3 E4 C5 | A2 A3 E4 C5 ! still ! wrong ! other-voices ! So move E4–E4 and C5–C5. The outer voices are C3–A2 and C5–C5. The lowest goes down from C3 to A2, the highest stays on C5: oblique.
+            motion ! C3 E4 | F3 G4 ! parallel ! nearly ! direction-only     ! Nearly. The same way, yes. The lowest goes up from C3 to F3, the highest goes up from E4 to G4; the interval is a major tenth and then a major ninth. Do the letters keep their distance?
+            motion ! C3 E4 | D3 F4 ! similar  ! nearly ! half-steps-counted ! Nearly. By half steps it is not the same. The lowest goes up from C3 to D3, the highest goes up from E4 to F4; the interval is a major tenth and then a minor tenth.
+            motion ! C3 G4 | D3 F4 ! similar  ! wrong  ! wrong-way          ! Look again which way each goes. The lowest goes up from C3 to D3.
+            motion ! C3 G3 E4 C5 | A2 A3 E4 C5 ! still ! wrong ! other-voices ! So move E4–E4 and C5–C5. The outer voices are C3–A2 and C5–C5.
             motion ! C3 E4 | C3 G4 ! in oblique motion ! right ! -          ! Yes. The lowest stays on C3, the highest goes up from E4 to G4: oblique.
-            motion ! C3 E4 | C3 G4 ! contrary ! wrong ! -                   ! The lowest stays on C3, the highest goes up from E4 to G4: oblique.
+            motion ! C3 E4 | C3 G4 ! contrary ! wrong ! -                   ! The lowest stays on C3, the highest goes up from E4 to G4.
             motion ! C3 E4 | C3 G4 ! sideways ! unreadable ! -              ! "sideways" is not a kind of motion: say contrary, oblique, similar, parallel or still. Example: contrary.
             """)
     void verdicts(String skill, String subject, String answer, String grade, String misconception, String message) {

@@ -111,24 +111,24 @@ class TypicalMistakesTest {
 
     @ParameterizedTest(name = "{0} of {1} in {2}: {3}")
     @CsvSource(delimiter = '|', textBlock = """
-            borrowed-chord | bVI | A | F A C# | nearly | Nearly. F and A are right. C♯ still belongs to A major and has to become C, for the chord is major on F.
-            borrowed-chord | bVI | Eb | B | nearly | Nearly. The right keys, the wrong letters: here they are C, E and G, so C♭ E♭ G♭. A chart may print B; asked to spell it, keep the letters.
-            borrowed-chord | bVI | C | A C# E | wrong | A has the root where the key has it. Count up C D E F G A: A is the sixth. A half step down, same letter, is A♭.
-            borrowed-chord | iv | C | F | nearly | Nearly. F is the key's own chord there. The root stays; inside the chord A becomes A♭.
-            borrowed-chord | bVI | C | F | wrong | You counted from A, the tonic of the relative. Stay on C: its lowered sixth is A♭.
-            borrowed-chord | bVI | C | Ab C | nearly | Nearly. A♭ and C are right. The fifth is missing: E♭.
-            borrowed-chord | bVI | C | Ab Db Eb | nearly | Nearly. A♭ and E♭ are right. D♭ should be C: A♭ major has its third four half steps above A♭.
-            scale-spelling | major | F | F G A A# C D E | nearly | Nearly. The keys are right, the letters are not. Where you have A♯, the letter B is due: B♭.
-            scale-spelling | harmonic minor | G# | G# A# B C# D# E G | nearly | Nearly. The keys are right, the letters are not. Where you have G, the letter F is due: F𝄪.
-            degree-chord | 3 | D | F A C | wrong | The letters are right, but the signature counts in every chord: F♯ A C♯.
-            degree-chord | 6 | C | Am7 | nearly | Nearly. A C E is all of it. G is one note too many.
-            interval | m3 | C | D# | nearly | Nearly. The right key on the piano, under the wrong letter: some kind of E is due, so E♭.
-            key-signature | major | Eb | Bb Eb | nearly | Nearly. You stopped where the last sign is E♭ itself. The last flat is the fourth degree: A♭. That makes B♭ E♭ A♭.
-            chord-degree | 6 | G | VI | nearly | Nearly. The degree is right. VI would be E; Em is written vi.
-            lowered-degree | b6 | Db | A | nearly | Nearly. The right key on the piano, under the wrong letter: some kind of B is due, so B𝄫. A chart may print A; spelled out, the letter stays.
+            borrowed-chord | bVI | A | F A C# | nearly | Nearly. F and A are right. C♯ still belongs to A major: measure it from the new root.
+            borrowed-chord | bVI | Eb | B | nearly | Nearly. The right keys, the wrong letters. Where you have B, some kind of C is due. A chart may print B; asked to spell it, keep the letters.
+            borrowed-chord | bVI | C | A C# E | wrong | A has the root where the key has it. Count up C D E F G A: A is the sixth. Lowered, it stands a half step down, on the same letter.
+            borrowed-chord | iv | C | F | nearly | Nearly. F is the key's own chord there. The root stays; inside the chord A moves a half step.
+            borrowed-chord | bVI | C | F | wrong | You counted from A, the tonic of the relative. Stay on C and count its lowered sixth.
+            borrowed-chord | bVI | C | Ab C | nearly | Nearly. A♭ and C are right. The fifth is missing.
+            borrowed-chord | bVI | C | Ab Db Eb | nearly | Nearly. A♭ and E♭ are right. D♭ is not: the third lies four half steps above the root.
+            scale-spelling | major | F | F G A A# C D E | nearly | Nearly. The keys are right, the letters are not. Where you have A♯, the letter B is due.
+            scale-spelling | harmonic minor | G# | G# A# B C# D# E G | nearly | Nearly. The keys are right, the letters are not. Where you have G, the letter F is due.
+            degree-chord | 3 | D | F A C | wrong | The letters are right, but the signature counts in every chord, and here it has two sharps.
+            degree-chord | 6 | C | Am7 | nearly | Nearly. The whole chord is there. G is one note too many.
+            interval | m3 | C | D# | nearly | Nearly. The right key on the piano, under the wrong letter: some kind of E is due.
+            key-signature | major | Eb | Bb Eb | nearly | Nearly. You stopped where the last sign is E♭ itself. The last flat is the fourth degree.
+            chord-degree | 6 | G | VI | nearly | Nearly. The degree is right. VI would be E, and here it is Em.
+            lowered-degree | b6 | Db | A | nearly | Nearly. The right key on the piano, under the wrong letter: some kind of B is due. A chart may print A; spelled out, the letter stays.
             borrowed-source | bVI | C | A minor | wrong | A minor is the relative: it has the notes you began with, so there is nothing in it to borrow. The parallel stands on C.
-            progression-in-key | 4 1 5 b6 5 1 | D | G D A Bm A D | nearly | Nearly. The flat in front has been passed over. The sixth of D major is B; the ♭6 stands on B♭.
-            degree-quality | 7 | C | minor | wrong | Every other note of the scale from there: B D F. B to D is a minor third, D to F a minor third, and that is diminished.
+            progression-in-key | 4 1 5 b6 5 1 | D | G D A Bm A D | nearly | Nearly. The flat in front has been passed over. The sixth of D major is B; the ♭6 stands a half step lower.
+            degree-quality | 7 | C | minor | wrong | Every other note of the scale from there: B D F. Which third lies below, which above?
             """)
     void messages(String skill, String subject, String key, String answer, String grade, String message) {
         Verdict verdict = Asked.verdict(skill, subject, key, answer);

@@ -143,7 +143,7 @@ class BoardTest {
             assertTrue(typist.answer().startsWith("A♭"), typist::screen);
             assertTrue(typist.screen().contains("▸ show Ab\n"), typist::screen);
             typist.seesAtThePrompt("half a li");
-            typist.pressOn(Typist.UP);
+            typist.pressOn("\25" + Typist.UP);
             typist.seesAtThePrompt("show Ab");
         }
     }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import monochord.shell.sitting.Ear;
@@ -24,6 +25,8 @@ import monochord.shell.sitting.RecordKeeper;
 record Run(int status, String out, String err) {
     static final Path OUR_LESSONS = Path.of("lessons");
 
+    private static final AtomicInteger HOMES = new AtomicInteger();
+
     /** Everything outside a run: nothing typed, no terminal, seed 7, no sound. */
     record Outside(
             byte[] in,
@@ -34,7 +37,23 @@ record Run(int status, String out, String err) {
             LongSupplier clock,
             Function<Path, Keeper> keepers) {
         Outside() {
-            this(new byte[0], Map.of(), Path.of(""), OUR_LESSONS, Ear.silent(), () -> 0, home -> Keeper.inMemory());
+            this(
+                    new byte[0],
+                    home(nobodys()),
+                    Path.of(""),
+                    OUR_LESSONS,
+                    Ear.silent(),
+                    () -> 0,
+                    home -> Keeper.inMemory());
+        }
+
+        private static Map<String, String> home(Path folder) {
+            return Map.of("MONOCHORD_HOME", folder.toAbsolutePath().toString());
+        }
+
+        /** A folder for this run alone, which is not there yet. */
+        private static Path nobodys() {
+            return Path.of("target", "homes", ProcessHandle.current().pid() + "-" + HOMES.incrementAndGet());
         }
 
         Outside typing(String lines) {
@@ -64,7 +83,7 @@ record Run(int status, String out, String err) {
 
         /** With a record on disk in this folder. */
         Outside atHome(Path home) {
-            return new Outside(in, environment, folder, lessons, ear, clock, any -> new RecordKeeper(home));
+            return new Outside(in, home(home), folder, lessons, ear, clock, any -> new RecordKeeper(home));
         }
 
         Run run(String... arguments) {

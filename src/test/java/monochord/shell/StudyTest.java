@@ -125,10 +125,58 @@ class StudyTest {
         assertTrue(said.get(2).contains("triad"), said.toString());
     }
 
+    private void forget(String... keys) {
+        for (String key : keys) {
+            sitting(0, "ask triad-spelling of major in " + key, "C D E", "tell");
+        }
+    }
+
+    private static List<String> asked(List<String> said) {
+        return said.stream()
+                .filter(line -> line.startsWith("Spell the "))
+                .map(line -> line.replaceFirst("Spell the ([^ ]+) .*", "$1"))
+                .toList();
+    }
+
+    @Test
+    void whatIsMissedInAReviewComesBackOnceAtItsEnd() {
+        forget("D", "E", "A");
+        List<String> said = sitting(1, "review", "C D E", "tell", "tell", "tell", "tell", "tell", "tell", "");
+        List<String> asked = asked(said);
+        assertEquals(6, asked.size(), said.toString());
+        assertEquals(asked.subList(0, 3), asked.subList(3, 6));
+        assertEquals(3, Set.copyOf(asked).size());
+        assertTrue(said.contains("Three questions, none right at the first try."), said.toString());
+        assertTrue(said.stream().anyMatch(line -> line.startsWith("To go over: triad-spelling in ")), said.toString());
+    }
+
+    @Test
+    void whatIsRightWhenItComesBackNeedsNoGoingOver() {
+        forget("D");
+        List<String> said = sitting(1, "review", "tell", "Ab C Eb");
+        assertEquals(List.of("D", "A♭"), asked(said), said.toString());
+        assertTrue(said.contains("One question, none right at the first try, one when it came back."), said.toString());
+        assertTrue(said.contains("Nothing to go over; progress shows where you stand."), said.toString());
+    }
+
+    @Test
+    void aReviewEndsWhenItsMinutesAreOver() {
+        forget("D", "E", "A");
+        long[] time = {NOON + DAY};
+        List<String> said = new Run.Outside()
+                .atHome(home)
+                .at(() -> time[0] += 20_000)
+                .typing("review 1\ntell\ntell\ntell\ntell\ntell\nquit\n")
+                .run()
+                .lines();
+        assertTrue(asked(said).size() < 3, said.toString());
+        assertTrue(said.stream().anyMatch(line -> line.contains(" right at the first try")), said.toString());
+    }
+
     @Test
     void enterBringsBackWhatIsDueAndThenTheLesson() {
         sitting(0, "ask triad-spelling of major in D", "D F A", "D F# A");
-        List<String> said = sitting(3, "", "tell", "");
+        List<String> said = sitting(3, "", "tell", "tell", "");
         assertTrue(said.get(0).startsWith("Spell the "), said.toString());
         assertTrue(said.stream().anyMatch(line -> line.startsWith("1.1  ")), said.toString());
     }

@@ -38,6 +38,8 @@ final class Typist implements AutoCloseable {
 
     private static final long PATIENCE_SECONDS = 10;
 
+    private final boolean isNew;
+    private final String greeting;
     private int columns;
     private final ScreenTerminal.VirtualTerminal terminal;
     private final BlockingQueue<String> answers = new LinkedBlockingQueue<>();
@@ -54,6 +56,16 @@ final class Typist implements AutoCloseable {
 
     /** @param ear what is to be heard through; one that only notes what it is told if null */
     Typist(int columns, int rows, Path home, Ear ear) throws IOException {
+        this(columns, rows, home, ear, false);
+    }
+
+    /** Somebody who starts for the first time. */
+    static Typist newcomer(int columns, int rows, Path home) throws IOException {
+        return new Typist(columns, rows, home, null, true);
+    }
+
+    private Typist(int columns, int rows, Path home, Ear ear, boolean isNew) throws IOException {
+        this.isNew = isNew;
         this.columns = columns;
         this.ear = ear == null ? noting() : ear;
         terminal = ScreenTerminal.withTerminal("screen", "xterm-256color", columns, rows);
@@ -61,7 +73,7 @@ final class Typist implements AutoCloseable {
         sitting = new Thread(() -> converse(prompt), "sitting");
         sitting.setDaemon(true);
         sitting.start();
-        answer(); // the greeting
+        greeting = answer();
     }
 
     private void converse(Prompt prompt) {
@@ -93,6 +105,9 @@ final class Typist implements AutoCloseable {
                 nowhereElse -> Keeper.inMemory());
         Verbs verbs = new Verbs();
         memory = around.sitting();
+        if (!isNew) {
+            memory.settings().keep("welcomed", "yes");
+        }
         return new Prompt(around, verbs, memory, new Reading(verbs, memory), around.look());
     }
 
@@ -128,6 +143,11 @@ final class Typist implements AutoCloseable {
                 heard.add("listen");
             }
         };
+    }
+
+    /** What was said before the first prompt. */
+    String greeting() {
+        return greeting;
     }
 
     /** Presses keys once the prompt stands. */

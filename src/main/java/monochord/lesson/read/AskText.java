@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import monochord.lesson.Keys;
 import monochord.lesson.Part.Ask;
 import monochord.lesson.Trouble;
@@ -120,14 +121,25 @@ final class AskText {
     }
 
     private boolean canBeAsked(Ask ask, Key key) {
+        List<String> subjects = ask.subjects();
+        return subjects.isEmpty()
+                ? canBeAsked(ask, key, 0, () -> ask.skill().question(key, 0))
+                : subjects.stream()
+                        .allMatch(subject -> canBeAsked(
+                                ask,
+                                key,
+                                ask.subject().indexOf(subject),
+                                () -> ask.skill().question(key, subject)));
+    }
+
+    /** @param place where the subject begins among several */
+    private boolean canBeAsked(Ask ask, Key key, int place, Supplier<Question> asked) {
         try {
-            Question question = ask.subject() == null
-                    ? ask.skill().question(key, 0)
-                    : ask.skill().question(key, ask.subject());
+            Question question = asked.get();
             return ask.answer() == null || isRight(ask, question, key);
         } catch (Unreadable unreadable) {
             Field field = fields.getOrDefault("subject", fields.get("skill"));
-            faults.in(field.line(), field.value().place(), Trouble.of(unreadable));
+            faults.in(field.line(), field.value().place() + place, Trouble.of(unreadable));
             return false;
         }
     }

@@ -22,7 +22,8 @@ import monochord.lesson.Nearest;
 import monochord.lesson.Reading;
 
 /**
- * The lessons in a folder: the files {@code N-slug/N-slug.md} in the order of their numbers. Other files are left alone.
+ * The lessons in a folder, or in several: the files {@code N-slug/N-slug.md} in the order of their numbers, folder by
+ * folder. Other files are left alone.
  *
  * <p>Only heads are read until a lesson is asked for, and a lesson that cannot be read never stops the others.
  */
@@ -41,14 +42,23 @@ public final class Library {
 
     /** The lessons of a folder; none if there is no such folder or it cannot be read. */
     public static Library in(Path folder) {
-        List<LibraryEntry> entries = list(folder, LessonName::isBook).stream()
+        return new Library(entries(folder));
+    }
+
+    /** With the lessons of another folder behind these, as a teacher keeps a folder of one's own. */
+    public Library and(Path folder) {
+        return new Library(
+                Stream.concat(entries.stream(), entries(folder).stream()).toList());
+    }
+
+    private static List<LibraryEntry> entries(Path folder) {
+        return list(folder, LessonName::isBook).stream()
                 .filter(Files::isDirectory)
                 .flatMap(book -> list(book, LessonName::isLesson).stream())
                 .filter(Files::isRegularFile)
                 .sorted(IN_ORDER)
                 .map(Library::entry)
                 .toList();
-        return new Library(entries);
     }
 
     private static List<Path> list(Path folder, Predicate<Path> wanted) {
@@ -159,14 +169,32 @@ public final class Library {
      * @param file need not be there; a fault says so
      */
     public static Reading check(Path file) {
+        return new Library(List.of()).checkBeside(file);
+    }
+
+    /** The same, held against the lessons of this library too. */
+    public Reading checkBeside(Path file) {
         Path whole = file.toAbsolutePath().normalize();
         Path book = whole.getParent();
         boolean inLibrary = LessonName.isLesson(whole) && book != null && LessonName.isBook(book);
-        return inLibrary ? in(book.getParent()).checked(file, whole) : LessonReader.read(file, null);
+        return inLibrary ? with(book.getParent()).checked(file, whole) : LessonReader.read(file, null);
+    }
+
+    /** With the lessons of that folder too, once. */
+    private Library with(Path folder) {
+        List<LibraryEntry> others = entries(folder).stream()
+                .filter(entry ->
+                        entries.stream().noneMatch(known -> whole(known).equals(whole(entry))))
+                .toList();
+        return new Library(Stream.concat(entries.stream(), others.stream()).toList());
+    }
+
+    private static Path whole(LibraryEntry entry) {
+        return entry.file().toAbsolutePath().normalize();
     }
 
     private Reading checked(Path asNamed, Path whole) {
-        return first(entry -> entry.file().equals(whole))
+        return first(entry -> whole(entry).equals(whole))
                 .map(entry -> renamed(read(entry), asNamed))
                 .orElseGet(() -> LessonReader.read(asNamed, slugs()));
     }

@@ -15,9 +15,6 @@ import monochord.theory.Signs;
  * @param changes from the first to the second
  */
 public record AsTyped(String typed, String english, NoteNaming naming, List<Change> changes) {
-    private static final Pattern QUOTE = Pattern.compile("^\"([^\"]*?)(…?)\"");
-    private static final Pattern PLACE = Pattern.compile("at character ([0-9]{1,5})");
-
     public AsTyped {
         changes = List.copyOf(changes);
     }
@@ -30,6 +27,9 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
 
     /** The line in which only what stands before this place is read; file names may follow there. */
     public static AsTyped upTo(int end, String typed, NoteNaming naming) {
+        if (naming == NoteNaming.ENGLISH) {
+            return of(typed, naming);
+        }
         AsTyped begun = of(typed.substring(0, end), naming);
         return new AsTyped(typed, begun.english + typed.substring(end), naming, begun.changes);
     }
@@ -59,8 +59,11 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
 
     /** A refusal of the English line, or of a part of it, with what was typed in its quotation marks and its places. */
     public String requoted(String refusal) {
-        Matcher quote = QUOTE.matcher(refusal);
-        if (changes.isEmpty() || !quote.find()) {
+        if (changes.isEmpty()) {
+            return refusal;
+        }
+        Matcher quote = Refusal.QUOTE.matcher(refusal);
+        if (!quote.find()) {
             return refusal;
         }
         String part = quote.group(1);
@@ -71,10 +74,17 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
         }
         int typedFrom = typedPlace(from);
         String shown = typed.substring(typedFrom, typedPlace(from + part.length()));
-        String rest = PLACE.matcher(refusal.substring(quote.end(1)))
+        String rest = Refusal.PLACE
+                .matcher(refusal.substring(quote.end(1)))
                 .replaceFirst(found ->
                         "at character " + (typedPlace(from + Integer.parseInt(found.group(1)) - 1) - typedFrom + 1));
         return "\"" + shown + rest;
+    }
+
+    /** How a refusal is worded; apart, for it is needed seldom. */
+    private static final class Refusal {
+        private static final Pattern QUOTE = Pattern.compile("^\"([^\"]*?)(…?)\"");
+        private static final Pattern PLACE = Pattern.compile("at character ([0-9]{1,5})");
     }
 
     /** Goes through a line and finds its names. */

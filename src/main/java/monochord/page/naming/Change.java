@@ -18,7 +18,7 @@ public record Change(int from, int to, String by) {
 
     /** The text with all these changes, which must stand in order and apart. */
     static String all(List<Change> changes, String text) {
-        return within(changes, text, 0);
+        return changes.isEmpty() ? text : within(changes, text, 0);
     }
 
     /** A piece of a longer text, beginning at {@code start} of it, with the changes that fall into it as a whole. */

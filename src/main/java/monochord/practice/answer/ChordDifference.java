@@ -22,6 +22,8 @@ final class ChordDifference {
             "twelfth",
             "thirteenth");
 
+    private static final int OCTAVE = 12;
+
     private ChordDifference() {}
 
     /** {@code third}: the place of one of the chord's own tones in its stack. */
@@ -40,30 +42,30 @@ final class ChordDifference {
         List<String> places =
                 missing.stream().map(tone -> "the " + place(chord, tone)).toList();
         return Say.areRight(kept) + ". " + capital(Say.words(places)) + (missing.size() == 1 ? " is" : " are")
-                + " missing: " + Say.list(missing) + ".";
+                + " missing.";
     }
 
-    static String extra(List<NoteName> wanted, List<NoteName> strange) {
-        return Say.row(wanted) + " is all of it. " + Say.list(strange)
+    static String extra(List<NoteName> strange) {
+        return "The whole chord is there. " + Say.list(strange)
                 + (strange.size() == 1 ? " is one note" : " are " + Say.count(strange.size()) + " notes")
                 + " too many.";
     }
 
     static String replace(Chord chord, List<NoteName> kept, List<NoteName> strange, List<NoteName> missing) {
         NoteName tone = missing.get(0);
-        String should = missing.size() == strange.size() && missing.size() == 1
-                ? Say.note(strange.get(0)) + " should be " + Say.note(tone) + ": "
-                : "The " + place(chord, tone) + " is " + Say.note(tone) + ": ";
-        return Say.areRight(kept) + ". " + should + measure(chord, tone);
+        if (above(chord, tone).semitones() == 0) {
+            return Say.areRight(kept) + ". The root is not among them.";
+        }
+        boolean one = missing.size() == 1 && strange.size() == 1;
+        String off = one ? Say.note(strange.get(0)) + " is not: t" : "T";
+        return Say.areRight(kept) + ". " + off + "he " + place(chord, tone) + measure(above(chord, tone));
     }
 
     /** How a tone is reached from the root. */
-    private static String measure(Chord chord, NoteName tone) {
-        Interval above = above(chord, tone);
-        String where = Say.inWords(chord) + " has its " + place(chord, tone);
-        return above.semitones() == 0
-                ? "that is the root."
-                : where + " " + Say.halfSteps(above.semitones()) + " above " + Say.note(chord.root()) + ".";
+    private static String measure(Interval above) {
+        int beyond = above.semitones() - OCTAVE;
+        return " lies " + Say.step(beyond > 0 ? beyond : above.semitones()) + " above "
+                + (beyond > 0 ? "the octave of the root." : "the root.");
     }
 
     private static String capital(String words) {

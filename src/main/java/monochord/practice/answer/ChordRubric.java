@@ -121,7 +121,9 @@ public final class ChordRubric extends Rubric<Tones> {
             return verdict(
                     Grade.REMARK,
                     "Those are the notes, " + notes + "; by its root the chord is " + Say.chord(chord) + ".");
-        } else if (given.symbol() != null && given.symbol().isInverted()) {
+        } else if (given.symbol() != null
+                && given.symbol().isInverted()
+                && !given.symbol().bass().equals(chord.bass())) {
             return verdict(
                     Grade.REMARK, "Yes, " + Say.chord(chord) + ". With nothing else said, the root goes in the bass.");
         } else if (!given.notes().equals(wanted().notes())) {
@@ -175,23 +177,28 @@ public final class ChordRubric extends Rubric<Tones> {
         if (kept.isEmpty() || !kept.contains(chord.root()) && missing.size() > 1) {
             return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, elsewhere(given));
         } else if (strange.isEmpty()) {
-            return verdict(Grade.NEARLY, Misconception.MISSING_NOTE, ChordDifference.missing(chord, kept, missing));
+            return verdict(oneOff(missing), Misconception.MISSING_NOTE, ChordDifference.missing(chord, kept, missing));
         } else if (missing.isEmpty()) {
-            return verdict(Grade.NEARLY, Misconception.EXTRA_NOTE, ChordDifference.extra(wanted().notes(), strange));
+            return verdict(oneOff(strange), Misconception.EXTRA_NOTE, ChordDifference.extra(strange));
         }
         return verdict(
                 grade(given), Misconception.WRONG_QUALITY, ChordDifference.replace(chord, kept, strange, missing));
     }
 
+    private static Grade oneOff(List<NoteName> notes) {
+        return notes.size() == 1 ? Grade.NEARLY : Grade.WRONG;
+    }
+
     private Verdict spelledBySound(Tones given) {
         String chart = given.notes().contains(chord.root()) ? "" : chartName();
-        String letters = Say.words(
-                wanted().notes().stream().map(note -> "" + note.letter()).toList());
+        NoteName first = Difference.without(given.notes(), wanted().notes()).get(0);
+        NoteName due =
+                wanted().notes().stream().filter(first::soundsLike).findFirst().orElse(chord.root());
         return verdict(
                 Grade.NEARLY,
                 Misconception.SPELLED_BY_SOUND,
-                "The right keys, the wrong letters: here they are " + letters + ", so " + Say.row(wanted().notes())
-                        + "." + chart);
+                "The right keys, the wrong letters. Where you have " + Say.note(first) + ", some kind of "
+                        + due.letter() + " is due." + chart);
     }
 
     private String chartName() {

@@ -109,7 +109,7 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
-                    "The right keys on the piano, under other letters than the chords have them: " + sideBySide());
+                    "The right keys on the piano, under other letters than the chords have them. Spell both.");
         }
         List<NoteName> strangers =
                 given.stream().filter(note -> !isShared(note)).toList();
@@ -124,8 +124,11 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
         return verdict(
                 given.isEmpty() ? Grade.WRONG : Grade.NEARLY,
                 Misconception.MISSING_NOTE,
-                (given.isEmpty() ? "" : Say.areRight(given) + ", and there is more. ") + "Lay them side by side: "
-                        + sideBySide());
+                given.isEmpty()
+                        ? "They do share something. Spell " + Say.chord(first) + " and look for each of its notes in "
+                                + Say.chord(second) + "."
+                        : Say.areRight(given) + ", and there is more. Go on through " + Say.chord(first)
+                                + " note by note.");
     }
 
     private Verdict strange(List<NoteName> given, NoteName stranger) {

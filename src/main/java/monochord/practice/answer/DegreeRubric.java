@@ -2,6 +2,7 @@ package monochord.practice.answer;
 
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -18,16 +19,19 @@ import monochord.theory.Unreadable;
 public final class DegreeRubric extends Rubric<Numeral> {
     private static final String WHAT = "a numeral or a number";
 
+    /** The six-four chord before a cadence, read as a delayed dominant. */
+    private static final Pattern CADENTIAL = Pattern.compile("^V6/?4 ?[-–] ?5/?3$");
+
     private final Key key;
     private final Chord chord;
-    private final String reason;
+    private final String way;
 
-    /** @param reason a sentence that leads to the degree */
-    public DegreeRubric(Chord chord, Key key, String reason, Supplier<List<Slip<Numeral>>> slips) {
+    /** @param way a sentence that points the way and stops short of the numeral */
+    public DegreeRubric(Chord chord, Key key, String way, Supplier<List<Slip<Numeral>>> slips) {
         super(Numeral.onDegree(chord, key), slips);
         this.key = key;
         this.chord = chord;
-        this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -35,7 +39,7 @@ public final class DegreeRubric extends Rubric<Numeral> {
         String example = example("bVII", "ii");
         String plain = AnswerText.plain(text, WHAT, example);
         try {
-            return DegreeReading.read(plain, key);
+            return DegreeReading.read(CADENTIAL.matcher(plain).replaceFirst("Cad64"), key);
         } catch (Unreadable unreadable) {
             boolean name = "ABCDEFG".indexOf(plain.charAt(0)) >= 0;
             String why =
@@ -93,12 +97,12 @@ public final class DegreeRubric extends Rubric<Numeral> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.WRONG_QUALITY,
-                    "The degree is right. " + given.write(Signs.MUSIC) + " would be " + Say.chord(there) + "; "
-                            + Say.chord(chord) + " is written " + wanted().write(Signs.MUSIC) + ".");
+                    "The degree is right. " + given.write(Signs.MUSIC) + " would be " + Say.chord(there)
+                            + ", and here it is " + Say.chord(chord) + ".");
         }
         return verdict(
                 Grade.WRONG,
                 Misconception.WRONG_DEGREE,
-                given.write(Signs.MUSIC) + " in " + Say.key(key) + " is " + Say.chord(there) + ". " + reason);
+                given.write(Signs.MUSIC) + " in " + Say.key(key) + " is " + Say.chord(there) + ". " + way);
     }
 }

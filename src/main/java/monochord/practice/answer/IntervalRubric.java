@@ -11,12 +11,12 @@ import monochord.theory.Unreadable;
 
 /** Judges the name of an interval: {@code m3}, {@code minor third}, {@code min 3rd}. */
 public final class IntervalRubric extends Rubric<Interval> {
-    private final String reason;
+    private final String way;
 
-    /** @param reason a sentence that leads to the interval */
-    public IntervalRubric(Interval wanted, String reason, Supplier<List<Slip<Interval>>> slips) {
+    /** @param way a sentence that points the way and stops short of the name */
+    public IntervalRubric(Interval wanted, String way, Supplier<List<Slip<Interval>>> slips) {
         super(wanted, slips);
-        this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -61,14 +61,15 @@ public final class IntervalRubric extends Rubric<Interval> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
-                    "It sounds like that, and the letters say otherwise. " + reason);
+                    "It sounds like that, and the letters say otherwise. " + way);
         } else if (given.number() == wanted().number()) {
             return verdict(
                     Grade.NEARLY,
                     Misconception.WRONG_QUALITY,
                     "The number is right. " + Say.interval(given).replaceFirst("^a", "A") + " would be "
-                            + Say.halfSteps(given.semitones()) + ". " + reason);
+                            + Say.halfSteps(given.semitones()) + "; here there are " + Say.count(wanted().semitones())
+                            + ".");
         }
-        return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, reason);
+        return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, way);
     }
 }

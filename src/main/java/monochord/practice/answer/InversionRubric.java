@@ -112,11 +112,7 @@ public final class InversionRubric extends Rubric<Chord> {
     Verdict otherwise(Chord given) {
         String thirds = "Stacked in thirds the notes are " + Say.row(wanted().tones()) + ".";
         if (soundsRight(given)) {
-            return verdict(
-                    Grade.NEARLY,
-                    Misconception.SPELLED_BY_SOUND,
-                    "The right keys under other names. " + thirds + " Over " + Say.note(wanted().bass()) + " that is "
-                            + Say.chord(wanted()) + ".");
+            return verdict(Grade.NEARLY, Misconception.SPELLED_BY_SOUND, "The right keys under other names. " + thirds);
         }
         boolean root = given.root().equals(wanted().root());
         return verdict(

@@ -18,15 +18,17 @@ public final class MendRubric extends Rubric<NoteName> {
 
     private final List<NoteName> fitting;
     private final String reason;
+    private final String way;
 
     /**
      * @param changes every near note that fits, the nearest first; not empty
      * @param reason one sentence or more that lead to the nearest
      */
-    public MendRubric(List<Change> changes, String reason, Supplier<List<Slip<NoteName>>> slips) {
+    public MendRubric(List<Change> changes, String reason, String way, Supplier<List<Slip<NoteName>>> slips) {
         super(changes.get(0).to().name(), slips);
         this.fitting = changes.stream().map(change -> change.to().name()).toList();
         this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -83,7 +85,7 @@ public final class MendRubric extends Rubric<NoteName> {
                 ? verdict(
                         Grade.NEARLY,
                         Misconception.SPELLED_BY_SOUND,
-                        "That is the right key on the piano; over this chord its name is " + Say.note(wanted()) + ".")
-                : verdict(Grade.WRONG, Say.note(given) + " is not near, or it does not fit. " + reason);
+                        "That is the right key on the piano; over this chord it has another letter.")
+                : verdict(Grade.WRONG, Say.note(given) + " is not near, or it does not fit. " + way);
     }
 }

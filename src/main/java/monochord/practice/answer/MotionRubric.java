@@ -22,11 +22,13 @@ public final class MotionRubric extends Rubric<Motion> {
             "still", Motion.STILL);
 
     private final String reason;
+    private final String way;
 
     /** @param reason one sentence or more that lead to the motion */
-    public MotionRubric(Motion wanted, String reason, Supplier<List<Slip<Motion>>> slips) {
+    public MotionRubric(Motion wanted, String reason, String way, Supplier<List<Slip<Motion>>> slips) {
         super(wanted, slips);
         this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -63,6 +65,6 @@ public final class MotionRubric extends Rubric<Motion> {
 
     @Override
     Verdict otherwise(Motion given) {
-        return verdict(grade(given), reason);
+        return verdict(grade(given), way);
     }
 }

@@ -31,6 +31,7 @@ import monochord.theory.Unreadable;
  */
 public final class NextChordJudge implements Judge {
     private static final String WHAT = "a chord symbol or a numeral";
+    private static final String LOOK = "Ask which of its tones wants to move, and where its root would fall.";
     private static final String NUMERAL = "[b#♭♯]*[IViv]+.*";
 
     private final Numeral from;
@@ -58,7 +59,7 @@ public final class NextChordJudge implements Judge {
             return new Verdict(Grade.UNREADABLE, null, unreadable.getMessage() + ".", expected());
         }
         if (isSameAgain(given)) {
-            return wrong(Misconception.STOOD_STILL, "That is " + Say.chord(from.in(key)) + " again. " + offer());
+            return wrong(Misconception.STOOD_STILL, "That is " + Say.chord(from.in(key)) + " again. " + LOOK);
         }
         return way(given).map(way -> right(given, way)).orElseGet(() -> withoutRule(given));
     }
@@ -107,8 +108,9 @@ public final class NextChordJudge implements Judge {
     }
 
     private Verdict right(Chord given, Way way) {
-        String said = "Yes, " + Say.chord(given) + ", " + Numeral.of(given, key).write(Signs.MUSIC) + ": "
-                + way.reason() + ".";
+        String why = way.reason().toString();
+        String said = "Yes, " + Say.chord(given) + ", " + Numeral.of(given, key).write(Signs.MUSIC) + ". "
+                + Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".";
         return new Verdict(Grade.RIGHT, null, said, expected());
     }
 
@@ -119,14 +121,14 @@ public final class NextChordJudge implements Judge {
             return new Verdict(
                     Grade.REMARK,
                     null,
-                    "It can be done: " + Say.chord(given) + " is at home on " + Say.note(key.tonic())
+                    "It can be done: " + Say.chord(given) + " lies in a scale on " + Say.note(key.tonic())
                             + ". Nothing pulls there. " + offer(),
                     expected());
         }
         return wrong(
                 Misconception.WRONG_KEY,
                 Say.chord(given) + " belongs neither to " + Say.key(key) + " nor to a scale on the same tonic. "
-                        + offer());
+                        + LOOK);
     }
 
     private Verdict wrong(Misconception misconception, String message) {
@@ -135,7 +137,7 @@ public final class NextChordJudge implements Judge {
 
     private String offer() {
         Way best = ways.get(0);
-        return "One way on is " + Say.chord(best.chord()) + ": " + best.reason() + ".";
+        return "Stronger is " + Say.chord(best.chord()) + " (" + best.reason() + ").";
     }
 
     @Override

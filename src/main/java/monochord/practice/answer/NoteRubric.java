@@ -14,16 +14,16 @@ import monochord.theory.Unreadable;
 /** Judges a single note. */
 public final class NoteRubric extends Rubric<NoteName> {
     private final NoteName from;
-    private final String reason;
+    private final String way;
 
     /**
      * @param from the note it is counted from
-     * @param reason a sentence that leads to the note
+     * @param way a sentence that points the way and stops short of the note
      */
-    public NoteRubric(NoteName wanted, NoteName from, String reason, Supplier<List<Slip<NoteName>>> slips) {
+    public NoteRubric(NoteName wanted, NoteName from, String way, Supplier<List<Slip<NoteName>>> slips) {
         super(wanted, slips);
         this.from = from;
-        this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -78,18 +78,12 @@ public final class NoteRubric extends Rubric<NoteName> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
-                    "The right key on the piano, under the wrong letter: some kind of " + wanted().letter()
-                            + " is due, so " + Say.note(wanted()) + "." + chart(given));
+                    "The right key on the piano, under the wrong letter: some kind of " + wanted().letter() + " is due."
+                            + chart(given));
         } else if (given.letter() == wanted().letter()) {
-            return verdict(
-                    Grade.NEARLY,
-                    Misconception.WRONG_QUALITY,
-                    "The letter is right. " + distance(given) + " " + reason);
+            return verdict(Grade.NEARLY, Misconception.WRONG_QUALITY, "The letter is right. " + distance(given));
         }
-        return verdict(
-                Grade.WRONG,
-                Misconception.WRONG_DEGREE,
-                "The letter to look for is " + wanted().letter() + ". " + reason);
+        return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, way);
     }
 
     private String chart(NoteName given) {
@@ -98,6 +92,7 @@ public final class NoteRubric extends Rubric<NoteName> {
     }
 
     private String distance(NoteName given) {
-        return "From " + Say.note(from) + " up to " + Say.note(given) + " is " + Say.interval(from.to(given)) + ".";
+        return "From " + Say.note(from) + " up to " + Say.note(given) + " is " + Say.interval(from.to(given))
+                + ": count the half steps again.";
     }
 }

@@ -106,7 +106,7 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
             return verdict(
                     Grade.WRONG,
                     few ? Misconception.MISSING_NOTE : Misconception.EXTRA_NOTE,
-                    "There are " + Say.count(wanted().size()) + " chords in the row, and here are "
+                    "There are " + Say.count(wanted().size()) + " chords in the row, and you gave "
                             + Say.count(given.size()) + ".");
         }
         int first = IntStream.range(0, given.size())
@@ -119,8 +119,8 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
     }
 
     private String spelled(Chord due) {
-        return "The right keys; one name has another letter. In " + Say.key(key) + " the " + number(due) + " is "
-                + Say.chord(due) + "."
+        return "The right keys; one name has another letter. In " + Say.key(key) + " the " + number(due)
+                + " is some kind of " + due.root().letter() + "."
                 + Chart.print(due)
                         .map(printed -> " A chart may well print " + Say.chord(printed) + ".")
                         .orElse("");
@@ -130,14 +130,15 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
         Chord due = wanted().get(first);
         Chord found = given.get(first);
         boolean root = due.root().equals(found.root());
-        String all = grade(given) == Grade.NEARLY
-                ? "All but one are right. "
-                : "The first to look at is chord " + (first + 1) + ". ";
+        String all = grade(given) == Grade.NEARLY ? "All but one are right. Look at chord " : "Look first at chord ";
         String what = byNumber
-                ? Say.chord(due) + " in " + Say.key(key) + " is " + write(due, Signs.MUSIC) + ", not "
-                        + write(found, Signs.MUSIC)
-                : "The " + number(due) + " of " + Say.key(key) + " is " + Say.chord(due) + ", not " + Say.chord(found);
-        return verdict(grade(given), root ? Misconception.WRONG_QUALITY : Misconception.WRONG_DEGREE, all + what + ".");
+                ? Say.chord(due) + " in " + Say.key(key) + " is not " + write(found, Signs.MUSIC)
+                : "the " + number(due) + " of " + Say.key(key) + " is not " + Say.chord(found);
+        String half = root ? ". The degree is right, the quality is not." : ".";
+        return verdict(
+                grade(given),
+                root ? Misconception.WRONG_QUALITY : Misconception.WRONG_DEGREE,
+                all + (first + 1) + ": " + what + half);
     }
 
     private String number(Chord chord) {

@@ -54,17 +54,17 @@ public final class QualityRubric extends Rubric<TriadQuality> {
 
     private final Chord chord;
     private final Chord alternative;
-    private final String reason;
+    private final String way;
 
     /**
      * @param alternative a chord on the same degree that is as customary in this key, or null
-     * @param reason a sentence that leads to the quality
+     * @param way one sentence or more that point the way and stop short of the quality
      */
-    public QualityRubric(Chord chord, Chord alternative, String reason, Supplier<List<Slip<TriadQuality>>> slips) {
+    public QualityRubric(Chord chord, Chord alternative, String way, Supplier<List<Slip<TriadQuality>>> slips) {
         super(chord.kind().quality(), slips);
         this.chord = chord;
         this.alternative = alternative;
-        this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -120,6 +120,6 @@ public final class QualityRubric extends Rubric<TriadQuality> {
 
     @Override
     Verdict otherwise(TriadQuality given) {
-        return verdict(Grade.WRONG, Misconception.WRONG_QUALITY, reason);
+        return verdict(Grade.WRONG, Misconception.WRONG_QUALITY, way);
     }
 }

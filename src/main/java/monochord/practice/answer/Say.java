@@ -50,6 +50,7 @@ public final class Say {
     /** {@code F major} for a plain triad, else the symbol. */
     public static String inWords(Chord chord) {
         boolean triad = chord.kind().equals(chord.kind().triad())
+                && chord.kind().interval(3).isPresent()
                 && chord.kind().intervals().size() == 3;
         return triad ? note(chord.root()) + " " + chord.kind().quality() : chord(chord);
     }

@@ -89,7 +89,7 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
                     "The right keys under other letters. Begin on " + Say.note(scale.tonic())
-                            + " and take each letter once: " + Say.row(wanted()) + ".");
+                            + " and take each letter once.");
         }
         return known(given).map(other -> otherScale(given, other)).orElseGet(() -> compare(given));
     }
@@ -101,7 +101,7 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
         return strange.isEmpty() || due.isEmpty()
                 ? what
                 : what + " Where you have " + Say.note(strange.get(0)) + ", the letter "
-                        + due.get(0).letter() + " is due: " + Say.note(due.get(0)) + ".";
+                        + due.get(0).letter() + " is due.";
     }
 
     private Optional<ScaleKind> known(List<NoteName> given) {
@@ -122,7 +122,10 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
         List<NoteName> strange = Difference.without(given, wanted());
         if (strange.isEmpty() && !missing.isEmpty()) {
             return verdict(
-                    Grade.NEARLY, Misconception.MISSING_NOTE, "No note is wrong. Missing: " + Say.list(missing) + ".");
+                    missing.size() == 1 ? Grade.NEARLY : Grade.WRONG,
+                    Misconception.MISSING_NOTE,
+                    "No note is wrong, and " + Say.count(missing.size()) + (missing.size() == 1 ? " is" : " are")
+                            + " missing. " + firstOff(given));
         } else if (missing.isEmpty()) {
             return verdict(
                     Grade.NEARLY,
@@ -142,7 +145,7 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
             return "Begin on " + Say.note(due) + ".";
         }
         NoteName below = wanted().get(place - 1);
-        return "After " + Say.note(below) + " comes " + Say.note(due) + ", "
-                + Say.step(below.to(due).semitones()) + " up.";
+        return "After " + Say.note(below) + " the scale goes up "
+                + Say.step(below.to(due).semitones()) + ".";
     }
 }

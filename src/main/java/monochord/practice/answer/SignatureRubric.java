@@ -13,12 +13,12 @@ import monochord.theory.NoteName;
 
 /** Judges a key signature, answered as a count or as the signs themselves. */
 public final class SignatureRubric extends Rubric<Signature> {
-    private final String reason;
+    private final String way;
 
-    /** @param reason a sentence that leads to the signature */
-    public SignatureRubric(Key key, String reason, Supplier<List<Slip<Signature>>> slips) {
+    /** @param way a sentence that points the way and stops short of the signs */
+    public SignatureRubric(Key key, String way, Supplier<List<Slip<Signature>>> slips) {
         super(Signature.of(key.signature()), slips);
-        this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -55,16 +55,16 @@ public final class SignatureRubric extends Rubric<Signature> {
             return verdict(
                     Grade.WRONG,
                     "Signs come in a fixed order, sharps " + order(1) + ", flats " + order(-1)
-                            + ", and none is skipped. " + reason);
+                            + ", and none is skipped.");
         }
         boolean few = Math.abs(given.count()) < Math.abs(wanted().count());
         if (given.count() * wanted().count() > 0 && grade(given) == Grade.NEARLY) {
             return verdict(
                     Grade.NEARLY,
                     few ? Misconception.MISSING_NOTE : Misconception.EXTRA_NOTE,
-                    "One " + (few ? "too few" : "too many") + ". " + reason);
+                    "One " + (few ? "too few" : "too many") + ". " + way);
         }
-        return verdict(Grade.WRONG, "Those signs belong to " + owner(given) + ". " + reason);
+        return verdict(Grade.WRONG, "Those signs belong to " + owner(given) + ". " + way);
     }
 
     /** {@code two sharps, F♯ and C♯}. */

@@ -27,11 +27,13 @@ public final class StandingRubric extends Rubric<Standing> {
     private static final Pattern SPACES = Pattern.compile("[ -]+");
 
     private final String reason;
+    private final String way;
 
     /** @param reason one sentence or more that lead to the answer */
-    public StandingRubric(Standing wanted, String reason, Supplier<List<Slip<Standing>>> slips) {
+    public StandingRubric(Standing wanted, String reason, String way, Supplier<List<Slip<Standing>>> slips) {
         super(wanted, slips);
         this.reason = reason;
+        this.way = way;
     }
 
     @Override
@@ -71,6 +73,6 @@ public final class StandingRubric extends Rubric<Standing> {
 
     @Override
     Verdict otherwise(Standing given) {
-        return verdict(Grade.WRONG, reason);
+        return verdict(Grade.WRONG, way);
     }
 }

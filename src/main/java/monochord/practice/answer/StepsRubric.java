@@ -52,7 +52,7 @@ public final class StepsRubric extends Rubric<List<Integer>> {
             return verdict(
                     Grade.WRONG,
                     few ? Misconception.MISSING_NOTE : Misconception.EXTRA_NOTE,
-                    "There are " + Say.count(wanted().size()) + " moves up to the octave, and here are "
+                    "There are " + Say.count(wanted().size()) + " moves up to the octave, and you made "
                             + Say.count(given.size()) + ". " + firstOff(given));
         }
         String octave = sum == 12 ? "" : " Together they must make twelve half steps; yours make " + sum + ".";

@@ -21,7 +21,6 @@ import monochord.practice.answer.ChordRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -57,7 +56,7 @@ final class BorrowedChord implements Skill {
     public Question question(Key key, String subject) {
         BorrowedSubject about = BorrowedSubject.parse(subject, key);
         String prompt = "Which chord is " + about.named() + ", " + about.inWords() + "?";
-        String root = Walk.to(about.degree(), key);
+        String root = Walk.toward(about.degree(), key);
         ChordRubric judge = ChordRubric.named(about.chord(), root, () -> slips(about));
         return Question.of(new Topic(id(), about.text(), key), Form.CHORD, prompt, judge, coaching(about));
     }
@@ -90,19 +89,19 @@ final class BorrowedChord implements Skill {
                 () -> "No flat stands in front, so the root stays " + Say.note(root) + "; " + moved(about) + "."));
     }
 
-    /** The tones that leave the key and what the key had. */
+    /** The places in the chord that leave the key. */
     private static String moved(BorrowedSubject about) {
         Key key = about.key();
         List<String> moves = about.chord().tones().stream()
                 .filter(tone -> !key.holds(tone))
-                .map(tone -> Say.note(key.note(key.degreeOf(tone).number())) + " becomes " + Say.note(tone))
+                .map(tone -> Say.note(key.note(key.degreeOf(tone).number())))
                 .toList();
-        return "inside the chord " + Say.words(moves);
+        return "inside the chord " + Say.words(moves) + (moves.size() == 1 ? " moves" : " move") + " a half step";
     }
 
     private static void rootSlips(BorrowedSubject about, List<Slip<Tones>> slips) {
         Chord natural = about.onNaturalRoot();
-        String walk = Walk.to(about.degree(), about.key());
+        String walk = Walk.toward(about.degree(), about.key());
         slips.add(new Slip<>(
                 NOT_LOWERED,
                 Tones.of(natural),
@@ -123,12 +122,12 @@ final class BorrowedChord implements Skill {
             NoteName left = about.rootOnly().get(i);
             NoteName due = chord.tones().get(i);
             if (!left.equals(due)) {
-                changes.add(Say.note(left) + " still belongs to " + Say.key(about.key()) + " and has to become "
-                        + Say.note(due));
+                changes.add(Say.note(left));
             }
         }
-        return Say.areRight(kept) + ". " + Say.words(changes) + ", for the chord is "
-                + chord.kind().quality() + " on " + Say.note(chord.root()) + ".";
+        String still = changes.size() == 1 ? " still belongs to " : " still belong to ";
+        return Say.areRight(kept) + ". " + Say.words(changes) + still + Say.key(about.key()) + ": measure "
+                + (changes.size() == 1 ? "it" : "them") + " from the new root.";
     }
 
     private static void bareLetter(BorrowedSubject about, List<Slip<Tones>> slips) {
@@ -139,8 +138,7 @@ final class BorrowedChord implements Skill {
                 SIGNATURE_FORGOTTEN,
                 Tones.of(new Chord(bare, chord.kind())),
                 () -> "In " + Say.key(about.key()) + " the "
-                        + Walk.ordinal(about.degree().number()) + " is " + Say.note(own) + ". "
-                        + Walk.to(about.degree(), about.key())));
+                        + Walk.ordinal(about.degree().number()) + " is " + Say.note(own) + ". Start from there."));
     }
 
     private static void relative(BorrowedSubject about, List<Slip<Tones>> slips) {
@@ -150,8 +148,7 @@ final class BorrowedChord implements Skill {
                 RELATIVE_FOR_PARALLEL,
                 Tones.of(there),
                 () -> "You counted from " + Say.note(relative.tonic()) + ", the tonic of the relative. Stay on "
-                        + Say.note(about.key().tonic()) + ": its " + about.degreeInWords() + " is "
-                        + Say.note(about.chord().root()) + "."));
+                        + Say.note(about.key().tonic()) + " and count its " + about.degreeInWords() + "."));
     }
 
     private static void otherKinds(BorrowedSubject about, List<Slip<Tones>> slips) {
@@ -161,8 +158,9 @@ final class BorrowedChord implements Skill {
             slips.add(new Slip<>(
                     WRONG_QUALITY,
                     Tones.of(other),
-                    () -> "The root is right. " + about.numeral().write(Signs.MUSIC) + " is " + Say.inWords(chord)
-                            + ": " + Say.row(chord.tones()) + "."));
+                    () -> "The root is right. " + about.numeral().write(Signs.MUSIC) + " asks for "
+                            + Say.article(chord.kind().quality().toString())
+                            + chord.kind().quality() + " chord."));
         }
     }
 
@@ -176,7 +174,7 @@ final class BorrowedChord implements Skill {
                     following ? COUNTED_FROM_ZERO : WRONG_DEGREE,
                     Tones.of(there),
                     () -> Say.chord(there) + " is " + other.write(Signs.MUSIC) + ". "
-                            + Walk.to(about.degree(), about.key())));
+                            + Walk.toward(about.degree(), about.key())));
         }
     }
 
@@ -185,8 +183,8 @@ final class BorrowedChord implements Skill {
         String root = Walk.to(about.degree(), about.key());
         return Coaching.of(
                 "Root first, then the three letters, then the quality.",
-                root,
-                root + " The letters are " + Say.row(Own.bare(chord.tones())) + ", and the chord is "
+                Walk.toward(about.degree(), about.key()),
+                root + " " + Walk.allButLast(chord) + " The chord is "
                         + chord.kind().quality() + ".",
                 root + " " + Walk.stack(chord) + " " + Walk.chord(chord));
     }

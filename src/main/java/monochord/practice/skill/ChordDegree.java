@@ -48,8 +48,8 @@ final class ChordDegree implements Skill {
         String canonical = byDegree ? text : chord.toString();
         String prompt =
                 "In " + Say.key(key) + ", which degree is " + Say.chord(chord) + "? A numeral or a number will do.";
-        String reason = reason(chord, key);
-        DegreeRubric judge = new DegreeRubric(chord, key, reason, () -> slips(chord, key));
+        String way = Walk.to(key.degreeOf(chord.root()), key);
+        DegreeRubric judge = new DegreeRubric(chord, key, way, () -> slips(chord, key));
         return Question.of(new Topic(id(), canonical, key), Form.NUMERAL, prompt, judge, coaching(chord, key));
     }
 
@@ -66,8 +66,7 @@ final class ChordDegree implements Skill {
         int number = key.degreeOf(chord.root()).number();
         if (number > 1) {
             Numeral below = Numeral.onDegree(Own.triad(number - 1, key), key);
-            slips.add(new Slip<>(
-                    COUNTED_FROM_ZERO, below, () -> "One too few: the tonic counts as 1. " + reason(chord, key)));
+            slips.add(new Slip<>(COUNTED_FROM_ZERO, below, () -> "One too few: the tonic counts as 1."));
         }
         Key relative = key.relative();
         Numeral inRelative = Numeral.onDegree(chord, relative);
@@ -75,8 +74,7 @@ final class ChordDegree implements Skill {
                 WRONG_KEY,
                 inRelative,
                 () -> "That is its place in " + Say.key(relative) + ". Here the tonic is " + Say.note(key.tonic())
-                        + ", so " + Say.chord(chord) + " is "
-                        + Numeral.onDegree(chord, key).write(Signs.MUSIC) + "."));
+                        + ": count from there."));
         return slips;
     }
 

@@ -17,7 +17,6 @@ import monochord.practice.Topic;
 import monochord.practice.answer.CommonTonesRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -71,16 +70,19 @@ final class CommonTones implements Skill {
         slips.add(new Slip<>(
                 LETTERS_ONLY,
                 first.tones().stream().filter(tone -> hasLetter(second, tone)).toList(),
-                () -> "Those letters are in both, not those notes. " + sideBySide(first, second)));
+                () -> "Those letters are in both, not all of them with the same accidental. Spell " + Say.chord(second)
+                        + " note by note."));
         slips.add(new Slip<>(
                 EXTRA_NOTE,
                 first.tones(),
-                () -> "That is all of " + Say.chord(first) + ". " + sideBySide(first, second)));
+                () -> "That is all of " + Say.chord(first) + ". Which of them are in " + Say.chord(second)
+                        + " as well?"));
         if (shared.size() > 1) {
             slips.add(new Slip<>(
                     MISSING_NOTE,
                     shared.subList(0, 1),
-                    () -> Say.areRight(shared.subList(0, 1)) + ", and there is more. " + sideBySide(first, second)));
+                    () -> Say.areRight(shared.subList(0, 1)) + ", and there is more. Go on through " + Say.chord(first)
+                            + " note by note."));
         }
         return slips;
     }
@@ -120,7 +122,7 @@ final class CommonTones implements Skill {
                         + " and move the rest.";
         return Coaching.of(
                 "Spell both chords and lay one under the other.",
-                Walk.chord(first),
+                Say.chord(first) + " is " + Say.row(first.tones()) + ".",
                 both + " Go through the first note by note: is it in the second, with the same accidental?",
                 both + " " + result);
     }

@@ -69,19 +69,19 @@ final class DegreeChord implements Skill {
         slips.add(new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 Tones.of(Own.bare(chord.tones())),
-                () -> "The letters are right, but the signature counts in every chord: " + Say.row(chord.tones())
-                        + "."));
+                () -> "The letters are right, but the signature counts in every chord, and here it has "
+                        + Say.count(Math.abs(key.signature())) + (key.signature() < 0 ? " flat" : " sharp")
+                        + (Math.abs(key.signature()) == 1 ? "." : "s.")));
         slips.add(new Slip<>(
                 QUALITY_OF_THE_KEY,
                 Tones.of(new Chord(chord.root(), ofKey)),
-                () -> "The root is right. The scale decides the rest: " + Walk.thirds(chord) + ", so it is "
-                        + Say.inWords(chord) + "."));
+                () -> "The root is right. The scale decides the rest, not the name of the key: take its "
+                        + "third from there and count the half steps."));
         for (ChordKind kind : KINDS) {
             slips.add(new Slip<>(
                     WRONG_QUALITY,
                     Tones.of(new Chord(chord.root(), kind)),
-                    () -> "The root is right. With the notes of the scale, " + Walk.thirds(chord) + ": "
-                            + Say.inWords(chord) + "."));
+                    () -> "The root is right. Take third and fifth from the scale, then measure the two thirds."));
         }
         otherDegrees(number, key, slips);
         return slips;
@@ -98,11 +98,13 @@ final class DegreeChord implements Skill {
     }
 
     private static Coaching coaching(int number, Chord chord, Key key) {
-        String signs = key.signature() == 0 ? "no signs" : Say.list(key.signatureNotes());
+        String signs = key.signature() == 0
+                ? "no signs"
+                : Say.count(Math.abs(key.signature())) + (key.signature() < 0 ? " flats" : " sharps");
         return Coaching.of(
                 "Find the root first: the tonic is 1.",
                 Walk.count(number, key),
-                "The letters are " + Say.row(Own.bare(chord.tones())) + ", and the signature has " + signs + ".",
+                Walk.allButLast(chord) + " The signature has " + signs + ".",
                 Walk.count(number, key) + " " + Own.gathered(number, key) + " " + Walk.thirds(chord) + ", which makes "
                         + Say.inWords(chord) + ".");
     }

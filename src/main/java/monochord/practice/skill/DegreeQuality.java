@@ -41,8 +41,8 @@ final class DegreeQuality implements Skill {
         Chord chord = Own.triad(number, key);
         String prompt =
                 "In " + Say.key(key) + ", what quality has the triad on the " + Walk.ordinal(number) + " degree?";
-        String reason = reason(number, key);
-        QualityRubric judge = new QualityRubric(chord, Own.alternative(number, key), reason, () -> slips(number, key));
+        String way = way(number, key);
+        QualityRubric judge = new QualityRubric(chord, Own.alternative(number, key), way, () -> slips(number, key));
         return Question.of(
                 new Topic(id(), "" + number, key), Form.QUALITY, prompt, judge, coaching(number, chord, key));
     }
@@ -53,6 +53,10 @@ final class DegreeQuality implements Skill {
                 + chord.kind().quality() + ".";
     }
 
+    private static String way(int number, Key key) {
+        return Own.gathered(number, key) + " Which third lies below, which above?";
+    }
+
     private static List<Slip<TriadQuality>> slips(int number, Key key) {
         Chord chord = Own.triad(number, key);
         TriadQuality ofKey = Own.triad(1, key).kind().quality();
@@ -61,13 +65,11 @@ final class DegreeQuality implements Skill {
                 new Slip<>(
                         QUALITY_OF_THE_KEY,
                         ofKey,
-                        () -> "The key is " + ofKey + "; its chord on " + number + " need not be. "
-                                + reason(number, key)),
+                        () -> "The key is " + ofKey + "; its chord on " + number + " need not be. " + way(number, key)),
                 new Slip<>(
                         COUNTED_FROM_ZERO,
                         next.kind().quality(),
-                        () -> "That would be " + Say.chord(next) + ", one degree further: the tonic counts as 1. "
-                                + reason(number, key)));
+                        () -> "That would be " + Say.chord(next) + ", one degree further: the tonic counts as 1."));
     }
 
     private static Coaching coaching(int number, Chord chord, Key key) {

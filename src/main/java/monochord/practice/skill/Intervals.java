@@ -70,7 +70,7 @@ final class Intervals implements Skill {
         String way = interval.goesDown() ? " below " : " above ";
         String subject = fromTonic ? interval.toString() : interval + " above " + from;
         String prompt = "Which note lies " + Say.interval(interval) + way + Say.note(from) + "?";
-        NoteRubric judge = new NoteRubric(wanted, from, reason(interval, from), () -> noteSlips(interval, from));
+        NoteRubric judge = new NoteRubric(wanted, from, way(interval, from), () -> noteSlips(interval, from));
         return Question.of(new Topic(id(), subject, key), Form.NOTES, prompt, judge, coaching(interval, from));
     }
 
@@ -80,24 +80,29 @@ final class Intervals implements Skill {
         slips.add(new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 Own.bare(wanted),
-                () -> Say.note(Own.bare(wanted)) + " has the right letter. " + reason(interval, from)));
+                () -> Say.note(Own.bare(wanted)) + " has the right letter. Now the size: " + size(interval) + "."));
         if (!interval.goesDown()) {
             int number = interval.withinOctave().number();
             NoteName next = Key.major(from).note(number % 7 + 1);
             slips.add(new Slip<>(
-                    COUNTED_FROM_ZERO,
-                    next,
-                    () -> "One letter too far: " + Say.note(from) + " itself counts as 1. " + reason(interval, from)));
+                    COUNTED_FROM_ZERO, next, () -> "One letter too far: " + Say.note(from) + " itself counts as 1."));
         }
-        slips.add(
-                new Slip<>(WRONG_WAY, from.minus(interval), () -> "You went the other way. " + reason(interval, from)));
+        slips.add(new Slip<>(WRONG_WAY, from.minus(interval), () -> "You went the other way. " + way(interval, from)));
         return slips;
     }
 
     private static String reason(Interval interval, NoteName from) {
-        String way = interval.goesDown() ? " down" : " up";
-        return "Letters " + letters(interval, from) + ", and " + Say.halfSteps(Math.abs(interval.semitones())) + way
-                + ": " + Say.note(from.plus(interval)) + ".";
+        return "Letters " + letters(interval, from) + ", and " + size(interval) + ": " + Say.note(from.plus(interval))
+                + ".";
+    }
+
+    /** {@code Count letters C D E, and then three half steps up.} */
+    private static String way(Interval interval, NoteName from) {
+        return "Count letters " + letters(interval, from) + ", and then " + size(interval) + ".";
+    }
+
+    private static String size(Interval interval) {
+        return Say.halfSteps(Math.abs(interval.semitones())) + (interval.goesDown() ? " down" : " up");
     }
 
     private static String letters(Interval interval, NoteName from) {
@@ -125,8 +130,7 @@ final class Intervals implements Skill {
                     lower + " " + upper, 0, "two notes to measure", "the second has another letter", "C Eb");
         }
         String prompt = "Which interval is it from " + Say.note(lower) + " up to " + Say.note(upper) + "?";
-        IntervalRubric judge =
-                new IntervalRubric(interval, nameReason(interval, lower), () -> nameSlips(interval, lower));
+        IntervalRubric judge = new IntervalRubric(interval, nameWay(interval, lower), () -> nameSlips(interval, lower));
         Topic topic = new Topic(id(), lower + " " + upper, key);
         return Question.of(topic, Form.INTERVAL, prompt, judge, nameCoaching(interval, lower));
     }
@@ -136,36 +140,34 @@ final class Intervals implements Skill {
         slips.add(new Slip<>(
                 WRONG_WAY,
                 interval.inverted(),
-                () -> "That is how far it is on to the next " + Say.note(lower) + ". " + nameReason(interval, lower)));
+                () -> "That is how far it is on to the next " + Say.note(lower) + ". " + nameWay(interval, lower)));
         if (interval.number() > 2) {
             Interval below = Degree.of(interval.number() - 1, 0).interval();
-            slips.add(new Slip<>(
-                    COUNTED_FROM_ZERO,
-                    below,
-                    () -> "One letter too few: the lower note counts as 1. " + nameReason(interval, lower)));
+            slips.add(new Slip<>(COUNTED_FROM_ZERO, below, () -> "One letter too few: the lower note counts as 1."));
         }
         Interval looks = Own.bare(lower).to(Own.bare(lower.plus(interval)));
         slips.add(new Slip<>(
                 WRONG_QUALITY,
                 looks,
                 () -> "That is " + Say.note(Own.bare(lower)) + " to " + Say.note(Own.bare(lower.plus(interval)))
-                        + ", without the accidentals. " + nameReason(interval, lower)));
+                        + ", without the accidentals. " + nameWay(interval, lower)));
         return slips;
     }
 
     private static String nameReason(Interval interval, NoteName lower) {
         return "Letters " + letters(interval, lower) + " make " + Say.article(number(interval)) + number(interval)
-                + "; with " + Say.halfSteps(interval.semitones()) + " it is " + quality(interval) + ".";
+                + "; with " + Say.halfSteps(interval.semitones()) + " it is " + Say.interval(interval) + ".";
+    }
+
+    /** {@code Letters C D E, then three half steps.} */
+    private static String nameWay(Interval interval, NoteName lower) {
+        return "Letters " + letters(interval, lower) + ", and " + Say.halfSteps(interval.semitones())
+                + ": put a name to both.";
     }
 
     private static String number(Interval interval) {
         String words = interval.inWords();
         return words.substring(words.lastIndexOf(' ') + 1);
-    }
-
-    private static String quality(Interval interval) {
-        String words = interval.inWords();
-        return words.substring(0, words.lastIndexOf(' '));
     }
 
     private static Coaching nameCoaching(Interval interval, NoteName lower) {

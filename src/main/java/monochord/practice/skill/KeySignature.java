@@ -50,9 +50,12 @@ final class KeySignature implements Skill {
         boolean same = asked.tonic().equals(key.tonic());
         Topic topic = new Topic(id(), same ? asked.mode().label() : asked.toString(), same ? key : asked);
         String prompt = "What is the key signature of " + Say.key(asked) + "?";
-        String reason = reason(asked);
         return Question.of(
-                topic, Form.SIGNATURE, prompt, new SignatureRubric(asked, reason, () -> slips(asked)), coaching(asked));
+                topic,
+                Form.SIGNATURE,
+                prompt,
+                new SignatureRubric(asked, way(asked), () -> slips(asked)),
+                coaching(asked));
     }
 
     private static Key parse(String subject, Key key) {
@@ -69,13 +72,13 @@ final class KeySignature implements Skill {
         slips.add(new Slip<>(
                 SHARPS_FOR_FLATS,
                 Signature.of(-count),
-                () -> "The number is right, the kind of sign is not. " + reason(key)));
+                () -> "The number is right, the kind of sign is not. " + way(key)));
         Key parallel = key.parallel();
         if (parallel.isInUse()) {
             slips.add(new Slip<>(
                     PARALLEL_FOR_RELATIVE,
                     Signature.of(parallel.signature()),
-                    () -> "That is " + Say.key(parallel) + ". " + reason(key)));
+                    () -> "That is " + Say.key(parallel) + ". " + way(key)));
         }
         lastSignNamedLikeTonic(key).ifPresent(slips::add);
         if (key.isMinor() && key.note(Degree.of(7, 0)).alteration() != 0) {
@@ -92,7 +95,7 @@ final class KeySignature implements Skill {
                 return Optional.of(new Slip<>(
                         LAST_SIGN_FOR_TONIC,
                         signature,
-                        () -> "You stopped where the last sign is " + Say.note(tonic) + " itself. " + reason(key)));
+                        () -> "You stopped where the last sign is " + Say.note(tonic) + " itself. " + way(key)));
             }
         }
         return Optional.empty();
@@ -119,6 +122,20 @@ final class KeySignature implements Skill {
         return inMajor(key);
     }
 
+    /** Where to look, and none of the signs. */
+    private static String way(Key key) {
+        if (key.mode() != Mode.IONIAN && key.mode() != Mode.AEOLIAN) {
+            return Say.key(key) + " has the notes of " + Say.key(majorOf(key)) + ".";
+        } else if (key.isMinor()) {
+            return Say.key(key) + " shares its signature with " + Say.key(key.relative()) + ", a minor third up.";
+        }
+        return key.signature() > 0
+                ? "The last sharp is the seventh degree, a half step under the tonic."
+                : key.signature() < 0
+                        ? "The last flat is the fourth degree."
+                        : "Play it on the white keys and listen for what is off.";
+    }
+
     private static Key majorOf(Key key) {
         return Key.major(NoteName.at(key.signature()));
     }
@@ -126,7 +143,7 @@ final class KeySignature implements Skill {
     private static String inMajor(Key key) {
         List<NoteName> signs = key.signatureNotes();
         if (signs.isEmpty()) {
-            return "C major is the white keys alone.";
+            return "C major is the white keys alone: no sharps and no flats.";
         }
         NoteName last = signs.get(signs.size() - 1);
         String rule = key.signature() > 0

@@ -54,14 +54,14 @@ final class LoweredDegree implements Skill {
         String from = key.isMinor() ? ", counted from " + Say.key(major) : " of " + Say.key(major);
         String prompt = "Which note is the " + degree.inWords() + from + "?";
         NoteRubric judge =
-                new NoteRubric(major.note(degree), key.tonic(), Walk.to(degree, major), () -> slips(degree, major));
+                new NoteRubric(major.note(degree), key.tonic(), Walk.toward(degree, major), () -> slips(degree, major));
         return Question.of(new Topic(id(), degree.toString(), key), Form.NOTES, prompt, judge, coaching(degree, major));
     }
 
     private static List<Slip<NoteName>> slips(Degree degree, Key key) {
         int number = degree.number();
         int change = degree.alteration();
-        String walk = Walk.to(degree, key);
+        String way = change < 0 ? "down" : "up";
         NoteName natural = key.note(number);
         NoteName next = key.note(Degree.of(number % 7 + 1, change));
         List<Slip<NoteName>> slips = new ArrayList<>();
@@ -69,22 +69,26 @@ final class LoweredDegree implements Skill {
                 NOT_LOWERED,
                 natural,
                 () -> Say.note(natural) + " is the " + Walk.ordinal(number) + " as the major scale has it. "
-                        + (change < 0 ? "Lowered" : "Raised") + " a half step, same letter, it is "
-                        + Say.note(key.note(degree)) + "."));
+                        + "Take it a half step " + way + ", same letter."));
         slips.add(new Slip<>(
                 SIGNATURE_FORGOTTEN,
                 NoteName.of(natural.letter(), change),
                 () -> "That is the bare letter " + (change < 0 ? "lowered" : "raised") + ". In the key the "
                         + Walk.ordinal(number) + " is " + Say.note(natural) + "; start from there."));
         slips.add(new Slip<>(
-                LOWERED_TOO_FAR, key.note(Degree.of(number, 2 * change)), () -> "A half step too far. " + walk));
-        slips.add(new Slip<>(WRONG_WAY, key.note(Degree.of(number, -change)), () -> "You went the other way. " + walk));
+                LOWERED_TOO_FAR,
+                key.note(Degree.of(number, 2 * change)),
+                () -> "A half step too far. One sign in front moves the plain degree by one half step."));
+        slips.add(new Slip<>(
+                WRONG_WAY,
+                key.note(Degree.of(number, -change)),
+                () -> "You went the other way: " + (change < 0 ? "lowered is" : "raised is") + " a half step " + way
+                        + "."));
         if (number < 7) {
             slips.add(new Slip<>(
                     COUNTED_FROM_ZERO,
                     next,
-                    () -> "That is the " + Degree.of(number % 7 + 1, change).inWords() + ": the tonic counts as 1. "
-                            + walk));
+                    () -> "That is the " + Degree.of(number % 7 + 1, change).inWords() + ": the tonic counts as 1."));
         }
         return slips;
     }

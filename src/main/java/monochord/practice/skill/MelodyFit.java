@@ -73,7 +73,7 @@ final class MelodyFit implements Skill {
     private Question standing(TuneSubject about) {
         String prompt = "In " + Say.key(about.key()) + " a tune rests on " + Say.note(about.note()) + " over "
                 + Say.chord(about.chord()) + ". Chord tone, colour, suspension or clash?";
-        StandingRubric judge = new StandingRubric(about.standing(), reason(about), () -> slips(about));
+        StandingRubric judge = new StandingRubric(about.standing(), reason(about), way(about), () -> slips(about));
         return Question.of(new Topic(id(), about.text(), about.key()), Form.CHOICE, prompt, judge, coaching(about));
     }
 
@@ -84,7 +84,7 @@ final class MelodyFit implements Skill {
         NoteName nearest = changes.get(0).to().name();
         String reason = "The chord is " + Say.row(about.chord().tones()) + "; from " + Say.note(about.note())
                 + " the nearest that fits is " + Say.note(nearest) + ".";
-        MendRubric judge = new MendRubric(changes, reason, () -> mendSlips(about));
+        MendRubric judge = new MendRubric(changes, reason, mendWay(about), () -> mendSlips(about));
         return Question.of(
                 new Topic(id(), about.text(), about.key()), Form.NOTES, prompt, judge, mendCoaching(about, reason));
     }
@@ -95,12 +95,13 @@ final class MelodyFit implements Skill {
                 .ifPresent(tone -> slips.add(new Slip<>(
                         LETTERS_ONLY,
                         Standing.CHORD_TONE,
-                        () -> "The letter is in the chord, but as " + Say.note(tone) + ". " + reason(about))));
+                        () -> "The letter is in the chord, but as " + Say.note(tone) + ". What does "
+                                + Say.note(about.note()) + " do beside it?")));
         if (about.key().holds(about.note())) {
             slips.add(new Slip<>(
                     KEY_FOR_CHORD,
                     Standing.COLOUR,
-                    () -> "It belongs to the key; what counts here is the chord. " + reason(about)));
+                    () -> "It belongs to the key; what counts here is the chord. " + way(about)));
         }
         return slips;
     }
@@ -111,6 +112,20 @@ final class MelodyFit implements Skill {
                 about.note(),
                 () -> Say.note(about.note()) + " belongs to the key, but it is the note that clashes. The chord is "
                         + Say.row(about.chord().tones()) + "."));
+    }
+
+    private static String mendWay(TuneSubject about) {
+        return "The chord is " + Say.row(about.chord().tones()) + ": look for the nearest to " + Say.note(about.note())
+                + ".";
+    }
+
+    /** What to look at, and no name for it. */
+    private static String way(TuneSubject about) {
+        String note = Say.note(about.note());
+        return Say.chord(about.chord()) + " is " + Say.row(about.chord().tones()) + ". "
+                + (about.chord().holds(about.note())
+                        ? "Is " + note + " among them?"
+                        : note + " is not among them: how far does it lie above the nearest tone below?");
     }
 
     private static String reason(TuneSubject about) {

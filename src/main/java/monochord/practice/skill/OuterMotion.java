@@ -90,28 +90,31 @@ final class OuterMotion implements Skill {
         String prompt = "From " + Passage.write(step.from(), Signs.MUSIC) + " to "
                 + Passage.write(step.to(), Signs.MUSIC)
                 + ": how do the lowest and the highest voice move? Contrary, oblique, similar, parallel or still.";
-        MotionRubric judge = new MotionRubric(outer.motion(), reason(outer), () -> slips(step, outer));
+        MotionRubric judge = new MotionRubric(outer.motion(), reason(outer), way(outer), () -> slips(step, outer));
         return Question.of(new Topic(id(), passage.toString(), key), Form.CHOICE, prompt, judge, coaching(outer));
     }
 
     private static List<Slip<Motion>> slips(Step step, Pair outer) {
         List<Slip<Motion>> slips = new ArrayList<>();
         if (outer.motion() == Motion.SIMILAR) {
-            slips.add(new Slip<>(DIRECTION_ONLY, Motion.PARALLEL, () -> "The same way, yes. " + reason(outer)));
+            slips.add(new Slip<>(
+                    DIRECTION_ONLY,
+                    Motion.PARALLEL,
+                    () -> "The same way, yes. " + way(outer) + " Do the letters keep their distance?"));
         } else if (outer.motion() == Motion.PARALLEL
                 && outer.lower().semitones() != outer.upper().semitones()) {
             slips.add(new Slip<>(
-                    HALF_STEPS_COUNTED, Motion.SIMILAR, () -> "By half steps it is not the same. " + reason(outer)));
+                    HALF_STEPS_COUNTED, Motion.SIMILAR, () -> "By half steps it is not the same. " + way(outer)));
         }
         for (Motion turned : withOneTurned(outer)) {
-            slips.add(new Slip<>(WRONG_WAY, turned, () -> "Look again which way each goes. " + reason(outer)));
+            slips.add(new Slip<>(
+                    WRONG_WAY, turned, () -> "Look again which way each goes. The lowest " + way(outer.lower()) + "."));
         }
         for (Pair other : step.pairs()) {
             slips.add(new Slip<>(
                     OTHER_VOICES,
                     other.motion(),
-                    () -> "So move " + voices(other) + ". The outer voices are " + voices(outer) + ". "
-                            + reason(outer)));
+                    () -> "So move " + voices(other) + ". The outer voices are " + voices(outer) + "."));
         }
         return slips;
     }
@@ -134,12 +137,20 @@ final class OuterMotion implements Skill {
     }
 
     private static String reason(Pair pair) {
+        return seen(pair) + ": " + pair.motion() + ".";
+    }
+
+    private static String way(Pair pair) {
+        return seen(pair) + ".";
+    }
+
+    private static String seen(Pair pair) {
         String ways = "The lowest " + way(pair.lower()) + ", the highest " + way(pair.upper());
         return pair.motion().isSameWay()
                 ? ways + "; the interval is "
                         + interval(pair.lower().from(), pair.upper().from()) + " and then "
-                        + interval(pair.lower().to(), pair.upper().to()) + ": " + pair.motion() + "."
-                : ways + ": " + pair.motion() + ".";
+                        + interval(pair.lower().to(), pair.upper().to())
+                : ways;
     }
 
     private static String interval(Pitch low, Pitch high) {

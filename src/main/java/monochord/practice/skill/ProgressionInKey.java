@@ -52,7 +52,6 @@ final class ProgressionInKey implements Skill {
     private static List<Slip<List<Chord>>> slips(ProgressionSubject about) {
         List<Slip<List<Chord>>> slips = new ArrayList<>();
         Key key = about.key();
-        String here = "In " + Say.key(key) + " it goes " + about.names(Signs.MUSIC) + ".";
         slips.add(new Slip<>(
                 LETTERS_ONLY,
                 about.letters(),
@@ -65,12 +64,11 @@ final class ProgressionInKey implements Skill {
         slips.add(new Slip<>(
                 QUALITY_OF_THE_KEY,
                 about.alike(),
-                () -> "The roots are right. Not every chord has the quality of the tonic: a minus says minor. "
-                        + here));
+                () -> "The roots are right. Not every chord has the quality of the tonic: a minus says minor."));
         slips.add(new Slip<>(
                 COUNTED_FROM_ZERO,
                 about.oneFurther(),
-                () -> "Every chord is one degree too far. The tonic counts as 1. " + here));
+                () -> "Every chord is one degree too far. The tonic counts as 1."));
         otherTonic(about, NoteName.C, slips);
         otherTonic(about, key.relative().tonic(), slips);
         return slips;
@@ -81,8 +79,8 @@ final class ProgressionInKey implements Skill {
         Key key = about.key();
         int number = about.degree(chord).number();
         return "The flat in front has been passed over. The " + Walk.ordinal(number) + " of " + Say.key(key) + " is "
-                + Say.note(key.note(number)) + "; the " + BandNumber.write(chord, key, Signs.MUSIC) + " stands on "
-                + Say.note(chord.root()) + ".";
+                + Say.note(key.note(number)) + "; the " + BandNumber.write(chord, key, Signs.MUSIC)
+                + " stands a half step lower.";
     }
 
     private static void otherTonic(ProgressionSubject about, NoteName tonic, List<Slip<List<Chord>>> slips) {

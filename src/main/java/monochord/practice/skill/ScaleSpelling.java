@@ -16,6 +16,7 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.ScaleRubric;
 import monochord.practice.answer.Slip;
 import monochord.practice.teaching.Own;
+import monochord.practice.teaching.Walk;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;
@@ -89,8 +90,10 @@ final class ScaleSpelling implements Skill {
         return new Slip<>(
                 reason,
                 tones,
-                () -> "That is " + Say.scale(new Scale(scale.tonic(), given)) + ". " + Say.scale(scale) + " has "
-                        + Say.note(due) + " where you have " + Say.note(found) + keptLetter(due));
+                () -> "That is " + Say.scale(new Scale(scale.tonic(), given)) + ". In " + Say.scale(scale) + " the "
+                        + Walk.ordinal(scale.tones().indexOf(due) + 1) + " stands a half step "
+                        + (due.alteration() > found.alteration() ? "higher" : "lower") + " than your "
+                        + Say.note(found) + keptLetter(due));
     }
 
     private static String keptLetter(NoteName due) {
@@ -122,7 +125,7 @@ final class ScaleSpelling implements Skill {
                 .skip(1)
                 .filter(note -> note.alteration() != 0)
                 .findFirst()
-                .map(note -> "The first one falls on " + note.letter() + ": " + Say.note(note) + ".")
+                .map(note -> "The first one falls on " + note.letter() + ".")
                 .orElse("");
     }
 

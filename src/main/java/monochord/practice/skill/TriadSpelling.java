@@ -90,17 +90,24 @@ final class TriadSpelling implements Skill {
             slips.add(new Slip<>(
                     WRONG_QUALITY,
                     Tones.of(other.tones()),
-                    () -> Say.row(other.tones()) + " is " + Say.inWords(other) + ". " + "In " + Say.inWords(chord) + " "
-                            + Walk.thirds(chord) + "."));
+                    () -> "That is " + Say.inWords(other) + ". " + off(chord, other)));
         }
         slips.add(new Slip<>(
-                LETTERS_ONLY, bare(chord), () -> "The letters are right. Now the sizes: " + Walk.thirds(chord) + "."));
+                LETTERS_ONLY, bare(chord), () -> "The letters are right; now the sizes. " + Walk.sizes(chord)));
         slips.add(new Slip<>(
                 LETTERS_ONLY,
                 Tones.of(Own.bare(chord.tones())),
                 () -> "The letters are right, the root has lost its accidental. Begin on " + Say.note(chord.root())
-                        + "; " + Walk.thirds(chord) + "."));
+                        + "."));
         return slips;
+    }
+
+    /** Where the two part: {@code In C minor the third lies three half steps above the root.} */
+    private static String off(Chord chord, Chord other) {
+        int place = chord.tones().get(1).equals(other.tones().get(1)) ? 2 : 1;
+        int size = chord.kind().intervals().get(place).semitones();
+        return "In " + Say.inWords(chord) + " the " + (place == 1 ? "third" : "fifth") + " lies " + Say.halfSteps(size)
+                + " above the root.";
     }
 
     private static Tones bare(Chord chord) {
@@ -113,9 +120,8 @@ final class TriadSpelling implements Skill {
         List<NoteName> letters = Own.bare(chord.tones());
         return Coaching.of(
                 "Three letters first: take one, leave one out, take the next.",
-                "The letters are " + Say.row(letters) + ". The root keeps its name, " + Say.note(chord.root()) + ".",
-                Say.note(chord.root()) + " and " + Say.note(chord.tones().get(1)) + ", and then some kind of "
-                        + letters.get(2) + ".",
+                "The root keeps its name, " + Say.note(chord.root()) + ". The next letter but one carries the third.",
+                Walk.allButLast(chord) + " " + Walk.sizes(chord),
                 "The letters are " + Say.row(letters) + ". " + Walk.thirds(chord) + ". " + Walk.chord(chord));
     }
 }

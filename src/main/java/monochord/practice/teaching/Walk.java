@@ -27,6 +27,17 @@ public final class Walk {
         return change == 0 ? count(number, key) : count(number, key) + " " + altered(degree, key, change);
     }
 
+    /** The same way, stopped before the last half step. */
+    public static String toward(Degree degree, Key key) {
+        int change = degree.alteration() - key.mode().degree(degree.number()).alteration();
+        String last = change == 0
+                ? ""
+                : change < 0
+                        ? " Lowered, it stands a half step down, on the same letter."
+                        : " Raised, it stands a half step up, on the same letter.";
+        return count(degree.number(), key) + last;
+    }
+
     public static String count(int number, Key key) {
         NoteName there = key.note(number);
         return number == 1
@@ -51,6 +62,20 @@ public final class Walk {
                 .map(interval -> move(chord, interval))
                 .toList();
         return "From " + Say.note(chord.root()) + " up, " + Say.words(moves) + ".";
+    }
+
+    /** {@code From F up count four and seven half steps}: how the chord is measured, and no tone but its root. */
+    public static String sizes(Chord chord) {
+        List<String> sizes = chord.kind().intervals().stream()
+                .skip(1)
+                .map(interval -> Say.count(interval.semitones()))
+                .toList();
+        return "From " + Say.note(chord.root()) + " up count " + Say.words(sizes) + " half steps.";
+    }
+
+    /** A triad but for its last tone: {@code F and A, then leave out a letter and take the next.} */
+    public static String allButLast(Chord chord) {
+        return Say.list(chord.tones().subList(0, 2)) + ", then leave out a letter and take the next.";
     }
 
     private static String move(Chord chord, Interval interval) {

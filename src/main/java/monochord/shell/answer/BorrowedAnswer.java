@@ -25,7 +25,7 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
                 .plus(borrowed.chord().write(Signs.MUSIC), Style.STRONG)
                 .plus(", spelled " + Words.joined(borrowed.chord().tones(), " ", note -> note.write(Signs.MUSIC))
                         + "."));
-        text.line(origin(look) + changes());
+        text.line(origin() + changes());
         ways(text, "Reached", setting.approach(), Way::start);
         ways(text, "Left", setting.exit(), Way::numeral);
         text.line(tune(setting));
@@ -37,11 +37,12 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
         return text.build().in(look.signs()).wrapped(look.width());
     }
 
-    private String origin(Look look) {
+    private String origin() {
         List<Scale> sources = borrowed.sources();
         return sources.isEmpty()
                 ? "No parallel mode holds it; it"
-                : "From " + Words.sources(sources, look) + ", " + Brightness.inWords(sources.get(0), key) + "; it";
+                : "From " + Words.sources(sources, Signs.MUSIC) + ", " + Brightness.inWords(sources.get(0), key)
+                        + "; it";
     }
 
     private String changes() {

@@ -44,7 +44,7 @@ public record ChordRow(Chord chord, Numeral numeral, Key key) {
         List<Scale> sources = sources();
         return sources.isEmpty()
                 ? "in no parallel mode: it brings the " + outside()
-                : "borrowed from " + Words.sources(sources, look);
+                : "borrowed from " + Words.sources(sources, look.signs());
     }
 
     private String outside() {

@@ -10,9 +10,11 @@ import monochord.theory.Signs;
  * What is said at the end of a run of questions, in two lines.
  *
  * @param asked how many questions were answered
- * @param missed those that were not right at the first try without help
+ * @param atOnce how many of them were right at the first try without help
+ * @param second how many more were right when they came back
+ * @param missed those that have not been right in either way
  */
-public record DrillEnd(int asked, List<Question> missed) implements Answer {
+public record DrillEnd(int asked, int atOnce, int second, List<Question> missed) implements Answer {
     /** So many go into a line. */
     private static final int NAMED = 2;
 
@@ -35,8 +37,10 @@ public record DrillEnd(int asked, List<Question> missed) implements Answer {
             return "Nothing answered this time.";
         }
         String questions = asked == 1 ? "One question" : capital(Words.number(asked)) + " questions";
-        int right = asked - missed.size();
-        return questions + ", " + (right == 0 ? "none" : Words.number(right)) + " right at the first try.";
+        String back = second == 0
+                ? "."
+                : ", " + Words.number(second) + " when " + (second == 1 ? "it" : "they") + " came back.";
+        return questions + ", " + (atOnce == 0 ? "none" : Words.number(atOnce)) + " right at the first try" + back;
     }
 
     private String again() {
@@ -62,6 +66,6 @@ public record DrillEnd(int asked, List<Question> missed) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("kind", "end").put("asked", asked).put("atOnce", asked - missed.size());
+        json.put("kind", "end").put("asked", asked).put("atOnce", atOnce).put("second", second);
     }
 }

@@ -53,19 +53,32 @@ public final class Json {
 
     /** A list of strings: what each value prints. */
     public Json put(String name, List<?> values) {
-        return list(name, values, (json, value) -> json.quote(value.toString()));
+        open(name);
+        for (int i = 0; i < values.size(); i++) {
+            comma(i);
+            quote(values.get(i).toString());
+        }
+        return close();
     }
 
     public Json numbers(String name, List<Integer> values) {
-        return list(name, values, (json, value) -> json.out.ascii(value.toString()));
+        open(name);
+        for (int i = 0; i < values.size(); i++) {
+            comma(i);
+            out.ascii(values.get(i).toString());
+        }
+        return close();
     }
 
     /** A list of objects. */
     public <T> Json objects(String name, List<T> values, BiConsumer<Json, T> fields) {
-        return list(name, values, (json, value) -> {
-            fields.accept(new Json(json.out), value);
-            json.out.ascii('}');
-        });
+        open(name);
+        for (int i = 0; i < values.size(); i++) {
+            comma(i);
+            fields.accept(new Json(out), values.get(i));
+            out.ascii('}');
+        }
+        return close();
     }
 
     /** An object within. */
@@ -76,17 +89,20 @@ public final class Json {
         return this;
     }
 
-    private <T> Json list(String name, List<T> values, BiConsumer<Json, T> write) {
+    private void open(String name) {
         name(name);
         out.ascii('[');
-        for (int i = 0; i < values.size(); i++) {
-            if (i > 0) {
-                out.ascii(',');
-            }
-            write.accept(this, values.get(i));
-        }
+    }
+
+    private Json close() {
         out.ascii(']');
         return this;
+    }
+
+    private void comma(int place) {
+        if (place > 0) {
+            out.ascii(',');
+        }
     }
 
     private void name(String name) {

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import monochord.theory.NoteName;
 import monochord.theory.Scale;
+import monochord.theory.Signs;
 
 /** Small turns of phrase that several answers share. */
 final class Words {
@@ -35,8 +36,8 @@ final class Words {
     }
 
     /** {@code D minor (also D phrygian)}: the nearest source first. */
-    static String sources(List<Scale> sources, Look look) {
-        String nearest = sources.get(0).write(look.signs());
+    static String sources(List<Scale> sources, Signs signs) {
+        String nearest = sources.get(0).write(signs);
         List<String> others = sources.subList(1, sources.size()).stream()
                 .map(scale -> scale.kind().toString())
                 .toList();

@@ -207,6 +207,15 @@ public final class JvmCell implements Cell {
     }
 
     @Override
+    public List<String> variables() {
+        return names.stream()
+                .filter(name -> name.startsWith(Kind.VARIABLE))
+                .map(name -> name.substring(Kind.VARIABLE.length()))
+                .sorted()
+                .toList();
+    }
+
+    @Override
     public void stop() {
         Running now = running;
         if (now != null) {

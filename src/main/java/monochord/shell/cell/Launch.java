@@ -9,14 +9,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import monochord.shell.cell.far.Far;
+import monochord.shell.cell.wire.WorkingFolder;
 
 /**
  * How the JVM of a cell is started: with this program's own classes and the JDK it runs on, little memory, a working folder
  * of its own, hardly any environment, and no terminal.
  */
-record Launch(Path folder, int port) {
+record Launch(WorkingFolder folder, int port) {
     private static final List<String> FLAGS = List.of(
             "-Xmx256m",
             "-XX:MaxMetaspaceSize=128m",
@@ -42,7 +42,7 @@ record Launch(Path folder, int port) {
     /** Starts it; what it writes to its streams is dropped, and its standard input is open for the secret. */
     Process start() throws IOException {
         ProcessBuilder builder = new ProcessBuilder(command())
-                .directory(folder.toFile())
+                .directory(folder.path().toFile())
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD);
         builder.environment().keySet().removeIf(name -> !ENVIRONMENT.contains(name));
@@ -58,8 +58,8 @@ record Launch(Path folder, int port) {
                 .ifPresent(command::add);
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(FLAGS);
-        command.add("-Duser.home=" + folder);
-        command.add("-Djava.io.tmpdir=" + folder);
+        command.add("-Duser.home=" + folder.path());
+        command.add("-Djava.io.tmpdir=" + folder.path());
         command.addAll(List.of("-cp", classPath(), Far.class.getName(), Integer.toString(port)));
         return command;
     }
@@ -69,21 +69,5 @@ record Launch(Path folder, int port) {
         return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .map(entry -> Path.of(entry).toAbsolutePath().toString())
                 .collect(Collectors.joining(File.pathSeparator));
-    }
-
-    /** A folder that nobody else can look into. */
-    static Path newFolder() throws IOException {
-        return Files.createTempDirectory("monochord-cell").toRealPath();
-    }
-
-    /** Takes the folder away with all that a cell left in it; links in it are removed and not followed. */
-    static void remove(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted((a, b) -> b.compareTo(a)).toList()) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException | RuntimeException left) {
-            // the system clears its temporary folder, too
-        }
     }
 }

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import monochord.shell.cell.far.Far;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
+import monochord.shell.cell.wire.WorkingFolder;
 
 /** One JVM of a cell, and the two connections to it. */
 final class Link {
@@ -22,7 +23,7 @@ final class Link {
     private static final int WAITING = 64;
     private static final int LOOK_MILLIS = 100;
 
-    private final Path folder;
+    private final WorkingFolder folder;
     private final Process process;
     private final Socket talk;
     private final Socket control;
@@ -30,7 +31,7 @@ final class Link {
     private final BlockingQueue<Message> arrived = new ArrayBlockingQueue<>(WAITING);
     private volatile boolean broken;
 
-    private Link(Path folder, Process process, Socket talk, Socket control) throws IOException {
+    private Link(WorkingFolder folder, Process process, Socket talk, Socket control) throws IOException {
         this.folder = folder;
         this.process = process;
         this.talk = talk;
@@ -47,7 +48,7 @@ final class Link {
      * @throws IOException if that does not come about
      */
     static Link open() throws IOException {
-        Path folder = Launch.newFolder();
+        WorkingFolder folder = WorkingFolder.make();
         try (Door door = new Door()) {
             Process process = new Launch(folder, door.port()).start();
             try {
@@ -57,12 +58,12 @@ final class Link {
                 throw failed;
             }
         } catch (IOException failed) {
-            Launch.remove(folder);
+            folder.remove();
             throw failed;
         }
     }
 
-    private static Link meet(Path folder, Process process, Door door) throws IOException {
+    private static Link meet(WorkingFolder folder, Process process, Door door) throws IOException {
         long deadline = System.nanoTime() + START.toNanos();
         try (OutputStream in = process.getOutputStream()) {
             in.write(door.secret());
@@ -146,7 +147,7 @@ final class Link {
         close(talk);
         close(control);
         arrived.clear();
-        Launch.remove(folder);
+        folder.remove();
     }
 
     private static void close(Socket socket) {
@@ -162,6 +163,6 @@ final class Link {
     }
 
     Path folder() {
-        return folder;
+        return folder.path();
     }
 }

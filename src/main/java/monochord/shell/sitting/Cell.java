@@ -45,6 +45,9 @@ public interface Cell extends AutoCloseable {
     /** Whether the cell has something of this name; asked for without waiting for anything. */
     boolean holds(String name);
 
+    /** The names of its variables; asked for without waiting for anything. */
+    List<String> variables();
+
     /** A variable as it would be typed behind a verb, or nothing where no verb could read it. */
     Optional<String> typed(String variable);
 

@@ -1,8 +1,10 @@
 package monochord.shell.sitting;
 
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import monochord.harmony.Music;
 import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
@@ -26,6 +28,7 @@ public final class Cells {
     private static final String EXAMPLE = "var verse = \"F C G Ab\", then play $verse in C";
 
     private final Sitting sitting;
+    private Supplier<Cell> source = Cell::none;
     private Cell cell = Cell.none();
     private boolean gathering;
     private boolean preparing;
@@ -36,9 +39,31 @@ public final class Cells {
         this.sitting = sitting;
     }
 
-    /** Runs Java there from now on. */
+    /** Tells where cells come from, and takes a new one. */
+    public void takeFrom(Supplier<Cell> newSource) {
+        source = newSource;
+        take(newCell());
+    }
+
+    /** A new one, which whoever asks for it has to close. */
+    public Cell newCell() {
+        return source.get();
+    }
+
+    /** Runs Java there from now on; the cell before is closed. */
     public void take(Cell newCell) {
+        if (newCell != cell) {
+            cell.close();
+        }
         cell = newCell;
+        open = "";
+    }
+
+    /** The cell is somebody else's now, who will close it. */
+    public Cell handOver() {
+        Cell handed = cell;
+        cell = Cell.none();
+        return handed;
     }
 
     /** From now on a cell may go over several lines; before, each line is a whole one. */
@@ -73,6 +98,11 @@ public final class Cells {
     /** Whether the cell has something of this name. */
     public boolean holds(String name) {
         return cell.holds(name);
+    }
+
+    /** The names of the cell's variables. */
+    public Stream<String> variables() {
+        return cell.variables().stream();
     }
 
     /** Whether this can be the beginning of Java, or a whole piece of it. */
@@ -140,6 +170,9 @@ public final class Cells {
      * @throws Unreadable if there is no such variable, or no verb could read it
      */
     public String filled(String sentence) {
+        if (sentence.indexOf('$') < 0) {
+            return sentence;
+        }
         Matcher variable = VARIABLE.matcher(sentence);
         StringBuilder filled = new StringBuilder();
         while (variable.find()) {

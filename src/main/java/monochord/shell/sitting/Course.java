@@ -22,6 +22,7 @@ import monochord.theory.Mode;
 /** The lessons of this sitting: the library, the lesson being taken, and the one after it. */
 public final class Course {
     private final Path folder;
+    private final Path own;
     private Library library;
     private LessonWalk walk;
     private LibraryEntry last;
@@ -29,12 +30,18 @@ public final class Course {
 
     /** @param folder where the books are; it is read only when a lesson is wanted */
     public Course(Path folder) {
+        this(folder, null);
+    }
+
+    /** @param own where the learner, or a teacher, keeps lessons besides, or null */
+    public Course(Path folder, Path own) {
         this.folder = folder;
+        this.own = own;
     }
 
     public Library library() {
         if (library == null) {
-            library = Library.in(folder);
+            library = own == null ? Library.in(folder) : Library.in(folder).and(own);
         }
         return library;
     }
@@ -97,7 +104,7 @@ public final class Course {
         return Answers.of(page, end);
     }
 
-    private static String title(LibraryEntry entry) {
+    static String title(LibraryEntry entry) {
         return entry.number() + " " + entry.title();
     }
 
@@ -119,7 +126,7 @@ public final class Course {
 
     /** What the next sitting begins with: a lesson that was broken off once more, else the one that follows. */
     Agenda agenda(Agenda before, Knowledge knowledge) {
-        if (last == null) {
+        if (last == null && (resume.isEmpty() || resume.equals(before.slug()))) {
             return Agenda.of(before.slug(), before.title(), knowledge);
         }
         Optional<LibraryEntry> coming = isOpen() ? Optional.of(last) : next();

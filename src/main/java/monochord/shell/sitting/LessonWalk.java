@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.stream.IntStream;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
@@ -24,6 +25,8 @@ import monochord.theory.Key;
  */
 final class LessonWalk {
     private static final int TITLE = 2;
+    /** What is said to an answer, with the empty line under it. */
+    private static final int VERDICT = 4;
     /** A question, or what is played and how to go on. */
     private static final int QUESTION = 3;
     /** The line that says how to go on, and the prompt, each after an empty line. */
@@ -34,7 +37,7 @@ final class LessonWalk {
     private final Filling filling;
     private final Deque<Part> ahead = new ArrayDeque<>();
     private final Deque<Question> questions = new ArrayDeque<>();
-    private final int length;
+    private int above = TITLE;
     private int asked;
     private int atOnce;
 
@@ -43,7 +46,6 @@ final class LessonWalk {
         this.key = key;
         this.filling = new Filling(key);
         this.ahead.addAll(sections(lesson));
-        this.length = ahead.size();
     }
 
     /** The parts of a lesson, prose cut before each heading. */
@@ -83,6 +85,7 @@ final class LessonWalk {
 
     void note(boolean rightAtOnce) {
         asked++;
+        above = VERDICT;
         atOnce += rightAtOnce ? 1 : 0;
     }
 
@@ -102,20 +105,64 @@ final class LessonWalk {
         while (!stopped && !ahead.isEmpty()) {
             stopped = isFull(page, sitting) ? rest(page) : take(ahead.poll(), page, sitting);
         }
+        above = 0;
         return new Answers(page);
     }
 
     /** Whether the next section, with what is drawn in it, would push the beginning of the page off the screen. */
     private boolean isFull(List<Answer> page, Sitting sitting) {
-        if (page.isEmpty() || !(ahead.peek() instanceof Part.Prose)) {
+        int room = sitting.screenLines() - PROMPT - above;
+        if (ahead.peek() instanceof Part.Show) {
+            return !page.isEmpty() && lines(new Answers(page), sitting) + picture(sitting) > room;
+        }
+        if (!(ahead.peek() instanceof Part.Prose)) {
             return false;
         }
-        int title = isFirstPage(page) ? TITLE : 0;
-        return title + lines(new Answers(page), sitting) + section(sitting) + PROMPT > sitting.screenLines();
+        boolean isBare = page.isEmpty() && above < VERDICT;
+        if (!isBare) {
+            return lines(new Answers(page), sitting) + section(sitting) > room;
+        }
+        while (section(sitting) > room && part(room, sitting)) {}
+        return false;
     }
 
-    private boolean isFirstPage(List<Answer> page) {
-        return asked == 0 && ahead.size() + page.size() == length;
+    /**
+     * Parts a section that fills more than a screen, between two paragraphs: as much of it as has room stays with what is
+     * drawn or asked below.
+     *
+     * @return whether there was a place to part it
+     */
+    private boolean part(int room, Sitting sitting) {
+        Part.Prose whole = (Part.Prose) ahead.poll();
+        List<Block> blocks = whole.blocks();
+        int first = blocks.get(0) instanceof Block.Heading ? 2 : 1;
+        List<Integer> cuts = IntStream.range(first, blocks.size())
+                .filter(cut -> !(blocks.get(cut) instanceof Block.Item))
+                .boxed()
+                .toList();
+        int cut = cuts.stream()
+                .filter(place -> fits(whole.from(place), room, sitting))
+                .findFirst()
+                .orElse(cuts.isEmpty() ? blocks.size() : cuts.get(cuts.size() - 1));
+        if (cut < blocks.size()) {
+            ahead.addFirst(whole.from(cut));
+        }
+        ahead.addFirst(whole.upTo(cut));
+        return cut < blocks.size();
+    }
+
+    private boolean fits(Part.Prose prose, int room, Sitting sitting) {
+        ahead.addFirst(prose);
+        boolean fits = section(sitting) <= room;
+        ahead.removeFirst();
+        return fits;
+    }
+
+    /** Lines of the next picture, and of what is played or asked right under it. */
+    private int picture(Sitting sitting) {
+        Part under = ahead.stream().skip(1).findFirst().orElse(null);
+        boolean stops = under != null && !(under instanceof Part.Prose || under instanceof Part.Show);
+        return 1 + lines(ahead.peek(), sitting) + (stops ? 1 + lines(under, sitting) : 0);
     }
 
     /** Lines from the next part up to the next prose or place to stop. */
@@ -140,7 +187,9 @@ final class LessonWalk {
         }
         return part instanceof Part.Show show
                 ? lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key), sitting)
-                : QUESTION;
+                : part instanceof Part.Compare compare
+                        ? QUESTION - 1 + compare.music().size()
+                        : QUESTION;
     }
 
     private static int lines(Answer answer, Sitting sitting) {

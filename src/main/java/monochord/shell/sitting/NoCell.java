@@ -1,5 +1,6 @@
 package monochord.shell.sitting;
 
+import java.util.List;
 import java.util.Optional;
 import monochord.shell.answer.Refusal;
 import monochord.theory.Key;
@@ -29,6 +30,11 @@ record NoCell() implements Cell {
     @Override
     public boolean holds(String name) {
         return false;
+    }
+
+    @Override
+    public List<String> variables() {
+        return List.of();
     }
 
     @Override

@@ -1,7 +1,9 @@
 package monochord.shell.sitting;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.page.StyledText;
+import monochord.practice.Verdict;
 import monochord.practice.drill.Turn;
 import monochord.record.Agenda;
 import monochord.shell.answer.Answer;
@@ -9,11 +11,14 @@ import monochord.shell.answer.Saying;
 
 /** How a sitting opens: in two lines what is due and what comes next, and Enter does it. */
 public final class Opening {
+    static final String WELCOMED = "welcomed";
+
     private static final String FIRST = "Good day. Enter begins the first lesson; or type music, a verb, or help.";
 
     private final Agenda agenda;
     private final long time;
     private boolean reviewed;
+    private Welcome welcome;
 
     Opening(Agenda agenda, long time) {
         this.agenda = agenda;
@@ -29,8 +34,12 @@ public final class Opening {
         return agenda.title();
     }
 
-    /** What to say before the first prompt. */
-    public Answer greeting() {
+    /** What to say before the first prompt; to someone new, the first question. */
+    public Answer greeting(Sitting sitting) {
+        if (agenda.isEmpty() && sitting.settings().get(WELCOMED).isEmpty()) {
+            welcome = new Welcome();
+            return welcome.greeting();
+        }
         return Saying.of(StyledText.of(agenda.isEmpty() ? FIRST : due() + "\n" + next()));
     }
 
@@ -52,13 +61,50 @@ public final class Opening {
                 : begin + agenda.title() + "; or type music, a verb, or help.";
     }
 
-    /** Once what is due, then the lesson that follows. */
+    /** Whether it is being found out where someone new begins. */
+    public boolean isAsking() {
+        return welcome != null && !welcome.isOver();
+    }
+
+    /** Whether it is asked by what names notes go. */
+    public boolean asksForNames() {
+        return isAsking() && welcome.asksForNames();
+    }
+
+    /** What follows a line that passes what is asked, or says what the notes are called; none if it does neither. */
+    public Optional<Answer> take(String line, Sitting sitting) {
+        if (isAsking() && Welcome.passes(line)) {
+            return Optional.of(sitting.goOn());
+        }
+        return asksForNames() ? welcome.takeNames(line, sitting) : Optional.empty();
+    }
+
+    Answer judged(Verdict verdict, Sitting sitting) {
+        return welcome.judged(verdict, sitting);
+    }
+
+    /** Asks no more, for the learner has other plans. */
+    public void yield(Sitting sitting) {
+        if (isAsking()) {
+            welcome.end(sitting);
+        }
+    }
+
+    /** What is due has been brought back, so that Enter does not do it again. */
+    void reviewed() {
+        reviewed = true;
+    }
+
+    /** What is asked is passed; else, once what is due, then the lesson that follows. */
     Answer begin(Sitting sitting) {
+        if (isAsking()) {
+            return welcome.goOn(sitting);
+        }
         if (!reviewed && agenda.due(time) > 0 && !sitting.course().wasTaken()) {
-            reviewed = true;
+            reviewed();
             List<Turn> turns = Review.turns(Review.USUAL_MINUTES, sitting.study());
             if (!turns.isEmpty()) {
-                return sitting.study().withNotices(sitting.drill(turns));
+                return sitting.study().withNotices(sitting.review(turns, Review.USUAL_MINUTES));
             }
         }
         return sitting.course().begin(sitting);

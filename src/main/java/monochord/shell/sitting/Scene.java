@@ -3,11 +3,13 @@ package monochord.shell.sitting;
 import java.util.Optional;
 import monochord.practice.Question;
 import monochord.theory.Key;
+import monochord.theory.NoteNaming;
 
 /**
  * Where a sitting stands while the line waits.
  *
  * @param key in which everything is read that names no other
- * @param question the one that is open
+ * @param naming by what names the learner calls notes
+ * @param question the one that is open, if the next line answers it
  */
-public record Scene(Key key, Optional<Question> question) {}
+public record Scene(Key key, NoteNaming naming, Optional<Question> question) {}

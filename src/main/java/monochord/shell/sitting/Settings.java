@@ -56,6 +56,16 @@ public final class Settings {
         }
     }
 
+    /** The same for what may as well be forgotten; says whether it is kept. */
+    public boolean keep(String name, String value) {
+        try {
+            put(name, value);
+            return true;
+        } catch (IOException unkept) {
+            return false;
+        }
+    }
+
     private Map<String, String> values() {
         if (values == null) {
             values = read();

@@ -1,7 +1,7 @@
 package monochord.shell.sitting;
 
-import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -16,6 +16,7 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
+import monochord.shell.answer.NotesCalled;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
 import monochord.theory.Key;
@@ -108,19 +109,18 @@ public final class Sitting {
         naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
     }
 
-    /**
-     * Settles by what names notes go.
-     *
-     * @throws IOException if it cannot be kept for the next sitting; in this one it holds all the same
-     */
-    public void call(NoteNaming names) throws IOException {
+    /** Settles by what names notes go, for this sitting in any case; goes on with what asked for it. */
+    public Answer call(NoteNaming names) {
         naming = names;
-        settings.put(NOTES, names.toString());
+        boolean kept = settings.keep(NOTES, names.toString());
+        Answer called = new NotesCalled(names, kept);
+        return welcome().filter(Opening::asksForNames).isPresent() ? Answers.of(called, goOn()) : called;
     }
 
     /** Tells whoever looks on that the line waits, and what for. */
     public void waits() {
-        stage.waits(new Scene(key, Optional.ofNullable(desk.question())));
+        Optional<Question> answered = Optional.ofNullable(cells.isOpen() ? null : desk.question());
+        stage.waits(new Scene(key, naming, answered));
     }
 
     /** What the learner has settled for good. */
@@ -183,14 +183,25 @@ public final class Sitting {
 
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer drill(List<Turn> turns) {
+        return begin(Drill.of(turns));
+    }
+
+    /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
+    public Answer review(List<Turn> turns, int minutes) {
+        opening().reviewed();
+        return begin(
+                Drill.review(turns, study.now() + Duration.ofMinutes(minutes).toMillis()));
+    }
+
+    private Answer begin(Drill run) {
         setAside();
         presentation = null;
-        drill = new Drill(turns);
+        drill = run;
         return nextInDrill();
     }
 
     private Answer nextInDrill() {
-        if (drill.isOver()) {
+        if (drill.isOver(study.now())) {
             return endDrill();
         }
         put(drill.next(seeds), "");
@@ -232,6 +243,9 @@ public final class Sitting {
     }
 
     private Answer answer(Question question, Verdict verdict, String text) {
+        if (welcome().isPresent() && verdict.grade() != Grade.UNREADABLE) {
+            return Answers.of(new VerdictAnswer(question, verdict, ""), opening.judged(verdict, this));
+        }
         if (!verdict.grade().isRight()) {
             return new VerdictAnswer(question, verdict, next(question, verdict, text));
         }
@@ -300,6 +314,10 @@ public final class Sitting {
     }
 
     private Answer goOnAlone() {
+        if (welcome().isPresent()) {
+            leaveQuestion();
+            return opening().begin(this);
+        }
         if (desk.isOpen() && !desk.isTried()) {
             return asked();
         }
@@ -337,6 +355,11 @@ public final class Sitting {
             course.resume(opening.lesson());
         }
         return opening;
+    }
+
+    /** The questions to someone new, as long as they are being asked. */
+    public Optional<Opening> welcome() {
+        return Optional.ofNullable(opening).filter(Opening::isAsking);
     }
 
     public void end() {

@@ -44,9 +44,9 @@ final class ScoreView {
         return sounding.pitch().midiNumber();
     }
 
-    /** @param beats from the beginning of the score */
+    /** @param beats from the beginning of the score, below 0 while it is counted in */
     Moment at(double beats) {
-        long now = (long) (beats * TICKS_PER_BEAT);
+        long now = (long) Math.floor(beats * TICKS_PER_BEAT);
         List<Sounding> down = soundings.stream()
                 .filter(sounding -> ticks(sounding.start()) <= now && now < ticks(sounding.end()))
                 .toList();
@@ -81,7 +81,7 @@ final class ScoreView {
 
     private StyledLine caption(int chord, Look look) {
         if (chord < 0) {
-            return StyledLine.EMPTY;
+            return StyledLine.of("to begin with: " + label(0, look.signs()), Style.QUIET);
         }
         StyledLine here = StyledLine.of(label(chord, look.signs()), Style.STRONG)
                 .plus("  " + (chord + 1) + " of " + captions.size(), Style.QUIET);

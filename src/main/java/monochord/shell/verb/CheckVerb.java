@@ -34,7 +34,7 @@ final class CheckVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part named = sentence.body();
-        return new CheckAnswer(named.isEmpty() ? all(sitting.course().library()) : named(named, sitting.folder()));
+        return new CheckAnswer(named.isEmpty() ? all(sitting.course().library()) : named(named, sitting));
     }
 
     private static List<Checked> all(Library library) {
@@ -45,12 +45,14 @@ final class CheckVerb implements Verb {
     }
 
     /** One file if the whole text names one, for names may hold spaces; else a file for each word. */
-    private static List<Checked> named(Sentence.Part part, Path folder) {
+    private static List<Checked> named(Sentence.Part part, Sitting sitting) {
+        Path folder = sitting.folder();
+        Library library = sitting.course().library();
         List<Checked> checked = new ArrayList<>();
         boolean whole = part.read(text -> path(text, folder)).toFile().isFile();
         for (String name : whole ? List.of(part.text()) : List.of(part.text().split("\\s+"))) {
             Path file = part.read(text -> path(name, folder));
-            checked.add(new Checked(name, Library.check(file).faults(), Files.isReadable(file)));
+            checked.add(new Checked(name, library.checkBeside(file).faults(), Files.isReadable(file)));
         }
         return checked;
     }

@@ -78,6 +78,11 @@ enum HelpOnQuestion implements Verb {
     }
 
     @Override
+    public boolean isAside() {
+        return true;
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         return help(sitting);
     }

@@ -54,6 +54,11 @@ public final class HelpVerb implements Verb {
     }
 
     @Override
+    public boolean isAside() {
+        return true;
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         String about = sentence.body().text().toLowerCase(Locale.ROOT);
         return switch (about) {

@@ -1,6 +1,5 @@
 package monochord.shell.verb;
 
-import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -34,17 +33,15 @@ final class NotesVerb implements Verb {
     }
 
     @Override
+    public boolean isAside() {
+        return true;
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        if (sentence.body().isEmpty()) {
-            return new NotesCalled(sitting.naming(), "");
-        }
-        NoteNaming naming = sentence.body().read(NotesVerb::naming);
-        try {
-            sitting.call(naming);
-            return new NotesCalled(naming, "");
-        } catch (IOException unkept) {
-            return new NotesCalled(naming, "It cannot be kept for the next time: " + unkept.getMessage());
-        }
+        return sentence.body().isEmpty()
+                ? new NotesCalled(sitting.naming(), true)
+                : sitting.call(sentence.body().read(NotesVerb::naming));
     }
 
     private static NoteNaming naming(String text) {

@@ -14,6 +14,11 @@ final class QuitVerb implements Verb {
     }
 
     @Override
+    public boolean isAside() {
+        return true;
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Answer farewell = Saying.of("Until next time.");
         Answer said = sitting.isDrilling() ? Answers.of(sitting.endDrill(), farewell) : farewell;

@@ -20,7 +20,7 @@ final class ReviewVerb implements Verb {
                         "review",
                         Usage.Topic.LEARNING,
                         "review [MINUTES]",
-                        "bring back what is due, weakest first; ten minutes if you do not say",
+                        "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say",
                         "review",
                         "review 5")
                 .withSmallWords();
@@ -39,7 +39,7 @@ final class ReviewVerb implements Verb {
         }
         String count = turns.size() == 1 ? "One thing" : turns.size() + " things";
         Answer head = Saying.of(count + " to bring back, weakest first. skip ends it.");
-        return study.withNotices(Answers.of(head, sitting.drill(turns)));
+        return study.withNotices(Answers.of(head, sitting.review(turns, minutes)));
     }
 
     private static int minutes(String text) {

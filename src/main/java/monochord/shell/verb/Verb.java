@@ -17,6 +17,11 @@ public interface Verb {
         return true;
     }
 
+    /** Whether it leaves what is being asked at the first start as it is. */
+    default boolean isAside() {
+        return false;
+    }
+
     /** Whether {@code $name} in its sentence stands for a variable of the cell; not where a person's own words follow. */
     default boolean takesVariables() {
         return true;

@@ -31,6 +31,7 @@ public final class Verbs {
                 new PatchVerb(),
                 new BankVerb(),
                 new StopVerb(),
+                new KeysVerb(),
                 new LessonsVerb(),
                 new LearnVerb(),
                 new AskVerb(),

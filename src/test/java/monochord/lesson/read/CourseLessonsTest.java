@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.lesson.Block;
 import monochord.lesson.Fault;
@@ -128,6 +129,32 @@ class CourseLessonsTest {
         for (int i = 1; i < questions.size(); i++) {
             assertFalse(questions.get(i).toString().equals(questions.get(i - 1).toString()), questions.toString());
         }
+    }
+
+    /** Where a subject has the same answer in every key, asking it in one key after another asks nothing. */
+    @Test
+    void askNothingThatTheLastAnswerAnswers() {
+        List<String> same = new ArrayList<>();
+        for (Lesson lesson : LESSONS) {
+            lesson.parts().stream()
+                    .filter(part -> part instanceof Ask ask && ask.subject() != null && !isByEar(ask))
+                    .map(Ask.class::cast)
+                    .filter(CourseLessonsTest::isAnsweredByTheLastAnswer)
+                    .forEach(ask -> same.add(lesson.slug() + ": " + ask.skill().id() + " of " + ask.subject()));
+        }
+        assertEquals(List.of(), same);
+    }
+
+    /** There a subject names what may sound, and the seed picks. */
+    private static boolean isByEar(Ask ask) {
+        return ask.skill().id().startsWith("ear-");
+    }
+
+    private static boolean isAnsweredByTheLastAnswer(Ask ask) {
+        List<Question> questions = ask.questions(Key.parse("C"), 7);
+        return IntStream.range(1, questions.size())
+                .anyMatch(i ->
+                        questions.get(i).expected().equals(questions.get(i - 1).expected()));
     }
 
     @Test

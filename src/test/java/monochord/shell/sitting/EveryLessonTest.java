@@ -29,6 +29,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Our lessons, each in each of the fifteen keys, walked to the end by learners of several kinds. */
 class EveryLessonTest {
     private static final Path LESSONS = Path.of("lessons");
+    /** Of 24 lines, the empty one above the prompt and the prompt itself taken off. */
+    private static final int SCREEN = 22;
+
     private static final int MOST_TURNS = 400;
     private static final Pattern END =
             Pattern.compile("(?s).*End of (.*)\\. (\\d+) of (\\d+) answers right at the first try\\..*");
@@ -82,6 +85,7 @@ class EveryLessonTest {
         assertTrue(ascii.chars().allMatch(c -> c < 0x7F), ascii);
         String text = answer.text(new Look(80, Signs.MUSIC, false, false)).plain();
         assertFalse(text.contains("${"), text);
+        assertTrue(text.lines().count() <= SCREEN, text);
         assertTrue(text.lines().allMatch(line -> line.codePointCount(0, line.length()) <= 80), text);
         return text;
     }

@@ -18,7 +18,6 @@ import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
 
@@ -90,54 +89,51 @@ public final class AddedTone implements Skill {
         Slips slips = new Slips(chord);
         ChordKind triad = triad(chord);
         Interval added = added(chord);
-        String here = told(chord);
-        slips.add(
-                Misconception.MISSING_NOTE,
-                Optional.of(triad),
-                "That is the plain triad. The added tone is missing. " + here);
+        String here = told(chord) + ".";
+        slips.add(Misconception.MISSING_NOTE, Optional.of(triad), "That is the plain triad. " + here);
         Interval third = chord.kind().interval(3).orElseThrow();
         slips.add(
                 Misconception.MISSING_NOTE,
                 chord.kind().without(third),
-                "Added means on top of the triad, so the third stays: "
-                        + Say.note(chord.root().plus(third)) + ". " + here);
+                "Added means on top of the triad, so the third stays.");
         for (Interval seventh : List.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)) {
             slips.add(
                     Misconception.EXTRA_NOTE,
                     chord.kind().with(seventh),
-                    "There is a seventh in it, " + Say.note(chord.root().plus(seventh)) + ". Added means no seventh. "
-                            + here);
+                    "There is a seventh in it, " + Say.note(chord.root().plus(seventh)) + ". Added means no seventh.");
         }
         for (Interval next : List.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)) {
             slips.add(
                     added.number() == 6 ? Misconception.COUNTED_FROM_ZERO : Misconception.WRONG_DEGREE,
                     triad.with(next),
-                    "That adds the seventh. The root counts as 1. " + here);
+                    added.number() == 6
+                            ? "That adds the seventh: the root counts as 1."
+                            : "That adds the seventh. " + here);
         }
         for (Interval lowered : List.of(Interval.MINOR_SECOND, Interval.MINOR_SIXTH, Interval.AUGMENTED_FOURTH)) {
             if (lowered.staffSteps() == added.withinOctave().staffSteps()) {
                 slips.add(Misconception.WRONG_QUALITY, triad.with(lowered), "The letter is right. " + here);
             }
         }
-        return slips.lettersOnly(() -> here).all();
+        return slips.lettersOnly(() -> Walk.sizes(new Chord(chord.root(), triad)) + " " + here)
+                .all();
     }
 
     private static String told(Chord chord) {
         Interval added = added(chord);
-        NoteName tone = chord.root().plus(added);
         String where = added.semitones() > 12
-                ? Say.halfSteps(added.semitones() - 12) + " above the octave of the root"
+                ? Say.step(added.semitones() - 12) + " above the octave of the root"
                 : Say.halfSteps(added.semitones()) + " above the root";
-        return "The " + added.inWords().split(" ")[1] + " above " + Say.note(chord.root()) + " is " + Say.note(tone)
-                + ", " + where + ".";
+        return "The " + added.inWords().split(" ")[1] + " lies " + where;
     }
 
     private static Coaching coaching(Chord chord) {
         Chord plain = new Chord(chord.root(), triad(chord));
         return Coaching.of(
                 "The triad first, all of it; then one note more, and no seventh.",
-                "The triad is " + Say.row(plain.tones()) + ".",
                 "Count letters from the root, the root as 1; beyond the octave 9 is 2 again.",
-                "The triad is " + Say.row(plain.tones()) + ". " + told(chord) + " " + Walk.chord(chord));
+                "The triad is " + Say.row(plain.tones()) + ". " + told(chord) + ".",
+                "The triad is " + Say.row(plain.tones()) + ". " + told(chord) + ": "
+                        + Say.note(chord.root().plus(added(chord))) + ". " + Walk.chord(chord));
     }
 }

@@ -76,26 +76,28 @@ public final class AppliedDominant implements Skill {
         Chord chord = numeral.in(key);
         Chord goal = numeral.target().in(key);
         Slips slips = new Slips(chord);
-        String way = reached(numeral, chord, goal) + " " + Walk.chord(chord);
+        String way = reached(numeral, chord, goal);
         Chord ofTonic =
                 Numeral.of(numeral.degree(), numeral.alteration(), chord.kind()).in(key);
         slips.add(
                 Misconception.SLASH_FOR_BASS,
                 ofTonic.tones(),
                 () -> Say.chord(ofTonic) + " is " + numeral.write(Signs.MUSIC).split("/")[0] + " of " + Say.key(key)
-                        + " itself. Behind the slash of a numeral stands the chord it leads to. " + way);
+                        + " itself. Behind the slash of a numeral stands the chord it leads to.");
         Chord own = own(chord, key);
         slips.add(
                 Misconception.QUALITY_OF_THE_KEY,
                 own.tones(),
-                () -> "The root is right, and " + Say.chord(own) + " is what the key has there. A dominant needs its "
-                        + "leading note, whatever the key says. " + way);
+                () -> Say.chord(own) + " is what the key has there. "
+                        + (own.root().equals(chord.root())
+                                ? "The root is right; a dominant needs its leading note, whatever the key says."
+                                : way));
         slips.add(
                 Misconception.WRONG_DEGREE,
                 new Chord(goal.root(), chord.kind()).tones(),
                 () -> "That stands on the goal itself. " + way);
         seventh(chord, slips);
-        return slips.lettersOnly(() -> Walk.stack(chord)).all();
+        return slips.lettersOnly(() -> Walk.sizes(chord)).all();
     }
 
     /** The chord with the key's own tones on the same letters. */
@@ -111,11 +113,11 @@ public final class AppliedDominant implements Skill {
     private static void seventh(Chord chord, Slips slips) {
         Optional<Interval> seventh = chord.kind().interval(7);
         seventh.flatMap(interval -> chord.kind().without(interval)).ifPresent(triad -> {
-            String due = Say.note(chord.tones().get(3));
+            String due = Say.count(seventh.orElseThrow().semitones()) + " half steps above the root";
             slips.add(
                     Misconception.WRONG_SEVENTH,
                     triad.with(Interval.MAJOR_SEVENTH),
-                    "The triad is right. The seventh is " + due + ".");
+                    "The triad is right. The seventh lies " + due + ".");
             slips.add(
                     Misconception.MISSING_NOTE,
                     Optional.of(triad),
@@ -128,7 +130,7 @@ public final class AppliedDominant implements Skill {
         return Coaching.of(
                 "Read it from behind: the slash says of.",
                 "The goal is " + goalNamed(numeral, goal).replaceAll(",$", "") + ".",
-                way + " The letters are " + Say.row(Own.bare(chord.tones())) + ".",
+                way + " " + Walk.sizes(chord),
                 "The goal is " + goalNamed(numeral, goal).replaceAll(",$", "") + ". " + way + " " + Walk.stack(chord)
                         + " " + Walk.chord(chord));
     }

@@ -53,20 +53,20 @@ public final class Inversion implements Skill {
 
     private static List<Slip<Chord>> slips(Chord chord) {
         List<Slip<Chord>> slips = new ArrayList<>();
-        String thirds = "Stacked in thirds the notes are " + Say.row(chord.tones()) + ", so the root is "
-                + Say.note(chord.root()) + ".";
         for (Chord onBass : onBass(chord)) {
-            slips.add(new Slip<>(
-                    Misconception.BASS_FOR_ROOT,
-                    onBass,
-                    () -> Say.note(chord.bass()) + " lies in the bass, yet it is not the root. " + thirds));
+            slips.add(
+                    new Slip<>(
+                            Misconception.BASS_FOR_ROOT,
+                            onBass,
+                            () -> Say.note(chord.bass())
+                                    + " lies in the bass, yet it is not the root. Turn the notes round until only thirds are left."));
         }
         for (NoteName bass : chord.tones()) {
             slips.add(new Slip<>(
                     Misconception.WRONG_BASS,
                     chord.over(bass),
-                    () -> "The chord is right. The lowest note here is " + Say.note(chord.bass()) + ", not "
-                            + Say.note(bass) + "."));
+                    () -> "The chord is right. The lowest note is not " + Say.note(bass)
+                            + ": look at the one that comes first."));
         }
         chord.kind()
                 .interval(7)
@@ -74,8 +74,7 @@ public final class Inversion implements Skill {
                 .ifPresent(triad -> slips.add(new Slip<>(
                         Misconception.MISSING_NOTE,
                         new Chord(chord.root(), triad, chord.bass()),
-                        () -> "Root and bass are right. There is a seventh in it, "
-                                + Say.note(chord.tones().get(3)) + ".")));
+                        () -> "Root and bass are right. Count the notes: there is a seventh among them.")));
         return slips;
     }
 

@@ -11,7 +11,6 @@ import monochord.practice.answer.ChordRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -65,40 +64,33 @@ public final class SeventhSpelling implements Skill {
             slips.add(
                     Misconception.WRONG_SEVENTH,
                     triad.flatMap(kind -> kind.with(other)),
-                    "The triad is right, the seventh is not. " + measured(chord));
+                    "The triad is right, the seventh is not. " + measured(chord) + ".");
         }
-        slips.add(
-                Misconception.MISSING_NOTE,
-                triad,
-                "That is the triad. The seventh is missing: "
-                        + Say.note(chord.tones().get(3)) + ".");
+        slips.add(Misconception.MISSING_NOTE, triad, "That is the triad. The seventh is missing.");
         for (String suffix : SUBJECTS) {
             slips.add(
                     Misconception.WRONG_QUALITY,
                     Optional.of(ChordKind.parse(suffix)),
-                    "The root is right. " + Walk.stack(chord));
+                    "The root is right, the quality is not. " + Walk.sizes(chord));
         }
-        return slips.lettersOnly(() -> Walk.stack(chord)).all();
+        return slips.lettersOnly(() -> Walk.sizes(chord)).all();
     }
 
     private static String measured(Chord chord) {
-        NoteName tone = chord.tones().get(3);
         String below = seventh(chord).equals(Interval.MAJOR_SEVENTH)
                 ? "a half step below the octave"
                 : seventh(chord).equals(Interval.MINOR_SEVENTH)
                         ? "a whole step below the octave"
                         : "three half steps below the octave";
-        return Say.chord(chord) + " has its seventh " + below + ", and the letter is " + tone.letter() + ": "
-                + Say.note(tone) + ".";
+        return Say.chord(chord) + " has its seventh " + below;
     }
 
     private static Coaching coaching(Chord chord) {
         List<NoteName> tones = chord.tones();
         return Coaching.of(
                 "Four letters first: take one, leave one out, to the fourth.",
-                "The letters are " + Say.row(Own.bare(tones)) + ".",
-                "The triad is " + Say.row(tones.subList(0, 3)) + "; the seventh is some kind of "
-                        + tones.get(3).letter() + ".",
-                Walk.stack(chord) + " " + measured(chord) + " " + Walk.chord(chord));
+                "The root is " + Say.note(tones.get(0)) + ". Build its triad before you think of the seventh.",
+                "The triad is " + Say.row(tones.subList(0, 3)) + ". " + measured(chord) + ".",
+                Walk.stack(chord) + " " + measured(chord) + ", " + Say.note(tones.get(3)) + ". " + Walk.chord(chord));
     }
 }

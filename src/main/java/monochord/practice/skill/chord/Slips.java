@@ -37,12 +37,12 @@ final class Slips {
         List<NoteName> bare = Own.bare(chord.tones());
         List<NoteName> rooted = new ArrayList<>(bare);
         rooted.set(0, chord.root());
-        add(Misconception.LETTERS_ONLY, rooted, () -> "The letters are right. Now the sizes. " + distances.get());
+        add(Misconception.LETTERS_ONLY, rooted, () -> "The letters are right; now the sizes. " + distances.get());
         add(
                 Misconception.LETTERS_ONLY,
                 bare,
                 () -> "The letters are right, the root has lost its accidental: begin on " + Say.note(chord.root())
-                        + ". " + distances.get());
+                        + ".");
         return this;
     }
 

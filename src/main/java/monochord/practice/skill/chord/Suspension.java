@@ -12,7 +12,6 @@ import monochord.practice.answer.ChordRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -90,9 +89,8 @@ public final class Suspension implements Skill {
         slips.add(
                 Misconception.MISSING_NOTE,
                 chord.kind().without(Interval.MINOR_SEVENTH).filter(kind -> !kind.equals(chord.kind())),
-                "The suspension is right. The 7 asks for the minor seventh as well, "
-                        + Say.note(chord.root().plus(Interval.MINOR_SEVENTH)) + ".");
-        return slips.lettersOnly(() -> Walk.stack(chord)).all();
+                "The suspension is right. The 7 asks for the minor seventh as well.");
+        return slips.lettersOnly(() -> Walk.sizes(chord)).all();
     }
 
     private static Optional<ChordKind> opened(Chord chord) {
@@ -104,20 +102,20 @@ public final class Suspension implements Skill {
     }
 
     private static String replaced(Chord chord) {
-        NoteName tone = chord.root().plus(suspended(chord));
-        return "In " + Say.chord(chord) + " the " + name(chord) + " stands in place of the third: " + Say.note(tone)
-                + ".";
+        return "In " + Say.chord(chord) + " the " + name(chord) + " stands in place of the third.";
     }
 
     private static Coaching coaching(Chord chord) {
         NoteName third = chord.root().plus(Interval.MAJOR_THIRD);
         NoteName tone = chord.root().plus(suspended(chord));
+        List<NoteName> framed =
+                chord.tones().stream().filter(note -> !note.equals(tone)).toList();
         String later = isFourth(chord) ? " falls to the third, " : " rises to the third, ";
         return Coaching.of(
                 "A suspended chord has no third. Another note sits in its place.",
                 "The number says which: the " + name(chord) + " above " + Say.note(chord.root()) + ".",
-                "The letters are " + Say.row(Own.bare(chord.tones())) + "; " + Say.note(third)
-                        + " is left out for now.",
+                Say.list(framed) + " are there in any case. Between them comes the " + name(chord) + ", "
+                        + Say.step(suspended(chord).semitones()) + " above the root.",
                 Walk.stack(chord) + " " + replaced(chord) + " Later " + Say.note(tone) + later + Say.note(third) + ". "
                         + Walk.chord(chord));
     }

@@ -26,11 +26,16 @@ final class RowSense implements Sense<List<Chord>> {
     private final RowSubject about;
     private final List<Chord> wanted;
     private final Key key;
+    private final List<Chord> fromRelative;
+    private final List<Chord> writtenInRelative;
 
     RowSense(RowSubject about) {
         this.about = about;
         this.wanted = about.chords();
         this.key = about.key();
+        Interval moved = key.relative().tonic().to(key.tonic());
+        this.fromRelative = wanted.stream().map(chord -> chord.plus(moved)).toList();
+        this.writtenInRelative = writtenInRelative();
     }
 
     @Override
@@ -131,8 +136,7 @@ final class RowSense implements Sense<List<Chord>> {
 
     /** What somebody hears who counts from the tonic of the relative key: the same chords, as degrees of this one. */
     List<Chord> fromRelative() {
-        Interval moved = key.relative().tonic().to(key.tonic());
-        return wanted.stream().map(chord -> chord.plus(moved)).toList();
+        return fromRelative;
     }
 
     /** What such a one writes down: the relative's own numerals, which say other chords here. */
@@ -142,7 +146,7 @@ final class RowSense implements Sense<List<Chord>> {
     }
 
     private boolean isFromRelative(List<Chord> given) {
-        return given.equals(fromRelative()) || given.equals(writtenInRelative());
+        return given.equals(fromRelative) || given.equals(writtenInRelative);
     }
 
     @Override

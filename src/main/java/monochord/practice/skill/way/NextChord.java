@@ -72,14 +72,22 @@ public final class NextChord implements Skill {
         Way last = ways.get(Math.min(2, ways.size() - 1));
         return Coaching.of(
                 "Ask three things: does it have to resolve, which tones can stay, where does the root want to fall?",
-                "One way: " + last.reason() + ".",
-                "Another way: " + best.reason() + ".",
-                "There are several. "
-                        + String.join(
-                                " ", ways.stream().limit(3).map(NextChord::said).toList()));
+                "Perhaps " + last.reason() + ".",
+                untold(ways),
+                "There are several: "
+                        + Say.words(ways.stream().limit(3).map(NextChord::said).toList()) + ".");
+    }
+
+    /** The first reason that does not name its own chord. */
+    private static String untold(List<Way> ways) {
+        return ways.stream()
+                .filter(way -> !way.reason().toString().contains(Say.chord(way.chord())))
+                .findFirst()
+                .map(way -> "Or " + way.reason() + ".")
+                .orElse("Let the root fall a fifth.");
     }
 
     private static String said(Way way) {
-        return Say.chord(way.chord()) + ": " + way.reason() + ".";
+        return Say.chord(way.chord()) + " (" + way.reason() + ")";
     }
 }

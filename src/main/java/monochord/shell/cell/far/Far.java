@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.Socket;
-import java.nio.file.Path;
+import monochord.shell.cell.wire.WorkingFolder;
 import org.jline.utils.Signals;
 
 /** Where the cell's JVM starts; the line starts it, see {@code Launch}. */
@@ -33,7 +33,7 @@ public final class Far {
         closeDoors();
         Post post = new Post(talk.getOutputStream());
         Workshop workshop = new Workshop(post);
-        Watch.begin(control.getInputStream(), workshop::stop, Path.of(""), post);
+        Watch.begin(control.getInputStream(), workshop::stop, WorkingFolder.here(), post);
         workshop.serve(new DataInputStream(talk.getInputStream()));
         Runtime.getRuntime().halt(0);
     }

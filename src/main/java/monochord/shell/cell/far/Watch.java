@@ -2,12 +2,9 @@ package monochord.shell.cell.far;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
+import monochord.shell.cell.wire.WorkingFolder;
 
 /** Ends the JVM when the line is gone or the cell grows wild, and hands on the word to stop. */
 final class Watch {
@@ -17,7 +14,7 @@ final class Watch {
     private Watch() {}
 
     /** @param folder the working folder, to be removed when the line is gone and cannot do it */
-    static void begin(InputStream control, Runnable stop, Path folder, Post post) {
+    static void begin(InputStream control, Runnable stop, WorkingFolder folder, Post post) {
         Thread exit = new Thread(() -> {
             post.send(Message.of(Kind.LEAVES));
             post.flush();
@@ -35,7 +32,7 @@ final class Watch {
     }
 
     /** Each byte says stop; the end says that the line is gone. */
-    private static void listen(InputStream control, Runnable stop, Path folder) {
+    private static void listen(InputStream control, Runnable stop, WorkingFolder folder) {
         try {
             while (control.read() >= 0) {
                 stop.run();
@@ -47,18 +44,8 @@ final class Watch {
             sleep(CLEAN_MILLIS);
             Runtime.getRuntime().halt(0);
         });
-        remove(folder.toAbsolutePath());
+        folder.remove();
         Runtime.getRuntime().halt(0);
-    }
-
-    private static void remove(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException | RuntimeException left) {
-            // the system clears its temporary folder, too
-        }
     }
 
     private static void count() {

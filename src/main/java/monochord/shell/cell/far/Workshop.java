@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import jdk.jshell.ImportSnippet;
 import jdk.jshell.JShell;
 import jdk.jshell.MethodSnippet;
 import jdk.jshell.Snippet;
@@ -37,7 +38,8 @@ final class Workshop {
             "monochord.harmony.voicing.*",
             "static " + AtHand.class.getName() + ".*");
     private static final int MOST_SUGGESTIONS = 60;
-    private static final int MOST_NAMES = 300;
+    private static final int MOST_NAMES = 250;
+    private static final int MOST_VARIABLES = 100;
 
     private final Post post;
     private final Engine engine = new Engine();
@@ -57,7 +59,21 @@ final class Workshop {
                 .build();
         analysis = shell.sourceCodeAnalysis();
         IMPORTS.forEach(name -> shell.eval("import " + name + ";"));
-        shell.eval("key(\"C\")"); // the first of anything takes longest
+        warmUp();
+    }
+
+    /** The first of anything takes longest: here, where nobody waits for it, what most cells need is met once. */
+    private void warmUp() {
+        Snippets unseen = new Snippets(
+                shell, analysis, engine, new Scene(post, Scene.current().key(), true));
+        for (String text : List.of("var warm = progression(\"F C G Ab\")", "warm.chords().get(1).tones()")) {
+            extent(text);
+            unseen.run(text);
+        }
+        shell.snippets()
+                .filter(snippet -> !(snippet instanceof ImportSnippet))
+                .toList()
+                .forEach(shell::drop);
     }
 
     void serve(DataInputStream line) throws IOException {
@@ -119,6 +135,11 @@ final class Workshop {
                 .distinct()
                 .limit(MOST_NAMES)
                 .forEach(texts::add);
+        shell.variables()
+                .map(VarSnippet::name)
+                .filter(name -> !name.startsWith(Kind.VARIABLE))
+                .limit(MOST_VARIABLES)
+                .forEach(name -> texts.add(Kind.VARIABLE + name));
         post.send(new Message(Kind.DONE, texts));
     }
 

@@ -34,5 +34,8 @@ public enum Kind {
     /** From the cell: where the completed part begins, then what could stand there. */
     COMPLETED,
     /** From the cell: the text of a variable, and whether a verb could read it. */
-    LOOKED_UP
+    LOOKED_UP;
+
+    /** Stands once more before the name of a variable, behind all names. */
+    public static final String VARIABLE = "$";
 }

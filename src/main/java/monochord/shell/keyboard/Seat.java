@@ -1,0 +1,151 @@
+package monochord.shell.keyboard;
+
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
+import monochord.shell.sitting.Scene;
+import monochord.shell.sitting.Stage;
+import monochord.sound.keyboard.Connection;
+import monochord.sound.keyboard.KeyboardTrouble;
+import monochord.sound.keyboard.MidiKeyboard;
+import monochord.sound.keyboard.Stroke;
+
+/**
+ * The seat at the keyboard beside the line. What is played comes on threads of the system's and is handed to one queue; a
+ * thread of our own takes it from there, so nothing that a keyboard sends can hold up or break the line.
+ */
+public final class Seat {
+    private static final long TICK_MILLIS = 20;
+
+    private final BlockingQueue<Event> events = new LinkedBlockingQueue<>();
+    private final Playing playing;
+    private final LongSupplier clock;
+    private Connection connection;
+    private volatile String lost = "";
+
+    private sealed interface Event {
+        record Played(Connected by, Stroke stroke, long at) implements Event {}
+
+        record Sits(boolean down) implements Event {}
+
+        record Waits(Scene scene) implements Event {}
+    }
+
+    /** One keyboard from its being connected to its being let go. */
+    private static final class Connected {
+        private final String name;
+
+        Connected(String name) {
+            this.name = name;
+        }
+    }
+
+    private volatile Connected current;
+
+    /** One on the stage's board, told from now on where the sitting stands. */
+    public Seat(Stage stage) {
+        this(stage, () -> TimeUnit.NANOSECONDS.toMillis(System.nanoTime()));
+    }
+
+    Seat(Stage stage, LongSupplier clock) {
+        this.clock = clock;
+        this.playing = new Playing(stage);
+        stage.tell(scene -> events.add(new Event.Waits(scene)));
+        Thread thread = new Thread(this::take, "keyboard");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** The keyboard that is connected, if one is. */
+    public Optional<String> connected() {
+        return Optional.ofNullable(current).map(now -> now.name);
+    }
+
+    /** The keyboard that went away while it was connected; empty if none did. */
+    public String lost() {
+        return lost;
+    }
+
+    /**
+     * Listens to this keyboard, in place of another.
+     *
+     * @throws KeyboardTrouble if it cannot be listened to; then none is
+     */
+    public void connect(MidiKeyboard keyboard) throws KeyboardTrouble {
+        disconnect();
+        Connected next = new Connected(keyboard.name());
+        current = next;
+        try {
+            connection = keyboard.connect(stroke -> events.add(new Event.Played(next, stroke, clock.getAsLong())));
+            lost = "";
+            events.add(new Event.Sits(true));
+        } catch (KeyboardTrouble trouble) {
+            current = null;
+            throw trouble;
+        }
+    }
+
+    /** Listens to none. */
+    public void disconnect() {
+        Connected last = current;
+        if (last != null) {
+            current = null;
+            connection.close();
+            events.add(new Event.Sits(false));
+        }
+    }
+
+    private void take() {
+        try {
+            while (true) {
+                Event event = playing.isQuiet() ? events.take() : events.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
+                safely(event);
+            }
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** A fault of ours in what was played ends with it; the line and the next notes go on. */
+    private void safely(Event event) {
+        try {
+            take(event);
+        } catch (RuntimeException fault) {
+            playing.forget();
+        }
+    }
+
+    private void take(Event event) {
+        Event next = event;
+        while (next != null) {
+            if (next instanceof Event.Waits waits) {
+                playing.waits(waits.scene());
+            } else if (next instanceof Event.Sits sits) {
+                playing.sits(sits.down());
+            } else if (next instanceof Event.Played played) {
+                take(played);
+            }
+            next = events.poll();
+        }
+        playing.passes(clock.getAsLong());
+    }
+
+    private void take(Event.Played played) {
+        if (played.stroke() instanceof Stroke.Gone) {
+            goes(played.by());
+        } else {
+            playing.hears(played.stroke(), played.at());
+        }
+    }
+
+    private void goes(Connected gone) {
+        if (gone == current) {
+            playing.sits(false);
+            current = null;
+            lost = gone.name;
+            playing.says(gone.name + " is gone. Go on by typing; once it is plugged in again: keys.");
+        }
+    }
+}

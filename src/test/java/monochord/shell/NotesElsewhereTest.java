@@ -1,0 +1,193 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.page.naming.InProse;
+import monochord.record.Register;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Look;
+import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Ear;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import monochord.theory.NoteNaming;
+import monochord.theory.Signs;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Note names of other countries at the line. */
+class NotesElsewhereTest {
+    private static final List<String> KEYS = List.of("Bb", "B", "Eb", "A", "F#", "Bm", "Bbm");
+    private static final List<String> SENTENCES = List.of(
+            "show bVImaj7/3",
+            "show Bb7",
+            "Bb B Eb",
+            "4 1 5 b6 5 1",
+            "IV iv I | bVII V7/V V",
+            "voice IV iv I",
+            "voice I V vi IV spread",
+            "recolour 1 4 5 1",
+            "recolour 1 6 4 5 under B4 Bb4 A4 G4",
+            "fit B4 Bb4 Eb5 over Bb Eb F",
+            "motion Bb3 D4 F4 | B3 D4 G4",
+            "motion Bb Eb F Bb",
+            "after V",
+            "after bVI",
+            "borrow",
+            "borrow bVI",
+            "transpose Bb Eb F from Bb to B",
+            "name Bb D F Ab",
+            "numeral V65/ii",
+            "play 4 1 5 1",
+            "ask borrowed-chord of bVI",
+            "ask scale-spelling",
+            "help",
+            "lessons",
+            "show Qx");
+
+    private static Sitting sitting() {
+        return new Sitting(Ear.silent(), () -> 7, Path.of("."), new Course(Run.OUR_LESSONS));
+    }
+
+    private static List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        KEYS.forEach(key -> SENTENCES.forEach(line -> lines.add(
+                List.of("help", "lessons", "show Qx", "name Bb D F Ab").contains(line) || line.startsWith("transpose")
+                        ? line
+                        : line + " in " + key)));
+        new Verbs().all().forEach(verb -> lines.addAll(verb.usage().examples()));
+        lines.removeIf(line -> line.startsWith("notes")
+                || line.contains("--wav")
+                || line.contains("--file")
+                || line.startsWith("check"));
+        return lines;
+    }
+
+    @Test
+    @DisplayName("every answer has each name once in German, in pictures and in sentences")
+    void namesEachNoteOnce() {
+        Verbs verbs = new Verbs();
+        Look english = new Look(200, Signs.MUSIC, false, false);
+        Look german = english.naming(NoteNaming.GERMAN);
+        for (Look look : List.of(english, english.asPlain())) {
+            for (String line : lines()) {
+                Answer answer = new Reading(verbs, sitting()).read(line);
+                String expected = InProse.of(bare(answer.text(look).plain()), german.signs());
+                assertEquals(
+                        expected,
+                        bare(answer.text(look.naming(NoteNaming.GERMAN)).plain()),
+                        line);
+            }
+        }
+        assertTrue(lines().size() > 200, "only " + lines().size());
+    }
+
+    /** What came back to lines typed through a pipe, each exchange on one line. */
+    private static String said(String... lines) {
+        Run run = new Run.Outside().typing(String.join("\n", lines) + "\n").run();
+        return (run.out() + run.err()).replaceAll("\\s+", " ").strip();
+    }
+
+    @Test
+    @DisplayName("with English names, German and Latin ones are refused, and the refusal says how to use them")
+    void saysWhatToDoAboutOtherNames() {
+        assertEquals(
+                "Spell the D major triad, root first. \"D Fis A\" is not a row of notes: notes are the letters A to G"
+                        + " with b or #, and a symbol begins with one. Example: Eb G Bb. Try again, or: hint, why, tell."
+                        + " Enter leaves it and goes on. \"Fis\" is German for F#. To go by such names: notes german",
+                said("ask triad-spelling of D", "D Fis A"));
+        assertTrue(said("show fa#m7").endsWith("\"fa#\" is Latin for F#. To go by such names: notes latin"));
+        assertTrue(said("H Fis Em").endsWith("\"H\" is German for B. To go by such names: notes german"));
+    }
+
+    @Test
+    @DisplayName("a refusal quotes what was typed and counts its characters")
+    void quotesWhatWasTyped() {
+        assertTrue(
+                said("notes german", "Fis H Esq").contains("\"Esq\" is not a chord: "),
+                said("notes german", "Fis H Esq"));
+        assertTrue(said("notes german", "Fis h Q").endsWith("at character 1, found 'Q'. Example: Asmaj7"));
+        String json = new Run.Outside()
+                .typing("notes german\nnumeral Fis in Q\n")
+                .run("--json")
+                .out();
+        assertTrue(json.contains("\"at\":8"), json);
+    }
+
+    @Test
+    @DisplayName("the choice lasts, a script knows nothing of it")
+    void theChoiceLasts(@TempDir Path home) {
+        Run.Outside outside = new Run.Outside().atHome(home);
+        outside.run("notes", "german");
+        assertEquals("H H Dis Fis", first(outside.typing("show H\n").run().out()));
+        assertEquals("B B D♯ F♯", first(outside.run("show", "B").out()));
+        assertEquals("B B D♯ F♯", first(outside.typing("B\n").run("show", "-").out()));
+        String json = outside.typing("show B\n").run("--json").out();
+        assertTrue(json.contains("[\"B\",\"D#\",\"F#\"]"), json);
+        assertEquals(
+                "{\"notes\":\"latin\"}",
+                outside.run("notes", "latin", "--json").out().strip());
+    }
+
+    private static String first(String text) {
+        return text.lines().findFirst().orElse("").replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void anUnknownWayIsRefused() {
+        assertEquals(
+                "\"C E G\" is not a way to call the notes: there are english, german and latin; to name a chord, type name"
+                        + " and its notes. Example: notes german Form: notes [english, german or latin]",
+                said("notes C E G"));
+    }
+
+    @Test
+    @DisplayName("what is kept of an answer is English")
+    void keepsEnglish(@TempDir Path home) {
+        new Run.Outside()
+                .atHome(home)
+                .typing("notes german\nask triad-spelling of Hm\nh d fis\nask steps of major in C\nW W H W W W H\n")
+                .run();
+        List<String> kept = new ArrayList<>();
+        try (Register register = new Register(home)) {
+            register.attempts(attempt -> kept.add(attempt.answer() + " " + attempt.grade()));
+        }
+        assertEquals(List.of("B d F# right", "W W H W W W H right"), kept);
+    }
+
+    @Test
+    @DisplayName("nobody compares signs, for there are as many as ways to call the notes")
+    void nobodyComparesSigns() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+            List<Path> comparing = files.filter(file -> file.toString().endsWith(".java"))
+                    .filter(file -> Sources.read(file).matches("(?s).*[!=]= Signs\\.(ASCII|MUSIC).*"))
+                    .toList();
+            assertEquals(List.of(), comparing);
+        }
+    }
+
+    /** Java files as text. */
+    private static final class Sources {
+        static String read(Path file) {
+            try {
+                return Files.readString(file);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+        }
+    }
+
+    /** Without what is drawn, and however it is set. */
+    private static String bare(String text) {
+        return text.replaceAll("[─┴█═●↗↘]", " ").replaceAll("\\s+", " ").strip();
+    }
+}
