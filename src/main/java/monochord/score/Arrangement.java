@@ -20,26 +20,46 @@ import monochord.theory.Signs;
 public final class Arrangement {
     private static final Pitch MIDDLE_C = Pitch.parse("C4");
     private static final Beats A_BAR = Beats.of(Progression.BEATS_PER_BAR);
+    private static final Beats HALF_A_BAR = A_BAR.dividedInto(2);
     private static final Beats A_SCALE_NOTE = Beats.of(1, 2);
 
     private Arrangement() {}
 
     public static Score of(Music music) {
+        return piece(music).as(Pattern.BLOCK, 1);
+    }
+
+    /** The same before it is decided how the hands strike it. */
+    public static Piece piece(Music music) {
+        return piece(music, Metre.COMMON);
+    }
+
+    /**
+     * In bars of another length: a written bar of the progression is one of those, and where none is written and they
+     * are not of four beats, each chord has a bar.
+     */
+    public static Piece piece(Music music, Metre metre) {
         if (music instanceof Music.OneChord one) {
-            return Comping.of(List.of(change(one.chord(), A_BAR)));
+            return Piece.of(Comping.grips(List.of(change(one.chord(), metre.bar()))), metre);
         } else if (music instanceof Music.OneScale one) {
-            return scale(one.scale());
+            return Piece.of(scale(one.scale())).in(metre);
         } else if (music instanceof Music.OneProgression one) {
-            return Comping.of(changes(one.progression()));
+            Beats share = one.progression().barred() || !metre.bar().equals(A_BAR) ? metre.bar() : HALF_A_BAR;
+            return Piece.of(Comping.grips(changes(one.progression(), share)), metre);
         }
-        return notes((Music.Notes) music);
+        return Piece.of(notes((Music.Notes) music)).in(metre);
     }
 
     /** One change for each chord that is struck; a chord that is held into the next bar is one longer change. */
     public static List<Change> changes(Progression progression) {
+        return changes(progression, Beats.of(progression.beatsPerBar()));
+    }
+
+    /** The same, each bar so many beats long. */
+    public static List<Change> changes(Progression progression, Beats barLength) {
         List<Change> changes = new ArrayList<>();
         for (Bar bar : progression.bars()) {
-            Beats share = Beats.of(progression.beatsPerBar()).dividedInto(bar.shares());
+            Beats share = barLength.dividedInto(bar.shares());
             for (Slot slot : bar.slots()) {
                 add(changes, slot, share.times(slot.shares()));
             }

@@ -5,5 +5,7 @@ public enum Hand {
     LEFT,
     RIGHT,
     /** Nobody said; one line alone is nearly always for the right. */
-    EITHER
+    EITHER,
+    /** Neither: the tune that is sung or played above both, or alone. */
+    TUNE
 }

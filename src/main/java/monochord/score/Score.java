@@ -67,6 +67,14 @@ public sealed interface Score {
         }
     }
 
+    /** A part during which the sustain pedal is down: it goes down just after the part begins and up when it is over. */
+    record Pedalled(Score part) implements Score {
+        @Override
+        public Beats beats() {
+            return part.beats();
+        }
+    }
+
     static Score note(Pitch pitch, Beats beats) {
         return new Note(pitch, beats);
     }
@@ -97,6 +105,10 @@ public sealed interface Score {
         return new Labelled(label, this);
     }
 
+    default Score pedalled() {
+        return new Pedalled(this);
+    }
+
     /** This, and {@code next} when it is over. */
     default Score then(Score next) {
         return this instanceof InTurn line
@@ -117,5 +129,10 @@ public sealed interface Score {
     /** Every label with the stretch it stands over, in order of its start. */
     default List<Caption> captions() {
         return Walk.through(this).captions();
+    }
+
+    /** Every stretch with the pedal down, in order of its start. */
+    default List<Pedal> pedals() {
+        return Walk.through(this).pedals();
     }
 }

@@ -9,6 +9,7 @@ import monochord.theory.Beats;
 final class Walk {
     private final List<Sounding> soundings = new ArrayList<>();
     private final List<Caption> captions = new ArrayList<>();
+    private final List<Pedal> pedals = new ArrayList<>();
 
     private Walk() {}
 
@@ -26,6 +27,10 @@ final class Walk {
         return captions.stream().sorted(Comparator.comparing(Caption::start)).toList();
     }
 
+    List<Pedal> pedals() {
+        return pedals.stream().sorted(Comparator.comparing(Pedal::start)).toList();
+    }
+
     /** The time at which the part is over. */
     private Beats from(Beats start, Score score, Hand hand, String label) {
         if (score instanceof Score.Note note) {
@@ -39,6 +44,9 @@ final class Walk {
         } else if (score instanceof Score.Labelled labelled) {
             captions.add(new Caption(labelled.label(), start, labelled.beats()));
             return from(start, labelled.part(), hand, labelled.label());
+        } else if (score instanceof Score.Pedalled pedalled) {
+            pedals.add(new Pedal(start, start.plus(pedalled.beats())));
+            return from(start, pedalled.part(), hand, label);
         }
         return start.plus(score.beats());
     }

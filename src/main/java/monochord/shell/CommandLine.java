@@ -30,6 +30,7 @@ final class CommandLine {
         this.sitting = around.sitting();
         this.reading = new Reading(verbs, sitting);
         this.look = around.look();
+        sitting.stage().ear().tells(line -> around.err().println(line));
     }
 
     /** @return the exit status */

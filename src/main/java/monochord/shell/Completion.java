@@ -13,6 +13,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Keys;
 import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
+import monochord.shell.verb.Wishes;
 import monochord.sound.Patch;
 import monochord.theory.Signs;
 import org.jline.reader.Candidate;
@@ -98,7 +99,10 @@ final class Completion implements Completer {
         return switch (smallWord) {
             case "in", "from", "to" ->
                 Keys.shortNames().stream().map(this::asCalled).toList();
-            case "with" -> Patch.all().stream().map(Patch::toString).toList();
+            case "as" -> Wishes.patterns();
+            case "metre" -> List.of("2/4", "3/4", "4/4", "6/8");
+            case "left", "right", "with" ->
+                Patch.all().stream().map(Patch::toString).toList();
             case "for" -> Instrument.allNames();
             default -> List.of();
         };

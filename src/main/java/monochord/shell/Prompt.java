@@ -101,6 +101,7 @@ final class Prompt {
         sitting.cells().gather();
         show.accept(rendered(greeting(), terminal));
         sitting.outside().drafts().ifPresent(drafts -> sitting.journal().keep(drafts.drafting()));
+        sitting.stage().ear().warm();
         while (!sitting.hasEnded()) {
             try {
                 sitting.waits();

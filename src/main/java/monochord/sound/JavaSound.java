@@ -2,11 +2,12 @@ package monochord.sound;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.sound.midi.Sequence;
 import javax.sound.sampled.AudioFormat;
-import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
@@ -21,7 +22,7 @@ final class JavaSound {
     /** The highest sample that passes for silence, about 72 dB below full scale. */
     static final int SILENCE = 8;
 
-    private static final AudioFormat FORMAT = new AudioFormat(RATE, 16, 2, true, false);
+    static final AudioFormat FORMAT = new AudioFormat(RATE, 16, 2, true, false);
     /** What the card holds in advance, 0.1 s: enough to outlast a pause of the JVM. */
     private static final int CARD_BYTES = RATE / 10 * FRAME_BYTES;
 
@@ -49,11 +50,23 @@ final class JavaSound {
     }
 
     /**
-     * What the synthesizer plays of this sequence, with four seconds after the end.
+     * What the synthesizer plays of this sequence.
      *
-     * @throws IOException if this Java has no synthesizer
+     * @throws IOException if this Java has no synthesizer, or does not take the bank
      */
-    static AudioInputStream render(Sequence sequence) throws IOException {
+    static InputStream render(Sequence sequence, Optional<Bank> bank) throws IOException {
+        Optional<InputStream> sound = Synthesis.of(sequence, bank.map(Bank::sounds));
+        if (sound.isPresent()) {
+            return bank.isPresent() ? new Watched(sound.get()) : sound.get();
+        }
+        if (bank.isPresent()) {
+            throw new IOException("this Java does not take other banks; start it by the program's own launcher");
+        }
+        return rendered(sequence);
+    }
+
+    /** Without the synthesizer's inner door: as the audio of a MIDI file. */
+    private static InputStream rendered(Sequence sequence) throws IOException {
         try {
             return AudioSystem.getAudioInputStream(new ByteArrayInputStream(MidiFile.bytes(sequence)));
         } catch (UnsupportedAudioFileException unsupported) {
@@ -66,8 +79,8 @@ final class JavaSound {
         return sequence.getMicrosecondLength() * RATE / 1_000_000;
     }
 
-    static boolean isSilent(byte[] sound) {
-        for (int i = 0; i < sound.length; i += 2) {
+    static boolean isSilent(byte[] sound, int length) {
+        for (int i = 0; i < length; i += 2) {
             int sample = sound[i + 1] << 8 | sound[i] & 0xFF;
             if (Math.abs(sample) > SILENCE) {
                 return false;

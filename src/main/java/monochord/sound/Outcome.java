@@ -9,7 +9,8 @@ public enum Outcome {
     NO_CARD("this machine has no sound output"),
     BUSY("something else holds the sound output"),
     NO_SYNTHESIZER("this Java has no synthesizer"),
-    BROKEN("the sound output failed");
+    BROKEN("the sound output failed"),
+    BANK("the sound bank failed");
 
     private final String reason;
 

@@ -3,9 +3,10 @@ package monochord.sound;
 import static monochord.sound.JavaSound.FRAME_BYTES;
 
 import java.io.IOException;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.locks.LockSupport;
 import javax.sound.midi.Sequence;
-import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 
@@ -19,14 +20,22 @@ final class Playback implements Runnable {
     /** Bytes handed over at a time, 23 ms: as long as it may take until a stop is seen. */
     private static final int PIECE_BYTES = 1024 * FRAME_BYTES;
 
+    private static final long GLANCE_NANOS = 5_000_000;
+    /** How long a card may take for the last it holds, before it is taken for dead. */
+    private static final long LAST_NANOS = 1_000_000_000;
+
     private final Sequence sequence;
+    private final Optional<Bank> bank;
     private final Playing playing;
     private volatile boolean stopped;
+    /** Written by the player's thread alone. */
     private volatile long given;
+
     private volatile SourceDataLine open;
 
-    Playback(Sequence sequence) {
+    Playback(Sequence sequence, Optional<Bank> bank) {
         this.sequence = sequence;
+        this.bank = bank;
         this.playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>(), this::heard);
     }
 
@@ -47,66 +56,72 @@ final class Playback implements Runnable {
     /** Plays. What goes wrong is told by the outcome, for there is nobody on this thread to tell it to. */
     @Override
     public void run() {
+        Outcome outcome = Outcome.STOPPED;
         try {
-            if (!stopped) {
-                perform();
-            }
+            outcome = stopped ? Outcome.STOPPED : perform();
         } finally {
-            playing.started().complete(Outcome.STOPPED);
-            playing.ended().complete(null);
+            open = null;
+            playing.started().complete(outcome);
+            playing.ended().complete(outcome);
         }
     }
 
-    private void perform() {
+    private Outcome perform() {
         try (SourceDataLine card = JavaSound.card()) {
-            perform(card);
+            return perform(card);
         } catch (LineUnavailableException taken) {
-            playing.started().complete(Outcome.BUSY);
+            return Outcome.BUSY;
         } catch (IllegalArgumentException | SecurityException none) {
-            playing.started().complete(Outcome.NO_CARD);
+            return Outcome.NO_CARD;
         } catch (LinkageError withoutSound) {
-            playing.started().complete(Outcome.NO_SYNTHESIZER);
-        }
-    }
-
-    private void perform(SourceDataLine card) {
-        try (AudioInputStream sound = JavaSound.render(sequence)) {
-            pour(sound, card);
-        } catch (IOException none) {
-            playing.started().complete(Outcome.NO_SYNTHESIZER);
+            return Outcome.NO_SYNTHESIZER;
         } catch (RuntimeException broken) {
-            playing.started().complete(Outcome.BROKEN);
+            return Outcome.BROKEN;
         }
     }
 
-    private void pour(AudioInputStream sound, SourceDataLine card) throws IOException {
+    private Outcome perform(SourceDataLine card) {
+        try (Rendering sound = Rendering.of(sequence, bank)) {
+            return pour(sound, card);
+        } catch (IOException failed) {
+            return bank.isPresent() ? Outcome.BANK : Outcome.NO_SYNTHESIZER;
+        } catch (RuntimeException broken) {
+            return Outcome.BROKEN;
+        }
+    }
+
+    private Outcome pour(Rendering sound, SourceDataLine card) throws IOException {
         long music = JavaSound.frames(sequence);
         card.start();
         open = card;
-        byte[] piece = sound.readNBytes(PIECE_BYTES);
-        for (long frames = 0; !stopped && !isOver(piece, frames > music); frames += piece.length / FRAME_BYTES) {
-            if (card.write(piece, 0, piece.length) < piece.length) {
-                playing.started().complete(Outcome.BROKEN);
-                return;
+        byte[] piece = new byte[PIECE_BYTES];
+        int bytes = sound.read(piece);
+        while (!stopped && bytes > 0 && !(given > music && JavaSound.isSilent(piece, bytes))) {
+            if (card.write(piece, 0, bytes) < bytes) {
+                return stopped ? Outcome.STOPPED : Outcome.BROKEN;
             }
-            given = frames + piece.length / FRAME_BYTES;
+            given = given + bytes / FRAME_BYTES;
             playing.started().complete(Outcome.SOUNDING);
-            piece = sound.readNBytes(PIECE_BYTES);
+            bytes = sound.read(piece);
         }
-        finish(card);
+        return stopped ? drop(card) : awaitTheLast(card);
     }
 
-    private static boolean isOver(byte[] piece, boolean afterTheMusic) {
-        return piece.length == 0 || afterTheMusic && JavaSound.isSilent(piece);
+    private static Outcome drop(SourceDataLine card) {
+        card.stop();
+        card.flush();
+        return Outcome.STOPPED;
     }
 
-    private void finish(SourceDataLine card) {
-        if (stopped) {
-            card.stop();
-            card.flush();
-        } else {
-            card.drain();
+    /** Not by the card's own waiting, which nothing could break off. */
+    private Outcome awaitTheLast(SourceDataLine card) {
+        long latest = System.nanoTime() + LAST_NANOS;
+        while (card.getLongFramePosition() < given && System.nanoTime() < latest) {
+            if (stopped) {
+                return drop(card);
+            }
+            LockSupport.parkNanos(GLANCE_NANOS);
         }
-        open = null;
+        return Outcome.SOUNDING;
     }
 }

@@ -1,5 +1,6 @@
 package monochord.sound;
 
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
@@ -23,8 +24,17 @@ public final class Player implements AutoCloseable {
     }
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
+    public Playing play(Performance performance) {
+        return play(performance.sequence(), performance.bank());
+    }
+
+    /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Sequence sequence) {
-        Playback next = new Playback(sequence);
+        return play(sequence, Optional.empty());
+    }
+
+    private Playing play(Sequence sequence, Optional<Bank> bank) {
+        Playback next = new Playback(sequence, bank);
         replaceWith(next);
         thread.execute(next);
         return next.playing();
@@ -33,6 +43,14 @@ public final class Player implements AutoCloseable {
     /** Silence, at once; nothing happens if nothing sounds. */
     public void stop() {
         replaceWith(null);
+    }
+
+    /**
+     * Makes the synthesizer ready, unless this machine has no card; so that the first thing played begins as soon as any.
+     * Nothing is heard of it.
+     */
+    public void warm() {
+        thread.execute(new WarmUp());
     }
 
     private void replaceWith(Playback next) {

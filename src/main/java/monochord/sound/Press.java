@@ -1,18 +1,18 @@
 package monochord.sound;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import monochord.score.Hand;
 import monochord.score.Sounding;
 
 /**
  * A key pressed and let go.
  *
- * @param channel from 0, one for each hand
+ * @param channel from 0, one for each hand and one for the tune
  * @param note MIDI number, from 0 to 127
  * @param on tick of the press
  * @param off tick of the release, after {@code on}
@@ -22,6 +22,7 @@ record Press(int channel, int note, long on, long off, int velocity) {
     static final int TICKS_PER_BEAT = 480;
     static final int RIGHT_CHANNEL = 0;
     static final int LEFT_CHANNEL = 1;
+    static final int TUNE_CHANNEL = 2;
 
     /** A thirty-second of a beat: enough for a hammer to come back, too short to be heard as a gap. */
     private static final long GAP = TICKS_PER_BEAT / 32;
@@ -41,11 +42,9 @@ record Press(int channel, int note, long on, long off, int velocity) {
     }
 
     private static List<Press> touched(List<Sounding> soundings) {
-        Map<Long, List<Sounding>> byOnset = new TreeMap<>();
-        soundings.forEach(sounding -> byOnset.computeIfAbsent(onset(sounding), tick -> new ArrayList<>())
-                .add(sounding));
-        return byOnset.values().stream()
-                .flatMap(chord -> chord.stream().map(sounding -> of(sounding, Touch.of(sounding, chord))))
+        List<Integer> velocities = Touch.of(soundings);
+        return IntStream.range(0, soundings.size())
+                .mapToObj(i -> of(soundings.get(i), velocities.get(i)))
                 .toList();
     }
 
@@ -56,7 +55,15 @@ record Press(int channel, int note, long on, long off, int velocity) {
         }
         long on = onset(sounding);
         long off = Math.max(on + 1, sounding.end().ticks(TICKS_PER_BEAT));
-        return new Press(sounding.hand() == Hand.LEFT ? LEFT_CHANNEL : RIGHT_CHANNEL, note, on, off, velocity);
+        return new Press(channel(sounding.hand()), note, on, off, velocity);
+    }
+
+    private static int channel(Hand hand) {
+        return switch (hand) {
+            case LEFT -> LEFT_CHANNEL;
+            case RIGHT, EITHER -> RIGHT_CHANNEL;
+            case TUNE -> TUNE_CHANNEL;
+        };
     }
 
     private static long onset(Sounding sounding) {

@@ -1,7 +1,6 @@
 package monochord.sound;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MetaMessage;
 import javax.sound.midi.MidiEvent;
@@ -10,6 +9,7 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import monochord.score.Caption;
+import monochord.theory.Beats;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 
@@ -17,31 +17,37 @@ import monochord.theory.Signs;
  * Turns a performance into the tracks of a Standard MIDI File.
  *
  * <p>Source: Standard MIDI-File Format Spec. 1.1, International MIDI Association: text 01, tempo 51 (microseconds a
- * quarter), key signature 59. Controller 7 is the channel's volume: from memory.
+ * quarter), time signature 58, key signature 59. Controller 7 is the channel's volume, 11 its expression, 64 the sustain
+ * pedal, down from 64 up: MIDI 1.0 Detailed Specification, from memory.
  */
 final class Sequencing {
     private static final int TEXT = 0x01;
     private static final int TRACK_END = 0x2F;
     private static final int TEMPO = 0x51;
+    private static final int TIME_SIGNATURE = 0x58;
     private static final int KEY_SIGNATURE = 0x59;
     private static final double MICROSECONDS_PER_MINUTE = 60_000_000;
-    private static final int VOLUME_CONTROLLER = 7;
-    /** Below MIDI's usual 100: moderate for ears, and room for full chords before the synthesizer has to hold back. */
-    private static final int VOLUME = 80;
+    private static final int CLOCKS_PER_CLICK = 24;
+    private static final int THIRTYSECONDS_PER_QUARTER = 8;
+    private static final int QUARTER = 4;
+    private static final int SMALLEST_VALUE = 64;
 
     private final Performance performance;
+    private final long begin;
 
     Sequencing(Performance performance) {
         this.performance = performance;
+        this.begin = ticks(performance.countIn());
     }
 
     Sequence sequence() {
         try {
             Sequence sequence = new Sequence(Sequence.PPQ, Press.TICKS_PER_BEAT);
-            List<Press> presses = Press.of(performance.score().soundings());
             writeFrame(sequence.createTrack());
-            writeHand(sequence, presses, Press.RIGHT_CHANNEL, performance.right());
-            writeHand(sequence, presses, Press.LEFT_CHANNEL, performance.left());
+            new Hands(performance, begin).write(sequence);
+            if (performance.countedIn()) {
+                CountIn.write(performance, sequence.createTrack());
+            }
             return sequence;
         } catch (InvalidMidiDataException impossible) {
             throw new IllegalStateException("a message that MIDI does not know", impossible);
@@ -50,36 +56,51 @@ final class Sequencing {
 
     private void writeFrame(Track track) throws InvalidMidiDataException {
         add(track, 0, meta(TEMPO, bytes(Math.round(MICROSECONDS_PER_MINUTE / performance.tempo()))));
+        writeMetre(track);
         if (performance.key().filter(Key::isInUse).isPresent()) {
             Key key = performance.key().get();
             add(track, 0, meta(KEY_SIGNATURE, new byte[] {(byte) key.signature(), (byte) (key.isMinor() ? 1 : 0)}));
         }
         for (Caption caption : performance.score().captions()) {
             byte[] text = Signs.toAscii(caption.text()).getBytes(StandardCharsets.UTF_8);
-            add(track, caption.start().ticks(Press.TICKS_PER_BEAT), meta(TEXT, text));
+            add(track, begin + ticks(caption.start()), meta(TEXT, text));
         }
-        long end = performance.score().beats().ticks(Press.TICKS_PER_BEAT);
-        add(track, end, meta(TRACK_END, new byte[0]));
+        add(track, begin + ticks(performance.score().beats()), meta(TRACK_END, new byte[0]));
     }
 
-    private static void writeHand(Sequence sequence, List<Press> presses, int channel, Patch patch)
-            throws InvalidMidiDataException {
-        List<Press> hand =
-                presses.stream().filter(press -> press.channel() == channel).toList();
-        if (hand.isEmpty()) {
-            return;
+    /** A pick-up that nobody counts in is a short bar of its own, so that the bar lines fall where they should. */
+    private void writeMetre(Track track) throws InvalidMidiDataException {
+        Beats pickup = performance.metre().pickup();
+        boolean alone = !performance.countedIn() && !pickup.isZero();
+        if (alone) {
+            writeMetre(track, 0, pickup);
         }
-        Track track = sequence.createTrack();
-        add(track, 0, new ShortMessage(ShortMessage.PROGRAM_CHANGE, channel, patch.number() - 1, 0));
-        add(track, 0, new ShortMessage(ShortMessage.CONTROL_CHANGE, channel, VOLUME_CONTROLLER, VOLUME));
-        for (Press press : hand) {
-            add(track, press.on(), new ShortMessage(ShortMessage.NOTE_ON, channel, press.note(), press.velocity()));
-            add(track, press.off(), new ShortMessage(ShortMessage.NOTE_OFF, channel, press.note(), 0));
+        writeMetre(track, alone ? ticks(pickup) : 0, performance.metre().bar());
+    }
+
+    /** Bars that no value from quarters to sixty-fourths measures are left out. */
+    private static void writeMetre(Track track, long tick, Beats bar) throws InvalidMidiDataException {
+        for (int value = QUARTER, power = 2; value <= SMALLEST_VALUE; value *= 2, power++) {
+            Beats count = bar.times(value / QUARTER);
+            if (count.denominator() == 1 && count.numerator() <= Byte.MAX_VALUE) {
+                byte[] signature = {(byte) count.numerator(), (byte) power, CLOCKS_PER_CLICK, THIRTYSECONDS_PER_QUARTER
+                };
+                add(track, tick, meta(TIME_SIGNATURE, signature));
+                return;
+            }
         }
     }
 
-    private static void add(Track track, long tick, MidiMessage message) {
+    static long ticks(Beats beats) {
+        return beats.ticks(Press.TICKS_PER_BEAT);
+    }
+
+    static void add(Track track, long tick, MidiMessage message) {
         track.add(new MidiEvent(message, tick));
+    }
+
+    static ShortMessage message(int kind, int channel, int first, int second) throws InvalidMidiDataException {
+        return new ShortMessage(kind, channel, first, second);
     }
 
     private static MetaMessage meta(int type, byte[] content) throws InvalidMidiDataException {

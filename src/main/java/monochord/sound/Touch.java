@@ -1,30 +1,93 @@
 package monochord.sound;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import monochord.score.Hand;
 import monochord.score.Sounding;
 
 /**
  * How hard each key is struck: what lies inside a chord moderately, the bass a little harder, the top harder still, so
- * that the outer voices lead. Common practice, no source.
+ * that the outer voices lead. A tune is harder than all, and under it the top of the chords steps back; the notes of a
+ * broken chord stay inside. Common practice, no source.
  */
 final class Touch {
     static final int INNER = 66;
     static final int BASS = 74;
     static final int TOP = 80;
+    static final int TUNE = 92;
 
-    private Touch() {}
+    private final boolean tune;
+    private final boolean leftHand;
+    private final List<Place> places = new ArrayList<>();
 
-    /** MIDI velocity of one note among all that start with it. */
-    static int of(Sounding sounding, List<Sounding> chord) {
-        if (isOuter(sounding, chord, Comparator.naturalOrder())) {
-            return TOP;
+    /** A note among all that sound together with it for a while. */
+    private static final class Place {
+        private final Sounding sounding;
+        private boolean covered;
+        private boolean borne;
+        private boolean accompanied;
+
+        Place(Sounding sounding) {
+            this.sounding = sounding;
         }
-        return isOuter(sounding, chord, Comparator.reverseOrder()) ? BASS : INNER;
+
+        private void meet(Place other) {
+            int above = Integer.compare(note(), other.note());
+            covered |= above < 0;
+            borne |= above > 0;
+            accompanied |= other.sounding.hand() == sounding.hand();
+        }
+
+        private int note() {
+            return sounding.pitch().midiNumber();
+        }
+
+        private boolean isIn(Hand hand) {
+            return sounding.hand() == hand;
+        }
     }
 
-    private static boolean isOuter(Sounding sounding, List<Sounding> chord, Comparator<Integer> order) {
-        int note = sounding.pitch().midiNumber();
-        return chord.stream().allMatch(other -> order.compare(other.pitch().midiNumber(), note) <= 0);
+    private Touch(List<Sounding> soundings) {
+        tune = soundings.stream().anyMatch(one -> one.hand() == Hand.TUNE);
+        leftHand = soundings.stream().anyMatch(one -> one.hand() == Hand.LEFT);
+    }
+
+    /** MIDI velocities, one for each, in the same order. */
+    static List<Integer> of(List<Sounding> soundings) {
+        Touch touch = new Touch(soundings);
+        soundings.forEach(sounding -> touch.places.add(new Place(sounding)));
+        touch.meet();
+        return touch.places.stream().map(touch::of).toList();
+    }
+
+    private void meet() {
+        List<Place> sounding = new ArrayList<>();
+        List<Place> inOrder = new ArrayList<>(places);
+        inOrder.sort(Comparator.comparing(place -> place.sounding.start()));
+        for (Place place : inOrder) {
+            sounding.removeIf(other -> other.sounding.end().compareTo(place.sounding.start()) <= 0);
+            if (!place.isIn(Hand.TUNE)) {
+                sounding.forEach(other -> meet(place, other));
+                sounding.add(place);
+            }
+        }
+    }
+
+    private static void meet(Place one, Place other) {
+        one.meet(other);
+        other.meet(one);
+    }
+
+    private int of(Place place) {
+        if (place.isIn(Hand.TUNE)) {
+            return TUNE;
+        }
+        boolean lowest = !place.borne && (place.isIn(Hand.LEFT) || !leftHand && place.covered);
+        if (lowest) {
+            return BASS;
+        }
+        boolean broken = place.borne && !place.accompanied;
+        return place.covered || broken || tune ? INNER : TOP;
     }
 }

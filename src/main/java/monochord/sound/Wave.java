@@ -7,12 +7,12 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import javax.sound.midi.Sequence;
-import javax.sound.sampled.AudioInputStream;
 
 /**
  * A recording on its way into a file. Rendered once, a little at a time, so that an hour needs no more memory than a
- * minute; then what has to be quieter is made so in place.
+ * minute; then its end is faded in place.
  *
  * <p>Source: Multimedia Programming Interface and Data Specifications 1.0, IBM and Microsoft, 1991, WAVE with format
  * tag 1; from memory.
@@ -25,21 +25,18 @@ final class Wave implements AutoCloseable {
     private static final int CHUNK_BYTES = 1 << 16;
     private static final int LONGEST_TAIL = 2 * RATE;
     private static final int FADE = RATE / 5;
-    /** One decibel below full scale. */
-    private static final int CEILING = 29_204;
 
     private final FileChannel file;
     private final ByteBuffer chunk = ByteBuffer.allocate(CHUNK_BYTES).order(ByteOrder.LITTLE_ENDIAN);
     private long frames;
     private long lastAudible;
-    private int peak;
 
     private Wave(FileChannel file) {
         this.file = file;
     }
 
-    static void record(Sequence sequence, Path part) throws IOException {
-        try (AudioInputStream sound = JavaSound.render(sequence);
+    static void record(Sequence sequence, Optional<Bank> bank, Path part) throws IOException {
+        try (Rendering sound = Rendering.of(sequence, bank);
                 Wave wave = new Wave(open(part))) {
             wave.copy(sound);
             wave.end(JavaSound.frames(sequence));
@@ -50,9 +47,9 @@ final class Wave implements AutoCloseable {
         return FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
     }
 
-    private void copy(AudioInputStream sound) throws IOException {
+    private void copy(Rendering sound) throws IOException {
         file.position(HEADER_BYTES);
-        for (int read = next(sound); read > 0; read = next(sound)) {
+        for (int read = sound.read(chunk.array()); read > 0; read = sound.read(chunk.array())) {
             chunk.clear().limit(read);
             measure();
             writeFully(chunk.rewind(), HEADER_BYTES + frames * FRAME_BYTES);
@@ -60,15 +57,9 @@ final class Wave implements AutoCloseable {
         }
     }
 
-    private int next(AudioInputStream sound) throws IOException {
-        return sound.readNBytes(chunk.array(), 0, CHUNK_BYTES) & -FRAME_BYTES;
-    }
-
     private void measure() {
         for (int i = 0; i < chunk.limit(); i += 2) {
-            int size = Math.abs(chunk.getShort(i));
-            peak = Math.max(peak, size);
-            if (size > JavaSound.SILENCE) {
+            if (Math.abs(chunk.getShort(i)) > JavaSound.SILENCE) {
                 lastAudible = frames + i / FRAME_BYTES;
             }
         }
@@ -82,21 +73,19 @@ final class Wave implements AutoCloseable {
             throw new IOException("longer than a WAV file can hold, about three hours");
         }
         file.truncate(HEADER_BYTES + frames * FRAME_BYTES);
-        double gain = peak > CEILING ? (double) CEILING / peak : 1;
-        soften(gain, frames - Math.min(FADE, Math.max(0, frames - music)));
+        fade(frames - Math.min(FADE, Math.max(0, frames - music)));
         writeFully(header(), 0);
     }
 
-    /** Turns all of it down by {@code gain}, and what comes from {@code fadeFrom} on ever more, to nothing. */
-    private void soften(double gain, long fadeFrom) throws IOException {
-        long from = gain < 1 ? 0 : fadeFrom;
+    /** Turns what comes from there on down ever more, to nothing. */
+    private void fade(long fadeFrom) throws IOException {
+        long from = fadeFrom;
         while (from < frames) {
             int count = (int) Math.min(CHUNK_BYTES / FRAME_BYTES, frames - from);
             chunk.clear().limit(count * FRAME_BYTES);
             readFully(HEADER_BYTES + from * FRAME_BYTES);
             for (int i = 0; i < chunk.limit(); i += 2) {
-                chunk.putShort(i, (short)
-                        Math.round(chunk.getShort(i) * gain * fade(from + i / FRAME_BYTES, fadeFrom)));
+                chunk.putShort(i, (short) Math.round(chunk.getShort(i) * fade(from + i / FRAME_BYTES, fadeFrom)));
             }
             writeFully(chunk.rewind(), HEADER_BYTES + from * FRAME_BYTES);
             from += count;
@@ -104,7 +93,7 @@ final class Wave implements AutoCloseable {
     }
 
     private double fade(long frame, long fadeFrom) {
-        return frame < fadeFrom ? 1 : (double) (frames - 1 - frame) / (frames - fadeFrom);
+        return (double) (frames - 1 - frame) / (frames - fadeFrom);
     }
 
     private void readFully(long position) throws IOException {

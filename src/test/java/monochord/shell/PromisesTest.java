@@ -452,7 +452,9 @@ class PromisesTest {
 
     @Test
     void playsInSilence() {
-        assertEquals("{\"kind\":\"play\",\"tempo\":84,\"remark\":\"\"}", json("play IV I in D at 84"));
+        assertEquals(
+                "{\"kind\":\"play\",\"tempo\":84,\"pattern\":\"block\",\"times\":1,\"remark\":\"\"}",
+                json("play IV I in D at 84"));
         assertEquals("{\"message\":\"Silence.\"}", json("stop"));
     }
 

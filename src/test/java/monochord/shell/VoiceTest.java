@@ -65,6 +65,6 @@ class VoiceTest {
         Run run = new Run.Outside()
                 .typing("voice F C in C spread at\nvoice F C in C spread\nplay\n")
                 .run();
-        assertTrue(run.out().contains("Playing F C in C major at 84."), run.out());
+        assertTrue(run.out().contains("Playing F C in C major voiced spread at 84."), run.out());
     }
 }

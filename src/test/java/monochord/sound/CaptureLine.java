@@ -11,6 +11,9 @@ public final class CaptureLine {
     private static final int BYTES_PER_SECOND = 176_400;
     private static final ByteArrayOutputStream HEARD = new ByteArrayOutputStream();
 
+    /** A quarter of a second. */
+    private static final int GOES_AWAY_AFTER = BYTES_PER_SECOND / 4;
+
     private static volatile boolean flushed;
 
     private final DataLine.Info info;
@@ -103,8 +106,11 @@ public final class CaptureLine {
     }
 
     public int write(byte[] sound, int from, int length) {
-        if (state.equals("broken")) {
+        if (state.equals("broken") || state.equals("short") && written > GOES_AWAY_AFTER) {
             return 0;
+        }
+        if (state.equals("gone") && written > GOES_AWAY_AFTER) {
+            throw new IllegalStateException("the device was unplugged");
         }
         synchronized (HEARD) {
             HEARD.write(sound, from, length);

@@ -100,6 +100,7 @@ final class MidiWalk {
         }
         expect(type != 0x2F || content.isEmpty(), "an end of track without content");
         expect(type != 0x51 || content.size() == 3 && track == 0, "three bytes of tempo, in the first track");
+        expect(type != 0x58 || content.size() == 4 && track == 0, "four bytes of time signature, in the first track");
         expect(type != 0x59 || content.size() == 2 && track == 0, "two bytes of key signature, in the first track");
         events.add(new Event(track, tick, 0xFF00 + type, List.copyOf(content)));
     }

@@ -52,7 +52,13 @@ class PerformanceTest {
         assertEquals(480, file.division());
         assertEquals(3, file.trackCount());
         assertEquals(
-                List.of("0: FF51 7 A1 20", "0: FF59 FD 0", "0: FF01 43", "960: FF01 41 62", "1440: FF2F"),
+                List.of(
+                        "0: FF51 7 A1 20",
+                        "0: FF58 4 2 18 8",
+                        "0: FF59 FD 0",
+                        "0: FF01 43",
+                        "960: FF01 41 62",
+                        "1440: FF2F"),
                 file.track(0));
         assertEquals(
                 List.of(

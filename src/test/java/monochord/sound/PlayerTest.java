@@ -93,6 +93,28 @@ class PlayerTest {
         }
     }
 
+    /** Times at 60 beats a minute, in seconds: 0, 3/2 and 7/3, within 15 ms as the card takes them. */
+    @Test
+    void notesBeginWhereTheScoreHasThem() throws Exception {
+        Score rests = Score.note(Pitch.parse("C5"), Beats.of(1, 8))
+                .then(Score.rest(Beats.of(11, 8)))
+                .then(Score.note(Pitch.parse("E5"), Beats.of(1, 8)))
+                .then(Score.rest(Beats.of(17, 24)))
+                .then(Score.note(Pitch.parse("G5"), Beats.of(1, 8)));
+        try (Player player = new Player()) {
+            Playing playing = player.play(Performance.of(rests)
+                    .at(60)
+                    .with(Patch.parse("drawbar organ"))
+                    .sequence());
+            assertEquals(Outcome.SOUNDING, playing.ended().get(10, TimeUnit.SECONDS));
+        }
+        for (double onset : new double[] {0, 1.5, 7 / 3.0}) {
+            double before = onset == 0 ? 0 : Spectrum.loudest(heard(onset - 0.02, onset - 0.002));
+            double after = Spectrum.loudest(heard(onset, onset + 0.015));
+            assertTrue(after > 50 && after > 4 * before, () -> before + " before " + onset + " s, " + after + " after");
+        }
+    }
+
     @Test
     void stopIsSilentAtOnceAndLeavesNoNoteHanging() throws Exception {
         try (Player player = new Player()) {

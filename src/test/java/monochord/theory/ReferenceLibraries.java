@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
 /**
- * Libraries written in JavaScript, asked through node: {@code tonal} 6.4.3, {@code chord-symbol} 4.0.0 and, for memory,
- * {@code ts-fsrs} 5.4.2, all MIT.
+ * Libraries written in JavaScript, asked through node: {@code tonal} 6.4.3, {@code chord-symbol} 4.0.0, for memory
+ * {@code ts-fsrs} 5.4.2 and for MIDI files {@code midi-file} 1.2.4, all MIT.
  *
  * <p>A batch of questions is one run of node, a JSON array of strings a line each way. The packages are put into {@code
  * target/node} once, exactly as their lock file says. Where there is no node, or the packages cannot be had, the tests

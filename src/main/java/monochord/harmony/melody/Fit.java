@@ -33,7 +33,8 @@ import monochord.theory.Beats;
  * rested on, what is exposed and what it weighs: common practice, no source, and so advice.
  */
 public record Fit(Melody melody, Progression progression, List<FitNote> notes) {
-    static final int MOST_ROUNDS = 64;
+    /** So often at most the chords are gone round. */
+    public static final int MOST_ROUNDS = 64;
 
     public Fit {
         notes = List.copyOf(notes);

@@ -1,5 +1,6 @@
 package monochord.shell.answer;
 
+import java.util.Optional;
 import monochord.page.Style;
 import monochord.page.StyledText;
 import monochord.practice.Question;
@@ -32,6 +33,12 @@ public record AskAnswer(Question question, String subject, String remark) implem
             text.line(remark, Style.QUIET);
         }
         return text.build().in(look.signs()).wrapped(look.width());
+    }
+
+    /** Whether there is a sound card is no matter of the question. */
+    @Override
+    public Optional<Answer> noted() {
+        return Optional.of(new AskAnswer(question, subject, ""));
     }
 
     @Override

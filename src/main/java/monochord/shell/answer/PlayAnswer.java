@@ -1,25 +1,31 @@
 package monochord.shell.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.harmony.Music;
 import monochord.page.Style;
 import monochord.page.StyledText;
-import monochord.theory.Signs;
+import monochord.score.Pattern;
+import monochord.sound.Directions;
 
 /**
  * What is being played.
  *
- * @param music one thing, or several one after the other
- * @param tempo beats a minute
+ * @param titles of one thing, or of several one after the other
+ * @param directions how it is played
  * @param remark what the sound room has to say, or nothing
  */
-public record PlayAnswer(List<Music> music, int tempo, String remark) implements Answer {
+public record PlayAnswer(List<Title> titles, Directions directions, String remark) implements Answer {
+    public PlayAnswer {
+        titles = List.copyOf(titles);
+    }
+
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
-        for (Music one : music) {
-            text.line((one == music.get(0) ? "Playing " : "then ") + what(one, look) + (one == last() ? "." : ","));
+        int last = titles.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            text.line((i == 0 ? "Playing " : "then ") + titles.get(i) + (i == last ? manner() + "." : ","));
         }
         if (!remark.isEmpty()) {
             text.line(remark, Style.QUIET);
@@ -27,30 +33,36 @@ public record PlayAnswer(List<Music> music, int tempo, String remark) implements
         return text.build().in(look.signs()).wrapped(look.width());
     }
 
-    private Music last() {
-        return music.get(music.size() - 1);
-    }
-
-    private String what(Music music, Look look) {
-        if (music instanceof Music.OneChord one) {
-            return one.chord().write(Signs.MUSIC);
-        } else if (music instanceof Music.OneScale one) {
-            return one.scale().write(Signs.MUSIC);
-        } else if (music instanceof Music.OneProgression one) {
-            return one.progression().symbols(Signs.MUSIC) + " in "
-                    + one.progression().key().write(Signs.MUSIC) + " at " + tempo;
+    /** {@code at 84, broken, swung, 3 times, after a bar of clicks}. */
+    private String manner() {
+        List<String> said = new ArrayList<>(List.of(" at " + directions.tempo()));
+        if (directions.pattern() != Pattern.BLOCK) {
+            said.add("as " + directions.pattern());
         }
-        return Words.joined(((Music.Notes) music).names(), " ", note -> note.write(Signs.MUSIC));
+        if (directions.swung()) {
+            said.add("swung");
+        }
+        if (directions.times() > 1) {
+            said.add(directions.times() + " times");
+        }
+        if (directions.countedIn()) {
+            said.add("after a count-in");
+        }
+        return String.join(", ", said);
     }
 
     /** Whether there is a sound card is no matter of the music. */
     @Override
     public Optional<Answer> noted() {
-        return Optional.of(new PlayAnswer(music, tempo, ""));
+        return Optional.of(new PlayAnswer(titles, directions, ""));
     }
 
     @Override
     public void json(Json json) {
-        json.put("kind", "play").put("tempo", tempo).put("remark", remark);
+        json.put("kind", "play")
+                .put("tempo", directions.tempo())
+                .put("pattern", directions.pattern().toString())
+                .put("times", directions.times())
+                .put("remark", remark);
     }
 }

@@ -1,6 +1,8 @@
 package monochord.shell.sitting;
 
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import monochord.sound.Performance;
 
 /** What makes things heard while the prompt stays usable. */
@@ -11,6 +13,16 @@ public interface Ear {
      * @return a line to show about it, or nothing
      */
     String play(Performance performance);
+
+    /** Makes ready what playing needs, behind whatever else goes on. */
+    default void warm() {
+        // most have nothing to make ready
+    }
+
+    /** Tells {@code listener}, on any thread, what goes wrong after a sound has begun, in one line. */
+    default void tells(Consumer<String> listener) {
+        // most have nothing to tell
+    }
 
     /** The same for what must not be looked at while it sounds: {@link #heard} says nothing about it. */
     default String playUnseen(Performance performance) {
@@ -27,6 +39,11 @@ public interface Ear {
         return Optional.empty();
     }
 
+    /** The same for something that takes a while to make; who keeps still does not ask for it. */
+    default String play(Supplier<Performance> performance) {
+        return play(performance.get());
+    }
+
     /** Silence at once. */
     void stop();
 
@@ -38,6 +55,11 @@ public interface Ear {
         return new Ear() {
             @Override
             public String play(Performance performance) {
+                return "";
+            }
+
+            @Override
+            public String play(Supplier<Performance> performance) {
                 return "";
             }
 

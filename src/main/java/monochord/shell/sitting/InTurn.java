@@ -2,39 +2,35 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import monochord.harmony.Music;
-import monochord.score.Arrangement;
-import monochord.score.Score;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.PlayAnswer;
-import monochord.sound.Performance;
-import monochord.theory.Beats;
+import monochord.sound.Directions;
 import monochord.theory.Key;
 
-/** Plays several things, one after the other, with a breath between them. */
+/** Plays one thing, or several one after the other with a breath between, equally loud, to be compared. */
 final class InTurn {
-    private static final Beats BREATH = Beats.of(2);
-
     private InTurn() {}
 
     static Answer play(List<Music> music, Key key, Sitting sitting) {
-        return play(music, Performance.of(score(music)).in(key), sitting);
+        return play(music, key, sitting.stage().directions(), sitting);
     }
 
     /** @param tempo beats a minute */
     static Answer play(List<Music> music, Key key, int tempo, Sitting sitting) {
-        return play(music, Performance.of(score(music)).in(key).at(tempo), sitting);
+        return play(music, key, sitting.stage().directions().at(tempo), sitting);
     }
 
-    private static Answer play(List<Music> music, Performance performance, Sitting sitting) {
-        sitting.stage().remember(performance, music);
-        return new PlayAnswer(music, performance.tempo(), sitting.stage().ear().play(performance));
+    private static Answer play(List<Music> music, Key key, Directions directions, Sitting sitting) {
+        List<Take> takes = music.stream().map(one -> Take.of(one, key)).toList();
+        return takes.size() > 1
+                ? new Contest(takes, directions).listened(sitting)
+                : play(takes.get(0), directions, sitting);
     }
 
-    private static Score score(List<Music> music) {
-        Score score = Arrangement.of(music.get(0));
-        for (Music next : music.subList(1, music.size())) {
-            score = score.then(Score.rest(BREATH)).then(Arrangement.of(next));
-        }
-        return score;
+    private static Answer play(Take take, Directions directions, Sitting sitting) {
+        Stage stage = sitting.stage();
+        stage.remember(take, directions);
+        String remark = stage.ear().play(directions.perform(take.piece(), take.key()));
+        return new PlayAnswer(List.of(take.title()), directions, remark);
     }
 }

@@ -223,7 +223,7 @@ final class LessonWalk {
         return true;
     }
 
-    /** Plays these, one after the other. */
+    /** Plays these, one after the other; several of them equally loud, to be compared. */
     static Answer played(List<String> lines, Key key, Sitting sitting) {
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();

@@ -60,7 +60,7 @@ public final class Sitting {
      */
     public Sitting(
             Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
-        this.stage = new Stage(ear);
+        this.stage = new Stage(ear, settings);
         this.settings = settings;
         this.seeds = seeds;
         this.outside = new Outside(folder);
@@ -191,6 +191,7 @@ public final class Sitting {
 
     /** A lesson's question comes back when the lesson goes on; one of a run is gone. */
     private void setAside() {
+        stage.leaveContest();
         if (desk.isOpen() && !desk.isByName() && drill == null) {
             course.keep(desk.question());
         }
@@ -199,6 +200,7 @@ public final class Sitting {
 
     /** @param lesson the slug of the lesson that asks, empty if none does */
     void put(Question question, String lesson) {
+        stage.leaveContest();
         desk.put(question, lesson);
         study.ready();
     }
@@ -355,7 +357,14 @@ public final class Sitting {
         if (course.isOpen()) {
             return course.goOn(this);
         }
-        return desk.isByName() ? askAgain(desk.lastSkill()) : opening().begin(this);
+        return stage.contestOnEnter().isPresent()
+                ? stage.contestOnEnter().get().heard(this)
+                : desk.isByName() ? askAgain(desk.lastSkill()) : opening().begin(this);
+    }
+
+    /** Whether nothing waits that an empty line would go on with. */
+    boolean isIdle() {
+        return presentation == null && !desk.isOpen() && drill == null && !course.isOpen();
     }
 
     private Answer askAgain(Skill skill) {

@@ -1,21 +1,44 @@
 package monochord.shell.sitting;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import monochord.harmony.Music;
+import monochord.score.Piece;
+import monochord.shell.answer.Saying;
+import monochord.shell.answer.Title;
+import monochord.sound.Directions;
+import monochord.sound.Patch;
 import monochord.sound.Performance;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Unreadable;
 
-/** Where music is shown and heard: what plays, what moves with it, and what was there last. */
+/** Where music is shown and heard: what plays, what moves with it, how it is played, and what was there last. */
 public final class Stage {
+    /** The names under which directions are settled for good. */
+    public static final String TEMPO = "tempo";
+
+    public static final String RIGHT = "patch.right";
+    public static final String LEFT = "patch.left";
+
     private final Ear ear;
+    private final Settings settings;
     private final List<Consumer<Scene>> onlookers = new CopyOnWriteArrayList<>();
     private Board board = Board.none();
+    private Directions directions;
     private Music lastMusic;
     private Performance lastPerformance;
+    private Take last;
+    private Directions lastDirections;
+    private List<Take> versions = List.of();
+    private Contest contest;
+    private boolean entersAgain;
 
-    Stage(Ear ear) {
+    Stage(Ear ear, Settings settings) {
         this.ear = ear;
+        this.settings = settings;
     }
 
     public Ear ear() {
@@ -27,9 +50,50 @@ public final class Stage {
         return board;
     }
 
-    /** Takes this board from now on. */
+    /** Takes this board from now on; what the ear has to say in the middle of a sound is said there too. */
     public void take(Board newBoard) {
         board = newBoard;
+        ear.tells(line -> newBoard.say(Saying.of(line)));
+    }
+
+    /** How things are played when nothing is said. */
+    public Directions directions() {
+        if (directions == null) {
+            directions = settled();
+        }
+        return directions;
+    }
+
+    private Directions settled() {
+        Directions usual = Directions.USUAL;
+        int tempo = settings.get(TEMPO)
+                .filter(said -> said.matches("[0-9]{1,3}"))
+                .map(Integer::parseInt)
+                .filter(said -> said >= Performance.SLOWEST && said <= Performance.FASTEST)
+                .orElse(usual.tempo());
+        return usual.at(tempo).with(patch(LEFT), patch(RIGHT));
+    }
+
+    private Patch patch(String hand) {
+        try {
+            return settings.get(hand).map(Patch::parse).orElse(Patch.PIANO);
+        } catch (Unreadable unknown) {
+            return Patch.PIANO;
+        }
+    }
+
+    /** From now on things are played so when nothing is said; what was played last, too, when it comes again. */
+    public void settle(Directions now) {
+        directions = now;
+        if (lastDirections != null) {
+            lastDirections =
+                    lastDirections.at(now.tempo()).with(now.left(), now.right()).from(now.bank());
+        }
+    }
+
+    /** How what was there last was played, or would be. */
+    public Directions lastDirections() {
+        return lastDirections == null ? directions() : lastDirections;
     }
 
     /** Tells this onlooker each time the line waits again, on the thread that reads it. */
@@ -55,15 +119,91 @@ public final class Stage {
     void rememberAs(Stage other) {
         lastMusic = other.lastMusic;
         lastPerformance = other.lastPerformance;
+        last = other.last;
+        lastDirections = other.lastDirections;
+        versions = other.versions;
+        contest = other.contest;
+        entersAgain = other.entersAgain;
+    }
+
+    /** What was shown or played last, as it can be played again. */
+    public Optional<Take> last(Key key) {
+        return last != null ? Optional.of(last) : Optional.ofNullable(lastMusic).map(music -> Take.of(music, key));
+    }
+
+    /** The plain and the improved version of what was there last, where there are two; else none. */
+    public List<Take> versions() {
+        return versions;
+    }
+
+    /** What was compared, if nothing has been shown or played since. */
+    public Optional<Contest> contest() {
+        return Optional.ofNullable(contest);
+    }
+
+    /** The same where an empty line hears it again. */
+    Optional<Contest> contestOnEnter() {
+        return contest().filter(compared -> entersAgain);
     }
 
     public void remember(Music shown) {
+        clear();
         lastMusic = shown;
-        lastPerformance = null;
     }
 
+    /** Played as it stands, whatever is said about patterns. */
     public void remember(Performance performance, List<Music> played) {
+        clear();
         lastMusic = played.get(played.size() - 1);
         lastPerformance = performance;
+        Key key = performance.key().orElse(Key.major(NoteName.C));
+        last = new Take(Title.of(lastMusic), Piece.of(performance.score()), key, List.of());
+        lastDirections = directions().at(performance.tempo()).with(performance.left(), performance.right());
+    }
+
+    /** Something that can be played, though it has not been. */
+    public void remember(Take take) {
+        clear();
+        last = take;
+    }
+
+    /** The same, where it has a plain and an improved version. */
+    public void remember(Take take, Take plain, Take improved) {
+        remember(take);
+        versions = List.of(plain, improved);
+    }
+
+    /** Something that was played. */
+    public void remember(Take take, Directions played) {
+        List<Take> still = take.equals(last) ? versions : List.of();
+        clear();
+        last = take;
+        versions = still;
+        lastDirections = played;
+    }
+
+    /** @param again whether an empty line hears it again, until something else comes up */
+    void remember(Contest compared, boolean again) {
+        List<Take> takes = compared.takes();
+        clear();
+        last = takes.get(takes.size() - 1);
+        lastDirections = compared.directions();
+        contest = compared;
+        entersAgain = again;
+    }
+
+    /** Something else has come up: Enter no longer plays the comparison again. */
+    void leaveContest() {
+        entersAgain = false;
+    }
+
+    private void clear() {
+        lastMusic = null;
+        lastPerformance = null;
+        last = null;
+        lastDirections = null;
+        versions = List.of();
+        contest = null;
+        entersAgain = false;
     }
 }

@@ -75,7 +75,7 @@ final class ScoreView {
         return switch (hand) {
             case LEFT -> Role.LEFT_HAND;
             case RIGHT -> Role.RIGHT_HAND;
-            default -> Role.NONE;
+            case EITHER, TUNE -> Role.NONE;
         };
     }
 

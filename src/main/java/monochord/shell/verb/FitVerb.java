@@ -1,13 +1,16 @@
 package monochord.shell.verb;
 
-import monochord.harmony.Music;
+import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Fit;
+import monochord.harmony.melody.Melody;
 import monochord.page.musicxml.SheetFault;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.FitAnswer;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Stage;
+import monochord.shell.sitting.Take;
 import monochord.theory.Unreadable;
 
 /** Judges a tune over chords. */
@@ -19,12 +22,12 @@ final class FitVerb implements Verb {
         return Usage.of(
                         "fit",
                         Usage.Topic.EXPLORING,
-                        "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET",
+                        "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET " + Recording.FORM,
                         "say what each note of a tune does over its chord, and what would fit",
                         EXAMPLE,
                         "fit G4:2 E4 D4 | C4:4 over bVI | I in D")
                 .withSmallWords("over", "in")
-                .withOptions("file");
+                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
     }
 
     @Override
@@ -42,7 +45,23 @@ final class FitVerb implements Verb {
                         "a tune over chords",
                         "expected over and chords",
                         EXAMPLE));
-        sitting.stage().remember(new Music.OneProgression(chords));
-        return new FitAnswer(Fit.of(tune.melody(), chords), tune.remarks());
+        Fit fit = Fit.of(tune.melody(), chords);
+        remember(fit, sitting.stage());
+        return Recording.besides(new FitAnswer(fit, tune.remarks()), sentence, sitting);
+    }
+
+    /** The tune over the chords; and where notes clash, the same with what would fit, to be compared. */
+    private static void remember(Fit fit, Stage stage) {
+        Take sung = take(fit.melody(), fit);
+        Melody repaired = fit.repaired();
+        if (repaired.equals(fit.melody())) {
+            stage.remember(sung);
+        } else {
+            stage.remember(sung, sung, take(repaired, fit));
+        }
+    }
+
+    private static Take take(Melody melody, Fit fit) {
+        return Take.of(melody, Optional.of(fit.progression()), fit.progression().key());
     }
 }

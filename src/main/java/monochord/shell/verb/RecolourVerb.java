@@ -12,6 +12,8 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.RecolourAnswer;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Stage;
+import monochord.shell.sitting.Take;
 import monochord.theory.Key;
 
 /** Proposes where a progression could take a colour. */
@@ -21,18 +23,19 @@ final class RecolourVerb implements Verb {
         return Usage.of(
                         "recolour",
                         Usage.Topic.EXPLORING,
-                        "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET",
+                        "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET " + Recording.FORM,
                         "propose where a progression could take a colour, and why",
                         "recolour IV I V vi V I in C",
                         "recolour F C G Am in C under A4:2 G4 B4 C5")
                 .withSmallWords("in", "under")
-                .withOptions("file");
+                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         try {
-            return sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
+            Answer answer = sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
+            return Recording.besides(answer, sentence, sitting);
         } catch (SheetFault fault) {
             return Saying.failed(fault.getMessage());
         }
@@ -57,7 +60,21 @@ final class RecolourVerb implements Verb {
     private static Answer answer(
             Progression progression, Optional<Melody> melody, List<String> remarks, Sitting sitting) {
         Recolour recolour = Recolour.of(progression, melody);
-        sitting.stage().remember(new Music.OneProgression(recolour.best()));
+        remember(recolour, melody, sitting.stage());
         return new RecolourAnswer(recolour, remarks);
+    }
+
+    private static void remember(Recolour recolour, Optional<Melody> melody, Stage stage) {
+        Take best = take(recolour.best(), melody);
+        if (recolour.combined().isEmpty()) {
+            stage.remember(best);
+        } else {
+            stage.remember(best, take(recolour.progression(), melody), best);
+        }
+    }
+
+    private static Take take(Progression progression, Optional<Melody> melody) {
+        return melody.map(tune -> Take.of(tune, Optional.of(progression), progression.key()))
+                .orElseGet(() -> Take.of(new Music.OneProgression(progression), progression.key()));
     }
 }

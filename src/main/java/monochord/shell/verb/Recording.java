@@ -4,46 +4,80 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import javax.sound.midi.Sequence;
+import java.util.Optional;
+import java.util.function.Supplier;
 import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
 import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Take;
+import monochord.sound.Directions;
 import monochord.sound.MidiFile;
 import monochord.sound.Performance;
 import monochord.sound.WavFile;
-import monochord.theory.Unreadable;
 
-/** Writes what would be played to the files that a sentence names. */
+/** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
 final class Recording {
+    static final String WAV = "wav";
+    static final String MIDI = "midi";
+    static final String FORM = "[--wav FILE] [--midi FILE]";
+
     private Recording() {}
 
     static boolean isWanted(Sentence sentence) {
-        return sentence.has("wav") || sentence.has("midi");
+        return sentence.has(WAV) || sentence.has(MIDI);
     }
 
-    /** @throws Unreadable if a name is none */
+    /** What came of writing to the files that are named. */
     static Answer write(Sentence sentence, Performance performance, Sitting sitting) {
-        Sequence sequence = performance.sequence();
+        return written(sentence, () -> performance, sitting).orElseThrow();
+    }
+
+    /** What came of writing, or nothing if no file is asked for. */
+    static Optional<Answer> written(Sentence sentence, Supplier<Performance> sounding, Sitting sitting) {
+        if (!isWanted(sentence)) {
+            return Optional.empty();
+        }
         List<String> written = new ArrayList<>();
         try {
-            if (sentence.has("wav")) {
-                Path file = file(sentence.option("wav").orElseThrow(), sitting);
-                WavFile.write(sequence, file);
-                written.add(file.toString());
+            Performance performance = sounding.get();
+            if (sentence.has(WAV)) {
+                Path file = file(sentence.option(WAV).orElseThrow(), sitting);
+                WavFile.write(performance, file);
+                written.add(sentence.option(WAV).orElseThrow().text());
             }
-            if (sentence.has("midi")) {
-                Path file = file(sentence.option("midi").orElseThrow(), sitting);
-                MidiFile.write(sequence, file);
-                written.add(file.toString());
+            if (sentence.has(MIDI)) {
+                Path file = file(sentence.option(MIDI).orElseThrow(), sitting);
+                MidiFile.write(performance.sequence(), file);
+                written.add(sentence.option(MIDI).orElseThrow().text());
             }
         } catch (IOException failed) {
-            return Saying.failed(failed.getMessage());
+            return Optional.of(Saying.failed(failed.getMessage()));
         }
-        return Saying.of(StyledText.of("Written: " + String.join(", ", written)));
+        return Optional.of(Saying.of(StyledText.of("Written: " + String.join(", ", written))));
     }
 
-    private static Path file(Sentence.Part part, Sitting sitting) {
+    /** The answer, and behind it what came of writing what it is about. */
+    static Answer besides(Answer answer, Sentence sentence, Sitting sitting) {
+        return written(sentence, () -> last(sitting), sitting)
+                .map(written -> written.status() == Answer.DONE ? Answers.of(answer, written) : written)
+                .orElse(answer);
+    }
+
+    private static Performance last(Sitting sitting) {
+        return sitting.stage()
+                .last(sitting.key())
+                .map(take -> performed(take, sitting.stage().directions()))
+                .orElseThrow();
+    }
+
+    private static Performance performed(Take take, Directions directions) {
+        PlayVerb.within("this", take.piece(), directions);
+        return directions.perform(take.piece(), take.key());
+    }
+
+    static Path file(Sentence.Part part, Sitting sitting) {
         return part.read(sitting.outside()::file);
     }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.Reach;
 import monochord.harmony.voicing.Search;
 import monochord.harmony.voicing.Style;
@@ -17,11 +17,10 @@ import monochord.harmony.voicing.Way;
 import monochord.score.Arrangement;
 import monochord.score.Change;
 import monochord.score.Grip;
-import monochord.score.Score;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.VoiceAnswer;
 import monochord.shell.sitting.Sitting;
-import monochord.sound.Performance;
+import monochord.shell.sitting.Take;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -35,13 +34,14 @@ final class VoiceVerb implements Verb {
         return Usage.of(
                         "voice",
                         Usage.Topic.EXPLORING,
-                        "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE]",
+                        "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE] "
+                                + Recording.FORM,
                         "find the voicing for two hands that moves best, and say why",
                         EXAMPLE,
                         "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10",
                         "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys")
                 .withSmallWords("in", "close", "spread", "shell", "choir", "reach", "melody")
-                .withOptions("keys");
+                .withOptions("keys", Recording.WAV, Recording.MIDI);
     }
 
     @Override
@@ -50,8 +50,8 @@ final class VoiceVerb implements Verb {
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
         Task task = task(sentence, progression);
         List<Way> ways = search(sentence, task);
-        remember(progression, ways.get(0).voicings(), sitting);
-        return new VoiceAnswer(ways, sentence.has("keys"));
+        remember(ways.get(0), progression, sitting);
+        return Recording.besides(new VoiceAnswer(ways, sentence.has("keys")), sentence, sitting);
     }
 
     private static Task task(Sentence sentence, Progression progression) {
@@ -95,17 +95,22 @@ final class VoiceVerb implements Verb {
         }
     }
 
-    private static void remember(Progression progression, List<Voicing> voicings, Sitting sitting) {
+    private static void remember(Way best, Progression progression, Sitting sitting) {
+        Take voiced =
+                take(progression, best.voicings(), " voiced " + best.task().style());
+        Take plain = take(progression, Explanation.of(best).plain(), " in root position");
+        sitting.stage().remember(voiced, plain, voiced);
+    }
+
+    private static Take take(Progression progression, List<Voicing> voicings, String how) {
         List<Change> changes = Arrangement.changes(progression);
-        List<Score> struck = new ArrayList<>();
+        List<Grip> grips = new ArrayList<>();
         for (int i = 0; i < changes.size(); i++) {
             Voicing voicing = voicings.get(i);
             Change change = changes.get(i);
-            struck.add(new Grip(voicing.left(), voicing.right(), change.beats(), change.label()).struck());
+            grips.add(new Grip(voicing.left(), voicing.right(), change.beats(), change.label()));
         }
-        sitting.stage()
-                .remember(
-                        Performance.of(new Score.InTurn(struck)).in(progression.key()),
-                        List.of(new Music.OneProgression(progression)));
+        Take take = Take.of(progression, grips);
+        return take.titled(take.title().within("", how));
     }
 }

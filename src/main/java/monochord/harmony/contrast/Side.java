@@ -1,0 +1,61 @@
+package monochord.harmony.contrast;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import monochord.harmony.motion.Move;
+import monochord.harmony.motion.Perfect;
+import monochord.harmony.motion.Step;
+import monochord.theory.Chord;
+import monochord.theory.Pitch;
+
+/**
+ * One version of some music.
+ *
+ * @param chords one for each voicing, or none where the music is no chords
+ * @param voicings the keys held, chord by chord, each from the bottom
+ * @param line the notes of a line alone or above the chords, in order of time
+ */
+public record Side(List<Chord> chords, List<List<Pitch>> voicings, List<Pitch> line) {
+    public Side {
+        chords = List.copyOf(chords);
+        voicings = voicings.stream().map(List::copyOf).toList();
+        line = List.copyOf(line);
+    }
+
+    /** Every change of chord, in order. */
+    public List<Step> steps() {
+        return IntStream.range(1, voicings.size())
+                .filter(i -> !voicings.get(i - 1).isEmpty() && !voicings.get(i).isEmpty())
+                .mapToObj(i -> Step.between(voicings.get(i - 1), voicings.get(i)))
+                .toList();
+    }
+
+    /** Half steps that all voices move. */
+    public int moved() {
+        return steps().stream().mapToInt(Step::moved).sum();
+    }
+
+    /** Voices that stay on their key, counted at each change. */
+    public int held() {
+        return (int) steps().stream()
+                .flatMap(step -> step.moves().stream())
+                .filter(Move::isStill)
+                .count();
+    }
+
+    /** Pairs of voices that go the same way from fifth to fifth or octave to octave. */
+    public int parallels() {
+        return (int) steps().stream()
+                .flatMap(step -> step.pairs().stream())
+                .filter(pair -> pair.parallel() != Perfect.NONE)
+                .count();
+    }
+
+    /** The highest key of each chord. */
+    public List<Pitch> top() {
+        return voicings.stream()
+                .flatMap(keys -> keys.stream().max(Comparator.naturalOrder()).stream())
+                .toList();
+    }
+}

@@ -1,0 +1,94 @@
+package monochord.score;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.theory.Pitch;
+
+/**
+ * Part of a piece, to be heard alone.
+ *
+ * <p>Text form: in small letters, {@code left hand}; {@link #named} reads other names that players use too.
+ */
+public enum Part {
+    BOTH_HANDS("all"),
+    LEFT_HAND("left"),
+    RIGHT_HAND("right"),
+    /** The lowest key of each chord. */
+    BASS(),
+    /** The second key from the bottom. */
+    TENOR(),
+    /** The second key from the top. */
+    ALTO(),
+    /** The highest key of each chord. */
+    SOPRANO("top"),
+    /** The tune without its chords. */
+    TUNE("melody"),
+    /** The chords without their tune. */
+    CHORDS("accompaniment");
+
+    private final List<String> alsoCalled;
+
+    Part(String... alsoCalled) {
+        this.alsoCalled = List.of(alsoCalled);
+    }
+
+    /** The part of this name, if there is one. */
+    public static Optional<Part> named(String text) {
+        String wanted = text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        return Arrays.stream(values())
+                .filter(part -> part.toString().equals(wanted) || part.alsoCalled.contains(wanted))
+                .findFirst();
+    }
+
+    /** What this part plays of a piece; nothing if the piece has no such part. */
+    public Optional<Piece> of(Piece piece) {
+        return switch (this) {
+            case BOTH_HANDS -> Optional.of(piece);
+            case TUNE -> piece.line().map(tune -> new Piece(List.of(), Optional.of(tune), piece.metre()));
+            default -> piece.grips().isEmpty() ? Optional.empty() : ofChords(piece);
+        };
+    }
+
+    private Optional<Piece> ofChords(Piece piece) {
+        List<Grip> own = piece.grips().stream().map(this::of).toList();
+        return Optional.of(Piece.of(own, piece.metre()))
+                .filter(found -> own.stream().anyMatch(Part::isPlayed));
+    }
+
+    private static boolean isPlayed(Grip grip) {
+        return !grip.left().isEmpty() || !grip.right().isEmpty();
+    }
+
+    private Grip of(Grip grip) {
+        int keys = grip.left().size() + grip.right().size();
+        return switch (this) {
+            case LEFT_HAND -> new Grip(grip.left(), List.of(), grip.beats(), grip.label());
+            case RIGHT_HAND -> new Grip(List.of(), grip.right(), grip.beats(), grip.label());
+            case BASS -> voice(0, grip);
+            case TENOR -> voice(Math.min(1, keys - 1), grip);
+            case ALTO -> voice(Math.max(0, keys - 2), grip);
+            case SOPRANO -> voice(keys - 1, grip);
+            default -> grip;
+        };
+    }
+
+    /** The key of that number, counted from the bottom, in the hand that plays it. */
+    private static Grip voice(int number, Grip grip) {
+        List<Pitch> keys =
+                Stream.concat(grip.left().stream(), grip.right().stream()).toList();
+        if (keys.isEmpty()) {
+            return grip;
+        }
+        List<Pitch> one = List.of(keys.get(number));
+        boolean inLeft = number < grip.left().size();
+        return new Grip(inLeft ? one : List.of(), inLeft ? List.of() : one, grip.beats(), grip.label());
+    }
+
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,79 @@
+package monochord.score;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import monochord.theory.Beats;
+import monochord.theory.Unreadable;
+
+/**
+ * How the hands strike the chords they hold. Common practice, no source.
+ *
+ * <p>Text form: in small letters with hyphens, {@code bass-and-chord}; a space will do for a hyphen.
+ */
+public enum Pattern {
+    /** All keys at once, held. */
+    BLOCK,
+    /** The bass held, the right hand's keys one after the other in eighths, up and down. */
+    BROKEN,
+    /** From the bottom up as fast as a hand turns, then held. */
+    ROLLED,
+    /** The bass on the strong beats, the chord short on the others. */
+    BASS_AND_CHORD,
+    /** The bass held, the chord again on every beat. */
+    PULSE;
+
+    /** Whether the sustain pedal carries each chord; what is to sound short goes without. */
+    public boolean isPedalled() {
+        return this == BLOCK || this == BROKEN || this == ROLLED;
+    }
+
+    /**
+     * The grips one after another in this pattern.
+     *
+     * @param metre where the strong beats are; the first grip begins a bar
+     */
+    public Score of(List<Grip> grips, Metre metre) {
+        List<Score> parts = new ArrayList<>();
+        Beats now = Beats.ZERO;
+        for (Grip grip : grips) {
+            Score struck = struck(new Figure(grip, now, metre));
+            Score labelled = grip.label().isEmpty() ? struck : struck.labelled(grip.label());
+            parts.add(isPedalled() ? labelled.pedalled() : labelled);
+            now = now.plus(grip.beats());
+        }
+        return new Score.InTurn(parts);
+    }
+
+    private Score struck(Figure figure) {
+        return switch (this) {
+            case BLOCK -> figure.block();
+            case BROKEN -> figure.broken();
+            case ROLLED -> figure.rolled();
+            case BASS_AND_CHORD -> figure.bassAndChord();
+            case PULSE -> figure.pulse();
+        };
+    }
+
+    /** @throws Unreadable if there is no such pattern */
+    public static Pattern parse(String text) {
+        String wanted = text.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "-");
+        return Arrays.stream(values())
+                .filter(pattern -> pattern.toString().equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> Unreadable.because(
+                        text,
+                        0,
+                        "a way to play chords",
+                        "expected one of "
+                                + Arrays.stream(values()).map(Pattern::toString).collect(Collectors.joining(", ")),
+                        "as broken"));
+    }
+
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

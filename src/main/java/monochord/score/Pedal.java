@@ -1,0 +1,11 @@
+package monochord.score;
+
+import monochord.theory.Beats;
+
+/**
+ * A stretch with the sustain pedal down.
+ *
+ * @param start beats from the beginning of the score
+ * @param end beats from the beginning of the score, after {@code start}
+ */
+public record Pedal(Beats start, Beats end) {}

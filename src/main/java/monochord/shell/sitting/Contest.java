@@ -1,0 +1,87 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import monochord.harmony.contrast.Contrast;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.CompareAnswer;
+import monochord.shell.answer.PlayAnswer;
+import monochord.shell.answer.Title;
+import monochord.sound.Comparison;
+import monochord.sound.Directions;
+import monochord.sound.Performance;
+
+/** Versions that are being compared. How loud each has to be is measured once, when they are first to be heard. */
+public final class Contest {
+    private static final String AGAIN = "compare hears both again, compare first or compare second one of them.";
+
+    private final List<Take> takes;
+    private final Directions directions;
+    private Comparison comparison;
+
+    /** @param takes at least one */
+    public Contest(List<Take> takes, Directions directions) {
+        this.takes = List.copyOf(takes);
+        this.directions = directions;
+    }
+
+    public List<Take> takes() {
+        return takes;
+    }
+
+    public Directions directions() {
+        return directions;
+    }
+
+    private Comparison comparison() {
+        if (comparison == null) {
+            comparison = Comparison.of(
+                    takes.stream().map(Take::piece).toList(),
+                    directions,
+                    takes.get(0).key());
+        }
+        return comparison;
+    }
+
+    /** One after the other. */
+    public Performance performance() {
+        return comparison().inTurn();
+    }
+
+    /** One of them, from 0, as loud as beside the others. */
+    public Performance performance(int side) {
+        return comparison().sides().get(side);
+    }
+
+    /** Lets both be heard and says what differs. */
+    public Answer heard(Sitting sitting) {
+        if (takes.size() != 2) {
+            return listened(sitting);
+        }
+        boolean idle = sitting.isIdle();
+        sitting.stage().remember(this, idle);
+        return new CompareAnswer(
+                titles(),
+                new Contrast(takes.get(0).side(), takes.get(1).side()),
+                takes.get(0).key(),
+                directions.tempo(),
+                idle ? "Enter or " + AGAIN : AGAIN,
+                sitting.stage().ear().play(this::performance));
+    }
+
+    /** Lets one be heard, as loud as in the comparison. */
+    public Answer heard(int side, Sitting sitting) {
+        sitting.stage().remember(this, sitting.isIdle());
+        String remark = sitting.stage().ear().play(() -> performance(side));
+        return new PlayAnswer(List.of(takes.get(side).title()), directions, remark);
+    }
+
+    /** Lets all be heard, and says no more than what they are. */
+    public Answer listened(Sitting sitting) {
+        sitting.stage().remember(this, false);
+        return new PlayAnswer(titles(), directions, sitting.stage().ear().play(this::performance));
+    }
+
+    private List<Title> titles() {
+        return takes.stream().map(Take::title).toList();
+    }
+}

@@ -1,0 +1,92 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import monochord.harmony.Music;
+import monochord.harmony.Progression;
+import monochord.harmony.contrast.Side;
+import monochord.harmony.melody.Melody;
+import monochord.score.Arrangement;
+import monochord.score.Grip;
+import monochord.score.Metre;
+import monochord.score.Piece;
+import monochord.score.Sounding;
+import monochord.shell.answer.Title;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.Pitch;
+
+/**
+ * Something that can be played, and what it is called.
+ *
+ * @param chords those of the piece, in order, each once though it may come again; none for a line alone
+ */
+public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
+    public Take {
+        chords = List.copyOf(chords);
+    }
+
+    public static Take of(Music music, Key key) {
+        return of(music, key, Metre.COMMON);
+    }
+
+    public static Take of(Music music, Key key, Metre metre) {
+        Piece piece = Arrangement.piece(music, metre);
+        if (music instanceof Music.OneProgression one) {
+            return new Take(
+                    Title.of(music),
+                    piece,
+                    one.progression().key(),
+                    one.progression().chords());
+        }
+        List<Chord> chords = music instanceof Music.OneChord one ? List.of(one.chord()) : List.of();
+        return new Take(Title.of(music), piece, key, chords);
+    }
+
+    /** A tune, alone or over chords. */
+    public static Take of(Melody melody, Optional<Progression> chords, Key key) {
+        Piece piece = chords.map(under -> Piece.of(melody, under)).orElseGet(() -> Piece.of(melody));
+        return new Take(
+                Title.of(melody, chords),
+                piece,
+                chords.map(Progression::key).orElse(key),
+                chords.map(Progression::chords).orElse(List.of()));
+    }
+
+    /** A progression in these grips. */
+    public static Take of(Progression progression, List<Grip> grips) {
+        return new Take(Title.of(progression), Piece.of(grips, Metre.COMMON), progression.key(), progression.chords());
+    }
+
+    public Take titled(Title other) {
+        return new Take(other, piece, key, chords);
+    }
+
+    public Take playing(Piece other) {
+        return new Take(title, other, key, chords);
+    }
+
+    /** What can be said about it beside another version. */
+    Side side() {
+        List<Grip> grips = piece.grips();
+        List<Chord> each = chords.isEmpty()
+                ? List.of()
+                : IntStream.range(0, grips.size())
+                        .mapToObj(i -> chords.get(i % chords.size()))
+                        .toList();
+        return new Side(each, grips.stream().map(Take::keys).toList(), line());
+    }
+
+    private static List<Pitch> keys(Grip grip) {
+        return Stream.concat(grip.left().stream(), grip.right().stream()).toList();
+    }
+
+    private List<Pitch> line() {
+        return piece.line().stream()
+                .flatMap(line -> line.soundings().stream())
+                .map(Sounding::pitch)
+                .toList();
+    }
+}

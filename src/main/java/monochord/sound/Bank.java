@@ -1,0 +1,127 @@
+package monochord.sound;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import javax.sound.midi.Instrument;
+import javax.sound.midi.Soundbank;
+import monochord.score.Score;
+import monochord.theory.Beats;
+import monochord.theory.Pitch;
+
+/**
+ * A sound bank from a file: a SoundFont (SF2) or Downloadable Sounds (DLS).
+ *
+ * <p>Sources: SoundFont Technical Specification 2.04, 2006 (RIFF form {@code sfbk}); Downloadable Sounds Level 1, MIDI
+ * Manufacturers Association, 1997 (RIFF form {@code DLS }); from memory.
+ *
+ * @param file where it was read from
+ * @param sounds what the JDK made of it
+ */
+public record Bank(Path file, Soundbank sounds) {
+    private static final long LARGEST_MEGABYTES = 1024;
+    private static final long MEGABYTE = 1 << 20;
+    private static final int MAGIC = 12;
+    private static final String PARSERS = "com.sun.media.sound.";
+
+    /**
+     * Reads a bank and tries it with a chord. Nothing in the file can make this take long or end the program.
+     *
+     * @throws IOException with the message {@code path: what is wrong}
+     */
+    public static Bank read(Path file) throws IOException {
+        try {
+            String parser = parser(file);
+            Bank bank = new Bank(file, Watched.once(() -> parse(file, parser)));
+            bank.tryOut();
+            return bank;
+        } catch (NoSuchFileException missing) {
+            throw new IOException(file + ": there is no such file", missing);
+        } catch (IOException wrong) {
+            throw new IOException(file + ": " + wrong.getMessage(), wrong);
+        }
+    }
+
+    private static String parser(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new IOException("is a folder, not a file");
+        }
+        long size = Files.size(file);
+        if (!Files.isRegularFile(file)) {
+            throw new IOException("is no file that could hold a sound bank");
+        }
+        if (size > LARGEST_MEGABYTES * MEGABYTE) {
+            throw new IOException("has " + size / MEGABYTE + " MB; at most " + LARGEST_MEGABYTES + " are read");
+        }
+        return parser(first(file), size);
+    }
+
+    private static byte[] first(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return in.readNBytes(MAGIC);
+        }
+    }
+
+    /** RIFF, the length of the rest, and the form. */
+    private static String parser(byte[] first, long size) throws IOException {
+        String text = new String(first, StandardCharsets.ISO_8859_1);
+        boolean soundFont = text.endsWith("sfbk");
+        if (first.length < MAGIC || !text.startsWith("RIFF") || !soundFont && !text.endsWith("DLS ")) {
+            throw new IOException("is neither a SoundFont nor a DLS bank");
+        }
+        long said = Integer.toUnsignedLong(
+                ByteBuffer.wrap(first).order(ByteOrder.LITTLE_ENDIAN).getInt(4));
+        if (said + 8 > size) {
+            throw new IOException("is cut off: it should have " + (said + 8) + " bytes and has " + size);
+        }
+        return soundFont ? "SF2Soundbank" : "DLSSoundbank";
+    }
+
+    private static Soundbank parse(Path file, String parser) throws IOException {
+        try {
+            Object parsed =
+                    Class.forName(PARSERS + parser).getConstructor(File.class).newInstance(file.toFile());
+            Soundbank sounds = (Soundbank) parsed;
+            if (sounds.getInstruments().length == 0) {
+                throw new IOException("holds no instrument");
+            }
+            return sounds;
+        } catch (InvocationTargetException broken) {
+            throw new IOException("is broken", broken.getCause());
+        } catch (ReflectiveOperationException hidden) {
+            throw new IOException("cannot be read, for this Java keeps its banks closed", hidden);
+        }
+    }
+
+    /** Plays a chord on its first instrument to nobody. */
+    private void tryOut() throws IOException {
+        int program = Arrays.stream(sounds.getInstruments())
+                .map(Instrument::getPatch)
+                .filter(patch -> patch.getBank() == 0)
+                .mapToInt(javax.sound.midi.Patch::getProgram)
+                .filter(number -> number >= 0 && number < Patch.all().size())
+                .min()
+                .orElseThrow(() -> new IOException("holds no instrument of General MIDI's first bank"));
+        Score chord = Score.together(Arrays.asList(Pitch.parse("C3"), Pitch.parse("E4"), Pitch.parse("C6")), Beats.ONE);
+        Performance trial = Performance.of(chord).with(new Patch(program + 1)).from(Optional.of(this));
+        try (Rendering rendering = Rendering.of(trial.sequence(), trial.bank())) {
+            rendering.read(new byte[JavaSound.RATE * JavaSound.FRAME_BYTES]);
+        } catch (RuntimeException | LinkageError broken) {
+            throw new IOException("is broken", broken);
+        }
+    }
+
+    /** The name of its file. */
+    public String name() {
+        return String.valueOf(file.getFileName());
+    }
+}

@@ -1,0 +1,41 @@
+package monochord.sound;
+
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.ShortMessage;
+import javax.sound.midi.Track;
+import monochord.score.Metre;
+import monochord.theory.Beats;
+
+/**
+ * The clicks before the music: one a beat, the first of a bar higher.
+ *
+ * <p>Source: General MIDI Level 1 Percussion Key Map, MIDI Manufacturers Association, 1991: channel 10, high wood block
+ * 76, low wood block 77; from memory.
+ */
+final class CountIn {
+    private static final int CHANNEL = 9;
+    private static final int HIGH = 76;
+    private static final int LOW = 77;
+    private static final int VELOCITY = 70;
+    private static final Beats LENGTH = Beats.of(1, 8);
+
+    private CountIn() {}
+
+    static void write(Performance performance, Track track) throws InvalidMidiDataException {
+        Metre metre = performance.metre();
+        Sequencing.add(track, 0, Hands.volume(CHANNEL));
+        for (Beats now = Beats.ZERO; now.compareTo(performance.countIn()) < 0; now = next(now, metre)) {
+            int note = metre.within(now).isZero() ? HIGH : LOW;
+            long tick = Sequencing.ticks(now);
+            Sequencing.add(track, tick, Sequencing.message(ShortMessage.NOTE_ON, CHANNEL, note, VELOCITY));
+            long end = tick + Sequencing.ticks(LENGTH);
+            Sequencing.add(track, end, Sequencing.message(ShortMessage.NOTE_OFF, CHANNEL, note, 0));
+        }
+    }
+
+    /** A beat on, but never across a bar line. */
+    private static Beats next(Beats now, Metre metre) {
+        Beats left = metre.bar().minus(metre.within(now));
+        return now.plus(left.compareTo(Beats.ONE) < 0 ? left : Beats.ONE);
+    }
+}

@@ -1,0 +1,31 @@
+package monochord.sound;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import javax.sound.sampled.LineUnavailableException;
+import monochord.score.Score;
+import monochord.theory.Beats;
+import monochord.theory.Pitch;
+
+/** A chord that nobody hears, for the synthesizer to be ready; where there is no card nothing is made ready. */
+final class WarmUp implements Runnable {
+    private static final int SECONDS = 2;
+
+    @Override
+    public void run() {
+        Score chord = Score.together(List.of(Pitch.parse("C3"), Pitch.parse("E4"), Pitch.parse("G4")), Beats.ONE);
+        try {
+            JavaSound.card().close();
+            render(chord);
+        } catch (IOException | LineUnavailableException | RuntimeException | LinkageError without) {
+            Thread.yield(); // whoever plays will be told
+        }
+    }
+
+    private static void render(Score chord) throws IOException {
+        try (Rendering sound = Rendering.of(Performance.of(chord).sequence(), Optional.empty())) {
+            sound.read(new byte[SECONDS * JavaSound.RATE * JavaSound.FRAME_BYTES]);
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package monochord.sound;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.Line;
+import javax.sound.sampled.SourceDataLine;
+import monochord.score.Score;
+import monochord.shell.sitting.LiveEar;
+import monochord.theory.Beats;
+import monochord.theory.Pitch;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a learner is told about the sound, on a card that records or fails. */
+@Timeout(30)
+class LiveEarTest {
+    private static final Performance TWO_SECONDS =
+            Performance.of(Score.note(Pitch.parse("A4"), Beats.of(2))).at(60);
+
+    private final LiveEar ear = new LiveEar();
+    private final List<String> told = new CopyOnWriteArrayList<>();
+
+    LiveEarTest() {
+        ear.tells(told::add);
+        CaptureLine.forget();
+    }
+
+    @AfterEach
+    void pullTheCardOut() {
+        ear.stop();
+        CaptureMixerProvider.pullOut();
+    }
+
+    @Test
+    void theCautionIsSaidOnce() {
+        CaptureMixerProvider.plugIn("free");
+        assertEquals("Start with the volume low, most of all in headphones.", ear.play(TWO_SECONDS));
+        assertEquals("", ear.play(TWO_SECONDS));
+        assertTrue(ear.heard().isPresent());
+        ear.stop();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"gone", "short"})
+    void aCardThatGoesAwayInTheMiddleIsToldInOneLineAndTriedAgain(String state) throws Exception {
+        CaptureMixerProvider.plugIn(state);
+        ear.play(TWO_SECONDS);
+        ear.listenToTheEnd();
+        while (told.isEmpty()) {
+            Thread.sleep(5);
+        }
+        assertEquals(List.of("The sound broke off: the sound output failed. Go on; play tries it again."), told);
+        assertTrue(ear.heard().isEmpty());
+        CaptureMixerProvider.plugIn("free");
+        assertEquals("", ear.play(TWO_SECONDS));
+        ear.listenToTheEnd();
+        assertEquals(1, told.size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"busy", "broken"})
+    void aCardThatTakesNothingIsToldAndTheWayOutOnce(String state) {
+        CaptureMixerProvider.plugIn(state);
+        String why = state.equals("busy") ? "something else holds the sound output" : "the sound output failed";
+        assertEquals(
+                "No sound: " + why + ". Add --wav FILE to a play line and listen to the file elsewhere.",
+                ear.play(TWO_SECONDS));
+        assertEquals("No sound: " + why + ".", ear.play(TWO_SECONDS));
+        ear.listenToTheEnd();
+        assertEquals(List.of(), told);
+    }
+
+    @Test
+    void noCardIsToldInOneLine() {
+        assumeFalse(
+                AudioSystem.isLineSupported(new Line.Info(SourceDataLine.class)),
+                "SKIPPED: this machine has a sound card");
+        ear.warm();
+        assertEquals(
+                "No sound: this machine has no sound output. Add --wav FILE to a play line and listen to the file "
+                        + "elsewhere.",
+                ear.play(TWO_SECONDS));
+        ear.listenToTheEnd();
+    }
+
+    /** The count-in comes before the score: while it clicks, the place in the score is below 0. */
+    @Test
+    void knowsHowFarTheEarHasCome() throws Exception {
+        CaptureMixerProvider.plugIn("free");
+        ear.play(TWO_SECONDS.at(240).countedIn(true));
+        assertTrue(ear.heard().orElseThrow().beats() < 0);
+        double last = -4;
+        while (ear.heard().isPresent() && last < 1) {
+            double now = ear.heard().map(heard -> heard.beats()).orElse(2.0);
+            assertTrue(now >= last);
+            last = now;
+            Thread.sleep(20);
+        }
+        assertTrue(last >= 1, "it came to " + last);
+    }
+}
