@@ -44,6 +44,8 @@ final class Typist implements AutoCloseable {
     private final ScreenTerminal.VirtualTerminal terminal;
     private final BlockingQueue<String> answers = new LinkedBlockingQueue<>();
     private final BlockingQueue<String> heard = new LinkedBlockingQueue<>();
+    private static final long PATIENCE_MILLIS = 500;
+
     private final Thread sitting;
     private final Ear ear;
     private Sitting memory;
@@ -233,5 +235,10 @@ final class Typist implements AutoCloseable {
     @Override
     public void close() throws IOException {
         terminal.terminal().close();
+        try {
+            sitting.join(PATIENCE_MILLIS); // it may still be writing its draft
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
     }
 }
