@@ -125,6 +125,24 @@ class StudyTest {
         assertTrue(said.get(2).contains("triad"), said.toString());
     }
 
+    @Test
+    void aRestIsRecommendedOnceAfterHalfAnHour() {
+        long[] time = {NOON};
+        List<String> said = new Run.Outside()
+                .atHome(home)
+                .at(() -> time[0] += 200_000)
+                .typing("learn 1.1\n\n\ntell\n\n\ntell\ntell\ntell\ntell\ntell\ntell\ntell\ntell\n\n\n\nquit\n")
+                .run()
+                .lines();
+        assertEquals(
+                1,
+                said.stream()
+                        .filter(line -> line.startsWith("Half an hour has gone. "))
+                        .count(),
+                said.toString());
+        assertTrue(sitting(0, "learn 1.1", "", "").stream().noneMatch(line -> line.startsWith("Half an hour")));
+    }
+
     private void forget(String... keys) {
         for (String key : keys) {
             sitting(0, "ask triad-spelling of major in " + key, "C D E", "tell");

@@ -39,6 +39,7 @@ public final class Sitting {
     private Course course;
     private Desk desk;
     private final Cells cells = new Cells(this);
+    private final Rest rest = new Rest();
     private Drill drill;
     private Opening opening;
     private Presentation presentation;
@@ -333,7 +334,9 @@ public final class Sitting {
 
     /** What comes next when the learner only says go on. */
     public Answer goOn() {
-        return presentation == null ? goOnAlone() : present();
+        Answer next = presentation == null ? goOnAlone() : present();
+        Optional<Answer> reminder = desk.isOpen() ? Optional.empty() : rest.due(study.now());
+        return reminder.isEmpty() ? next : Answers.of(next, reminder.get());
     }
 
     private Answer present() {

@@ -35,6 +35,13 @@ public final class HelpVerb implements Verb {
             The first advice follows the student sheet of NASM and PAMA; the rest is common practice, no source.
             """;
 
+    private static final String BAND = """
+            A changed chord is agreed with the band before anyone plays it: which bar, which bass note, whose note it meets.
+            Say it aloud and mark it on the chart. Then play the two bars round it three times, and only then the song.
+            Whether the tune may change is for the singer to say.
+            Common practice, no source.
+            """;
+
     private final Verbs verbs;
 
     HelpVerb(Verbs verbs) {
@@ -46,7 +53,7 @@ public final class HelpVerb implements Verb {
         return Usage.of(
                         "help",
                         Usage.Topic.LEAVING,
-                        "help [VERB, TOPIC, music, ears or hands]",
+                        "help [VERB, TOPIC, music, ears, hands or band]",
                         "list the verbs, tell about one, or how music is typed",
                         "help play",
                         "help music")
@@ -66,6 +73,7 @@ public final class HelpVerb implements Verb {
             case "music", "notation" -> Saying.of(StyledText.of(MUSIC.strip()));
             case "ears", "hearing" -> Saying.of(StyledText.of(Care.EARS.strip()));
             case "hands" -> Saying.of(StyledText.of(HANDS.strip()));
+            case "band" -> Saying.of(StyledText.of(BAND.strip()));
             default -> about(about);
         };
     }
@@ -103,7 +111,7 @@ public final class HelpVerb implements Verb {
         return text.gap()
                 .line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.")
                 .line("help VERB tells about one, help exploring about these, and so on.", Style.QUIET)
-                .line("help music: how it is typed. help ears, help hands: take care.", Style.QUIET)
+                .line("help music: how it is typed. help ears, help hands, help band: take care.", Style.QUIET)
                 .build();
     }
 
