@@ -1,5 +1,6 @@
 package monochord.shell;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
@@ -52,7 +53,18 @@ public record Surroundings(
         Settings settings = Settings.in(home());
         Sitting sitting = new Sitting(ear, seeds, folder, new Course(lessons), clock, keepers.apply(home()), settings);
         sitting.cells().takeFrom(() -> new JvmCell(() -> cellLimit(settings)));
+        sitting.course().runsCodeOf(this::isOurs);
         return sitting;
+    }
+
+    /** A lesson that came with the program; not one of a folder that somebody has named. */
+    private boolean isOurs(Path lesson) {
+        try {
+            return variable("MONOCHORD_LESSONS").isEmpty()
+                    && lesson.toRealPath().startsWith(lessons.toRealPath());
+        } catch (IOException nowhere) {
+            return false;
+        }
     }
 
     private static Duration cellLimit(Settings settings) {

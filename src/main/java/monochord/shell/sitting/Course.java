@@ -3,6 +3,7 @@ package monochord.shell.sitting;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import monochord.harmony.Transposition;
 import monochord.lesson.Lesson;
 import monochord.lesson.Reading;
@@ -26,10 +27,23 @@ public final class Course {
     private LessonWalk walk;
     private LibraryEntry last;
     private String resume = "";
+    private Predicate<Path> runsCode = file -> false;
 
     /** @param folder where the books are; it is read only when a lesson is wanted */
     public Course(Path folder) {
         this.folder = folder;
+    }
+
+    /** Tells of which lesson files the Java may be run; before, of none. */
+    public void runsCodeOf(Predicate<Path> files) {
+        runsCode = files;
+    }
+
+    /** Goes on without running the code that was shown. */
+    public void passCodeBy() {
+        if (walk != null) {
+            walk.passCodeBy();
+        }
     }
 
     public Library library() {
@@ -73,7 +87,7 @@ public final class Course {
 
     private Answer begin(Lesson lesson, Key key, Sitting sitting) {
         sitting.clearForLesson();
-        walk = new LessonWalk(lesson, key);
+        walk = new LessonWalk(lesson, key, runsCode.test(last.file()));
         return Answers.of(new LessonHead(lesson, key), goOn(sitting));
     }
 
