@@ -149,7 +149,8 @@ public final class Cells {
                 "The cell is left: it was not complete.", left.length() + 1, "To run it, type it again with its end.");
     }
 
-    private Answer run(String text) {
+    /** Runs a text as it stands, whole or not. */
+    Answer run(String text) {
         open = "";
         emptyLines = 0;
         ran = true;

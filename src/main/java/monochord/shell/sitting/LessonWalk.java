@@ -38,10 +38,13 @@ final class LessonWalk {
     private final Deque<Part> ahead = new ArrayDeque<>();
     private final Deque<Question> questions = new ArrayDeque<>();
     private int above = TITLE;
+    private final LessonCode code;
     private int asked;
     private int atOnce;
 
-    LessonWalk(Lesson lesson, Key key) {
+    /** @param code what becomes of the Java in it */
+    LessonWalk(Lesson lesson, Key key, LessonCode code) {
+        this.code = code;
         this.lesson = lesson;
         this.key = key;
         this.filling = new Filling(key);
@@ -95,12 +98,13 @@ final class LessonWalk {
     }
 
     boolean isOver() {
-        return ahead.isEmpty() && questions.isEmpty();
+        return ahead.isEmpty() && questions.isEmpty() && !code.isWaiting();
     }
 
     /** Everything up to the next place to stop. */
     Answer goOn(Sitting sitting) {
         List<Answer> page = new ArrayList<>();
+        code.run(page, sitting);
         boolean stopped = nextQuestion(page, sitting);
         while (!stopped && !ahead.isEmpty()) {
             stopped = isFull(page, sitting) ? rest(page) : take(ahead.poll(), page, sitting);
@@ -213,8 +217,15 @@ final class LessonWalk {
         } else if (part instanceof Part.Ask ask) {
             questions.addAll(ask.questions(key, sitting.nextSeed()));
             return nextQuestion(page, sitting);
+        } else if (part instanceof Part.Code java) {
+            return code.show(java, page, sitting);
         }
         return false;
+    }
+
+    /** Goes on without running the code that was shown. */
+    void passCodeBy() {
+        code.passBy();
     }
 
     private boolean listen(List<String> lines, List<Answer> page, Sitting sitting) {

@@ -48,7 +48,11 @@ enum HelpOnQuestion implements Verb {
             if (!sitting.desk().isOpen() && !sitting.course().isOpen()) {
                 throw useless("skip");
             }
-            sitting.leaveQuestion();
+            if (sitting.desk().isOpen()) {
+                sitting.leaveQuestion();
+            } else {
+                sitting.course().passCodeBy();
+            }
             return sitting.goOn();
         }
     };

@@ -132,6 +132,7 @@ final class Workshop {
                 .filter(snippet -> shell.status(snippet).isActive())
                 .map(Workshop::name)
                 .flatMap(Optional::stream)
+                .filter(name -> !name.startsWith(Kind.VARIABLE))
                 .distinct()
                 .limit(MOST_NAMES)
                 .forEach(texts::add);

@@ -1,0 +1,76 @@
+package monochord.shell.sitting;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import monochord.lesson.Part;
+import monochord.lesson.SafeText;
+import monochord.lesson.notebook.Digest;
+import monochord.lesson.read.Faults;
+import monochord.lesson.read.Source;
+import monochord.page.Style;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Saying;
+
+/** The Java of a lesson: shown, and run once the learner says so. Of somebody else's lesson none runs without a yes. */
+final class LessonCode {
+    private final Path file;
+    private String waiting = "";
+
+    /** @param file the lesson's */
+    LessonCode(Path file) {
+        this.file = file;
+    }
+
+    /** Whether the next Enter runs something. */
+    boolean isWaiting() {
+        return !waiting.isEmpty();
+    }
+
+    /** @return whether the walk stops here */
+    boolean show(Part.Code code, List<Answer> page, Sitting sitting) {
+        String text = SafeText.clean(code.text()).stripTrailing();
+        page.add(Saying.of(StyledText.of("  " + text.replace("\n", "\n  "), Style.TYPED)));
+        if (sitting.outside().trust().isTrusted(file, digest())) {
+            waiting = text;
+            page.add(Saying.of("Enter runs it; skip passes it by."));
+        } else {
+            page.add(Saying.of("This lesson is not one of ours. yes runs its Java, this and what follows; "
+                    + "Enter goes on without."));
+            sitting.outside().askConsent(() -> consented(text, sitting));
+        }
+        return true;
+    }
+
+    private String digest() {
+        return new Source(new Faults(""), Source.MOST_BYTES)
+                .bytes(file)
+                .map(Digest::of)
+                .orElse("");
+    }
+
+    private Answer consented(String text, Sitting sitting) {
+        Answer ran = sitting.cells().run(text);
+        try {
+            sitting.outside().trust().trust(digest(), file.toString());
+            return ran;
+        } catch (IOException failed) {
+            return Answers.of(ran, Saying.of("The yes could not be kept: " + failed.getMessage()));
+        }
+    }
+
+    /** Runs what was shown last, if it still waits. */
+    void run(List<Answer> page, Sitting sitting) {
+        if (isWaiting()) {
+            String text = waiting;
+            waiting = "";
+            page.add(sitting.cells().run(text));
+        }
+    }
+
+    void passBy() {
+        waiting = "";
+    }
+}
