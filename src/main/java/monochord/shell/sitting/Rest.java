@@ -6,7 +6,7 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.Saying;
 
 /**
- * Reminds of a rest for hands and ears, once in a sitting, at the first resting place after half an hour.
+ * Reminds of a rest for hands and ears, once in a sitting, where it goes on after half an hour.
  *
  * <p>Regular breaks: student sheet of NASM and PAMA on musicians' health; half an hour is common practice, no source.
  */

@@ -334,9 +334,9 @@ public final class Sitting {
 
     /** What comes next when the learner only says go on. */
     public Answer goOn() {
+        Optional<Answer> reminder = rest.due(study.now());
         Answer next = presentation == null ? goOnAlone() : present();
-        Optional<Answer> reminder = desk.isOpen() ? Optional.empty() : rest.due(study.now());
-        return reminder.isEmpty() ? next : Answers.of(next, reminder.get());
+        return reminder.isEmpty() ? next : Answers.of(reminder.get(), next);
     }
 
     private Answer present() {
