@@ -7,13 +7,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import javax.sound.midi.Sequence;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 
-/** A sequence as a small recording: MPEG-1 Audio Layer III (ISO/IEC 11172-3), one channel, 64 kbit/s. */
+/** A performance as a small recording: MPEG-1 Audio Layer III (ISO/IEC 11172-3), one channel, 64 kbit/s. */
 public final class Mp3 {
     /** Its media type. */
     public static final String TYPE = "audio/mpeg";
@@ -28,11 +27,11 @@ public final class Mp3 {
      *
      * @throws IOException if this Java has no synthesizer, or there is no room for the recording on its way
      */
-    public static byte[] of(Sequence sequence) throws IOException {
+    public static byte[] of(Performance performance) throws IOException {
         Path folder = Files.createTempDirectory("monochord");
         Path recording = folder.resolve("recording.wav");
         try {
-            WavFile.write(sequence, recording);
+            WavFile.write(performance, recording);
             return encoded(recording);
         } finally {
             Files.deleteIfExists(recording);

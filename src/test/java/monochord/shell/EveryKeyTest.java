@@ -63,6 +63,7 @@ class EveryKeyTest {
             "save",
             "open nothing.md",
             "replay nothing.md",
+            "publish nothing.md --html nothing.html",
             "ask borrowed-chord",
             "hint",
             "hint",

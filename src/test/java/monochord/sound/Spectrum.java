@@ -4,14 +4,14 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 
 /** What frequencies a stretch of sound holds: a discrete Fourier transform at any frequency, under a Hann window. */
-final class Spectrum {
+public final class Spectrum {
     private static final int RATE = 44_100;
     private static final double CENT = Math.pow(2, 1 / 1200.0);
 
     private final double[] windowed;
 
     /** @param samples at 44,100 a second */
-    Spectrum(double[] samples) {
+    public Spectrum(double[] samples) {
         windowed = new double[samples.length];
         for (int i = 0; i < samples.length; i++) {
             windowed[i] = samples[i] * (1 - Math.cos(2 * Math.PI * i / samples.length));
@@ -39,7 +39,7 @@ final class Spectrum {
     }
 
     /** The amplitude of a sine of this frequency. */
-    double at(double hertz) {
+    public double at(double hertz) {
         double cos = Math.cos(2 * Math.PI * hertz / RATE);
         double sin = Math.sin(2 * Math.PI * hertz / RATE);
         double x = 1;
@@ -57,7 +57,7 @@ final class Spectrum {
     }
 
     /** How many cents above {@code hertz} the strongest frequency within 40 cents of it lies. */
-    int centsOff(double hertz) {
+    public int centsOff(double hertz) {
         int best = -40;
         double strongest = 0;
         for (int cents = -40; cents <= 40; cents++) {
@@ -71,7 +71,7 @@ final class Spectrum {
     }
 
     /** Decibels by which one frequency is stronger than another. */
-    double decibelsOver(double hertz, double other) {
+    public double decibelsOver(double hertz, double other) {
         return 20 * Math.log10(at(hertz) / at(other));
     }
 }

@@ -18,6 +18,9 @@ import java.util.List;
  * @param title the first heading, and the name of the window
  */
 public record WebPage(String title, List<Section> sections) {
+    /** Stands near the beginning of each page, so that it can be told from a file of somebody else's. */
+    public static final String MARK = "content=\"Monochord\"";
+
     private static final String CAUTION = "Start with the volume low, most of all in headphones.";
 
     public WebPage {
@@ -35,6 +38,7 @@ public record WebPage(String title, List<Section> sections) {
                 .holding(Html.element("meta")
                         .with("name", "viewport")
                         .with("content", "width=device-width, initial-scale=1"))
+                .holding(Html.element("meta").with("name", "generator").with("content", "Monochord"))
                 .holding(Html.element("title").holding(title))
                 .holding(new Html.Sheet(sheet));
         Html.Element page =

@@ -44,7 +44,7 @@ public final class Verbs {
         verbs.add(new CheckVerb());
         verbs.add(new PresentVerb());
         verbs.add(new BackVerb());
-        verbs.addAll(List.of(new NoteVerb(), new SaveVerb(), new OpenVerb(), new ReplayVerb()));
+        verbs.addAll(List.of(new NoteVerb(), new SaveVerb(), new OpenVerb(), new ReplayVerb(), new PublishVerb()));
         verbs.add(new HelpVerb(this));
         verbs.add(new QuitVerb());
         verbs.forEach(verb -> byWord.put(verb.usage().word(), verb));

@@ -1,0 +1,51 @@
+package monochord.shell.publish;
+
+import java.io.IOException;
+import java.util.Optional;
+import monochord.page.web.Sound;
+import monochord.sound.Mp3;
+import monochord.sound.Performance;
+
+/** The recordings of one page: as many as it can carry. */
+final class Recordings {
+    /** A piece that lasts longer is not recorded. */
+    static final int MOST_SECONDS = 180;
+
+    /** Bytes that all of them may have, before they are written as text. */
+    static final int MOST_BYTES = 12 << 20;
+
+    private static final int SECONDS_PER_MINUTE = 60;
+
+    private int room = MOST_BYTES;
+    private int made;
+    private int leftOut;
+
+    /**
+     * @param name what is heard
+     * @return none if the page cannot carry it
+     * @throws IOException if nothing can be recorded here
+     */
+    Optional<Sound> of(Performance performance, String name) throws IOException {
+        long seconds = performance.score().beats().ticks(SECONDS_PER_MINUTE) / performance.tempo();
+        if (seconds > MOST_SECONDS) {
+            leftOut++;
+            return Optional.empty();
+        }
+        byte[] content = Mp3.of(performance);
+        if (content.length > room) {
+            leftOut++;
+            return Optional.empty();
+        }
+        room -= content.length;
+        made++;
+        return Optional.of(new Sound(name, Mp3.TYPE, (int) seconds, content));
+    }
+
+    int made() {
+        return made;
+    }
+
+    int leftOut() {
+        return leftOut;
+    }
+}
