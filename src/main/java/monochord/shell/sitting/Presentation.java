@@ -8,8 +8,13 @@ import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
+import monochord.lesson.SafeText;
+import monochord.page.Style;
+import monochord.page.StyledText;
 import monochord.page.naming.AsTyped;
 import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.skill.Skills;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.MusicAnswer;
@@ -18,6 +23,7 @@ import monochord.shell.answer.Saying;
 import monochord.shell.answer.VerdictAnswer;
 import monochord.shell.answer.Wide;
 import monochord.theory.Key;
+import monochord.theory.Unreadable;
 
 /**
  * A lesson before a room: one thing at a time, widely set. Answers that are called out are typed and held; Enter gives
@@ -25,6 +31,8 @@ import monochord.theory.Key;
  */
 public final class Presentation {
     private static final String IN = "in ";
+    private static final String HOW =
+            "Enter goes on, back goes back, in A takes another key, skip ends it. Answers are typed as they are called out.";
 
     private final Lesson lesson;
     private final long seed;
@@ -77,14 +85,32 @@ public final class Presentation {
     /** Takes such a line. */
     public Answer take(String line, Sitting sitting) {
         if (line.toLowerCase(Locale.ROOT).startsWith(IN)) {
-            settle(Course.majorKey(
-                    Key.parse(AsTyped.of(line.substring(IN.length()).strip(), sitting.naming())
-                            .english())));
-            at = Math.min(at, steps.size() - 1);
-            return shown(sitting);
+            return inAnotherKey(AsTyped.of(line.substring(IN.length()).strip(), sitting.naming()), sitting);
         }
         called.add(NamedAnswer.answer(line, steps.get(at).question, sitting.naming()));
         return Saying.of("Noted. Another answer, or Enter for the verdict.");
+    }
+
+    /** What the room is looking at, in that key; a question too, whatever keys its block goes through. */
+    private Answer inAnotherKey(AsTyped named, Sitting sitting) {
+        Key chosen = Course.majorKey(Key.parse(named.english()));
+        Optional<Question> open = question();
+        settle(chosen);
+        at = Math.min(at, steps.size() - 1);
+        open.flatMap(question -> moved(question, chosen))
+                .ifPresent(question -> steps.set(at, new Step(steps.get(at).part, question)));
+        return shown(sitting);
+    }
+
+    /** The same asked in that key; none where what it asks about does not stand there. */
+    private static Optional<Question> moved(Question question, Key key) {
+        try {
+            Skill skill = Skills.find(question.skillId()).orElseThrow();
+            Question there = skill.question(key, question.subject(), question.seed());
+            return Optional.of(there).filter(moved -> moved.key().equals(key));
+        } catch (Unreadable notThere) {
+            return Optional.empty();
+        }
     }
 
     /** The verdict on what was called out, or the next thing. */
@@ -94,12 +120,16 @@ public final class Presentation {
             return told(steps.get(at).question);
         }
         at++;
-        return isOver() ? Saying.of("End of " + lesson.title() + ".") : shown(sitting);
+        if (isOver()) {
+            return Saying.of("End of " + lesson.title() + ".");
+        }
+        return at > 0 ? shown(sitting) : Answers.of(shown(sitting), Saying.of(StyledText.of(HOW, Style.QUIET)));
     }
 
     private Answer told(Question question) {
         List<Answer> all = new ArrayList<>();
         for (AsTyped answer : called) {
+            all.add(Saying.of(StyledText.of(SafeText.clean(answer.typed()) + ":", Style.STRONG)));
             all.add(new VerdictAnswer(question, NamedAnswer.judge(answer, question), ""));
         }
         all.add(Saying.of(question.derivation()));
