@@ -18,7 +18,7 @@ public enum Misconception {
     ROOT_ONLY("When the root comes down, the other tones follow the chord's own quality, not the key."),
     ROOT_LOWERED("No flat stands in front, so the root is the key's own; only a tone inside the chord moves."),
     LOWERED_TOO_FAR("Lowered means one half step, no more."),
-    QUALITY_OF_THE_KEY("The quality comes from the scale degree by degree, not from the name of the key."),
+    QUALITY_OF_THE_KEY("A chord has a quality of its own: its degree or its numeral says it, not the key as a whole."),
     WRONG_QUALITY("The half steps between the tones decide the quality."),
     WRONG_DEGREE("The tonic counts as 1; from there each letter is one degree."),
     COUNTED_FROM_ZERO("Degrees and intervals count the note you start on as 1."),

@@ -1,6 +1,7 @@
 package monochord.practice.drill;
 
 import java.util.List;
+import java.util.function.LongFunction;
 import java.util.function.LongSupplier;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -17,9 +18,24 @@ public record Turn(Skill skill, Key key) {
      * @param before the last question, or null
      */
     public Question question(LongSupplier seeds, Question before) {
-        Question drawn = skill.question(key, seeds.getAsLong());
+        return question(seeds, before, seed -> skill.question(key, seed));
+    }
+
+    /** The same, no harder than the learner is far. */
+    public Question question(LongSupplier seeds, Question before, Level level) {
+        return question(seeds, before, seed -> within(level, seed));
+    }
+
+    /** What is heard is drawn with its seed alone. */
+    private Question within(Level level, long seed) {
+        Question drawn = level.question(skill, key, seed);
+        return drawn.isByEar() ? skill.question(key, seed) : drawn;
+    }
+
+    private Question question(LongSupplier seeds, Question before, LongFunction<Question> draw) {
+        Question drawn = draw.apply(seeds.getAsLong());
         for (int i = 1; i < DRAWS && isSame(drawn, before); i++) {
-            drawn = skill.question(key, seeds.getAsLong());
+            drawn = draw.apply(seeds.getAsLong());
         }
         return isSame(drawn, before) ? elsewhere(seeds.getAsLong()) : drawn;
     }

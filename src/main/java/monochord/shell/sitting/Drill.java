@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.function.LongSupplier;
 import monochord.practice.Question;
+import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
 import monochord.shell.answer.DrillEnd;
@@ -20,26 +21,28 @@ final class Drill {
     private final List<Question> missed = new ArrayList<>();
     private final boolean bringsBack;
     private final long until;
+    private final Level level;
     private Question open;
     private Question returning;
     private int asked;
     private int atOnce;
     private int second;
 
-    private Drill(List<Turn> turns, boolean bringsBack, long until) {
+    private Drill(List<Turn> turns, boolean bringsBack, long until, Level level) {
         this.ahead = new ArrayDeque<>(turns);
         this.bringsBack = bringsBack;
         this.until = until;
+        this.level = level;
     }
 
     /** Each turn once, however long it takes. */
-    static Drill of(List<Turn> turns) {
-        return new Drill(turns, false, Long.MAX_VALUE);
+    static Drill of(List<Turn> turns, Level level) {
+        return new Drill(turns, false, Long.MAX_VALUE, level);
     }
 
     /** @param until when nothing more is asked, in milliseconds since 1970 in UTC */
-    static Drill review(List<Turn> turns, long until) {
-        return new Drill(turns, true, until);
+    static Drill review(List<Turn> turns, long until, Level level) {
+        return new Drill(turns, true, until, level);
     }
 
     boolean isOver(long now) {
@@ -49,14 +52,14 @@ final class Drill {
     /** The next question; {@link #note} is about it. */
     Question next(LongSupplier seeds) {
         returning = ahead.isEmpty() ? again.remove() : null;
-        open = returning == null ? ahead.remove().question(seeds, open) : back(seeds);
+        open = returning == null ? ahead.remove().question(seeds, open, level) : back(seeds);
         return open;
     }
 
     /** What was missed longest ago; if it has just been asked, another question like it. */
     private Question back(LongSupplier seeds) {
         return returning.toString().equals(open.toString())
-                ? new Turn(Skills.find(returning.skillId()).orElseThrow(), returning.key()).question(seeds, open)
+                ? new Turn(Skills.find(returning.skillId()).orElseThrow(), returning.key()).question(seeds, open, level)
                 : returning;
     }
 

@@ -213,14 +213,18 @@ public final class Sitting {
 
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer drill(List<Turn> turns) {
-        return begin(Drill.of(turns));
+        return begin(Drill.of(turns, level()));
     }
 
     /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
     public Answer review(List<Turn> turns, int minutes) {
         opening().reviewed();
-        return begin(
-                Drill.review(turns, study.now() + Duration.ofMinutes(minutes).toMillis()));
+        long until = study.now() + Duration.ofMinutes(minutes).toMillis();
+        return begin(Drill.review(turns, until, level()));
+    }
+
+    private Level level() {
+        return new Level(study.knowledge());
     }
 
     private Answer begin(Drill run) {
@@ -372,11 +376,7 @@ public final class Sitting {
 
     private Answer askAgain(Skill skill) {
         Question last = desk.lastQuestion();
-        ask(
-                skill,
-                last.isByEar()
-                        ? new Level(study.knowledge()).another(skill, seeds, last)
-                        : new Turn(skill, key).question(seeds, last));
+        ask(skill, last.isByEar() ? level().another(skill, seeds, last) : new Turn(skill, key).question(seeds, last));
         return asked();
     }
 

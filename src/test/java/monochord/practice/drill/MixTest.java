@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.practice.knowing.Knowledge;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
@@ -86,5 +88,18 @@ class MixTest {
                 "a mix needs a skill and a key, not [] and []",
                 assertThrows(IllegalArgumentException.class, () -> new Mix(List.of(), List.of()))
                         .getMessage());
+    }
+
+    /** Somebody who begins gets the easy third: the scales of a major key and its minor, no mode of another name. */
+    @Test
+    void whoBeginsIsAskedTheEasySubjects() {
+        Turn turn = new Turn(skill("scale-spelling"), Key.parse("G major"));
+        Level level = new Level(Knowledge.none());
+        SplittableRandom chance = new SplittableRandom(5);
+        Set<String> asked = new HashSet<>();
+        for (int i = 0; i < 100; i++) {
+            asked.add(turn.question(chance::nextLong, null, level).subject());
+        }
+        assertEquals(Set.of("major", "minor", "harmonic minor"), asked);
     }
 }
