@@ -210,7 +210,13 @@ final class Reading {
             return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
-        String advice = sitting.course().isOpen() ? "Enter goes on with the lesson. " + WHAT_IS_READ : WHAT_IS_READ;
-        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElse(advice));
+        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElseGet(this::advice));
+    }
+
+    private String advice() {
+        if (sitting.opening().asksForNames()) {
+            return "Type english, german or latin; Enter keeps A B C and goes on.";
+        }
+        return sitting.course().isOpen() ? "Enter goes on with the lesson. " + WHAT_IS_READ : WHAT_IS_READ;
     }
 }

@@ -95,6 +95,12 @@ final class PlayVerb implements Verb {
                 : Take.of(music.read(text -> MusicText.read(text, key)), key, Wishes.metre(sentence));
     }
 
+    private static Unreadable nothing(Sentence sentence) {
+        return sentence.clause(OVER).isPresent()
+                ? Unreadable.because(sentence.whole(), 0, WHAT, "a tune comes before over", EXAMPLE)
+                : Unreadable.because("play", 0, "of use now", "nothing has been played yet", EXAMPLE);
+    }
+
     private static Answer again(Sentence sentence, Part part, Sitting sitting) {
         if (part == Part.BOTH_HANDS && sitting.desk().isByEar()) {
             return HearVerb.again(sentence, sitting);
@@ -102,14 +108,7 @@ final class PlayVerb implements Verb {
         Stage stage = sitting.stage();
         Take last = stage.last(sitting.key())
                 .filter(found -> sentence.clause(OVER).isEmpty())
-                .orElseThrow(() -> Unreadable.because(
-                        sentence.whole(),
-                        0,
-                        WHAT,
-                        sentence.clause(OVER).isPresent()
-                                ? "a tune comes before over"
-                                : "there is nothing to play again",
-                        EXAMPLE));
+                .orElseThrow(() -> nothing(sentence));
         Directions directions = Wishes.of(sentence, stage.lastDirections());
         if (stage.contest().isPresent() && part == Part.BOTH_HANDS) {
             return again(sentence, stage.contest().get(), directions, sitting);
