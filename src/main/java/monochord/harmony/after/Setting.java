@@ -3,7 +3,7 @@ package monochord.harmony.after;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing.Borrowed;
-import monochord.harmony.Tension;
+import monochord.harmony.melody.Standing;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -27,9 +27,9 @@ public record Setting(
                 first(After.ways(borrowed.numeral(), key, Corpus.NONE).stream()
                         .filter(way ->
                                 way.numeral().target() == null && way.numeral().form() == Numeral.Form.DEGREE)),
-                Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE),
-                Tension.degrees(borrowed.chord(), key, Tension.COLOUR),
-                Tension.degrees(borrowed.chord(), key, Tension.CLASH));
+                Standing.degrees(borrowed.chord(), key, Standing.CHORD_TONE),
+                Standing.degrees(borrowed.chord(), key, Standing.COLOUR),
+                Standing.degrees(borrowed.chord(), key, Standing.CLASH));
     }
 
     private static List<Way> first(Stream<Way> ways) {

@@ -1,7 +1,11 @@
 package monochord.harmony.melody;
 
+import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import monochord.theory.Chord;
+import monochord.theory.Degree;
+import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.TriadQuality;
 
@@ -87,6 +91,14 @@ public enum Standing {
             keys |= 1 << above(tone, chord.root());
         }
         return keys;
+    }
+
+    /** The degrees of the key's own scale whose notes stand so over the chord, from the tonic up. */
+    public static List<Degree> degrees(Chord chord, Key key, Standing standing) {
+        return IntStream.rangeClosed(1, 7)
+                .mapToObj(key.mode()::degree)
+                .filter(degree -> of(key.note(degree), chord) == standing)
+                .toList();
     }
 
     /** Whether a tune can rest on it. */

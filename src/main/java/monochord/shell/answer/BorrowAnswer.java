@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
-import monochord.harmony.Tension;
 import monochord.harmony.after.Setting;
+import monochord.harmony.melody.Standing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
@@ -76,7 +76,9 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
 
     private StyledLine row(Borrowed borrowed, Look look) {
         String rests = Words.joined(
-                Tension.degrees(borrowed.chord(), key, Tension.CHORD_TONE), " ", degree -> degree.write(look.signs()));
+                Standing.degrees(borrowed.chord(), key, Standing.CHORD_TONE),
+                " ",
+                degree -> degree.write(look.signs()));
         String numeral = look.signs().isAscii()
                 ? Signs.toAscii(borrowed.numeral().write(Signs.ASCII))
                 : borrowed.numeral().write(Signs.MUSIC);

@@ -1,4 +1,4 @@
-package monochord.harmony;
+package monochord.harmony.melody;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -13,15 +13,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The tables were worked out by hand from the rule of thumb; common practice, no source. */
-class TensionTest {
+class StandingInKeyTest {
     private static final List<String> NOTES = List.of("C", "D", "E", "F", "G", "A", "B", "Db", "Eb", "F#", "Ab", "Bb");
 
-    private static String letter(Tension tension) {
+    private static String letter(Standing tension) {
         return switch (tension) {
             case CHORD_TONE -> "o";
             case COLOUR -> "+";
             case TENSE -> "t";
-            case SUSPENSION -> "s";
+            case SUSPENSION_ONLY -> "s";
             case CLASH -> "x";
         };
     }
@@ -41,7 +41,7 @@ class TensionTest {
     void overTheBorrowedChordsOfC(String symbol, String letters) {
         Chord chord = Chord.parse(symbol);
         List<String> found = NOTES.stream()
-                .map(note -> letter(Tension.of(NoteName.parse(note), chord)))
+                .map(note -> letter(Standing.of(NoteName.parse(note), chord)))
                 .toList();
         assertEquals(letters, String.join(" ", found));
     }
@@ -68,12 +68,12 @@ class TensionTest {
     void ofTheNotesOfTheKey(String tonic, String numeral, String rests, String colours) {
         Key key = Key.parse(tonic);
         Chord chord = Numeral.parse(numeral).in(key);
-        assertEquals(rests, notes(chord, key, Tension.CHORD_TONE));
-        assertEquals(colours, notes(chord, key, Tension.COLOUR));
+        assertEquals(rests, notes(chord, key, Standing.CHORD_TONE));
+        assertEquals(colours, notes(chord, key, Standing.COLOUR));
     }
 
-    private static String notes(Chord chord, Key key, Tension tension) {
-        List<Degree> degrees = Tension.degrees(chord, key, tension);
+    private static String notes(Chord chord, Key key, Standing tension) {
+        List<Degree> degrees = Standing.degrees(chord, key, tension);
         return String.join(
                 " ", degrees.stream().map(degree -> key.note(degree).toString()).toList());
     }
@@ -88,7 +88,7 @@ class TensionTest {
                     degrees,
                     String.join(
                             " ",
-                            Tension.degrees(chord, key, Tension.CLASH).stream()
+                            Standing.degrees(chord, key, Standing.CLASH).stream()
                                     .map(Degree::toString)
                                     .toList()));
         }
@@ -98,6 +98,6 @@ class TensionTest {
     @CsvSource({"Cmaj7, B", "C7, Bb", "Abmaj7, G", "G7sus4, C", "Dm7b5, C"})
     void aToneOfTheChordAlwaysRests(String symbol, String note) {
         Stream.concat(Stream.of(NoteName.parse(note)), Chord.parse(symbol).tones().stream())
-                .forEach(tone -> assertEquals(Tension.CHORD_TONE, Tension.of(tone, Chord.parse(symbol))));
+                .forEach(tone -> assertEquals(Standing.CHORD_TONE, Standing.of(tone, Chord.parse(symbol))));
     }
 }
