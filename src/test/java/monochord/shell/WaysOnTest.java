@@ -184,4 +184,11 @@ class WaysOnTest {
             }
         }
     }
+
+    @ParameterizedTest(name = "after {0}")
+    @ValueSource(strings = {"I", "ii", "IV", "V7", "vi", "bVI", "bVII", "bIII", "iv", "V7/V"})
+    void theAnswerStandsOnOneScreen(String numeral) {
+        long lines = Run.of("after " + numeral + " in Db").result(0).lines().count();
+        assertTrue(lines <= 21, numeral + " takes " + lines);
+    }
 }

@@ -25,12 +25,23 @@ import monochord.theory.Signs;
  * @param classical what came next in classical scores, or nothing
  */
 public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classical.Row> classical) implements Answer {
+    /** Lines of an answer on a screen of 24, above the prompt and below what was typed. */
+    private static final int SCREEN = 21;
+
+    private static final int FEWEST = 3;
     private static final int NUMERAL = 8;
     private static final int SYMBOL = 8;
     private static final String SCORES = "When in Rome (M. Gotham and others, CC BY-SA 4.0)";
 
+    /** As many ways as a usual screen holds, the last ones left out; all of them where everything is said in words. */
     @Override
     public StyledText text(Look look) {
+        StyledText all = whole(look);
+        boolean isTooTall = !look.plain() && all.lines().size() > SCREEN && ways.size() > FEWEST;
+        return isTooTall ? new AfterAnswer(key, numeral, ways.subList(0, ways.size() - 1), classical).text(look) : all;
+    }
+
+    private StyledText whole(Look look) {
         Chord chord = numeral.in(key);
         StyledText.Builder text = StyledText.builder();
         String head = "After " + chord.write(Signs.MUSIC) + ", " + numeral.write(Signs.MUSIC) + " in "
