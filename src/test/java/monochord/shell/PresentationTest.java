@@ -89,4 +89,28 @@ class PresentationTest {
     void skipClosesIt() {
         assertTrue(room("present 1.1", "skip").contains("The lesson is closed; nothing of it was kept."));
     }
+
+    @Test
+    void theQuestionItselfGoesIntoAnotherKey() {
+        String fixed = LESSON.replace("keys: same", "keys: D");
+        String said = roomWith(fixed, "present 1.1 in D", "", "in A", "F A C", "A# D F", "");
+        assertTrue(said.contains("Which chord is ♭VI in A major"), said);
+        assertTrue(said.contains("F A C:\n\nYes: F, which is F A C."), said);
+        assertTrue(said.indexOf("A# D F:") > said.indexOf("F A C:"), said);
+    }
+
+    @Test
+    void itIsSaidOnceHowARoomIsLed() {
+        String said = room("present 1.1 in D", "", "", "Bb D F", "", "");
+        assertEquals(1, said.split("back goes back", -1).length - 1, said);
+    }
+
+    private String roomWith(String lesson, String... lines) {
+        try {
+            Files.writeString(folder.resolve("lessons/1-colours/1-the-lowered-sixth.md"), lesson);
+        } catch (IOException full) {
+            throw new AssertionError(full);
+        }
+        return room(lines);
+    }
 }

@@ -1,11 +1,16 @@
 package monochord.shell;
 
+import static monochord.shell.PromisedJson.NONE;
+import static monochord.shell.PromisedJson.changed;
+import static monochord.shell.PromisedJson.chords;
+import static monochord.shell.PromisedJson.json;
+import static monochord.shell.PromisedJson.notes;
+import static monochord.shell.PromisedJson.row;
+import static monochord.shell.PromisedJson.rowOn;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,48 +23,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * found by writing the modes out.
  */
 class PromisesTest {
-    private static final String NONE = "";
-
-    private static String json(String sentence) {
-        return Run.of(sentence, "--json").result(0).stripTrailing();
-    }
-
-    private static String list(String words, String between) {
-        return words.isEmpty()
-                ? "[]"
-                : Arrays.stream(words.split(between)).collect(Collectors.joining("\",\"", "[\"", "\"]"));
-    }
-
-    private static String notes(String notes) {
-        return list(notes, " ");
-    }
-
-    /** A row, its names as they are said: numeral, number, symbol. */
-    private static String row(String names, String tones, String borrowedFrom, String key) {
-        String[] name = names.split(" ");
-        String root = tones.split(" ")[0];
-        return rowOn(root, name, tones, borrowedFrom, key);
-    }
-
-    private static String rowOn(String bass, String[] name, String tones, String borrowedFrom, String key) {
-        String root = tones.split(" ")[0];
-        return "{\"numeral\":\"" + name[0] + "\",\"number\":\"" + name[1] + "\",\"symbol\":\"" + name[2]
-                + "\",\"root\":\"" + root + "\",\"bass\":\"" + bass + "\",\"tones\":" + notes(tones)
-                + ",\"borrowedFrom\":" + list(borrowedFrom, ", ") + ",\"key\":\"" + key + "\"}";
-    }
-
-    /** What a borrowed chord has besides: degrees changed; chords before and behind it; degrees of the tune. */
-    private static String changed(String row, String degrees, String approach, String exit, String tune) {
-        String[] welcomesAndFights = tune.split(" but ");
-        return row.substring(0, row.length() - 1) + ",\"changed\":" + notes(degrees) + ",\"approach\":"
-                + notes(approach) + ",\"exit\":" + notes(exit) + ",\"welcomes\":" + notes(welcomesAndFights[0])
-                + ",\"fights\":" + notes(welcomesAndFights[1]) + "}";
-    }
-
-    private static String chords(String... rows) {
-        return Stream.of(rows).collect(Collectors.joining(",", "\"chords\":[", "]"));
-    }
-
     @ParameterizedTest(name = "show {0}")
     @CsvSource(delimiter = '|', textBlock = """
             Abmaj7       | Abmaj7 | Ab | Ab | Ab C Eb G       | P1 M3 P5 M7
@@ -270,125 +233,6 @@ class PromisesTest {
     }
 
     @Test
-    void findsTheFretThatRingsOpen() {
-        String line = json("transpose Bb Gm in Bb capo");
-        assertEquals(
-                "{\"from\":\"Bb major\",\"key\":\"G major\","
-                        + chords(row("I 1 G", "G B D", NONE, "G major"), row("vi 6- Em", "E G B", NONE, "G major"))
-                        + ",\"frets\":[{\"fret\":3,\"shapes\":\"G major\",\"chords\":[\"G\",\"Em\"],"
-                        + "\"reason\":\"every chord rings open; low, so most of the neck stays\"}",
-                line.substring(0, line.indexOf("stays\"}") + 7));
-        assertEquals(5, line.split("\"fret\":").length - 1);
-    }
-
-    @Test
-    void asksToTransposeFromOneKeyToAnother() {
-        String asked = json("ask transposition of \"F C G\" from C to Eb --seed 3");
-        assertEquals(
-                "{\"skill\":\"transposition\",\"subject\":\"F C G to Eb major\",\"key\":\"C major\",\"seed\":3,"
-                        + "\"prompt\":\"These chords are in C major: F C G. Play them in E♭ major.\","
-                        + "\"form\":\"progression\"}",
-                asked);
-        assertEquals(asked, json("ask transposition of F C G from C to Eb --seed 3"));
-        assertEquals(asked, json("ask transposition of F C G to Eb in C --seed 3"));
-    }
-
-    @Test
-    void transposesToAKeyForAnInstrumentAndForACapo() {
-        assertEquals(
-                "{\"from\":\"C major\",\"key\":\"Eb major\","
-                        + chords(
-                                row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"),
-                                row(
-                                        "bVI b6 Cb",
-                                        "Cb Eb Gb",
-                                        "Eb minor, Eb phrygian, Eb locrian, Eb harmonic minor",
-                                        "Eb major"))
-                        + "}",
-                json("transpose F Ab from C to Eb"));
-        assertEquals(
-                "{\"from\":\"C major\",\"key\":\"A major\"," + chords(row("IV 4 D", "D F# A", NONE, "A major")) + "}",
-                json("transpose F in C for alto sax"));
-        assertEquals(
-                "{\"from\":\"Bb major\",\"key\":\"G major\"," + chords(row("vi 6- Em", "E G B", NONE, "G major")) + "}",
-                json("transpose Gm in Bb capo 3"));
-    }
-
-    /** Held, up or down by hand: C stays, F and A step down, the bass falls a fourth: 0 + 1 + 2 + 5 half steps. */
-    @Test
-    void voicesAProgressionForTwoHands() {
-        String whole = json("voice F C in C");
-        assertEquals(
-                "{\"key\":\"C major\",\"style\":\"close\",\"reach\":8,\"voicings\":["
-                        + "{\"symbol\":\"F\",\"left\":[\"F2\"],\"right\":[\"C4\",\"F4\",\"A4\"]},"
-                        + "{\"symbol\":\"C\",\"left\":[\"C2\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
-                        + "\"cost\":8,\"moved\":8,\"parallels\":0,\"held\":1,\"next\":[{",
-                whole.substring(0, whole.indexOf("\"next\":[") + 9));
-        assertEquals(
-                "\"plain\":{\"voicings\":["
-                        + "{\"symbol\":\"F\",\"left\":[\"F3\"],\"right\":[\"F4\",\"A4\",\"C5\"]},"
-                        + "{\"symbol\":\"C\",\"left\":[\"C3\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
-                        + "\"cost\":64,\"moved\":20,\"parallels\":3,\"held\":0}}",
-                whole.substring(whole.indexOf("\"plain\"")));
-    }
-
-    private static String pair(int lower, int upper, String motion, String parallel, String repeated) {
-        return "{\"lower\":" + lower + ",\"upper\":" + upper + ",\"motion\":\"" + motion + "\",\"parallel\":" + parallel
-                + ",\"contrary\":null,\"repeated\":" + repeated + "}";
-    }
-
-    /** Chords from Integrated Music Theory, lesson 11b, example 8, and lesson 10b, example 2; read by hand. */
-    @Test
-    void watchesVoicesMove() {
-        assertEquals(
-                "{\"strictness\":\"band\",\"chords\":[],\"voices\":[\"C3 G3 E4 C5\",\"A2 A3 E4 C5\"],\"steps\":[{\"pairs\":["
-                        + String.join(
-                                ",",
-                                pair(0, 1, "contrary", "null", "null"),
-                                pair(0, 2, "oblique", "null", "null"),
-                                pair(0, 3, "oblique", "null", "null"),
-                                pair(1, 2, "oblique", "null", "null"),
-                                pair(1, 3, "oblique", "null", "null"),
-                                pair(2, 3, "still", "null", "null"))
-                        + "],\"common\":" + notes("E4 C5") + ",\"shared\":" + notes("C E")
-                        + ",\"byVoice\":[-3,2,0,0],\"moved\":5}],\"faults\":[],\"remarks\":[]}",
-                json("motion C3 G3 E4 C5 | A2 A3 E4 C5"));
-        String strict = json("motion C3 G3 | D3 A3 | D3 A3 chorale");
-        assertEquals(
-                "{\"strictness\":\"chorale\",\"chords\":[],\"voices\":[\"C3 G3\",\"D3 A3\",\"D3 A3\"],\"steps\":[{\"pairs\":["
-                        + pair(0, 1, "parallel", "5", "null")
-                        + "],\"common\":[],\"shared\":[],\"byVoice\":[2,2],\"moved\":4},{\"pairs\":["
-                        + pair(0, 1, "still", "null", "5") + "],\"common\":" + notes("D3 A3") + ",\"shared\":"
-                        + notes("D A") + ",\"byVoice\":[0,0],\"moved\":0}],"
-                        + "\"faults\":[{\"kind\":\"parallel-fifths\",\"at\":1,\"voices\":[0,1],\"message\":"
-                        + "\"Parallel fifths between lower voice and upper voice: C3 G3 to D3 A3.\",\"instead\":"
-                        + "\"The bass goes up: take the others down to their nearest notes.\"}],\"remarks\":[]}",
-                strict);
-    }
-
-    @Test
-    void voicesAProgressionToWatchIt() {
-        String voiced = json("motion V bVI in C");
-        assertEquals(
-                "{\"strictness\":\"band\",\"chords\":[\"G\",\"Ab\"],\"voices\":[\"G2 B3 D4 G4\",\"Ab2 C4 Eb4 Ab4\"],",
-                voiced.substring(0, voiced.indexOf("\"steps\"")));
-    }
-
-    @ParameterizedTest(name = "motion {0}: {1}")
-    @CsvSource(delimiter = '!', textBlock = """
-            C3 E3 | H4 F4            ! 9  ! \\"H4\\" is not a pitch: expected a letter from A to G at character 1, found 'H'. Example: Ab3
-            C3 E3                    ! 6  ! \\"C3 E3\\" is not a row of voiced chords: a bar line stands between two chords or more. Example: C3 G3 E4 C5 | A2 A3 E4 C5
-            F                        ! 2  ! \\"F\\" is not something to watch: it takes two chords to move. Example: motion C3 G3 E4 C5 | A2 A3 E4 C5
-            F C band chorale         ! 1  ! \\"F C band chorale\\" is not something to watch: say chorale or band, not both. Example: motion C3 G3 E4 C5 | A2 A3 E4 C5
-            chorale F C              ! 9  ! \\"F C\\" is not something to watch: the chords come first, then chorale or band. Example: motion C3 G3 E4 C5 | A2 A3 E4 C5 chorale
-            """)
-    void saysWhatCannotBeWatched(String text, int at, String message) {
-        assertEquals(
-                "{\"error\":\"" + message + "\",\"at\":" + at + "}\n",
-                Run.of("motion " + text + " --json").result(2));
-    }
-
-    @Test
     void tellsAKey() {
         assertEquals(
                 "{\"kind\":\"key\",\"key\":\"Eb major\",\"signature\":-3,\"tones\":" + notes("Eb F G Ab Bb C D")
@@ -396,99 +240,5 @@ class PromisesTest {
                         + notes("1 2- 3- 4 5 6- 7o")
                         + ",\"relative\":\"C minor\",\"parallel\":\"Eb minor\"}",
                 json("key Eb"));
-    }
-
-    private static final String BORROWED =
-            "\"skill\":\"borrowed-chord\",\"subject\":\"bVI\",\"key\":\"D major\",\"seed\":4,"
-                    + "\"prompt\":\"Which chord is ♭VI in D major, the major chord on the lowered sixth?\",\"form\":\"chord\"";
-
-    @Test
-    void asksUnderASeed() {
-        assertEquals("{" + BORROWED + "}", json("ask borrowed-chord of bVI in D --seed 4"));
-        assertEquals(json("ask interval in D --seed 12"), json("ask interval in D --seed 12"));
-        assertEquals("{" + BORROWED.replace(":4,", ":7,") + "}", json("ask borrowed-chord of bVI in D"));
-    }
-
-    @Test
-    void judgesAnAnswer() {
-        Run right = Run.of("ask borrowed-chord of bVI in D --seed 4 --json --answer Bb D F");
-        assertEquals(
-                "{" + BORROWED + ",\"verdict\":\"right\",\"misconception\":null,"
-                        + "\"message\":\"Yes: B♭, which is B♭ D F.\",\"expected\":\"Bb\"}\n",
-                right.result(0));
-    }
-
-    @ParameterizedTest(name = "ask {0} --answer {1}: {2}, {3}")
-    @CsvSource(delimiter = '|', textBlock = """
-            borrowed-chord of bVI in D       | Bb         | right      | null             | 0
-            borrowed-chord of bVI in D       | Bb D F#    | nearly     | root-only        | 1
-            borrowed-chord of bVI in D       | Bm         | wrong      | not-lowered      | 1
-            borrowed-chord of bVI in D       | A# D F     | nearly     | spelled-by-sound | 1
-            borrowed-chord of bVI in D       | what       | unreadable | null             | 2
-            scale-spelling of E harmonic minor | E F# G A B C D | nearly | not-raised       | 1
-            triad-spelling of Abm            | A♭, C♭, E♭ | right      | null             | 0
-            triad-spelling of Abm            | Ab B Eb    | nearly     | spelled-by-sound | 1
-            degree-quality of 3 in Eb        | minor      | right      | null             | 0
-            degree-quality of 3 in Eb        | major      | wrong      | quality-of-the-key | 1
-            borrowed-source of bVI in D      | B minor    | wrong      | relative-for-parallel | 1
-            voicing of Vsus4 in C            | G2 D3 / C4 G4 | right   | null             | 0
-            voicing of Vsus4 in C            | G2 D3 / B3 G4 | wrong   | third-kept       | 1
-            suspension of Vsus4 in C         | G B C D    | nearly     | third-kept       | 1
-            seventh-spelling of Cmaj7        | C E G Bb   | nearly     | wrong-seventh    | 1
-            inversion of C/E                 | Em         | wrong      | bass-for-root    | 1
-            applied-dominant of V7/V in C    | D7         | right      | null             | 0
-            transposition of "F C G" from C to Eb | Ab Eb Bb | right   | null             | 0
-            transposition of F C G from C to Eb | D A E    | wrong      | wrong-way        | 1
-            next-chord of bVI in C           | Bb         | right      | null             | 0
-            next-chord of bVI in C           | C#m        | wrong      | wrong-key        | 1
-            """)
-    void tellsWhichProcedureWentWrong(String ask, String answer, String verdict, String misconception, int status) {
-        Run run = Run.of("ask " + ask + " --json --answer " + answer);
-        String id = misconception.equals("null") ? "null" : "\"" + misconception + "\"";
-        String fields = "\"verdict\":\"" + verdict + "\",\"misconception\":" + id + ",\"message\":\"";
-        assertEquals(List.of(status, true), List.of(run.status(), run.out().contains(fields)), run::out);
-        assertEquals("", run.err());
-    }
-
-    @Test
-    void playsInSilence() {
-        assertEquals(
-                "{\"kind\":\"play\",\"tempo\":84,\"pattern\":\"block\",\"times\":1,\"remark\":\"\"}",
-                json("play IV I in D at 84"));
-        assertEquals("{\"message\":\"Silence.\"}", json("stop"));
-    }
-
-    @Test
-    void listsLessonsAndBeginsOne() {
-        String lessons = json("lessons");
-        assertEquals(
-                "{\"lessons\":[{\"number\":\"1.1\",\"slug\":\"steps-and-half-steps\",\"title\":\"Steps and half steps\","
-                        + "\"book\":\"How scales are built\",\"grade\":1},",
-                lessons.substring(0, lessons.indexOf("},") + 2));
-        assertEquals(63, lessons.split("\"number\"").length - 1);
-        assertEquals(
-                "{\"kind\":\"lesson\",\"number\":\"5.2\",\"slug\":\"the-chord-under-the-sixth\","
-                        + "\"title\":\"The chord under the sixth\",\"grade\":5,\"key\":\"A major\"}",
-                json("learn 5.2 in A"));
-    }
-
-    @Test
-    void refusesToAskInAKeyTooFarOut() {
-        assertEquals(
-                "{\"error\":\"\\\"F## minor\\\" is not a key to ask in: steps has no question there. "
-                        + "Example: ask steps in C\",\"at\":1}\n",
-                Run.of("ask steps in F##m --json").result(2));
-    }
-
-    @Test
-    void saysWhereALineCannotBeRead() {
-        assertEquals(
-                "{\"error\":\"\\\"Hm\\\" is not a chord: expected a letter from A to G at character 1, found 'H'. "
-                        + "Example: Abmaj7\",\"at\":8}\n",
-                Run.of("show Abmaj7 Hm --json").result(2));
-        assertEquals(
-                "{\"error\":\"\\\"H\\\" is not a key: expected a letter from A to G at character 1, found 'H'. "
-                        + "Example: D major\",\"at\":6}\n",
-                Run.of("show C in H --json").result(2));
     }
 }
