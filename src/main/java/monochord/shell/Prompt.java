@@ -120,7 +120,7 @@ final class Prompt {
 
     /** What is due and what comes next; and whether a sitting was broken off. */
     private Answer greeting() {
-        Answer greeting = sitting.opening().greeting(sitting);
+        Answer greeting = sitting.teaching().opening().greeting(sitting);
         boolean brokenOff =
                 sitting.outside().drafts().flatMap(Drafts::brokenOff).isPresent();
         String offer = "A sitting was broken off; open draft brings it back.";

@@ -80,7 +80,7 @@ final class Reading {
         String text = line.strip();
         if (text.isEmpty()) {
             sitting.outside().takeConsent();
-            return sitting.goOn();
+            return sitting.teaching().goOn();
         }
         Optional<Supplier<Answer>> asked = sitting.outside().takeConsent();
         if (asked.isPresent() && text.equalsIgnoreCase("yes")) {
@@ -94,24 +94,25 @@ final class Reading {
             }
             return run(verb.get(), text.substring(word.length()).strip());
         }
-        Optional<Presentation> room = sitting.presentation().filter(open -> open.takes(text));
+        Optional<Presentation> room = sitting.teaching().presentation().filter(open -> open.takes(text));
         if (room.isPresent()) {
             return room.get().take(text, sitting);
         }
-        return sitting.welcome()
+        return sitting.teaching()
+                .welcome()
                 .flatMap(opening -> opening.take(text, sitting))
                 .orElseGet(() -> sitting.desk().isOpen() ? answer(text, word) : music(text, word));
     }
 
     /** Whoever knows what to do is asked no more. */
     private void giveWay() {
-        sitting.welcome().ifPresent(opening -> opening.yield(sitting));
+        sitting.teaching().welcome().ifPresent(opening -> opening.yield(sitting));
     }
 
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
         Question question = sitting.desk().question();
-        Answer answer = sitting.answer(text);
+        Answer answer = sitting.teaching().answer(text);
         return answer.status() != Answer.UNREADABLE
                 ? answer
                 : OtherNames.in(text, sitting.naming(), english -> isRead(question, english))
@@ -214,7 +215,7 @@ final class Reading {
     }
 
     private String advice() {
-        if (sitting.opening().asksForNames()) {
+        if (sitting.teaching().opening().asksForNames()) {
             return "Type english, german or latin; Enter keeps A B C and goes on.";
         }
         return sitting.course().isOpen() ? "Enter goes on with the lesson. " + WHAT_IS_READ : WHAT_IS_READ;

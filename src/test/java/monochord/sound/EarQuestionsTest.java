@@ -114,8 +114,8 @@ class EarQuestionsTest {
         Sitting sitting = new Sitting(ear, () -> 3, folder, new Course(folder));
         Skill skill = Skills.find("ear-quality").orElseThrow();
         Question question = skill.question(Key.parse("Eb"), "minor", 3);
-        sitting.ask(skill, question);
-        sitting.asked();
+        sitting.teaching().ask(skill, question);
+        sitting.teaching().asked();
         assertTrue(ear.heard().isEmpty(), "what sounds must not be looked at");
         ear.listenToTheEnd();
         Moment chord = question.heard().orElseThrow().body().get(0);

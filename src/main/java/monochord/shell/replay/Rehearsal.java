@@ -98,7 +98,7 @@ public final class Rehearsal implements AutoCloseable {
 
     /** What is said before the first line. */
     Answer greeting() {
-        return sitting.opening().greeting(sitting);
+        return sitting.teaching().opening().greeting(sitting);
     }
 
     /** How many times so far Java was to run and was kept back. */

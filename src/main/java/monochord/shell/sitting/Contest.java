@@ -57,7 +57,7 @@ public final class Contest {
         if (takes.size() != 2) {
             return listened(sitting);
         }
-        boolean idle = sitting.isIdle();
+        boolean idle = sitting.teaching().isIdle();
         sitting.stage().remember(this, idle);
         return new CompareAnswer(
                 titles(),
@@ -70,7 +70,7 @@ public final class Contest {
 
     /** Lets one be heard, as loud as in the comparison. */
     public Answer heard(int side, Sitting sitting) {
-        sitting.stage().remember(this, sitting.isIdle());
+        sitting.stage().remember(this, sitting.teaching().isIdle());
         String remark = sitting.stage().ear().play(() -> performance(side));
         return new PlayAnswer(List.of(takes.get(side).title()), directions, remark);
     }

@@ -68,7 +68,8 @@ public final class Course {
     public Answer present(LibraryEntry entry, Key key, Sitting sitting) {
         Reading reading = library().read(entry);
         if (reading.lesson().isPresent() && reading.isSound()) {
-            return sitting.present(new Presentation(reading.lesson().get(), majorKey(key), sitting.nextSeed()));
+            return sitting.teaching()
+                    .present(new Presentation(reading.lesson().get(), majorKey(key), sitting.nextSeed()));
         }
         return faults(entry, reading);
     }
@@ -93,7 +94,7 @@ public final class Course {
     }
 
     private Answer begin(Lesson lesson, Key key, Sitting sitting) {
-        sitting.clearForLesson();
+        sitting.teaching().clearForLesson();
         walk = new LessonWalk(lesson, key, new LessonCode(last.file()));
         return Answers.of(new LessonHead(lesson, key), goOn(sitting));
     }

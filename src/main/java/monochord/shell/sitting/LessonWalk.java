@@ -246,8 +246,8 @@ final class LessonWalk {
         if (next == null) {
             return false;
         }
-        sitting.put(next, lesson.slug());
-        page.add(sitting.asked());
+        sitting.teaching().put(next, lesson.slug());
+        page.add(sitting.teaching().asked());
         return true;
     }
 }

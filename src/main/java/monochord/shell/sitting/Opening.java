@@ -74,7 +74,7 @@ public final class Opening {
     /** What follows a line that passes what is asked, or says what the notes are called; none if it does neither. */
     public Optional<Answer> take(String line, Sitting sitting) {
         if (isAsking() && Welcome.passes(line)) {
-            return Optional.of(sitting.goOn());
+            return Optional.of(sitting.teaching().goOn());
         }
         return asksForNames() ? welcome.takeNames(line, sitting) : Optional.empty();
     }
@@ -104,7 +104,7 @@ public final class Opening {
             reviewed();
             List<Turn> turns = Review.turns(Review.USUAL_MINUTES, sitting.study());
             if (!turns.isEmpty()) {
-                return sitting.study().withNotices(sitting.review(turns, Review.USUAL_MINUTES));
+                return sitting.study().withNotices(sitting.teaching().review(turns, Review.USUAL_MINUTES));
             }
         }
         return sitting.course().begin(sitting);

@@ -1,32 +1,22 @@
 package monochord.shell.sitting;
 
 import java.nio.file.Path;
-import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.lesson.notebook.Screen;
 import monochord.lesson.notebook.Start;
-import monochord.page.naming.AsTyped;
-import monochord.practice.Grade;
 import monochord.practice.Question;
-import monochord.practice.Skill;
-import monochord.practice.Verdict;
-import monochord.practice.drill.Level;
-import monochord.practice.drill.Turn;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.NotesCalled;
 import monochord.shell.answer.Saying;
-import monochord.shell.answer.VerdictAnswer;
 import monochord.shell.journal.Journal;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
 
-/** One sitting at the line: where we are, what is open, and what comes next. */
+/** One sitting at the line: who sits there, in which key, and what is within reach. */
 public final class Sitting {
     private static final String NOTES = "notes";
 
@@ -36,13 +26,8 @@ public final class Sitting {
     private final Study study;
     private final Journal journal;
     private Chance seeds;
-    private Course course;
-    private Desk desk;
+    private final Teaching teaching;
     private final Cells cells = new Cells(this);
-    private final Rest rest = new Rest();
-    private Drill drill;
-    private Opening opening;
-    private Presentation presentation;
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
@@ -65,16 +50,14 @@ public final class Sitting {
         this.settings = settings;
         this.seeds = seeds;
         this.outside = new Outside(folder);
-        this.course = course;
-        this.desk = new Desk(clock);
+        this.teaching = new Teaching(this, course, clock);
         this.study = new Study(keeper, clock);
         this.journal = new Journal(this::start);
     }
 
     private Start start() {
         int rows = screenLines == Integer.MAX_VALUE ? 0 : screenLines;
-        String lesson = opening == null ? "" : opening.lesson();
-        return Start.of(Start.USUAL.key(), seeds.beginning(), new Screen(look.width(), rows), lesson);
+        return Start.of(Start.USUAL.key(), seeds.beginning(), new Screen(look.width(), rows), teaching.openedWith());
     }
 
     /** What is noted of this sitting. */
@@ -91,10 +74,7 @@ public final class Sitting {
     public void goOnFrom(Sitting other) {
         key = other.key;
         seeds = other.seeds;
-        course = other.course;
-        desk = other.desk;
-        drill = other.drill;
-        presentation = other.presentation;
+        teaching.goOnFrom(other.teaching);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
     }
@@ -143,18 +123,24 @@ public final class Sitting {
         naming = names;
         boolean kept = settings.keep(NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
-        return welcome().filter(Opening::asksForNames).isPresent() ? Answers.of(called, goOn()) : called;
+        boolean asked = teaching.welcome().filter(Opening::asksForNames).isPresent();
+        return asked ? Answers.of(called, teaching.goOn()) : called;
     }
 
     /** Tells whoever looks on that the line waits, and what for. */
     public void waits() {
-        Optional<Question> answered = Optional.ofNullable(cells.isOpen() ? null : desk.question());
+        Optional<Question> answered = Optional.ofNullable(cells.isOpen() ? null : desk().question());
         stage.waits(new Scene(key, naming, answered));
     }
 
     /** What the learner has settled for good. */
     public Settings settings() {
         return settings;
+    }
+
+    /** Where chance comes from. */
+    Chance seeds() {
+        return seeds;
     }
 
     public long nextSeed() {
@@ -171,227 +157,21 @@ public final class Sitting {
         return cells;
     }
 
+    /** What is being taught in it. */
+    public Teaching teaching() {
+        return teaching;
+    }
+
     public Course course() {
-        return course;
+        return teaching.course();
     }
 
     public Desk desk() {
-        return desk;
+        return teaching.desk();
     }
 
     public Study study() {
         return study;
-    }
-
-    /** Puts a question that was asked for by name; a lesson or a run that is being taken waits. */
-    public void ask(Skill skill, Question question) {
-        setAside();
-        desk.put(skill, question);
-        study.ready();
-    }
-
-    /** A lesson's question comes back when the lesson goes on; one of a run is gone. */
-    private void setAside() {
-        stage.leaveContest();
-        if (desk.isOpen() && !desk.isByName() && drill == null) {
-            course.keep(desk.question());
-        }
-        desk.clear();
-    }
-
-    /** @param lesson the slug of the lesson that asks, empty if none does */
-    void put(Question question, String lesson) {
-        stage.leaveContest();
-        desk.put(question, lesson);
-        study.ready();
-    }
-
-    /** The open question in words, and to the ear if it is one for the ear. */
-    public AskAnswer asked() {
-        return Hearing.put(desk.question(), stage.ear());
-    }
-
-    /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
-    public Answer drill(List<Turn> turns) {
-        return begin(Drill.of(turns, level()));
-    }
-
-    /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
-    public Answer review(List<Turn> turns, int minutes) {
-        opening().reviewed();
-        long until = study.now() + Duration.ofMinutes(minutes).toMillis();
-        return begin(Drill.review(turns, until, level()));
-    }
-
-    private Level level() {
-        return new Level(study.knowledge());
-    }
-
-    private Answer begin(Drill run) {
-        setAside();
-        presentation = null;
-        drill = run;
-        return nextInDrill();
-    }
-
-    private Answer nextInDrill() {
-        if (drill.isOver(study.now())) {
-            return endDrill();
-        }
-        put(drill.next(seeds), "");
-        return asked();
-    }
-
-    /** Nothing is open any more, for a lesson begins. */
-    void clearForLesson() {
-        presentation = null;
-        desk.clearForLesson();
-        drill = null;
-    }
-
-    /** Whether a run of questions is being taken. */
-    public boolean isDrilling() {
-        return drill != null;
-    }
-
-    /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */
-    public Answer endDrill() {
-        if (desk.isTried() || desk.hintsGiven() > 0) {
-            leaveQuestion();
-        }
-        desk.clear();
-        Answer end = drill.end();
-        drill = null;
-        return end;
-    }
-
-    /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
-    public Answer answer(String typed) {
-        Question question = desk.question();
-        AsTyped text = NamedAnswer.answer(typed, question, naming);
-        Verdict verdict = NamedAnswer.quoting(text, desk.answer(text.english()));
-        if (verdict.grade() != Grade.UNREADABLE) {
-            study.keep(desk.lastAttempt());
-        }
-        return study.withNotices(answer(question, verdict, text.english()));
-    }
-
-    private Answer answer(Question question, Verdict verdict, String text) {
-        if (welcome().isPresent() && verdict.grade() != Grade.UNREADABLE) {
-            return Answers.of(new VerdictAnswer(question, verdict, ""), opening.judged(verdict, this));
-        }
-        if (!verdict.grade().isRight()) {
-            return new VerdictAnswer(question, verdict, next(question, verdict, text));
-        }
-        note(desk.wasRightAtOnce());
-        return drill != null || course.isOpen()
-                ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
-                : new VerdictAnswer(question, verdict, "Enter for another.");
-    }
-
-    /** What can be done after a wrong answer, or one that could not be read. */
-    private String next(Question question, Verdict verdict, String text) {
-        String heard = question.isByEar() && verdict.grade() != Grade.UNREADABLE
-                ? Hearing.beside(question, text, stage.ear()) + "\n"
-                : "";
-        return heard + "Try again, or: hint, why, tell. Enter leaves it and goes on.";
-    }
-
-    /** Takes the open question off the desk without an answer. */
-    public void leaveQuestion() {
-        if (desk.isOpen()) {
-            note(false);
-            desk.clear();
-        }
-    }
-
-    /** Counts what came of a question, if it was one of the run or the lesson. */
-    private void note(boolean rightAtOnce) {
-        if (desk.isByName()) {
-            return;
-        }
-        if (drill != null) {
-            drill.note(rightAtOnce);
-        } else {
-            course.noteAnswer(rightAtOnce);
-        }
-    }
-
-    /** Begins to take a lesson with a room; the learner's own lesson waits. */
-    Answer present(Presentation begun) {
-        setAside();
-        drill = null;
-        presentation = begun;
-        return goOn();
-    }
-
-    /** The lesson that is being taken with a room, if one is. */
-    public Optional<Presentation> presentation() {
-        return Optional.ofNullable(presentation);
-    }
-
-    /** Ends it. */
-    public Answer endPresentation() {
-        presentation = null;
-        return Saying.of("The lesson is closed; nothing of it was kept.");
-    }
-
-    /** What comes next when the learner only says go on. */
-    public Answer goOn() {
-        Optional<Answer> reminder = rest.due(study.now());
-        Answer next = presentation == null ? goOnAlone() : present();
-        return reminder.isEmpty() ? next : Answers.of(reminder.get(), next);
-    }
-
-    private Answer present() {
-        Answer next = presentation.goOn(this);
-        presentation = presentation.isOver() ? null : presentation;
-        return next;
-    }
-
-    private Answer goOnAlone() {
-        if (welcome().isPresent()) {
-            leaveQuestion();
-            return opening().begin(this);
-        }
-        if (desk.isOpen() && !desk.isTried()) {
-            return asked();
-        }
-        leaveQuestion();
-        if (drill != null) {
-            return nextInDrill();
-        }
-        if (course.isOpen()) {
-            return course.goOn(this);
-        }
-        return stage.contestOnEnter().isPresent()
-                ? stage.contestOnEnter().get().heard(this)
-                : desk.isByName() ? askAgain(desk.lastSkill()) : opening().begin(this);
-    }
-
-    /** Whether nothing waits that an empty line would go on with. */
-    boolean isIdle() {
-        return presentation == null && !desk.isOpen() && drill == null && !course.isOpen();
-    }
-
-    private Answer askAgain(Skill skill) {
-        Question last = desk.lastQuestion();
-        ask(skill, last.isByEar() ? level().another(skill, seeds, last) : new Turn(skill, key).question(seeds, last));
-        return asked();
-    }
-
-    /** How a sitting opens, on this day. */
-    public Opening opening() {
-        if (opening == null) {
-            opening = new Opening(study.agenda(), study.now());
-            course.resume(opening.lesson());
-        }
-        return opening;
-    }
-
-    /** The questions to someone new, as long as they are being asked. */
-    public Optional<Opening> welcome() {
-        return Optional.ofNullable(opening).filter(Opening::isAsking);
     }
 
     public void end() {
@@ -401,7 +181,7 @@ public final class Sitting {
 
     /** Leaves word for the next sitting; more than once does no harm. */
     public void leave() {
-        study.leave(course);
+        study.leave(course());
         journal.leave(ended);
     }
 

@@ -108,7 +108,7 @@ final class Welcome {
     private Answer ask(Stage next, String lead, String skill, String subject, Sitting sitting) {
         stage = next;
         Question question = Skills.find(skill).orElseThrow().question(KEY, subject);
-        sitting.put(question, "");
+        sitting.teaching().put(question, "");
         return Answers.of(Saying.of(lead), new AskAnswer(question));
     }
 

@@ -58,12 +58,12 @@ final class AskVerb implements Verb {
                 .isPresent();
         if (Recording.isWanted(sentence)) {
             Answer written = recorded(question.heard(), sentence, sitting);
-            sitting.ask(skill, question);
+            sitting.teaching().ask(skill, question);
             AskAnswer asked = new AskAnswer(question);
             return written.status() == Answer.DONE ? Answers.of(named ? asked.named() : asked, written) : written;
         }
-        sitting.ask(skill, question);
-        return named ? sitting.asked().named() : sitting.asked();
+        sitting.teaching().ask(skill, question);
+        return named ? sitting.teaching().asked().named() : sitting.teaching().asked();
     }
 
     /** @throws Unreadable if there is nothing to hear */

@@ -14,7 +14,8 @@ final class BackVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        return sitting.presentation()
+        return sitting.teaching()
+                .presentation()
                 .orElseThrow(() ->
                         Unreadable.because("back", 0, "of use now", "no lesson is being presented", "present 1.1"))
                 .back(sitting);

@@ -38,7 +38,7 @@ final class HearVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         String kind = sentence.body().text().toLowerCase(Locale.ROOT);
-        Optional<Presentation> room = sitting.presentation();
+        Optional<Presentation> room = sitting.teaching().presentation();
         if (kind.isEmpty() && room.isPresent()) {
             return again(room.get().question().filter(Question::isByEar), sentence, sitting);
         }

@@ -21,8 +21,9 @@ enum HelpOnQuestion implements Verb {
         @Override
         Answer help(Sitting sitting) {
             Question question = open("tell", sitting).question();
-            sitting.leaveQuestion();
-            return Answers.of(Saying.of(question.derivation()), sitting.goOn());
+            sitting.teaching().leaveQuestion();
+            return Answers.of(
+                    Saying.of(question.derivation()), sitting.teaching().goOn());
         }
     },
     WHY("why", "hear the reason for the last verdict") {
@@ -39,21 +40,21 @@ enum HelpOnQuestion implements Verb {
     SKIP("skip", "leave the open question, this part of the lesson, or the run of questions") {
         @Override
         Answer help(Sitting sitting) {
-            if (sitting.presentation().isPresent()) {
-                return sitting.endPresentation();
+            if (sitting.teaching().presentation().isPresent()) {
+                return sitting.teaching().endPresentation();
             }
-            if (sitting.isDrilling()) {
-                return sitting.endDrill();
+            if (sitting.teaching().isDrilling()) {
+                return sitting.teaching().endDrill();
             }
             if (!sitting.desk().isOpen() && !sitting.course().isOpen()) {
                 throw useless("skip");
             }
             if (sitting.desk().isOpen()) {
-                sitting.leaveQuestion();
+                sitting.teaching().leaveQuestion();
             } else {
                 sitting.course().passCodeBy();
             }
-            return sitting.goOn();
+            return sitting.teaching().goOn();
         }
     };
 

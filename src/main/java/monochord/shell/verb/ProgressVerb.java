@@ -33,7 +33,8 @@ final class ProgressVerb implements Verb {
         Knowledge knowledge = study.knowledge();
         Answer answer = sentence.has("csv")
                 ? new ProgressTable(knowledge, study.now())
-                : new ProgressAnswer(knowledge, study.now(), sitting.opening().nextLesson());
+                : new ProgressAnswer(
+                        knowledge, study.now(), sitting.teaching().opening().nextLesson());
         return study.withNotices(answer);
     }
 }

@@ -22,7 +22,8 @@ final class QuitVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Answer farewell = Saying.of("Until next time.");
-        Answer said = sitting.isDrilling() ? Answers.of(sitting.endDrill(), farewell) : farewell;
+        Answer said =
+                sitting.teaching().isDrilling() ? Answers.of(sitting.teaching().endDrill(), farewell) : farewell;
         sitting.end();
         return new Aside(said);
     }

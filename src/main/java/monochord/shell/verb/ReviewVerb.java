@@ -39,7 +39,7 @@ final class ReviewVerb implements Verb {
         }
         String count = turns.size() == 1 ? "One thing" : turns.size() + " things";
         Answer head = Saying.of(count + " to bring back, weakest first. skip ends it.");
-        return study.withNotices(Answers.of(head, sitting.review(turns, minutes)));
+        return study.withNotices(Answers.of(head, sitting.teaching().review(turns, minutes)));
     }
 
     private static int minutes(String text) {

@@ -65,7 +65,9 @@ class EveryLessonTest {
             Answer page = course.begin(lesson, key, sitting);
             for (int turns = 0; course.isOpen() || sitting.desk().isOpen(); turns++) {
                 assertTrue(turns < MOST_TURNS, "the lesson goes on for ever");
-                page = sitting.desk().isOpen() ? asked(learner) : sitting.goOn();
+                page = sitting.desk().isOpen()
+                        ? asked(learner)
+                        : sitting.teaching().goOn();
                 shown(page);
             }
             return shown(page);
@@ -130,7 +132,7 @@ class EveryLessonTest {
         inEveryKey(lesson, new Learner() {
             @Override
             public Answer meets(Question question, Walk walk) {
-                Answer answer = walk.sitting.answer(question.expected());
+                Answer answer = walk.sitting.teaching().answer(question.expected());
                 assertEquals(Answer.DONE, answer.status(), () -> question + ": " + shown(answer));
                 return answer;
             }
@@ -147,12 +149,12 @@ class EveryLessonTest {
     void whoAnswersWrongAndSkipsGetsThrough(LibraryEntry lesson) {
         inFourKeys(lesson, (question, walk) -> {
             question.mistakes().forEach(mistake -> {
-                Answer answer = walk.sitting.answer(mistake.answer());
+                Answer answer = walk.sitting.teaching().answer(mistake.answer());
                 assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
                 shown(answer);
             });
-            walk.sitting.leaveQuestion();
-            return walk.sitting.goOn();
+            walk.sitting.teaching().leaveQuestion();
+            return walk.sitting.teaching().goOn();
         });
     }
 
@@ -163,12 +165,12 @@ class EveryLessonTest {
             @Override
             public Answer meets(Question question, Walk walk) {
                 for (String nonsense : List.of("??", "\0\33[2J", "x".repeat(500), "{\"a\":1}", "\uD834")) {
-                    Answer answer = walk.sitting.answer(nonsense);
+                    Answer answer = walk.sitting.teaching().answer(nonsense);
                     assertEquals(Answer.UNREADABLE, answer.status(), () -> question + ": " + shown(answer));
                     shown(answer);
                 }
                 assertFalse(walk.sitting.desk().isTried());
-                return walk.sitting.answer(question.expected());
+                return walk.sitting.teaching().answer(question.expected());
             }
 
             @Override
@@ -190,7 +192,7 @@ class EveryLessonTest {
             Verdict why = question.judge(question.expected());
             assertEquals(Grade.RIGHT, why.grade(), () -> question + ": " + why.message());
             assertFalse(question.explain(why).isBlank());
-            return walk.sitting.answer(question.expected());
+            return walk.sitting.teaching().answer(question.expected());
         });
     }
 

@@ -25,7 +25,7 @@ class SittingTest {
 
     private Question ask(String subject) {
         Question question = interval.question(sitting.key(), subject);
-        sitting.ask(interval, question);
+        sitting.teaching().ask(interval, question);
         return question;
     }
 
@@ -36,7 +36,7 @@ class SittingTest {
     private Question firstQuestionOf(String lesson) {
         begin(lesson);
         while (!sitting.desk().isOpen()) {
-            sitting.goOn();
+            sitting.teaching().goOn();
         }
         return sitting.desk().question();
     }
@@ -48,42 +48,44 @@ class SittingTest {
     @Test
     void enterRepeatsAnOpenQuestionUntilItHasBeenTried() {
         Question open = ask("perfect fifth");
-        assertEquals(new AskAnswer(open), sitting.goOn());
-        sitting.answer("??");
-        assertEquals(new AskAnswer(open), sitting.goOn(), "what cannot be read is no try");
-        sitting.answer("F");
-        sitting.goOn();
+        assertEquals(new AskAnswer(open), sitting.teaching().goOn());
+        sitting.teaching().answer("??");
+        assertEquals(new AskAnswer(open), sitting.teaching().goOn(), "what cannot be read is no try");
+        sitting.teaching().answer("F");
+        sitting.teaching().goOn();
         assertNotEquals(open.toString(), sitting.desk().question().toString());
     }
 
     @Test
     void enterAfterARightAnswerAsksTheSameSkillAgain() {
         ask("perfect fifth");
-        assertEquals("Enter for another.", text(sitting.answer("G")).lines().reduce("", (a, b) -> b));
+        assertEquals(
+                "Enter for another.",
+                text(sitting.teaching().answer("G")).lines().reduce("", (a, b) -> b));
         assertFalse(sitting.desk().isOpen());
-        sitting.goOn();
+        sitting.teaching().goOn();
         assertEquals("interval", sitting.desk().question().skillId());
     }
 
     @Test
     void aWrongAnswerLeavesTheQuestionOpen() {
         Question open = ask("perfect fifth");
-        Answer wrong = sitting.answer("A");
+        Answer wrong = sitting.teaching().answer("A");
         assertEquals(Answer.NO, wrong.status());
         assertTrue(text(wrong).endsWith("Try again, or: hint, why, tell. Enter leaves it and goes on."), text(wrong));
         assertEquals(open, sitting.desk().question());
-        assertEquals(Answer.DONE, sitting.answer("g").status());
+        assertEquals(Answer.DONE, sitting.teaching().answer("g").status());
         assertFalse(sitting.desk().wasRightAtOnce());
     }
 
     @Test
     void anAnswerThatCannotBeReadIsNeverTheLastVerdict() {
         ask("perfect fifth");
-        sitting.answer("??");
+        sitting.teaching().answer("??");
         assertNull(sitting.desk().lastVerdict());
-        sitting.answer("A");
+        sitting.teaching().answer("A");
         String verdict = sitting.desk().lastVerdict().message();
-        sitting.answer("??");
+        sitting.teaching().answer("??");
         assertEquals(verdict, sitting.desk().lastVerdict().message());
     }
 
@@ -94,7 +96,7 @@ class SittingTest {
             assertEquals(open.hints().get(i), sitting.desk().hint());
         }
         assertEquals(open.hints().get(2), sitting.desk().hint());
-        sitting.answer("G");
+        sitting.teaching().answer("G");
         assertFalse(sitting.desk().wasRightAtOnce());
     }
 
@@ -102,7 +104,7 @@ class SittingTest {
     void aLessonsQuestionWaitsWhileAnotherIsAskedByName() {
         Question lessons = firstQuestionOf("1.2");
         ask("perfect fifth");
-        Answer right = sitting.answer("G");
+        Answer right = sitting.teaching().answer("G");
         assertTrue(text(right).contains(lessons.prompt().split(" ")[0]), text(right));
         assertEquals(lessons, sitting.desk().question());
     }
@@ -111,8 +113,8 @@ class SittingTest {
     void aQuestionAskedByNameDoesNotCountInTheLesson() {
         Question lessons = firstQuestionOf("1.2");
         ask("perfect fifth");
-        sitting.answer("A");
-        sitting.goOn();
+        sitting.teaching().answer("A");
+        sitting.teaching().goOn();
         assertEquals(lessons, sitting.desk().question(), "left, and back to the lesson");
         String end = "";
         int asked = 0;
@@ -120,8 +122,9 @@ class SittingTest {
             asked += sitting.desk().isOpen() ? 1 : 0;
             end = text(
                     sitting.desk().isOpen()
-                            ? sitting.answer(sitting.desk().question().expected())
-                            : sitting.goOn());
+                            ? sitting.teaching()
+                                    .answer(sitting.desk().question().expected())
+                            : sitting.teaching().goOn());
         }
         assertTrue(asked > 3);
         assertTrue(end.contains(asked + " of " + asked + " answers right at the first try."), end);
@@ -133,12 +136,12 @@ class SittingTest {
         firstQuestionOf("1.1");
         while (course.isOpen()) {
             if (sitting.desk().isOpen()) {
-                sitting.answer(sitting.desk().question().expected());
+                sitting.teaching().answer(sitting.desk().question().expected());
             } else {
-                sitting.goOn();
+                sitting.teaching().goOn();
             }
         }
-        assertTrue(text(sitting.goOn()).startsWith("1.2  Seven letters, each once  in "), "the next lesson");
+        assertTrue(text(sitting.teaching().goOn()).startsWith("1.2  Seven letters, each once  in "), "the next lesson");
     }
 
     @Test
@@ -150,6 +153,6 @@ class SittingTest {
 
     @Test
     void enterBeginsTheFirstLesson() {
-        assertTrue(text(sitting.goOn()).startsWith("1.1  Steps and half steps  in C major"));
+        assertTrue(text(sitting.teaching().goOn()).startsWith("1.1  Steps and half steps  in C major"));
     }
 }
