@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.theory.Key;
+import monochord.theory.NoteNaming;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
@@ -118,7 +119,12 @@ class NotebookTest {
         for (int part = random.nextInt(6); part > 0; part--) {
             parts.add(random.nextBoolean() ? new Notebook.Prose(0, prose(random)) : console(random));
         }
-        Start start = Start.of(Key.parse("Eb"), OptionalLong.of(random.nextInt(9)), new Screen(60, 20), "half-steps");
+        Start start = Start.of(
+                Key.parse("Eb"),
+                OptionalLong.of(random.nextInt(9)),
+                new Screen(60, 20),
+                "half-steps",
+                NoteNaming.GERMAN);
         if (random.nextBoolean()) {
             parts.add(0, new Notebook.Prose(0, "Without a head.\n\n"));
             start = Start.USUAL;
