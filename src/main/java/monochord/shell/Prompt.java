@@ -141,8 +141,9 @@ final class Prompt {
         return Answers.of(answer, Saying.of(StyledText.of("Any key stops it.", Style.QUIET)));
     }
 
-    /** Between the lines: what sounds and what the cell does. */
+    /** Between the lines: what sounds, what is typed again and what the cell does. */
     private void stop() {
+        sitting.outside().stop();
         sitting.stage().ear().stop();
         sitting.cells().stop();
     }

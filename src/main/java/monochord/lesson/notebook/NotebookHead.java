@@ -12,11 +12,12 @@ import monochord.lesson.read.Faults;
 import monochord.lesson.read.Field;
 import monochord.lesson.read.Line;
 import monochord.theory.Key;
+import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
 
 /** Reads the head of a notebook, if it has one. */
 final class NotebookHead {
-    private static final List<String> NAMES = List.of("notebook", "title", "key", "seed", "screen", "lesson");
+    private static final List<String> NAMES = List.of("notebook", "title", "key", "seed", "screen", "lesson", "notes");
     private static final String FENCE = "---";
     private static final int MOST_LINES = 30;
     private static final Pattern SLUG = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*+");
@@ -67,7 +68,8 @@ final class NotebookHead {
                 said("seed", NotebookHead::seed, "write a whole number").orElse(OptionalLong.empty()),
                 said("screen", Screen::parse, "write for example screen: 80x24").orElse(Screen.USUAL),
                 said("lesson", NotebookHead::slug, "write the file name of the lesson without its number and .md")
-                        .orElse(""));
+                        .orElse(""),
+                said("notes", NoteNaming::of, "write english, german or latin").orElse(Start.USUAL.notes()));
     }
 
     private <T> Optional<T> said(String name, Function<String, Optional<T>> reader, String instead) {

@@ -70,6 +70,7 @@ final class Draft implements Drafting {
         try {
             channel.close();
             channel = null;
+            drafts.leaves(file);
             if (saved) {
                 Files.delete(file);
             } else {

@@ -11,8 +11,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongSupplier;
 import monochord.lesson.notebook.Notebook;
 
@@ -31,6 +33,7 @@ public final class Drafts {
 
     private final Path folder;
     private final LongSupplier clock;
+    private final Set<Path> ours = new HashSet<>();
 
     /**
      * @param home the folder for the learner's own things; nothing is made in it before something is noted
@@ -66,6 +69,7 @@ public final class Drafts {
         return Pages.merged(draft);
     }
 
+    /** A file for a draft of this process, which is alive until {@link #leaves} is said of it. */
     Path newFile(boolean foreign) throws IOException {
         Files.createDirectories(folder);
         prune();
@@ -75,7 +79,12 @@ public final class Drafts {
         do {
             file = folder.resolve(OPEN + name + "-" + ++count + (foreign ? FOREIGN : "") + ENDING);
         } while (Files.exists(file));
+        ours.add(file);
         return file;
+    }
+
+    void leaves(Path file) {
+        ours.remove(file);
     }
 
     /** Removes the eldest, so that with the one to come there are as many as are kept. */
@@ -106,7 +115,11 @@ public final class Drafts {
         }
     }
 
-    private static boolean isAlive(Path file) {
+    /** Our own are not looked into: on POSIX systems a process that closes a file anywhere loses its locks on it. */
+    private boolean isAlive(Path file) {
+        if (ours.contains(file)) {
+            return true;
+        }
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
                 FileLock lock = channel.tryLock()) {
             return lock == null;

@@ -1,5 +1,6 @@
 package monochord.shell.journal;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,17 +23,19 @@ import monochord.shell.answer.Look;
  * <p>Without a draft to keep, answers are rendered for the notebook only when it is asked for, or when many have gathered.
  */
 public final class Journal {
-    private static final int MOST_UNRENDERED = 256;
-    private static final int MOST_CHARACTERS = NotebookReader.MOST_BYTES / 4;
+    private static final int MOST_UNRENDERED = 8;
+    /** Leaves room for what is not rendered yet. */
+    private static final int MOST_BYTES = NotebookReader.MOST_BYTES / 2;
 
     private final Supplier<Start> circumstances;
+    private final Supplier<Look> page;
     private final List<Entry> entries = new ArrayList<>();
     private Notebook before;
     private Start start;
     private Drafting drafts = Drafting.none();
     private Own own = Own.NONE;
     private int rendered;
-    private int characters;
+    private int bytes;
     private int typed;
     private int notes;
     private boolean saved = true;
@@ -43,18 +46,19 @@ public final class Journal {
     private static final class Entry {
         final String words;
         private Exchange exchange;
+        private final Look look;
         private Answer pending;
 
-        Entry(String words, Exchange exchange, Answer pending) {
+        Entry(String words, Exchange exchange, Answer pending, Look look) {
             this.words = words;
             this.exchange = exchange;
             this.pending = pending;
+            this.look = look;
         }
 
         Optional<Exchange> exchange() {
             if (pending != null) {
-                exchange = exchange.answered(
-                        SafeText.clean(pending.text(Look.ofPipe()).plain()));
+                exchange = exchange.answered(SafeText.clean(pending.text(look).plain()));
                 pending = null;
             }
             return Optional.ofNullable(exchange);
@@ -66,9 +70,13 @@ public final class Journal {
         static final Own NONE = new Own(null, "");
     }
 
-    /** @param circumstances how the sitting began; asked once, when the first thing is noted */
-    public Journal(Supplier<Start> circumstances) {
+    /**
+     * @param circumstances how the sitting began; asked once, when the first thing is noted
+     * @param page how answers look in it, asked for each
+     */
+    public Journal(Supplier<Start> circumstances, Supplier<Look> page) {
         this.circumstances = circumstances;
+        this.page = page;
     }
 
     /** Keeps a draft of all that is noted from now on. */
@@ -87,9 +95,9 @@ public final class Journal {
             return kept.isEmpty() ? Optional.empty() : sayFull();
         }
         Exchange exchange = Exchange.of(SafeText.clean(line), "");
-        characters += line.length();
+        bytes += size(exchange.text());
         typed++;
-        return add(new Entry(null, exchange, kept.get()));
+        return add(new Entry(null, exchange, kept.get(), page.get()));
     }
 
     /**
@@ -103,13 +111,17 @@ public final class Journal {
         }
         String clean = Guard.withoutHtml(SafeText.oneLine(markdown).strip());
         boolean fence = clean.startsWith("```") || clean.startsWith("~~~");
-        characters += clean.length();
+        bytes += size(clean);
         notes++;
-        return add(new Entry((fence ? "\\" : "") + clean, null, null));
+        return add(new Entry((fence ? "\\" : "") + clean, null, null, null));
+    }
+
+    private static int size(String text) {
+        return text.getBytes(StandardCharsets.UTF_8).length;
     }
 
     private boolean isFull() {
-        return typed >= NotebookReader.MOST_TYPED || characters >= MOST_CHARACTERS;
+        return typed >= NotebookReader.MOST_TYPED || bytes >= MOST_BYTES;
     }
 
     private Optional<String> sayFull() {
@@ -136,8 +148,7 @@ public final class Journal {
 
     private void renderAll() {
         for (Entry entry : entries.subList(rendered, entries.size())) {
-            entry.exchange()
-                    .ifPresent(exchange -> characters += exchange.answer().length());
+            entry.exchange().ifPresent(exchange -> bytes += size(exchange.answer()));
         }
         rendered = entries.size();
     }
@@ -190,7 +201,7 @@ public final class Journal {
         start = opened.start();
         own = new Own(file, digest);
         rendered = 0;
-        characters = opened.toString().length();
+        bytes = size(opened.toString());
         typed = opened.exchanges().size();
         notes = 0;
         saved = true;

@@ -68,7 +68,7 @@ public record Publication(WebPage page, int recordings, int leftOut) {
             return new Section.Exchange(written.typed(), StyledText.of(written.answer()), List.of(), Optional.empty());
         }
         Answer answer = turn.answer().noted().orElse(turn.answer());
-        Look look = Look.ofPipe().inWidth(WIDE).withPicturesApart();
+        Look look = Look.ofPipe().naming(turn.naming()).inWidth(WIDE).withPicturesApart();
         Optional<Sound> sound = turn.heard().isEmpty()
                 ? Optional.empty()
                 : recordings.of(turn.heard().get(), name(written));

@@ -21,11 +21,13 @@ import monochord.shell.answer.ProseAnswer;
  * @param lines how many lines the screen shows at once
  * @param foreign what of somebody else's Java was not run, perhaps nothing
  * @param howToTrust what to type to have it run
+ * @param called what is to be said of the names of notes, perhaps nothing
  */
-public record OpenAnswer(String path, Replayed replayed, int lines, List<String> foreign, String howToTrust)
+public record OpenAnswer(
+        String path, Replayed replayed, int lines, List<String> foreign, String howToTrust, String called)
         implements Answer {
     private static final int AROUND = 8;
-    private static final int MOST_FOREIGN = 8;
+    private static final int MOST_FOREIGN = 16;
     private static final int LONGEST_FOREIGN = 200;
 
     @Override
@@ -43,7 +45,7 @@ public record OpenAnswer(String path, Replayed replayed, int lines, List<String>
         if (!replayed.differences().isEmpty()) {
             text.line(replayed.differences().size() + " of them are answered otherwise now; replay tells which.");
         }
-        text.line("What you type goes on from here.", Style.QUIET);
+        text.line("What you type goes on from here." + called, Style.QUIET);
         return text.build().in(look.signs()).wrapped(look.width());
     }
 
@@ -56,11 +58,11 @@ public record OpenAnswer(String path, Replayed replayed, int lines, List<String>
             return;
         }
         text.line("It is not ours, and holds Java that was not run:");
-        for (String code : foreign.subList(0, Math.min(MOST_FOREIGN, foreign.size()))) {
-            code.lines().limit(MOST_FOREIGN).forEach(line -> text.line("  " + cut(line), Style.TYPED));
-        }
-        if (foreign.size() > MOST_FOREIGN) {
-            text.line("  … and " + (foreign.size() - MOST_FOREIGN) + " more.");
+        List<String> code = foreign.stream().flatMap(String::lines).toList();
+        code.stream().limit(MOST_FOREIGN).forEach(line -> text.line("  " + cut(line), Style.TYPED));
+        int more = code.size() - MOST_FOREIGN;
+        if (more > 0) {
+            text.line("  … and " + counted(more).replace(" ", " more ") + ": look at the file before you say yes.");
         }
         text.line(howToTrust);
     }

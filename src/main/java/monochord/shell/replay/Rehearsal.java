@@ -1,6 +1,7 @@
 package monochord.shell.replay;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,10 +19,10 @@ import monochord.shell.sitting.Chance;
 import monochord.shell.sitting.Ear;
 import monochord.shell.sitting.Keeper;
 import monochord.shell.sitting.Outside;
-import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Settings;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
+import monochord.theory.NoteNaming;
 
 /**
  * A sitting in which everything but the lines is settled beforehand: chance, clock, screen, an empty record, no settings, no
@@ -48,12 +49,13 @@ public final class Rehearsal implements AutoCloseable {
         sitting = new Sitting(
                 ear(), chance, folder, outside.course().afresh(), clock, keeper(start.lesson()), Settings.inMemory());
         Outside around = outside.outside();
-        sitting.outside()
-                .closeOff(around.seal().map(seal -> seal.within(folder)).orElseGet(() -> Seal.around(folder)));
+        sitting.outside().closeOff(around.newSeal(folder));
+        sitting.outside().take(around.trust().unmoved());
         sitting.outside().take(around.conversation());
         sitting.cells().take(trusted ? outside.cells().newCell() : withheld);
         this.trusted = trusted;
         sitting.settle(start.key());
+        sitting.takeSeat(start.notes());
         sitting.study().begin();
         sitting.faces(
                 Look.ofPipe().inWidth(start.screen().columns()), start.screen().lines());
@@ -106,8 +108,15 @@ public final class Rehearsal implements AutoCloseable {
         return withheld.count();
     }
 
-    /** What is answered to a line, or to the lines of something longer. */
-    Answer type(String text) {
+    /**
+     * What is answered to a line, or to the lines of something longer.
+     *
+     * @throws InterruptedIOException if somebody has had enough
+     */
+    Answer type(String text) throws InterruptedIOException {
+        if (sitting.outside().seal().orElseThrow().isStopped()) {
+            throw new InterruptedIOException("Stopped; what was typed again changes nothing.");
+        }
         heard = null;
         if (sitting.hasEnded()) {
             return Saying.of("The sitting has ended before this line.");
@@ -118,6 +127,11 @@ public final class Rehearsal implements AutoCloseable {
         Answer answer = sitting.outside().conversation().read(text, sitting);
         sitting.journal().note(text, answer);
         return answer;
+    }
+
+    /** By what names notes go now. */
+    NoteNaming naming() {
+        return sitting.naming();
     }
 
     /** What the last line made heard. */

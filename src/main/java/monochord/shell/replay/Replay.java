@@ -26,7 +26,7 @@ public final class Replay {
     /**
      * @param outside whose lessons and whose understanding of lines these are; nothing of it changes
      * @param trusted whether Java in it runs
-     * @throws IOException if no folder can be made to keep it apart
+     * @throws IOException if no folder can be made to keep it apart, or if it is stopped
      */
     public static Replayed of(Notebook notebook, Sitting outside, boolean trusted) throws IOException {
         try (Rehearsal rehearsal = new Rehearsal(notebook.start(), outside, NO_TIME, trusted)) {
@@ -48,7 +48,7 @@ public final class Replay {
         }
     }
 
-    private Replayed replayed() {
+    private Replayed replayed() throws IOException {
         List<Turn> turns = new ArrayList<>();
         for (Exchange exchange : notebook.exchanges()) {
             turns.add(turn(exchange));
@@ -56,12 +56,19 @@ public final class Replay {
         return new Replayed(notebook, turns);
     }
 
-    private Turn turn(Exchange exchange) {
+    private Turn turn(Exchange exchange) throws IOException {
         int before = rehearsal.withheld();
         Answer answer = exchange.isOpening() ? rehearsal.greeting() : rehearsal.type(exchange.text());
-        String text = answer.noted().orElse(answer).text(Look.ofPipe()).plain();
+        Look look = Look.ofPipe().naming(rehearsal.naming());
+        String text = answer.noted().orElse(answer).text(look).plain();
         boolean skipped =
                 rehearsal.withheld() > before || before > 0 && exchange.text().indexOf('$') >= 0;
-        return new Turn(exchange, answer, Exchange.settled(SafeText.clean(text)), rehearsal.heard(), skipped);
+        return new Turn(
+                exchange,
+                answer,
+                Exchange.settled(SafeText.clean(text)),
+                rehearsal.naming(),
+                rehearsal.heard(),
+                skipped);
     }
 }

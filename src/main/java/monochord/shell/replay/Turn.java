@@ -4,6 +4,7 @@ import java.util.Optional;
 import monochord.lesson.notebook.Exchange;
 import monochord.shell.answer.Answer;
 import monochord.sound.Performance;
+import monochord.theory.NoteNaming;
 
 /**
  * One exchange of a notebook, typed again.
@@ -11,10 +12,17 @@ import monochord.sound.Performance;
  * @param written as the notebook has it
  * @param answer what is answered now
  * @param text that answer as a notebook holds it
+ * @param naming by what names notes go in it
  * @param heard what sounded, if something did
  * @param isSkipped whether it is code of somebody's that nobody has said yes to, and was not run
  */
-public record Turn(Exchange written, Answer answer, String text, Optional<Performance> heard, boolean isSkipped) {
+public record Turn(
+        Exchange written,
+        Answer answer,
+        String text,
+        NoteNaming naming,
+        Optional<Performance> heard,
+        boolean isSkipped) {
     public boolean differs() {
         return !isSkipped && !text.equals(Exchange.settled(written.answer()));
     }

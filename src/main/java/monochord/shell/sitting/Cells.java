@@ -30,6 +30,7 @@ public final class Cells {
     private final Sitting sitting;
     private Supplier<Cell> source = Cell::none;
     private Cell cell = Cell.none();
+    private volatile Cell another = Cell.none();
     private boolean gathering;
     private boolean preparing;
     private boolean ran;
@@ -48,7 +49,8 @@ public final class Cells {
 
     /** A new one, which whoever asks for it has to close. */
     public Cell newCell() {
-        return source.get();
+        another = source.get();
+        return another;
     }
 
     /** Runs Java there from now on; the cell before is closed. */
@@ -210,9 +212,10 @@ public final class Cells {
         return new Cell.Completions(Math.max(0, whole.from() - before), whole.texts());
     }
 
-    /** Stops what runs; from another thread. */
+    /** Stops what runs, here and in the last cell that somebody asked for; from another thread. */
     public void stop() {
         cell.stop();
+        another.stop();
     }
 
     /** Ends what there is of it outside this JVM. */

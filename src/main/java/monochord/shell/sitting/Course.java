@@ -41,7 +41,7 @@ public final class Course {
 
     /** Nothing of it taken yet, with the same library. */
     public Course afresh() {
-        Course fresh = new Course(folder);
+        Course fresh = new Course(folder, own);
         fresh.library = library;
         return fresh;
     }

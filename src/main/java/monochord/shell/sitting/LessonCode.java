@@ -51,7 +51,11 @@ final class LessonCode {
                 .orElse("");
     }
 
+    /** In a sitting that is closed off a yes is written, and nobody's. */
     private Answer consented(String text, Sitting sitting) {
+        if (sitting.outside().seal().isPresent()) {
+            return Saying.failed("A lesson's Java that is not ours is not run in a replay.");
+        }
         Answer ran = sitting.cells().run(text);
         try {
             sitting.outside().trust().trust(digest(), file.toString());

@@ -13,6 +13,7 @@ import monochord.theory.Unreadable;
 public final class Outside {
     private final Path folder;
     private Seal seal;
+    private volatile Seal inner;
     private Trust trust = Trust.none();
     private Drafts drafts;
     private Conversation conversation;
@@ -48,6 +49,20 @@ public final class Outside {
     /** What closes the sitting off, if anything does. */
     public Optional<Seal> seal() {
         return Optional.ofNullable(seal);
+    }
+
+    /** A seal for what is typed again closed off from here. */
+    public Seal newSeal(Path empty) {
+        inner = seal == null ? Seal.around(empty) : seal.within(empty);
+        return inner;
+    }
+
+    /** Breaks off what is being typed again closed off from here; from another thread. */
+    public void stop() {
+        Seal broken = inner;
+        if (broken != null) {
+            broken.stop();
+        }
     }
 
     public Trust trust() {

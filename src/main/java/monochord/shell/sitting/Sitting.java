@@ -52,12 +52,13 @@ public final class Sitting {
         this.outside = new Outside(folder);
         this.teaching = new Teaching(this, course, clock);
         this.study = new Study(keeper, clock);
-        this.journal = new Journal(this::start);
+        this.journal = new Journal(this::start, () -> Look.ofPipe().naming(naming));
     }
 
     private Start start() {
         int rows = screenLines == Integer.MAX_VALUE ? 0 : screenLines;
-        return Start.of(Start.USUAL.key(), seeds.beginning(), new Screen(look.width(), rows), teaching.openedWith());
+        return Start.of(
+                Start.USUAL.key(), seeds.beginning(), new Screen(look.width(), rows), teaching.openedWith(), naming);
     }
 
     /** What is noted of this sitting. */
@@ -70,9 +71,10 @@ public final class Sitting {
         return outside;
     }
 
-    /** Goes on where another sitting stands: its key, its question, its lesson, its chance. */
+    /** Goes on where another sitting stands: its key, its question, its lesson, its chance, its names for notes. */
     public void goOnFrom(Sitting other) {
         key = other.key;
+        naming = other.naming;
         seeds = other.seeds;
         teaching.goOnFrom(other.teaching);
         cells.take(other.cells.handOver());
@@ -116,6 +118,11 @@ public final class Sitting {
     /** From now on a person sits here: notes go by the names the learner has settled on. A script's are English. */
     public void takeSeat() {
         naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
+    }
+
+    /** From now on notes go by these names here. */
+    public void takeSeat(NoteNaming names) {
+        naming = names;
     }
 
     /** Settles by what names notes go, for this sitting in any case; goes on with what asked for it. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Aside;
 import monochord.shell.answer.KeyboardsAnswer;
 import monochord.shell.answer.Saying;
 import monochord.shell.keyboard.Seat;
@@ -43,8 +44,16 @@ final class KeysVerb implements Verb {
         return List.of(OFF);
     }
 
+    /** What is plugged in hangs on the day, and is no part of a notebook. */
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        return new Aside(keyboards(sentence, sitting));
+    }
+
+    private Answer keyboards(Sentence sentence, Sitting sitting) {
+        if (sitting.outside().seal().isPresent()) {
+            return new KeyboardsAnswer(List.of(), "", NONE);
+        }
         String wish = sentence.body().text().strip();
         if (wish.equalsIgnoreCase(OFF)) {
             return off();

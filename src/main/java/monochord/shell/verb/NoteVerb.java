@@ -1,6 +1,7 @@
 package monochord.shell.verb;
 
 import java.util.Optional;
+import monochord.lesson.read.Guard;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Aside;
 import monochord.shell.sitting.Sitting;
@@ -29,11 +30,16 @@ final class NoteVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         String words = sentence.whole().strip();
-        if (words.isEmpty() || words.length() > LONGEST) {
+        if (words.isEmpty() || written(words) > LONGEST) {
             String why = words.isEmpty() ? "say it behind the verb" : "it has more than " + LONGEST + " characters";
             throw Unreadable.because(words, 0, "a note", why, "note Try this in the last chorus.");
         }
         Optional<String> told = sitting.journal().words(words);
         return Aside.of(told.orElse("Noted."));
+    }
+
+    /** In the notebook HTML is longer than here. */
+    private static int written(String words) {
+        return Guard.withoutHtml(words).length();
     }
 }

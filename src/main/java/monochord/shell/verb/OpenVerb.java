@@ -18,6 +18,7 @@ import monochord.shell.replay.Replay;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
+import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
 
 /** Opens a notebook, brings the sitting to where it ends, and goes on writing behind it. */
@@ -95,6 +96,7 @@ final class OpenVerb implements Verb {
             }
             boolean trusted = opened.isTrusted(sitting);
             Notebook notebook = opened.notebook();
+            NoteNaming before = sitting.naming();
             Replayed replayed = Replay.into(sitting, notebook, trusted);
             List<String> foreign = replayed.skipped().stream()
                     .map(turn -> turn.written().text())
@@ -104,10 +106,19 @@ final class OpenVerb implements Verb {
                 Files.deleteIfExists(opened.file);
             }
             return new Aside(new OpenAnswer(
-                    opened.name, replayed, sitting.screenLines(), foreign, ask(opened, foreign, sitting)));
+                    opened.name,
+                    replayed,
+                    sitting.screenLines(),
+                    foreign,
+                    ask(opened, foreign, sitting),
+                    called(before, sitting.naming())));
         } catch (IOException failed) {
             return new Aside(Saying.failed(failed.getMessage()));
         }
+    }
+
+    private static String called(NoteNaming before, NoteNaming now) {
+        return before == now ? "" : " Notes go by " + now + " names in it; notes " + before + " changes that.";
     }
 
     /** Asks the person, or says what a script has to say. */
