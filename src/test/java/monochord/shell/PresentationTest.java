@@ -93,7 +93,7 @@ class PresentationTest {
     @Test
     void theQuestionItselfGoesIntoAnotherKey() {
         String fixed = LESSON.replace("keys: same", "keys: D");
-        String said = roomWith(fixed, "present 1.1 in D", "", "in A", "F A C", "A# D F", "");
+        String said = roomWith(fixed, "present 1.1 in D", "", "", "in A", "F A C", "A# D F", "");
         assertTrue(said.contains("Which chord is ♭VI in A major"), said);
         assertTrue(said.contains("F A C:\n\nYes: F, which is F A C."), said);
         assertTrue(said.indexOf("A# D F:") > said.indexOf("F A C:"), said);
