@@ -140,13 +140,14 @@ class ForeignJavaTest {
     @Test
     void aPersonIsAsked() throws IOException {
         Path home = desk.home();
+        String unpackaged = "new Formatter(\"" + marker + "\");"; // the typist takes java. for a fault of ours
         String many = "\nint a = 1;".repeat(20);
         Files.writeString(
                 home.resolve("odd.md"),
-                NotebookDesk.notebook(planted(), "class A {" + many.replace("\n", "\n▹ ") + "\n▹ }"));
+                NotebookDesk.notebook(unpackaged, "class A {" + many.replace("\n", "\n▹ ") + "\n▹ }"));
         try (Typist typist = new Typist(80, 40, home)) {
             String asked = typist.types("open odd.md");
-            assertTrue(asked.contains("createNewFile();"), asked);
+            assertTrue(asked.contains("new Formatter("), asked);
             assertTrue(asked.contains("… and 7 more lines: look at the file before you say yes."), asked);
             assertTrue(asked.contains("Type yes to trust this file, as it is, and run it."), asked);
             typist.types("show C");
