@@ -40,7 +40,8 @@ public final class WholeFile {
             throw new IOException(file + ": is a folder, not a file");
         }
         if (!Files.isDirectory(place.getParent())) {
-            throw new IOException(file + ": there is no folder " + place.getParent());
+            throw new IOException(
+                    file + ": there is no folder " + (file.getParent() == null ? place : file).getParent());
         }
     }
 

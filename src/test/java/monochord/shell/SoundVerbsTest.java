@@ -235,8 +235,7 @@ class SoundVerbsTest {
         Run run = outside("").run("bank", "song.sf2");
         assertEquals(3, run.status());
         assertEquals(
-                folder.resolve("song.sf2")
-                        + ": is neither a SoundFont nor a DLS bank. Sounds come from Java's own bank as " + "before.",
+                "song.sf2: is neither a SoundFont nor a DLS bank. Sounds come from Java's own bank as before.",
                 run.err().strip().replaceAll("\\s+", " "));
         assertEquals("Sounds come from Java's own bank.\n", once("bank").out());
         assertEquals("Sounds come from Java's own bank.\n", once("bank own").out());

@@ -115,8 +115,10 @@ public record OpenAnswer(
 
     private static StyledText shown(Exchange exchange) {
         StyledText.Builder text = StyledText.builder();
+        String mark = exchange.isOpening() ? "$ " : "▸ ";
         for (String typed : exchange.typed()) {
-            text.line(StyledLine.of((exchange.isOpening() ? "$ " : "▸ ") + typed, Style.TYPED));
+            text.line(StyledLine.of(mark + typed, Style.TYPED));
+            mark = "▹ ";
         }
         if (!exchange.answer().isEmpty()) {
             text.lines(StyledText.of(exchange.answer()));

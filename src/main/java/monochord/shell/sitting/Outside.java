@@ -41,6 +41,14 @@ public final class Outside {
         }
     }
 
+    /** What is said of files here, with their names as they were typed, wherever the folder is. */
+    public String named(String message) {
+        Path here = seal == null ? folder : seal.folder();
+        return here.toString().isEmpty()
+                ? message
+                : message.replace(here + here.getFileSystem().getSeparator(), "");
+    }
+
     /** Closes the sitting off. */
     public void closeOff(Seal newSeal) {
         seal = newSeal;

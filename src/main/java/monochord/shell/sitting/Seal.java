@@ -67,6 +67,10 @@ public final class Seal {
         return file;
     }
 
+    Path folder() {
+        return folder;
+    }
+
     /** Whether any step of the way there is a link; none is made in a sitting, so one comes from somewhere else. */
     private boolean leadsOut(Path file) {
         for (Path step = file; !step.equals(folder); step = step.getParent()) {

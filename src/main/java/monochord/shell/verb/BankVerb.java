@@ -41,7 +41,7 @@ final class BankVerb implements Verb {
         try {
             return settle(Optional.of(Bank.read(file)), stage);
         } catch (IOException refused) {
-            return Saying.failed(SafeText.oneLine(refused.getMessage()) + ". Sounds come from "
+            return Saying.failed(SafeText.oneLine(sitting.outside().named(refused.getMessage())) + ". Sounds come from "
                     + name(stage.directions().bank()) + " as before.");
         }
     }

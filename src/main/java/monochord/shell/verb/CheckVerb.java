@@ -56,7 +56,8 @@ final class CheckVerb implements Verb {
     }
 
     private static Checked checked(String name, Path file, boolean trust, Sitting sitting) {
-        Reading reading = sitting.course().library().checkBeside(file);
+        Reading found = sitting.course().library().checkBeside(file);
+        Reading reading = new Reading(found.lesson(), NotebookFiles.named(found.faults(), sitting));
         List<Part.Code> code = Tried.code(reading);
         if (code.isEmpty() || Tried.mayRun(file, trust, sitting)) {
             return new Checked(name, Tried.faults(name, reading, sitting), Files.isReadable(file));

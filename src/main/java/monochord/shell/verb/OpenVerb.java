@@ -56,12 +56,12 @@ final class OpenVerb implements Verb {
         NotebookReading reading = NotebookReader.read(file);
         return reading.isSound()
                 ? open(new Opened(name, file, reading, false), sentence.has(TRUST), sitting)
-                : faults(name, file, reading);
+                : faults(name, file, reading, sitting);
     }
 
-    private static Answer faults(String name, Path file, NotebookReading reading) {
-        return new Aside(
-                new CheckAnswer(List.of(new CheckAnswer.Checked(name, reading.faults(), Files.isReadable(file)))));
+    private static Answer faults(String name, Path file, NotebookReading reading, Sitting sitting) {
+        return new Aside(new CheckAnswer(List.of(new CheckAnswer.Checked(
+                name, NotebookFiles.named(reading.faults(), sitting), Files.isReadable(file)))));
     }
 
     /** A notebook that can be opened, and whether it is a draft of ours. */
@@ -86,7 +86,7 @@ final class OpenVerb implements Verb {
         NotebookReading reading = NotebookReader.read(file.get());
         return reading.notebook().isPresent()
                 ? open(new Opened(DRAFT, file.get(), reading, true), trust, sitting)
-                : faults(DRAFT, file.get(), reading);
+                : faults(DRAFT, file.get(), reading, sitting);
     }
 
     private static Answer open(Opened opened, boolean trust, Sitting sitting) {
@@ -113,7 +113,7 @@ final class OpenVerb implements Verb {
                     ask(opened, foreign, sitting),
                     called(before, sitting.naming())));
         } catch (IOException failed) {
-            return new Aside(Saying.failed(failed.getMessage()));
+            return new Aside(Saying.failed(sitting.outside().named(failed.getMessage())));
         }
     }
 

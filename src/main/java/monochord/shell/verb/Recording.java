@@ -53,7 +53,7 @@ final class Recording {
                 written.add(sentence.option(MIDI).orElseThrow().text());
             }
         } catch (IOException failed) {
-            return Optional.of(Saying.failed(failed.getMessage()));
+            return Optional.of(Saying.failed(sitting.outside().named(failed.getMessage())));
         }
         return Optional.of(Saying.of(StyledText.of("Written: " + String.join(", ", written))));
     }

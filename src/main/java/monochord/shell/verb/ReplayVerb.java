@@ -58,7 +58,7 @@ final class ReplayVerb implements Verb {
     private static Played replay(String name, Path file, Sentence sentence, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(file);
         if (!reading.isSound()) {
-            return new Played(name, reading.faults(), null, false, "");
+            return new Played(name, NotebookFiles.named(reading.faults(), sitting), null, false, "");
         }
         boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
         boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());
@@ -67,7 +67,7 @@ final class ReplayVerb implements Verb {
             boolean accept = sentence.has(ACCEPT) && !replayed.differences().isEmpty();
             return accept ? accepted(name, file, replayed) : new Played(name, List.of(), replayed, false, "");
         } catch (IOException failed) {
-            return new Played(name, List.of(), null, false, failed.getMessage());
+            return new Played(name, List.of(), null, false, sitting.outside().named(failed.getMessage()));
         }
     }
 

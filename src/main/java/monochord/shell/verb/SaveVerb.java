@@ -69,7 +69,7 @@ final class SaveVerb implements Verb {
             WholeFile.write(file, part -> Files.writeString(part, content));
             trust(notebook, content, shown, sitting);
         } catch (IOException failed) {
-            return new Aside(Saying.failed(failed.getMessage()));
+            return new Aside(Saying.failed(sitting.outside().named(failed.getMessage())));
         }
         sitting.journal().saved(file, content);
         return new Aside(

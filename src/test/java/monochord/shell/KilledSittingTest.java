@@ -1,0 +1,150 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import monochord.lesson.notebook.NotebookReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sitting at the prompt is killed, without a chance to tidy up, and is brought back. */
+@Timeout(120)
+class KilledSittingTest {
+    private static final String OFFER = "A sitting was broken off; open draft brings it back.";
+
+    @TempDir
+    private Path home;
+
+    /** Another program: somebody at a prompt, until it is killed. */
+    public static final class Somebody {
+        private Somebody() {}
+
+        public static void main(String[] arguments) throws IOException, InterruptedException {
+            try (Typist typist = new Typist(80, 24, Path.of(arguments[0]))) {
+                for (String line : List.of(arguments).subList(1, arguments.length)) {
+                    typist.types(line);
+                }
+                typist.press("half a l");
+                System.out.println("typed");
+                Thread.sleep(60_000);
+            }
+        }
+    }
+
+    private Process somebody(String... lines) throws IOException {
+        List<String> command = Stream.concat(
+                        Stream.of(
+                                Path.of(System.getProperty("java.home"), "bin", "java")
+                                        .toString(),
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                Somebody.class.getName(),
+                                home.toString()),
+                        Stream.of(lines))
+                .toList();
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        assertEquals("typed", new BufferedReader(process.inputReader()).readLine());
+        return process;
+    }
+
+    private static void kill(Process process) throws InterruptedException {
+        process.destroyForcibly();
+        assertTrue(process.waitFor(10, TimeUnit.SECONDS));
+    }
+
+    private List<Path> drafts() throws IOException {
+        try (Stream<Path> files = Files.list(home.resolve("drafts"))) {
+            return files.sorted().toList();
+        }
+    }
+
+    @Test
+    void whatWasTypedComesBackWithKeyQuestionAndJava() throws Exception {
+        kill(somebody("key Eb", "note The *last* chorus.", "var a = 40 + 2;", "ask borrowed-chord of bVI in A"));
+
+        try (Typist typist = new Typist(80, 50, home)) {
+            assertTrue(typist.greeting().endsWith(OFFER), typist.greeting());
+            String back = typist.types("open draft");
+            assertTrue(back.contains("The last chorus.") && back.contains("What you type goes on from here."), back);
+            assertFalse(back.contains("not ours"), back);
+            assertTrue(typist.types("F A C").startsWith("Yes: F, which is F A C."));
+            assertTrue(typist.types("show IV").contains("A♭ C E♭"));
+            assertTrue(typist.types("a + 1").contains("43"));
+            assertEquals(1, drafts().size());
+            typist.types("save evening");
+        }
+        Path saved = home.resolve("evening.md");
+        assertEquals(List.of(), NotebookReader.read(saved).faults());
+        assertEquals(
+                6,
+                NotebookReader.read(saved).notebook().orElseThrow().exchanges().size());
+        Run run = new Run.Outside().inFolder(home).atHome(home).run("replay", "evening.md");
+        assertEquals("evening.md: holds, 6 lines.\n", run.result(0));
+    }
+
+    /** What is found broken off is offered again until somebody brings it back or it grows old. */
+    @Test
+    void whoDoesNotWantItBackIsNotMadeTo() throws Exception {
+        kill(somebody("show C"));
+        try (Typist typist = new Typist(80, 24, home)) {
+            assertTrue(typist.greeting().endsWith(OFFER), typist.greeting());
+            typist.types("show D");
+            typist.press("quit" + Typist.ENTER);
+            typist.seesItEnd();
+            typist.sitting().leave();
+        }
+        try (Typist typist = new Typist(80, 24, home)) {
+            assertTrue(typist.greeting().endsWith(OFFER), typist.greeting());
+            assertTrue(typist.types("open draft").contains("▸ show C"));
+            String left = typist.types("open draft");
+            assertTrue(left.contains("▸ show D"), left);
+        }
+    }
+
+    @Test
+    void aSecondPromptLeavesTheFirstAlone() throws Exception {
+        Process first = somebody("show C");
+        try (Typist second = new Typist(80, 24, home)) {
+            assertFalse(second.greeting().contains(OFFER), second.greeting());
+            second.types("show D");
+            assertEquals("There is no draft that was not saved.", second.types("open draft"));
+            assertEquals(2, drafts().size());
+        }
+        try (Typist third = new Typist(80, 24, home)) {
+            assertFalse(third.greeting().contains(OFFER), third.greeting());
+        }
+        kill(first);
+    }
+
+    /** Cut where a kill may cut it: anywhere, in the middle of a character too. */
+    @Test
+    void aDraftThatWasCutAnywhereComesBack() throws Exception {
+        kill(somebody("show bVI", "note Ab♭.", "4 1 5 b6"));
+        byte[] whole = Files.readAllBytes(drafts().get(0));
+        Path other = drafts().get(0);
+        for (int cut = 1; cut < whole.length; cut += 97) {
+            byte[] part = java.util.Arrays.copyOf(whole, cut);
+            for (Path file : drafts()) {
+                Files.delete(file);
+            }
+            Files.write(other, part);
+            Run run = new Run.Outside()
+                    .atHome(home)
+                    .typing("open draft\nshow C\n")
+                    .run();
+            assertTrue(run.out().contains("What you type goes on from here."), cut + ": " + run.out() + run.err());
+            assertTrue(run.out().contains("C  C E G"), run.out());
+        }
+    }
+}
