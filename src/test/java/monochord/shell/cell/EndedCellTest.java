@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import monochord.shell.sitting.Outcome;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,7 +21,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Cells that end their JVM: it is built anew, and what went well before is there again. */
 @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class EndedCellTest {
+    private static final Bench BENCH = new Bench();
     private static final String ANEW = " It begins anew; the one cell that went well before has been run again.";
+
+    @AfterAll
+    static void close() {
+        BENCH.close();
+    }
 
     /**
      * Guards: patience that ends in {@code Running.watch}, for the one that catches everything; {@code
@@ -30,18 +38,22 @@ class EndedCellTest {
     @CsvSource(delimiter = '|', textBlock = """
             while (true) { try { Thread.sleep(1000); } catch (Throwable t) { } } | This cell would not stop, so its Java was ended.
             System.exit(0) | This cell told Java to end. It did; the line goes on.
-            var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); | This cell used up all its memory (256 MB), and its Java has ended.
+            { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
             for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
             Runtime.getRuntime().halt(7) | The cell's Java has ended, and nobody knows why.
             """)
     void anEndedJvmIsBuiltAnew(String text, String told) {
-        try (Bench bench = new Bench()) {
-            assertTrue(bench.says("var verse = progression(\"F C G Ab\")").startsWith("In C major F C G A♭"));
-            ProcessHandle before = bench.process();
-            assertEquals(told + ANEW, bench.saysWithin(Duration.ofSeconds(1), text));
-            assertFalse(before.isAlive());
-            assertEquals("4", bench.says("verse.chords().size()"));
-        }
+        assertTrue(BENCH.says("var verse = progression(\"F C G Ab\")").startsWith("In C major F C G A♭"));
+        ProcessHandle before = BENCH.process();
+        String said = BENCH.saysWithin(Duration.ofSeconds(1), text);
+        assertEquals(told + " It begins anew; the cells that went well before have been run again.", counted(said));
+        assertFalse(before.isAlive());
+        assertEquals("4", BENCH.says("verse.chords().size()"));
+    }
+
+    private static String counted(String said) {
+        return said.replace("one cell that went well before has", "cells that went well before have")
+                .replaceFirst("the \\d+ cells", "the cells");
     }
 
     /** Guard: {@code still} in {@code Scene} and {@code Workshop}. */
@@ -54,7 +66,7 @@ class EndedCellTest {
             assertEquals("This cell told Java to end. It did; the line goes on." + ANEW, Bench.said(exit));
             assertEquals(List.of(), exit.plays());
             assertNull(exit.shown());
-            assertEquals("n = 5", bench.says("n"));
+            assertEquals("5", bench.says("n"));
         }
     }
 
@@ -73,7 +85,7 @@ class EndedCellTest {
                     "This cell told Java to end. It did; the line goes on." + ANEW
                             + " Left out, for it did not go well this time: 1.",
                     bench.says("System.exit(0)"));
-            assertEquals("n = 5", bench.says("n"));
+            assertEquals("5", bench.says("n"));
         }
     }
 
@@ -83,9 +95,7 @@ class EndedCellTest {
         Path precious = Files.writeString(outside.resolve("precious"), "tune");
         Path folder;
         try (Bench bench = new Bench()) {
-            assertEquals(
-                    "\"a/b\"",
-                    bench.says("java.nio.file.Files.createDirectories(java.nio.file.Path.of(\"a/b\")).toString()"));
+            assertEquals("true", bench.says("new java.io.File(\"a/b\").getAbsoluteFile().mkdirs()"));
             bench.says(
                     "java.nio.file.Files.createSymbolicLink(java.nio.file.Path.of(\"a/b/c\"), java.nio.file.Path.of(\""
                             + outside + "\"))");
@@ -95,6 +105,18 @@ class EndedCellTest {
         }
         assertFalse(Files.exists(folder));
         assertTrue(Files.exists(precious));
+    }
+
+    /** Guard: {@code hasLeft} in {@code JvmCell.link}; without it the next cell is told that it ended Java, and not run. */
+    @Test
+    void anEndBehindACellsBackIsNotTheNextCells() throws Exception {
+        try (Bench bench = new Bench()) {
+            bench.says("int n = 5");
+            ProcessHandle jvm = bench.process();
+            jvm.destroyForcibly();
+            jvm.onExit().get(5, TimeUnit.SECONDS);
+            assertEquals("5" + ANEW, bench.says("n"));
+        }
     }
 
     /** Guard: {@code closed} in {@code JvmCell.link}. */

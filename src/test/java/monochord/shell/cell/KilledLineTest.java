@@ -48,7 +48,7 @@ class KilledLineTest {
             assertTrue(cell.isAlive());
             assertTrue(Files.exists(folder));
             line.destroyForcibly().waitFor();
-            cell.onExit().get(5, TimeUnit.SECONDS);
+            cell.onExit().get(10, TimeUnit.SECONDS);
             assertFalse(Files.exists(folder));
         } finally {
             line.destroyForcibly();

@@ -66,7 +66,7 @@ class ReportTest {
     void musicThatIsNoneIsShownAsText(monochord.shell.cell.wire.Told.Shape shape) {
         report.take(Message.of(Kind.VALUE, "v", "Chord", shape.name(), "Hm?", "H", "loud", "999", "?"));
         report.take(Message.of(Kind.PLAY, "-5", shape.name(), "Hm?", "H"));
-        assertEquals("v = Hm?\n", said());
+        assertEquals("v = Hm?", said());
         assertEquals(List.of(), report.outcome().plays());
     }
 
@@ -74,6 +74,6 @@ class ReportTest {
     @Test
     void aPlaceBehindTheEndIsTheEnd() {
         report.take(Message.of(Kind.TROUBLE, "No.", "99999", "0"));
-        assertEquals("No.\n  text\n      ^\n", said());
+        assertEquals("No.\n  text\n      ^", said());
     }
 }
