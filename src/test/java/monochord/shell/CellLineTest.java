@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
@@ -46,7 +47,7 @@ class CellLineTest {
             key()                                        | key C
             chord("Abmaj7")                              | show Abmaj7
             scale("E harmonic minor")                    | show E harmonic minor
-            notes("C E G")                               | show C E G
+            notes("C E G")                               | show C, E, G
             pitches("C4 E4 G4")                          | show C4 E4 G4
             numeral("V7", key("C"))                      | show G7
             numeral("bVI", key("C"))                     | show Ab
@@ -56,7 +57,7 @@ class CellLineTest {
             progression("F C").chords()                  | F C
             progression(List.of(chord("F"), chord("C"))) | F C
             borrowed(key("D"))                           | borrow in D
-            chord("C").transposedBy(Interval.parse("m6")) | show Ab
+            chord("C").plus(Interval.parse("m6")) | show Ab
             """)
     void aValueIsShownAsMusic(String java, String verb) {
         assertEquals(says(VERBS, verb), says(java));
@@ -124,21 +125,21 @@ class CellLineTest {
 
     @Test
     void whatIsNoVariableOrNoMusicIsToldWithItsPlace() {
-        Answer unknown = READING.read("show $chorus in D");
         assertEquals(
-                "\"$chorus in D\" is not a sentence: the cell has no chorus. Example: var verse = \"F C G Ab\", then play\n"
-                        + "$verse in C",
-                unknown.text(Look.ofPipe())
-                        .plain()
-                        .lines()
-                        .limit(2)
-                        .reduce((a, b) -> a + "\n" + b)
-                        .orElseThrow());
+                "{\"error\":\"\\\"F in $nowhere\\\" is not a sentence: the cell has no nowhere. Example: var verse ="
+                        + " \\\"F C G Ab\\\", then play $verse in C\",\"at\":6}",
+                json(READING.read("show F in $nowhere")).replaceFirst(",\"advice.*}", "}"));
         says("var stone = new Object()");
         assertTrue(
                 says("show C in $stone")
                         .startsWith(
                                 "\"C in $stone\" is not a sentence: stone is no music, text or number that a verb could read."));
+    }
+
+    private static String json(Answer answer) {
+        Json object = new Json();
+        answer.json(object);
+        return object.toString();
     }
 
     /** In a cell and in a verb alike, the last that was shown is what {@code play} alone plays. */

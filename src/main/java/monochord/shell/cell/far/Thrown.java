@@ -13,7 +13,8 @@ import monochord.theory.Unreadable;
 
 /** What a snippet throws, in words. */
 final class Thrown {
-    private static final Pattern BOUNDS = Pattern.compile("Index (-?\\d+) out of bounds for length (\\d+)");
+    private static final Pattern BOUNDS =
+            Pattern.compile("Index:? (-?\\d+)(?: out of bounds for length |,? Size: )(\\d+)");
 
     private Thrown() {}
 
