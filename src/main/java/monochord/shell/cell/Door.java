@@ -6,6 +6,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.net.SocketException;
+import java.net.SocketTimeoutException;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import monochord.shell.cell.far.Far;
@@ -33,18 +34,23 @@ final class Door implements AutoCloseable {
     /** @throws IOException if nobody who knows the secret comes until {@code deadline}, in nanoseconds of this JVM */
     Socket admit(int purpose, long deadline) throws IOException {
         while (true) {
-            long millis = (deadline - System.nanoTime()) / 1_000_000;
-            if (millis <= 0) {
-                throw new SocketException("the cell's JVM did not answer in time");
-            }
-            listening.setSoTimeout((int) millis);
-            Socket caller = listening.accept();
+            Socket caller = next(deadline);
             if (knows(caller, purpose)) {
                 caller.setSoTimeout(0);
                 caller.setTcpNoDelay(true);
                 return caller;
             }
             caller.close();
+        }
+    }
+
+    private Socket next(long deadline) throws IOException {
+        long millis = (deadline - System.nanoTime()) / 1_000_000;
+        try {
+            listening.setSoTimeout((int) Math.max(1, millis));
+            return listening.accept();
+        } catch (SocketTimeoutException nobody) {
+            throw new SocketException("its JVM did not answer in time");
         }
     }
 

@@ -55,6 +55,9 @@ public final class JvmCell implements Cell {
         if (closed) {
             throw new IOException("the sitting is over");
         }
+        if (link != null && link.hasLeft()) {
+            end();
+        }
         if (link == null) {
             link = Link.open();
             late = 0;

@@ -119,6 +119,11 @@ final class Link {
         return broken && arrived.isEmpty();
     }
 
+    /** Whether it has ended between two questions: what may be left of it is that it leaves. */
+    boolean hasLeft() {
+        return broken || !process.isAlive();
+    }
+
     /** Asks the snippet that runs to stop. */
     void stop() {
         try {

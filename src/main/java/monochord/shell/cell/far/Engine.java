@@ -15,7 +15,7 @@ public final class Engine extends LocalExecutionControl {
 
     private static Method snippet;
     private static volatile Thread runner;
-    private static volatile Told told = Rendering.of(null);
+    private static volatile Told told;
 
     private static Method evaluate(String name) {
         try {
@@ -25,7 +25,7 @@ public final class Engine extends LocalExecutionControl {
         }
     }
 
-    /** The last value. */
+    /** The last value, or null where a snippet was stopped before it had one. */
     Told told() {
         return told;
     }
@@ -33,6 +33,7 @@ public final class Engine extends LocalExecutionControl {
     @Override
     protected String invoke(Method doIt) throws Exception {
         snippet = doIt;
+        told = null;
         try {
             return super.invoke(EVALUATE);
         } finally {

@@ -17,6 +17,9 @@ public final class Far {
     /** Said behind the secret on the connection that stops a cell and tells that the line lives. */
     public static final int CONTROL = 'C';
 
+    /** The compiler calls itself for every parenthesis within another, and a line may have some thousands. */
+    private static final long COMPILERS_STACK = 64L << 20;
+
     private Far() {}
 
     /**
@@ -31,11 +34,21 @@ public final class Far {
         Socket control = connect(port, secret, CONTROL);
         Signals.register("INT", () -> {}); // ctrl-C at the line is the line's
         closeDoors();
-        Post post = new Post(talk.getOutputStream());
-        Workshop workshop = new Workshop(post);
-        Watch.begin(control.getInputStream(), workshop::stop, WorkingFolder.here(), post);
-        workshop.serve(new DataInputStream(talk.getInputStream()));
-        Runtime.getRuntime().halt(0);
+        new Thread(null, () -> work(talk, control), "workshop", COMPILERS_STACK).start();
+    }
+
+    /** To the end of this JVM, even where something breaks that nobody has thought of. */
+    private static void work(Socket talk, Socket control) {
+        try {
+            Post post = new Post(talk.getOutputStream());
+            Workshop workshop = new Workshop(post);
+            Watch.begin(control.getInputStream(), workshop::stop, WorkingFolder.here(), post);
+            workshop.serve(new DataInputStream(talk.getInputStream()));
+        } catch (IOException gone) {
+            // the line will not come back
+        } finally {
+            Runtime.getRuntime().halt(0);
+        }
     }
 
     private static Socket connect(int port, byte[] secret, int purpose) throws IOException {

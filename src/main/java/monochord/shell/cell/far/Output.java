@@ -5,9 +5,13 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 
-/** What a cell prints, line by line, up to a bound; what is printed beyond it, or between cells, is only counted. */
+/**
+ * What a cell prints, line by line, up to a bound; what is printed beyond it, or between cells, is only counted. What the
+ * compiler prints when it breaks is nobody's: it works on the thread that made this, and cells on others.
+ */
 final class Output extends OutputStream {
     private final Consumer<String> show;
+    private final Thread compiling = Thread.currentThread();
     private final ByteArrayOutputStream line = new ByteArrayOutputStream();
     private int room;
     private long left;
@@ -32,6 +36,9 @@ final class Output extends OutputStream {
 
     @Override
     public synchronized void write(int b) {
+        if (Thread.currentThread() == compiling) {
+            return;
+        }
         if (room == 0) {
             left++;
             return;
@@ -45,6 +52,9 @@ final class Output extends OutputStream {
 
     @Override
     public synchronized void write(byte[] bytes, int from, int count) {
+        if (Thread.currentThread() == compiling) {
+            return;
+        }
         int shown = Math.min(count, room);
         for (int i = 0; i < shown; i++) {
             write(bytes[from + i]);

@@ -101,7 +101,7 @@ record Rejected(Diag diag, String text, int offset, JShell shell) {
         return line.startsWith(behind) ? line.substring(behind.length()).replaceAll(" does not exist$", "") : line;
     }
 
-    private static String withArticle(String type) {
+    static String withArticle(String type) {
         return ("AEIOUaeiou".indexOf(type.charAt(0)) >= 0 ? "an " : "a ") + type;
     }
 

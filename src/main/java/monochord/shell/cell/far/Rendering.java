@@ -28,7 +28,8 @@ import monochord.theory.Unreadable;
 
 /** Puts the values of a cell into words that the line can read, music as music. */
 final class Rendering {
-    private static final String MADE_HERE = "REPL\\.\\$JShell\\$\\w+\\$";
+    /** What stands before a name that a cell has made. */
+    static final String MADE_HERE = "REPL\\.\\$JShell\\$\\w+[$.]";
 
     private static final List<Mode> LIKELY_FIRST =
             List.of(Mode.IONIAN, Mode.AEOLIAN, Mode.MIXOLYDIAN, Mode.DORIAN, Mode.LYDIAN, Mode.PHRYGIAN, Mode.LOCRIAN);
@@ -176,14 +177,14 @@ final class Rendering {
             String said = value.toString();
             return said == null ? "null" : withoutAddress(said, value).replaceAll(MADE_HERE, "");
         } catch (RuntimeException | StackOverflowError mute) {
-            return "a " + nameOf(value) + " whose toString() fails: " + mute;
+            return Rejected.withArticle(nameOf(value)) + " whose toString() fails: " + mute;
         }
     }
 
     /** What most objects say of themselves is no news, and differs from run to run. */
     private static String withoutAddress(String said, Object value) {
         return said.equals(value.getClass().getName() + "@" + Integer.toHexString(value.hashCode()))
-                ? "a " + nameOf(value)
+                ? Rejected.withArticle(nameOf(value))
                 : said;
     }
 

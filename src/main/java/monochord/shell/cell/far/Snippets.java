@@ -81,7 +81,7 @@ final class Snippets {
 
     private void tell(SnippetEvent event) {
         Snippet snippet = event.snippet();
-        if (event.status().isDefined() && snippet.subKind().hasValue()) {
+        if (event.status().isDefined() && snippet.subKind().hasValue() && engine.told() != null) {
             scene.send(engine.told().message(Kind.VALUE, name(snippet), type(snippet)));
         } else if (snippet instanceof MethodSnippet || snippet instanceof TypeDeclSnippet) {
             scene.send(Message.of(Kind.NOTICE, declared((DeclarationSnippet) snippet, event)));

@@ -13,7 +13,8 @@ import monochord.theory.Unreadable;
 
 /** What a snippet throws, in words. */
 final class Thrown {
-    private static final Pattern BOUNDS = Pattern.compile("Index (-?\\d+) out of bounds for length (\\d+)");
+    private static final Pattern BOUNDS =
+            Pattern.compile("Index:? (-?\\d+)(?: out of bounds for length |,? Size: )(\\d+)");
 
     private Thrown() {}
 
@@ -43,10 +44,21 @@ final class Thrown {
         }
         return switch (name) {
             case "java.lang.StackOverflowError" -> "Something calls itself without end.";
-            case "java.lang.NullPointerException" -> "Something is asked of null, which is nothing. " + said;
+            case "java.lang.NullPointerException" ->
+                "Something is asked of null, which is nothing. " + said.replaceAll(Rendering.MADE_HERE, "");
+            case "java.lang.IllegalArgumentException", "java.lang.IllegalStateException" -> sentence(name, said);
             case "java.lang.ArithmeticException" -> said.equals("/ by zero") ? "Nothing can be divided by 0." : said;
             default -> Rejected.shortly(name) + (said.isEmpty() ? "." : ": " + said);
         };
+    }
+
+    /** Such an exception mostly says in a sentence what is not allowed. */
+    private static String sentence(String name, String said) {
+        if (said.isEmpty()) {
+            return Rejected.shortly(name) + ".";
+        }
+        String end = said.matches("(?s).*[.!?)]") ? "" : ".";
+        return Character.toUpperCase(said.charAt(0)) + said.substring(1) + end;
     }
 
     /** The line of the cell in which it happened, or 0 where the cell has one only. */

@@ -9,7 +9,7 @@ import monochord.shell.cell.wire.WorkingFolder;
 /** Ends the JVM when the line is gone or the cell grows wild, and hands on the word to stop. */
 final class Watch {
     private static final int LOOK_MILLIS = 50;
-    private static final int CLEAN_MILLIS = 1000;
+    private static final int CLEAN_MILLIS = 5000;
 
     private Watch() {}
 
@@ -49,14 +49,21 @@ final class Watch {
     }
 
     private static void count() {
+        while (true) {
+            checkThreads();
+            sleep(LOOK_MILLIS);
+        }
+    }
+
+    /** Ends the JVM if it has too many threads. */
+    static void checkThreads() {
         ThreadGroup all = Thread.currentThread().getThreadGroup();
         while (all.getParent() != null) {
             all = all.getParent();
         }
-        while (all.activeCount() < Limits.THREADS) {
-            sleep(LOOK_MILLIS);
+        if (all.activeCount() >= Limits.THREADS) {
+            Runtime.getRuntime().halt(Limits.TOO_MANY_THREADS);
         }
-        Runtime.getRuntime().halt(Limits.TOO_MANY_THREADS);
     }
 
     static void sleep(int millis) {

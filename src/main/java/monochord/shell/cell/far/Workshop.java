@@ -82,7 +82,7 @@ final class Workshop {
             Message asked = Message.read(line);
             try {
                 answer(asked);
-            } catch (StackOverflowError deep) {
+            } catch (RuntimeException | StackOverflowError broken) {
                 giveUp(asked.kind());
             }
         }
@@ -120,6 +120,7 @@ final class Workshop {
                     .toLine());
         } finally {
             Scene.close();
+            Watch.checkThreads();
             done(good);
         }
     }

@@ -1,0 +1,153 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Cells as they are typed: at the prompt, through a pipe, on the command line, and in a lesson. */
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class CellTypedTest {
+    private static final String LEFT = "The cell is left: it was not complete. To run it, type it again with its end.";
+    private static final String LESSON = """
+            ---
+            title: Numbers from a machine
+            grade: 5
+            skills: [borrowed-chord]
+            ---
+
+            Before.
+
+            ```code
+            var tune = progression("F C")
+            play(tune)
+            ```
+
+            Between.
+
+            ```code
+            tune.chords().size() + 40
+            ```
+
+            After.
+            """;
+
+    @TempDir
+    private Path home;
+
+    /** Guard: the INT handler of {@code Prompt}; without it ctrl-C would end the line or do nothing. */
+    @Test
+    void aCellGoesOverSeveralLinesAndIsLeftOrStopped() throws Exception {
+        try (Typist typist = new Typist(80, 24, home)) {
+            typist.press("int twice(int n) {\r    return 2 * n;\r}\rtwice(21)\r");
+            assertEquals(
+                    List.of("", "", "twice(int) is known from now on.", "42"),
+                    List.of(typist.answer(), typist.answer(), typist.answer(), typist.answer()));
+            typist.sees("▹     return 2 * n;");
+
+            typist.press("for (;;) {\r\r\r");
+            assertEquals(List.of("", "", LEFT), List.of(typist.answer(), typist.answer(), typist.answer()));
+
+            typist.press("int more() {\r");
+            assertEquals("", typist.answer());
+            typist.sees("▹");
+            typist.pressOn(Typist.CTRL_C);
+            assertEquals(LEFT, typist.answer());
+
+            Path running = home.resolve("running");
+            typist.press(
+                    "java.nio.file.Files.createFile(java.nio.file.Path.of(\"" + running + "\")); while (true) { }\r");
+            while (!Files.exists(running)) {
+                Thread.sleep(10);
+            }
+            typist.pressOn(Typist.CTRL_C);
+            assertTrue(typist.answer().endsWith("Stopped."));
+            assertEquals("42", typist.types("twice(21)"));
+            typist.press("twi" + Typist.TAB);
+            typist.seesAtThePrompt("twice(");
+        }
+    }
+
+    private static Run piped(String lines, String... arguments) {
+        return new Run.Outside().typing(lines).run(arguments);
+    }
+
+    @Test
+    void aCellGoesOverSeveralLinesOfAPipe() {
+        Run run = piped("int twice(int n) {\n  return 2 * n;\n}\ntwice(21)\nfor (;;) {\n\n\n1 + 1\nif (true) {\n");
+        assertEquals("twice(int) is known from now on.\n42\n2\n", run.out());
+        assertEquals((LEFT + "\n" + LEFT + "\n").replace(". To", ".\nTo"), run.err());
+        assertEquals(0, run.status());
+    }
+
+    @Test
+    void aPipeAnswersACellInOneObject() {
+        Run run = piped(
+                "int twice(int n) {\n  return 2 * n;\n}\nSystem.out.print(twice(21)); chord(\"Ab\")\nchrod(\"C\")\n1 / 0\n",
+                "--json");
+        assertEquals("""
+                {"kind":"cell","value":null,"type":null,"output":""}
+                {"kind":"cell","value":"Ab","type":"Chord","output":"42"}
+                {"kind":"cell","value":null,"type":null,"output":"","error":"There is no chrod() here. Did you mean chord?","at":1}
+                {"kind":"cell","value":null,"type":null,"output":"","error":"Nothing can be divided by 0.","at":1}
+                """, run.out());
+    }
+
+    /** On the command line a line is all there is, and what is missing is missing. */
+    @Test
+    void aCellStandsOnTheCommandLine() {
+        assertEquals(
+                "{\"kind\":\"cell\",\"value\":\"42\",\"type\":\"int\",\"output\":\"\"}\n",
+                Run.of("--json", "6 * 7").result(0));
+        assertEquals(
+                "Something is missing at the end.\n  int twice(int n) {\n                    ^\n",
+                new Run.Outside().run("int twice(int n) {").message(2));
+    }
+
+    private Path lesson() throws IOException {
+        Path file = home.resolve("lessons").resolve("20-evenings").resolve("1-numbers-from-a-machine.md");
+        Files.createDirectories(file.getParent());
+        return Files.writeString(file, LESSON);
+    }
+
+    private List<String> walks(String lines) {
+        return new Run.Outside()
+                .atHome(home)
+                .typing("learn 20.1 in D\n" + lines)
+                .run()
+                .lines();
+    }
+
+    private static boolean says(List<String> said, String line) {
+        return said.stream().anyMatch(text -> text.contains(line));
+    }
+
+    /** Guards: {@code LessonCode.show} asks {@code Trust}; {@code Outside.takeConsent} takes the question away again. */
+    @Test
+    void somebodyElsesJavaRunsAfterAYesAndIsRememberedByItsContent() throws IOException {
+        Path file = lesson();
+        List<String> passed = walks("\n\nyes\n\n\n\nquit\n");
+        assertTrue(says(passed, "This lesson is not one of ours. yes runs its Java"), passed.toString());
+        assertTrue(!says(passed, "Playing F C"), passed.toString());
+        assertTrue(!says(passed, "42"), passed.toString());
+
+        List<String> agreed = walks("\nyes\n\n\n\n\nquit\n");
+        assertTrue(says(agreed, "Playing F C"), agreed.toString());
+        assertTrue(says(agreed, "42"), agreed.toString());
+
+        List<String> again = walks("\n\n\n\n\nquit\n");
+        assertTrue(says(again, "Enter runs it; skip passes it by."), again.toString());
+        assertTrue(says(again, "42"), again.toString());
+
+        Files.writeString(file, LESSON.replace("+ 40", "+ 41"));
+        List<String> changed = walks("\n\n\n\n\nquit\n");
+        assertTrue(says(changed, "This lesson is not one of ours."), changed.toString());
+        assertTrue(!says(changed, "43"), changed.toString());
+    }
+}

@@ -1,0 +1,92 @@
+package monochord.shell.cell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import monochord.shell.cell.far.Far;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** Who gets in. Guard: {@code Door.knows}; without it the first who comes is taken for the cell. */
+@Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class DoorTest {
+    private static final long PATIENCE = Duration.ofSeconds(10).toNanos();
+
+    private static Socket caller(Door door, byte[] secret, int purpose) throws IOException {
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), door.port());
+        socket.getOutputStream().write(secret);
+        socket.getOutputStream().write(purpose);
+        return socket;
+    }
+
+    @Test
+    void onlyWhoKnowsTheSecretGetsIn() throws Exception {
+        try (Door door = new Door();
+                Socket silent = new Socket(InetAddress.getLoopbackAddress(), door.port());
+                Socket guessing = caller(door, new byte[Far.SECRET], Far.TALK);
+                Socket elsewhere = caller(door, door.secret(), Far.CONTROL);
+                Socket right = caller(door, door.secret(), Far.TALK)) {
+            Socket admitted = CompletableFuture.supplyAsync(() -> admit(door)).get(10, TimeUnit.SECONDS);
+            assertEquals(right.getLocalPort(), admitted.getPort());
+            for (Socket stranger : new Socket[] {silent, guessing, elsewhere}) {
+                assertTrue(isShut(stranger));
+            }
+            admitted.close();
+        }
+    }
+
+    private static Socket admit(Door door) {
+        try {
+            return door.admit(Far.TALK, System.nanoTime() + PATIENCE);
+        } catch (IOException failed) {
+            throw new AssertionError(failed);
+        }
+    }
+
+    private static boolean isShut(Socket socket) throws IOException {
+        socket.setSoTimeout(2000);
+        try {
+            return socket.getInputStream().read() < 0;
+        } catch (java.net.SocketException reset) {
+            return true;
+        }
+    }
+
+    @Test
+    void nobodyIsWaitedForWithoutEnd() throws IOException {
+        try (Door door = new Door()) {
+            assertEquals(
+                    "its JVM did not answer in time",
+                    assertThrows(
+                                    IOException.class,
+                                    () -> door.admit(
+                                            Far.TALK,
+                                            System.nanoTime()
+                                                    + Duration.ofMillis(200).toNanos()))
+                            .getMessage());
+        }
+    }
+
+    /** Guard: the loopback address in {@code Door}. */
+    @Test
+    void nobodyComesFromAnotherMachine() throws IOException {
+        try (Door door = new Door();
+                Socket here = new Socket(InetAddress.getLoopbackAddress(), door.port())) {
+            assertTrue(here.getInetAddress().isLoopbackAddress());
+            for (var network : java.util.Collections.list(java.net.NetworkInterface.getNetworkInterfaces())) {
+                for (var address : java.util.Collections.list(network.getInetAddresses())) {
+                    if (!address.isLoopbackAddress() && address instanceof java.net.Inet4Address) {
+                        assertThrows(IOException.class, () -> new Socket(address, door.port()).close());
+                    }
+                }
+            }
+        }
+    }
+}

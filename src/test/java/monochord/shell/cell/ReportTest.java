@@ -1,0 +1,79 @@
+package monochord.shell.cell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import monochord.shell.answer.Look;
+import monochord.shell.cell.wire.Kind;
+import monochord.shell.cell.wire.Message;
+import monochord.theory.Key;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What a cell's JVM says may be anything, for a cell can reach all that is in its JVM; the line takes only so much. */
+class ReportTest {
+    private static final String HOSTILE = "\u001b]0;owned\u0007\u001b[2J\u009b31m\r\b";
+
+    private final Report report = new Report("text", Key.parse("C"));
+
+    private String said() {
+        return report.outcome().answer().text(Look.ofPipe()).plain();
+    }
+
+    /** Guard: {@code SafeText} wherever {@code Report} takes a text. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Kind.class,
+            names = {"PRINTED", "VALUE", "SHOW", "NOTICE", "TROUBLE"})
+    void noControlCharacterComesThrough(Kind kind) {
+        report.take(
+                switch (kind) {
+                    case VALUE -> Message.of(kind, HOSTILE, HOSTILE, "PLAIN", HOSTILE);
+                    case SHOW -> Message.of(kind, "PLAIN", HOSTILE);
+                    default -> Message.of(kind, HOSTILE);
+                });
+        assertTrue(said().contains("owned"), said());
+        assertTrue(said().chars().allMatch(c -> c == '\n' || !Character.isISOControl(c)), said());
+    }
+
+    /** Guard: {@code room} in {@code Report}. */
+    @Test
+    void whatAJvmWithoutBoundsPrintsIsCutAllTheSame() {
+        IntStream.range(0, 100).forEach(i -> report.take(Message.of(Kind.PRINTED, "x".repeat(1000))));
+        assertEquals("x".repeat(12_000) + "…and88000morecharactersthatarenotshown.", said().replaceAll("\\s", ""));
+    }
+
+    /** Guard: {@code MOST_PARTS} in {@code Report}. */
+    @Test
+    void valuesComeToAnEnd() {
+        IntStream.range(0, 10_000).forEach(i -> report.take(Message.of(Kind.VALUE, "v", "int", "PLAIN", "" + i)));
+        assertEquals(200, said().lines().count());
+    }
+
+    /** Guard: {@code MOST_LISTENED} in {@code Report}. */
+    @Test
+    void playingComesToAnEnd() {
+        IntStream.range(0, 1000).forEach(i -> report.take(Message.of(Kind.PLAY, "", "CHORD", "C")));
+        assertEquals(16, report.outcome().plays().size());
+    }
+
+    /** Guard: {@code Shown.answer} takes what its readers refuse for no music. */
+    @ParameterizedTest
+    @EnumSource(monochord.shell.cell.wire.Told.Shape.class)
+    void musicThatIsNoneIsShownAsText(monochord.shell.cell.wire.Told.Shape shape) {
+        report.take(Message.of(Kind.VALUE, "v", "Chord", shape.name(), "Hm?", "H", "loud", "999", "?"));
+        report.take(Message.of(Kind.PLAY, "-5", shape.name(), "Hm?", "H"));
+        assertEquals("v = Hm?", said());
+        assertEquals(List.of(), report.outcome().plays());
+    }
+
+    /** Guard: {@code Math.min} in {@code Report.trouble}. */
+    @Test
+    void aPlaceBehindTheEndIsTheEnd() {
+        report.take(Message.of(Kind.TROUBLE, "No.", "99999", "0"));
+        assertEquals("No.\n  text\n      ^", said());
+    }
+}
