@@ -132,6 +132,7 @@ class CellLineTest {
         says("var stone = new Object()");
         assertTrue(
                 says("show C in $stone")
+                        .replace('\n', ' ')
                         .startsWith(
                                 "\"C in $stone\" is not a sentence: stone is no music, text or number that a verb could read."));
     }

@@ -7,6 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import monochord.shell.answer.Look;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.trust.Trusted;
+import monochord.shell.verb.Verbs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,7 +23,8 @@ class CellTypedTest {
             ---
             title: Numbers from a machine
             grade: 5
-            skills: [borrowed-chord]
+            needs: []
+            skills: []
             ---
 
             Before.
@@ -126,6 +131,31 @@ class CellTypedTest {
 
     private static boolean says(List<String> said, String line) {
         return said.stream().anyMatch(text -> text.contains(line));
+    }
+
+    /** Ours is trusted by the folder it lies in; guard: {@code waiting} in {@code LessonCode}. */
+    @Test
+    void ourOwnJavaRunsAtEnterAndIsPassedBy() throws IOException {
+        lesson();
+        Sitting sitting =
+                new Run.Outside().atHome(home).around(null, null, null).sitting();
+        sitting.outside().take(new Trusted(home, List.of(home.resolve("lessons"))));
+        Reading reading = new Reading(new Verbs(), sitting);
+        try {
+            reading.read("learn 20.1 in D");
+            assertTrue(says(reading, "").endsWith("Enter runs it; skip passes it by."));
+            String ran = says(reading, "");
+            assertTrue(ran.contains("Playing F C in D major."), ran);
+            assertTrue(ran.endsWith("tune.chords().size() + 40\n\nEnter runs it; skip passes it by."), ran);
+            String skipped = says(reading, "skip");
+            assertTrue(skipped.startsWith("After."), skipped);
+        } finally {
+            sitting.cells().close();
+        }
+    }
+
+    private static String says(Reading reading, String line) {
+        return reading.read(line).text(Look.ofPipe()).plain().strip();
     }
 
     /** Guards: {@code LessonCode.show} asks {@code Trust}; {@code Outside.takeConsent} takes the question away again. */
