@@ -193,6 +193,11 @@ final class Typist implements AutoCloseable {
         }
     }
 
+    /** Waits until a line of a cell is asked for. */
+    void seesTheCellGoOn() {
+        waitFor(() -> lastLine(line -> !line.isEmpty()).equals("▹"), "▹");
+    }
+
     /** Waits until the last line on the screen is this, the mark before it. */
     void seesAtThePrompt(String typed) {
         waitFor(() -> lastLine(line -> !line.isEmpty()).equals(("▸ " + typed).stripTrailing()), "▸ " + typed);

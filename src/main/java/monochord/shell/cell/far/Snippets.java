@@ -14,7 +14,6 @@ import jdk.jshell.Snippet.Status;
 import jdk.jshell.Snippet.SubKind;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
-import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.TypeDeclSnippet;
 import jdk.jshell.VarSnippet;
 import monochord.shell.cell.wire.Kind;
@@ -39,15 +38,15 @@ final class Snippets {
         String rest = text;
         while (!rest.isBlank()) {
             int offset = text.length() - rest.length();
-            CompletionInfo next = analysis.analyzeCompletion(rest);
-            Optional<Trouble> trouble = next.completeness().isComplete()
-                    ? one(next.source() == null ? rest : next.source(), text, offset)
+            Piece next = Piece.of(rest, analysis);
+            Optional<Trouble> trouble = next.isWhole()
+                    ? one(next.source(), text, offset)
                     : Optional.of(new Trouble("Something is missing at the end.", text.length(), 0));
             if (trouble.isPresent()) {
                 scene.send(trouble.get().toLine());
                 return false;
             }
-            rest = next.remaining();
+            rest = next.rest();
         }
         return true;
     }
