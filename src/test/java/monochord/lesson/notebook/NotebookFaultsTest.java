@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is wrong with a notebook file is said with its place, in one pass, and soon. */
 class NotebookFaultsTest {
     private static final Path FILE = Path.of("evening.md");
-    private static final Duration SOON = ofSeconds(5);
+    private static final Duration SOON = ofSeconds(20);
 
     @TempDir
     private Path folder;
