@@ -119,7 +119,7 @@ class HearTest {
         says("ask ear-quality of minor in D");
         int notes = last().size();
         String verdict = says("major");
-        assertTrue(verdict.contains("Listen: first yours, then what it was. hear plays that again.\n"), verdict);
+        assertTrue(verdict.contains("Listen: first yours, then what it was. hear plays the latter again.\n"), verdict);
         assertTrue(verdict.endsWith("Try again, or: hint, why, tell. Enter leaves it and goes on."), verdict);
         assertEquals(2 * notes, last().size());
         says("hear");

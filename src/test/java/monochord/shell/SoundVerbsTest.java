@@ -114,6 +114,44 @@ class SoundVerbsTest {
     }
 
     @Test
+    void saysWhatSoundsWhereItIsNotThePianoAlone() {
+        Run run = typed(
+                "play F C with vibes",
+                "patch left acoustic bass",
+                "play F C as pulse",
+                "patch right vibraphone left vibraphone",
+                "play F C");
+        assertEquals(
+                List.of(
+                        "Playing F C in C major at 84, with Vibraphone.",
+                        "The left hand plays Acoustic Bass, the right hand Acoustic Grand Piano.",
+                        "Playing F C in C major at 84, with Acoustic Bass on the left and Acoustic Grand",
+                        "Piano on the right, as pulse.",
+                        "Both hands play Vibraphone.",
+                        "Playing F C in C major at 84, with Vibraphone."),
+                run.lines());
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            play F C as brokn               | "brokn" is not a way to play chords: did you mean broken. Example: play F C G as broken
+            play F C as bass and cord       | "bass and cord" is not a way to play chords: did you mean bass-and-chord. Example: play F C G as broken
+            play F C as tremolo             | "tremolo" is not a way to play chords: expected one of block, broken, rolled, bass-and-chord, pulse. Example: as broken
+            play F C with vibrafone         | "vibrafone" is not a patch: did you mean Vibraphone. Example: with electric piano 1
+            play F C with pinao             | "pinao" is not a patch: did you mean Acoustic Grand Piano. Example: with electric piano 1
+            play F C with elektric pianno   | "elektric pianno" is not a patch: did you mean Electric Piano 1. Example: with electric piano 1
+            play F C with kazoo             | "kazoo" is not a patch: expected a General MIDI name or a number from 1 to 128. Example: electric piano 1
+            patch acustic bass left         | "acustic bass" is not a patch: did you mean Acoustic Bass. Example: with electric piano 1
+            compare C vs Cm as puls         | "puls" is not a way to play chords: did you mean pulse. Example: play F C G as broken
+            play tennor of F C G            | "tennor" is not a part: did you mean tenor. Example: play tenor of F C G
+            play guitar of F C G            | "guitar" is not a part: expected one of both hands, left hand, right hand, bass, tenor, alto, soprano, tune, chords. Example: play tenor of F C G
+            """)
+    void offersTheNearestName(String line, String message) {
+        String said = once(line).err().replaceAll("\\s+", " ");
+        assertEquals(message, said.substring(0, said.indexOf(" Form: ")));
+    }
+
+    @Test
     void tempoAndPatchHoldUntilTheyChange() {
         typed("tempo 100", "patch acoustic bass left", "play C", "play C at 60", "play", "tempo 72", "play");
         assertEquals(
@@ -162,6 +200,10 @@ class SoundVerbsTest {
             compare F C vs F C G/B Am        | Only in the second: G/B, Am.
             compare F C vs F C               | Both are the same, key for key.
             compare C D F# vs C D Gb         | Changed: chord 3
+            compare C4 E4 G4 vs C4 E4 A4     | A. Changed: note 3, A4 for G4. Enter
+            compare E4:2 D4 vs E4:2 Eb4 over C G in C | In the tune: note 2, E♭4 for D4.
+            compare E4:2 D4 vs E4:2 D4:2     | The same keys, held for other lengths.
+            compare F C G vs F | C | G       | The same keys, held for other lengths.
             """)
     void tellsTheDifference(String line, String said) {
         String out = typed(line).out().replaceAll("\\s+", " ");
@@ -183,6 +225,27 @@ class SoundVerbsTest {
         assertTrue(out.contains("Then F C G in C major voiced spread:"), out);
         assertTrue(out.contains("First F C G Am G C in C major: 40 half steps moved"), out);
         assertTrue(out.contains("In the tune: note 1, E4 for F4."), out);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            voice F in C spread      | Other keys for chord 1: F3 F4 A4 C5, then F2 C3 A3 F4.
+            voice F in C shell       | Other keys for chord 1: F3 F4 A4 C5, then F2 C4 A4.
+            voice C in C close       | Both are the same, key for key.
+            """)
+    void twoWaysToHoldOneChordAreTheSameOnlyKeyForKey(String line, String said) {
+        String out = typed(line, "compare this").out().replaceAll("\\s+", " ");
+        assertTrue(out.contains(said), out);
+    }
+
+    @Test
+    void thisMayBeComparedAsOftenAsOneLikes() {
+        Run run = typed("voice F C G in C", "compare this", "compare this", "compare F vs Fm", "compare this at 60");
+        String out = run.out().replaceAll("\\s+", " ");
+        assertEquals("", run.err());
+        assertEquals(2, out.split("Then F C G in C major voiced close").length - 1, out);
+        assertEquals(2, out.split("Changed: chord 1, Fm for F").length - 1, out);
+        assertEquals(60, ear.last().tempo());
     }
 
     @ParameterizedTest
@@ -261,6 +324,33 @@ class SoundVerbsTest {
         byte[] midi = Files.readAllBytes(folder.resolve("a.mid"));
         assertArrayEquals(head, java.util.Arrays.copyOf(midi, head.length));
         assertTrue(Files.size(folder.resolve("a.wav")) > 300_000);
+    }
+
+    @Test
+    void promisesHowItPlays() throws IOException {
+        String rest = "\"bank\":null,\"message\":";
+        String piano = "\"Acoustic Grand Piano\"";
+        assertEquals(
+                "{\"tempo\":96,\"left\":" + piano + ",\"right\":" + piano + "," + rest
+                        + "\"From now on 96 beats a minute.\"}\n",
+                once("tempo 96 --json").out());
+        assertEquals(
+                "{\"tempo\":84,\"left\":\"Acoustic Bass\",\"right\":" + piano + "," + rest
+                        + "\"The left hand plays Acoustic Bass, the right hand Acoustic Grand Piano.\"}\n",
+                once("patch acoustic bass left --json").out());
+        assertEquals(
+                "{\"tempo\":84,\"left\":" + piano + ",\"right\":" + piano + "," + rest
+                        + "\"Sounds come from Java's own bank.\"}\n",
+                once("bank --json").out());
+        assertEquals(
+                "{\"kind\":\"play\",\"titles\":[\"the tenor of F Ab in C major\"],\"tempo\":60,\"left\":\"Vibraphone\","
+                        + "\"right\":\"Vibraphone\",\"pattern\":\"broken\",\"swing\":true,\"times\":2,"
+                        + "\"countIn\":true,\"remark\":\"\"}\n",
+                once("play tenor of F Ab at 60 with vibes as broken swing loop 2 count-in --json")
+                        .out());
+        assertEquals(
+                "{\"message\":\"Written: a.mid\"}\n",
+                once("play F C --midi a.mid --json").out());
     }
 
     @Test

@@ -55,7 +55,9 @@ public final class Hearing {
     static String beside(Question question, String answer, Ear ear) {
         Optional<Excerpt> both = question.heardBeside(answer).or(question::heard);
         String remark = both.map(excerpt -> play(excerpt, ear)).orElse("");
-        return ear.silence().isPresent() ? remark : "Listen: first yours, then what it was. hear plays that again.";
+        return ear.silence().isPresent()
+                ? remark
+                : "Listen: first yours, then what it was. hear plays the latter again.";
     }
 
     private static String play(Excerpt excerpt, Ear ear) {

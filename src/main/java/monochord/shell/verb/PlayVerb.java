@@ -27,7 +27,7 @@ final class PlayVerb implements Verb {
     private static final String EXAMPLE = "play IV I V bVI V I in D at 84";
     private static final String WHAT = "something to play";
     private static final String OF = " of ";
-    private static final String OVER = "over";
+    static final String OVER = "over";
     /** Notes with lengths, or rests among them. */
     private static final Pattern TUNE = Pattern.compile("(?s).*([^\\s:]:\\s*[0-9]|(^|\\s)r(\\s|$)).*");
 
@@ -65,12 +65,13 @@ final class PlayVerb implements Verb {
             String text = body.text();
             int of = text.toLowerCase(Locale.ROOT).indexOf(OF);
             Optional<Part> whole = Part.named(text);
-            Optional<Part> named = of < 0 ? Optional.empty() : Part.named(text.substring(0, of));
             if (whole.isPresent()) {
                 return new Wanted(whole.get(), new Sentence.Part("", body.place() + text.length()));
+            } else if (of < 0) {
+                return new Wanted(Part.BOTH_HANDS, body);
             }
-            return named.map(part -> new Wanted(part, behind(body, of + OF.length())))
-                    .orElseGet(() -> new Wanted(Part.BOTH_HANDS, body));
+            Sentence.Part named = new Sentence.Part(text.substring(0, of), body.place());
+            return new Wanted(named.read(Slips::part), behind(body, of + OF.length()));
         }
 
         private static Sentence.Part behind(Sentence.Part body, int from) {
@@ -85,7 +86,8 @@ final class PlayVerb implements Verb {
         }
     }
 
-    private static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
+    /** A tune where lengths, rests or chords under it are written; else what {@link MusicText} reads. */
+    static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
         Optional<Progression> chords =
                 sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, key)));

@@ -39,11 +39,11 @@ public final class Wishes {
             said = said.at(read(sentence, AT, Wishes::tempo));
         }
         if (sentence.clause(WITH).isPresent()) {
-            Patch patch = read(sentence, WITH, Patch::parse);
+            Patch patch = read(sentence, WITH, Slips::patch);
             said = said.with(patch, patch);
         }
         if (sentence.clause(AS).isPresent()) {
-            said = said.as(read(sentence, AS, Pattern::parse));
+            said = said.as(read(sentence, AS, Slips::pattern));
         }
         if (sentence.clause(LOOP).isPresent()) {
             said = said.times(read(sentence, LOOP, Wishes::times));
