@@ -16,7 +16,7 @@ public final class Hearing {
     /** From so many keys on, the lowest is the left hand's. */
     private static final int TWO_HANDS = 4;
 
-    private static final String ELSEWHERE = " hear --wav FILE writes it, to be listened to elsewhere.";
+    private static final String ELSEWHERE = " hear --wav FILE writes a file.";
 
     private Hearing() {}
 
