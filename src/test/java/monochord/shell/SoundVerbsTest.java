@@ -99,6 +99,19 @@ class SoundVerbsTest {
         assertEquals(notes, notes(ear.last()));
     }
 
+    @ParameterizedTest(name = "{0} has the signature of {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            play D major                  | D major
+            play E harmonic minor in C    | E minor
+            play D dorian in Ab           | C major
+            play F C in Ab                | Ab major
+            play C4 D4 in F               | F major
+            """)
+    void aScaleHasASignatureOfItsOwn(String line, String key) {
+        typed(line);
+        assertEquals(key, ear.last().key().orElseThrow().toString());
+    }
+
     @Test
     void saysHowItPlays() {
         Run run = typed(

@@ -19,6 +19,7 @@ import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
+import monochord.theory.Scale;
 
 /**
  * Something that can be played, and what it is called.
@@ -44,7 +45,18 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
                     one.progression().chords());
         }
         List<Chord> chords = music instanceof Music.OneChord one ? List.of(one.chord()) : List.of();
-        return new Take(Title.of(music), piece, key, chords);
+        Key own = music instanceof Music.OneScale one ? key(one.scale()).orElse(key) : key;
+        return new Take(Title.of(music), piece, own, chords);
+    }
+
+    /** The key with a scale's signature, on the scale's tonic if there is one there; none if a scale has no signature. */
+    private static Optional<Key> key(Scale scale) {
+        Stream<Key> onTonic = Stream.of(Key.major(scale.tonic()), Key.minor(scale.tonic()));
+        return scale.signature().isEmpty()
+                ? Optional.empty()
+                : Stream.concat(onTonic, Key.majorKeys().stream())
+                        .filter(key -> key.signature() == scale.signature().getAsInt())
+                        .findFirst();
     }
 
     /** A tune, alone or over chords. */
