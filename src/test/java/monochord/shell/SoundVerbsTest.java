@@ -2,18 +2,21 @@ package monochord.shell;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.score.Sounding;
 import monochord.sound.Performance;
+import monochord.sound.TinyBank;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -212,6 +215,39 @@ class SoundVerbsTest {
         assertEquals("Sounds come from Java's own bank.\n", once("bank own").out());
     }
 
+    /** A bank that is read sounds; whatever is then tried in vain, it goes on sounding. */
+    @Test
+    void whatSoundsKeepsSoundingWhenAnotherBankIsRefused() throws IOException {
+        byte[] tiny = TinyBank.file();
+        Files.write(folder.resolve("tiny.sf2"), tiny);
+        Files.write(folder.resolve("cut.sf2"), Arrays.copyOf(tiny, tiny.length / 2));
+        Files.createDirectory(folder.resolve("folder.sf2"));
+        Run run = typed(
+                "bank tiny.sf2",
+                "play A4:4 r --wav before.wav",
+                "bank cut.sf2",
+                "bank folder.sf2",
+                "bank missing.sf2",
+                "play A4:4 r --wav after.wav",
+                "bank own",
+                "play A4:4 r --wav own.wav");
+        String kept = ". Sounds come from tiny.sf2 as before.";
+        assertEquals(
+                List.of(
+                        "cut.sf2: is cut off: it should have " + tiny.length + " bytes and has " + tiny.length / 2
+                                + kept,
+                        "folder.sf2: is a folder, not a file" + kept,
+                        "missing.sf2: there is no such file" + kept),
+                run.err()
+                        .replaceAll("\\n(?!(cut|folder|missing)\\.)", " ")
+                        .lines()
+                        .map(String::strip)
+                        .toList());
+        byte[] before = Files.readAllBytes(folder.resolve("before.wav"));
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve("after.wav")));
+        assertFalse(Arrays.equals(before, Files.readAllBytes(folder.resolve("own.wav"))), "the sine is no piano");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -230,7 +266,7 @@ class SoundVerbsTest {
         assertTrue(run.out().replaceAll("\\s+", "").contains("a.wav"), run.out());
         byte[] head = new byte[] {'M', 'T', 'h', 'd', 0, 0, 0, 6, 0, 1};
         byte[] midi = Files.readAllBytes(folder.resolve("a.mid"));
-        assertArrayEquals(head, java.util.Arrays.copyOf(midi, head.length));
+        assertArrayEquals(head, Arrays.copyOf(midi, head.length));
         assertTrue(Files.size(folder.resolve("a.wav")) > 300_000);
     }
 
