@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import monochord.lesson.Nearest;
 import monochord.score.Metre;
 import monochord.score.Pattern;
 import monochord.sound.Directions;
@@ -13,7 +14,7 @@ import monochord.theory.Unreadable;
 
 /** The small words that say how something is to be played. */
 public final class Wishes {
-    static final String AS = "as";
+    public static final String AS = "as";
     static final String AT = "at";
     static final String WITH = "with";
     static final String SWING = "swing";
@@ -92,6 +93,16 @@ public final class Wishes {
                     text, 0, "how often to play it", "expected a number from 1 to " + Directions.MOST_TIMES, "loop 4");
         }
         return times;
+    }
+
+    /** Whether at this place {@value #AS} says how to play, for it is A flat in German; then a pattern follows it. */
+    public static boolean sayHow(String text, int place) {
+        String[] words = text.substring(place).split("\\s+", 3);
+        return words[0].equalsIgnoreCase(AS)
+                && words.length > 1
+                && Stream.concat(patterns().stream(), Stream.of("bass"))
+                        .anyMatch(pattern ->
+                                Nearest.to(words[1], List.of(pattern)).isPresent());
     }
 
     /** The names of the patterns, for completion. */
