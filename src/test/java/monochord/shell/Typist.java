@@ -127,6 +127,11 @@ final class Typist implements AutoCloseable {
         terminal.terminal().raise(Terminal.Signal.WINCH);
     }
 
+    /** From now on nothing comes from the keys. */
+    void closesTheWindow() throws IOException {
+        terminal.terminal().input().close();
+    }
+
     private Ear noting() {
         return new Ear() {
             @Override
