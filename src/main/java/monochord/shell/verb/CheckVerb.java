@@ -9,8 +9,8 @@ import monochord.lesson.Reading;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.CheckAnswer;
-import monochord.shell.answer.CheckAnswer.Checked;
+import monochord.shell.answer.course.CheckAnswer;
+import monochord.shell.answer.course.CheckAnswer.Checked;
 import monochord.shell.sitting.Sitting;
 
 /** Finds the faults of lesson files. */

@@ -2,7 +2,7 @@ package monochord.shell.verb;
 
 import java.util.List;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.KeyAnswer;
+import monochord.shell.answer.music.KeyAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 

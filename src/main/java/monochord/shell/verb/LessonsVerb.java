@@ -1,7 +1,7 @@
 package monochord.shell.verb;
 
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.LessonsAnswer;
+import monochord.shell.answer.course.LessonsAnswer;
 import monochord.shell.sitting.Sitting;
 
 /** Lists the lessons. */

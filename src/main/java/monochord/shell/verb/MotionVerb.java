@@ -11,7 +11,7 @@ import monochord.score.Comping;
 import monochord.score.Grip;
 import monochord.score.Score;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.MotionAnswer;
+import monochord.shell.answer.music.MotionAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
 import monochord.theory.Beats;

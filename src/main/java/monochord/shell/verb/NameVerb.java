@@ -3,7 +3,7 @@ package monochord.shell.verb;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.NamesAnswer;
+import monochord.shell.answer.music.NamesAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.ChordNames;
 import monochord.theory.Key;

@@ -3,9 +3,9 @@ package monochord.shell.verb;
 import monochord.harmony.Progression;
 import monochord.harmony.Slot;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.ChordRow;
-import monochord.shell.answer.NumeralAnswer;
-import monochord.shell.answer.ProgressionAnswer;
+import monochord.shell.answer.music.ChordRow;
+import monochord.shell.answer.music.NumeralAnswer;
+import monochord.shell.answer.music.ProgressionAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 

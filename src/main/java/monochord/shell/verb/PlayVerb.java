@@ -11,7 +11,7 @@ import monochord.harmony.melody.Melody;
 import monochord.score.Part;
 import monochord.score.Piece;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.PlayAnswer;
+import monochord.shell.answer.sound.PlayAnswer;
 import monochord.shell.sitting.Contest;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;

@@ -2,8 +2,8 @@ package monochord.shell.verb;
 
 import monochord.practice.knowing.Knowledge;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.ProgressAnswer;
-import monochord.shell.answer.ProgressTable;
+import monochord.shell.answer.course.ProgressAnswer;
+import monochord.shell.answer.course.ProgressTable;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Study;
 import monochord.theory.Unreadable;

@@ -4,7 +4,7 @@ import java.util.List;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.MusicAnswer;
+import monochord.shell.answer.music.MusicAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;

@@ -18,7 +18,7 @@ import monochord.score.Arrangement;
 import monochord.score.Change;
 import monochord.score.Grip;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.VoiceAnswer;
+import monochord.shell.answer.music.VoiceAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.theory.Key;

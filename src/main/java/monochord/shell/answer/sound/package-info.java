@@ -1,0 +1,2 @@
+/** What is answered when something sounds. */
+package monochord.shell.answer.sound;
