@@ -1,0 +1,2 @@
+/** The verbs of learning and teaching. */
+package monochord.shell.verb.course;
