@@ -11,7 +11,6 @@ import monochord.shell.answer.notebook.CellAnswer;
 import monochord.shell.answer.notebook.CellTrouble;
 import monochord.shell.cell.wire.Message;
 import monochord.shell.cell.wire.Told;
-import monochord.shell.sitting.Outcome;
 import monochord.theory.Key;
 
 /** Gathers what a cell says while it runs. Nothing of it reaches the terminal as it came, and there is only so much. */

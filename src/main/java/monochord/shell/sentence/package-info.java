@@ -1,6 +1,6 @@
 /**
  * What every verb is made of: a sentence in parts with their places, how a verb is used, the key a sentence is in.
  *
- * <p>Part of the shell room; knows the sitting and what is answered, and no verb.
+ * <p>Imports {@code sitting}, {@code answer} and {@code theory}, and no verb.
  */
 package monochord.shell.sentence;

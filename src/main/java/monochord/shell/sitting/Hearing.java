@@ -8,6 +8,7 @@ import monochord.practice.Question;
 import monochord.score.Hand;
 import monochord.score.Score;
 import monochord.shell.answer.course.AskAnswer;
+import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
 import monochord.theory.Pitch;
 

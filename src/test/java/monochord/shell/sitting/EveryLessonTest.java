@@ -17,6 +17,7 @@ import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
+import monochord.shell.ear.Ear;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Verb;
 import monochord.shell.verb.Verbs;

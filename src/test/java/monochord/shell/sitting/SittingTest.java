@@ -14,6 +14,7 @@ import monochord.practice.skill.Skills;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.course.AskAnswer;
+import monochord.shell.ear.Ear;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
 

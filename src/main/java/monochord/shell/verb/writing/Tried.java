@@ -11,7 +11,7 @@ import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
-import monochord.shell.sitting.Cell;
+import monochord.shell.cell.Cell;
 import monochord.shell.sitting.Sitting;
 
 /** The Java of a lesson, tried in a cell of its own, one block after the other. */

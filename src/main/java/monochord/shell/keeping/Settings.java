@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.keeping;
 
 import java.io.IOException;
 import java.io.Reader;

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.ear;
 
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.cell;
 
 import java.util.List;
 import java.util.Optional;

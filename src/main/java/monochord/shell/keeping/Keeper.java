@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.keeping;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.keeping;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
