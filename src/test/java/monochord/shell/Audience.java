@@ -2,7 +2,7 @@ package monochord.shell;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.shell.sitting.Ear;
+import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
 
 /** An ear that keeps what it is to play. */

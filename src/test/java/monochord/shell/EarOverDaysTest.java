@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import monochord.shell.sitting.Ear;
+import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
