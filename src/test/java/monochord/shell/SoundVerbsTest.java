@@ -93,12 +93,14 @@ class SoundVerbsTest {
         Run run = typed(
                 "play bass of F C G at 60",
                 "play F C as broken swing loop 3 count-in",
-                "play G4 | C5:3 | over | C | in C");
+                "play G4 | C5:3 | over | C | in C",
+                "play bass of | F | C | in C metre 3/4");
         assertEquals(
                 List.of(
                         "Playing the bass of F C G in C major at 60.",
                         "Playing F C in C major at 84, as broken, swung, 3 times, after a count-in.",
-                        "Playing G4 | C5:3 | over C | in C major at 84."),
+                        "Playing G4 | C5:3 | over C | in C major at 84.",
+                        "Playing the bass of F | C | in C major, in 3/4, at 84."),
                 run.lines());
     }
 

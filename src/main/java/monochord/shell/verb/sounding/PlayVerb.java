@@ -11,6 +11,7 @@ import monochord.harmony.melody.Melody;
 import monochord.score.Part;
 import monochord.score.Piece;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Title;
 import monochord.shell.answer.sound.PlayAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
@@ -137,12 +138,17 @@ final class PlayVerb implements Verb {
         sitting.stage().remember(take, directions);
         return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)
                 .orElseGet(() -> new PlayAnswer(
-                        List.of(
-                                part == Part.BOTH_HANDS
-                                        ? take.title()
-                                        : take.title().within("the " + part + " of ", "")),
+                        List.of(title(take, part, sentence)),
                         directions,
                         sitting.stage().ear().play(directions.perform(piece, take.key()))));
+    }
+
+    private static Title title(Take take, Part part, Sentence sentence) {
+        String whose = part == Part.BOTH_HANDS ? "" : "the " + part + " of ";
+        String bars = sentence.clause(Wishes.METRE)
+                .map(said -> ", in " + said.text() + ",")
+                .orElse("");
+        return take.title().within(whose, bars);
     }
 
     @Override
