@@ -111,7 +111,7 @@ class CellTypedTest {
                 "{\"kind\":\"cell\",\"value\":\"42\",\"type\":\"int\",\"output\":\"\"}\n",
                 Run.of("--json", "6 * 7").result(0));
         assertEquals(
-                "Something is missing at the end.\n  int twice(int n) {\n                    ^\n",
+                "A bracket } is missing at the end.\n  int twice(int n) {\n                    ^\n",
                 new Run.Outside().run("int twice(int n) {").message(2));
     }
 

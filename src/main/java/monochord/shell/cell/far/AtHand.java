@@ -92,6 +92,20 @@ public final class AtHand {
         return Numeral.parse(text).in(key);
     }
 
+    /**
+     * {@code numeral("bVI", "D")}.
+     *
+     * @throws Unreadable if one of the texts cannot be read
+     */
+    public static Chord numeral(String text, String key) {
+        return numeral(text, key(key));
+    }
+
+    /** The chord that a numeral or number is in the key of the line. */
+    public static Chord numeral(String text) {
+        return numeral(text, key());
+    }
+
     /** The numeral of a chord in a key: {@code numeral(chord("Bb"), key("D"))}. */
     public static Numeral numeral(Chord chord, Key key) {
         return Numeral.of(chord, key);
@@ -128,6 +142,11 @@ public final class AtHand {
     /** The voicing for two hands that moves best. */
     public static Way voice(Progression progression) {
         return voice(progression, Style.CLOSE);
+    }
+
+    /** {@code voice("F C G Ab")}, in the key of the line. */
+    public static Way voice(String text) {
+        return voice(progression(text));
     }
 
     /** {@code voice(verse, Style.SPREAD)}. */
