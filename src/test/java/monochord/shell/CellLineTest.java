@@ -10,6 +10,7 @@ import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.theory.NoteNaming;
 import org.jline.reader.Candidate;
 import org.jline.reader.Parser;
 import org.junit.jupiter.api.AfterAll;
@@ -53,6 +54,12 @@ class CellLineTest {
             numeral("bVI", key("C"))                     | show Ab
             numeral("bVI", "C")                          | show Ab
             numeral("bVI")                               | show Ab
+            numeral("b6")                                | show Ab
+            numeral("6-")                                | show Am
+            show(numeral("bVI", "D"), "D")               | show bVI in D
+            show("bVI", key("D"))                        | show bVI in D
+            show("F C", "F")                             | show F C in F
+            show(notes("C E G"), "F")                    | show C, E, G in F
             progression("F C G Ab")                      | F C G Ab
             progression("4 1 5 b6", "D")                 | show 4 1 5 b6 in D
             progression("4 1 5 b6", key("D"))            | show 4 1 5 b6 in D
@@ -106,7 +113,7 @@ class CellLineTest {
             List.of(1, 2).get(9)           | There is no element 9: there are 2, counted from 0.
             1 / 0                          | Nothing can be divided by 0.
             show(3)                        | 3 is not music, so it can be neither shown nor played.
-            String s = null; s.length()    | s = null/Something is asked of null, which is nothing. Cannot invoke "String.length()"/because "s" is null
+            String s = null; s.length()    | s = null/s is null, which is nothing, and cannot be asked for length().
             throw new RuntimeException()   | RuntimeException.
             Integer.parseInt("a")          | NumberFormatException: For input string: "a"
             """)
@@ -201,6 +208,25 @@ class CellLineTest {
         assertEquals(says(VERBS, "show Abmaj7"), says("show(\"Abmaj7\")"));
         assertTrue(says("play").startsWith("Playing A♭maj7"), says("play"));
         assertTrue(says("play(\"F C\", 90); play(chord(\"G\"))").startsWith("Playing F C"));
+    }
+
+    /** A value that is music is shown in the learner's names; what Java says and is told stays Java. */
+    @Test
+    void javaKeepsEnglishNames() {
+        assertTrue(saysInGerman("chord(\"B\")").startsWith("H  H Dis Fis"));
+        assertEquals("Bb", saysInGerman("chord(\"Bb\").root()"));
+        assertEquals("B flat is Bb", saysInGerman("System.out.println(\"B flat is \" + chord(\"Bb\"))"));
+        assertEquals(
+                "\"H\" is not a chord: expected a letter from A to G at character 1, found 'H'.\nExample: Abmaj7\n"
+                        + "In Java notes go by their English names.",
+                saysInGerman("chord(\"H\")"));
+        String help = saysInGerman("help java");
+        assertTrue(help.contains("chord(\"Bbmaj7\")"), help);
+    }
+
+    private static String saysInGerman(String line) {
+        Look german = Look.ofPipe().naming(NoteNaming.GERMAN);
+        return READING.read(line).text(german).plain().strip();
     }
 
     @Test

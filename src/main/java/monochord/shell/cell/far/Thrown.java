@@ -16,6 +16,8 @@ final class Thrown {
     private static final Pattern BOUNDS =
             Pattern.compile("Index:? (-?\\d+)(?: out of bounds for length |,? Size: )(\\d+)");
 
+    private static final Pattern NOTHING = Pattern.compile("(\\w+)\\([^()]*\\)\" because \"([^\"<]+)\"");
+
     private Thrown() {}
 
     /** @param offset where the snippet begins in the text of the cell */
@@ -44,12 +46,19 @@ final class Thrown {
         }
         return switch (name) {
             case "java.lang.StackOverflowError" -> "Something calls itself without end.";
-            case "java.lang.NullPointerException" ->
-                "Something is asked of null, which is nothing. " + said.replaceAll(Rendering.MADE_HERE, "");
+            case "java.lang.NullPointerException" -> askedOfNothing(said.replaceAll(Rendering.MADE_HERE, ""));
             case "java.lang.IllegalArgumentException", "java.lang.IllegalStateException" -> sentence(name, said);
             case "java.lang.ArithmeticException" -> said.equals("/ by zero") ? "Nothing can be divided by 0." : said;
             default -> Rejected.shortly(name) + (said.isEmpty() ? "." : ": " + said);
         };
+    }
+
+    /** Java says which call failed, and mostly which name it was that had no value. */
+    private static String askedOfNothing(String said) {
+        Matcher call = NOTHING.matcher(said);
+        return call.find()
+                ? call.group(2) + " is null, which is nothing, and cannot be asked for " + call.group(1) + "()."
+                : "Something is asked of null, which is nothing.";
     }
 
     /** Such an exception mostly says in a sentence what is not allowed. */
