@@ -251,6 +251,7 @@ class CellLineTest {
         assertTrue(both.containsAll(List.of("chord(", "chorus", "show")), both.toString());
         assertTrue(
                 offers("chorus.").contains("chorus.chords()"), offers("chorus.").toString());
+        assertTrue(offers("chorus.").stream().noneMatch(text -> text.matches(".*(wait|notify|hashCode).*")));
         assertTrue(offers("play $").contains("$chorus"), offers("play $").toString());
         assertTrue(
                 offers("var x = chor").contains("chorus"),

@@ -39,7 +39,8 @@ public final class HelpVerb implements Verb {
             "Text stands in quotation marks, notes go by their English names.",
             "Behind a dollar sign a name stands in a verb:",
             "  play $verse in D",
-            "Tab completes. Ctrl-C stops what runs; after ten seconds it stops by itself.");
+            "Tab completes. Ctrl-C stops what runs; after ten seconds it stops by itself.",
+            "A line cell-seconds=30 in settings.properties, beside your record, gives it thirty; 0 turns Java off.");
 
     private static final String HANDS = """
             Warm up, sit so that shoulders and wrists stay loose, and take five minutes off every half hour.
