@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import monochord.shell.answer.Look;
-import monochord.shell.sitting.Settings;
+import monochord.shell.keeping.Settings;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.shell.verb.Verbs;
