@@ -130,7 +130,7 @@ class CellLineTest {
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
             int a = 3; for (;;) { show(a) }         | a = 3\\A semicolon ; is missing here.\\  int a = 3; for (;;) { show(a) }\\                               ^
             chord("Ab"))                            | This ) closes nothing.\\  chord("Ab"))\\             ^
-            List.of("C" "D")                        | A ) is missing here.\\  List.of("C" "D")\\             ^
+            List.of("C" "D")                        | A ) or a comma is missing here.\\  List.of("C" "D")\\             ^
             for i in 1..4 { }                       | A ( is missing here.\\  for i in 1..4 { }\\     ^
             chord("Ab"                              | A bracket ) is missing at the end.\\  chord("Ab"\\            ^
             if (true) { show(chord("Ab"             | Brackets are missing at the end: ) ) }\\  if (true) { show(chord("Ab"\\                             ^

@@ -112,9 +112,11 @@ record CompilerSays(String code, String said) {
         if (signs.isEmpty()) {
             return said.startsWith("<identifier>") ? "A name is missing here." : "Java does not expect this here.";
         }
-        return signs.equals(List.of(";"))
-                ? "A semicolon ; is missing here."
-                : "A " + String.join(" or a ", signs) + " is missing here.";
+        return switch (signs.get(0)) {
+            case ";" -> "A semicolon ; is missing here.";
+            case ")" -> "A ) or a comma is missing here.";
+            default -> "A " + String.join(" or a ", signs) + " is missing here.";
+        };
     }
 
     private String unfit() {

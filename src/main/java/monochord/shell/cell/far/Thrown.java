@@ -29,9 +29,19 @@ final class Thrown {
             return new Trouble(
                     unresolved.getSnippet().name() + "() needs what there is not yet: no " + missing + ".", -1, line);
         }
+        if (asksForEnvironment(exception)) {
+            return new Trouble("A cell sees nothing of what is set around it.", -1, line);
+        }
         EvalException thrown = (EvalException) exception;
         String said = thrown.getMessage() == null ? "" : thrown.getMessage();
         return new Trouble(inWords(thrown.getExceptionClassName(), said), -1, line);
+    }
+
+    /** Newer JDKs read it with the class that starts programs. */
+    private static boolean asksForEnvironment(JShellException exception) {
+        return Arrays.stream(exception.getStackTrace())
+                .anyMatch(frame -> frame.getClassName().equals("java.lang.System")
+                        && frame.getMethodName().equals("getenv"));
     }
 
     private static String inWords(String name, String said) {
