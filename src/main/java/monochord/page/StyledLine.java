@@ -85,7 +85,8 @@ public record StyledLine(List<Span> spans) {
         List<Span> named = new ArrayList<>();
         int from = 0;
         for (Span span : spans) {
-            named.add(span.withText(Change.within(changes, span.text(), from)));
+            boolean stays = span.style() == Style.JAVA;
+            named.add(stays ? span : span.withText(Change.within(changes, span.text(), from)));
             from += span.text().length();
         }
         return new StyledLine(named);

@@ -29,13 +29,14 @@ class EndedCellTest {
     }
 
     /**
-     * Guards: patience that ends in {@code Running.watch}, for the one that catches everything; {@code
+     * Guards: patience that ends in {@code Running.watch}, for the one that catches everything on an older JDK, and loops
+     * where a newer one does not look; {@code
      * -XX:+ExitOnOutOfMemoryError} in {@code Launch}; {@code Watch.count} for threads; that {@code Watch} tells the line when
      * the JVM leaves; {@code JvmCell.repeat} for what was defined before.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            while (true) { try { Thread.sleep(1000); } catch (Throwable t) { } } | This cell would not stop, so its Java was ended.
+            new Object() { void on() { try { Stream.iterate(1, UnaryOperator.identity()).allMatch(Objects::nonNull); } catch (Throwable t) { on(); } } }.on() | This cell would not stop, so its Java was ended.
             System.exit(0) | This cell told Java to end. It did; the line goes on.
             { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
             for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
@@ -55,7 +56,7 @@ class EndedCellTest {
                 .replaceFirst("the \\d+ cells", "the cells");
     }
 
-    /** Guard: {@code still} in {@code Scene} and {@code Workshop}. */
+    /** Guards, each enough: {@code still} in {@code Scene} and {@code Workshop}; that {@code JvmCell.repeat} hears nothing. */
     @Test
     void nothingIsHeardOrPrintedAgain() {
         try (Bench bench = new Bench()) {
