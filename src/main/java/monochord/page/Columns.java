@@ -12,10 +12,19 @@ final class Columns {
     private Columns() {}
 
     static int of(String text) {
-        return text.codePoints().map(Columns::of).sum();
+        int columns = 0;
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
+            columns += of(c);
+            i += Character.charCount(c);
+        }
+        return columns;
     }
 
     static int of(int codePoint) {
+        if (within(codePoint, ' ', '~')) {
+            return 1;
+        }
         return switch (Character.getType(codePoint)) {
             case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.FORMAT, Character.CONTROL -> 0;
             default -> isWide(codePoint) ? 2 : 1;

@@ -8,7 +8,7 @@ final class WrappedLine {
     private final int width;
     private final int hang;
     private final List<StyledLine> done = new ArrayList<>();
-    private StyledLine open = StyledLine.EMPTY;
+    private final List<Span> open = new ArrayList<>();
     private int used;
     private boolean holdsWord;
 
@@ -25,7 +25,7 @@ final class WrappedLine {
                 word(piece);
             }
         }
-        done.add(open.stripTrailing());
+        done.add(taken());
         return done;
     }
 
@@ -54,14 +54,20 @@ final class WrappedLine {
     }
 
     private void append(StyledLine piece) {
-        open = open.plus(piece);
+        open.addAll(piece.spans());
         used += piece.columns();
     }
 
     private void breakLine() {
-        done.add(open.stripTrailing());
-        open = StyledLine.of(" ".repeat(hang));
+        done.add(taken());
+        open.add(new Span(" ".repeat(hang)));
         used = hang;
         holdsWord = false;
+    }
+
+    private StyledLine taken() {
+        StyledLine line = new StyledLine(open).stripTrailing();
+        open.clear();
+        return line;
     }
 }
