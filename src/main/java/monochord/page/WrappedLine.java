@@ -42,15 +42,24 @@ final class WrappedLine {
         if (used + word.columns() > width && holdsWord) {
             breakLine();
         }
-        StyledLine rest = word;
-        while (used + rest.columns() > width) {
-            StyledLine head = Pieces.head(rest, Math.max(1, width - used));
-            append(head);
-            rest = Pieces.tail(rest, head);
-            breakLine();
-        }
-        append(rest);
+        append(lastOf(word));
         holdsWord = true;
+    }
+
+    /** Sets full lines of a word that is wider than the line, each char looked at once, and leaves what fits. */
+    private StyledLine lastOf(StyledLine word) {
+        String text = word.plain();
+        int from = 0;
+        while (true) {
+            int to = from + Columns.charsThatFit(text, from, Math.max(1, width - used));
+            StyledLine head = Pieces.chars(word, from, to);
+            if (to == text.length() && used + head.columns() <= width) {
+                return head;
+            }
+            append(head);
+            breakLine();
+            from = to;
+        }
     }
 
     private void append(StyledLine piece) {
