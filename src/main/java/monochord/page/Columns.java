@@ -13,10 +13,13 @@ final class Columns {
 
     static int of(String text) {
         int columns = 0;
-        for (int i = 0; i < text.length(); ) {
-            int c = text.codePointAt(i);
+        for (int i = 0; i < text.length(); i++) {
+            int c = text.charAt(i);
+            if (Character.isSurrogate((char) c)) {
+                c = text.codePointAt(i);
+                i += Character.charCount(c) - 1;
+            }
             columns += of(c);
-            i += Character.charCount(c);
         }
         return columns;
     }
