@@ -8,10 +8,10 @@ package monochord.page;
  *
  * <p>Source: Unicode Standard Annex 11, East Asian Width; the wide blocks are taken whole, from memory.
  */
-final class Columns {
+public final class Columns {
     private Columns() {}
 
-    static int of(String text) {
+    public static int of(String text) {
         int columns = 0;
         for (int i = 0; i < text.length(); i++) {
             int c = text.charAt(i);
