@@ -14,7 +14,7 @@ import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Verbs;
 
-/** Meets whoever types {@linkplain Everyday everyday words} at a terminal: with the next step from where they stand. */
+/** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
 final class Host {
     private static final String WAYS =
             "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.";
@@ -38,11 +38,9 @@ final class Host {
         this.sitting = sitting;
     }
 
-    /** None if nothing of the kind was said, or nobody sits at a terminal. */
+    /** None if nothing of the kind was said, or nobody converses here. */
     Optional<Answer> meet(String line) {
-        return sitting.screenLines() == Integer.MAX_VALUE
-                ? Optional.empty()
-                : Everyday.in(line).map(this::answer);
+        return sitting.isSeated() ? Everyday.in(line).map(this::answer) : Optional.empty();
     }
 
     /** The same for a line that begins with a verb and is none: {@code help me}, {@code show me the answer}. */
