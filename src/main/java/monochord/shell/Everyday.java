@@ -20,6 +20,8 @@ enum Everyday {
     /** Agrees, or is ready. */
     AGREES("ok(ay)?|k|y|yes( please)?|yep|yeah|sure|(im )?ready|go( ahead)?|start|begin|lets (go|start|begin)|got it"
             + "|i see|all ?right|done"),
+    /** Would hear what is on the screen. */
+    HEARS("play (it|that|this|again|it again)|again|listen|hear it"),
     /** Does not know. */
     LOST(
             "help( me)?( please)?|please help( me)?|(im )?(stuck|lost)|i (do not|dont) (know|remember)( (it|that|this|how))?"

@@ -48,15 +48,15 @@ final class Host {
         boolean whole = !line.equalsIgnoreCase(word);
         return whole
                         && Everyday.in(line)
-                                .filter(Set.of(Everyday.LOST, Everyday.GIVES_UP)::contains)
+                                .filter(Set.of(Everyday.LOST, Everyday.GIVES_UP, Everyday.HEARS)::contains)
                                 .isPresent()
                 ? meet(line)
                 : Optional.empty();
     }
 
     private Answer answer(Everyday meaning) {
-        if (meaning == Everyday.LEAVES) {
-            return run("quit");
+        if (meaning == Everyday.LEAVES || meaning == Everyday.HEARS) {
+            return run(meaning == Everyday.LEAVES ? "quit" : sitting.desk().isByEar() ? "hear" : "play");
         }
         return sitting.desk().isOpen() ? atQuestion(meaning) : elsewhere(meaning);
     }

@@ -91,12 +91,16 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
                 .toList();
     }
 
-    /** {@code the major chord on the lowered sixth}. */
-    String inWords() {
+    /** {@code major} for a triad, for a chord with a seventh what stands behind its root: {@code m7♭5}. */
+    String kind() {
         ChordKind kind = chord.kind();
         boolean triad = kind.equals(kind.triad()) && kind.intervals().size() == 3;
-        String quality = triad ? kind.quality().toString() : kind.write(Signs.MUSIC);
-        return "the " + quality + " chord on the " + degreeInWords();
+        return triad ? kind.quality().toString() : kind.write(Signs.MUSIC);
+    }
+
+    /** {@code the major chord on the lowered sixth}. */
+    String inWords() {
+        return "the " + kind() + " chord on the " + degreeInWords();
     }
 
     /** {@code lowered sixth}. */
