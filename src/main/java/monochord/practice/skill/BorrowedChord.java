@@ -158,7 +158,8 @@ final class BorrowedChord implements Skill {
             slips.add(new Slip<>(
                     WRONG_QUALITY,
                     Tones.of(other),
-                    () -> "The root is right. " + about.numeral().write(Signs.MUSIC) + " asks for the " + about.kind()
+                    () -> "The root is right. " + about.numeral().write(Signs.MUSIC) + " asks for "
+                            + (about.isTriad() ? Say.article(about.kind()) : "the ") + about.kind()
                             + " chord."));
         }
     }
@@ -183,7 +184,7 @@ final class BorrowedChord implements Skill {
         return Coaching.of(
                 "Root first, then the letters, then the quality.",
                 Walk.toward(about.degree(), about.key()),
-                root + " " + Walk.allButLast(chord) + " Together they are " + about.inWords() + ".",
+                root + " " + Walk.allButLast(chord) + " The chord is " + about.kindInWords() + ".",
                 root + " " + Walk.stack(chord) + " " + Walk.chord(chord));
     }
 }
