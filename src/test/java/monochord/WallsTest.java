@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -188,6 +189,23 @@ class WallsTest {
                         .filter(Edge::betweenRooms)
                         .filter(edge -> !edge.isAllowed())
                         .toList());
+    }
+
+    @Test
+    @DisplayName("no two packages need each other, not by way of others either")
+    void thePackagesStandInOneOrder() {
+        Set<Edge> left = new HashSet<>(edges.stream()
+                .filter(edge -> isOurs(edge.from()) && isOurs(edge.to()))
+                .toList());
+        Set<String> leaning;
+        do {
+            leaning = left.stream().map(Edge::from).collect(toCollection(TreeSet::new));
+        } while (left.removeIf(leansOnNothing(leaning)));
+        assertEquals(Set.of(), left, "what is left goes round, or leans on what does");
+    }
+
+    private static Predicate<Edge> leansOnNothing(Set<String> leaning) {
+        return edge -> !leaning.contains(edge.to());
     }
 
     @Test

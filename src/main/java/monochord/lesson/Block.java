@@ -1,10 +1,16 @@
 package monochord.lesson;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A block of prose. */
 public sealed interface Block {
     List<Span> spans();
+
+    /** Its words alone. */
+    default String plain() {
+        return spans().stream().map(Span::text).collect(Collectors.joining());
+    }
 
     /** @param level 2 or 3, the number of {@code #} before it */
     record Heading(int level, List<Span> spans) implements Block {

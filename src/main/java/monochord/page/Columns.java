@@ -8,10 +8,10 @@ package monochord.page;
  *
  * <p>Source: Unicode Standard Annex 11, East Asian Width; the wide blocks are taken whole, from memory.
  */
-final class Columns {
+public final class Columns {
     private Columns() {}
 
-    static int of(String text) {
+    public static int of(String text) {
         return text.codePoints().map(Columns::of).sum();
     }
 

@@ -10,8 +10,8 @@ import java.util.Optional;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.verb.Verb;
 import monochord.shell.verb.Verbs;
 
 /** Runs the program on its arguments: one verb, many sentences from standard input, or the prompt. */

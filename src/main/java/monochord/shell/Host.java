@@ -6,12 +6,13 @@ import monochord.page.Style;
 import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Saying;
+import monochord.shell.answer.course.AskAnswer;
+import monochord.shell.sentence.Everyday;
+import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Opening;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
-import monochord.shell.verb.Sentence;
 import monochord.shell.verb.Verbs;
 
 /** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */

@@ -7,9 +7,9 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Random;
+import monochord.shell.ear.LiveEar;
+import monochord.shell.keeping.RecordKeeper;
 import monochord.shell.sitting.Chance;
-import monochord.shell.sitting.LiveEar;
-import monochord.shell.sitting.RecordKeeper;
 
 /** Where the program starts. */
 public final class Main {

@@ -23,12 +23,15 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.DumbTerminal;
 import org.jline.utils.InfoCmp;
+import org.jline.utils.NonBlockingReader;
 import org.jline.utils.Signals;
 
 /** The prompt on a terminal. */
 final class Prompt {
     private static final int USUAL_WIDTH = 80;
     private static final int USUAL_HEIGHT = 24;
+    /** As whoever reads a notebook would begin. */
+    private static final String COMMAND = "./monochord";
 
     private final Surroundings around;
     private final Verbs verbs;
@@ -99,22 +102,52 @@ final class Prompt {
         sitting.study().begin();
         sitting.takeSeat();
         sitting.cells().gather();
-        show.accept(rendered(greeting(), terminal));
+        greet(terminal, show);
         sitting.outside().drafts().ifPresent(drafts -> sitting.journal().keep(drafts.drafting()));
         sitting.stage().ear().warm();
-        while (!sitting.hasEnded()) {
-            try {
-                sitting.waits();
-                String line = board.readLine(mark());
-                sitting.faces(look(terminal), lines(terminal));
-                Answer answer = reading.read(line);
-                show.accept(rendered(withNotice(answer), terminal));
-                note(line, answer, terminal, show);
-            } catch (UserInterruptException interrupted) {
-                show.accept(rendered(interrupted(), terminal));
-            } catch (EndOfFileException end) {
+        boolean open = true;
+        while (open && !sitting.hasEnded()) {
+            open = turn(board, terminal, show);
+        }
+    }
+
+    /** @return whether there is a window still */
+    private boolean turn(TerminalBoard board, Terminal terminal, Consumer<String> show) {
+        try {
+            sitting.waits();
+            String line = board.readLine(mark());
+            sitting.faces(look(terminal), lines(terminal));
+            Answer answer = reading.read(line);
+            show.accept(rendered(withNotice(answer), terminal));
+            note(line, answer, terminal, show);
+            return true;
+        } catch (UserInterruptException interrupted) {
+            show.accept(rendered(interrupted(), terminal));
+            return true;
+        } catch (EndOfFileException end) {
+            boolean left = stands(terminal);
+            if (left) {
                 sitting.end();
             }
+            return left;
+        }
+    }
+
+    /** Whether somebody pressed ctrl-D and the window is still there: a sitting whose window was closed is broken off. */
+    private static boolean stands(Terminal terminal) {
+        try {
+            return terminal.reader().peek(1) != NonBlockingReader.EOF;
+        } catch (IOException | IllegalStateException gone) { // the latter of a terminal that is closed already
+            return false;
+        }
+    }
+
+    /** A greeting that asks something is noted, for the first line answers it. */
+    private void greet(Terminal terminal, Consumer<String> show) {
+        Answer greeting = greeting();
+        show.accept(rendered(greeting, terminal));
+        if (sitting.teaching().opening().isAsking()) {
+            sitting.journal().open(COMMAND, greeting);
         }
     }
 

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.shell.answer.StrictJson;
-import monochord.shell.sitting.Ear;
+import monochord.shell.ear.Ear;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
 import org.junit.jupiter.api.Test;

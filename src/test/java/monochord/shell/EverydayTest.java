@@ -11,6 +11,7 @@ import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
+import monochord.shell.sentence.Everyday;
 import monochord.theory.Key;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

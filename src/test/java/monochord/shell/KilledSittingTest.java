@@ -93,6 +93,24 @@ class KilledSittingTest {
         assertEquals("evening.md: holds, 6 lines.\n", run.result(0));
     }
 
+    /** The terminal has gone, and with it whoever might have pressed ctrl-D; guard: {@code Prompt.stands}. */
+    @Test
+    void aWindowThatIsClosedBreaksASittingOff() throws Exception {
+        try (Typist typist = new Typist(80, 24, home)) {
+            typist.types("show C");
+            typist.closesTheWindow();
+            typist.seesItEnd();
+            typist.sitting().leave();
+            assertFalse(typist.sitting().hasEnded());
+        }
+        assertTrue(drafts().get(0).getFileName().toString().startsWith("open-"), drafts().toString());
+        try (Typist typist = new Typist(80, 24, home)) {
+            typist.press(Typist.CTRL_D);
+            typist.seesItEnd();
+            assertTrue(typist.sitting().hasEnded());
+        }
+    }
+
     /** What is found broken off is offered again until somebody brings it back or it grows old. */
     @Test
     void whoDoesNotWantItBackIsNotMadeTo() throws Exception {

@@ -14,9 +14,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import monochord.lesson.notebook.Digest;
+import monochord.shell.ear.Ear;
+import monochord.shell.keeping.RecordKeeper;
 import monochord.shell.sitting.Chance;
-import monochord.shell.sitting.Ear;
-import monochord.shell.sitting.RecordKeeper;
 import monochord.sound.Performance;
 
 /** Runs the program in a folder, with a home beside it, a record on disk and a card that is not there. */

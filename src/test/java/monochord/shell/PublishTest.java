@@ -87,6 +87,20 @@ class PublishTest {
     }
 
     @Test
+    void aTitleThatComesLateOrFromTheHeadIsSaidOnceToo() throws IOException {
+        String console = "```console\n▸ show Ab\n\n▸\n```\n";
+        Files.writeString(folder.resolve("late.md"), console + "\n# Getting *Saturday* ready\n\n## Verse\n");
+        publish("late --html out.html").result(0);
+        assertEquals(1, page().split("Getting Saturday ready</h").length - 1, page());
+        assertTrue(page().contains("<h1>Getting Saturday ready</h1>") && page().contains("<h2>Verse</h2>"), page());
+        assertTrue(page().contains("<kbd>Enter</kbd>"), page());
+
+        Files.writeString(folder.resolve("head.md"), "---\ntitle: Saturday\n---\n\n# The verse\n\n" + console);
+        publish("head --html out.html").result(0);
+        assertTrue(page().contains("<h1>Saturday</h1>") && page().contains("<h2>The verse</h2>"), page());
+    }
+
+    @Test
     void somebodyElsesJavaIsShownAndNotRun() throws IOException {
         Path mark = folder.resolve("mark");
         notebook("java.nio.file.Files.createFile(java.nio.file.Path.of(\"" + mark + "\"));");

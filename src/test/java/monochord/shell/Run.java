@@ -13,9 +13,9 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
-import monochord.shell.sitting.Ear;
-import monochord.shell.sitting.Keeper;
-import monochord.shell.sitting.RecordKeeper;
+import monochord.shell.ear.Ear;
+import monochord.shell.keeping.Keeper;
+import monochord.shell.keeping.RecordKeeper;
 
 /**
  * What one whole run of the program came to.

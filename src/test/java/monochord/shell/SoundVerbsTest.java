@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.score.Sounding;
-import monochord.shell.sitting.Ear;
+import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -1,8 +1,8 @@
 package monochord.shell;
 
 import java.util.Optional;
-import monochord.shell.sitting.Ear;
-import monochord.shell.sitting.Heard;
+import monochord.shell.ear.Ear;
+import monochord.shell.ear.Heard;
 import monochord.sound.Performance;
 
 /** An ear without a card: what is played sounds until it is stopped, as far along as the test says. */

@@ -16,8 +16,8 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
-import monochord.shell.sitting.Ear;
-import monochord.shell.sitting.Keeper;
+import monochord.shell.ear.Ear;
+import monochord.shell.keeping.Keeper;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
@@ -125,6 +125,11 @@ final class Typist implements AutoCloseable {
         terminal.screen().setSize(size);
         terminal.terminal().setSize(size);
         terminal.terminal().raise(Terminal.Signal.WINCH);
+    }
+
+    /** From now on nothing comes from the keys. */
+    void closesTheWindow() throws IOException {
+        terminal.terminal().input().close();
     }
 
     private Ear noting() {

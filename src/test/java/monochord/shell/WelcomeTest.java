@@ -137,4 +137,18 @@ class WelcomeTest {
                 " ", new Run.Outside().atHome(home).typing("\nquit\n").run().lines());
         assertTrue(said.startsWith("1.1  Steps and half steps  in C major"), said);
     }
+
+    @Test
+    @DisplayName("a first evening is saved with the questions that opened it, and comes back the same")
+    void aFirstEveningIsReplayed() throws IOException {
+        try (Typist typist = newcomer()) {
+            typist.types("");
+            typist.types("D E F G");
+            typist.types("");
+            typist.types("show bVI");
+            typist.types("save evening");
+        }
+        Run run = new Run.Outside().inFolder(home).atHome(home).run("replay", "evening.md");
+        assertEquals("evening.md: holds, 5 lines.\n", run.result(0));
+    }
 }

@@ -10,7 +10,7 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.Line;
 import javax.sound.sampled.SourceDataLine;
 import monochord.score.Score;
-import monochord.shell.sitting.LiveEar;
+import monochord.shell.ear.LiveEar;
 import monochord.theory.Beats;
 import monochord.theory.Pitch;
 import org.junit.jupiter.api.AfterEach;

@@ -68,14 +68,16 @@ public record Notebook(Start start, List<Part> parts) {
         parts = List.copyOf(parts);
     }
 
-    /** As its head says, or its first heading. */
+    /** As its head says, or the words of its first heading. */
     public Optional<String> title() {
         return start.title()
                 .or(() -> parts.stream()
                         .filter(Prose.class::isInstance)
                         .map(part -> TITLE.matcher(((Prose) part).text()))
                         .filter(Matcher::find)
-                        .map(found -> found.group(1).strip())
+                        .map(found -> Words.of(found.group()))
+                        .filter(blocks -> !blocks.isEmpty())
+                        .map(blocks -> blocks.get(0).plain())
                         .findFirst());
     }
 

@@ -3,10 +3,10 @@ package monochord.page.web;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
+import monochord.page.keyboard.Drawing;
 
 /** An exchange at the prompt as part of a page. */
 final class Cell {
@@ -30,10 +30,13 @@ final class Cell {
                 : cell;
     }
 
+    /** Of an empty line, the key that was pressed. */
     private static Html.Element typed(List<String> lines) {
-        return Html.element("pre")
-                .with("class", "typed")
-                .holding(Html.element("code").holding(String.join("\n", lines)));
+        String text = String.join("\n", lines);
+        Html.Element typed = text.isBlank()
+                ? Html.element("kbd").holding("Enter")
+                : Html.element("code").holding(text);
+        return Html.element("pre").with("class", "typed").holding(typed);
     }
 
     /** It can be scrolled where it is wide, so the keyboard must be able to reach it, and a reader has to call it something. */

@@ -21,7 +21,7 @@ public record Refusal(String message, int at, String advice) implements Answer {
     }
 
     /** What stands in quotation marks is what was typed, and stays. */
-    static StyledText quoting(String message, Style style, Look look) {
+    public static StyledText quoting(String message, Style style, Look look) {
         boolean english = look.signs().naming() == NoteNaming.ENGLISH;
         return StyledText.of(english ? message : InProse.around(message, look.signs()), style)
                 .in(look.signs().with(NoteNaming.ENGLISH));

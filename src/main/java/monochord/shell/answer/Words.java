@@ -8,27 +8,27 @@ import monochord.theory.Scale;
 import monochord.theory.Signs;
 
 /** Small turns of phrase that several answers share. */
-final class Words {
+public final class Words {
     private static final List<String> NUMBERS =
             List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
 
     private Words() {}
 
     /** {@code one}, {@code two} … as far as ten, then digits. */
-    static String number(int count) {
+    public static String number(int count) {
         return count < NUMBERS.size() ? NUMBERS.get(count) : Integer.toString(count);
     }
 
-    static String notes(List<NoteName> notes, Look look) {
+    public static String notes(List<NoteName> notes, Look look) {
         return joined(notes, " ", note -> note.write(look.signs()));
     }
 
-    static <T> String joined(List<T> values, String between, Function<T, String> name) {
+    public static <T> String joined(List<T> values, String between, Function<T, String> name) {
         return values.stream().map(name).collect(Collectors.joining(between));
     }
 
     /** {@code F♯}, {@code F♯ and C♯}, {@code F♯, C♯ and G♯}. */
-    static String listed(List<String> words) {
+    public static String listed(List<String> words) {
         int last = words.size() - 1;
         return last <= 0
                 ? String.join("", words)
@@ -36,7 +36,7 @@ final class Words {
     }
 
     /** {@code D minor (also D phrygian)}: the nearest source first. */
-    static String sources(List<Scale> sources, Signs signs) {
+    public static String sources(List<Scale> sources, Signs signs) {
         String nearest = sources.get(0).write(signs);
         List<String> others = sources.subList(1, sources.size()).stream()
                 .map(scale -> scale.kind().toString())

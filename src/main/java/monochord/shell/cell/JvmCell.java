@@ -12,8 +12,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
-import monochord.shell.sitting.Cell;
-import monochord.shell.sitting.Outcome;
 import monochord.theory.Key;
 
 /**

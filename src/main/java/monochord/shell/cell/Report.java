@@ -7,11 +7,10 @@ import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.CellAnswer;
-import monochord.shell.answer.CellTrouble;
+import monochord.shell.answer.notebook.CellAnswer;
+import monochord.shell.answer.notebook.CellTrouble;
 import monochord.shell.cell.wire.Message;
 import monochord.shell.cell.wire.Told;
-import monochord.shell.sitting.Outcome;
 import monochord.theory.Key;
 
 /** Gathers what a cell says while it runs. Nothing of it reaches the terminal as it came, and there is only so much. */

@@ -30,6 +30,7 @@ public final class Journal {
     private final Supplier<Start> circumstances;
     private final Supplier<Look> page;
     private final List<Entry> entries = new ArrayList<>();
+    private Entry opening;
     private Notebook before;
     private Start start;
     private Drafting drafts = Drafting.none();
@@ -77,6 +78,14 @@ public final class Journal {
     public Journal(Supplier<Start> circumstances, Supplier<Look> page) {
         this.circumstances = circumstances;
         this.page = page;
+    }
+
+    /**
+     * Puts the command that opened the prompt, and the greeting, before what will be noted: for a greeting that asks
+     * something, and so decides how the first line is read.
+     */
+    public void open(String command, Answer greeting) {
+        opening = new Entry(null, new Exchange(0, true, List.of(command), ""), greeting, page.get());
     }
 
     /** Keeps a draft of all that is noted from now on. */
@@ -135,6 +144,10 @@ public final class Journal {
 
     private Optional<String> add(Entry entry) {
         start();
+        if (opening != null) {
+            entries.add(opening);
+            opening = null;
+        }
         entries.add(entry);
         saved = false;
         if (drafts.isKept()) {
@@ -197,6 +210,7 @@ public final class Journal {
         drafts = drafts.another(isForeign);
         foreign = isForeign;
         entries.clear();
+        opening = null;
         before = opened;
         start = opened.start();
         own = new Own(file, digest);

@@ -35,6 +35,8 @@ public record Publication(WebPage page, int recordings, int leftOut) {
     public static Publication of(Replayed replayed) throws IOException {
         Recordings recordings = new Recordings();
         Notebook notebook = replayed.written();
+        String title = notebook.title().orElse(UNTITLED);
+        Optional<Notebook.Part> titling = titling(notebook, title);
         List<Section> sections = new ArrayList<>();
         Iterator<Turn> turns = replayed.turns().iterator();
         for (Notebook.Part part : notebook.parts()) {
@@ -43,22 +45,35 @@ public record Publication(WebPage page, int recordings, int leftOut) {
                     sections.add(exchange(turns.next(), recordings));
                 }
             } else {
-                words((Notebook.Prose) part, sections);
+                List<Block> blocks = ((Notebook.Prose) part).blocks();
+                words(titling.filter(part::equals).isPresent() ? below(title, blocks) : blocks, sections);
             }
         }
-        String title = notebook.title().orElse(UNTITLED);
         return new Publication(new WebPage(title, sections), recordings.made(), recordings.leftOut());
     }
 
+    /** Where the heading is that became the title, if one did. */
+    private static Optional<Notebook.Part> titling(Notebook notebook, String title) {
+        return notebook.parts().stream()
+                .filter(part -> part instanceof Notebook.Prose prose
+                        && prose.blocks().stream().anyMatch(block -> isTitle(block, title)))
+                .findFirst();
+    }
+
+    private static boolean isTitle(Block block, String title) {
+        return block instanceof Block.Heading && block.plain().equals(title);
+    }
+
     /** The title stands above all of it already. */
-    private static void words(Notebook.Prose prose, List<Section> sections) {
-        List<Block> blocks = prose.blocks();
-        boolean titled = sections.isEmpty()
-                && !blocks.isEmpty()
-                && prose.text().stripLeading().startsWith("# ");
-        List<Block> below = titled ? blocks.subList(1, blocks.size()) : blocks;
-        if (!below.isEmpty()) {
-            sections.add(new Section.Words(below));
+    private static List<Block> below(String title, List<Block> blocks) {
+        List<Block> below = new ArrayList<>(blocks);
+        blocks.stream().filter(block -> isTitle(block, title)).findFirst().ifPresent(below::remove);
+        return below;
+    }
+
+    private static void words(List<Block> blocks, List<Section> sections) {
+        if (!blocks.isEmpty()) {
+            sections.add(new Section.Words(blocks));
         }
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
-import monochord.shell.sitting.Keeper;
+import monochord.shell.keeping.Keeper;
 
 /** A keeper with an agenda of its own. */
 record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {

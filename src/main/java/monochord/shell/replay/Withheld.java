@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.shell.answer.Saying;
-import monochord.shell.sitting.Cell;
-import monochord.shell.sitting.Outcome;
+import monochord.shell.cell.Cell;
+import monochord.shell.cell.Outcome;
 import monochord.theory.Key;
 
 /** Keeps back what somebody else's file would have run, and remembers it. */

@@ -10,6 +10,8 @@ import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.Refusal;
+import monochord.shell.cell.Cell;
+import monochord.shell.cell.Outcome;
 import monochord.theory.Unreadable;
 
 /**

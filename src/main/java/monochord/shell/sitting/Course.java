@@ -13,9 +13,9 @@ import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.CheckAnswer;
-import monochord.shell.answer.LessonEnd;
-import monochord.shell.answer.LessonHead;
+import monochord.shell.answer.course.CheckAnswer;
+import monochord.shell.answer.course.LessonEnd;
+import monochord.shell.answer.course.LessonHead;
 import monochord.theory.Key;
 import monochord.theory.Mode;
 

@@ -7,7 +7,8 @@ import monochord.practice.Excerpt.Moment;
 import monochord.practice.Question;
 import monochord.score.Hand;
 import monochord.score.Score;
-import monochord.shell.answer.AskAnswer;
+import monochord.shell.answer.course.AskAnswer;
+import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
 import monochord.theory.Pitch;
 

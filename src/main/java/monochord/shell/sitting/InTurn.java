@@ -3,7 +3,7 @@ package monochord.shell.sitting;
 import java.util.List;
 import monochord.harmony.Music;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.PlayAnswer;
+import monochord.shell.answer.sound.PlayAnswer;
 import monochord.sound.Directions;
 import monochord.theory.Key;
 

@@ -14,9 +14,9 @@ import monochord.lesson.Part;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
+import monochord.shell.answer.music.MusicAnswer;
 import monochord.theory.Key;
 
 /**

@@ -17,11 +17,11 @@ import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.MusicAnswer;
 import monochord.shell.answer.ProseAnswer;
 import monochord.shell.answer.Saying;
-import monochord.shell.answer.VerdictAnswer;
 import monochord.shell.answer.Wide;
+import monochord.shell.answer.course.VerdictAnswer;
+import monochord.shell.answer.music.MusicAnswer;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 

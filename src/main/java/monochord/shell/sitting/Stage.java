@@ -8,6 +8,8 @@ import monochord.harmony.Music;
 import monochord.score.Piece;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.Title;
+import monochord.shell.ear.Ear;
+import monochord.shell.keeping.Settings;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;

@@ -9,6 +9,7 @@ import monochord.record.Agenda;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.Saying;
+import monochord.shell.keeping.Keeper;
 
 /** The learner's answers over the days: what is kept of this sitting, what is known, what is to come back. */
 public final class Study {

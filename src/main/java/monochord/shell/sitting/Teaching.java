@@ -13,9 +13,9 @@ import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Saying;
-import monochord.shell.answer.VerdictAnswer;
+import monochord.shell.answer.course.AskAnswer;
+import monochord.shell.answer.course.VerdictAnswer;
 
 /** What is being taught: the question on the desk, the run or the lesson it belongs to, and what comes next. */
 public final class Teaching {

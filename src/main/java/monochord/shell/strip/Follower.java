@@ -3,9 +3,9 @@ package monochord.shell.strip;
 import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.score.Score;
+import monochord.shell.ear.Ear;
+import monochord.shell.ear.Heard;
 import monochord.shell.sitting.Board;
-import monochord.shell.sitting.Ear;
-import monochord.shell.sitting.Heard;
 import monochord.shell.sitting.Scene;
 
 /** While music sounds, shows on the board which keys are down, and takes the picture away when it is over. */

@@ -4,6 +4,9 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.Aside;
 import monochord.shell.answer.Saying;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 
 /** Ends the sitting. */

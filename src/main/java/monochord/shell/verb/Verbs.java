@@ -7,6 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import monochord.shell.sentence.Verb;
+import monochord.shell.verb.course.CourseVerbs;
+import monochord.shell.verb.music.MusicVerbs;
+import monochord.shell.verb.sounding.SoundingVerbs;
+import monochord.shell.verb.writing.WritingVerbs;
 
 /** All verbs, in the order in which help lists them. */
 public final class Verbs {
@@ -15,38 +20,10 @@ public final class Verbs {
     private final Map<String, Verb> byWord = new LinkedHashMap<>();
 
     public Verbs() {
-        List<Verb> verbs = new ArrayList<>(List.of(
-                new KeyVerb(),
-                new ShowVerb(),
-                new NameVerb(),
-                new NumeralVerb(),
-                new BorrowVerb(),
-                new AfterVerb(),
-                new MotionVerb(),
-                new FitVerb(),
-                new RecolourVerb(),
-                new VoiceVerb(),
-                new TransposeVerb(),
-                new PlayVerb(),
-                new CompareVerb(),
-                new TempoVerb(),
-                new PatchVerb(),
-                new BankVerb(),
-                new StopVerb(),
-                new KeysVerb(),
-                new LessonsVerb(),
-                new LearnVerb(),
-                new AskVerb(),
-                new PractiseVerb(),
-                new HearVerb(),
-                new ReviewVerb(),
-                new ProgressVerb(),
-                new NotesVerb()));
-        verbs.addAll(List.of(HelpOnQuestion.values()));
-        verbs.add(new CheckVerb());
-        verbs.add(new PresentVerb());
-        verbs.add(new BackVerb());
-        verbs.addAll(List.of(new NoteVerb(), new SaveVerb(), new OpenVerb(), new ReplayVerb(), new PublishVerb()));
+        List<Verb> verbs = new ArrayList<>(MusicVerbs.all());
+        verbs.addAll(SoundingVerbs.all());
+        verbs.addAll(CourseVerbs.all());
+        verbs.addAll(WritingVerbs.all());
         verbs.add(new HelpVerb(this));
         verbs.add(new QuitVerb());
         verbs.forEach(verb -> byWord.put(verb.usage().word(), verb));

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import monochord.shell.answer.Look;
-import monochord.shell.sitting.Outcome;
 import monochord.theory.Key;
 
 /** A cell to try things on, with a limit that a test can set. */

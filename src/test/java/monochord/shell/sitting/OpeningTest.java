@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import monochord.record.Agenda;
 import monochord.shell.answer.Look;
+import monochord.shell.ear.Ear;
 import org.junit.jupiter.api.Test;
 
 /** Every later start says in two lines what is due and what comes next. */

@@ -12,8 +12,9 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.AskAnswer;
 import monochord.shell.answer.Look;
+import monochord.shell.answer.course.AskAnswer;
+import monochord.shell.ear.Ear;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
 

@@ -15,6 +15,7 @@ import monochord.practice.Giveaway;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Look;
+import monochord.shell.ear.Ear;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 import org.junit.jupiter.api.DisplayName;

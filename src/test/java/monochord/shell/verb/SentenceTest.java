@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.shell.sentence.Sentence;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import org.junit.jupiter.api.Test;

@@ -1,0 +1,32 @@
+package monochord.shell.answer.course;
+
+import monochord.lesson.Lesson;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+
+/** The title of a lesson that begins. */
+public record LessonHead(Lesson lesson, Key key) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        String number = lesson.number().isEmpty() ? "" : lesson.number() + "  ";
+        StyledLine title = StyledLine.of(number + lesson.title(), Style.HEADING)
+                .plus("  in " + key.write(Signs.MUSIC), Style.QUIET);
+        return StyledText.of(title).in(look.signs()).wrapped(look.width());
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "lesson")
+                .put("number", lesson.number())
+                .put("slug", lesson.slug())
+                .put("title", lesson.title())
+                .put("grade", lesson.grade())
+                .put("key", key.toString());
+    }
+}

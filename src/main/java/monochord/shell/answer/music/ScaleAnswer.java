@@ -1,0 +1,41 @@
+package monochord.shell.answer.music;
+
+import java.util.List;
+import java.util.OptionalInt;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
+import monochord.page.keyboard.Drawing;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+import monochord.shell.answer.Words;
+import monochord.theory.Scale;
+
+/** A scale, spelled and drawn. */
+public record ScaleAnswer(Scale scale) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        StyledLine first =
+                StyledLine.of(scale.write(look.signs()), Style.STRONG).plus("  " + Words.notes(scale.tones(), look));
+        StyledLine second = StyledLine.of(
+                "Half steps from note to note: " + Words.joined(scale.kind().steps(), " ", Object::toString) + ".");
+        return StyledText.of(first, second).wrapped(look.width()).plus(Pictures.scale(scale, look));
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.drawings(scale);
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "scale").put("name", scale.toString()).put("tones", scale.tones());
+        OptionalInt signature = scale.signature();
+        if (signature.isPresent()) {
+            json.put("signature", signature.getAsInt());
+        } else {
+            json.put("signature", (String) null);
+        }
+    }
+}

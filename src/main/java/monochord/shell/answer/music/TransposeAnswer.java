@@ -1,0 +1,37 @@
+package monochord.shell.answer.music;
+
+import monochord.harmony.Progression;
+import monochord.page.Style;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+import monochord.theory.Signs;
+
+/**
+ * A progression in the key it came from and in the one it went to.
+ *
+ * @param as what the second is for, or nothing
+ */
+public record TransposeAnswer(Progression from, Progression to, String as) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        String source = from.key().write(Signs.MUSIC);
+        String goal = to.key().write(Signs.MUSIC) + (as.isEmpty() ? "" : ", " + as);
+        return StyledText.builder()
+                .line(source, Style.QUIET)
+                .line("  " + from.symbols(Signs.MUSIC))
+                .line(goal, Style.QUIET)
+                .line("  " + to.symbols(Signs.MUSIC), Style.STRONG)
+                .build()
+                .in(look.signs())
+                .wrapped(look.width());
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("from", from.key().toString())
+                .put("key", to.key().toString())
+                .objects("chords", ProgressionAnswer.rows(to), (object, row) -> row.json(object));
+    }
+}

@@ -1,0 +1,155 @@
+package monochord.shell.ear;
+
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import monochord.sound.Care;
+import monochord.sound.Outcome;
+import monochord.sound.Performance;
+import monochord.sound.Player;
+import monochord.sound.Playing;
+
+/** Plays through the sound card, and says once a sitting what there is to say about it. */
+public final class LiveEar implements Ear {
+    private static final long PATIENCE_MILLIS = 1500;
+    private static final long LONGEST_MINUTES = 121;
+    /** How long the prompt is left alone before the synthesizer is warmed behind it. */
+    private static final long HEAD_START_MILLIS = 300;
+
+    private Player player;
+    private volatile Begun begun;
+    private volatile Consumer<String> listener = line -> {};
+    private boolean cautioned;
+    private boolean silenceExplained;
+    private String silence;
+
+    /** @param open whether others may know what it is */
+    private record Begun(Performance performance, Playing playing, boolean open) {
+        Heard heard() {
+            return new Heard(performance, performance.beatsAfter(playing.secondsHeard()));
+        }
+    }
+
+    @Override
+    public void warm() {
+        Thread later = new Thread(this::warmLater, "warm");
+        later.setDaemon(true);
+        later.start();
+    }
+
+    private void warmLater() {
+        try {
+            Thread.sleep(HEAD_START_MILLIS);
+            player().warm();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private synchronized Player player() {
+        if (player == null) {
+            player = new Player();
+        }
+        return player;
+    }
+
+    @Override
+    public String play(Performance performance) {
+        return begin(performance, true);
+    }
+
+    @Override
+    public String playUnseen(Performance performance) {
+        return begin(performance, false);
+    }
+
+    private String begin(Performance performance, boolean open) {
+        Playing playing = player().play(performance);
+        begun = new Begun(performance, playing, open);
+        Outcome outcome = outcome(playing);
+        silence = outcome.isSilent() ? outcome.reason() : null;
+        if (outcome == Outcome.SOUNDING) {
+            playing.ended().thenAccept(this::tell);
+        }
+        return say(outcome);
+    }
+
+    /** What came of it, or that it sounds if the card takes longer than one likes to wait for. */
+    private static Outcome outcome(Playing playing) {
+        try {
+            return playing.started().get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+        } catch (TimeoutException slow) {
+            return Outcome.SOUNDING;
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            return Outcome.STOPPED;
+        } catch (ExecutionException never) {
+            throw new IllegalStateException("a start never fails", never);
+        }
+    }
+
+    /** What broke off in the middle is told when it happens. */
+    private void tell(Outcome end) {
+        if (end.isSilent()) {
+            listener.accept("The sound broke off: " + end.reason() + ". Go on; play tries it again.");
+        }
+    }
+
+    private String say(Outcome outcome) {
+        if (outcome.isSilent()) {
+            String brief = "No sound: " + outcome.reason() + ".";
+            String line = silenceExplained ? brief : brief + advice(outcome);
+            silenceExplained = true;
+            return line;
+        }
+        String line = cautioned ? "" : Care.BRIEF;
+        cautioned = true;
+        return line;
+    }
+
+    private static String advice(Outcome outcome) {
+        return outcome == Outcome.BANK
+                ? " bank own goes back to the sounds of Java."
+                : " Add --wav FILE to a play line and listen to the file elsewhere.";
+    }
+
+    @Override
+    public Optional<String> silence() {
+        return Optional.ofNullable(silence);
+    }
+
+    @Override
+    public Optional<Heard> heard() {
+        return Optional.ofNullable(begun)
+                .filter(last -> last.open && !last.playing.ended().isDone())
+                .map(Begun::heard);
+    }
+
+    @Override
+    public void tells(Consumer<String> newListener) {
+        listener = newListener;
+    }
+
+    @Override
+    public void stop() {
+        if (begun != null) {
+            player().stop();
+        }
+    }
+
+    @Override
+    public void listenToTheEnd() {
+        if (begun == null) {
+            return;
+        }
+        try {
+            begun.playing.ended().get(LONGEST_MINUTES, TimeUnit.MINUTES);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException | TimeoutException late) {
+            stop();
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package monochord.shell.keeping;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.practice.knowing.Attempt;
+import monochord.practice.knowing.Evidence;
+import monochord.practice.knowing.Knowledge;
+import monochord.record.Agenda;
+
+/** What keeps a learner's answers and says what they show. */
+public interface Keeper {
+    /** A question has been put: an answer will follow. */
+    void ready();
+
+    /** On return the attempt is safe, or {@link #notices} has something to say. */
+    void keep(Attempt attempt);
+
+    Knowledge knowledge();
+
+    /** What the learner must be told, each thing once. */
+    List<String> notices();
+
+    /** What the last sitting left for this one; quick, for it is read before the first prompt. */
+    Agenda agenda();
+
+    /** The sitting ends, and leaves this for the next. */
+    void leave(Agenda agenda);
+
+    /** One that forgets everything when the program ends, and has nothing to tell. */
+    static Keeper inMemory() {
+        return new Keeper() {
+            private final List<Evidence> evidence = new ArrayList<>();
+
+            @Override
+            public void ready() {
+                // memory is always ready
+            }
+
+            @Override
+            public void keep(Attempt attempt) {
+                attempt.evidence().ifPresent(evidence::add);
+            }
+
+            @Override
+            public Knowledge knowledge() {
+                return Knowledge.of(evidence);
+            }
+
+            @Override
+            public List<String> notices() {
+                return List.of();
+            }
+
+            @Override
+            public Agenda agenda() {
+                return Agenda.NONE;
+            }
+
+            @Override
+            public void leave(Agenda agenda) {
+                // there is no next sitting
+            }
+        };
+    }
+}

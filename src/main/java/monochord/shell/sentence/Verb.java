@@ -1,0 +1,39 @@
+package monochord.shell.sentence;
+
+import java.util.List;
+import monochord.shell.answer.Answer;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Unreadable;
+
+/** One verb of the line. */
+public interface Verb {
+    Usage usage();
+
+    /** Whether all that stands behind it is one text, in which neither small words nor options mean anything. */
+    default boolean readsWhole() {
+        return false;
+    }
+
+    /** @throws Unreadable if the sentence cannot be read; its place counts from the sentence's start */
+    Answer run(Sentence sentence, Sitting sitting);
+
+    /** Whether note names may stand in its sentences, by the names the learner goes by. */
+    default boolean readsMusic() {
+        return true;
+    }
+
+    /** Whether it leaves what is being asked at the first start as it is. */
+    default boolean isAside() {
+        return false;
+    }
+
+    /** Whether {@code $name} in its sentence stands for a variable of the cell; not where a person's own words follow. */
+    default boolean takesVariables() {
+        return true;
+    }
+
+    /** What can follow the verb, for completion. */
+    default List<String> candidates(Sitting sitting) {
+        return List.of();
+    }
+}

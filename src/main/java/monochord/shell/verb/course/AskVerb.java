@@ -1,0 +1,145 @@
+package monochord.shell.verb.course;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import monochord.lesson.Nearest;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.skill.Skills;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.course.AskAnswer;
+import monochord.shell.answer.course.VerdictAnswer;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.sounding.HeardAgain;
+import monochord.shell.verb.sounding.Recording;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Puts a question, or judges an answer to one. */
+final class AskVerb implements Verb {
+    private static final String EXAMPLE = "ask borrowed-chord of bVI in D";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "ask",
+                        Usage.Topic.LEARNING,
+                        "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--seed N] [--answer TEXT]",
+                        "be asked a question; without a skill, another of the same",
+                        EXAMPLE,
+                        "ask scale-spelling of E harmonic minor",
+                        "ask degree-quality in Eb",
+                        "ask transposition of F C G from C to Eb")
+                .withSmallWords("of", "in", "from", "to")
+                .withOptions("seed", "answer", "wav", "midi");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Skill skill = skill(sentence, sitting);
+        Question question = question(skill, sentence, sitting);
+        Optional<Sentence.Part> answer = sentence.option("answer");
+        if (answer.isPresent()) {
+            String text = answer.get().text();
+            Answer verdict = new VerdictAnswer(question, question.judge(text), "");
+            return Recording.isWanted(sentence)
+                    ? Answers.of(
+                            verdict,
+                            HeardAgain.recorded(question.heardBeside(text).or(question::heard), sentence, sitting))
+                    : verdict;
+        }
+        return put(skill, question, sentence, sitting);
+    }
+
+    /** Puts the question, and writes what is to be heard if the sentence wants it, else plays it. */
+    static Answer put(Skill skill, Question question, Sentence sentence, Sitting sitting) {
+        boolean named = sentence.clause("of")
+                .filter(said -> !said.text().contains(" or "))
+                .isPresent();
+        if (Recording.isWanted(sentence)) {
+            Answer written = HeardAgain.recorded(question.heard(), sentence, sitting);
+            sitting.teaching().ask(skill, question);
+            AskAnswer asked = new AskAnswer(question);
+            return written.status() == Answer.DONE ? Answers.of(named ? asked.named() : asked, written) : written;
+        }
+        sitting.teaching().ask(skill, question);
+        return named ? sitting.teaching().asked().named() : sitting.teaching().asked();
+    }
+
+    /** The skill that is named, else the last one. */
+    static Skill skill(Sentence sentence, Sitting sitting) {
+        return sentence.body().isEmpty()
+                ? again(sentence, sitting)
+                : sentence.body().read(AskVerb::skill);
+    }
+
+    private static Skill again(Sentence sentence, Sitting sitting) {
+        Skill last = sitting.desk().lastSkill();
+        if (last == null) {
+            throw Unreadable.because("ask", 0, "a whole sentence", "say which skill, of " + list(), EXAMPLE);
+        }
+        return last;
+    }
+
+    private static Skill skill(String text) {
+        return Skills.find(text)
+                .orElseThrow(() -> Unreadable.because(
+                        text,
+                        0,
+                        "a skill",
+                        meant(text).map(id -> "did you mean " + id).orElse("the skills are " + list()),
+                        EXAMPLE));
+    }
+
+    /** The skill that begins so, else the one a slip of the finger away. */
+    private static Optional<String> meant(String text) {
+        String start = text.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return ids().stream().filter(id -> id.startsWith(start)).findFirst().or(() -> Nearest.to(text, ids()));
+    }
+
+    private static String list() {
+        return String.join(", ", ids());
+    }
+
+    static List<String> ids() {
+        return Skills.all().stream().map(Skill::id).toList();
+    }
+
+    private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
+        Key key =
+                sentence.clause("from").map(part -> part.read(Key::parse)).orElseGet(() -> Keys.of(sentence, sitting));
+        long seed = seed(sentence, sitting);
+        return sentence.clause("of")
+                .map(subject -> subject.read(text -> skill.question(key, text + goal(sentence), seed)))
+                .orElseGet(() -> skill.question(key, seed));
+    }
+
+    /** The seed that is given, else a new one. */
+    static long seed(Sentence sentence, Sitting sitting) {
+        return sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
+    }
+
+    /** The key to go to, which is a part of the subject. */
+    private static String goal(Sentence sentence) {
+        return sentence.clause("to").map(to -> " to " + to.text()).orElse("");
+    }
+
+    private static long seed(String text) {
+        try {
+            return Long.parseLong(text);
+        } catch (NumberFormatException unreadable) {
+            throw Unreadable.because(text, 0, "a seed", "expected a whole number", "--seed 7");
+        }
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return ids();
+    }
+}

@@ -1,0 +1,84 @@
+package monochord.shell.verb.course;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import monochord.lesson.Nearest;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.drill.Level;
+import monochord.practice.skill.Skills;
+import monochord.practice.skill.ear.Dictation;
+import monochord.shell.answer.Answer;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Presentation;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.sounding.HeardAgain;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Plays the open question for the ear again, or asks one. */
+final class HearVerb implements Verb {
+    private static final String EXAMPLE = "hear progression in D";
+    private static final String DICTATION = "dictation";
+    private static final List<String> KINDS = List.of("interval", "quality", "progression", DICTATION);
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "hear",
+                        Usage.Topic.LEARNING,
+                        "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE]",
+                        "be asked by ear, at your level and in any key; alone, hear the open question again",
+                        "hear interval",
+                        EXAMPLE,
+                        "hear dictation")
+                .withOptions("seed", "wav", "midi");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        String kind = sentence.body().text().toLowerCase(Locale.ROOT);
+        Optional<Presentation> room = sitting.teaching().presentation();
+        if (kind.isEmpty() && room.isPresent()) {
+            return HeardAgain.of(room.get().question().filter(Question::isByEar), sentence, sitting);
+        }
+        if (kind.isEmpty() && sitting.desk().isByEar()) {
+            return HeardAgain.of(sentence, sitting);
+        }
+        return ask(kind, sentence, sitting);
+    }
+
+    private static Answer ask(String kind, Sentence sentence, Sitting sitting) {
+        long seed = AskVerb.seed(sentence, sitting);
+        Level level = new Level(sitting.study().knowledge());
+        Skill skill = kind.isEmpty() ? level.next(skills()) : sentence.body().read(HearVerb::skill);
+        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(() -> level.key(skill, seed));
+        Question question = kind.equals(DICTATION) ? Dictation.question(key, seed) : level.question(skill, key, seed);
+        return AskVerb.put(skill, question, sentence, sitting);
+    }
+
+    private static List<Skill> skills() {
+        return KINDS.stream().limit(KINDS.size() - 1L).map(HearVerb::skill).toList();
+    }
+
+    private static Skill skill(String text) {
+        String kind = text.toLowerCase(Locale.ROOT);
+        return Skills.find("ear-" + (kind.equals(DICTATION) ? "progression" : kind))
+                .orElseThrow(() -> unknown(text));
+    }
+
+    private static Unreadable unknown(String text) {
+        String advice = Nearest.to(text, KINDS)
+                .map(kind -> "did you mean " + kind)
+                .orElse("expected one of " + String.join(", ", KINDS));
+        return Unreadable.because(text, 0, "something to be asked by ear", advice, EXAMPLE);
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return KINDS;
+    }
+}

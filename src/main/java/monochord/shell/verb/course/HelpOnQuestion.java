@@ -1,0 +1,99 @@
+package monochord.shell.verb.course;
+
+import monochord.practice.Question;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Refusal;
+import monochord.shell.answer.Saying;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Desk;
+import monochord.shell.sitting.Sitting;
+
+/** The four verbs for the question on the desk. */
+enum HelpOnQuestion implements Verb {
+    HINT("hint", "be helped one step further with the open question") {
+        @Override
+        Answer help(Sitting sitting) {
+            Desk desk = sitting.desk();
+            return desk.isOpen() ? Saying.of(desk.hint()) : notNow(sitting);
+        }
+    },
+    TELL("tell", "be told the answer to the open question and the way to it") {
+        @Override
+        Answer help(Sitting sitting) {
+            if (!sitting.desk().isOpen()) {
+                return notNow(sitting);
+            }
+            Question question = sitting.desk().question();
+            sitting.teaching().leaveQuestion();
+            return Answers.of(
+                    Saying.of(question.derivation()), sitting.teaching().goOn());
+        }
+    },
+    WHY("why", "hear the reason for the last verdict") {
+        @Override
+        Answer help(Sitting sitting) {
+            Desk desk = sitting.desk();
+            if (desk.lastVerdict() == null) {
+                return desk.isOpen()
+                        ? new Refusal(
+                                "Nothing has been judged yet.",
+                                1,
+                                "why explains the verdict on an answer; hint helps to one.")
+                        : notNow(sitting);
+            }
+            return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
+        }
+    },
+    SKIP("skip", "leave the open question, this part of the lesson, or the run of questions") {
+        @Override
+        Answer help(Sitting sitting) {
+            if (sitting.teaching().presentation().isPresent()) {
+                return sitting.teaching().endPresentation();
+            }
+            if (sitting.teaching().isDrilling()) {
+                return sitting.teaching().endDrill();
+            }
+            if (!sitting.desk().isOpen() && !sitting.course().isOpen()) {
+                return notNow(sitting);
+            }
+            if (sitting.desk().isOpen()) {
+                sitting.teaching().leaveQuestion();
+            } else {
+                sitting.course().passCodeBy();
+            }
+            return sitting.teaching().goOn();
+        }
+    };
+
+    private final Usage usage;
+
+    HelpOnQuestion(String word, String purpose) {
+        usage = Usage.of(word, Usage.Topic.LEARNING, word, purpose).withSmallWords();
+    }
+
+    private static Answer notNow(Sitting sitting) {
+        String next =
+                sitting.course().isOpen() ? "Enter goes on with the lesson." : "ask puts one, as in ask interval.";
+        return new Refusal("No question is open just now.", 1, next);
+    }
+
+    abstract Answer help(Sitting sitting);
+
+    @Override
+    public Usage usage() {
+        return usage;
+    }
+
+    @Override
+    public boolean isAside() {
+        return true;
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        return help(sitting);
+    }
+}

@@ -1,0 +1,43 @@
+package monochord.shell.verb.course;
+
+import monochord.practice.knowing.Knowledge;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.course.ProgressAnswer;
+import monochord.shell.answer.course.ProgressTable;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Study;
+import monochord.theory.Unreadable;
+
+/** Shows what is known in which key, and what is next. */
+final class ProgressVerb implements Verb {
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "progress",
+                        Usage.Topic.LEARNING,
+                        "progress [--csv]",
+                        "see what is known in which key, and what comes next",
+                        "progress",
+                        "progress --csv")
+                .withSmallWords()
+                .withOptions("csv");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        if (!sentence.body().isEmpty()) {
+            throw Unreadable.because(
+                    sentence.body().text(), 0, "wanted here", "progress shows all skills in all keys", "progress");
+        }
+        Study study = sitting.study();
+        Knowledge knowledge = study.knowledge();
+        Answer answer = sentence.has("csv")
+                ? new ProgressTable(knowledge, study.now())
+                : new ProgressAnswer(
+                        knowledge, study.now(), sitting.teaching().opening().nextLesson());
+        return study.withNotices(answer);
+    }
+}

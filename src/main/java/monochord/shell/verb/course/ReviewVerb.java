@@ -1,0 +1,51 @@
+package monochord.shell.verb.course;
+
+import java.util.List;
+import monochord.practice.drill.Turn;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Review;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Study;
+import monochord.theory.Unreadable;
+
+/** Brings back what is due. */
+final class ReviewVerb implements Verb {
+    private static final int LONGEST = 240;
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "review",
+                        Usage.Topic.LEARNING,
+                        "review [MINUTES]",
+                        "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say",
+                        "review",
+                        "review 5")
+                .withSmallWords();
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        int minutes = sentence.body().isEmpty()
+                ? Review.USUAL_MINUTES
+                : sentence.body().read(ReviewVerb::minutes);
+        Study study = sitting.study();
+        List<Turn> turns = Review.turns(minutes, study);
+        if (turns.isEmpty()) {
+            return study.withNotices(
+                    Saying.of("Nothing is due. learn goes on with the lessons, practise takes any skill."));
+        }
+        return study.withNotices(Review.begin(turns, minutes, sitting));
+    }
+
+    private static int minutes(String text) {
+        if (!text.matches("[1-9][0-9]{0,2}") || Integer.parseInt(text) > LONGEST) {
+            throw Unreadable.because(text, 0, "a time", "expected whole minutes from 1 to " + LONGEST, "review 10");
+        }
+        return Integer.parseInt(text);
+    }
+}

@@ -1,0 +1,54 @@
+package monochord.shell.verb.music;
+
+import java.util.List;
+import monochord.harmony.Progression;
+import monochord.harmony.Slot;
+import monochord.harmony.after.After;
+import monochord.harmony.after.Way;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.music.AfterAnswer;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Says where a chord goes next in a key. */
+final class AfterVerb implements Verb {
+    private static final int BEST = 6;
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                "after",
+                Usage.Topic.EXPLORING,
+                "after NUMERAL, NUMBER or CHORD [in KEY]",
+                "say where a chord goes next, with reasons and counts from songs",
+                "after bVI in D",
+                "after Fm in C",
+                "after V7/V in Eb");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        Slot slot = sentence.body().read(text -> one(text, key));
+        List<Way> ways = After.ways(slot.numeral(), key, Counts.SONGS);
+        return new AfterAnswer(
+                key,
+                slot.numeral(),
+                ways.subList(0, Math.min(BEST, ways.size())),
+                Counts.SCORES.after(slot.chord(), key));
+    }
+
+    private static Slot one(String text, Key key) {
+        List<Slot> slots = Progression.parse(text, key).slots();
+        if (slots.size() > 1) {
+            throw Unreadable.because(
+                    text, 0, "a chord", "one chord is asked for, and several stand here", "after bVI in D");
+        }
+        return slots.get(0);
+    }
+}

@@ -1,0 +1,82 @@
+package monochord.shell.verb.music;
+
+import java.util.List;
+import monochord.harmony.Borrowing;
+import monochord.harmony.Borrowing.Borrowed;
+import monochord.harmony.Progression;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.music.BorrowAnswer;
+import monochord.shell.answer.music.BorrowedAnswer;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.ScaleKind;
+import monochord.theory.Unreadable;
+
+/** Lists the chords a key can borrow from its parallel modes. */
+final class BorrowVerb implements Verb {
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                "borrow",
+                Usage.Topic.EXPLORING,
+                "borrow [MODE or CHORD] [in KEY]",
+                "list the chords a key can borrow from its parallel modes",
+                "borrow in D",
+                "borrow mixolydian in A",
+                "borrow bVI in D");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        if (sentence.body().isEmpty()) {
+            return new BorrowAnswer(key, null, Borrowing.table(key));
+        }
+        return sentence.body().read(text -> answer(text, key));
+    }
+
+    private static Answer answer(String text, Key key) {
+        try {
+            ScaleKind source = sevenNotes(text);
+            return new BorrowAnswer(key, source, Borrowing.table(key, source));
+        } catch (Unreadable asScale) {
+            return new BorrowedAnswer(key, one(text, key, asScale));
+        }
+    }
+
+    private static Borrowed one(String text, Key key, Unreadable asScale) {
+        List<Chord> chords;
+        try {
+            chords = Progression.parse(text, key).chords();
+        } catch (Unreadable asChord) {
+            throw asScale;
+        }
+        if (chords.size() > 1 || Borrowing.isOwn(chords.get(0), key)) {
+            String why = chords.size() > 1 ? "one is shown at a time" : "it is the key's own chord in " + key;
+            throw Unreadable.because(text, 0, "a borrowed chord", why, "borrow bVI in D");
+        }
+        return Borrowing.borrowed(chords.get(0), key);
+    }
+
+    private static ScaleKind sevenNotes(String text) {
+        ScaleKind kind = ScaleKind.parse(text);
+        if (kind.degrees().size() != 7) {
+            throw Unreadable.because(
+                    text, 0, "a mode to borrow from", "chords are built on scales of seven notes", "minor");
+        }
+        return kind;
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return ScaleKind.all().stream()
+                .filter(kind -> kind.degrees().size() == 7)
+                .map(ScaleKind::toString)
+                .toList();
+    }
+}

@@ -1,0 +1,71 @@
+package monochord.shell.verb.music;
+
+import java.util.Optional;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Fit;
+import monochord.harmony.melody.Melody;
+import monochord.page.musicxml.SheetFault;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.answer.music.FitAnswer;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Stage;
+import monochord.shell.sitting.Take;
+import monochord.shell.verb.sounding.Recording;
+import monochord.theory.Unreadable;
+
+/** Judges a tune over chords. */
+final class FitVerb implements Verb {
+    private static final String EXAMPLE = "fit E4:2 D4 C4 over F G Am in C";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "fit",
+                        Usage.Topic.EXPLORING,
+                        "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET " + Recording.FORM,
+                        "say what each note of a tune does over its chord, and what would fit",
+                        EXAMPLE,
+                        "fit G4:2 E4 D4 | C4:4 over bVI | I in D")
+                .withSmallWords("over", "in")
+                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Tune tune;
+        try {
+            tune = Tune.read(sentence, "over", sitting);
+        } catch (SheetFault fault) {
+            return Saying.failed(fault.getMessage());
+        }
+        Progression chords = tune.progression()
+                .orElseThrow(() -> Unreadable.because(
+                        sentence.whole(),
+                        sentence.whole().length(),
+                        "a tune over chords",
+                        "expected over and chords",
+                        EXAMPLE));
+        Fit fit = Fit.of(tune.melody(), chords);
+        remember(fit, sitting.stage());
+        return Recording.besides(new FitAnswer(fit, tune.remarks()), sentence, sitting);
+    }
+
+    /** The tune over the chords; and where notes clash, the same with what would fit, to be compared. */
+    private static void remember(Fit fit, Stage stage) {
+        Take sung = take(fit.melody(), fit);
+        Melody repaired = fit.repaired();
+        if (repaired.equals(fit.melody())) {
+            stage.remember(sung);
+        } else {
+            stage.remember(sung, sung, take(repaired, fit));
+        }
+    }
+
+    private static Take take(Melody melody, Fit fit) {
+        return Take.of(melody, Optional.of(fit.progression()), fit.progression().key());
+    }
+}

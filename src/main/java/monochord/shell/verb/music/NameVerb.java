@@ -1,0 +1,74 @@
+package monochord.shell.verb.music;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.music.NamesAnswer;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.ChordNames;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
+import monochord.theory.Pitch;
+import monochord.theory.Unreadable;
+
+/** Says what chord some notes make. */
+final class NameVerb implements Verb {
+    private static final int MOST_NOTES = 24;
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                "name",
+                Usage.Topic.EXPLORING,
+                "name NOTES [in KEY]",
+                "say what chord these notes make, the lowest first",
+                "name C E G A",
+                "name Ab C Eb G in C");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        List<NoteName> notes = sentence.body().read(NameVerb::notes);
+        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElse(null);
+        return new NamesAnswer(notes, ChordNames.of(notes, key));
+    }
+
+    private static List<NoteName> notes(String text) {
+        List<NoteName> notes = new ArrayList<>();
+        int place = 0;
+        while (place < text.length()) {
+            int end = endOfNote(text, place);
+            if (end > place) {
+                notes.add(note(text, place, end));
+            }
+            place = end + 1;
+        }
+        if (notes.isEmpty() || notes.size() > MOST_NOTES) {
+            throw Unreadable.because(text, 0, "a set of notes", "expected 1 to " + MOST_NOTES + " notes", "C E G A");
+        }
+        return notes;
+    }
+
+    private static int endOfNote(String text, int place) {
+        int end = place;
+        while (end < text.length()
+                && !Character.isWhitespace(text.charAt(end))
+                && ",-/".indexOf(text.charAt(end)) < 0) {
+            end++;
+        }
+        return end;
+    }
+
+    private static NoteName note(String text, int place, int end) {
+        String word = text.substring(place, end);
+        boolean octave = Character.isDigit(word.charAt(word.length() - 1));
+        try {
+            return octave ? Pitch.parse(word).name() : NoteName.parse(word);
+        } catch (Unreadable unreadable) {
+            throw unreadable.within(text, place);
+        }
+    }
+}

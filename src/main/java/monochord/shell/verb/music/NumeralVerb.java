@@ -1,0 +1,40 @@
+package monochord.shell.verb.music;
+
+import monochord.harmony.Progression;
+import monochord.harmony.Slot;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.music.ChordRow;
+import monochord.shell.answer.music.NumeralAnswer;
+import monochord.shell.answer.music.ProgressionAnswer;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Key;
+
+/** Turns numerals, numbers and chord symbols into each other. */
+final class NumeralVerb implements Verb {
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                "numeral",
+                Usage.Topic.EXPLORING,
+                "numeral NUMERAL, NUMBER or CHORD [in KEY]",
+                "say what a chord is in a key, and where it comes from",
+                "numeral bVI in D",
+                "numeral Abmaj7 in C",
+                "numeral V7/V in Eb");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        Progression progression = sentence.body().read(text -> Progression.parse(text, key));
+        if (progression.slots().size() > 1) {
+            return new ProgressionAnswer(progression);
+        }
+        Slot slot = progression.slots().get(0);
+        return new NumeralAnswer(new ChordRow(slot.chord(), slot.numeral(), key));
+    }
+}

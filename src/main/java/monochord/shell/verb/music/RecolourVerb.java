@@ -1,0 +1,85 @@
+package monochord.shell.verb.music;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.Music;
+import monochord.harmony.Progression;
+import monochord.harmony.colour.Recolour;
+import monochord.harmony.melody.Melody;
+import monochord.page.musicxml.LeadSheet;
+import monochord.page.musicxml.SheetFault;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.answer.music.RecolourAnswer;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Stage;
+import monochord.shell.sitting.Take;
+import monochord.shell.verb.sounding.Recording;
+import monochord.theory.Key;
+
+/** Proposes where a progression could take a colour. */
+final class RecolourVerb implements Verb {
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "recolour",
+                        Usage.Topic.EXPLORING,
+                        "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET " + Recording.FORM,
+                        "propose where a progression could take a colour, and why",
+                        "recolour IV I V vi V I in C",
+                        "recolour F C G Am in C under A4:2 G4 B4 C5")
+                .withSmallWords("in", "under")
+                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        try {
+            Answer answer = sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
+            return Recording.besides(answer, sentence, sitting);
+        } catch (SheetFault fault) {
+            return Saying.failed(fault.getMessage());
+        }
+    }
+
+    private static Answer ofText(Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        Progression progression = sentence.body().read(text -> Progression.parse(text, key));
+        return answer(progression, melody(sentence), List.of(), sitting);
+    }
+
+    private static Optional<Melody> melody(Sentence sentence) {
+        return sentence.clause("under").map(part -> part.read(Melody::parse));
+    }
+
+    private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
+        LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
+        Melody melody = melody(sentence).orElse(sheet.melody());
+        return answer(sheet.progression(), Optional.of(melody), Tune.remarks(sheet), sitting);
+    }
+
+    private static Answer answer(
+            Progression progression, Optional<Melody> melody, List<String> remarks, Sitting sitting) {
+        Recolour recolour = Recolour.of(progression, melody);
+        remember(recolour, melody, sitting.stage());
+        return new RecolourAnswer(recolour, remarks);
+    }
+
+    private static void remember(Recolour recolour, Optional<Melody> melody, Stage stage) {
+        Take best = take(recolour.best(), melody);
+        if (recolour.combined().isEmpty()) {
+            stage.remember(best);
+        } else {
+            stage.remember(best, take(recolour.progression(), melody), best);
+        }
+    }
+
+    private static Take take(Progression progression, Optional<Melody> melody) {
+        return melody.map(tune -> Take.of(tune, Optional.of(progression), progression.key()))
+                .orElseGet(() -> Take.of(new Music.OneProgression(progression), progression.key()));
+    }
+}

@@ -1,0 +1,75 @@
+package monochord.shell.verb.music;
+
+import monochord.harmony.Capo;
+import monochord.harmony.Instrument;
+import monochord.harmony.Progression;
+import monochord.harmony.Transposition;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.music.CapoAnswer;
+import monochord.shell.answer.music.TransposeAnswer;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Moves a progression to another key, onto an instrument's part, or above a capo. */
+final class TransposeVerb implements Verb {
+    private static final String EXAMPLE = "transpose F C G from C to Eb";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "transpose",
+                        Usage.Topic.EXPLORING,
+                        "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
+                        "move chords to a key, an instrument's part, or above a capo",
+                        EXAMPLE,
+                        "transpose F C G Ab in C for alto sax",
+                        "transpose Bb F Gm in Bb capo 3",
+                        "transpose Bb F Gm in Bb capo")
+                .withSmallWords("in", "from", "to", "for", "capo");
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Key from = sentence.clause("from")
+                .or(() -> sentence.clause("in"))
+                .map(part -> part.read(Key::parse))
+                .orElseGet(sitting::key);
+        Progression progression = sentence.body().read(text -> Progression.parse(text, from));
+        return destination(sentence, progression);
+    }
+
+    private static Answer destination(Sentence sentence, Progression progression) {
+        Key from = progression.key();
+        if (sentence.clause("to").isPresent()) {
+            Key to = sentence.clause("to").get().read(Key::parse);
+            return new TransposeAnswer(progression, progression.in(to), "");
+        }
+        if (sentence.clause("for").isPresent()) {
+            Instrument instrument = sentence.clause("for").get().read(Instrument::parse);
+            Key written = Transposition.written(from, instrument);
+            return new TransposeAnswer(progression, progression.in(written), "written for " + instrument);
+        }
+        if (sentence.clause("capo").filter(Sentence.Part::isEmpty).isPresent()) {
+            return new CapoAnswer(progression, Capo.forSounding(progression));
+        }
+        if (sentence.clause("capo").isPresent()) {
+            int fret = sentence.clause("capo").get().read(TransposeVerb::fret);
+            Key shapes = Transposition.shapes(from, fret);
+            return new TransposeAnswer(progression, progression.in(shapes), "shapes above a capo on fret " + fret);
+        }
+        throw Unreadable.because(
+                sentence.whole(), sentence.whole().length(), "a transposition", "expected to, for or capo", EXAMPLE);
+    }
+
+    private static int fret(String text) {
+        if (!text.matches("[0-9]{1,2}") || Integer.parseInt(text) > Transposition.HIGHEST_FRET) {
+            throw Unreadable.because(
+                    text, 0, "a fret", "expected a number from 0 to " + Transposition.HIGHEST_FRET, "capo 3");
+        }
+        return Integer.parseInt(text);
+    }
+}

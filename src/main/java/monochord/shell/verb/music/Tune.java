@@ -1,0 +1,58 @@
+package monochord.shell.verb.music;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
+import monochord.page.musicxml.LeadSheet;
+import monochord.page.musicxml.LeadSheetFile;
+import monochord.page.musicxml.SheetFault;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+
+/**
+ * A tune and perhaps its chords, as a sentence or a file gives them.
+ *
+ * @param remarks what is to be known about how a file was read
+ */
+record Tune(Melody melody, Optional<Progression> progression, List<String> remarks) {
+    /** The option that names a file. */
+    static final String FILE = "file";
+
+    /**
+     * The tune is the body of the sentence and the chords stand behind {@code over}; with a file both come from there,
+     * but chords that are written go before those of the file.
+     *
+     * @throws SheetFault if the file cannot be read
+     */
+    static Tune read(Sentence sentence, String over, Sitting sitting) throws SheetFault {
+        if (!sentence.has(FILE)) {
+            Melody melody = sentence.body().read(Melody::parse);
+            Key key = Keys.of(sentence, sitting);
+            return new Tune(melody, chords(sentence, over, key), List.of());
+        }
+        LeadSheet sheet = sheet(sentence.option(FILE).orElseThrow(), sitting);
+        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElse(sheet.key());
+        Progression progression = chords(sentence, over, key).orElse(sheet.progression());
+        return new Tune(sheet.melody(), Optional.of(progression), remarks(sheet));
+    }
+
+    private static Optional<Progression> chords(Sentence sentence, String over, Key key) {
+        return sentence.clause(over).map(part -> part.read(text -> Progression.parse(text, key)));
+    }
+
+    static LeadSheet sheet(Sentence.Part file, Sitting sitting) throws SheetFault {
+        return LeadSheetFile.read(file.read(sitting.outside()::file), file.text());
+    }
+
+    static List<String> remarks(LeadSheet sheet) {
+        String title = sheet.title().isEmpty() ? "A tune" : sheet.title();
+        java.util.ArrayList<String> said = new java.util.ArrayList<>();
+        said.add(title + ", in " + sheet.key().write(Signs.MUSIC) + ".");
+        said.addAll(sheet.remarks());
+        return said;
+    }
+}

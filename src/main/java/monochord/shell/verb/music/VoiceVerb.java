@@ -1,0 +1,121 @@
+package monochord.shell.verb.music;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
+import monochord.harmony.voicing.Explanation;
+import monochord.harmony.voicing.Reach;
+import monochord.harmony.voicing.Search;
+import monochord.harmony.voicing.Style;
+import monochord.harmony.voicing.Task;
+import monochord.harmony.voicing.Unvoiced;
+import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.Way;
+import monochord.score.Arrangement;
+import monochord.score.Change;
+import monochord.score.Grip;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.music.VoiceAnswer;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Take;
+import monochord.shell.verb.sounding.Recording;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Finds the voicing of a progression that moves best under two hands. */
+final class VoiceVerb implements Verb {
+    private static final String EXAMPLE = "voice IV I V bVI V I in C spread";
+    private static final int WAYS = 3;
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "voice",
+                        Usage.Topic.EXPLORING,
+                        "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE] "
+                                + Recording.FORM,
+                        "find the voicing for two hands that moves best, and say why",
+                        EXAMPLE,
+                        "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10",
+                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys")
+                .withSmallWords("in", "close", "spread", "shell", "choir", "reach", "melody")
+                .withOptions("keys", Recording.WAV, Recording.MIDI);
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        Progression progression = sentence.body().read(text -> Progression.parse(text, key));
+        Task task = task(sentence, progression);
+        List<Way> ways = search(sentence, task);
+        remember(ways.get(0), progression, sitting);
+        return Recording.besides(new VoiceAnswer(ways, sentence.has("keys")), sentence, sitting);
+    }
+
+    private static Task task(Sentence sentence, Progression progression) {
+        Style style = style(sentence);
+        Reach reach =
+                sentence.clause("reach").map(part -> part.read(Reach::parse)).orElse(Reach.OCTAVE);
+        return sentence.clause("melody")
+                .map(part -> part.read(Melody::parse))
+                .map(tune -> Task.of(progression, style, tune))
+                .orElseGet(() -> Task.of(progression, style))
+                .within(reach);
+    }
+
+    private static Style style(Sentence sentence) {
+        List<Style> named = new ArrayList<>();
+        for (Style style : Style.values()) {
+            Optional<Sentence.Part> clause = sentence.clause(style.toString());
+            clause.ifPresent(part -> named.add(style));
+            if (clause.isPresent() && (named.size() > 1 || !clause.get().isEmpty())) {
+                throw Unreadable.because(
+                        sentence.whole(),
+                        clause.get().place(),
+                        "a sentence",
+                        "one style stands alone: " + String.join(", ", styles()),
+                        EXAMPLE);
+            }
+        }
+        return named.isEmpty() ? Style.CLOSE : named.get(0);
+    }
+
+    private static List<String> styles() {
+        return Arrays.stream(Style.values()).map(Style::toString).toList();
+    }
+
+    private static List<Way> search(Sentence sentence, Task task) {
+        try {
+            return Search.best(task, WAYS);
+        } catch (Unvoiced unvoiced) {
+            throw Unreadable.because(
+                    sentence.whole(), 0, "a task for two hands", unvoiced.getMessage(), "voice F C G in C shell");
+        }
+    }
+
+    private static void remember(Way best, Progression progression, Sitting sitting) {
+        Take voiced =
+                take(progression, best.voicings(), " voiced " + best.task().style());
+        Take plain = take(progression, Explanation.of(best).plain(), " in root position");
+        sitting.stage().remember(voiced, plain, voiced);
+    }
+
+    private static Take take(Progression progression, List<Voicing> voicings, String how) {
+        List<Change> changes = Arrangement.changes(progression);
+        List<Grip> grips = new ArrayList<>();
+        for (int i = 0; i < changes.size(); i++) {
+            Voicing voicing = voicings.get(i);
+            Change change = changes.get(i);
+            grips.add(new Grip(voicing.left(), voicing.right(), change.beats(), change.label()));
+        }
+        Take take = Take.of(progression, grips);
+        return take.titled(take.title().within("", how));
+    }
+}

@@ -1,0 +1,69 @@
+package monochord.shell.verb.sounding;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import monochord.lesson.SafeText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Stage;
+import monochord.sound.Bank;
+
+/** Says or settles where sounds are taken from. */
+final class BankVerb implements Verb {
+    private static final String OWN = "own";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "bank",
+                        Usage.Topic.SOUND,
+                        "bank [FILE or own]",
+                        "take the sounds from a SoundFont or DLS file, or from Java's own bank again",
+                        "bank",
+                        "bank own")
+                .withSmallWords();
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Stage stage = sitting.stage();
+        Sentence.Part said = sentence.body();
+        if (said.isEmpty()) {
+            return Saying.of(inWords(stage.directions().bank()));
+        }
+        if (said.text().equalsIgnoreCase(OWN)) {
+            return settle(Optional.empty(), stage);
+        }
+        Path file = Recording.file(said, sitting);
+        try {
+            return settle(Optional.of(Bank.read(file)), stage);
+        } catch (IOException refused) {
+            return Saying.failed(SafeText.oneLine(sitting.outside().named(refused.getMessage())) + ". Sounds come from "
+                    + name(stage.directions().bank()) + " as before.");
+        }
+    }
+
+    private static Answer settle(Optional<Bank> bank, Stage stage) {
+        stage.settle(stage.directions().from(bank));
+        return Saying.of(inWords(bank));
+    }
+
+    private static String inWords(Optional<Bank> bank) {
+        return "Sounds come from " + name(bank) + ".";
+    }
+
+    private static String name(Optional<Bank> bank) {
+        return bank.map(Bank::name).map(SafeText::oneLine).orElse("Java's own bank");
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return List.of(OWN);
+    }
+}

@@ -1,0 +1,127 @@
+package monochord.shell.verb.sounding;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Aside;
+import monochord.shell.answer.Saying;
+import monochord.shell.answer.sound.KeyboardsAnswer;
+import monochord.shell.keyboard.Seat;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.sound.keyboard.KeyboardTrouble;
+import monochord.sound.keyboard.MidiKeyboard;
+import monochord.theory.Unreadable;
+
+/** Lists the MIDI keyboards that are plugged in, and connects one. */
+final class KeysVerb implements Verb {
+    private static final String OFF = "off";
+    private static final String NONE =
+            "No MIDI keyboard is plugged in. Plug one in, switch it on, and type keys again.";
+    private static final String CHOOSE = "Type keys and a number to connect one.";
+    private static final String ONLY_AT_THE_PROMPT = "A keyboard can be played at the prompt: start monochord alone.";
+    private static final String CONNECTED =
+            " is connected; it sounds by itself, I only listen. What you hold is named, "
+                    + "and questions can be answered by playing.";
+
+    private Seat seat;
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "keys",
+                        Usage.Topic.SOUND,
+                        "keys [NUMBER or NAME or off]",
+                        "play on a MIDI keyboard: list what is plugged in, connect one",
+                        "keys",
+                        "keys 1",
+                        "keys off")
+                .withSmallWords();
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return List.of(OFF);
+    }
+
+    /** What is plugged in hangs on the day, and is no part of a notebook. */
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        return new Aside(keyboards(sentence, sitting));
+    }
+
+    private Answer keyboards(Sentence sentence, Sitting sitting) {
+        if (sitting.outside().seal().isPresent()) {
+            return new KeyboardsAnswer(List.of(), "", NONE);
+        }
+        String wish = sentence.body().text().strip();
+        if (wish.equalsIgnoreCase(OFF)) {
+            return off();
+        }
+        List<MidiKeyboard> there = MidiKeyboard.all();
+        if (there.isEmpty()) {
+            return list(there, NONE);
+        } else if (!sitting.stage().board().isThere()) {
+            return list(there, ONLY_AT_THE_PROMPT);
+        }
+        Optional<MidiKeyboard> chosen = wish.isEmpty() ? obvious(there) : Optional.of(chosen(wish, there));
+        return chosen.map(keyboard -> connect(keyboard, sitting))
+                .orElseGet(() -> list(there, connected().isEmpty() ? CHOOSE : ""));
+    }
+
+    private Answer off() {
+        String name = connected();
+        if (name.isEmpty()) {
+            return Saying.of("No keyboard is connected.");
+        }
+        seat.disconnect();
+        return Saying.of(name + " is let go.");
+    }
+
+    private String connected() {
+        return seat == null ? "" : seat.connected().orElse("");
+    }
+
+    private Answer list(List<MidiKeyboard> there, String remark) {
+        return new KeyboardsAnswer(there.stream().map(MidiKeyboard::name).toList(), connected(), remark);
+    }
+
+    /** If none is connected: the one that had gone and is there again, or the only one. */
+    private Optional<MidiKeyboard> obvious(List<MidiKeyboard> there) {
+        if (!connected().isEmpty()) {
+            return Optional.empty();
+        }
+        String lost = seat == null ? "" : seat.lost();
+        return there.stream()
+                .filter(keyboard -> there.size() == 1 || keyboard.name().equals(lost))
+                .findFirst();
+    }
+
+    /** By its number, its name, or a part of its name. */
+    private static MidiKeyboard chosen(String wish, List<MidiKeyboard> there) {
+        if (wish.matches("[1-9][0-9]?") && Integer.parseInt(wish) <= there.size()) {
+            return there.get(Integer.parseInt(wish) - 1);
+        }
+        String part = wish.toLowerCase(Locale.ROOT);
+        return there.stream()
+                .filter(keyboard -> keyboard.name().toLowerCase(Locale.ROOT).contains(part))
+                .findFirst()
+                .orElseThrow(() -> Unreadable.because(
+                        wish, 0, "a keyboard", "its number or name is needed; keys alone lists them", "keys 1"));
+    }
+
+    private Answer connect(MidiKeyboard keyboard, Sitting sitting) {
+        if (seat == null) {
+            seat = new Seat(sitting.stage());
+        }
+        try {
+            seat.connect(keyboard);
+            return Saying.of(keyboard.name() + CONNECTED);
+        } catch (KeyboardTrouble trouble) {
+            return Saying.failed(trouble.getMessage());
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package monochord.shell.verb.sounding;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import monochord.harmony.MusicText;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
+import monochord.score.Part;
+import monochord.score.Piece;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.sound.PlayAnswer;
+import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Contest;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Stage;
+import monochord.shell.sitting.Take;
+import monochord.sound.Directions;
+import monochord.theory.Key;
+import monochord.theory.Unreadable;
+
+/** Makes music heard, or writes it to a file. */
+final class PlayVerb implements Verb {
+    static final String THIS = "this";
+
+    private static final String EXAMPLE = "play IV I V bVI V I in D at 84";
+    private static final String WHAT = "something to play";
+    private static final String OF = " of ";
+    private static final String OVER = "over";
+    /** Notes with lengths, or rests among them. */
+    private static final Pattern TUNE = Pattern.compile("(?s).*([^\\s:]:\\s*[0-9]|(^|\\s)r(\\s|$)).*");
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "play",
+                        Usage.Topic.SOUND,
+                        "play [PART of] MUSIC [over CHORDS] [in KEY] " + Wishes.FORM + " " + Recording.FORM,
+                        "play music, or write it to a file; alone, play the last again",
+                        EXAMPLE,
+                        "play F C G Ab as broken with electric piano 1",
+                        "play E4:2 D4 C4 over F G Am in C loop 2",
+                        "play | F | C | G7 | C | in C metre 3/4 as bass-and-chord count-in",
+                        "play tenor of F C G Ab",
+                        "play D harmonic minor --wav scale.wav")
+                .withSmallWords(Wishes.and("in", OVER))
+                .withOptions(Recording.WAV, Recording.MIDI);
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Wanted wanted = Wanted.of(sentence.body());
+        if (wanted.isLast()) {
+            return again(sentence, wanted.part, sitting);
+        }
+        Take take = take(wanted.music, sentence, sitting);
+        Directions directions = Wishes.of(sentence, sitting.stage().directions());
+        return sound(sentence, take, wanted.part, directions, sitting);
+    }
+
+    /** A part, and of what. */
+    private record Wanted(Part part, Sentence.Part music) {
+        static Wanted of(Sentence.Part body) {
+            String text = body.text();
+            int of = text.toLowerCase(Locale.ROOT).indexOf(OF);
+            Optional<Part> whole = Part.named(text);
+            Optional<Part> named = of < 0 ? Optional.empty() : Part.named(text.substring(0, of));
+            if (whole.isPresent()) {
+                return new Wanted(whole.get(), new Sentence.Part("", body.place() + text.length()));
+            }
+            return named.map(part -> new Wanted(part, behind(body, of + OF.length())))
+                    .orElseGet(() -> new Wanted(Part.BOTH_HANDS, body));
+        }
+
+        private static Sentence.Part behind(Sentence.Part body, int from) {
+            String rest = body.text().substring(from);
+            return new Sentence.Part(
+                    rest.strip(),
+                    body.place() + from + rest.length() - rest.stripLeading().length());
+        }
+
+        boolean isLast() {
+            return music.isEmpty() || music.text().equalsIgnoreCase(THIS);
+        }
+    }
+
+    private static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
+        Key key = Keys.of(sentence, sitting);
+        Optional<Progression> chords =
+                sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, key)));
+        boolean tune = chords.isPresent() || TUNE.matcher(music.text()).matches();
+        return tune
+                ? Take.of(music.read(Melody::parse), chords, key)
+                : Take.of(music.read(text -> MusicText.read(text, key)), key, Wishes.metre(sentence));
+    }
+
+    private static Unreadable nothing(Sentence sentence) {
+        return sentence.clause(OVER).isPresent()
+                ? Unreadable.because(sentence.whole(), 0, WHAT, "a tune comes before over", EXAMPLE)
+                : Unreadable.because("play", 0, "of use now", "nothing has been played yet", EXAMPLE);
+    }
+
+    private static Answer again(Sentence sentence, Part part, Sitting sitting) {
+        if (part == Part.BOTH_HANDS && sitting.desk().isByEar()) {
+            return HeardAgain.of(sentence, sitting);
+        }
+        Stage stage = sitting.stage();
+        Take last = stage.last(sitting.key())
+                .filter(found -> sentence.clause(OVER).isEmpty())
+                .orElseThrow(() -> nothing(sentence));
+        Directions directions = Wishes.of(sentence, stage.lastDirections());
+        if (stage.contest().isPresent() && part == Part.BOTH_HANDS) {
+            return again(sentence, stage.contest().get(), directions, sitting);
+        }
+        boolean newMetre = sentence.clause(Wishes.METRE).isPresent();
+        Take take = newMetre ? last.playing(last.piece().in(Wishes.metre(sentence))) : last;
+        return sound(sentence, take, part, directions, sitting);
+    }
+
+    private static Answer again(Sentence sentence, Contest contest, Directions directions, Sitting sitting) {
+        Contest now = directions.equals(contest.directions()) ? contest : new Contest(contest.takes(), directions);
+        return Recording.written(sentence, now::performance, sitting).orElseGet(() -> now.listened(sitting));
+    }
+
+    private static Answer sound(Sentence sentence, Take take, Part part, Directions directions, Sitting sitting) {
+        Piece piece = part.of(take.piece())
+                .orElseThrow(() -> Unreadable.because(
+                        sentence.whole(), 0, WHAT, "there is no " + part + " in it", "play bass of F C G"));
+        Wishes.within(sentence.whole(), piece, directions);
+        sitting.stage().remember(take, directions);
+        return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)
+                .orElseGet(() -> new PlayAnswer(
+                        List.of(
+                                part == Part.BOTH_HANDS
+                                        ? take.title()
+                                        : take.title().within("the " + part + " of ", "")),
+                        directions,
+                        sitting.stage().ear().play(directions.perform(piece, take.key()))));
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return Stream.of(Part.values()).map(part -> part + " of").toList();
+    }
+}

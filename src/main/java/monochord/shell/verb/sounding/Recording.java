@@ -1,0 +1,84 @@
+package monochord.shell.verb.sounding;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Saying;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Take;
+import monochord.sound.Directions;
+import monochord.sound.MidiFile;
+import monochord.sound.Performance;
+import monochord.sound.WavFile;
+
+/** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
+public final class Recording {
+    public static final String WAV = "wav";
+    public static final String MIDI = "midi";
+    public static final String FORM = "[--wav FILE] [--midi FILE]";
+
+    private Recording() {}
+
+    public static boolean isWanted(Sentence sentence) {
+        return sentence.has(WAV) || sentence.has(MIDI);
+    }
+
+    /** What came of writing to the files that are named. */
+    static Answer write(Sentence sentence, Performance performance, Sitting sitting) {
+        return written(sentence, () -> performance, sitting).orElseThrow();
+    }
+
+    /** What came of writing, or nothing if no file is asked for. */
+    static Optional<Answer> written(Sentence sentence, Supplier<Performance> sounding, Sitting sitting) {
+        if (!isWanted(sentence)) {
+            return Optional.empty();
+        }
+        List<String> written = new ArrayList<>();
+        try {
+            Performance performance = sounding.get();
+            if (sentence.has(WAV)) {
+                Path file = file(sentence.option(WAV).orElseThrow(), sitting);
+                WavFile.write(performance, file);
+                written.add(sentence.option(WAV).orElseThrow().text());
+            }
+            if (sentence.has(MIDI)) {
+                Path file = file(sentence.option(MIDI).orElseThrow(), sitting);
+                MidiFile.write(performance.sequence(), file);
+                written.add(sentence.option(MIDI).orElseThrow().text());
+            }
+        } catch (IOException failed) {
+            return Optional.of(Saying.failed(sitting.outside().named(failed.getMessage())));
+        }
+        return Optional.of(Saying.of(StyledText.of("Written: " + String.join(", ", written))));
+    }
+
+    /** The answer, and behind it what came of writing what it is about. */
+    public static Answer besides(Answer answer, Sentence sentence, Sitting sitting) {
+        return written(sentence, () -> last(sitting), sitting)
+                .map(written -> written.status() == Answer.DONE ? Answers.of(answer, written) : written)
+                .orElse(answer);
+    }
+
+    private static Performance last(Sitting sitting) {
+        return sitting.stage()
+                .last(sitting.key())
+                .map(take -> performed(take, sitting.stage().directions()))
+                .orElseThrow();
+    }
+
+    private static Performance performed(Take take, Directions directions) {
+        Wishes.within("this", take.piece(), directions);
+        return directions.perform(take.piece(), take.key());
+    }
+
+    static Path file(Sentence.Part part, Sitting sitting) {
+        return part.read(sitting.outside()::file);
+    }
+}

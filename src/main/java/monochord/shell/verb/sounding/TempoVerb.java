@@ -1,0 +1,48 @@
+package monochord.shell.verb.sounding;
+
+import java.io.IOException;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Saying;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Stage;
+import monochord.sound.Directions;
+
+/** Says or settles how fast things are played. */
+final class TempoVerb implements Verb {
+    static final String KEEP = "keep";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "tempo",
+                        Usage.Topic.SOUND,
+                        "tempo [BPM] [--keep]",
+                        "say or settle the tempo, with --keep for other days too",
+                        "tempo 96",
+                        "tempo")
+                .withSmallWords()
+                .withOptions(KEEP);
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Stage stage = sitting.stage();
+        Directions directions = stage.directions();
+        if (sentence.body().isEmpty()) {
+            return Saying.of(directions.tempo() + " beats a minute, where nothing else is said.");
+        }
+        int tempo = sentence.body().read(Wishes::tempo);
+        stage.settle(directions.at(tempo));
+        try {
+            if (sentence.has(KEEP)) {
+                sitting.settings().put(Stage.TEMPO, Integer.toString(tempo));
+            }
+        } catch (IOException unkept) {
+            return Saying.failed("It is " + tempo + " for now, but cannot be kept: " + unkept.getMessage());
+        }
+        return Saying.of("From now on " + tempo + " beats a minute.");
+    }
+}

@@ -1,0 +1,116 @@
+package monochord.shell.verb.sounding;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import monochord.score.Metre;
+import monochord.score.Pattern;
+import monochord.score.Piece;
+import monochord.shell.sentence.Sentence;
+import monochord.sound.Directions;
+import monochord.sound.Patch;
+import monochord.sound.Performance;
+import monochord.theory.Unreadable;
+
+/** The small words that say how something is to be played. */
+public final class Wishes {
+    static final String AS = "as";
+    static final String AT = "at";
+    static final String WITH = "with";
+    static final String SWING = "swing";
+    static final String LOOP = "loop";
+    static final String COUNT_IN = "count-in";
+    static final String METRE = "metre";
+
+    /** How they are written in a form. */
+    static final String FORM = "[metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in]";
+
+    private Wishes() {}
+
+    /** These small words and the verb's own. */
+    static String[] and(String... own) {
+        return Stream.concat(Stream.of(own), Stream.of(METRE, AS, AT, WITH, SWING, LOOP, COUNT_IN))
+                .toArray(String[]::new);
+    }
+
+    /** @throws Unreadable if one of them cannot be read */
+    static Directions of(Sentence sentence, Directions usual) {
+        Directions said = usual;
+        if (sentence.clause(AT).isPresent()) {
+            said = said.at(read(sentence, AT, Wishes::tempo));
+        }
+        if (sentence.clause(WITH).isPresent()) {
+            Patch patch = read(sentence, WITH, Patch::parse);
+            said = said.with(patch, patch);
+        }
+        if (sentence.clause(AS).isPresent()) {
+            said = said.as(read(sentence, AS, Pattern::parse));
+        }
+        if (sentence.clause(LOOP).isPresent()) {
+            said = said.times(read(sentence, LOOP, Wishes::times));
+        }
+        return said.inSwing(said.swung() || standsAlone(sentence, SWING))
+                .countedIn(said.countedIn() || standsAlone(sentence, COUNT_IN));
+    }
+
+    /** The metre that is said, else bars of four. */
+    static Metre metre(Sentence sentence) {
+        return sentence.clause(METRE).isPresent() ? read(sentence, METRE, Metre::parse) : Metre.COMMON;
+    }
+
+    private static <T> T read(Sentence sentence, String word, Function<String, T> reader) {
+        return sentence.clause(word).orElseThrow().read(reader);
+    }
+
+    private static boolean standsAlone(Sentence sentence, String word) {
+        sentence.clause(word).filter(part -> !part.isEmpty()).ifPresent(part -> {
+            throw Unreadable.because(
+                            part.text(), 0, "a wish", "the music comes first, then " + word, "play F C G " + word)
+                    .within(sentence.whole(), part.place());
+        });
+        return sentence.clause(word).isPresent();
+    }
+
+    static int tempo(String text) {
+        String number = text.replaceAll(" *(bpm|BPM)$", "");
+        int tempo = number.matches("[0-9]{1,3}") ? Integer.parseInt(number) : 0;
+        if (tempo < Performance.SLOWEST || tempo > Performance.FASTEST) {
+            throw Unreadable.because(
+                    text,
+                    0,
+                    "a tempo",
+                    "expected beats a minute from " + Performance.SLOWEST + " to " + Performance.FASTEST,
+                    "at 84");
+        }
+        return tempo;
+    }
+
+    private static int times(String text) {
+        String number = text.replaceAll(" *times$", "");
+        int times = number.matches("[0-9]{1,2}") ? Integer.parseInt(number) : 0;
+        if (times < 1) {
+            throw Unreadable.because(
+                    text, 0, "how often to play it", "expected a number from 1 to " + Directions.MOST_TIMES, "loop 4");
+        }
+        return times;
+    }
+
+    /** The names of the patterns, for completion. */
+    public static List<String> patterns() {
+        return Arrays.stream(Pattern.values()).map(Pattern::toString).toList();
+    }
+
+    /** Refuses what nobody would listen to. */
+    static void within(String said, Piece piece, Directions directions) {
+        long minutes = directions.minutes(piece);
+        if (minutes > Directions.MOST_MINUTES) {
+            throw Unreadable.because(
+                    said,
+                    0,
+                    "something to play",
+                    "it would last " + minutes + " minutes, and at most " + Directions.MOST_MINUTES + " are played",
+                    "play F C G loop 4");
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package monochord.shell.verb.writing;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import monochord.lesson.Part;
+import monochord.lesson.Reading;
+import monochord.lesson.read.Library;
+import monochord.lesson.read.LibraryEntry;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.course.CheckAnswer;
+import monochord.shell.answer.course.CheckAnswer.Checked;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+
+/** Finds the faults of lesson files. */
+final class CheckVerb implements Verb {
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "check",
+                        Usage.Topic.TEACHING,
+                        "check [FILE …] [--trust]",
+                        "find the faults of lesson files; alone, of all lessons here",
+                        "check my-lesson.md")
+                .withSmallWords()
+                .withOptions("trust");
+    }
+
+    @Override
+    public boolean readsMusic() {
+        return false;
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Sentence.Part named = sentence.body();
+        return new CheckAnswer(
+                named.isEmpty() ? all(sitting.course().library()) : named(named, sentence.has("trust"), sitting));
+    }
+
+    private static List<Checked> all(Library library) {
+        return library.entries().stream()
+                .map(entry ->
+                        new Checked(entry.file().toString(), library.read(entry).faults(), true))
+                .toList();
+    }
+
+    private static List<Checked> named(Sentence.Part part, boolean trust, Sitting sitting) {
+        List<Checked> checked = new ArrayList<>();
+        for (String name : NotebookFiles.named(part, sitting)) {
+            Path file = part.read(text -> sitting.outside().file(name));
+            checked.add(checked(name, file, trust, sitting));
+        }
+        return checked;
+    }
+
+    private static Checked checked(String name, Path file, boolean trust, Sitting sitting) {
+        Reading found = sitting.course().library().checkBeside(file);
+        Reading reading = new Reading(found.lesson(), NotebookFiles.named(found.faults(), sitting));
+        List<Part.Code> code = Tried.code(reading);
+        if (code.isEmpty() || Tried.mayRun(file, trust, sitting)) {
+            return new Checked(name, Tried.faults(name, reading, sitting), Files.isReadable(file));
+        }
+        List<Integer> untried = code.stream().map(Part.Code::line).toList();
+        return new Checked(name, reading.faults(), Files.isReadable(file), untried);
+    }
+
+    @Override
+    public List<String> candidates(Sitting sitting) {
+        return sitting.course().library().entries().stream()
+                .map(LibraryEntry::file)
+                .map(Path::toString)
+                .toList();
+    }
+}

@@ -1,0 +1,48 @@
+package monochord.shell.verb.writing;
+
+import java.util.Optional;
+import monochord.lesson.read.Guard;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Aside;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.theory.Unreadable;
+
+/** Puts the person's own words into the notebook. */
+final class NoteVerb implements Verb {
+    private static final int LONGEST = 1900;
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "note",
+                        Usage.Topic.WRITING,
+                        "note TEXT",
+                        "put words of your own into the notebook; Markdown is allowed",
+                        "note The last chorus wants *one* colour, not three.")
+                .withSmallWords();
+    }
+
+    @Override
+    public boolean readsWhole() {
+        return true;
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        String words = sentence.whole().strip();
+        if (words.isEmpty() || written(words) > LONGEST) {
+            String why = words.isEmpty() ? "say it behind the verb" : "it has more than " + LONGEST + " characters";
+            throw Unreadable.because(words, 0, "a note", why, "note Try this in the last chorus.");
+        }
+        Optional<String> told = sitting.journal().words(words);
+        return Aside.of(told.orElse("Noted."));
+    }
+
+    /** In the notebook HTML is longer than here. */
+    private static int written(String words) {
+        return Guard.withoutHtml(words).length();
+    }
+}

@@ -1,0 +1,108 @@
+package monochord.shell.verb.writing;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import monochord.lesson.notebook.NotebookReader;
+import monochord.lesson.notebook.NotebookReading;
+import monochord.page.web.WebPage;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Aside;
+import monochord.shell.answer.Saying;
+import monochord.shell.answer.notebook.PublishAnswer;
+import monochord.shell.publish.Publication;
+import monochord.shell.replay.Replay;
+import monochord.shell.replay.ReplayAnswer;
+import monochord.shell.replay.Replayed;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Seal;
+import monochord.shell.sitting.Sitting;
+import monochord.sound.WholeFile;
+import monochord.theory.Unreadable;
+
+/** Makes a notebook into a page for a browser. */
+final class PublishVerb implements Verb {
+    private static final String HTML = "html";
+    private static final String TRUST = "trust";
+    private static final String EXAMPLE = "publish evening.md --html evening.html";
+    /** Bytes in which the mark of a page of ours stands. */
+    private static final int HEAD = 1024;
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "publish",
+                        Usage.Topic.WRITING,
+                        "publish FILE --html OUT [--trust]",
+                        "make a notebook into one page with pictures and sound",
+                        EXAMPLE)
+                .withSmallWords()
+                .withOptions(HTML, TRUST);
+    }
+
+    @Override
+    public boolean readsMusic() {
+        return false;
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Sentence.Part said = sentence.body();
+        if (said.isEmpty() || sentence.option(HTML).isEmpty()) {
+            String missing = said.isEmpty() ? "a name is needed" : "it has to be said where the page goes";
+            throw Unreadable.because(
+                    sentence.whole(), sentence.whole().length(), "a notebook to publish", missing, EXAMPLE);
+        }
+        if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
+            return new Aside(Saying.failed("Nothing is published out of a replay in a replay."));
+        }
+        String name = NotebookFiles.name(said.text());
+        Path file = said.read(text -> sitting.outside().file(name));
+        Sentence.Part out = sentence.option(HTML).get();
+        Path page = out.read(sitting.outside()::file);
+        return new Aside(publish(name, file, out.text(), page, sentence, sitting));
+    }
+
+    private static Answer publish(String name, Path file, String shown, Path page, Sentence sentence, Sitting sitting) {
+        NotebookReading reading = NotebookReader.read(file);
+        if (!reading.isSound()) {
+            return new ReplayAnswer(List.of(new ReplayAnswer.Played(name, reading.faults(), null, false, "")));
+        }
+        boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
+        boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());
+        try {
+            refuseToReplace(page, shown);
+            Replayed replayed = Replay.of(reading.notebook().orElseThrow(), sitting, trusted);
+            Publication publication = Publication.of(replayed);
+            WholeFile.write(
+                    page, part -> Files.writeString(part, publication.page().write()));
+            return new PublishAnswer(
+                    shown,
+                    publication.recordings(),
+                    publication.leftOut(),
+                    replayed.differences().size(),
+                    replayed.skipped().size());
+        } catch (IOException failed) {
+            return Saying.failed(failed.getMessage());
+        }
+    }
+
+    /** A page of ours is written anew; any other file stays. */
+    private static void refuseToReplace(Path page, String shown) throws IOException {
+        if (!Files.isRegularFile(page)) {
+            return;
+        }
+        byte[] head;
+        try (InputStream there = Files.newInputStream(page)) {
+            head = there.readNBytes(HEAD);
+        }
+        if (!new String(head, StandardCharsets.UTF_8).contains(WebPage.MARK)) {
+            throw new IOException(shown + ": is there already and no page of ours; choose another name");
+        }
+    }
+}

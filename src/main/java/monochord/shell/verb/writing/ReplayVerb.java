@@ -1,0 +1,86 @@
+package monochord.shell.verb.writing;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import monochord.lesson.notebook.NotebookReader;
+import monochord.lesson.notebook.NotebookReading;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Aside;
+import monochord.shell.answer.Saying;
+import monochord.shell.replay.Replay;
+import monochord.shell.replay.ReplayAnswer;
+import monochord.shell.replay.ReplayAnswer.Played;
+import monochord.shell.replay.Replayed;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Seal;
+import monochord.shell.sitting.Sitting;
+import monochord.sound.WholeFile;
+import monochord.theory.Unreadable;
+
+/** Types the lines of notebooks again and tells where the answers differ. */
+final class ReplayVerb implements Verb {
+    private static final String ACCEPT = "accept";
+    private static final String TRUST = "trust";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "replay",
+                        Usage.Topic.WRITING,
+                        "replay FILE … [--accept] [--trust]",
+                        "type a notebook's lines again and tell what is answered otherwise; --accept rewrites",
+                        "replay evening.md",
+                        "replay evening.md --accept")
+                .withSmallWords()
+                .withOptions(ACCEPT, TRUST);
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        Sentence.Part said = sentence.body();
+        if (said.isEmpty()) {
+            throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "replay evening.md");
+        }
+        if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
+            return new Aside(Saying.failed("A replay in a replay begins no third."));
+        }
+        List<Played> played = new ArrayList<>();
+        for (String word : NotebookFiles.named(said, sitting)) {
+            String name = NotebookFiles.name(word);
+            Path file = said.read(text -> sitting.outside().file(name));
+            played.add(replay(name, file, sentence, sitting));
+        }
+        return new Aside(new ReplayAnswer(played));
+    }
+
+    private static Played replay(String name, Path file, Sentence sentence, Sitting sitting) {
+        NotebookReading reading = NotebookReader.read(file);
+        if (!reading.isSound()) {
+            return new Played(name, NotebookFiles.named(reading.faults(), sitting), null, false, "");
+        }
+        boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
+        boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());
+        try {
+            Replayed replayed = Replay.of(reading.notebook().orElseThrow(), sitting, trusted);
+            boolean accept = sentence.has(ACCEPT) && !replayed.differences().isEmpty();
+            return accept ? accepted(name, file, replayed) : new Played(name, List.of(), replayed, false, "");
+        } catch (IOException failed) {
+            return new Played(name, List.of(), null, false, sitting.outside().named(failed.getMessage()));
+        }
+    }
+
+    private static Played accepted(String name, Path file, Replayed replayed) {
+        try {
+            WholeFile.write(
+                    file, part -> Files.writeString(part, replayed.played().toString()));
+            return new Played(name, List.of(), replayed, true, "");
+        } catch (IOException failed) {
+            return new Played(name, List.of(), replayed, false, failed.getMessage());
+        }
+    }
+}

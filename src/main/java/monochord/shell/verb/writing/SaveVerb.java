@@ -1,0 +1,90 @@
+package monochord.shell.verb.writing;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import monochord.lesson.notebook.Digest;
+import monochord.lesson.notebook.Notebook;
+import monochord.lesson.notebook.NotebookReader;
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Aside;
+import monochord.shell.answer.Saying;
+import monochord.shell.replay.Replay;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Sitting;
+import monochord.sound.WholeFile;
+import monochord.theory.Unreadable;
+
+/** Writes the sitting so far into a file, as a notebook. */
+final class SaveVerb implements Verb {
+    private static final String OVER = "over";
+
+    @Override
+    public Usage usage() {
+        return Usage.of(
+                        "save",
+                        Usage.Topic.WRITING,
+                        "save [FILE] [--over]",
+                        "save the sitting so far as a notebook; alone, into the file it has",
+                        "save evening.md",
+                        "save evening.md --over")
+                .withSmallWords()
+                .withOptions(OVER);
+    }
+
+    @Override
+    public Answer run(Sentence sentence, Sitting sitting) {
+        if (sitting.journal().isEmpty()) {
+            return new Aside(new Saying(StyledText.of("Nothing has been typed or noted yet."), Answer.NO));
+        }
+        String name = NotebookFiles.name(sentence.body().text());
+        Path file = name.isEmpty()
+                ? own(sentence, sitting)
+                : sentence.body().read(text -> sitting.outside().file(name));
+        String shown = name.isEmpty() ? file.toString() : name;
+        if (Files.isRegularFile(file) && !sentence.has(OVER) && !isOwn(file, sitting)) {
+            String refused = shown + " is there already and is not this sitting's notebook. Another name, or save "
+                    + shown + " --over puts this in its place.";
+            return new Aside(new Saying(StyledText.of(refused), Answer.NO));
+        }
+        return save(file, shown, sitting);
+    }
+
+    private static Path own(Sentence sentence, Sitting sitting) {
+        return sitting.journal()
+                .file()
+                .orElseThrow(() ->
+                        Unreadable.because(sentence.whole(), 0, "a file name", "a name is needed", "save evening.md"));
+    }
+
+    private static boolean isOwn(Path file, Sitting sitting) {
+        return sitting.journal().isOwn(file, NotebookReader.read(file).digest());
+    }
+
+    private static Answer save(Path file, String shown, Sitting sitting) {
+        Notebook notebook = sitting.journal().notebook();
+        String content = notebook.toString();
+        try {
+            WholeFile.write(file, part -> Files.writeString(part, content));
+            trust(notebook, content, shown, sitting);
+        } catch (IOException failed) {
+            return new Aside(Saying.failed(sitting.outside().named(failed.getMessage())));
+        }
+        sitting.journal().saved(file, content);
+        return new Aside(
+                new Saved(shown, notebook.exchanges().size(), sitting.journal().notes()));
+    }
+
+    /** The person's own Java, typed here, needs no yes when it comes back. */
+    private static void trust(Notebook notebook, String content, String shown, Sitting sitting) throws IOException {
+        if (sitting.cells().haveRun()
+                && !sitting.journal().isForeign()
+                && !Replay.of(notebook, sitting, false).skipped().isEmpty()) {
+            sitting.outside().trust().trust(Digest.of(content.getBytes(StandardCharsets.UTF_8)), shown);
+        }
+    }
+}
