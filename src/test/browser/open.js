@@ -72,7 +72,6 @@ async function look(browser, file, folder) {
         if (nodes.filter((node) => node.role === 'heading').length === 0) {
             complain(file, 'no heading');
         }
-        await page.screenshot({ path: path.join(folder, `${path.basename(file)}.${width}.png`), fullPage: true });
         if (width === WIDTHS[WIDTHS.length - 1]) {
             await onPaper(page, file, folder);
             await recordings(context, page, file, folder);

@@ -113,7 +113,7 @@ class EveryKeyTest {
             "help ears",
             "help hands",
             "help",
-            "check",
+            "check nothing.md",
             "stop",
             "quit",
             "4 1 5 b6",
