@@ -5,11 +5,17 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
+import monochord.harmony.MusicText;
+import monochord.score.Arrangement;
+import monochord.score.Piece;
 import monochord.sound.Care;
+import monochord.sound.Directions;
 import monochord.sound.Outcome;
 import monochord.sound.Performance;
 import monochord.sound.Player;
 import monochord.sound.Playing;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
 
 /** Plays through the sound card, and says once a sitting what there is to say about it. */
 public final class LiveEar implements Ear {
@@ -43,9 +49,17 @@ public final class LiveEar implements Ear {
         try {
             Thread.sleep(HEAD_START_MILLIS);
             player().warm();
+            tryOut();
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    /** Goes the way of every line that is played, up to the card, so that the first does not have to find it. */
+    private static void tryOut() {
+        Key key = Key.major(NoteName.C);
+        Piece piece = Arrangement.piece(MusicText.read("IV I", key));
+        Directions.USUAL.perform(piece, key).sequence();
     }
 
     private synchronized Player player() {
