@@ -12,10 +12,22 @@ public final class Columns {
     private Columns() {}
 
     public static int of(String text) {
-        return text.codePoints().map(Columns::of).sum();
+        int columns = 0;
+        for (int i = 0; i < text.length(); i++) {
+            int c = text.charAt(i);
+            if (Character.isSurrogate((char) c)) {
+                c = text.codePointAt(i);
+                i += Character.charCount(c) - 1;
+            }
+            columns += of(c);
+        }
+        return columns;
     }
 
     static int of(int codePoint) {
+        if (within(codePoint, ' ', '~')) {
+            return 1;
+        }
         return switch (Character.getType(codePoint)) {
             case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.FORMAT, Character.CONTROL -> 0;
             default -> isWide(codePoint) ? 2 : 1;

@@ -10,6 +10,8 @@ public enum Style {
     QUIET,
     /** What can be typed at the prompt: a verb, an example. */
     TYPED,
+    /** Java, in which notes keep their English names. */
+    JAVA,
     PROMPT,
     ROOT,
     THIRD,

@@ -36,7 +36,7 @@ final class Ansi {
             case HEADING -> "\033[1;4m";
             case EMPHASIS -> "\033[3m";
             case QUIET -> "\033[2m";
-            case TYPED -> "\033[36m";
+            case TYPED, JAVA -> "\033[36m";
             case THIRD -> "\033[35m";
             case FIFTH -> "\033[34m";
             case SEVENTH -> "\033[33m";

@@ -14,16 +14,18 @@ final class JavaText {
     private static final Pattern SIGNS =
             Pattern.compile("[;{}]|\\w\\s*[-+*/]?=|==|^\\(?[0-9.]+\\s*[-+*/%]\\s*\\(?[0-9.]+");
 
-    private static final Pattern DECLARED = Pattern.compile("^(?:(?:int|long|double|float|boolean|char|String) +\\w+"
-            + "|import +(?:static +)?[\\w.]+\\.[\\w*]+|new +\\w+ *[<(\\[]"
-            + "|(?:(?:public|final|abstract|static|sealed) +)*(?:class|interface|enum|record) +[A-Z]\\w*"
-            + "|(?:for|while|if|switch|synchronized) *\\(|(?:void|\\w+(?:<[\\w<>, ]*>)?) +\\w+\\()");
+    private static final Pattern DECLARED =
+            Pattern.compile("^(?:(?:var|int|long|double|float|boolean|char|String) +[A-Za-z_]\\w*"
+                    + "|import +(?:static +)?[\\w.]+\\.[\\w*]+|new +\\w+ *[<(\\[]"
+                    + "|(?:(?:public|final|abstract|static|sealed) +)*(?:class|interface|enum|record) +[A-Z]\\w*"
+                    + "|(?:for|while|if|switch|synchronized) *\\(|(?:void|\\w+(?:<[\\w<>, ]*>)?) +\\w+\\()");
 
     private static final Pattern CALL = Pattern.compile("([\\w$]+)\\(");
     private static final Pattern MEMBER = Pattern.compile("^([A-Za-z_]\\w+)\\.[A-Za-z]\\w+");
     private static final Pattern TEXT = Pattern.compile("^\".*\"\\s*[.+]", Pattern.DOTALL);
     private static final Pattern FIRST_NAME = Pattern.compile("^[A-Za-z_]\\w*");
     private static final Pattern ASSIGNED = Pattern.compile("^\\s*=(?!=)");
+    private static final Pattern NAMED = Pattern.compile("^\\s+[A-Za-z_]\\w*\\s*=(?!=)");
 
     private JavaText() {}
 
@@ -68,9 +70,17 @@ final class JavaText {
         }
     }
 
-    /** Whether a line that begins with the word of a verb gives a value to a variable of that name instead. */
+    /**
+     * Whether a line that begins with the word of a verb gives a value to a variable instead: one of that name, or of the
+     * class that is called like it, as in {@code Key home = …}.
+     */
     static boolean assigns(String text, String word) {
-        return text.indexOf('=') >= 0
-                && ASSIGNED.matcher(text.substring(word.length())).find();
+        if (text.indexOf('=') < 0) {
+            return false;
+        }
+        String behind = text.substring(word.length());
+        return ASSIGNED.matcher(behind).find()
+                || Character.isUpperCase(word.charAt(0))
+                        && NAMED.matcher(behind).find();
     }
 }

@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import monochord.shell.answer.Look;
+import monochord.shell.keeping.Settings;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.shell.verb.Verbs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Cells as they are typed: at the prompt, through a pipe, on the command line, and in a lesson. */
 @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
@@ -74,8 +78,7 @@ class CellTypedTest {
             typist.pressOn(Typist.CTRL_C);
             assertTrue(typist.answer().endsWith("Stopped."));
             assertEquals("42", typist.types("twice(21)"));
-            typist.press("twi" + Typist.TAB);
-            typist.seesAtThePrompt("twice(");
+            typist.completes("twi", "twice(");
         }
     }
 
@@ -111,8 +114,35 @@ class CellTypedTest {
                 "{\"kind\":\"cell\",\"value\":\"42\",\"type\":\"int\",\"output\":\"\"}\n",
                 Run.of("--json", "6 * 7").result(0));
         assertEquals(
-                "Something is missing at the end.\n  int twice(int n) {\n                    ^\n",
+                "A bracket } is missing at the end.\n  int twice(int n) {\n                    ^\n",
                 new Run.Outside().run("int twice(int n) {").message(2));
+    }
+
+    /** Guard: {@code Surroundings.cellLimit}; ten seconds where nothing fit is set. */
+    @ParameterizedTest(name = "cell-seconds={0}")
+    @CsvSource({"1, 1", "42, 42", "999, 999", "0, 0", "00, 10", "1000, 10", "-3, 10", "1.5, 10", "ten, 10"})
+    void howLongACellMayTakeIsASetting(String set, int seconds) throws IOException {
+        assertEquals(Duration.ofSeconds(10), Surroundings.cellLimit(Settings.in(home)));
+        Files.writeString(home.resolve("settings.properties"), "cell-seconds=" + set + "\n");
+        assertEquals(Duration.ofSeconds(seconds), Surroundings.cellLimit(Settings.in(home)));
+    }
+
+    /** Guard: the supplier in {@code Surroundings.sitting}. */
+    @Test
+    void theSettingHoldsForTheCellsOfASitting() throws IOException {
+        Files.writeString(home.resolve("settings.properties"), "cell-seconds=1\n");
+        Run run = new Run.Outside()
+                .atHome(home)
+                .typing("while (true) { }\n1 + 1\n")
+                .run();
+        assertEquals("Stopped, for it took longer than a cell may take. That is 1 second.\n", run.err());
+        assertEquals("2\n", run.out());
+        Files.writeString(home.resolve("settings.properties"), "cell-seconds=0\n");
+        Run none = new Run.Outside().atHome(home).typing("1 + 1\nshow C\n").run();
+        assertEquals(
+                "Java cannot be run here: by the settings a cell may take no time, cell-seconds=0.\n",
+                none.err().replaceAll("\n(?=.)", " "));
+        assertTrue(none.out().startsWith("C  C E G"), none.out());
     }
 
     private Path lesson() throws IOException {

@@ -101,6 +101,24 @@ class ForeignJavaTest {
         assertTrue(ran(), "a yes to open is remembered");
     }
 
+    /**
+     * Guards, each enough: {@code ReplayVerb} and {@code PublishVerb} look for a seal; a sitting that is closed off has no
+     * source of cells.
+     */
+    @Test
+    void trustSaidInANotebookIsNobodys() throws IOException {
+        String[] lines = {
+            planted(), "save inner", "replay inner --trust", "publish inner --html p.html --trust", "open inner --trust"
+        };
+        desk.write("odd.md", NotebookDesk.notebook(lines));
+        String said = desk.says("replay odd.md").out();
+        desk.says("publish odd.md --html odd.html");
+        desk.types("open odd.md");
+        assertFalse(ran(), said);
+        desk.says("replay odd.md");
+        assertFalse(ran(), "nor later");
+    }
+
     @Test
     void aYesIsForTheContentAsItIs() throws IOException {
         Path file = desk.write("odd.md", NotebookDesk.notebook(planted()));

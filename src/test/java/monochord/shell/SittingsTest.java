@@ -144,13 +144,14 @@ class SittingsTest {
     /** What is answered, the greeting first and then to each line. */
     private List<String> play(List<String> lines) throws IOException {
         List<String> answers = new ArrayList<>();
-        byte[] typed = (String.join("\r", lines) + "\r").getBytes(StandardCharsets.UTF_8);
+        byte[] typed = (String.join("\r", lines) + "\r").replace('\n', '\r').getBytes(StandardCharsets.UTF_8);
         try (PipedInputStream keys = new PipedInputStream(typed.length + 1);
                 PipedOutputStream fingers = new PipedOutputStream(keys);
                 Terminal terminal = terminal(keys)) {
             fingers.write(typed);
             prompt().converse(terminal, answers::add);
         }
+        answers.removeIf(String::isEmpty); // a cell goes on
         return answers;
     }
 

@@ -208,6 +208,24 @@ final class Typist implements AutoCloseable {
         waitFor(() -> lastLine(line -> !line.isEmpty()).equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
     }
 
+    /** Asks for the rest of a word until it is there, for a cell that is busy gives none. */
+    void completes(String typed, String whole) {
+        press(typed);
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+        while (!shows("▸ " + whole) && System.nanoTime() < end) {
+            press(TAB);
+            long soon = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(2 * PATIENCE_MILLIS);
+            while (!shows("▸ " + whole) && System.nanoTime() < soon) {
+                Thread.onSpinWait();
+            }
+        }
+        seesAtThePrompt(whole);
+    }
+
+    private boolean shows(String line) {
+        return lastLine(text -> !text.isEmpty()).equals(line);
+    }
+
     void sees(String text) {
         waitFor(() -> screen().contains(text), text);
     }

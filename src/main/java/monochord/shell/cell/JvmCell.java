@@ -32,7 +32,7 @@ public final class JvmCell implements Cell {
     private int late;
     private boolean closed;
 
-    /** @param limit how long a cell may take */
+    /** @param limit how long a cell may take; zero turns Java off */
     public JvmCell(Supplier<Duration> limit) {
         this.limit = limit;
     }
@@ -52,6 +52,9 @@ public final class JvmCell implements Cell {
     private Link link() throws IOException {
         if (closed) {
             throw new IOException("the sitting is over");
+        }
+        if (limit.get().isZero()) {
+            throw new IOException("by the settings a cell may take no time, cell-seconds=0");
         }
         if (link != null && link.hasLeft()) {
             end();

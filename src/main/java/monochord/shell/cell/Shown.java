@@ -75,13 +75,14 @@ record Shown(Told told, Key here) {
         return switch (told.shape()) {
             case PROGRESSION, BORROWED, VOICED -> Key.parse(told.part(1));
             case KEY -> Key.parse(told.part(0));
-            default -> here;
+            case PLAIN -> here;
+            case CHORD, SCALE, NOTES, CHORDS -> told.part(1).isEmpty() ? here : Key.parse(told.part(1));
         };
     }
 
     private Music read(String text) {
         return switch (told.shape()) {
-            case CHORD, SCALE, NOTES -> MusicText.read(text, here);
+            case CHORD, SCALE, NOTES -> MusicText.read(text, key());
             case PROGRESSION -> new Music.OneProgression(Progression.parse(better(text), key()));
             default -> new Music.OneProgression(Progression.parse(text, key()));
         };

@@ -59,7 +59,7 @@ public record OpenAnswer(
         }
         text.line("It is not ours, and holds Java that was not run:");
         List<String> code = foreign.stream().flatMap(String::lines).toList();
-        code.stream().limit(MOST_FOREIGN).forEach(line -> text.line("  " + cut(line), Style.TYPED));
+        code.stream().limit(MOST_FOREIGN).forEach(line -> text.line("  " + cut(line), Style.JAVA));
         int more = code.size() - MOST_FOREIGN;
         if (more > 0) {
             text.line("  … and " + counted(more).replace(" ", " more ") + ": look at the file before you say yes.");

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.harmony.Music;
+import monochord.lesson.Nearest;
 import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
@@ -190,7 +191,7 @@ public final class Cells {
         while (variable.find()) {
             String name = variable.group(1);
             if (!cell.holds(name)) {
-                throw refused(sentence, variable.start(), "the cell has no " + name);
+                throw refused(sentence, variable.start(), "the cell has no " + name + near(name));
             }
             String value = cell.typed(name)
                     .orElseThrow(() -> refused(
@@ -198,6 +199,12 @@ public final class Cells {
             variable.appendReplacement(filled, Matcher.quoteReplacement(SafeText.oneLine(value)));
         }
         return variable.appendTail(filled).toString();
+    }
+
+    private String near(String name) {
+        return Nearest.to(name, cell.variables())
+                .map(known -> "; did you mean $" + known)
+                .orElse("");
     }
 
     private static Unreadable refused(String sentence, int place, String why) {

@@ -32,7 +32,7 @@ final class LessonCode {
     /** @return whether the walk stops here */
     boolean show(Part.Code code, List<Answer> page, Sitting sitting) {
         String text = SafeText.clean(code.text()).stripTrailing();
-        page.add(Saying.of(StyledText.of("  " + text.replace("\n", "\n  "), Style.TYPED)));
+        page.add(Saying.of(StyledText.of("  " + text.replace("\n", "\n  "), Style.JAVA)));
         if (sitting.outside().trust().isTrusted(file, digest())) {
             waiting = text;
             page.add(Saying.of("Enter runs it; skip passes it by."));

@@ -31,6 +31,20 @@ public final class HelpVerb implements Verb {
             Small words: in KEY, at BPM, with PATCH. Options: --plain, --ascii; on a command line also --json.
             """;
 
+    private static final List<String> JAVA = List.of(
+            "What is neither a verb nor music is Java, over as many lines as it needs:",
+            "  var verse = progression(\"4 1 5 b6\", \"D\")",
+            "  for (var k : List.of(\"C\", \"Eb\")) show(numeral(\"bVI\", k), k)",
+            "Short words, each with the key of the line where none is said:",
+            "  key(\"D\")  chord(\"Bbmaj7\")  scale(\"E dorian\")  numeral(\"bVI\", \"D\")",
+            "  notes(\"C Eb G\")  pitches(\"C4 Eb4\")  progression(\"F C G Ab\")",
+            "  borrowed(key(\"D\"))  voice(verse)  show(verse)  play(verse, 84)",
+            "Text stands in quotation marks, notes go by their English names.",
+            "Behind a dollar sign a name stands in a verb:",
+            "  play $verse in D",
+            "Tab completes. Ctrl-C stops what runs; after ten seconds it stops by itself.",
+            "A line cell-seconds=30 in settings.properties, beside your record, gives it thirty; 0 turns Java off.");
+
     private static final String HANDS = """
             Warm up, sit so that shoulders and wrists stay loose, and take five minutes off every half hour.
             Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor.
@@ -56,7 +70,7 @@ public final class HelpVerb implements Verb {
         return Usage.of(
                         "help",
                         Usage.Topic.LEAVING,
-                        "help [VERB, TOPIC, music, ears, hands or band]",
+                        "help [VERB, TOPIC, music, java, ears, hands or band]",
                         "list the verbs, tell about one, or how music is typed",
                         "help play",
                         "help music")
@@ -75,10 +89,17 @@ public final class HelpVerb implements Verb {
             case "" -> Saying.of(overview());
             case "music", "notation" -> Saying.of(StyledText.of(MUSIC.strip()));
             case "ears", "hearing" -> Saying.of(StyledText.of(Care.EARS.strip()));
+            case "java", "code" -> Saying.of(java());
             case "hands" -> Saying.of(StyledText.of(HANDS.strip()));
             case "band" -> Saying.of(StyledText.of(BAND.strip()));
             default -> about(about);
         };
+    }
+
+    private static StyledText java() {
+        StyledText.Builder text = StyledText.builder();
+        JAVA.forEach(line -> text.line(line, line.startsWith(" ") ? Style.JAVA : Style.PLAIN));
+        return text.build();
     }
 
     private Answer about(String word) {
@@ -114,7 +135,8 @@ public final class HelpVerb implements Verb {
         return text.gap()
                 .line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.")
                 .line("help VERB tells about one, help exploring about these, and so on.", Style.QUIET)
-                .line("help music: how it is typed. help ears, help hands, help band: take care.", Style.QUIET)
+                .line("help music: how it is typed. help java: lines of code.", Style.QUIET)
+                .line("help ears, help hands, help band: take care.", Style.QUIET)
                 .build();
     }
 

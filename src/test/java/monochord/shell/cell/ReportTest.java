@@ -23,7 +23,7 @@ class ReportTest {
         return report.outcome().answer().text(Look.ofPipe()).plain();
     }
 
-    /** Guard: {@code SafeText} wherever {@code Report} takes a text. */
+    /** Guards, each enough: {@code SafeText} wherever {@code Report} takes a text; {@code Span}, which lets none through. */
     @ParameterizedTest
     @EnumSource(
             value = Kind.class,

@@ -7,6 +7,7 @@ import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.theory.NoteNaming;
 
 /**
  * What came of a cell of Java.
@@ -71,8 +72,11 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
                 : said(((Notice) part).text, Style.QUIET, look);
     }
 
+    /** Java knows notes by their English names, whatever the learner calls them. */
     private static StyledText said(String text, Style style, Look look) {
-        return StyledText.of(text.replace("\t", "    "), style).in(look.signs()).wrapped(look.width());
+        return StyledText.of(text.replace("\t", "    "), style)
+                .in(look.signs().with(NoteNaming.ENGLISH))
+                .wrapped(look.width());
     }
 
     private String printed() {

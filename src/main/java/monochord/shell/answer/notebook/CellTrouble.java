@@ -1,9 +1,11 @@
 package monochord.shell.answer.notebook;
 
+import java.util.regex.Pattern;
 import monochord.page.Style;
 import monochord.page.StyledText;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.theory.NoteNaming;
 
 /**
  * What went wrong in a cell, and where.
@@ -17,11 +19,18 @@ public record CellTrouble(String message, String text, int place, int line, int 
     private static final String INDENT = "  ";
     private static final String CARET = "^";
     private static final String CUT = "…";
+    private static final Pattern UNREAD = Pattern.compile("^\".*\" is not an? ");
 
     StyledText text(Look look) {
         StyledText.Builder told = StyledText.builder();
         String where = line > 0 && place < 0 ? " In line " + line + " of the cell." : "";
-        told.lines(StyledText.of(message + where).in(look.signs()).wrapped(look.width()));
+        told.lines(StyledText.of(message + where)
+                .in(look.signs().with(NoteNaming.ENGLISH))
+                .wrapped(look.width()));
+        if (look.signs().naming() != NoteNaming.ENGLISH
+                && UNREAD.matcher(message).find()) {
+            told.line("In Java notes go by their English names.");
+        }
         if (place >= 0) {
             told.lines(pointed(look));
         } else if (line > 0) {

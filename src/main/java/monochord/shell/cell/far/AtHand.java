@@ -3,6 +3,7 @@ package monochord.shell.cell.far;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
@@ -14,6 +15,7 @@ import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Way;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Told;
+import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -27,6 +29,8 @@ import monochord.theory.Unreadable;
  * such a value can do.
  */
 public final class AtHand {
+    private static final Pattern NUMBER = Pattern.compile("[b#♭♯]*[1-7].*");
+
     private AtHand() {}
 
     /** The key of the line. */
@@ -84,12 +88,27 @@ public final class AtHand {
     }
 
     /**
-     * The chord that a numeral or number is in a key: {@code numeral("bVI", key("D"))}.
+     * The chord that a numeral or number is in a key: {@code numeral("bVI", key("D"))}, {@code numeral("b6", key("D"))}.
      *
-     * @throws Unreadable if the text is not a numeral
+     * @throws Unreadable if the text is neither
      */
     public static Chord numeral(String text, Key key) {
-        return Numeral.parse(text).in(key);
+        Numeral numeral = NUMBER.matcher(text).matches() ? BandNumber.parse(text, key) : Numeral.parse(text);
+        return numeral.in(key);
+    }
+
+    /**
+     * {@code numeral("bVI", "D")}.
+     *
+     * @throws Unreadable if one of the texts cannot be read
+     */
+    public static Chord numeral(String text, String key) {
+        return numeral(text, key(key));
+    }
+
+    /** The chord that a numeral or number is in the key of the line. */
+    public static Chord numeral(String text) {
+        return numeral(text, key());
     }
 
     /** The numeral of a chord in a key: {@code numeral(chord("Bb"), key("D"))}. */
@@ -130,6 +149,11 @@ public final class AtHand {
         return voice(progression, Style.CLOSE);
     }
 
+    /** {@code voice("F C G Ab")}, in the key of the line. */
+    public static Way voice(String text) {
+        return voice(progression(text));
+    }
+
     /** {@code voice(verse, Style.SPREAD)}. */
     public static Way voice(Progression progression, Style style) {
         return Search.best(Task.of(progression, style));
@@ -142,21 +166,35 @@ public final class AtHand {
 
     /** Draws music at the line, at once; text is read in the key of the line. */
     public static void show(Object music) {
-        Scene.current().send(Kind.SHOW, told(music));
+        Scene.current().send(Kind.SHOW, told(music, key()));
+    }
+
+    /** {@code show(chord("Bb"), key("D"))}: as it stands in a key. */
+    public static void show(Object music, Key key) {
+        Scene.current().send(Kind.SHOW, told(music, key).in(key.toString()));
+    }
+
+    /**
+     * {@code show(chord("Bb"), "D")}.
+     *
+     * @throws Unreadable if the text is not a key
+     */
+    public static void show(Object music, String key) {
+        show(music, key(key));
     }
 
     /** Plays music when the cell is done, each thing after the one before; text is read in the key of the line. */
     public static void play(Object music) {
-        Scene.current().send(Kind.PLAY, told(music), "");
+        Scene.current().send(Kind.PLAY, told(music, key()), "");
     }
 
     /** {@code play(verse, 84)}: at so many beats a minute. */
     public static void play(Object music, int tempo) {
-        Scene.current().send(Kind.PLAY, told(music), Integer.toString(tempo));
+        Scene.current().send(Kind.PLAY, told(music, key()), Integer.toString(tempo));
     }
 
-    private static Told told(Object music) {
-        Object value = music instanceof String text ? MusicText.read(text, key()) : music;
+    private static Told told(Object music, Key key) {
+        Object value = music instanceof String text ? MusicText.read(text, key) : music;
         return Rendering.music(value)
                 .orElseThrow(() -> new IllegalArgumentException(
                         Limits.cut(Rendering.plain(value)) + " is not music, so it can be neither shown nor played"));

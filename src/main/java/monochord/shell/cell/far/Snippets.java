@@ -41,7 +41,7 @@ final class Snippets {
             Piece next = Piece.of(rest, analysis);
             Optional<Trouble> trouble = next.isWhole()
                     ? one(next.source(), text, offset)
-                    : Optional.of(new Trouble("Something is missing at the end.", text.length(), 0));
+                    : Optional.of(new Trouble(missing(text), text.length(), 0));
             if (trouble.isPresent()) {
                 scene.send(trouble.get().toLine());
                 return false;
@@ -49,6 +49,15 @@ final class Snippets {
             rest = next.rest();
         }
         return true;
+    }
+
+    private static String missing(String text) {
+        String brackets = Brackets.missing(text);
+        return switch (brackets.length()) {
+            case 0 -> "Something is missing at the end.";
+            case 1 -> "A bracket " + brackets + " is missing at the end.";
+            default -> "Brackets are missing at the end: " + String.join(" ", brackets.split(""));
+        };
     }
 
     private Optional<Trouble> one(String source, String text, int offset) {

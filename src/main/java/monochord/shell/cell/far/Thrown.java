@@ -16,6 +16,8 @@ final class Thrown {
     private static final Pattern BOUNDS =
             Pattern.compile("Index:? (-?\\d+)(?: out of bounds for length |,? Size: )(\\d+)");
 
+    private static final Pattern NOTHING = Pattern.compile("(\\w+)\\([^()]*\\)\" because \"([^\"<]+)\"");
+
     private Thrown() {}
 
     /** @param offset where the snippet begins in the text of the cell */
@@ -27,9 +29,19 @@ final class Thrown {
             return new Trouble(
                     unresolved.getSnippet().name() + "() needs what there is not yet: no " + missing + ".", -1, line);
         }
+        if (asksForEnvironment(exception)) {
+            return new Trouble("A cell sees nothing of what is set around it.", -1, line);
+        }
         EvalException thrown = (EvalException) exception;
         String said = thrown.getMessage() == null ? "" : thrown.getMessage();
         return new Trouble(inWords(thrown.getExceptionClassName(), said), -1, line);
+    }
+
+    /** Newer JDKs read it with the class that starts programs. */
+    private static boolean asksForEnvironment(JShellException exception) {
+        return Arrays.stream(exception.getStackTrace())
+                .anyMatch(frame -> frame.getClassName().equals("java.lang.System")
+                        && frame.getMethodName().equals("getenv"));
     }
 
     private static String inWords(String name, String said) {
@@ -44,12 +56,19 @@ final class Thrown {
         }
         return switch (name) {
             case "java.lang.StackOverflowError" -> "Something calls itself without end.";
-            case "java.lang.NullPointerException" ->
-                "Something is asked of null, which is nothing. " + said.replaceAll(Rendering.MADE_HERE, "");
+            case "java.lang.NullPointerException" -> askedOfNothing(said.replaceAll(Rendering.MADE_HERE, ""));
             case "java.lang.IllegalArgumentException", "java.lang.IllegalStateException" -> sentence(name, said);
             case "java.lang.ArithmeticException" -> said.equals("/ by zero") ? "Nothing can be divided by 0." : said;
             default -> Rejected.shortly(name) + (said.isEmpty() ? "." : ": " + said);
         };
+    }
+
+    /** Java says which call failed, and mostly which name it was that had no value. */
+    private static String askedOfNothing(String said) {
+        Matcher call = NOTHING.matcher(said);
+        return call.find()
+                ? call.group(2) + " is null, which is nothing, and cannot be asked for " + call.group(1) + "()."
+                : "Something is asked of null, which is nothing.";
     }
 
     /** Such an exception mostly says in a sentence what is not allowed. */

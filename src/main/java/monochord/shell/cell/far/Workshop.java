@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import jdk.jshell.ImportSnippet;
 import jdk.jshell.JShell;
 import jdk.jshell.MethodSnippet;
@@ -37,6 +38,10 @@ final class Workshop {
             "monochord.harmony.motion.Passage",
             "monochord.harmony.voicing.*",
             "static " + AtHand.class.getName() + ".*");
+    /** What every value can do and no musician asks for. */
+    private static final Set<String> OF_ALL =
+            Set.of("wait(", "notify()", "notifyAll()", "getClass()", "hashCode()", "equals(");
+
     private static final int MOST_SUGGESTIONS = 60;
     private static final int MOST_NAMES = 250;
     private static final int MOST_VARIABLES = 100;
@@ -174,7 +179,7 @@ final class Workshop {
         List<String> texts = new ArrayList<>();
         List<String> found = analysis.completionSuggestions(text, Math.min(cursor, text.length()), anchor).stream()
                 .map(Suggestion::continuation)
-                .filter(name -> !name.contains("$"))
+                .filter(name -> !name.contains("$") && !OF_ALL.contains(name))
                 .distinct()
                 .limit(MOST_SUGGESTIONS)
                 .toList();

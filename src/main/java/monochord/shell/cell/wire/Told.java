@@ -14,17 +14,17 @@ public record Told(Shape shape, List<String> parts) {
     public enum Shape {
         /** None; the part is what the value prints. */
         PLAIN,
-        /** {@code Abmaj7} */
+        /** {@code Abmaj7}; then a key, if it is to be seen in one. */
         CHORD,
-        /** {@code E harmonic minor} */
+        /** {@code E harmonic minor}; then a key, if it is to be seen in one. */
         SCALE,
         /** {@code D major} */
         KEY,
-        /** {@code C, E, G} or {@code C4, E4, G4} */
+        /** {@code C, E, G} or {@code C4, E4, G4}; then a key, if they are to be seen in one. */
         NOTES,
         /** Chord symbols, the key, and the symbols or numerals that read back best. */
         PROGRESSION,
-        /** Chord symbols alone, in whatever key the line is. */
+        /** Chord symbols, in whatever key the line is; then a key, if they are to be seen in one. */
         CHORDS,
         /** Chord symbols and the key that borrows them. */
         BORROWED,
@@ -42,6 +42,14 @@ public record Told(Shape shape, List<String> parts) {
 
     public String part(int index) {
         return index < parts.size() ? parts.get(index) : "";
+    }
+
+    /** The same as it is seen in a key, where it has none of its own. */
+    public Told in(String key) {
+        return switch (shape) {
+            case CHORD, SCALE, NOTES, CHORDS -> of(shape, part(0), key);
+            default -> this;
+        };
     }
 
     public boolean isMusic() {
