@@ -99,6 +99,13 @@ class PresentationTest {
         assertTrue(said.indexOf("A# D F:") > said.indexOf("F A C:"), said);
     }
 
+    /** A chord that is typed between the questions is looked at in the key of the room. */
+    @Test
+    void musicIsReadInTheKeyOfTheRoom() {
+        assertTrue(room("present 1.1 in D", "Bb").contains("In D major: ♭VI"));
+        assertTrue(room("present 1.1 in D", "in A", "F").contains("In A major: ♭VI"));
+    }
+
     @Test
     void itIsSaidOnceHowARoomIsLed() {
         String said = room("present 1.1 in D", "", "", "Bb D F", "", "");

@@ -41,9 +41,18 @@ public record Level(Knowledge knowledge) {
         return open(skill.keys(), skill, new SplittableRandom(~seed));
     }
 
+    /** The keys the learner is ready for, from easy to awkward: a third of them to begin with, in the end all. */
+    public List<Key> keys(Skill skill) {
+        return skill.keys().subList(0, open(skill.keys().size(), skill));
+    }
+
     private <T> T open(List<T> fromEasyOn, Skill skill, SplittableRandom random) {
-        double share = FIRST_SHARE + (1 - FIRST_SHARE) * mastery(skill);
-        return fromEasyOn.get(random.nextInt((int) Math.ceil(share * fromEasyOn.size())));
+        return fromEasyOn.get(random.nextInt(open(fromEasyOn.size(), skill)));
+    }
+
+    /** How many of so many, counted from the easy end. */
+    private int open(int all, Skill skill) {
+        return (int) Math.ceil((FIRST_SHARE + (1 - FIRST_SHARE) * mastery(skill)) * all);
     }
 
     /** A question in any key, another than the one before. */

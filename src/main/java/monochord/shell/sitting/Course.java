@@ -68,6 +68,7 @@ public final class Course {
     public Answer present(LibraryEntry entry, Key key, Sitting sitting) {
         Reading reading = library().read(entry);
         if (reading.lesson().isPresent() && reading.isSound()) {
+            sitting.settle(key);
             return sitting.teaching()
                     .present(new Presentation(reading.lesson().get(), majorKey(key), sitting.nextSeed()));
         }

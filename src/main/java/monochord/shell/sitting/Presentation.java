@@ -96,6 +96,7 @@ public final class Presentation {
         Key chosen = Course.majorKey(Key.parse(named.english()));
         Optional<Question> open = question();
         settle(chosen);
+        sitting.settle(chosen);
         at = Math.min(at, steps.size() - 1);
         open.flatMap(question -> moved(question, chosen))
                 .ifPresent(question -> steps.set(at, new Step(steps.get(at).part, question)));

@@ -102,4 +102,15 @@ class MixTest {
         }
         assertEquals(Set.of("major", "minor", "harmonic minor"), asked);
     }
+
+    /** Of the fifteen keys, the first five to begin with; a borrowed chord begins where it needs no flats. */
+    @Test
+    void whoBeginsIsAskedInTheEasyKeys() {
+        Level level = new Level(Knowledge.none());
+        assertEquals(
+                "[C major, G major, F major, D major, Bb major]",
+                level.keys(skill("triad-spelling")).toString());
+        assertEquals(5, level.keys(skill("borrowed-chord")).size());
+        assertEquals("E major", level.keys(skill("borrowed-chord")).get(0).toString());
+    }
 }

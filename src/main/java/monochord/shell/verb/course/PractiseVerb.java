@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.lesson.Keys;
 import monochord.practice.Skill;
+import monochord.practice.drill.Level;
 import monochord.practice.drill.Mix;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
@@ -37,7 +38,7 @@ final class PractiseVerb implements Verb {
         Skill skill = AskVerb.skill(sentence, sitting);
         List<Key> keys = sentence.clause("in")
                 .map(part -> part.read(text -> keys(text, sitting)))
-                .orElseGet(skill::keys);
+                .orElseGet(() -> new Level(sitting.study().knowledge()).keys(skill));
         Answer first = sitting.teaching().drill(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
         return Answers.of(head(skill, keys), first);
     }
