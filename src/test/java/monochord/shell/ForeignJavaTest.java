@@ -103,7 +103,7 @@ class ForeignJavaTest {
 
     /**
      * Guards, each enough: {@code ReplayVerb} and {@code PublishVerb} look for a seal; a sitting that is closed off has no
-     * source of cells.
+     * source of cells. For what is kept: {@code Trust.unmoved} in {@code Rehearsal}.
      */
     @Test
     void trustSaidInANotebookIsNobodys() throws IOException {
@@ -117,6 +117,7 @@ class ForeignJavaTest {
         assertFalse(ran(), said);
         desk.says("replay odd.md");
         assertFalse(ran(), "nor later");
+        assertFalse(Files.exists(desk.home().resolve("trusted")), "nor is it kept");
     }
 
     @Test
