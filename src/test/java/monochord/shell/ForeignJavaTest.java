@@ -120,6 +120,20 @@ class ForeignJavaTest {
         assertFalse(Files.exists(desk.home().resolve("trusted")), "nor is it kept");
     }
 
+    /** Trust in a notebook is none in the lesson that it takes. Guard: the seal in {@code LessonCode.consented}. */
+    @Test
+    void aYesInAReplayRunsNoLesson() throws IOException {
+        Path book = Files.createDirectories(desk.home().resolve("lessons").resolve("20-evenings"));
+        Files.writeString(book.resolve("1-odd.md"), LESSON.formatted(planted()));
+        String[] lines = {"learn 20.1 in E", "yes"};
+        desk.write("odd.md", NotebookDesk.notebook(lines));
+        String said = desk.says("replay odd.md --trust").out();
+        assertFalse(ran(), said);
+        assertTrue(oneLine(said).contains("A lesson's Java that is not ours is not run in a replay."), said);
+        desk.types(lines);
+        assertTrue(ran(), "typed by hand it runs");
+    }
+
     @Test
     void aYesIsForTheContentAsItIs() throws IOException {
         Path file = desk.write("odd.md", NotebookDesk.notebook(planted()));
