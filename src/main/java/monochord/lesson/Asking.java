@@ -17,12 +17,14 @@ final class Asking {
     private static final int DRAWS = 4;
 
     private final Ask ask;
+    private final Key lessonKey;
     private final Random random;
     private final List<List<Key>> steps;
     private final List<Question> drawn = new ArrayList<>();
 
     private Asking(Ask ask, Key lessonKey, Random random) {
         this.ask = ask;
+        this.lessonKey = lessonKey;
         this.random = random;
         this.steps = ask.keys().in(lessonKey).stream().map(this::shuffled).toList();
     }
@@ -53,8 +55,11 @@ final class Asking {
                 .findFirst();
     }
 
+    /** The learner's own tonic counts as asked in once already, for the lesson has just worked its example on it. */
     private long asked(Key key) {
-        return drawn.stream().filter(question -> question.key().equals(key)).count();
+        long own = key.tonic().equals(lessonKey.tonic()) ? 1 : 0;
+        return own
+                + drawn.stream().filter(question -> question.key().equals(key)).count();
     }
 
     private Optional<Question> draw(Key key) {

@@ -21,9 +21,16 @@ public final class Nearest {
         if (small.isEmpty() || small.length() > LONGEST) {
             return Optional.empty();
         }
-        DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(Math.max(1, small.length() / 3));
+        int most = Math.max(1, small.length() / 3);
+        DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(most);
         return words.stream()
-                .filter(word -> distance.apply(small, word.toLowerCase(Locale.ROOT)) >= 0)
-                .min(Comparator.comparingInt(word -> distance.apply(small, word.toLowerCase(Locale.ROOT))));
+                .filter(word -> Math.abs(word.length() - small.length()) <= most)
+                .map(word -> new Near(word, distance.apply(small, word.toLowerCase(Locale.ROOT))))
+                .filter(near -> near.changed >= 0)
+                .min(Comparator.comparingInt(Near::changed))
+                .map(Near::word);
     }
+
+    /** @param changed letters; −1 if there are too many */
+    private record Near(String word, int changed) {}
 }

@@ -8,6 +8,9 @@ public final class SafeText {
 
     /** Whether a character may be shown; tab and line feed may. */
     public static boolean isSafe(int codePoint) {
+        if (codePoint >= ' ' && codePoint <= '~') {
+            return true;
+        }
         int type = Character.getType(codePoint);
         return codePoint == '\t'
                 || codePoint == '\n'
@@ -18,9 +21,20 @@ public final class SafeText {
                         || type == Character.PARAGRAPH_SEPARATOR);
     }
 
+    private static boolean isSafe(String text) {
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
+            if (!isSafe(c)) {
+                return false;
+            }
+            i += Character.charCount(c);
+        }
+        return true;
+    }
+
     /** The text with every unsafe character as U+FFFD, so that places in it stay; the text itself if there is none. */
     public static String clean(String text) {
-        if (text.codePoints().allMatch(SafeText::isSafe)) {
+        if (isSafe(text)) {
             return text;
         }
         StringBuilder clean = new StringBuilder(text.length());

@@ -8,14 +8,26 @@ package monochord.page;
  *
  * <p>Source: Unicode Standard Annex 11, East Asian Width; the wide blocks are taken whole, from memory.
  */
-final class Columns {
+public final class Columns {
     private Columns() {}
 
-    static int of(String text) {
-        return text.codePoints().map(Columns::of).sum();
+    public static int of(String text) {
+        int columns = 0;
+        for (int i = 0; i < text.length(); i++) {
+            int c = text.charAt(i);
+            if (Character.isSurrogate((char) c)) {
+                c = text.codePointAt(i);
+                i += Character.charCount(c) - 1;
+            }
+            columns += of(c);
+        }
+        return columns;
     }
 
     static int of(int codePoint) {
+        if (within(codePoint, ' ', '~')) {
+            return 1;
+        }
         return switch (Character.getType(codePoint)) {
             case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.FORMAT, Character.CONTROL -> 0;
             default -> isWide(codePoint) ? 2 : 1;

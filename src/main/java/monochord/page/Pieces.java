@@ -39,16 +39,8 @@ final class Pieces {
                 && (i + 1 == text.length() || text.charAt(i + 1) == ' ');
     }
 
-    /** As much of the line as fits into {@code room} columns, one code point at least. */
-    static StyledLine head(StyledLine line, int room) {
-        return chars(line, 0, Columns.charsThatFit(line.plain(), 0, room));
-    }
-
-    static StyledLine tail(StyledLine line, StyledLine head) {
-        return chars(line, head.plain().length(), line.plain().length());
-    }
-
-    private static StyledLine chars(StyledLine line, int start, int end) {
+    /** The line from the one char to the other, as in {@link String#substring}. */
+    static StyledLine chars(StyledLine line, int start, int end) {
         List<Span> kept = new ArrayList<>();
         int place = 0;
         for (Span span : line.spans()) {

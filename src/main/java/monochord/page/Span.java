@@ -30,6 +30,9 @@ public record Span(String text, Style style) {
 
     /** Control characters, line and paragraph separators, and the signs that turn the direction of writing. */
     private static boolean steers(int c) {
+        if (c >= ' ' && c <= '~') {
+            return false;
+        }
         return Character.isISOControl(c)
                 || c == 0x2028
                 || c == 0x2029

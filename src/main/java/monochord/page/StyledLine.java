@@ -2,7 +2,6 @@ package monochord.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import monochord.page.naming.Change;
 import monochord.page.naming.InProse;
 import monochord.theory.Signs;
@@ -24,16 +23,43 @@ public record StyledLine(List<Span> spans) {
     }
 
     private static List<Span> joined(List<Span> spans) {
-        List<Span> joined = new ArrayList<>(spans.size());
+        return isJoined(spans) ? List.copyOf(spans) : join(spans);
+    }
+
+    private static boolean isJoined(List<Span> spans) {
+        Style before = null;
         for (Span span : spans) {
-            int last = joined.size() - 1;
-            if (last >= 0 && joined.get(last).style() == span.style()) {
-                joined.set(last, span.withText(joined.get(last).text() + span.text()));
-            } else if (!span.text().isEmpty()) {
-                joined.add(span);
+            if (span.text().isEmpty() || span.style() == before) {
+                return false;
             }
+            before = span.style();
         }
+        return true;
+    }
+
+    private static List<Span> join(List<Span> spans) {
+        List<Span> joined = new ArrayList<>(spans.size());
+        StringBuilder text = new StringBuilder();
+        Style style = Style.PLAIN;
+        for (Span span : spans) {
+            if (span.text().isEmpty()) {
+                continue;
+            }
+            if (span.style() != style) {
+                close(joined, text, style);
+                style = span.style();
+            }
+            text.append(span.text());
+        }
+        close(joined, text, style);
         return List.copyOf(joined);
+    }
+
+    private static void close(List<Span> joined, StringBuilder text, Style style) {
+        if (!text.isEmpty()) {
+            joined.add(new Span(text.toString(), style));
+            text.setLength(0);
+        }
     }
 
     public StyledLine plus(String text) {
@@ -52,16 +78,30 @@ public record StyledLine(List<Span> spans) {
 
     /** Columns of a terminal. */
     public int columns() {
-        return spans.stream().mapToInt(Span::columns).sum();
+        int columns = 0;
+        for (Span span : spans) {
+            columns += span.columns();
+        }
+        return columns;
     }
 
     public boolean isBlank() {
-        return spans.stream().allMatch(span -> span.text().isBlank());
+        for (Span span : spans) {
+            if (!span.text().isBlank()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The text alone. */
     public String plain() {
-        return spans.stream().map(Span::text).collect(Collectors.joining());
+        if (spans.size() == 1) {
+            return spans.get(0).text();
+        }
+        StringBuilder text = new StringBuilder();
+        spans.forEach(span -> text.append(span.text()));
+        return text.toString();
     }
 
     /** The line without spaces at its end. */

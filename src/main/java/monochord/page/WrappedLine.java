@@ -8,7 +8,7 @@ final class WrappedLine {
     private final int width;
     private final int hang;
     private final List<StyledLine> done = new ArrayList<>();
-    private StyledLine open = StyledLine.EMPTY;
+    private final List<Span> open = new ArrayList<>();
     private int used;
     private boolean holdsWord;
 
@@ -25,7 +25,7 @@ final class WrappedLine {
                 word(piece);
             }
         }
-        done.add(open.stripTrailing());
+        done.add(taken());
         return done;
     }
 
@@ -42,26 +42,41 @@ final class WrappedLine {
         if (used + word.columns() > width && holdsWord) {
             breakLine();
         }
-        StyledLine rest = word;
-        while (used + rest.columns() > width) {
-            StyledLine head = Pieces.head(rest, Math.max(1, width - used));
-            append(head);
-            rest = Pieces.tail(rest, head);
-            breakLine();
-        }
-        append(rest);
+        append(lastOf(word));
         holdsWord = true;
     }
 
+    /** Sets full lines of a word that is wider than the line, each char looked at once, and leaves what fits. */
+    private StyledLine lastOf(StyledLine word) {
+        String text = word.plain();
+        int from = 0;
+        while (true) {
+            int to = from + Columns.charsThatFit(text, from, Math.max(1, width - used));
+            StyledLine head = Pieces.chars(word, from, to);
+            if (to == text.length() && used + head.columns() <= width) {
+                return head;
+            }
+            append(head);
+            breakLine();
+            from = to;
+        }
+    }
+
     private void append(StyledLine piece) {
-        open = open.plus(piece);
+        open.addAll(piece.spans());
         used += piece.columns();
     }
 
     private void breakLine() {
-        done.add(open.stripTrailing());
-        open = StyledLine.of(" ".repeat(hang));
+        done.add(taken());
+        open.add(new Span(" ".repeat(hang)));
         used = hang;
         holdsWord = false;
+    }
+
+    private StyledLine taken() {
+        StyledLine line = new StyledLine(open).stripTrailing();
+        open.clear();
+        return line;
     }
 }

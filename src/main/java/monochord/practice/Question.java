@@ -81,7 +81,10 @@ public final class Question {
 
     /** What an answer would have sounded like, and then what sounded; nothing for an answer that cannot be read. */
     public Optional<Excerpt> heardBeside(String answer) {
-        return heard().flatMap(asked -> listening.as().apply(answer).map(given -> given.then(asked)));
+        return Optional.ofNullable(listening)
+                .flatMap(heard -> heard.as()
+                        .apply(answer)
+                        .map(given -> given.then(heard.asked().get())));
     }
 
     /** Judges any text whatever; it never throws. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Nearest;
@@ -23,6 +24,7 @@ import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.shell.verb.sounding.Wishes;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -34,16 +36,19 @@ import monochord.theory.Unreadable;
 final class Reading {
     static final int LONGEST_LINE = 10_000;
     private static final int LONGEST_QUOTE = 30;
+    private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
     private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
     private static final String WHAT_IS_READ =
-            "Lines begin with a verb (see help), or are music: F C G, IV I V, Abmaj7, D major.";
+            "Type music, such as F C G, IV I V, Abmaj7 or D major, or one of the words that help lists.";
 
     private final Verbs verbs;
     private final Sitting sitting;
+    private final Host host;
 
     Reading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
         this.sitting = sitting;
+        this.host = new Host(verbs, sitting);
         sitting.outside().take((Conversation) (line, other) -> new Reading(verbs, other).read(line));
     }
 
@@ -88,6 +93,10 @@ final class Reading {
         }
         String word = firstWord(text);
         Optional<Verb> verb = verbs.find(word);
+        Optional<Answer> met = verb.flatMap(some -> host.meetVerb(text, word));
+        if (met.isPresent()) {
+            return met.get();
+        }
         if (verb.isPresent() && !JavaText.assigns(text, word)) {
             if (!verb.get().isAside()) {
                 giveWay();
@@ -101,7 +110,12 @@ final class Reading {
         return sitting.teaching()
                 .welcome()
                 .flatMap(opening -> opening.take(text, sitting))
-                .orElseGet(() -> sitting.desk().isOpen() ? answer(text, word) : music(text, word));
+                .orElseGet(() -> sitting.desk().isOpen() ? answer(unasked(text), word) : music(unasked(text), word));
+    }
+
+    /** Whoever is not sure puts a question mark behind it: {@code Bb?} is B flat. */
+    private static String unasked(String text) {
+        return UNSURE.matcher(text).matches() ? text.replaceAll("[?!\\s]+$", "") : text;
     }
 
     /** Whoever knows what to do is asked no more. */
@@ -112,6 +126,12 @@ final class Reading {
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
         Question question = sitting.desk().question();
+        if (!isRead(question, heard(text).english())) {
+            Optional<Answer> met = host.meet(text);
+            if (met.isPresent()) {
+                return met.get();
+            }
+        }
         Answer answer = sitting.teaching().answer(text);
         return answer.status() != Answer.UNREADABLE
                 ? answer
@@ -134,7 +154,8 @@ final class Reading {
     private AsTyped heard(Verb verb, String text) {
         int option = text.contains("--answer") ? -1 : text.indexOf("--");
         int end = !verb.readsMusic() ? 0 : option < 0 ? text.length() : option;
-        return AsTyped.upTo(end, text, sitting.naming());
+        boolean saysHow = verb.usage().smallWords().contains(Wishes.AS);
+        return AsTyped.upTo(end, text, sitting.naming(), place -> saysHow && Wishes.sayHow(text, place));
     }
 
     private Refusal refusal(Unreadable unreadable, AsTyped typed, String advice) {
@@ -184,7 +205,9 @@ final class Reading {
             giveWay();
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
-            return isJava(text, word) ? sitting.cells().begin(text) : neither(typed, word, unreadable);
+            return isJava(text, word)
+                    ? sitting.cells().begin(text)
+                    : host.meet(text).orElseGet(() -> neither(typed, word, unreadable));
         }
     }
 
@@ -211,7 +234,7 @@ final class Reading {
             return refusal(unreadable, typed, "");
         }
         String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
-        return new Refusal("\"" + shown + "\" is neither a verb nor music.", 1, near.orElseGet(this::advice));
+        return new Refusal("\"" + shown + "\" is neither music nor a word I know.", 1, near.orElseGet(this::advice));
     }
 
     private String advice() {

@@ -272,15 +272,20 @@ class ByEarTest {
             ear-interval    | P5 together   | P4          | You heard a perfect fourth; it was a perfect fifth, B with F♯ above it. Turned over, the same two notes make yours, narrower by two half steps. A perfect fifth is bare and rests on its lower note; a perfect fourth is bare and leans on its upper note.
             ear-interval    | P8 down       | unison      | Nearly. You heard a perfect unison; it was a perfect octave, E down to E. The same two letters, but yours lie an octave closer.
             ear-interval    | m6            | m6          | Yes, a minor sixth: C♯ up to A, eight half steps.
-            ear-quality     | minor         | major       | Nearly. You heard major; it was minor: B D F♯. Yours has D♯ where it has D, a half step lower. Minor is dark and at rest. Major is bright and at rest.
+            ear-quality     | minor         | major       | Nearly. You heard major; it was minor: B D F♯. Yours has D♯ for D, a half step higher. Minor is dark and at rest. Major is bright and at rest.
             ear-quality     | 7             | major       | Nearly. You heard major; it was a dominant seventh: A C♯ E G. Yours lacks G. A dominant seventh is bright with an edge, and wants to move on. Major is bright and at rest.
             ear-quality     | minor         | augmented   | You heard augmented; it was minor: B D F♯. Yours has D♯ and F𝄪 for D and F♯. Minor is dark and at rest. Augmented is bright and stretched, with no home.
             ear-quality     | minor         | minor       | Yes, minor: B D F♯.
             ear-progression | I bVI bVII I  | 1 6 b7 1    | Nearly. Chord 2: it was ♭VI, B♭; you heard vi, Bm. The bass goes to B♭, a half step lower than B. The chord is major, yours is minor. D is in both. B♭ and F come from outside D major. All of it: I ♭VI ♭VII I.
-            ear-progression | I IV iv I     | I IV IV I   | Nearly. Chord 3: it was iv, Gm; you heard IV, G. The bass is G in both. Yours has B where it has B♭, a half step lower. B♭ comes from outside D major. All of it: I IV iv I.
+            ear-progression | I IV iv I     | I IV IV I   | Nearly. Chord 3: it was iv, Gm; you heard IV, G. The bass is G in both. Yours has B for B♭, a half step higher. B♭ comes from outside D major. All of it: I IV iv I.
             ear-progression | I V vi IV     | 3- 7 1- 6   | Four differ. Chord 1: it was I, D; you heard iii, F♯m. The bass goes to D, four half steps lower than F♯. The chord is major, yours is minor. F♯ and A are in both, so from above they are alike. All of it: I V vi IV.
             ear-progression | I bVI bVII I  | 1 1 b6 b7 1 | Yes: I ♭VI ♭VII I, that is D B♭ C D.
             ear-progression | I bVI bVII I  | 1 b6 b7     | "1 b6 b7" is not a row of chords: four sounded behind the tonic, and here are three. Example: vi IV I V.
+            ear-interval    | m6            | 4           | You heard a perfect fourth; it was a minor sixth, C♯ up to A. Yours is narrower by three half steps. A minor sixth leans on the fifth a half step below its top; a perfect fourth is bare and leans on its upper note.
+            ear-interval    | M2            | whole step  | Yes, a major second: A up to B, two half steps.
+            ear-interval    | M2            | semitone    | Nearly. You heard a minor second; it was a major second, A up to B. Yours is narrower by a half step. A major second is a plain step; a minor second rubs.
+            ear-interval    | m6            | a sixth     | "sixth" is not one interval: say which sixth: major, minor, augmented or diminished. Example: minor third.
+            ear-interval    | m6            | 6           | "6" is not one interval: say which sixth: major, minor, augmented or diminished. Example: minor third.
             ear-quality     | minor         | sad         | "sad" is not a quality: a word or a sign for it is enough. Example: sus4.
             """)
     void saysWhatWasHeardWhatItWasAndWhatTheDifferenceIs(String skill, String subject, String answer, String message) {

@@ -18,7 +18,7 @@ import monochord.theory.Signs;
  * <p>A row is said when every one of its parts is named, in whatever order. A single plain letter is no answer said: a
  * teacher may say the letter to look for. What the prompt itself says gives nothing away.
  */
-final class Giveaway {
+public final class Giveaway {
     private static final Pattern NOTE =
             Pattern.compile("(?<![A-Za-z♭♯])[A-G](?:♭𝄫|♭♭|𝄫|♯𝄪|♭|♯|𝄪)*(?![A-Za-z0-9♭♯/°+ø]|𝄪|𝄫)");
     private static final Pattern ARTICLE = Pattern.compile("(^|[.?:] )A(?= [a-z-]+ (?!.*\\bis right))");
@@ -27,7 +27,7 @@ final class Giveaway {
 
     private Giveaway() {}
 
-    static boolean isIn(String sentence, Question question) {
+    public static boolean isIn(String sentence, Question question) {
         String expected = question.expected();
         return switch (question.form()) {
             case NOTES -> notes(sentence, question, List.of(expected.split(" ")));

@@ -52,7 +52,7 @@ class CommandLineTest {
                 Form: show CHORD, SCALE, NOTES or PROGRESSION [in KEY]
                 """, Run.of("show Q").message(2));
         assertEquals("""
-                "shwo" is neither a verb nor music.
+                "shwo" is neither music nor a word I know.
                 Did you mean show?
                 """, Run.of("shwo Abmaj7").message(2));
     }
@@ -60,7 +60,7 @@ class CommandLineTest {
     @Test
     void asJsonAnErrorIsAResult() {
         assertEquals(
-                "{\"error\":\"\\\"shwo\\\" is neither a verb nor music.\",\"at\":1}\n",
+                "{\"error\":\"\\\"shwo\\\" is neither music nor a word I know.\",\"at\":1}\n",
                 Run.of("shwo Abmaj7 --json").result(2));
     }
 

@@ -119,7 +119,7 @@ class HearTest {
         says("ask ear-quality of minor in D");
         int notes = last().size();
         String verdict = says("major");
-        assertTrue(verdict.contains("Listen: first yours, then what it was. hear plays that again.\n"), verdict);
+        assertTrue(verdict.contains("Listen: first yours, then what it was. hear plays the latter again.\n"), verdict);
         assertTrue(verdict.endsWith("Try again, or: hint, why, tell. Enter leaves it and goes on."), verdict);
         assertEquals(2 * notes, last().size());
         says("hear");
@@ -166,11 +166,11 @@ class HearTest {
         while (!sitting.desk().isOpen()) {
             says("");
         }
-        String asked = sitting.desk().question().toString();
+        String asked = sitting.desk().question().prompt();
         says("hear interval");
-        says(right());
-        says("learn 1.1");
-        assertNotEquals("", asked);
+        assertNotEquals(asked, sitting.desk().question().prompt());
+        assertTrue(says(right()).endsWith(asked), "the lesson's question is put again");
+        assertEquals(asked, sitting.desk().question().prompt());
         assertTrue(sitting.course().isOpen());
     }
 
@@ -179,8 +179,8 @@ class HearTest {
         ear.silence = "this machine has no sound output";
         String said = says("hear quality in D");
         assertEquals(
-                "One chord. Which quality has it?\nNo sound: this machine has no sound output. hear --wav FILE writes "
-                        + "it, to be listened to elsewhere.",
+                "One chord. Which quality has it?\nNo sound: this machine has no sound output. hear --wav FILE writes a "
+                        + "file.",
                 said);
         assertEquals(1, said.split("No sound", -1).length - 1);
         assertTrue(says("13#11").contains("No sound: this machine has no sound output. hear --wav FILE"));

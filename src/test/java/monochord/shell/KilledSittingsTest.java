@@ -30,6 +30,9 @@ class KilledSittingsTest {
         ProcessBuilder program = new ProcessBuilder(
                 ProcessHandle.current().info().command().orElse("java"),
                 "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-Xmn8m",
+                "-XX:-UsePerfData",
                 "-Dmonochord.terminals=",
                 "-cp",
                 System.getProperty("java.class.path"),

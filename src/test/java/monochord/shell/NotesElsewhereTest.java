@@ -23,6 +23,8 @@ import monochord.theory.Signs;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Note names of other countries at the line. */
 class NotesElsewhereTest {
@@ -102,11 +104,25 @@ class NotesElsewhereTest {
     void saysWhatToDoAboutOtherNames() {
         assertEquals(
                 "Spell the D major triad, root first. \"D Fis A\" is not a row of notes: notes are the letters A to G"
-                        + " with b or #, and a symbol begins with one. Example: Eb G Bb. Try again, or: hint, why, tell."
-                        + " Enter leaves it and goes on. \"Fis\" is German for F#. To go by such names: notes german",
+                        + " with b or #, and a symbol begins with one. Example: Eb G Bb. Try again, or: hint, tell. skip"
+                        + " leaves it and goes on. \"Fis\" is German for F#. To go by such names: notes german",
                 said("ask triad-spelling of D", "D Fis A"));
         assertTrue(said("show fa#m7").endsWith("\"fa#\" is Latin for F#. To go by such names: notes latin"));
         assertTrue(said("H Fis Em").endsWith("\"H\" is German for B. To go by such names: notes german"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @DisplayName("as before a pattern says how to play, elsewhere it is A flat")
+    @CsvSource(delimiter = '|', textBlock = """
+            play F C as broken                | Playing F C in C major at 84, as broken.
+            play as Es B as bass and chord    | Playing As Es B in C major at 84, as bass-and-chord.
+            play F C as                       | Playing F C As in C major at 84.
+            play F C in as moll as pulse      | Playing F C in As minor at 84, as pulse.
+            play H as blok                    | "blok" is not a way to play chords: did you mean block. Example: play F C G as broken
+            """)
+    void asIsAFlatUnlessAPatternFollows(String line, String said) {
+        String all = said("notes german", line);
+        assertTrue(all.contains(said), all);
     }
 
     @Test

@@ -65,7 +65,9 @@ class PromisesOfAskingTest {
     @Test
     void playsInSilence() {
         assertEquals(
-                "{\"kind\":\"play\",\"tempo\":84,\"pattern\":\"block\",\"times\":1,\"remark\":\"\"}",
+                "{\"kind\":\"play\",\"titles\":[\"G D in D major\"],\"tempo\":84,\"left\":\"Acoustic Grand Piano\","
+                        + "\"right\":\"Acoustic Grand Piano\",\"pattern\":\"block\",\"swing\":false,\"times\":1,"
+                        + "\"countIn\":false,\"remark\":\"\"}",
                 json("play IV I in D at 84"));
         assertEquals("{\"message\":\"Silence.\"}", json("stop"));
     }

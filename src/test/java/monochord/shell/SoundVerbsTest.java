@@ -2,20 +2,21 @@ package monochord.shell;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.score.Sounding;
-import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
+import monochord.sound.TinyBank;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,32 +28,7 @@ class SoundVerbsTest {
     @TempDir
     Path folder;
 
-    /** Keeps what it is to play. */
-    private static final class Listener implements Ear {
-        private final List<Performance> heard = new ArrayList<>();
-
-        @Override
-        public String play(Performance performance) {
-            heard.add(performance);
-            return "";
-        }
-
-        @Override
-        public void stop() {
-            // nothing sounds
-        }
-
-        @Override
-        public void listenToTheEnd() {
-            // nothing sounds
-        }
-
-        private Performance last() {
-            return heard.get(heard.size() - 1);
-        }
-    }
-
-    private final Listener ear = new Listener();
+    private final Audience ear = new Audience();
 
     private Run typed(String... lines) {
         return outside(String.join("\n", lines) + "\n").run();
@@ -99,18 +75,71 @@ class SoundVerbsTest {
         assertEquals(notes, notes(ear.last()));
     }
 
+    @ParameterizedTest(name = "{0} has the signature of {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            play D major                  | D major
+            play E harmonic minor in C    | E minor
+            play D dorian in Ab           | C major
+            play F C in Ab                | Ab major
+            play C4 D4 in F               | F major
+            """)
+    void aScaleHasASignatureOfItsOwn(String line, String key) {
+        typed(line);
+        assertEquals(key, ear.last().key().orElseThrow().toString());
+    }
+
     @Test
     void saysHowItPlays() {
         Run run = typed(
                 "play bass of F C G at 60",
                 "play F C as broken swing loop 3 count-in",
-                "play G4 | C5:3 | over | C | in C");
+                "play G4 | C5:3 | over | C | in C",
+                "play bass of | F | C | in C metre 3/4");
         assertEquals(
                 List.of(
                         "Playing the bass of F C G in C major at 60.",
                         "Playing F C in C major at 84, as broken, swung, 3 times, after a count-in.",
-                        "Playing G4 | C5:3 | over C | in C major at 84."),
+                        "Playing G4 | C5:3 | over C | in C major at 84.",
+                        "Playing the bass of F | C | in C major, in 3/4, at 84."),
                 run.lines());
+    }
+
+    @Test
+    void saysWhatSoundsWhereItIsNotThePianoAlone() {
+        Run run = typed(
+                "play F C with vibes",
+                "patch left acoustic bass",
+                "play F C as pulse",
+                "patch right vibraphone left vibraphone",
+                "play F C");
+        assertEquals(
+                List.of(
+                        "Playing F C in C major at 84, with Vibraphone.",
+                        "The left hand plays Acoustic Bass, the right hand Acoustic Grand Piano.",
+                        "Playing F C in C major at 84, with Acoustic Bass on the left and Acoustic Grand",
+                        "Piano on the right, as pulse.",
+                        "Both hands play Vibraphone.",
+                        "Playing F C in C major at 84, with Vibraphone."),
+                run.lines());
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            play F C as brokn               | "brokn" is not a way to play chords: did you mean broken. Example: play F C G as broken
+            play F C as bass and cord       | "bass and cord" is not a way to play chords: did you mean bass-and-chord. Example: play F C G as broken
+            play F C as tremolo             | "tremolo" is not a way to play chords: expected one of block, broken, rolled, bass-and-chord, pulse. Example: as broken
+            play F C with vibrafone         | "vibrafone" is not a patch: did you mean Vibraphone. Example: with electric piano 1
+            play F C with pinao             | "pinao" is not a patch: did you mean Acoustic Grand Piano. Example: with electric piano 1
+            play F C with elektric pianno   | "elektric pianno" is not a patch: did you mean Electric Piano 1. Example: with electric piano 1
+            play F C with kazoo             | "kazoo" is not a patch: expected a General MIDI name or a number from 1 to 128. Example: electric piano 1
+            patch acustic bass left         | "acustic bass" is not a patch: did you mean Acoustic Bass. Example: with electric piano 1
+            compare C vs Cm as puls         | "puls" is not a way to play chords: did you mean pulse. Example: play F C G as broken
+            play tennor of F C G            | "tennor" is not a part: did you mean tenor. Example: play tenor of F C G
+            play guitar of F C G            | "guitar" is not a part: expected one of both hands, left hand, right hand, bass, tenor, alto, soprano, tune, chords. Example: play tenor of F C G
+            """)
+    void offersTheNearestName(String line, String message) {
+        String said = once(line).err().replaceAll("\\s+", " ");
+        assertEquals(message, said.substring(0, said.indexOf(" Form: ")));
     }
 
     @Test
@@ -118,7 +147,7 @@ class SoundVerbsTest {
         typed("tempo 100", "patch acoustic bass left", "play C", "play C at 60", "play", "tempo 72", "play");
         assertEquals(
                 List.of(100, 60, 60, 72),
-                ear.heard.stream().map(Performance::tempo).toList());
+                ear.performances().stream().map(Performance::tempo).toList());
         assertEquals("Acoustic Bass", ear.last().left().toString());
         assertEquals("Acoustic Grand Piano", ear.last().right().toString());
     }
@@ -130,59 +159,6 @@ class SoundVerbsTest {
         assertEquals(100, ear.last().tempo());
         assertEquals("Vibraphone", ear.last().right().toString());
         assertEquals("Acoustic Grand Piano", ear.last().left().toString());
-    }
-
-    @Test
-    void comparesTwoVersionsAndSaysWhatDiffers() {
-        Run run = typed("compare F C G Ab vs F C Gsus4 Abmaj7 in C", "", "compare first", "compare b", "play");
-        String first = """
-                First F C G A♭ in C major: 22 half steps moved, 2 notes held, 2 parallel fifths
-                or octaves.
-                Then F C Gsus4 A♭maj7 in C major: 19 half steps moved, 5 notes held, 1 parallel
-                fifth or octave.
-                Changed: chord 3, Gsus4 for G; chord 4, A♭maj7 for A♭.
-                Agree a changed chord with the band first.
-                Enter or compare hears both again, compare first or compare second one of them.
-                """;
-        assertEquals(
-                first + first + "Playing F C G A♭ in C major at 84.\n"
-                        + "Playing F C Gsus4 A♭maj7 in C major at 84.\n"
-                        + "Playing F C G A♭ in C major,\nthen F C Gsus4 A♭maj7 in C major at 84.\n",
-                run.out());
-        List<Long> lengths =
-                ear.heard.stream().map(one -> one.score().beats().numerator()).toList();
-        assertEquals(List.of(18L, 18L, 8L, 8L, 18L), lengths, "two beats of breath between eight and eight");
-    }
-
-    @ParameterizedTest(name = "{0}")
-    @CsvSource(delimiter = '|', textBlock = """
-            compare C vs Cm                  | Changed: chord 1, Cm for C.
-            compare C major vs C dorian      | Changed: note 3, E♭4 for E4; note 7, B♭4 for B4.
-            compare C4 D4 E4 versus C4 D4 Eb4 G4 | Only in the second: E♭ G.
-            compare F C vs F C G/B Am        | Only in the second: G/B, Am.
-            compare F C vs F C               | Both are the same, key for key.
-            compare C D F# vs C D Gb         | Changed: chord 3
-            """)
-    void tellsTheDifference(String line, String said) {
-        String out = typed(line).out().replaceAll("\\s+", " ");
-        assertTrue(out.contains(said), out);
-    }
-
-    @Test
-    void comparesWhatWasVoicedRecolouredOrRepaired() {
-        Run run = typed(
-                "voice F C G in C spread",
-                "play",
-                "compare this",
-                "recolour IV I V vi V I in C",
-                "compare this",
-                "fit F4:4 E4 over C C in C",
-                "compare this");
-        String out = run.out().replaceAll("\\s+", " ");
-        assertTrue(out.contains("First F C G in C major in root position:"), out);
-        assertTrue(out.contains("Then F C G in C major voiced spread:"), out);
-        assertTrue(out.contains("First F C G Am G C in C major: 40 half steps moved"), out);
-        assertTrue(out.contains("In the tune: note 1, E4 for F4."), out);
     }
 
     @ParameterizedTest
@@ -241,6 +217,39 @@ class SoundVerbsTest {
         assertEquals("Sounds come from Java's own bank.\n", once("bank own").out());
     }
 
+    /** A bank that is read sounds; whatever is then tried in vain, it goes on sounding. */
+    @Test
+    void whatSoundsKeepsSoundingWhenAnotherBankIsRefused() throws IOException {
+        byte[] tiny = TinyBank.file();
+        Files.write(folder.resolve("tiny.sf2"), tiny);
+        Files.write(folder.resolve("cut.sf2"), Arrays.copyOf(tiny, tiny.length / 2));
+        Files.createDirectory(folder.resolve("folder.sf2"));
+        Run run = typed(
+                "bank tiny.sf2",
+                "play A4:4 r --wav before.wav",
+                "bank cut.sf2",
+                "bank folder.sf2",
+                "bank missing.sf2",
+                "play A4:4 r --wav after.wav",
+                "bank own",
+                "play A4:4 r --wav own.wav");
+        String kept = ". Sounds come from tiny.sf2 as before.";
+        assertEquals(
+                List.of(
+                        "cut.sf2: is cut off: it should have " + tiny.length + " bytes and has " + tiny.length / 2
+                                + kept,
+                        "folder.sf2: is a folder, not a file" + kept,
+                        "missing.sf2: there is no such file" + kept),
+                run.err()
+                        .replaceAll("\\n(?!(cut|folder|missing)\\.)", " ")
+                        .lines()
+                        .map(String::strip)
+                        .toList());
+        byte[] before = Files.readAllBytes(folder.resolve("before.wav"));
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve("after.wav")));
+        assertFalse(Arrays.equals(before, Files.readAllBytes(folder.resolve("own.wav"))), "the sine is no piano");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -259,20 +268,34 @@ class SoundVerbsTest {
         assertTrue(run.out().replaceAll("\\s+", "").contains("a.wav"), run.out());
         byte[] head = new byte[] {'M', 'T', 'h', 'd', 0, 0, 0, 6, 0, 1};
         byte[] midi = Files.readAllBytes(folder.resolve("a.mid"));
-        assertArrayEquals(head, java.util.Arrays.copyOf(midi, head.length));
+        assertArrayEquals(head, Arrays.copyOf(midi, head.length));
         assertTrue(Files.size(folder.resolve("a.wav")) > 300_000);
     }
 
     @Test
-    void promisesTheseFields() {
+    void promisesHowItPlays() throws IOException {
+        String rest = "\"bank\":null,\"message\":";
+        String piano = "\"Acoustic Grand Piano\"";
         assertEquals(
-                "{\"kind\":\"compare\",\"key\":\"C major\",\"tempo\":84,"
-                        + "\"first\":{\"symbols\":[\"C\",\"F\"],\"voicings\":[{\"keys\":[\"C3\",\"C4\",\"E4\",\"G4\"]},"
-                        + "{\"keys\":[\"F2\",\"C4\",\"F4\",\"A4\"]}],\"line\":[],\"moved\":10,\"held\":1,\"parallels\":0},"
-                        + "\"second\":{\"symbols\":[\"C\",\"Fm\"],\"voicings\":[{\"keys\":[\"C3\",\"C4\",\"E4\",\"G4\"]},"
-                        + "{\"keys\":[\"F2\",\"C4\",\"F4\",\"Ab4\"]}],\"line\":[],\"moved\":9,\"held\":1,\"parallels\":0},"
-                        + "\"changed\":[{\"at\":1,\"from\":\"F\",\"to\":\"Fm\"}],"
-                        + "\"differences\":[\"Changed: chord 2, Fm for F.\",\"On top G4 A4, then G4 Ab4.\"],\"remark\":\"\"}\n",
-                once("compare C F vs C Fm in C --json").out());
+                "{\"tempo\":96,\"left\":" + piano + ",\"right\":" + piano + "," + rest
+                        + "\"From now on 96 beats a minute.\"}\n",
+                once("tempo 96 --json").out());
+        assertEquals(
+                "{\"tempo\":84,\"left\":\"Acoustic Bass\",\"right\":" + piano + "," + rest
+                        + "\"The left hand plays Acoustic Bass, the right hand Acoustic Grand Piano.\"}\n",
+                once("patch acoustic bass left --json").out());
+        assertEquals(
+                "{\"tempo\":84,\"left\":" + piano + ",\"right\":" + piano + "," + rest
+                        + "\"Sounds come from Java's own bank.\"}\n",
+                once("bank --json").out());
+        assertEquals(
+                "{\"kind\":\"play\",\"titles\":[\"the tenor of F Ab in C major\"],\"tempo\":60,\"left\":\"Vibraphone\","
+                        + "\"right\":\"Vibraphone\",\"pattern\":\"broken\",\"swing\":true,\"times\":2,"
+                        + "\"countIn\":true,\"remark\":\"\"}\n",
+                once("play tenor of F Ab at 60 with vibes as broken swing loop 2 count-in --json")
+                        .out());
+        assertEquals(
+                "{\"message\":\"Written: a.mid\"}\n",
+                once("play F C --midi a.mid --json").out());
     }
 }

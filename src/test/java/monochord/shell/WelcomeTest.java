@@ -123,7 +123,7 @@ class WelcomeTest {
     void whatIsNothingIsRefused() throws IOException {
         try (Typist typist = newcomer()) {
             assertEquals(
-                    "\"qqq\" is neither a verb nor music."
+                    "\"qqq\" is neither music nor a word I know."
                             + " Type english, german or latin; Enter keeps A B C and goes on.",
                     typist.types("qqq"));
             assertTrue(typist.types("la si do").startsWith("Notes are called Do Re Mi"));

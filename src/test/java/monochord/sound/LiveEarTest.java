@@ -70,9 +70,7 @@ class LiveEarTest {
     void aCardThatTakesNothingIsToldAndTheWayOutOnce(String state) {
         CaptureMixerProvider.plugIn(state);
         String why = state.equals("busy") ? "something else holds the sound output" : "the sound output failed";
-        assertEquals(
-                "No sound: " + why + ". Add --wav FILE to a play line and listen to the file elsewhere.",
-                ear.play(TWO_SECONDS));
+        assertEquals("No sound: " + why + ". Add --wav FILE to write a file.", ear.play(TWO_SECONDS));
         assertEquals("No sound: " + why + ".", ear.play(TWO_SECONDS));
         ear.listenToTheEnd();
         assertEquals(List.of(), told);
@@ -85,9 +83,7 @@ class LiveEarTest {
                 "SKIPPED: this machine has a sound card");
         ear.warm();
         assertEquals(
-                "No sound: this machine has no sound output. Add --wav FILE to a play line and listen to the file "
-                        + "elsewhere.",
-                ear.play(TWO_SECONDS));
+                "No sound: this machine has no sound output. Add --wav FILE to write a file.", ear.play(TWO_SECONDS));
         ear.listenToTheEnd();
     }
 

@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
  *
  * <p>Source: SoundFont Technical Specification 2.04, 2006; from memory, and read by the JDK.
  */
-final class TinyBank {
+public final class TinyBank {
     private static final int CYCLE = 100;
     private static final int RATE = 44_000;
     private static final int CYCLES = 40;
@@ -21,7 +21,7 @@ final class TinyBank {
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
 
-    static byte[] file() {
+    public static byte[] file() {
         byte[] info = list(
                 "INFO", chunk("ifil", words(2, 1)), chunk("isng", text("EMU8000", 8)), chunk("INAM", text("Tiny", 8)));
         byte[] samples = list("sdta", chunk("smpl", samples()));

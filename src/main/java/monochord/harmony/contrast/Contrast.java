@@ -32,6 +32,11 @@ public record Contrast(Side first, Side second) {
         return changed(Side::line);
     }
 
+    /** The chords whose keys differ, where both sides have as many; else none. */
+    public List<Changed<List<Pitch>>> keys() {
+        return changed(Side::voicings);
+    }
+
     private <T> List<Changed<T>> changed(Function<Side, List<T>> row) {
         List<T> from = row.apply(first);
         List<T> to = row.apply(second);

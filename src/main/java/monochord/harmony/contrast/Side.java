@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import monochord.harmony.motion.Move;
 import monochord.harmony.motion.Perfect;
 import monochord.harmony.motion.Step;
+import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 
@@ -15,12 +16,14 @@ import monochord.theory.Pitch;
  * @param chords one for each voicing, or none where the music is no chords
  * @param voicings the keys held, chord by chord, each from the bottom
  * @param line the notes of a line alone or above the chords, in order of time
+ * @param lengths how long each voicing is held, then how long each note of the line
  */
-public record Side(List<Chord> chords, List<List<Pitch>> voicings, List<Pitch> line) {
+public record Side(List<Chord> chords, List<List<Pitch>> voicings, List<Pitch> line, List<Beats> lengths) {
     public Side {
         chords = List.copyOf(chords);
         voicings = voicings.stream().map(List::copyOf).toList();
         line = List.copyOf(line);
+        lengths = List.copyOf(lengths);
     }
 
     /** Every change of chord, in order. */

@@ -41,7 +41,20 @@ public final class Telling {
             tones(said);
         }
         top(said);
-        return said.isEmpty() ? List.of("Both are the same, key for key.") : List.copyOf(said);
+        return said.isEmpty() ? List.of(underneath()) : List.copyOf(said);
+    }
+
+    /** Where neither chords nor tune nor top tell them apart: the first chord that is held otherwise, or the times. */
+    private String underneath() {
+        List<Contrast.Changed<List<Pitch>>> keys = contrast.keys();
+        if (!keys.isEmpty()) {
+            Contrast.Changed<List<Pitch>> one = keys.get(0);
+            String more = keys.size() == 1 ? "." : "; others too.";
+            return "Other keys for chord " + (one.at() + 1) + ": " + row(one.from()) + ", then " + row(one.to()) + more;
+        }
+        return contrast.first().lengths().equals(contrast.second().lengths())
+                ? "Both are the same, key for key."
+                : "The same keys, held for other lengths.";
     }
 
     private void chords(List<String> said) {

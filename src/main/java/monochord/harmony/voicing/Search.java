@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 
@@ -47,6 +48,16 @@ public final class Search {
      * @throws Unvoiced if a chord cannot be played in this style within this reach
      */
     public static List<Way> best(Task task, int most) {
+        return inTurn(task, most).toList();
+    }
+
+    /**
+     * The same, each worked out in full only when its turn comes.
+     *
+     * @param most how many, at least one
+     * @throws Unvoiced if a chord cannot be played in this style within this reach
+     */
+    public static Stream<Way> inTurn(Task task, int most) {
         if (most < 1) {
             throw new IllegalArgumentException("at least one way must be asked for, not " + most);
         }
@@ -157,14 +168,13 @@ public final class Search {
         origin[place] = way;
     }
 
-    private List<Way> ways() {
+    private Stream<Way> ways() {
         return IntStream.range(0, reached.length)
                 .filter(way -> reached[way] != NONE)
                 .boxed()
                 .sorted(Comparator.comparingLong(way -> reached[way]))
                 .limit(most)
-                .map(this::way)
-                .toList();
+                .map(this::way);
     }
 
     private Way way(int last) {

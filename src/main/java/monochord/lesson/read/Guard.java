@@ -53,7 +53,7 @@ public final class Guard {
 
     private boolean isTooLong(Line line) {
         int length = line.text().length();
-        stretch = line.isBlank() ? 0 : stretch + length;
+        stretch = line.isBlank() ? 0 : stretch + length + 1;
         if (length > LONGEST_LINE) {
             faults.at(line.number(), 1, "a line of " + length + " characters", "write at most " + LONGEST_LINE);
         } else if (stretch > LONGEST_STRETCH) {

@@ -3,6 +3,7 @@ package monochord.page.naming;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.NoteNaming;
@@ -21,16 +22,24 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
 
     /** The line by the names of this country; what is no name stays as it is. */
     public static AsTyped of(String typed, NoteNaming naming) {
-        List<Change> changes = naming == NoteNaming.ENGLISH ? List.of() : new Finder(typed, naming).changes();
+        return of(typed, naming, place -> false);
+    }
+
+    private static AsTyped of(String typed, NoteNaming naming, IntPredicate stays) {
+        List<Change> changes = naming == NoteNaming.ENGLISH ? List.of() : new Finder(typed, naming, stays).changes();
         return new AsTyped(typed, Change.all(changes, typed), naming, changes);
     }
 
-    /** The line in which only what stands before this place is read; file names may follow there. */
-    public static AsTyped upTo(int end, String typed, NoteNaming naming) {
+    /**
+     * The line in which only what stands before this place is read; file names may follow there.
+     *
+     * @param stays whether the word at a place is no name, though it could be one
+     */
+    public static AsTyped upTo(int end, String typed, NoteNaming naming, IntPredicate stays) {
         if (naming == NoteNaming.ENGLISH) {
             return of(typed, naming);
         }
-        AsTyped begun = of(typed.substring(0, end), naming);
+        AsTyped begun = of(typed.substring(0, end), naming, stays);
         return new AsTyped(typed, begun.english + typed.substring(end), naming, begun.changes);
     }
 
@@ -91,18 +100,20 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
     private static final class Finder {
         private final String text;
         private final NoteNaming naming;
+        private final IntPredicate stays;
         private final List<Change> changes = new ArrayList<>();
         private int ended = -1;
 
-        Finder(String text, NoteNaming naming) {
+        Finder(String text, NoteNaming naming, IntPredicate stays) {
             this.text = text;
             this.naming = naming;
+            this.stays = stays;
         }
 
         List<Change> changes() {
             int place = 0;
             while (place < text.length()) {
-                place = isFree(place) ? Math.max(place + 1, name(place)) : place + 1;
+                place = isFree(place) && !stays.test(place) ? Math.max(place + 1, name(place)) : place + 1;
             }
             return changes;
         }

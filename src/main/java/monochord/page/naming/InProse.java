@@ -17,11 +17,13 @@ public final class InProse {
     private static final Pattern IN_WORDS =
             Pattern.compile("[ -](double[ -])?(flat|sharp)(?![A-Za-z])", Pattern.CASE_INSENSITIVE);
     /** What begins with a capital and means no note: a key of the computer, a weighting of decibels. */
-    private static final Pattern NO_NAME = Pattern.compile("(?i)(ctrl-|dB\\(|T, S, )$");
+    private static final List<String> NO_NAME = List.of("ctrl-", "dB(", "T, S, ");
     /** The letter of a dominant, in {@code S to D, the root rises}. */
     private static final Pattern DOMINANT = Pattern.compile("D(?: to [TSD])?, the root");
 
     private static final Pattern LETTERS = Pattern.compile("(?:a letter from|the letters) A to G( with b or #)?");
+
+    private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|'.{1,2}'");
 
     private static final String WORD = "do";
 
@@ -41,7 +43,7 @@ public final class InProse {
 
     /** The same but for what stands between quotation marks, which is what the learner typed. */
     public static String around(String text, Signs signs) {
-        Matcher quotes = Pattern.compile("\"[^\"]*\"|'.{1,2}'").matcher(text);
+        Matcher quotes = QUOTED.matcher(text);
         List<Change> changes = new ArrayList<>(changes(text, signs));
         while (quotes.find()) {
             int from = quotes.start();
@@ -91,7 +93,9 @@ public final class InProse {
     }
 
     private boolean isMeantOtherwise(int place) {
-        return NO_NAME.matcher(text.substring(0, place)).find()
+        return NO_NAME.stream()
+                        .anyMatch(
+                                before -> text.regionMatches(true, place - before.length(), before, 0, before.length()))
                 || DOMINANT.matcher(text).region(place, text.length()).lookingAt();
     }
 

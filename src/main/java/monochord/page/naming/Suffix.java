@@ -1,11 +1,13 @@
 package monochord.page.naming;
 
+import java.util.regex.Pattern;
 import monochord.theory.Chord;
 import monochord.theory.Unreadable;
 
 /** What may stand behind a note name: nothing, an octave, a kind of chord. */
 final class Suffix {
     private static final int LONGEST = 30;
+    private static final Pattern OCTAVE = Pattern.compile("-?[0-9]{1,2}");
     private static final String AT_END = ".,;:!?)]\"'’”…|";
 
     private Suffix() {}
@@ -52,7 +54,7 @@ final class Suffix {
     }
 
     private static boolean isOctaveOrKind(String text) {
-        return text.matches("-?[0-9]{1,2}") || isKind(text);
+        return OCTAVE.matcher(text).matches() || isKind(text);
     }
 
     private static boolean isKind(String text) {

@@ -3,10 +3,10 @@ package monochord.page.web;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
+import monochord.page.keyboard.Drawing;
 
 /** An exchange at the prompt as part of a page. */
 final class Cell {

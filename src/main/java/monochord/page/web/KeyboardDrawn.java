@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import monochord.page.Drawing;
-import monochord.page.Marked;
+import monochord.page.keyboard.Drawing;
+import monochord.page.keyboard.Marked;
 import monochord.theory.Signs;
 
 /**

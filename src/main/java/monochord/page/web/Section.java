@@ -3,8 +3,8 @@ package monochord.page.web;
 import java.util.List;
 import java.util.Optional;
 import monochord.lesson.Block;
-import monochord.page.Drawing;
 import monochord.page.StyledText;
+import monochord.page.keyboard.Drawing;
 
 /** What a page is made of, in order. */
 public sealed interface Section {

@@ -13,6 +13,16 @@ public final class IntervalReading {
             "1", "unison", "2", "second", "3", "third", "4", "fourth", "5", "fifth", "6", "sixth", "7", "seventh", "8",
             "octave");
 
+    private static final Map<String, Interval> STEPS = Map.of(
+            "half step",
+            Interval.MINOR_SECOND,
+            "semitone",
+            Interval.MINOR_SECOND,
+            "whole step",
+            Interval.MAJOR_SECOND,
+            "whole tone",
+            Interval.MAJOR_SECOND);
+
     private static final Pattern ENDING = Pattern.compile("(?<=[0-9])(?:st|nd|rd|th)$");
     private static final List<Word> WORDS = List.of(
             word("mi(?:n(?:or)?)?", "minor "),
@@ -47,8 +57,21 @@ public final class IntervalReading {
      * @throws Unreadable if the text is none
      */
     public static Interval read(String bare) {
-        return Interval.parse(bare.matches("[dmPMAp]+[0-9]+") ? bare : inWords(bare))
-                .size();
+        String words = bare.matches("[dmPMAp]+[0-9]+") ? bare : inWords(bare);
+        if (STEPS.containsKey(words)) {
+            return STEPS.get(words);
+        }
+        if (ORDINALS.containsValue(words)) {
+            throw Unreadable.because(
+                    bare, 0, "one interval", "say which " + words + ": " + qualities(words), "minor third");
+        }
+        return Interval.parse(words).size();
+    }
+
+    private static String qualities(String number) {
+        return number.matches("fourth|fifth")
+                ? "perfect, augmented or diminished"
+                : "major, minor, augmented or diminished";
     }
 
     /** A quality in front of a figure; before a word it has to be whole. */

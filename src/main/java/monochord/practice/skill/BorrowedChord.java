@@ -159,8 +159,8 @@ final class BorrowedChord implements Skill {
                     WRONG_QUALITY,
                     Tones.of(other),
                     () -> "The root is right. " + about.numeral().write(Signs.MUSIC) + " asks for "
-                            + Say.article(chord.kind().quality().toString())
-                            + chord.kind().quality() + " chord."));
+                            + (about.isTriad() ? Say.article(about.kind()) : "the ") + about.kind()
+                            + " chord."));
         }
     }
 
@@ -182,10 +182,9 @@ final class BorrowedChord implements Skill {
         Chord chord = about.chord();
         String root = Walk.to(about.degree(), about.key());
         return Coaching.of(
-                "Root first, then the three letters, then the quality.",
+                "Root first, then the letters, then the quality.",
                 Walk.toward(about.degree(), about.key()),
-                root + " " + Walk.allButLast(chord) + " The chord is "
-                        + chord.kind().quality() + ".",
+                root + " " + Walk.allButLast(chord) + " The chord is " + about.kindInWords() + ".",
                 root + " " + Walk.stack(chord) + " " + Walk.chord(chord));
     }
 }

@@ -91,12 +91,25 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
                 .toList();
     }
 
+    /** {@code major} for a triad, for a chord with a seventh what stands behind its root: {@code m7♭5}. */
+    String kind() {
+        ChordKind kind = chord.kind();
+        return isTriad() ? kind.quality().toString() : kind.write(Signs.MUSIC);
+    }
+
+    boolean isTriad() {
+        ChordKind kind = chord.kind();
+        return kind.equals(kind.triad()) && kind.intervals().size() == 3;
+    }
+
+    /** As it is said of a chord: {@code major}, {@code of the m7♭5 kind}. */
+    String kindInWords() {
+        return isTriad() ? kind() : "of the " + kind() + " kind";
+    }
+
     /** {@code the major chord on the lowered sixth}. */
     String inWords() {
-        ChordKind kind = chord.kind();
-        boolean triad = kind.equals(kind.triad()) && kind.intervals().size() == 3;
-        String quality = triad ? kind.quality().toString() : kind.write(Signs.MUSIC);
-        return "the " + quality + " chord on the " + degreeInWords();
+        return "the " + kind() + " chord on the " + degreeInWords();
     }
 
     /** {@code lowered sixth}. */

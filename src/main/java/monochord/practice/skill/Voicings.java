@@ -170,7 +170,7 @@ final class Voicings implements Skill {
     private static Coaching coaching(Chord chord, Key key, Voicing wanted) {
         String tones = Say.chord(chord) + " is " + Say.row(chord.tones()) + ".";
         String bass = Say.note(chord.bass()) + " goes to the left hand, below everything.";
-        String needed = Say.note(colour(chord)) + " has to sound, and once is enough unless it is a plain third.";
+        String needed = Say.note(colour(chord)) + " has to sound, and once is enough.";
         return Coaching.of(
                 "Spell it first, then decide what is lowest.",
                 tones + " " + bass,

@@ -75,7 +75,8 @@ public final class Walk {
 
     /** A triad but for its last tone: {@code F and A, then leave out a letter and take the next.} */
     public static String allButLast(Chord chord) {
-        return Say.list(chord.tones().subList(0, 2)) + ", then leave out a letter and take the next.";
+        return Say.list(chord.tones().subList(0, chord.tones().size() - 1))
+                + ", then leave out a letter and take the next.";
     }
 
     private static String move(Chord chord, Interval interval) {

@@ -1,5 +1,6 @@
 package monochord.shell.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import monochord.lesson.Block;
@@ -32,11 +33,12 @@ public record ProseAnswer(List<Block> blocks, UnaryOperator<String> fill) implem
         if (block instanceof Block.Heading) {
             return StyledLine.of(words(block), Style.HEADING);
         }
-        StyledLine line = block instanceof Block.Item item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
-        for (Span span : block.spans()) {
-            line = line.plus(fill.apply(span.text()), style(span));
+        List<monochord.page.Span> spans = new ArrayList<>();
+        if (block instanceof Block.Item item) {
+            spans.add(new monochord.page.Span(mark(item)));
         }
-        return line;
+        block.spans().forEach(span -> spans.add(new monochord.page.Span(fill.apply(span.text()), style(span))));
+        return new StyledLine(spans);
     }
 
     private String words(Block block) {

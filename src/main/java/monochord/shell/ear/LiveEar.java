@@ -112,7 +112,7 @@ public final class LiveEar implements Ear {
     private static String advice(Outcome outcome) {
         return outcome == Outcome.BANK
                 ? " bank own goes back to the sounds of Java."
-                : " Add --wav FILE to a play line and listen to the file elsewhere.";
+                : " Add --wav FILE to write a file.";
     }
 
     @Override

@@ -17,7 +17,7 @@ public final class Hearing {
     /** From so many keys on, the lowest is the left hand's. */
     private static final int TWO_HANDS = 4;
 
-    private static final String ELSEWHERE = " hear --wav FILE writes it, to be listened to elsewhere.";
+    private static final String ELSEWHERE = " hear --wav FILE writes a file.";
 
     private Hearing() {}
 
@@ -56,7 +56,9 @@ public final class Hearing {
     static String beside(Question question, String answer, Ear ear) {
         Optional<Excerpt> both = question.heardBeside(answer).or(question::heard);
         String remark = both.map(excerpt -> play(excerpt, ear)).orElse("");
-        return ear.silence().isPresent() ? remark : "Listen: first yours, then what it was. hear plays that again.";
+        return ear.silence().isPresent()
+                ? remark
+                : "Listen: first yours, then what it was. hear plays the latter again.";
     }
 
     private static String play(Excerpt excerpt, Ear ear) {

@@ -56,9 +56,8 @@ public final class Opening {
 
     private String next() {
         String begin = agenda.due(time) > 0 ? "Then comes " : "Enter begins ";
-        return agenda.title().isEmpty()
-                ? "practise and ask take any skill; progress shows where you stand."
-                : begin + agenda.title() + "; or type music, a verb, or help.";
+        String lesson = agenda.title().isEmpty() ? "the first lesson" : agenda.title();
+        return begin + lesson + "; or type music, a verb, or help.";
     }
 
     /** Whether it is being found out where someone new begins. */
@@ -104,7 +103,7 @@ public final class Opening {
             reviewed();
             List<Turn> turns = Review.turns(Review.USUAL_MINUTES, sitting.study());
             if (!turns.isEmpty()) {
-                return sitting.study().withNotices(sitting.teaching().review(turns, Review.USUAL_MINUTES));
+                return sitting.study().withNotices(Review.begin(turns, Review.USUAL_MINUTES, sitting));
             }
         }
         return sitting.course().begin(sitting);

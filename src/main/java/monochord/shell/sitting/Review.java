@@ -6,6 +6,9 @@ import monochord.practice.drill.Turn;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Item;
 import monochord.practice.skill.Skills;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Answers;
+import monochord.shell.answer.Saying;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -22,6 +25,13 @@ public final class Review {
         return Due.within(minutes * SECONDS, study.now(), study.knowledge()).items().stream()
                 .flatMap(item -> turn(item).stream())
                 .toList();
+    }
+
+    /** Says how many there are, and puts the first. */
+    public static Answer begin(List<Turn> turns, int minutes, Sitting sitting) {
+        String count = turns.size() == 1 ? "One thing" : turns.size() + " things";
+        Answer head = Saying.of(count + " to bring back, weakest first. skip ends it.");
+        return Answers.of(head, sitting.teaching().review(turns, minutes));
     }
 
     /** Nothing where another version knew a skill or a key that this one does not. */

@@ -35,6 +35,7 @@ public final class Sitting {
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
     private NoteNaming naming = NoteNaming.ENGLISH;
+    private boolean seated;
     private boolean ended;
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
@@ -120,12 +121,19 @@ public final class Sitting {
 
     /** From now on a person sits here: notes go by the names the learner has settled on. A script's are English. */
     public void takeSeat() {
+        seated = true;
         naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
     }
 
     /** From now on notes go by these names here. */
     public void takeSeat(NoteNaming names) {
+        seated = true;
         naming = names;
+    }
+
+    /** Whether a person converses here, and no script. */
+    public boolean isSeated() {
+        return seated;
     }
 
     /** Settles by what names notes go, for this sitting in any case; goes on with what asked for it. */

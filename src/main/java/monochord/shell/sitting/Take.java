@@ -12,11 +12,14 @@ import monochord.score.Arrangement;
 import monochord.score.Grip;
 import monochord.score.Metre;
 import monochord.score.Piece;
+import monochord.score.Score;
 import monochord.score.Sounding;
 import monochord.shell.answer.Title;
+import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
+import monochord.theory.Scale;
 
 /**
  * Something that can be played, and what it is called.
@@ -42,7 +45,18 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
                     one.progression().chords());
         }
         List<Chord> chords = music instanceof Music.OneChord one ? List.of(one.chord()) : List.of();
-        return new Take(Title.of(music), piece, key, chords);
+        Key own = music instanceof Music.OneScale one ? key(one.scale()).orElse(key) : key;
+        return new Take(Title.of(music), piece, own, chords);
+    }
+
+    /** The key with a scale's signature, on the scale's tonic if there is one there; none if a scale has no signature. */
+    private static Optional<Key> key(Scale scale) {
+        Stream<Key> onTonic = Stream.of(Key.major(scale.tonic()), Key.minor(scale.tonic()));
+        return scale.signature().isEmpty()
+                ? Optional.empty()
+                : Stream.concat(onTonic, Key.majorKeys().stream())
+                        .filter(key -> key.signature() == scale.signature().getAsInt())
+                        .findFirst();
     }
 
     /** A tune, alone or over chords. */
@@ -76,17 +90,31 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
                 : IntStream.range(0, grips.size())
                         .mapToObj(i -> chords.get(i % chords.size()))
                         .toList();
-        return new Side(each, grips.stream().map(Take::keys).toList(), line());
+        List<Beats> lengths = Stream.concat(
+                        grips.stream().map(Grip::beats), line().stream().map(Sounding::length))
+                .toList();
+        return new Side(each, grips.stream().map(Take::keys).toList(), pitches(line()), lengths);
     }
 
     private static List<Pitch> keys(Grip grip) {
         return Stream.concat(grip.left().stream(), grip.right().stream()).toList();
     }
 
-    private List<Pitch> line() {
-        return piece.line().stream()
-                .flatMap(line -> line.soundings().stream())
-                .map(Sounding::pitch)
+    /** What is struck alone: the chord that notes end in is theirs once more. */
+    private List<Sounding> line() {
+        List<Sounding> all = piece.line().map(Score::soundings).orElse(List.of());
+        return IntStream.range(0, all.size())
+                .filter(i -> (i == 0 || !together(all, i - 1)) && (i == all.size() - 1 || !together(all, i)))
+                .mapToObj(all::get)
                 .toList();
+    }
+
+    /** Whether this one and the next are struck together. */
+    private static boolean together(List<Sounding> inOrder, int i) {
+        return inOrder.get(i).start().equals(inOrder.get(i + 1).start());
+    }
+
+    private static List<Pitch> pitches(List<Sounding> soundings) {
+        return soundings.stream().map(Sounding::pitch).toList();
     }
 }

@@ -19,6 +19,9 @@ import monochord.shell.answer.course.VerdictAnswer;
 
 /** What is being taught: the question on the desk, the run or the lesson it belongs to, and what comes next. */
 public final class Teaching {
+    private static final String TRIED = "Try again, or: hint, why, tell. Enter leaves it and goes on.";
+    private static final String UNTRIED = "Try again, or: hint, tell. skip leaves it and goes on.";
+
     private final Sitting sitting;
     private final Rest rest = new Rest();
     private Course course;
@@ -160,7 +163,12 @@ public final class Teaching {
         String heard = question.isByEar() && verdict.grade() != Grade.UNREADABLE
                 ? Hearing.beside(question, text, sitting.stage().ear()) + "\n"
                 : "";
-        return heard + "Try again, or: hint, why, tell. Enter leaves it and goes on.";
+        return heard + (isWaiting() ? UNTRIED : TRIED);
+    }
+
+    /** Whether Enter would only put the question again, since nothing yet was an answer to it. */
+    private boolean isWaiting() {
+        return welcome().isEmpty() && !desk.isTried();
     }
 
     /** Takes the open question off the desk without an answer. */

@@ -26,8 +26,8 @@ final class Welcome {
     private static final String GREETING =
             "Good day. Three short questions find where you begin; Enter passes each.\nMusic, a verb or help works at once.";
     private static final String NAMES = "What do you call the notes: english A B C, german A H C, or latin La Si Do?";
-    private static final Pattern PASSES =
-            Pattern.compile("(?i)(no|nope|not yet|pass|next|i (do not|don't|dont) know|no idea|\\?)[.!]?");
+    private static final Pattern PASSES = Pattern.compile(
+            "(?i)(no|nope|not yet|pass|next|(i'?m )?not sure|i (do not|don'?t) know|idk|dunno|no idea|\\?)[.!]?");
     private static final Key KEY = Key.major(NoteName.of('D', 0));
 
     private static final Place FIRST = new Place("1.1", "Then we begin at the beginning, on the keys.");
@@ -76,7 +76,7 @@ final class Welcome {
 
     private static Optional<NoteNaming> naming(String line) {
         return switch (line.replaceAll("[\\s,.()]+", " ").strip()) {
-            case "a b c" -> Optional.of(NoteNaming.ENGLISH);
+            case "a b c", "abc", "letters", "a b c d e f g", "c d e f g a b c" -> Optional.of(NoteNaming.ENGLISH);
             case "h", "a h c", "c d e f g a h c", "deutsch" -> Optional.of(NoteNaming.GERMAN);
             case "la si do", "do re mi", "do ré mi", "solfa" -> Optional.of(NoteNaming.LATIN);
             default -> NoteNaming.of(line);

@@ -1,12 +1,12 @@
 package monochord.shell.strip;
 
 import java.util.List;
-import monochord.page.Marked;
-import monochord.page.MovingKeyboard;
-import monochord.page.Role;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
+import monochord.page.keyboard.Marked;
+import monochord.page.keyboard.MovingKeyboard;
+import monochord.page.keyboard.Role;
 import monochord.score.Caption;
 import monochord.score.Hand;
 import monochord.score.Score;

@@ -15,6 +15,8 @@ import monochord.shell.verb.writing.WritingVerbs;
 
 /** All verbs, in the order in which help lists them. */
 public final class Verbs {
+    private static final Map<String, String> ELSEWHERE = Map.of("practice", "practise", "recolor", "recolour");
+
     private final Map<String, Verb> byWord = new LinkedHashMap<>();
 
     public Verbs() {
@@ -35,7 +37,9 @@ public final class Verbs {
         return byWord.keySet();
     }
 
+    /** The verb of that word, in whatever case; as it is spelled across the sea, too. */
     public Optional<Verb> find(String word) {
-        return Optional.ofNullable(byWord.get(word.toLowerCase(Locale.ROOT)));
+        String lower = word.toLowerCase(Locale.ROOT);
+        return Optional.ofNullable(byWord.get(ELSEWHERE.getOrDefault(lower, lower)));
     }
 }

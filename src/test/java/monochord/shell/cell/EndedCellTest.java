@@ -32,20 +32,21 @@ class EndedCellTest {
      * Guards: patience that ends in {@code Running.watch}, for the one that catches everything on an older JDK, and loops
      * where a newer one does not look; {@code
      * -XX:+ExitOnOutOfMemoryError} in {@code Launch}; {@code Watch.count} for threads; that {@code Watch} tells the line when
-     * the JVM leaves; {@code JvmCell.repeat} for what was defined before.
+     * the JVM leaves; {@code JvmCell.repeat} for what was defined before. Patience is in seconds, and short only where it is
+     * what ends.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            new Object() { void on() { try { Stream.iterate(1, UnaryOperator.identity()).allMatch(Objects::nonNull); } catch (Throwable t) { on(); } } }.on() | 1 | This cell would not stop, so its Java was ended.
-            System.exit(0) | 30 | This cell told Java to end. It did; the line goes on.
-            { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | 30 | This cell used up all its memory (256 MB), and its Java has ended.
-            for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | 30 | This cell started more threads than a cell may have, so its Java was ended.
-            Runtime.getRuntime().halt(7) | 30 | The cell's Java has ended, and nobody knows why.
+            1 | new Object() { void on() { try { Stream.iterate(1, UnaryOperator.identity()).allMatch(Objects::nonNull); } catch (Throwable t) { on(); } } }.on() | This cell would not stop, so its Java was ended.
+            20 | System.exit(0) | This cell told Java to end. It did; the line goes on.
+            20 | { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
+            20 | for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
+            20 | Runtime.getRuntime().halt(7) | The cell's Java has ended, and nobody knows why.
             """)
-    void anEndedJvmIsBuiltAnew(String text, int seconds, String told) {
+    void anEndedJvmIsBuiltAnew(int patience, String text, String told) {
         assertTrue(BENCH.says("var verse = progression(\"F C G Ab\")").startsWith("In C major F C G A♭"));
         ProcessHandle before = BENCH.process();
-        String said = BENCH.saysWithin(Duration.ofSeconds(seconds), text);
+        String said = BENCH.saysWithin(Duration.ofSeconds(patience), text);
         assertEquals(told + " It begins anew; the cells that went well before have been run again.", counted(said));
         assertFalse(before.isAlive());
         assertEquals("4", BENCH.says("verse.chords().size()"));

@@ -29,7 +29,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Our lessons, each in each of the fifteen keys, walked to the end by learners of several kinds. */
 class EveryLessonTest {
-    private static final Path LESSONS = Path.of("lessons");
+    /** Its library is read once; each learner takes the lessons afresh. */
+    private static final Course OURS = new Course(Path.of("lessons"));
+
     /** Of 24 lines, the empty one above the prompt and the prompt itself taken off. */
     private static final int SCREEN = 22;
 
@@ -94,7 +96,7 @@ class EveryLessonTest {
     }
 
     static Stream<LibraryEntry> lessons() {
-        return new Course(LESSONS).library().entries().stream();
+        return OURS.library().entries().stream();
     }
 
     @Test
@@ -114,7 +116,7 @@ class EveryLessonTest {
     }
 
     private static void in(List<Key> keys, LibraryEntry lesson, Learner learner) {
-        Course course = new Course(LESSONS);
+        Course course = OURS.afresh();
         for (Key key : keys) {
             Walk walk = new Walk(course, key.tonic().fifths());
             String last = walk.through(lesson, key, learner);

@@ -45,7 +45,7 @@ final class IntervalSense implements Sense<Interval> {
         if (IntervalReading.isTritone(bare)) {
             return Interval.AUGMENTED_FOURTH;
         }
-        return bare.matches("(?i)fourth|fifth|4th|5th")
+        return bare.matches("(?i)(fourth|fifth|4th|5th|4|5)")
                 ? IntervalReading.read("perfect " + bare)
                 : IntervalReading.read(bare);
     }

@@ -47,7 +47,7 @@ record KindDifference(Chord wanted, Chord given) {
         return chord.kind().interval(number).isPresent();
     }
 
-    /** Which tones differ, seen from the second: {@code Yours has F♯ where it has F, a half step lower.} */
+    /** Which tones differ, seen from the second: {@code Yours has F♯ for F, a half step higher.} */
     String inWords() {
         List<NoteName> due = due();
         List<NoteName> heard = heard();
@@ -80,9 +80,9 @@ record KindDifference(Chord wanted, Chord given) {
     }
 
     private String changed(NoteName heard, NoteName due) {
-        int lower = half(heard) - half(due);
-        return "has " + Say.note(heard) + " where it has " + Say.note(due) + ", " + Say.halfSteps(Math.abs(lower))
-                + (lower > 0 ? " lower" : " higher");
+        int higher = half(heard) - half(due);
+        return "has " + Say.note(heard) + " for " + Say.note(due) + ", " + Say.halfSteps(Math.abs(higher))
+                + (higher > 0 ? " higher" : " lower");
     }
 
     private int half(NoteName tone) {

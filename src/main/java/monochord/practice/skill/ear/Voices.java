@@ -63,13 +63,12 @@ record Voices(Key key, Style style, Pitch top) {
 
     /** The smoothest way in which no chord leaves out a tone; the smoothest of all if there is none among the first. */
     private static List<Voicing> whole(Task task) {
-        List<List<Voicing>> ways =
-                Search.best(task, WAYS).stream().map(Way::voicings).toList();
-        return ways.stream()
+        return Search.inTurn(task, WAYS)
+                .map(Way::voicings)
                 .filter(way -> IntStream.range(0, way.size())
                         .allMatch(i -> isWhole(way.get(i), task.chords().get(i))))
                 .findFirst()
-                .orElse(ways.get(0));
+                .orElseGet(() -> Search.best(task, WAYS).get(0).voicings());
     }
 
     private static boolean isWhole(Voicing voicing, Chord chord) {

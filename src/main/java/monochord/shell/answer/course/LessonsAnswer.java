@@ -29,6 +29,12 @@ public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
         return text.build().in(look.signs()).wrapped(look.width());
     }
 
+    /** How many lines it takes, the prompt with them. */
+    public int lines() {
+        long books = entries.stream().map(LibraryEntry::book).distinct().count();
+        return entries.size() + (int) books + 3;
+    }
+
     private static StyledLine row(LibraryEntry entry) {
         StyledLine row = StyledLine.of("  " + entry.number(), Style.TYPED).plus("  " + entry.title());
         String grade = entry.grade() > 0 ? "  grade " + entry.grade() : "";

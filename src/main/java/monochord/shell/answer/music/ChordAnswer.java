@@ -1,10 +1,10 @@
 package monochord.shell.answer.music;
 
 import java.util.List;
-import monochord.page.Drawing;
 import monochord.page.Style;
 import monochord.page.StyledLine;
 import monochord.page.StyledText;
+import monochord.page.keyboard.Drawing;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;

@@ -1,8 +1,8 @@
 package monochord.shell.answer.music;
 
 import java.util.List;
-import monochord.page.Drawing;
 import monochord.page.StyledText;
+import monochord.page.keyboard.Drawing;
 import monochord.score.Arrangement;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;

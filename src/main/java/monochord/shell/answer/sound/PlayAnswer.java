@@ -11,6 +11,8 @@ import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Title;
 import monochord.sound.Directions;
+import monochord.sound.Patch;
+import monochord.theory.Signs;
 
 /**
  * What is being played.
@@ -40,6 +42,9 @@ public record PlayAnswer(List<Title> titles, Directions directions, String remar
     /** {@code at 84, broken, swung, 3 times, after a bar of clicks}. */
     private String manner() {
         List<String> said = new ArrayList<>(List.of(" at " + directions.tempo()));
+        if (!directions.left().equals(Patch.PIANO) || !directions.right().equals(Patch.PIANO)) {
+            said.add("with " + sounds());
+        }
         if (directions.pattern() != Pattern.BLOCK) {
             said.add("as " + directions.pattern());
         }
@@ -55,6 +60,12 @@ public record PlayAnswer(List<Title> titles, Directions directions, String remar
         return String.join(", ", said);
     }
 
+    private String sounds() {
+        return directions.left().equals(directions.right())
+                ? directions.right().toString()
+                : directions.left() + " on the left and " + directions.right() + " on the right";
+    }
+
     /** Whether there is a sound card is no matter of the music. */
     @Override
     public Optional<Answer> noted() {
@@ -64,9 +75,16 @@ public record PlayAnswer(List<Title> titles, Directions directions, String remar
     @Override
     public void json(Json json) {
         json.put("kind", "play")
+                .put(
+                        "titles",
+                        titles.stream().map(Title::toString).map(Signs::toAscii).toList())
                 .put("tempo", directions.tempo())
+                .put("left", directions.left().toString())
+                .put("right", directions.right().toString())
                 .put("pattern", directions.pattern().toString())
+                .put("swing", directions.swung())
                 .put("times", directions.times())
+                .put("countIn", directions.countedIn())
                 .put("remark", remark);
     }
 }

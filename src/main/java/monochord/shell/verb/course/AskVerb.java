@@ -82,7 +82,7 @@ final class AskVerb implements Verb {
     private static Skill again(Sentence sentence, Sitting sitting) {
         Skill last = sitting.desk().lastSkill();
         if (last == null) {
-            throw Unreadable.because(sentence.whole(), 0, "a skill", "expected one of " + list(), EXAMPLE);
+            throw Unreadable.because("ask", 0, "a whole sentence", "say which skill, of " + list(), EXAMPLE);
         }
         return last;
     }

@@ -3,27 +3,30 @@ package monochord.shell.verb.course;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
+import monochord.shell.answer.Refusal;
 import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Desk;
 import monochord.shell.sitting.Sitting;
-import monochord.theory.Unreadable;
 
 /** The four verbs for the question on the desk. */
 enum HelpOnQuestion implements Verb {
     HINT("hint", "be helped one step further with the open question") {
         @Override
         Answer help(Sitting sitting) {
-            Desk desk = open("hint", sitting);
-            return Saying.of(desk.hint());
+            Desk desk = sitting.desk();
+            return desk.isOpen() ? Saying.of(desk.hint()) : notNow(sitting);
         }
     },
     TELL("tell", "be told the answer to the open question and the way to it") {
         @Override
         Answer help(Sitting sitting) {
-            Question question = open("tell", sitting).question();
+            if (!sitting.desk().isOpen()) {
+                return notNow(sitting);
+            }
+            Question question = sitting.desk().question();
             sitting.teaching().leaveQuestion();
             return Answers.of(
                     Saying.of(question.derivation()), sitting.teaching().goOn());
@@ -34,8 +37,12 @@ enum HelpOnQuestion implements Verb {
         Answer help(Sitting sitting) {
             Desk desk = sitting.desk();
             if (desk.lastVerdict() == null) {
-                throw Unreadable.because(
-                        "why", 0, "a question of yours yet", "nothing has been judged so far", "ask interval");
+                return desk.isOpen()
+                        ? new Refusal(
+                                "Nothing has been judged yet.",
+                                1,
+                                "why explains the verdict on an answer; hint helps to one.")
+                        : notNow(sitting);
             }
             return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
         }
@@ -50,7 +57,7 @@ enum HelpOnQuestion implements Verb {
                 return sitting.teaching().endDrill();
             }
             if (!sitting.desk().isOpen() && !sitting.course().isOpen()) {
-                throw useless("skip");
+                return notNow(sitting);
             }
             if (sitting.desk().isOpen()) {
                 sitting.teaching().leaveQuestion();
@@ -67,15 +74,10 @@ enum HelpOnQuestion implements Verb {
         usage = Usage.of(word, Usage.Topic.LEARNING, word, purpose).withSmallWords();
     }
 
-    private static Desk open(String word, Sitting sitting) {
-        if (!sitting.desk().isOpen()) {
-            throw useless(word);
-        }
-        return sitting.desk();
-    }
-
-    private static Unreadable useless(String word) {
-        return Unreadable.because(word, 0, "of use now", "no question is open", "ask interval");
+    private static Answer notNow(Sitting sitting) {
+        String next =
+                sitting.course().isOpen() ? "Enter goes on with the lesson." : "ask puts one, as in ask interval.";
+        return new Refusal("No question is open just now.", 1, next);
     }
 
     abstract Answer help(Sitting sitting);

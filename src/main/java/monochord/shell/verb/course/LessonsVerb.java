@@ -1,22 +1,47 @@
 package monochord.shell.verb.course;
 
+import java.util.List;
+import monochord.lesson.read.LibraryEntry;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.course.BooksAnswer;
 import monochord.shell.answer.course.LessonsAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.theory.Unreadable;
 
-/** Lists the lessons. */
+/** Lists the lessons; where they are more than a screen holds, the books. */
 final class LessonsVerb implements Verb {
     @Override
     public Usage usage() {
-        return Usage.of("lessons", Usage.Topic.LEARNING, "lessons", "list the lessons")
+        return Usage.of(
+                        "lessons",
+                        Usage.Topic.LEARNING,
+                        "lessons [BOOK]",
+                        "list the books, or the lessons of one",
+                        "lessons 5")
                 .withSmallWords();
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        return new LessonsAnswer(sitting.course().library().entries());
+        List<LibraryEntry> all = sitting.course().library().entries();
+        if (!sentence.body().isEmpty()) {
+            return new LessonsAnswer(sentence.body().read(text -> book(text, all)));
+        }
+        LessonsAnswer whole = new LessonsAnswer(all);
+        return whole.lines() > sitting.screenLines() ? new BooksAnswer(whole) : whole;
+    }
+
+    private static List<LibraryEntry> book(String text, List<LibraryEntry> all) {
+        List<LibraryEntry> lessons = all.stream()
+                .filter(entry -> entry.number().startsWith(text + "."))
+                .toList();
+        if (lessons.isEmpty()) {
+            throw Unreadable.because(
+                    text, 0, "a book", "books go by number, and lessons alone lists them", "lessons 5");
+        }
+        return lessons;
     }
 }

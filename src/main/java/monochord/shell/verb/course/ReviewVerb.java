@@ -3,7 +3,6 @@ package monochord.shell.verb.course;
 import java.util.List;
 import monochord.practice.drill.Turn;
 import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
 import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -40,9 +39,7 @@ final class ReviewVerb implements Verb {
             return study.withNotices(
                     Saying.of("Nothing is due. learn goes on with the lessons, practise takes any skill."));
         }
-        String count = turns.size() == 1 ? "One thing" : turns.size() + " things";
-        Answer head = Saying.of(count + " to bring back, weakest first. skip ends it.");
-        return study.withNotices(Answers.of(head, sitting.teaching().review(turns, minutes)));
+        return study.withNotices(Review.begin(turns, minutes, sitting));
     }
 
     private static int minutes(String text) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Saying;
+import monochord.shell.answer.sound.SoundAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -33,14 +34,14 @@ final class BankVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Stage stage = sitting.stage();
-        Sentence.Part said = sentence.body();
-        if (said.isEmpty()) {
-            return Saying.of(inWords(stage.directions().bank()));
+        Sentence.Part wish = sentence.body();
+        if (wish.isEmpty()) {
+            return said(stage);
         }
-        if (said.text().equalsIgnoreCase(OWN)) {
+        if (wish.text().equalsIgnoreCase(OWN)) {
             return settle(Optional.empty(), stage);
         }
-        Path file = Recording.file(said, sitting);
+        Path file = Recording.file(wish, sitting);
         try {
             return settle(Optional.of(Bank.read(file)), stage);
         } catch (IOException refused) {
@@ -51,11 +52,13 @@ final class BankVerb implements Verb {
 
     private static Answer settle(Optional<Bank> bank, Stage stage) {
         stage.settle(stage.directions().from(bank));
-        return Saying.of(inWords(bank));
+        return said(stage);
     }
 
-    private static String inWords(Optional<Bank> bank) {
-        return "Sounds come from " + name(bank) + ".";
+    private static Answer said(Stage stage) {
+        return new SoundAnswer(
+                stage.directions(),
+                "Sounds come from " + name(stage.directions().bank()) + ".");
     }
 
     private static String name(Optional<Bank> bank) {

@@ -4,10 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import monochord.harmony.MusicText;
-import monochord.score.Metre;
 import monochord.shell.answer.Answer;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -16,7 +13,6 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
-import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
 /** Lets two versions be heard one after the other, and says what differs. */
@@ -29,13 +25,14 @@ final class CompareVerb implements Verb {
         return Usage.of(
                         "compare",
                         Usage.Topic.SOUND,
-                        "compare MUSIC vs MUSIC [in KEY] " + Wishes.FORM + " " + Recording.FORM
+                        "compare MUSIC vs MUSIC [over CHORDS] [in KEY] " + Wishes.FORM + " " + Recording.FORM
                                 + ", or compare this, first or second",
                         "hear two versions, equally loud, and what differs; this means the last, plain and improved",
                         EXAMPLE,
                         "compare IV I V I vs IV I bVI I in D as broken at 72",
+                        "compare E4:2 D4 vs E4:2 Eb4 over C G in C",
                         "compare C vs Cm7")
-                .withSmallWords(Wishes.and("in", "vs", "versus"))
+                .withSmallWords(Wishes.and("in", "vs", "versus", PlayVerb.OVER))
                 .withOptions(Recording.WAV, Recording.MIDI);
     }
 
@@ -60,13 +57,11 @@ final class CompareVerb implements Verb {
     }
 
     private static List<Take> takes(Sentence sentence, Sentence.Part other, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
-        Metre metre = Wishes.metre(sentence);
         if (sentence.clause("vs").isPresent() && sentence.clause("versus").isPresent()) {
             throw refused(sentence, "two versions are compared at a time");
         }
         return Stream.of(sentence.body(), other)
-                .map(part -> Take.of(part.read(text -> MusicText.read(text, key)), key, metre))
+                .map(part -> PlayVerb.take(part, sentence, sitting))
                 .toList();
     }
 
@@ -78,7 +73,9 @@ final class CompareVerb implements Verb {
 
     private static Answer versions(Sentence sentence, Sitting sitting) {
         Stage stage = sitting.stage();
-        if (stage.versions().isEmpty()) {
+        if (stage.versions().isEmpty() && stage.contest().isPresent()) {
+            return heard(sentence, again(sentence, sitting), sitting);
+        } else if (stage.versions().isEmpty()) {
             throw refused(sentence, "there are no two versions of this; voice, recolour and fit leave them");
         }
         return heard(sentence, contest(sentence, stage.versions(), stage.directions()), sitting);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Saying;
+import monochord.shell.answer.sound.SoundAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -41,7 +42,7 @@ final class PatchVerb implements Verb {
         Optional<Patch> left = hand(LEFT, sentence, both);
         Optional<Patch> right = hand(RIGHT, sentence, both);
         if (left.isEmpty() && right.isEmpty()) {
-            return Saying.of(inWords(now));
+            return new SoundAnswer(now, inWords(now));
         }
         Directions settled = now.with(left.orElse(now.left()), right.orElse(now.right()));
         sitting.stage().settle(settled);
@@ -53,11 +54,11 @@ final class PatchVerb implements Verb {
         } catch (IOException unkept) {
             return Saying.failed(inWords(settled) + " It cannot be kept: " + unkept.getMessage());
         }
-        return Saying.of(inWords(settled));
+        return new SoundAnswer(settled, inWords(settled));
     }
 
     private static Optional<Patch> said(Sentence.Part part) {
-        return part.isEmpty() ? Optional.empty() : Optional.of(part.read(Patch::parse));
+        return part.isEmpty() ? Optional.empty() : Optional.of(part.read(Slips::patch));
     }
 
     /** What one hand is to play: named behind it or before it; before it only for one hand, or for both if none is named. */

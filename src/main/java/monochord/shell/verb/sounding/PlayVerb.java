@@ -11,6 +11,7 @@ import monochord.harmony.melody.Melody;
 import monochord.score.Part;
 import monochord.score.Piece;
 import monochord.shell.answer.Answer;
+import monochord.shell.answer.Title;
 import monochord.shell.answer.sound.PlayAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
@@ -31,7 +32,7 @@ final class PlayVerb implements Verb {
     private static final String EXAMPLE = "play IV I V bVI V I in D at 84";
     private static final String WHAT = "something to play";
     private static final String OF = " of ";
-    private static final String OVER = "over";
+    static final String OVER = "over";
     /** Notes with lengths, or rests among them. */
     private static final Pattern TUNE = Pattern.compile("(?s).*([^\\s:]:\\s*[0-9]|(^|\\s)r(\\s|$)).*");
 
@@ -69,12 +70,13 @@ final class PlayVerb implements Verb {
             String text = body.text();
             int of = text.toLowerCase(Locale.ROOT).indexOf(OF);
             Optional<Part> whole = Part.named(text);
-            Optional<Part> named = of < 0 ? Optional.empty() : Part.named(text.substring(0, of));
             if (whole.isPresent()) {
                 return new Wanted(whole.get(), new Sentence.Part("", body.place() + text.length()));
+            } else if (of < 0) {
+                return new Wanted(Part.BOTH_HANDS, body);
             }
-            return named.map(part -> new Wanted(part, behind(body, of + OF.length())))
-                    .orElseGet(() -> new Wanted(Part.BOTH_HANDS, body));
+            Sentence.Part named = new Sentence.Part(text.substring(0, of), body.place());
+            return new Wanted(named.read(Slips::part), behind(body, of + OF.length()));
         }
 
         private static Sentence.Part behind(Sentence.Part body, int from) {
@@ -89,7 +91,8 @@ final class PlayVerb implements Verb {
         }
     }
 
-    private static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
+    /** A tune where lengths, rests or chords under it are written; else what {@link MusicText} reads. */
+    static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
         Optional<Progression> chords =
                 sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, key)));
@@ -135,12 +138,17 @@ final class PlayVerb implements Verb {
         sitting.stage().remember(take, directions);
         return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)
                 .orElseGet(() -> new PlayAnswer(
-                        List.of(
-                                part == Part.BOTH_HANDS
-                                        ? take.title()
-                                        : take.title().within("the " + part + " of ", "")),
+                        List.of(title(take, part, sentence)),
                         directions,
                         sitting.stage().ear().play(directions.perform(piece, take.key()))));
+    }
+
+    private static Title title(Take take, Part part, Sentence sentence) {
+        String whose = part == Part.BOTH_HANDS ? "" : "the " + part + " of ";
+        String bars = sentence.clause(Wishes.METRE)
+                .map(said -> ", in " + said.text() + ",")
+                .orElse("");
+        return take.title().within(whose, bars);
     }
 
     @Override

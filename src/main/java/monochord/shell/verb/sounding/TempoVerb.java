@@ -3,6 +3,7 @@ package monochord.shell.verb.sounding;
 import java.io.IOException;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Saying;
+import monochord.shell.answer.sound.SoundAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -32,7 +33,7 @@ final class TempoVerb implements Verb {
         Stage stage = sitting.stage();
         Directions directions = stage.directions();
         if (sentence.body().isEmpty()) {
-            return Saying.of(directions.tempo() + " beats a minute, where nothing else is said.");
+            return new SoundAnswer(directions, directions.tempo() + " beats a minute, where nothing else is said.");
         }
         int tempo = sentence.body().read(Wishes::tempo);
         stage.settle(directions.at(tempo));
@@ -43,6 +44,6 @@ final class TempoVerb implements Verb {
         } catch (IOException unkept) {
             return Saying.failed("It is " + tempo + " for now, but cannot be kept: " + unkept.getMessage());
         }
-        return Saying.of("From now on " + tempo + " beats a minute.");
+        return new SoundAnswer(stage.directions(), "From now on " + tempo + " beats a minute.");
     }
 }

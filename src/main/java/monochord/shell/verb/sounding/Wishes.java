@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import monochord.lesson.Nearest;
 import monochord.score.Metre;
 import monochord.score.Pattern;
 import monochord.score.Piece;
@@ -15,7 +16,7 @@ import monochord.theory.Unreadable;
 
 /** The small words that say how something is to be played. */
 public final class Wishes {
-    static final String AS = "as";
+    public static final String AS = "as";
     static final String AT = "at";
     static final String WITH = "with";
     static final String SWING = "swing";
@@ -41,11 +42,11 @@ public final class Wishes {
             said = said.at(read(sentence, AT, Wishes::tempo));
         }
         if (sentence.clause(WITH).isPresent()) {
-            Patch patch = read(sentence, WITH, Patch::parse);
+            Patch patch = read(sentence, WITH, Slips::patch);
             said = said.with(patch, patch);
         }
         if (sentence.clause(AS).isPresent()) {
-            said = said.as(read(sentence, AS, Pattern::parse));
+            said = said.as(read(sentence, AS, Slips::pattern));
         }
         if (sentence.clause(LOOP).isPresent()) {
             said = said.times(read(sentence, LOOP, Wishes::times));
@@ -94,6 +95,16 @@ public final class Wishes {
                     text, 0, "how often to play it", "expected a number from 1 to " + Directions.MOST_TIMES, "loop 4");
         }
         return times;
+    }
+
+    /** Whether at this place {@value #AS} says how to play, for it is A flat in German; then a pattern follows it. */
+    public static boolean sayHow(String text, int place) {
+        String[] words = text.substring(place).split("\\s+", 3);
+        return words[0].equalsIgnoreCase(AS)
+                && words.length > 1
+                && Stream.concat(patterns().stream(), Stream.of("bass"))
+                        .anyMatch(pattern ->
+                                Nearest.to(words[1], List.of(pattern)).isPresent());
     }
 
     /** The names of the patterns, for completion. */

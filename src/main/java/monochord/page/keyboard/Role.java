@@ -1,5 +1,6 @@
-package monochord.page;
+package monochord.page.keyboard;
 
+import monochord.page.Style;
 import monochord.theory.Signs;
 
 /**

@@ -1,4 +1,4 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,9 +1,10 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import java.util.List;
+import monochord.page.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 import monochord.theory.Scale;

@@ -1,4 +1,4 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.page.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.NoteNaming;
 import monochord.theory.Scale;

@@ -1,9 +1,10 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.page.StyledText;
 import monochord.theory.Signs;
 
 /**

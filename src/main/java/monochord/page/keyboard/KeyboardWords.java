@@ -1,8 +1,12 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
+import monochord.page.Wrap;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 import monochord.theory.Scale;

@@ -1,4 +1,4 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import monochord.page.Span;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
 import monochord.theory.NoteName;
 import monochord.theory.Signs;
 

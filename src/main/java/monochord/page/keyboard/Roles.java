@@ -1,7 +1,8 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.page.Style;
 import monochord.theory.Chord;
 import monochord.theory.Degree;
 import monochord.theory.Interval;

@@ -1,4 +1,4 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import monochord.harmony.voicing.Voicing;
 import monochord.theory.Chord;

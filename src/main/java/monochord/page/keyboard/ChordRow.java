@@ -1,4 +1,4 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.List;
 import monochord.theory.Chord;

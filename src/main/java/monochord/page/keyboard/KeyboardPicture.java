@@ -1,10 +1,11 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.page.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.NoteNaming;
 import monochord.theory.Scale;

@@ -1,10 +1,13 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import monochord.page.Span;
+import monochord.page.Style;
+import monochord.page.StyledLine;
 
 /**
  * One row of a picture: signs, each at the column of its key.

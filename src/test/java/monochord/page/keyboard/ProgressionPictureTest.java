@@ -1,10 +1,11 @@
-package monochord.page;
+package monochord.page.keyboard;
 
-import static monochord.page.KeyboardPictureTest.assertPicture;
+import static monochord.page.keyboard.KeyboardPictureTest.assertPicture;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.page.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;

@@ -1,9 +1,14 @@
-package monochord.page;
+package monochord.page.keyboard;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import monochord.page.Columns;
+import monochord.page.Span;
+import monochord.page.Style;
+import monochord.page.StyledLine;
+import monochord.page.StyledText;
 import monochord.theory.NoteName;
 import monochord.theory.Signs;
 

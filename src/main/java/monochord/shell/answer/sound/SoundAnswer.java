@@ -1,0 +1,30 @@
+package monochord.shell.answer.sound;
+
+import monochord.page.StyledText;
+import monochord.shell.answer.Answer;
+import monochord.shell.answer.Json;
+import monochord.shell.answer.Look;
+import monochord.shell.answer.Saying;
+import monochord.sound.Bank;
+import monochord.sound.Directions;
+
+/**
+ * How things are played where nothing else is said.
+ *
+ * @param said the part of it that was asked for or has just been settled, in a sentence
+ */
+public record SoundAnswer(Directions directions, String said) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        return Saying.of(said).text(look);
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("tempo", directions.tempo())
+                .put("left", directions.left().toString())
+                .put("right", directions.right().toString())
+                .put("bank", directions.bank().map(Bank::name).orElse(null))
+                .put("message", said);
+    }
+}

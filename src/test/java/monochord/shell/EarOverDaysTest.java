@@ -1,0 +1,98 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import monochord.shell.ear.Ear;
+import monochord.sound.Performance;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Questions for the ear wherever questions are asked: in a lesson, in a run of practice, in a review days later. */
+class EarOverDaysTest {
+    private static final long NOON = 1_800_000_000_000L;
+    private static final long DAY = 24 * 60 * 60 * 1000;
+    private static final String LISTEN = "Listen: first yours, then what it was. hear plays the latter again.";
+    private static final String PROMPT = "Two notes, one after the other. Which interval is it?";
+
+    @TempDir
+    private Path home;
+
+    /** Counts the notes of each thing it is to play unseen. */
+    private static final class Listener implements Ear {
+        private final List<Integer> notes = new ArrayList<>();
+
+        @Override
+        public String play(Performance performance) {
+            return "";
+        }
+
+        @Override
+        public String playUnseen(Performance performance) {
+            notes.add(performance.score().soundings().size());
+            return "";
+        }
+
+        @Override
+        public void stop() {
+            // nothing sounds
+        }
+
+        @Override
+        public void listenToTheEnd() {
+            // there is nothing to wait for
+        }
+    }
+
+    private final Listener ear = new Listener();
+
+    private List<String> sitting(int days, String... lines) {
+        long[] time = {NOON + days * DAY};
+        return new Run.Outside()
+                .atHome(home)
+                .hearing(ear)
+                .at(() -> time[0] += 1000)
+                .typing(String.join("\n", lines) + "\nquit\n")
+                .run()
+                .lines();
+    }
+
+    @Test
+    void practiceSoundsAndPlaysBothAfterAWrongAnswer() {
+        List<String> said = sitting(0, "practise ear-interval in D --seed 1", "m9", "skip");
+        assertTrue(said.contains(PROMPT), said.toString());
+        assertTrue(said.contains(LISTEN), said.toString());
+        assertEquals(List.of(2, 4), ear.notes);
+    }
+
+    @Test
+    void whatWasMisheardIsDueTheNextDayAndSounds() {
+        sitting(0, "ask ear-interval of P5 in D", "P4", "P5");
+        assertEquals(List.of(2, 4), ear.notes);
+        ear.notes.clear();
+        List<String> said = sitting(1, "review", "P4", "P5");
+        assertEquals("One thing to bring back, weakest first. skip ends it.", said.get(0));
+        assertTrue(said.contains(PROMPT), said.toString());
+        assertTrue(said.contains(LISTEN), said.toString());
+        assertEquals(List.of(2, 4), ear.notes.subList(0, 2));
+    }
+
+    @Test
+    void aLessonsQuestionSoundsAndWaitsWhileAnotherIsHeard() {
+        String[] lines = new String[30];
+        Arrays.fill(lines, "");
+        lines[0] = "learn 1.10";
+        lines[20] = "m9";
+        lines[21] = "hear quality";
+        lines[22] = "skip";
+        List<String> said = sitting(0, lines);
+        assertTrue(said.contains(LISTEN), said.toString());
+        assertTrue(ear.notes.contains(2) && ear.notes.contains(4), ear.notes.toString());
+        int aside = said.lastIndexOf("One chord. Which quality has it?");
+        assertTrue(aside > 0 && said.subList(aside, said.size()).contains(PROMPT), said.toString());
+    }
+}

@@ -1,0 +1,50 @@
+package monochord.shell.sitting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import monochord.record.Agenda;
+import monochord.shell.answer.Look;
+import monochord.shell.ear.Ear;
+import org.junit.jupiter.api.Test;
+
+/** Every later start says in two lines what is due and what comes next. */
+class OpeningTest {
+    private static final long NOON = 1_800_000_000_000L;
+    private static final List<Agenda.Entry> THREE = List.of(new Agenda.Entry(NOON, 3, 200));
+
+    private static String greeting(String slug, String title, List<Agenda.Entry> entries, long time) {
+        Sitting sitting =
+                new Sitting(Ear.silent(), new Random(1)::nextLong, Path.of(""), new Course(Path.of("lessons")));
+        return new Opening(new Agenda(slug, title, entries), time)
+                .greeting(sitting)
+                .text(Look.ofPipe())
+                .plain()
+                .strip();
+    }
+
+    @Test
+    void saysWhatIsDueAndWhatComesNext() {
+        assertEquals(
+                "Good day. 3 things are due, some 4 min; Enter begins with the weakest.\n"
+                        + "Then comes 1.2 Seven letters, each once; or type music, a verb, or help.",
+                greeting("seven-letters", "1.2 Seven letters, each once", THREE, NOON));
+        assertEquals(
+                "Good day. Nothing is due today.\n"
+                        + "Enter begins 1.2 Seven letters, each once; or type music, a verb, or help.",
+                greeting("seven-letters", "1.2 Seven letters, each once", THREE, NOON - 1));
+    }
+
+    @Test
+    void saysWhatEnterDoesWhereNoLessonWasTaken() {
+        assertEquals(
+                "Good day. 3 things are due, some 4 min; Enter begins with the weakest.\n"
+                        + "Then comes the first lesson; or type music, a verb, or help.",
+                greeting("", "", THREE, NOON));
+        assertEquals(
+                "Good day. Nothing is due today.\nEnter begins the first lesson; or type music, a verb, or help.",
+                greeting("", "", THREE, NOON - 1));
+    }
+}

@@ -1,0 +1,63 @@
+package monochord.sound;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import monochord.score.Score;
+import monochord.theory.Beats;
+import monochord.theory.Pitch;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is long is written a little at a time: the heap of the program that writes it is a third of what it writes. */
+class LongRecordingTest {
+    private static final int MINUTES = 10;
+    private static final int HEADER_BYTES = 44;
+    private static final long BYTES_PER_MINUTE = 60 * 176_400L;
+
+    @TempDir
+    Path folder;
+
+    /** Writes ten minutes, a note to a bar, to the file that is named first. */
+    static final class Writes {
+        public static void main(String[] args) throws Exception {
+            Score bar = Score.note(Pitch.parse("A4"), Beats.ONE).then(Score.rest(Beats.of(3)));
+            Score song = new Score.InTurn(Collections.nCopies(MINUTES * 15, bar));
+            WavFile.write(Performance.of(song).at(60).sequence(), Path.of(args[0]));
+        }
+    }
+
+    @Test
+    @Timeout(120)
+    void tenMinutesNeedNoMoreMemoryThanOne() throws Exception {
+        Path file = folder.resolve("long.wav");
+        Path output = folder.resolve("output");
+        Process process = new ProcessBuilder(List.of(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx32m",
+                        "-XX:TieredStopAtLevel=1",
+                        "--add-exports=java.desktop/com.sun.media.sound=ALL-UNNAMED",
+                        "-Duser.home=" + folder,
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Writes.class.getName(),
+                        file.toString()))
+                .redirectErrorStream(true)
+                .redirectOutput(output.toFile())
+                .start();
+        try {
+            assertTrue(process.waitFor(110, TimeUnit.SECONDS), "it ends");
+            assertEquals("", Files.readString(output));
+            assertEquals(0, process.exitValue());
+        } finally {
+            process.destroyForcibly();
+        }
+        assertEquals(HEADER_BYTES + MINUTES * BYTES_PER_MINUTE, Files.size(file));
+    }
+}
