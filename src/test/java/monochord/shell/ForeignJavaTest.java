@@ -103,7 +103,7 @@ class ForeignJavaTest {
 
     /**
      * Guards, each enough: {@code ReplayVerb} and {@code PublishVerb} look for a seal; a sitting that is closed off has no
-     * source of cells.
+     * source of cells. For what is kept: {@code Trust.unmoved} in {@code Rehearsal}.
      */
     @Test
     void trustSaidInANotebookIsNobodys() throws IOException {
@@ -117,6 +117,21 @@ class ForeignJavaTest {
         assertFalse(ran(), said);
         desk.says("replay odd.md");
         assertFalse(ran(), "nor later");
+        assertFalse(Files.exists(desk.home().resolve("trusted")), "nor is it kept");
+    }
+
+    /** Trust in a notebook is none in the lesson that it takes. Guard: the seal in {@code LessonCode.consented}. */
+    @Test
+    void aYesInAReplayRunsNoLesson() throws IOException {
+        Path book = Files.createDirectories(desk.home().resolve("lessons").resolve("20-evenings"));
+        Files.writeString(book.resolve("1-odd.md"), LESSON.formatted(planted()));
+        String[] lines = {"learn 20.1 in E", "yes"};
+        desk.write("odd.md", NotebookDesk.notebook(lines));
+        String said = desk.says("replay odd.md --trust").out();
+        assertFalse(ran(), said);
+        assertTrue(oneLine(said).contains("A lesson's Java that is not ours is not run in a replay."), said);
+        desk.types(lines);
+        assertTrue(ran(), "typed by hand it runs");
     }
 
     @Test

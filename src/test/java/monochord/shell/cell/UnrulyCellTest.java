@@ -48,9 +48,9 @@ class UnrulyCellTest {
     }
 
     /**
-     * Guards: the deadline in {@code Running.watch}; that {@code Engine.stop} also interrupts, for the one that sleeps where
-     * the JDK stops no thread any more (from 20 on); that
-     * {@code Engine} puts values into words on the snippet's own thread, for the one that never says what it is.
+     * Guards: the deadline in {@code Running.watch}; for the one that sleeps, each enough, the JDK's own stop and the
+     * interrupt in {@code Engine.stop}; that {@code Engine} puts values into words on the snippet's own thread, for the one
+     * that never says what it is.
      */
     @ParameterizedTest
     @ValueSource(
