@@ -97,7 +97,7 @@ class SubjectsTest {
     void hints() {
         assertEquals(
                 java.util.List.of(
-                        "Root first, then the three letters, then the quality.",
+                        "Root first, then the letters, then the quality.",
                         "Count up D E F♯ G A B: B is the sixth. Lowered, it stands a half step down, on the same letter.",
                         "Count up D E F♯ G A B: B is the sixth. A half step down, same letter, is B♭. "
                                 + "B♭ and D, then leave out a letter and take the next. The chord is major."),

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.InetAddress;
 import java.net.Socket;
-import monochord.shell.cell.wire.WorkingFolder;
 import org.jline.utils.Signals;
 
 /** Where the cell's JVM starts; the line starts it, see {@code Launch}. */
@@ -42,12 +41,12 @@ public final class Far {
         try {
             Post post = new Post(talk.getOutputStream());
             Workshop workshop = new Workshop(post);
-            Watch.begin(control.getInputStream(), workshop::stop, WorkingFolder.here(), post);
+            Watch.begin(control.getInputStream(), workshop::stop, post);
             workshop.serve(new DataInputStream(talk.getInputStream()));
         } catch (IOException gone) {
             // the line will not come back
         } finally {
-            Runtime.getRuntime().halt(0);
+            Ending.withLine();
         }
     }
 

@@ -35,7 +35,7 @@ final class Post {
                 writing = false;
             }
         } catch (IOException gone) {
-            Runtime.getRuntime().halt(0);
+            Ending.withLine();
         } catch (InterruptedException tampered) {
             Runtime.getRuntime().halt(1);
         }

@@ -4,23 +4,20 @@ import java.io.IOException;
 import java.io.InputStream;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
-import monochord.shell.cell.wire.WorkingFolder;
 
 /** Ends the JVM when the line is gone or the cell grows wild, and hands on the word to stop. */
 final class Watch {
     private static final int LOOK_MILLIS = 50;
-    private static final int CLEAN_MILLIS = 5000;
 
     private Watch() {}
 
-    /** @param folder the working folder, to be removed when the line is gone and cannot do it */
-    static void begin(InputStream control, Runnable stop, WorkingFolder folder, Post post) {
+    static void begin(InputStream control, Runnable stop, Post post) {
         Thread exit = new Thread(() -> {
             post.send(Message.of(Kind.LEAVES));
             post.flush();
         });
         Runtime.getRuntime().addShutdownHook(exit);
-        start("control", () -> listen(control, stop, folder));
+        start("control", () -> listen(control, stop));
         start("count", Watch::count);
     }
 
@@ -32,7 +29,7 @@ final class Watch {
     }
 
     /** Each byte says stop; the end says that the line is gone. */
-    private static void listen(InputStream control, Runnable stop, WorkingFolder folder) {
+    private static void listen(InputStream control, Runnable stop) {
         try {
             while (control.read() >= 0) {
                 stop.run();
@@ -40,12 +37,7 @@ final class Watch {
         } catch (IOException gone) {
             // the end, too
         }
-        start("end", () -> {
-            sleep(CLEAN_MILLIS);
-            Runtime.getRuntime().halt(0);
-        });
-        folder.remove();
-        Runtime.getRuntime().halt(0);
+        Ending.withLine();
     }
 
     private static void count() {
