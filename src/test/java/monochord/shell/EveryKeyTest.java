@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every verb in every key, in every look: nothing too wide, nothing that is not ASCII where ASCII was asked for. */
 class EveryKeyTest {
+    private static final Course OURS = new Course(Run.OUR_LESSONS);
     private static final Verbs VERBS = new Verbs();
 
     private static final List<String> SENTENCES = List.of(
@@ -134,7 +135,7 @@ class EveryKeyTest {
     @ParameterizedTest
     @MethodSource("keys")
     void answersKeepToTheWidthAndToTheSigns(Key key) {
-        Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS));
+        Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), OURS.afresh());
         sitting.settle(key);
         Reading reading = new Reading(VERBS, sitting);
         for (String sentence : SENTENCES) {

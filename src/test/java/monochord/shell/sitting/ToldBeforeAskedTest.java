@@ -32,10 +32,10 @@ class ToldBeforeAskedTest {
     private static final Set<String> OF_FEW_WORDS =
             Set.of("motion", "melody-fit", "next-chord", "chord-degree", "degree-quality", "borrowed-source", "steps");
 
-    private static final Path LESSONS = Path.of("lessons");
+    private static final Course OURS = new Course(Path.of("lessons"));
 
     static Stream<LibraryEntry> lessons() {
-        return new Course(LESSONS).library().entries().stream();
+        return OURS.library().entries().stream();
     }
 
     /** In the key everybody begins in, and in one that is not easy. */
@@ -52,7 +52,7 @@ class ToldBeforeAskedTest {
     }
 
     private static List<String> told(LibraryEntry lesson, Key key, long seed) {
-        Course course = new Course(LESSONS);
+        Course course = OURS.afresh();
         Sitting sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), course);
         sitting.faces(LOOK, 24);
         sitting.settle(key);
