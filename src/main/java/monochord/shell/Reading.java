@@ -24,7 +24,6 @@ import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
-import monochord.shell.verb.sounding.Wishes;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -154,8 +153,7 @@ final class Reading {
     private AsTyped heard(Verb verb, String text) {
         int option = text.contains("--answer") ? -1 : text.indexOf("--");
         int end = !verb.readsMusic() ? 0 : option < 0 ? text.length() : option;
-        boolean saysHow = verb.usage().smallWords().contains(Wishes.AS);
-        return AsTyped.upTo(end, text, sitting.naming(), place -> saysHow && Wishes.sayHow(text, place));
+        return AsTyped.upTo(end, text, sitting.naming(), place -> verb.isNoName(text, place));
     }
 
     private Refusal refusal(Unreadable unreadable, AsTyped typed, String advice) {

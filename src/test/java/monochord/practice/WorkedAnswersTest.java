@@ -2,7 +2,6 @@ package monochord.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -225,84 +224,5 @@ class WorkedAnswersTest {
                 Grade.RIGHT,
                 question.judge(expected).grade(),
                 () -> question.judge(expected).toString());
-    }
-
-    @ParameterizedTest(name = "{0} of {1} in {2}: {3} is right with a remark")
-    @DisplayName("Other customary ways are right with a remark")
-    @CsvSource(delimiter = '|', textBlock = """
-            chord-degree   | Db    | C       | N
-            chord-degree   | Db    | C       | N6
-            chord-degree   | Cmaj7 | C       | I7
-            chord-degree   | Bb    | C minor | bVII
-            chord-degree   | Ab    | C minor | bVI
-            borrowed-chord | bII   | C       | F Ab Db
-            borrowed-chord | bVI   | C       | Ab/C
-            borrowed-chord | bVI   | C       | C Eb Ab
-            degree-chord   | 5     | A minor | Em
-            degree-chord   | 7     | A minor | G#dim
-            degree-quality | 5     | A minor | minor
-            degree-quality | 7     | A minor | diminished
-            key-signature  | major | A       | C# F# G#
-            scale-spelling | major | C       | C B A G F E D C
-            scale-spelling | major | C       | G A B C D E F
-            triad-spelling | minor | C       | G Eb C
-            """)
-    void customaryAlternatives(String skill, String subject, String key, String answer) {
-        Verdict verdict = Asked.verdict(skill, subject, key, answer);
-        assertEquals(Grade.REMARK, verdict.grade(), verdict::toString);
-    }
-
-    @ParameterizedTest(name = "{0} of {1} in {2} reads \"{3}\"")
-    @DisplayName("Any customary writing is read")
-    @CsvSource(delimiter = '|', textBlock = """
-            borrowed-chord | bVI | D | Bb D F
-            borrowed-chord | bVI | D | b♭, d, f
-            borrowed-chord | bVI | D | B flat D F
-            borrowed-chord | bVI | D | bb-d-f
-            borrowed-chord | bVI | D | B♭/D/F
-            borrowed-chord | bVI | D | Bb, D and F
-            borrowed-chord | bVI | D | Bb3 D4 F4
-            borrowed-chord | bVI | D | BbDF
-            borrowed-chord | bVI | D | bb
-            borrowed-chord | bVI | D | B flat
-            borrowed-chord | bVI | D | B flat major
-            borrowed-chord | bVI | D | Bbmaj
-            borrowed-chord | bVI | D | the B♭ chord
-            degree-chord   | 7   | C | B D F
-            degree-chord   | 7   | C | B diminished
-            degree-chord   | 7   | C | b°
-            degree-chord   | 6   | C | A-
-            degree-chord   | 6   | C | a minor triad
-            chord-degree   | 6   | G | vi
-            chord-degree   | 6   | G | 6
-            chord-degree   | 6   | G | 6-
-            chord-degree   | 6   | G | 6m
-            chord-degree   | 6   | G | the sixth degree
-            chord-degree   | 6   | G | six minor
-            chord-degree   | Eb  | G | flat six
-            chord-degree   | Eb  | G | ♭VI
-            chord-degree   | Eb  | G | the lowered sixth
-            chord-degree   | 7   | G | vii°
-            chord-degree   | 7   | G | 7dim
-            degree-quality | 6   | G | Em
-            interval       | F# G | C | min 2nd
-            interval       | C E  | C | a major third
-            interval       | C E  | C | maj3
-            interval       | C G  | C | perfect 5th
-            interval       | M3   | C | E4
-            key-signature  |     | D | two sharps
-            key-signature  |     | D | 2#
-            key-signature  |     | D | F# and C#
-            key-signature  |     | D | F sharp, C sharp
-            key-signature  |     | C | no sharps, no flats
-            lowered-degree | b7  | C | B-flat
-            progression-in-key  | 4 1 5 b6 | C | F – C – G – Ab
-            progression-numbers | 4 1 5 b6 | C | 4-1-5-b6
-            progression-numbers | 4 1 5 b6 | C | IV I V bVI
-            progression-numbers | 4 1 5 b6 | C | 4 1 5 flat 6
-            """)
-    void writings(String skill, String subject, String key, String answer) {
-        Verdict verdict = Asked.verdict(skill, subject == null ? "" : subject, key, answer);
-        assertEquals(Grade.RIGHT, verdict.grade(), verdict::toString);
     }
 }

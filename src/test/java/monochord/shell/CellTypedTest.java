@@ -163,6 +163,24 @@ class CellTypedTest {
         return said.stream().anyMatch(text -> text.contains(line));
     }
 
+    /** A lesson's Java of several lines; guard: {@code FOLLOWS} in {@code Piece}. */
+    @Test
+    void linesRunOneByOneAndAChainAndAnElseInOnePiece() throws IOException {
+        Path file = lesson();
+        Files.writeString(file, LESSON.replace("""
+                var tune = progression("F C")
+                play(tune)
+                """, """
+                var tune = progression("F C")
+                    .in(key("G"))
+                if (tune.chords().size() == 3) System.out.println("three");
+                else System.out.println("not three");
+                """));
+        List<String> said = walks("yes\n\nquit\n");
+        assertTrue(says(said, "In G major"), said.toString());
+        assertTrue(says(said, "not three"), said.toString());
+    }
+
     /** Ours is trusted by the folder it lies in; guard: {@code waiting} in {@code LessonCode}. */
     @Test
     void ourOwnJavaRunsAtEnterAndIsPassedBy() throws IOException {

@@ -3,10 +3,9 @@ package monochord.shell;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,32 +16,16 @@ class ComparingTest {
     @TempDir
     Path folder;
 
-    private final Audience ear = new Audience();
+    private Hall hall;
 
-    private Run typed(String... lines) {
-        return outside(String.join("\n", lines) + "\n").run();
-    }
-
-    private Run once(String line) {
-        return outside("").run(line.split(" "));
-    }
-
-    /** At a home of its own, so that no other test's settings are met. */
-    private Run.Outside outside(String typed) {
-        Run.Outside usual = new Run.Outside();
-        return new Run.Outside(
-                typed.getBytes(StandardCharsets.UTF_8),
-                Map.of("MONOCHORD_HOME", folder.toString()),
-                folder,
-                usual.lessons(),
-                ear,
-                usual.clock(),
-                usual.keepers());
+    @BeforeEach
+    void opens() {
+        hall = new Hall(folder);
     }
 
     @Test
     void comparesTwoVersionsAndSaysWhatDiffers() {
-        Run run = typed("compare F C G Ab vs F C Gsus4 Abmaj7 in C", "", "compare first", "compare b", "play");
+        Run run = hall.typed("compare F C G Ab vs F C Gsus4 Abmaj7 in C", "", "compare first", "compare b", "play");
         String first = """
                 First F C G A♭ in C major: 22 half steps moved, 2 notes held, 2 parallel fifths
                 or octaves.
@@ -57,7 +40,7 @@ class ComparingTest {
                         + "Playing F C Gsus4 A♭maj7 in C major at 84.\n"
                         + "Playing F C G A♭ in C major,\nthen F C Gsus4 A♭maj7 in C major at 84.\n",
                 run.out());
-        List<Long> lengths = ear.performances().stream()
+        List<Long> lengths = hall.ear().performances().stream()
                 .map(one -> one.score().beats().numerator())
                 .toList();
         assertEquals(List.of(18L, 18L, 8L, 8L, 18L), lengths, "two beats of breath between eight and eight");
@@ -77,7 +60,7 @@ class ComparingTest {
             compare F C G vs F | C | G       | The same keys, held for other lengths.
             """)
     void tellsTheDifference(String line, String said) {
-        String out = typed(line).out().replaceAll("\\s+", " ");
+        String out = hall.typed(line).out().replaceAll("\\s+", " ");
         assertTrue(out.contains(said), out);
     }
 
@@ -88,23 +71,24 @@ class ComparingTest {
             voice C in C close       | Both are the same, key for key.
             """)
     void twoWaysToHoldOneChordAreTheSameOnlyKeyForKey(String line, String said) {
-        String out = typed(line, "compare this").out().replaceAll("\\s+", " ");
+        String out = hall.typed(line, "compare this").out().replaceAll("\\s+", " ");
         assertTrue(out.contains(said), out);
     }
 
     @Test
     void thisMayBeComparedAsOftenAsOneLikes() {
-        Run run = typed("voice F C G in C", "compare this", "compare this", "compare F vs Fm", "compare this at 60");
+        Run run =
+                hall.typed("voice F C G in C", "compare this", "compare this", "compare F vs Fm", "compare this at 60");
         String out = run.out().replaceAll("\\s+", " ");
         assertEquals("", run.err());
         assertEquals(2, out.split("Then F C G in C major voiced close").length - 1, out);
         assertEquals(2, out.split("Changed: chord 1, Fm for F").length - 1, out);
-        assertEquals(60, ear.last().tempo());
+        assertEquals(60, hall.ear().last().tempo());
     }
 
     @Test
     void comparesWhatWasVoicedRecolouredOrRepaired() {
-        Run run = typed(
+        Run run = hall.typed(
                 "voice F C G in C spread",
                 "play",
                 "compare this",
@@ -129,6 +113,6 @@ class ComparingTest {
                         + "{\"keys\":[\"F2\",\"C4\",\"F4\",\"Ab4\"]}],\"line\":[],\"moved\":9,\"held\":1,\"parallels\":0},"
                         + "\"changed\":[{\"at\":1,\"from\":\"F\",\"to\":\"Fm\"}],"
                         + "\"differences\":[\"Changed: chord 2, Fm for F.\",\"On top G4 A4, then G4 Ab4.\"],\"remark\":\"\"}\n",
-                once("compare C F vs C Fm in C --json").out());
+                hall.once("compare C F vs C Fm in C --json").out());
     }
 }

@@ -6,17 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.score.Sounding;
 import monochord.sound.Performance;
 import monochord.sound.TinyBank;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,27 +27,11 @@ class SoundVerbsTest {
     @TempDir
     Path folder;
 
-    private final Audience ear = new Audience();
+    private Hall hall;
 
-    private Run typed(String... lines) {
-        return outside(String.join("\n", lines) + "\n").run();
-    }
-
-    private Run once(String line) {
-        return outside("").run(line.split(" "));
-    }
-
-    /** At a home of its own, so that no other test's settings are met. */
-    private Run.Outside outside(String typed) {
-        Run.Outside usual = new Run.Outside();
-        return new Run.Outside(
-                typed.getBytes(StandardCharsets.UTF_8),
-                Map.of("MONOCHORD_HOME", folder.toString()),
-                folder,
-                usual.lessons(),
-                ear,
-                usual.clock(),
-                usual.keepers());
+    @BeforeEach
+    void opens() {
+        hall = new Hall(folder);
     }
 
     private static String notes(Performance performance) {
@@ -71,8 +54,8 @@ class SoundVerbsTest {
             play C as rolled            | C3 C4 E4 G4
             """)
     void plays(String line, String notes) {
-        typed(line);
-        assertEquals(notes, notes(ear.last()));
+        hall.typed(line);
+        assertEquals(notes, notes(hall.ear().last()));
     }
 
     @ParameterizedTest(name = "{0} has the signature of {1}")
@@ -84,13 +67,13 @@ class SoundVerbsTest {
             play C4 D4 in F               | F major
             """)
     void aScaleHasASignatureOfItsOwn(String line, String key) {
-        typed(line);
-        assertEquals(key, ear.last().key().orElseThrow().toString());
+        hall.typed(line);
+        assertEquals(key, hall.ear().last().key().orElseThrow().toString());
     }
 
     @Test
     void saysHowItPlays() {
-        Run run = typed(
+        Run run = hall.typed(
                 "play bass of F C G at 60",
                 "play F C as broken swing loop 3 count-in",
                 "play G4 | C5:3 | over | C | in C",
@@ -106,7 +89,7 @@ class SoundVerbsTest {
 
     @Test
     void saysWhatSoundsWhereItIsNotThePianoAlone() {
-        Run run = typed(
+        Run run = hall.typed(
                 "play F C with vibes",
                 "patch left acoustic bass",
                 "play F C as pulse",
@@ -138,27 +121,27 @@ class SoundVerbsTest {
             play guitar of F C G            | "guitar" is not a part: expected one of both hands, left hand, right hand, bass, tenor, alto, soprano, tune, chords. Example: play tenor of F C G
             """)
     void offersTheNearestName(String line, String message) {
-        String said = once(line).err().replaceAll("\\s+", " ");
+        String said = hall.once(line).err().replaceAll("\\s+", " ");
         assertEquals(message, said.substring(0, said.indexOf(" Form: ")));
     }
 
     @Test
     void tempoAndPatchHoldUntilTheyChange() {
-        typed("tempo 100", "patch acoustic bass left", "play C", "play C at 60", "play", "tempo 72", "play");
+        hall.typed("tempo 100", "patch acoustic bass left", "play C", "play C at 60", "play", "tempo 72", "play");
         assertEquals(
                 List.of(100, 60, 60, 72),
-                ear.performances().stream().map(Performance::tempo).toList());
-        assertEquals("Acoustic Bass", ear.last().left().toString());
-        assertEquals("Acoustic Grand Piano", ear.last().right().toString());
+                hall.ear().performances().stream().map(Performance::tempo).toList());
+        assertEquals("Acoustic Bass", hall.ear().last().left().toString());
+        assertEquals("Acoustic Grand Piano", hall.ear().last().right().toString());
     }
 
     @Test
     void tempoAndPatchAreKeptForOtherDaysWhereThatIsSaid() {
-        typed("tempo 100 --keep", "patch vibraphone right --keep", "tempo 50");
-        typed("play C");
-        assertEquals(100, ear.last().tempo());
-        assertEquals("Vibraphone", ear.last().right().toString());
-        assertEquals("Acoustic Grand Piano", ear.last().left().toString());
+        hall.typed("tempo 100 --keep", "patch vibraphone right --keep", "tempo 50");
+        hall.typed("play C");
+        assertEquals(100, hall.ear().last().tempo());
+        assertEquals("Vibraphone", hall.ear().last().right().toString());
+        assertEquals("Acoustic Grand Piano", hall.ear().last().left().toString());
     }
 
     @ParameterizedTest
@@ -199,7 +182,7 @@ class SoundVerbsTest {
                 "play E4:9999 D4:9999 loop 99 at 20"
             })
     void refuses(String line) {
-        Run run = once(line);
+        Run run = hall.once(line);
         assertEquals(2, run.status(), line);
         assertEquals("", run.out());
         assertTrue(run.err().replaceAll("\\s+", " ").contains("Example: "), run.err());
@@ -208,13 +191,14 @@ class SoundVerbsTest {
     @Test
     void aBankIsRefusedWithAReasonAndTheOldOneKept() throws IOException {
         Files.writeString(folder.resolve("song.sf2"), "no sounds at all");
-        Run run = outside("").run("bank", "song.sf2");
+        Run run = hall.outside("").run("bank", "song.sf2");
         assertEquals(3, run.status());
         assertEquals(
                 "song.sf2: is neither a SoundFont nor a DLS bank. Sounds come from Java's own bank as before.",
                 run.err().strip().replaceAll("\\s+", " "));
-        assertEquals("Sounds come from Java's own bank.\n", once("bank").out());
-        assertEquals("Sounds come from Java's own bank.\n", once("bank own").out());
+        assertEquals("Sounds come from Java's own bank.\n", hall.once("bank").out());
+        assertEquals(
+                "Sounds come from Java's own bank.\n", hall.once("bank own").out());
     }
 
     /** A bank that is read sounds; whatever is then tried in vain, it goes on sounding. */
@@ -224,7 +208,7 @@ class SoundVerbsTest {
         Files.write(folder.resolve("tiny.sf2"), tiny);
         Files.write(folder.resolve("cut.sf2"), Arrays.copyOf(tiny, tiny.length / 2));
         Files.createDirectory(folder.resolve("folder.sf2"));
-        Run run = typed(
+        Run run = hall.typed(
                 "bank tiny.sf2",
                 "play A4:4 r --wav before.wav",
                 "bank cut.sf2",
@@ -263,7 +247,7 @@ class SoundVerbsTest {
     void writesWhatItPlays(String line) throws IOException {
         List<String> words = Stream.concat(Stream.of(line.split(" ")), Stream.of("--midi", "a.mid", "--wav", "a.wav"))
                 .toList();
-        Run run = outside("").run(words.toArray(String[]::new));
+        Run run = hall.outside("").run(words.toArray(String[]::new));
         assertEquals(0, run.status(), run.err());
         assertTrue(run.out().replaceAll("\\s+", "").contains("a.wav"), run.out());
         byte[] head = new byte[] {'M', 'T', 'h', 'd', 0, 0, 0, 6, 0, 1};
@@ -279,23 +263,23 @@ class SoundVerbsTest {
         assertEquals(
                 "{\"tempo\":96,\"left\":" + piano + ",\"right\":" + piano + "," + rest
                         + "\"From now on 96 beats a minute.\"}\n",
-                once("tempo 96 --json").out());
+                hall.once("tempo 96 --json").out());
         assertEquals(
                 "{\"tempo\":84,\"left\":\"Acoustic Bass\",\"right\":" + piano + "," + rest
                         + "\"The left hand plays Acoustic Bass, the right hand Acoustic Grand Piano.\"}\n",
-                once("patch acoustic bass left --json").out());
+                hall.once("patch acoustic bass left --json").out());
         assertEquals(
                 "{\"tempo\":84,\"left\":" + piano + ",\"right\":" + piano + "," + rest
                         + "\"Sounds come from Java's own bank.\"}\n",
-                once("bank --json").out());
+                hall.once("bank --json").out());
         assertEquals(
                 "{\"kind\":\"play\",\"titles\":[\"the tenor of F Ab in C major\"],\"tempo\":60,\"left\":\"Vibraphone\","
                         + "\"right\":\"Vibraphone\",\"pattern\":\"broken\",\"swing\":true,\"times\":2,"
                         + "\"countIn\":true,\"remark\":\"\"}\n",
-                once("play tenor of F Ab at 60 with vibes as broken swing loop 2 count-in --json")
+                hall.once("play tenor of F Ab at 60 with vibes as broken swing loop 2 count-in --json")
                         .out());
         assertEquals(
                 "{\"message\":\"Written: a.mid\"}\n",
-                once("play F C --midi a.mid --json").out());
+                hall.once("play F C --midi a.mid --json").out());
     }
 }

@@ -73,7 +73,7 @@ public final class Walk {
         return "From " + Say.note(chord.root()) + " up count " + Say.words(sizes) + " half steps.";
     }
 
-    /** A triad but for its last tone: {@code F and A, then leave out a letter and take the next.} */
+    /** A chord but for its last tone: {@code F and A, then leave out a letter and take the next.} */
     public static String allButLast(Chord chord) {
         return Say.list(chord.tones().subList(0, chord.tones().size() - 1))
                 + ", then leave out a letter and take the next.";

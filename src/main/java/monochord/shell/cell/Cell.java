@@ -2,6 +2,8 @@ package monochord.shell.cell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import monochord.shell.answer.Answer;
 import monochord.theory.Key;
 
 /** Where Java is run, away from the line. Whatever a cell does, every call comes back. */
@@ -57,8 +59,17 @@ public interface Cell extends AutoCloseable {
     @Override
     void close();
 
-    /** For settings without Java. */
+    /** For settings without Java; there is one such cell. */
     static Cell none() {
-        return new NoCell();
+        return NoCell.HERE;
+    }
+
+    /**
+     * One that runs nothing.
+     *
+     * @param told what is said of a text that was to run
+     */
+    static Cell telling(Function<String, Answer> told) {
+        return new NoCell(told);
     }
 }

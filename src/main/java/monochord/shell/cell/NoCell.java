@@ -2,11 +2,19 @@ package monochord.shell.cell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import monochord.shell.answer.Answer;
 import monochord.shell.answer.Refusal;
 import monochord.theory.Key;
 
-/** Runs nothing, and says so. */
-record NoCell() implements Cell {
+/**
+ * Runs nothing, and says so.
+ *
+ * @param told what is said of a text that was to run
+ */
+record NoCell(Function<String, Answer> told) implements Cell {
+    static final NoCell HERE = new NoCell(text -> new Refusal("No Java is run here.", 1, ""));
+
     @Override
     public void ready() {
         // it is as ready as it gets
@@ -19,7 +27,7 @@ record NoCell() implements Cell {
 
     @Override
     public Outcome run(String text, Key key) {
-        return Outcome.of(new Refusal("No Java is run here.", 1, ""));
+        return Outcome.of(told.apply(text));
     }
 
     @Override

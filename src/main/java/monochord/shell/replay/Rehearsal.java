@@ -52,7 +52,7 @@ public final class Rehearsal implements AutoCloseable {
         sitting.outside().closeOff(around.newSeal(folder));
         sitting.outside().take(around.trust().unmoved());
         sitting.outside().take(around.conversation());
-        sitting.cells().take(trusted ? outside.cells().newCell() : withheld);
+        sitting.cells().take(trusted ? outside.cells().newCell() : withheld.cell());
         this.trusted = trusted;
         sitting.settle(start.key());
         sitting.takeSeat(start.notes());
@@ -150,7 +150,7 @@ public final class Rehearsal implements AutoCloseable {
     /** Removes the folder with all that was written there; links in it are not followed. */
     @Override
     public void close() {
-        sitting.cells().take(withheld);
+        sitting.cells().take(withheld.cell());
         try {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                 @Override

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 public enum Everyday {
     /** Would leave. */
-    LEAVES("exit|(good ?)?bye( bye)?|close|log ?out|leave|q|:q!?|i quit|end|thats (all|it)|im done"
+    LEAVES("exit|(good ?)?bye( bye)?|close|log ?out|leave|q|i quit|end|thats (all|it)|im done"
             + "|i (want|have|need) to (stop|leave|quit|exit|go)"),
     /** Would have the next thing, whatever this one was. */
     NEXT("next( (one|question|page|lesson))?( please)?|go on|continue|carry on|move on|forward|pass|(press )?enter"),

@@ -22,6 +22,11 @@ public interface Verb {
         return true;
     }
 
+    /** Whether the word at a place of its sentence is no note name, though in another country it could be one. */
+    default boolean isNoName(String text, int place) {
+        return false;
+    }
+
     /** Whether it leaves what is being asked at the first start as it is. */
     default boolean isAside() {
         return false;

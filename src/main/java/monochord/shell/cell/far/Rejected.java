@@ -1,5 +1,6 @@
 package monochord.shell.cell.far;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -85,7 +86,7 @@ record Rejected(Diag diag, String text, int offset, JShell shell) {
         if (PRINTING.contains(name)) {
             return " System.out.println(…) prints.";
         }
-        List<String> names = new java.util.ArrayList<>(WORDS);
+        List<String> names = new ArrayList<>(WORDS);
         shell.variables().map(VarSnippet::name).forEach(names::add);
         shell.methods().map(MethodSnippet::name).forEach(names::add);
         Optional<String> near = name.length() < 3 ? Optional.empty() : Nearest.to(name, names);

@@ -37,6 +37,11 @@ final class CompareVerb implements Verb {
     }
 
     @Override
+    public boolean isNoName(String text, int place) {
+        return Wishes.sayHow(text, place);
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Optional<Sentence.Part> other = sentence.clause("vs").or(() -> sentence.clause("versus"));
         if (other.isPresent()) {

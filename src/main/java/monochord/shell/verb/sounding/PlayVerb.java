@@ -54,6 +54,11 @@ final class PlayVerb implements Verb {
     }
 
     @Override
+    public boolean isNoName(String text, int place) {
+        return Wishes.sayHow(text, place);
+    }
+
+    @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Wanted wanted = Wanted.of(sentence.body());
         if (wanted.isLast()) {

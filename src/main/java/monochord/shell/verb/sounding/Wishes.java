@@ -98,7 +98,7 @@ public final class Wishes {
     }
 
     /** Whether at this place {@value #AS} says how to play, for it is A flat in German; then a pattern follows it. */
-    public static boolean sayHow(String text, int place) {
+    static boolean sayHow(String text, int place) {
         String[] words = text.substring(place).split("\\s+", 3);
         return words[0].equalsIgnoreCase(AS)
                 && words.length > 1
