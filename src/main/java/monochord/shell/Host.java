@@ -55,6 +55,15 @@ final class Host {
                 : Optional.empty();
     }
 
+    /** What Enter does, for whoever says in words that they would have the next thing. */
+    Optional<Answer> goOn(String line) {
+        return sitting.isSeated()
+                ? Everyday.in(line)
+                        .filter(Everyday.NEXT::equals)
+                        .map(next -> sitting.teaching().goOn())
+                : Optional.empty();
+    }
+
     private Answer answer(Everyday meaning) {
         if (meaning == Everyday.LEAVES || meaning == Everyday.HEARS) {
             return run(meaning == Everyday.LEAVES ? "quit" : sitting.desk().isByEar() ? "hear" : "play");

@@ -104,12 +104,20 @@ final class Reading {
         }
         Optional<Presentation> room = sitting.teaching().presentation().filter(open -> open.takes(text));
         if (room.isPresent()) {
-            return room.get().take(text, sitting);
+            return called(text, room.get());
         }
         return sitting.teaching()
                 .welcome()
                 .flatMap(opening -> opening.take(text, sitting))
                 .orElseGet(() -> sitting.desk().isOpen() ? answer(unasked(text), word) : music(unasked(text), word));
+    }
+
+    /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
+    private Answer called(String text, Presentation room) {
+        boolean answers = room.question()
+                .filter(question -> isRead(question, heard(text).english()))
+                .isPresent();
+        return (answers ? Optional.<Answer>empty() : host.goOn(text)).orElseGet(() -> room.take(text, sitting));
     }
 
     /** Whoever is not sure puts a question mark behind it: {@code Bb?} is B flat. */

@@ -1,17 +1,22 @@
 package monochord.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
+import monochord.shell.ear.Ear;
 import monochord.shell.sentence.Everyday;
+import monochord.shell.sitting.Course;
+import monochord.shell.sitting.Presentation;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
 import monochord.theory.Key;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -70,26 +75,26 @@ class EverydayTest {
         assertEquals(Optional.empty(), Everyday.in(line));
     }
 
+    /** Guard: that {@code Reading.answer} asks the host only where the question cannot read a line. */
     @Test
     @DisplayName("no answer to a question is mistaken for one of them")
     void noAnswerIsMistaken() {
-        long looked = 0;
+        Sitting sitting = new Sitting(Ear.silent(), () -> 7, home, new Course(home));
+        sitting.takeSeat();
+        Reading reading = new Reading(new Verbs(), sitting);
+        long asked = 0;
         for (Skill skill : Skills.all()) {
-            for (Key key : Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream())
-                    .toList()) {
-                for (Question question : skill.subjects(key).stream()
-                        .map(s -> skill.question(key, s))
-                        .toList()) {
-                    looked++;
-                    String answer = question.expected();
-                    assertTrue(
-                            Everyday.in(answer).isEmpty()
-                                    || question.judge(answer).grade() != Grade.UNREADABLE,
-                            question::toString);
+            for (Key key : List.of(Key.parse("D"), Key.parse("Cb"), Key.parse("Eb minor"))) {
+                for (String subject : skill.subjects(key)) {
+                    Question question = skill.question(key, subject);
+                    sitting.teaching().ask(skill, question);
+                    reading.read(question.expected());
+                    assertFalse(sitting.desk().isOpen(), question::toString);
+                    asked++;
                 }
             }
         }
-        assertTrue(looked > 2000, "looked at " + looked);
+        assertTrue(asked > 500, "asked " + asked);
     }
 
     @Test
@@ -121,6 +126,23 @@ class EverydayTest {
             String lost = typist.types("i dont know");
             assertTrue(lost.endsWith(" hint helps a step further, tell shows the answer, skip leaves it."), lost);
             assertTrue(typist.types("I give up").contains("whole"));
+        }
+    }
+
+    @Test
+    @DisplayName("before a room: next is Enter, and an answer is an answer")
+    void inARoom() throws IOException {
+        try (Typist typist = new Typist(80, 24, home)) {
+            typist.types("present 1.2");
+            Presentation room = typist.sitting().teaching().presentation().orElseThrow();
+            for (int steps = 0; room.question().isEmpty() && steps < 30; steps++) {
+                String said = typist.types("next");
+                assertFalse(said.contains("Noted."), said);
+            }
+            String right = room.question().orElseThrow().expected();
+            assertEquals("Noted. Another answer, or Enter for the verdict.", typist.types(right));
+            String told = typist.types("next please");
+            assertTrue(told.startsWith(right + ": Yes"), told);
         }
     }
 

@@ -17,6 +17,7 @@ import monochord.sound.Directions;
 import monochord.sound.MidiFile;
 import monochord.sound.Performance;
 import monochord.sound.WavFile;
+import monochord.theory.Unreadable;
 
 /** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
 public final class Recording {
@@ -40,6 +41,7 @@ public final class Recording {
         if (!isWanted(sentence)) {
             return Optional.empty();
         }
+        apart(sentence, sitting);
         List<String> written = new ArrayList<>();
         try {
             Performance performance = sounding.get();
@@ -57,6 +59,17 @@ public final class Recording {
             return Optional.of(Saying.failed(sitting.outside().named(failed.getMessage())));
         }
         return Optional.of(Saying.of(StyledText.of("Written: " + String.join(", ", written))));
+    }
+
+    /** @throws Unreadable if the second file would take the place of the first */
+    private static void apart(Sentence sentence, Sitting sitting) {
+        Optional<Path> wav =
+                sentence.option(WAV).map(part -> file(part, sitting).normalize());
+        sentence.option(MIDI)
+                .filter(part -> wav.equals(Optional.of(file(part, sitting).normalize())))
+                .ifPresent(part -> part.read(text -> {
+                    throw Unreadable.because(text, 0, "a MIDI file", "the WAV is written there", "--midi song.mid");
+                }));
     }
 
     /** The answer, and behind it what came of writing what it is about. */
