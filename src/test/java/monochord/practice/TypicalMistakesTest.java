@@ -152,4 +152,15 @@ class TypicalMistakesTest {
                 "wrong-quality",
                 Asked.verdict("triad-spelling", "Cm", "C", "C E G").misconception());
     }
+
+    /** A chord on another root is another chord, also where the two share a tone; common teaching practice, no source. */
+    @ParameterizedTest(name = "{0} of {1} in {2}: {3}")
+    @CsvSource(delimiter = '|', textBlock = """
+            borrowed-chord | bVI | D | Gb  | G♭ is another chord. Count up D E F♯ G A B: B is the sixth. Lowered, it stands a half step down, on the same letter.
+            borrowed-chord | bVI | D | Bbm | Nearly. The root is right. ♭VI asks for a major chord.
+            degree-chord   | 5   | C | Eb  | E♭ is another chord. Count up C D E F G: G is the fifth.
+            """)
+    void aChordElsewhere(String skill, String subject, String key, String answer, String message) {
+        assertEquals(message, Asked.verdict(skill, subject, key, answer).message());
+    }
 }

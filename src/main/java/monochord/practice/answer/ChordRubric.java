@@ -174,7 +174,7 @@ public final class ChordRubric extends Rubric<Tones> {
         List<NoteName> kept = given.notes().stream().filter(chord::holds).toList();
         List<NoteName> missing = Difference.without(wanted().notes(), kept);
         List<NoteName> strange = Difference.without(given.notes(), kept);
-        if (kept.isEmpty() || !kept.contains(chord.root()) && missing.size() > 1) {
+        if (kept.isEmpty() || missing.size() > 1 && isElsewhere(given, kept)) {
             return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, elsewhere(given));
         } else if (strange.isEmpty()) {
             return verdict(oneOff(missing), Misconception.MISSING_NOTE, ChordDifference.missing(chord, kept, missing));
@@ -183,6 +183,12 @@ public final class ChordRubric extends Rubric<Tones> {
         }
         return verdict(
                 grade(given), Misconception.WRONG_QUALITY, ChordDifference.replace(chord, kept, strange, missing));
+    }
+
+    /** A chord on another root, by its name or for want of the right one, whatever else the two share. */
+    private boolean isElsewhere(Tones given, List<NoteName> kept) {
+        boolean otherRoot = given.symbol() != null && !given.symbol().root().equals(chord.root());
+        return otherRoot || !kept.contains(chord.root());
     }
 
     private static Grade oneOff(List<NoteName> notes) {
