@@ -61,8 +61,8 @@ final class Playback implements Runnable {
             outcome = stopped ? Outcome.STOPPED : perform();
         } finally {
             open = null;
+            playing.ended().complete(outcome); // first, so that whoever waits for the start knows of the end, too
             playing.started().complete(outcome);
-            playing.ended().complete(outcome);
         }
     }
 
