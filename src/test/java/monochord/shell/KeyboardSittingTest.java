@@ -36,6 +36,12 @@ class KeyboardSittingTest {
         return keys;
     }
 
+    /** Types it and waits until the question stands: what is played before is no answer to it. */
+    private static void asks(Typist typist, String line) {
+        typist.types(line);
+        typist.seesAtThePrompt("");
+    }
+
     @Test
     void keysListsAndConnectsAndLetsGo() throws Exception {
         try (Typist typist = typist()) {
@@ -83,7 +89,7 @@ class KeyboardSittingTest {
     void aChordIsPlayedAsAnAnswer() throws Exception {
         try (Typist typist = typist()) {
             FakeKeyboard keys = connected(typist);
-            typist.types("ask triad-spelling of Abm");
+            asks(typist, "ask triad-spelling of Abm");
             typist.sees("You can play it, in any octave: together and let go, or one after another");
             typist.sees("\n▸");
             keys.plays(56, 60, 63);
@@ -100,7 +106,7 @@ class KeyboardSittingTest {
     void whileAQuestionIsOpenNoChordIsNamed() throws Exception {
         try (Typist typist = typist()) {
             FakeKeyboard keys = connected(typist);
-            typist.types("ask degree-quality of 3 in Eb");
+            asks(typist, "ask degree-quality of 3 in Eb");
             keys.press(55, 58, 62);
             typist.sees("B♭");
             Thread.sleep(200);
@@ -112,7 +118,7 @@ class KeyboardSittingTest {
     void aScaleIsPlayedAsAnAnswer() throws Exception {
         try (Typist typist = typist()) {
             FakeKeyboard keys = connected(typist);
-            typist.types("ask scale-spelling of Eb major");
+            asks(typist, "ask scale-spelling of Eb major");
             for (int key : new int[] {63, 65, 67, 68, 70, 72, 74, 75}) {
                 keys.plays(key);
             }
@@ -124,7 +130,7 @@ class KeyboardSittingTest {
     void aVoicingIsPlayedWithBothHands() throws Exception {
         try (Typist typist = typist()) {
             FakeKeyboard keys = connected(typist);
-            typist.types("ask voicing of bVI in C");
+            asks(typist, "ask voicing of bVI in C");
             keys.plays(44, 60, 63, 72);
             assertTrue(typist.answer().startsWith("Yes: A♭2 | C4 E♭4 C5 keeps every rule."), typist::screen);
         }
@@ -134,7 +140,7 @@ class KeyboardSittingTest {
     void aRowOfChordsIsPlayedChordAfterChordAndOneTakenBack() throws Exception {
         try (Typist typist = typist()) {
             FakeKeyboard keys = connected(typist);
-            typist.types("ask progression-in-key of \"1 6- 4 5\" in Eb");
+            asks(typist, "ask progression-in-key of \"1 6- 4 5\" in Eb");
             keys.plays(51, 63, 67, 70);
             typist.sees("1 of 4: E♭");
             keys.plays(53, 65, 68, 72);
@@ -154,7 +160,7 @@ class KeyboardSittingTest {
     void unpluggedInTheMiddleNothingIsLost() throws Exception {
         try (Typist typist = typist()) {
             FakeKeyboard keys = connected(typist);
-            typist.types("ask triad-spelling of Abm");
+            asks(typist, "ask triad-spelling of Abm");
             typist.press("Ab C");
             keys.press(56, 59);
             FakeKeyboards.unplug(keys);
@@ -163,7 +169,7 @@ class KeyboardSittingTest {
             typist.pressOn("b Eb" + Typist.ENTER);
             assertTrue(typist.answer().startsWith("Yes: A♭ C♭ E♭."), typist::screen);
             FakeKeyboard again = connected(typist);
-            typist.types("ask triad-spelling of Fm");
+            asks(typist, "ask triad-spelling of Fm");
             again.plays(65, 68, 72);
             assertTrue(typist.answer().startsWith("Yes: F A♭ C."), typist::screen);
         }

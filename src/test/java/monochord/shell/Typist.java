@@ -182,6 +182,19 @@ final class Typist implements AutoCloseable {
         return answer();
     }
 
+    /** Presses these keys every second and a half until there is an answer. */
+    String answerTo(String keys) {
+        for (int times = 0; answers.isEmpty() && times < 20; times++) {
+            try {
+                Thread.sleep(1500);
+            } catch (InterruptedException interrupted) {
+                throw new AssertionError(interrupted);
+            }
+            pressOn(keys);
+        }
+        return answer();
+    }
+
     /** The next answer, on one line and without its colours. No line was too wide, and it holds no word of a programmer's. */
     String answer() {
         try {
