@@ -65,7 +65,9 @@ public record Memory(double stability, double difficulty) {
      */
     public Memory after(double days, Rating rating) {
         return new Memory(
-                days < SAME_DAY ? sameDay(rating) : rating == Rating.FORGOTTEN ? forgotten(days) : recalled(days, rating),
+                days < SAME_DAY
+                        ? sameDay(rating)
+                        : rating == Rating.FORGOTTEN ? forgotten(days) : recalled(days, rating),
                 nextDifficulty(rating));
     }
 

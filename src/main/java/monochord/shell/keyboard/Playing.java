@@ -9,6 +9,7 @@ import monochord.page.keyboard.MovingKeyboard;
 import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.shell.answer.Saying;
+import monochord.shell.sitting.Breaks;
 import monochord.shell.sitting.Scene;
 import monochord.shell.sitting.Stage;
 import monochord.sound.keyboard.Stroke;
@@ -24,7 +25,6 @@ final class Playing {
 
     private final Stage stage;
     private final Invitation invitation = new Invitation();
-    private final Breaks breaks = new Breaks();
     private final List<Chord> row = new ArrayList<>();
     private Gestures gestures = new Gestures();
     private MovingKeyboard keyboard = MIDDLE;
@@ -81,7 +81,7 @@ final class Playing {
         if (stroke instanceof Stroke.Down down) {
             gestures.press(down.key(), now);
             widen(down.key());
-            if (breaks.isDue(now)) {
+            if (stage.breaks().isDue()) {
                 says(Breaks.CAUTION);
             }
         } else if (stroke instanceof Stroke.Up up) {

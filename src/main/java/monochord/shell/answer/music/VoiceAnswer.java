@@ -1,6 +1,7 @@
 package monochord.shell.answer.music;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.Reach;
@@ -36,6 +37,12 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
     static final String CARE =
             "Some of this asks for more than an octave in one hand. Take only what lies easily: roll it "
                     + "from the bottom, or give a note to the other hand. If the hand aches, stop.";
+
+    /** Where so much was asked for and nothing needs it; the same source. */
+    static final String NOT_NEEDED =
+            "Many grown hands do not reach %s. Nothing here asks for more than an octave; if the hand aches, stop.";
+
+    private static final int TENTH = 10;
 
     public VoiceAnswer {
         ways = List.copyOf(ways);
@@ -88,9 +95,7 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
             telling.comparison().forEach(said::line);
         }
         said.line(costs(), Style.QUIET);
-        if (isWide()) {
-            said.line(CARE);
-        }
+        care().ifPresent(said::line);
         return said.build().lines();
     }
 
@@ -100,6 +105,14 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                 .toList();
         return "Cost " + best().cost().total()
                 + (others.isEmpty() ? "." : "; the next best " + Words.listed(others) + ".");
+    }
+
+    private Optional<String> care() {
+        if (isWide()) {
+            return Optional.of(CARE);
+        }
+        boolean asked = task().reach().steps() >= TENTH;
+        return asked ? Optional.of(NOT_NEEDED.formatted(task().reach().inWords())) : Optional.empty();
     }
 
     private boolean isWide() {
