@@ -30,8 +30,8 @@ class HeldAndMovedTest {
     }
 
     /**
-     * The first four: Open Music Theory, 1st edition (2014), the music example on kinds of motion; the next two, outer
-     * voices of Integrated Music Theory, lesson 11b, examples 6 and 12.
+     * Source: the first four, Open Music Theory, 1st edition (2014), the music example on kinds of motion; the next two
+     * are laid out by us, their outer voices read by hand.
      */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '!', textBlock = """
@@ -39,8 +39,8 @@ class HeldAndMovedTest {
             C4 G4 | A3 F4             ! similar
             C4 E4 | A3 F4             ! contrary
             C4 G4 | B3 G4             ! oblique
-            C3 C4 G4 E5 | G2 B3 G4 D5 ! similar
-            F2 A3 F4 C5 | G2 G3 D4 B4 ! contrary
+            C3 E4 G4 C5 | G2 D4 G4 B4 ! similar
+            F2 C4 F4 A4 | G2 B3 D4 G4 ! contrary
             """)
     void move(String subject, String motion) {
         assertEquals(motion, Asked.question("motion", subject, "C").expected());
