@@ -137,7 +137,7 @@ class TunesInPrintTest {
         Pattern title = Pattern.compile("<work-title>(.*)</work-title>");
         try (Stream<Path> files = Files.walk(Path.of("src", "test", "resources"))) {
             List<Path> sheets =
-                    files.filter(file -> file.toString().endsWith("xml")).toList();
+                    files.filter(file -> file.toString().endsWith(".musicxml")).toList();
             assertTrue(!sheets.isEmpty());
             for (Path sheet : sheets) {
                 Matcher found = title.matcher(Files.readString(sheet));
