@@ -11,7 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Which notes two chords share, and how outer voices move. */
 class HeldAndMovedTest {
-    /** The chords are spelled as in Integrated Music Theory, lessons 4 and 16a; what they share is read off the letters. */
+    /**
+     * Source: the chords are spelled as in Integrated Music Theory, lessons 4 and 16a; what they share is read off the
+     * letters.
+     */
     @ParameterizedTest(name = "{0} in {1} share {2}")
     @CsvSource(delimiter = '|', textBlock = """
             F Ab        | C  | C

@@ -56,7 +56,7 @@ class StrictnessTest {
         assertEquals(found, Marked.by(Strictness.CHORALE, passage));
     }
 
-    /** Parallels are judged from note to note, not from beat to beat. Worked by hand. */
+    /** Source: worked by hand. Parallels are judged from note to note, not from beat to beat. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '!', textBlock = """
             C3 G3 | C3 A3 | D3 A3  ! ''
@@ -87,7 +87,7 @@ class StrictnessTest {
         assertEquals(found, Marked.by(Strictness.BAND, passage));
     }
 
-    /** Parallel sixth chords are a textbook pattern (Integrated Music Theory, lesson 17b): a block, no fault. */
+    /** Source: parallel sixth chords are a pattern in Integrated Music Theory, lesson 17b: a block, no fault. */
     @ParameterizedTest(name = "by {0}: {1}")
     @CsvSource(delimiter = '!', textBlock = """
             CHORALE ! ''

@@ -7,7 +7,10 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a teacher says: whole sentences. */
+/**
+ * What a teacher says: whole sentences. Source: the words are ours; what is found follows from the rules in {@link
+ * Strictness}, read off by hand.
+ */
 class TellingTest {
     @ParameterizedTest(name = "{1}: {0}")
     @CsvSource(delimiter = '!', textBlock = """

@@ -62,6 +62,7 @@ class ChoirTest {
         assertEquals(List.of(), Checker.faults(voices), voices::toString);
     }
 
+    /** Common practice, no source: three progressions that everybody plays. */
     @ParameterizedTest(name = "{0} in all keys")
     @CsvSource(delimiter = '|', textBlock = """
             I - IV - V - I
