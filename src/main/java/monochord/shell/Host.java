@@ -2,8 +2,6 @@ package monochord.shell;
 
 import java.util.Optional;
 import java.util.Set;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Answers;
 import monochord.shell.answer.Saying;
@@ -14,6 +12,8 @@ import monochord.shell.sitting.Opening;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
+import monochord.text.Style;
+import monochord.text.StyledText;
 
 /** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
 final class Host {

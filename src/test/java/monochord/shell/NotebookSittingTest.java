@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import monochord.lesson.notebook.NotebookReader;
+import monochord.notebook.NotebookReader;
 import monochord.shell.answer.StrictJson;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

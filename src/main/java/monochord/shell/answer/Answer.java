@@ -2,8 +2,8 @@ package monochord.shell.answer;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
+import monochord.text.StyledText;
+import monochord.view.keyboard.Drawing;
 
 /** What a verb answers: a value that each way out renders for itself. */
 public interface Answer {

@@ -2,8 +2,8 @@ package monochord.shell.answer;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
+import monochord.text.StyledText;
+import monochord.view.keyboard.Drawing;
 
 /** Several answers to one line, such as a verdict and the next question; as JSON, the first. */
 public record Answers(List<Answer> parts) implements Answer {

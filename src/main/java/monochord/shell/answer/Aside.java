@@ -1,7 +1,7 @@
 package monochord.shell.answer;
 
 import java.util.Optional;
-import monochord.page.StyledText;
+import monochord.text.StyledText;
 
 /** Something said about the notebook itself, which is no part of it. */
 public record Aside(Answer answer) implements Answer {

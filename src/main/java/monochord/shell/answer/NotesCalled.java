@@ -1,7 +1,7 @@
 package monochord.shell.answer;
 
-import monochord.page.Style;
-import monochord.page.StyledText;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.NoteNaming;
 
 /**

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import monochord.lesson.Block;
 import monochord.lesson.Span;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 
 /**
  * A stretch of a lesson's prose.
@@ -33,11 +33,11 @@ public record ProseAnswer(List<Block> blocks, UnaryOperator<String> fill) implem
         if (block instanceof Block.Heading) {
             return StyledLine.of(words(block), Style.HEADING);
         }
-        List<monochord.page.Span> spans = new ArrayList<>();
+        List<monochord.text.Span> spans = new ArrayList<>();
         if (block instanceof Block.Item item) {
-            spans.add(new monochord.page.Span(mark(item)));
+            spans.add(new monochord.text.Span(mark(item)));
         }
-        block.spans().forEach(span -> spans.add(new monochord.page.Span(fill.apply(span.text()), style(span))));
+        block.spans().forEach(span -> spans.add(new monochord.text.Span(fill.apply(span.text()), style(span))));
         return new StyledLine(spans);
     }
 

@@ -1,8 +1,8 @@
 package monochord.shell.answer;
 
-import monochord.page.Style;
-import monochord.page.StyledText;
-import monochord.page.naming.InProse;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.text.naming.InProse;
 import monochord.theory.NoteNaming;
 
 /**

@@ -1,6 +1,6 @@
 package monochord.shell.answer;
 
-import monochord.page.StyledText;
+import monochord.text.StyledText;
 
 /** Something said in words, with nothing to compute. */
 public record Saying(StyledText said, int status) implements Answer {

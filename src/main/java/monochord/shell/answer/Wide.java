@@ -1,6 +1,6 @@
 package monochord.shell.answer;
 
-import monochord.page.StyledText;
+import monochord.text.StyledText;
 
 /** Another answer set for reading from the back of a room: an empty line around each line. */
 public record Wide(Answer answer) implements Answer {

@@ -9,7 +9,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.lesson.notebook.Start;
+import monochord.notebook.Start;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.shell.answer.Answer;

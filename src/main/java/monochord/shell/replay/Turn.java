@@ -1,7 +1,7 @@
 package monochord.shell.replay;
 
 import java.util.Optional;
-import monochord.lesson.notebook.Exchange;
+import monochord.notebook.Exchange;
 import monochord.shell.answer.Answer;
 import monochord.sound.Performance;
 import monochord.theory.NoteNaming;

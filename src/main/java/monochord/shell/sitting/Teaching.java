@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.page.naming.AsTyped;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -16,6 +15,7 @@ import monochord.shell.answer.Answers;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.course.AskAnswer;
 import monochord.shell.answer.course.VerdictAnswer;
+import monochord.text.naming.AsTyped;
 
 /** What is being taught: the question on the desk, the run or the lesson it belongs to, and what comes next. */
 public final class Teaching {

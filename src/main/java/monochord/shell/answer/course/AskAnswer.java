@@ -1,12 +1,12 @@
 package monochord.shell.answer.course;
 
 import java.util.Optional;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.practice.Question;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 
 /**
  * A question put to the learner.

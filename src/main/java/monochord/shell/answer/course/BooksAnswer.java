@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import monochord.lesson.read.LibraryEntry;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 
 /** The lessons there are, a line for each book. */
 public record BooksAnswer(LessonsAnswer lessons) implements Answer {

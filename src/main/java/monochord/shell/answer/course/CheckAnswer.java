@@ -2,11 +2,11 @@ package monochord.shell.answer.course;
 
 import java.util.List;
 import monochord.lesson.Fault;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 
 /** What was found wrong in lesson files. */
 public record CheckAnswer(List<Checked> files) implements Answer {

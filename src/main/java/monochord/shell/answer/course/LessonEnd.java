@@ -1,11 +1,11 @@
 package monochord.shell.answer.course;
 
 import monochord.lesson.Lesson;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 
 /**
  * What is said when a lesson is over.

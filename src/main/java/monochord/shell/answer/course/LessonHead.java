@@ -1,12 +1,12 @@
 package monochord.shell.answer.course;
 
 import monochord.lesson.Lesson;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 

@@ -2,12 +2,12 @@ package monochord.shell.answer.course;
 
 import java.util.List;
 import monochord.lesson.read.LibraryEntry;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 
 /** The lessons there are, by book. */
 public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {

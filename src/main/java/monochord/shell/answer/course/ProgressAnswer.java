@@ -2,9 +2,6 @@ package monochord.shell.answer.course;
 
 import java.util.Locale;
 import java.util.Map;
-import monochord.page.ProgressPicture;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
@@ -12,9 +9,12 @@ import monochord.practice.knowing.Standing;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
+import monochord.view.ProgressPicture;
 
 /**
  * What is known in which key, what is next and why.

@@ -2,7 +2,6 @@ package monochord.shell.answer.course;
 
 import java.time.Instant;
 import java.util.Locale;
-import monochord.page.StyledText;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
 import monochord.practice.knowing.Pace;
@@ -10,6 +9,7 @@ import monochord.practice.knowing.Standing;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.StyledText;
 
 /**
  * What is known, as a table for other programs: comma-separated values (RFC 4180 but for the line ends) or JSON. No value

@@ -1,7 +1,5 @@
 package monochord.shell.answer.course;
 
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
@@ -9,6 +7,8 @@ import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Refusal;
+import monochord.text.Style;
+import monochord.text.StyledText;
 
 /**
  * A verdict on an answer.

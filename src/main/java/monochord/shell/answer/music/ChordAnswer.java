@@ -1,14 +1,14 @@
 package monochord.shell.answer.music;
 
 import java.util.List;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Words;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.view.keyboard.Drawing;
 
 /** A chord, spelled and drawn, and what it is in the key. */
 public record ChordAnswer(ChordRow row) implements Answer {

@@ -11,13 +11,13 @@ import monochord.harmony.motion.Perfect;
 import monochord.harmony.motion.Step;
 import monochord.harmony.motion.Strictness;
 import monochord.harmony.motion.Telling;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Words;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Signs;
 

@@ -1,13 +1,13 @@
 package monochord.shell.answer.music;
 
 import java.util.List;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Words;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.ChordNames;
 import monochord.theory.NoteName;
 import monochord.theory.Signs;

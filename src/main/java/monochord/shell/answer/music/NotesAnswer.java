@@ -1,15 +1,15 @@
 package monochord.shell.answer.music;
 
 import java.util.List;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
 import monochord.score.Arrangement;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.StyledText;
 import monochord.theory.ChordNames;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
+import monochord.view.keyboard.Drawing;
 
 /**
  * Notes drawn on the keyboard, and what they can be called.

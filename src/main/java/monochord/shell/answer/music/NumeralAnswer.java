@@ -1,12 +1,12 @@
 package monochord.shell.answer.music;
 
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Words;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 
 /** A chord as a numeral, a number and a symbol in a key. */
 public record NumeralAnswer(ChordRow row) implements Answer {

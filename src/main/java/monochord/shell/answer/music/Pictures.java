@@ -3,23 +3,23 @@ package monochord.shell.answer.music;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Progression;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
-import monochord.page.keyboard.KeyboardPicture;
-import monochord.page.keyboard.KeyboardWords;
-import monochord.page.keyboard.Marked;
-import monochord.page.keyboard.ProgressionPicture;
-import monochord.page.keyboard.Role;
-import monochord.page.keyboard.Roles;
-import monochord.page.keyboard.VoicingRow;
 import monochord.score.Arrangement;
 import monochord.score.Comping;
 import monochord.score.Grip;
 import monochord.shell.answer.Look;
+import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 import monochord.theory.Scale;
 import monochord.theory.Signs;
+import monochord.view.keyboard.Drawing;
+import monochord.view.keyboard.KeyboardPicture;
+import monochord.view.keyboard.KeyboardWords;
+import monochord.view.keyboard.Marked;
+import monochord.view.keyboard.ProgressionPicture;
+import monochord.view.keyboard.Role;
+import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.VoicingRow;
 
 /** The keyboard picture under an answer, after an empty line; in plain looks the same in words. */
 final class Pictures {
@@ -54,7 +54,7 @@ final class Pictures {
 
     /** The right hand's positions, each nearest to the one before; long progressions are not drawn. */
     static StyledText progression(Progression progression, Look look) {
-        List<monochord.page.keyboard.ChordRow> drawn = drawn(progression);
+        List<monochord.view.keyboard.ChordRow> drawn = drawn(progression);
         if (drawn.isEmpty()) {
             return StyledText.EMPTY;
         }
@@ -65,15 +65,15 @@ final class Pictures {
                 look);
     }
 
-    private static List<monochord.page.keyboard.ChordRow> drawn(Progression progression) {
+    private static List<monochord.view.keyboard.ChordRow> drawn(Progression progression) {
         List<ChordRow> rows = ProgressionAnswer.rows(progression);
         if (rows.size() > MOST_ROWS) {
             return List.of();
         }
         List<Grip> grips = Comping.grips(Arrangement.changes(progression));
-        List<monochord.page.keyboard.ChordRow> drawn = new ArrayList<>();
+        List<monochord.view.keyboard.ChordRow> drawn = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            drawn.add(new monochord.page.keyboard.ChordRow(
+            drawn.add(new monochord.view.keyboard.ChordRow(
                     rows.get(i).numeral(), rows.get(i).chord(), grips.get(i).right()));
         }
         return drawn;

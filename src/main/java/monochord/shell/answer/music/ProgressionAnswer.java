@@ -7,13 +7,13 @@ import java.util.Set;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Progression;
 import monochord.harmony.Slot;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.view.keyboard.Drawing;
 
 /** A progression as symbols and numerals, with a word on each chord that is not the key's own, and drawn. */
 public record ProgressionAnswer(Progression progression) implements Answer {

@@ -7,12 +7,12 @@ import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Reason;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.FitNote;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Beats;
 import monochord.theory.Signs;
 

@@ -2,15 +2,15 @@ package monochord.shell.answer.music;
 
 import java.util.List;
 import java.util.OptionalInt;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Words;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Scale;
+import monochord.view.keyboard.Drawing;
 
 /** A scale, spelled and drawn. */
 public record ScaleAnswer(Scale scale) implements Answer {

@@ -1,11 +1,11 @@
 package monochord.shell.answer.music;
 
 import monochord.harmony.Progression;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.Signs;
 
 /**

@@ -9,18 +9,18 @@ import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.Way;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Drawing;
-import monochord.page.keyboard.VoicingGrid;
-import monochord.page.keyboard.VoicingRow;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Words;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
+import monochord.view.keyboard.Drawing;
+import monochord.view.keyboard.VoicingGrid;
+import monochord.view.keyboard.VoicingRow;
 
 /**
  * A progression voiced for two hands, drawn and explained.

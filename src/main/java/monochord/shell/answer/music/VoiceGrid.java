@@ -3,9 +3,9 @@ package monochord.shell.answer.music;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
 

@@ -2,11 +2,11 @@ package monochord.shell.answer.notebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.NoteNaming;
 
 /**

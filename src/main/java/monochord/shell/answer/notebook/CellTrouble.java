@@ -1,10 +1,10 @@
 package monochord.shell.answer.notebook;
 
 import java.util.regex.Pattern;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.NoteNaming;
 
 /**

@@ -1,10 +1,10 @@
 package monochord.shell.answer.notebook;
 
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledText;
 
 /**
  * A page has been written.

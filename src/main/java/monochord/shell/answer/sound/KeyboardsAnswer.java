@@ -1,12 +1,12 @@
 package monochord.shell.answer.sound;
 
 import java.util.List;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 
 /**
  * The MIDI keyboards that are there.

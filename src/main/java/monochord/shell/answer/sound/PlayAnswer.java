@@ -3,8 +3,6 @@ package monochord.shell.answer.sound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.score.Pattern;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
@@ -12,6 +10,8 @@ import monochord.shell.answer.Look;
 import monochord.shell.answer.Title;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.Signs;
 
 /**

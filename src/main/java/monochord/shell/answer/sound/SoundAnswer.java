@@ -1,12 +1,12 @@
 package monochord.shell.answer.sound;
 
-import monochord.page.StyledText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Json;
 import monochord.shell.answer.Look;
 import monochord.shell.answer.Saying;
 import monochord.sound.Bank;
 import monochord.sound.Directions;
+import monochord.text.StyledText;
 
 /**
  * How things are played where nothing else is said.

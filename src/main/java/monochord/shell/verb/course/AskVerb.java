@@ -3,7 +3,6 @@ package monochord.shell.verb.course;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.lesson.Nearest;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
@@ -18,6 +17,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
 import monochord.shell.verb.sounding.Recording;
+import monochord.text.Nearest;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 

@@ -3,7 +3,6 @@ package monochord.shell.verb.course;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.lesson.Nearest;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
@@ -16,6 +15,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
+import monochord.text.Nearest;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 

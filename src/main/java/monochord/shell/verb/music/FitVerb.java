@@ -4,7 +4,6 @@ import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Fit;
 import monochord.harmony.melody.Melody;
-import monochord.page.musicxml.SheetFault;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.music.FitAnswer;
@@ -15,6 +14,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
+import monochord.song.musicxml.SheetFault;
 import monochord.theory.Unreadable;
 
 /** Judges a tune over chords. */

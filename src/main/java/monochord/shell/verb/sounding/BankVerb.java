@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import monochord.lesson.SafeText;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Saying;
 import monochord.shell.answer.sound.SoundAnswer;
@@ -14,6 +13,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.sound.Bank;
+import monochord.text.SafeText;
 
 /** Says or settles where sounds are taken from. */
 final class BankVerb implements Verb {

@@ -4,10 +4,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import monochord.lesson.notebook.Digest;
-import monochord.lesson.notebook.Notebook;
-import monochord.lesson.notebook.NotebookReader;
-import monochord.page.StyledText;
+import monochord.notebook.Digest;
+import monochord.notebook.Notebook;
+import monochord.notebook.NotebookReader;
 import monochord.shell.answer.Answer;
 import monochord.shell.answer.Aside;
 import monochord.shell.answer.Saying;
@@ -17,6 +16,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.text.StyledText;
 import monochord.theory.Unreadable;
 
 /** Writes the sitting so far into a file, as a notebook. */
