@@ -1,5 +1,6 @@
 /**
- * How results look: keyboards drawn in text, tables, pages.
+ * How results look: each {@link monochord.view.Answer} is text for a terminal, one fact a line for a screen reader, and
+ * JSON; beside it keyboards drawn in text, tables, and pages for a browser.
  *
  * <p>What is drawn is laid out for the {@link monochord.theory.Signs} handed in, for {@code F𝄪} is narrower than {@code F##}.
  *

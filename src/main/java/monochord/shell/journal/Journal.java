@@ -12,9 +12,9 @@ import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
 import monochord.notebook.Start;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
 import monochord.text.SafeText;
+import monochord.view.Answer;
+import monochord.view.Look;
 
 /**
  * The one place where each line typed in a sitting and the answer given are noted. What it holds becomes a {@link Notebook}

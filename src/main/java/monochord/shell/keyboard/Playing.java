@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import monochord.practice.Form;
 import monochord.practice.Question;
-import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Scene;
 import monochord.shell.sitting.Stage;
 import monochord.sound.keyboard.Stroke;
@@ -15,6 +14,7 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
+import monochord.view.Saying;
 import monochord.view.keyboard.MovingKeyboard;
 
 /** What becomes of what is played: a picture, a name, an answer. Used by one thread. */

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.function.LongSupplier;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
 import monochord.shell.sitting.Sitting;
 import monochord.text.SafeText;
+import monochord.view.Answer;
+import monochord.view.Look;
 
 /** Types a notebook's lines again, in a {@link Rehearsal}. */
 public final class Replay {

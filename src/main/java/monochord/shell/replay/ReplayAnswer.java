@@ -5,11 +5,11 @@ import java.util.List;
 import monochord.lesson.Fault;
 import monochord.notebook.LineDifference;
 import monochord.notebook.LineDifference.Fate;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
 import monochord.text.Style;
 import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 
 /** Whether notebooks hold. */
 public record ReplayAnswer(List<Played> files) implements Answer {

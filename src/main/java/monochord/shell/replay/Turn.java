@@ -2,9 +2,9 @@ package monochord.shell.replay;
 
 import java.util.Optional;
 import monochord.notebook.Exchange;
-import monochord.shell.answer.Answer;
 import monochord.sound.Performance;
 import monochord.theory.NoteNaming;
+import monochord.view.Answer;
 
 /**
  * One exchange of a notebook, typed again.

@@ -4,8 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -16,6 +14,8 @@ import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** Says what can be typed. */
 public final class HelpVerb implements Verb {

@@ -21,11 +21,11 @@ import monochord.notebook.NotebookReader;
 import monochord.notebook.NotebookReading;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Look;
-import monochord.shell.answer.Saying;
 import monochord.theory.Key;
 import monochord.theory.NoteNaming;
+import monochord.view.Aside;
+import monochord.view.Look;
+import monochord.view.Saying;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

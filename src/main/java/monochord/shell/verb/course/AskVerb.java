@@ -6,10 +6,6 @@ import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.course.AskAnswer;
-import monochord.shell.answer.course.VerdictAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -20,6 +16,10 @@ import monochord.shell.verb.sounding.Recording;
 import monochord.text.Nearest;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.course.AskAnswer;
+import monochord.view.course.VerdictAnswer;
 
 /** Puts a question, or judges an answer to one. */
 final class AskVerb implements Verb {

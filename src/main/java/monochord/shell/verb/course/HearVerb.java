@@ -8,7 +8,6 @@ import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.skill.Skills;
 import monochord.practice.skill.ear.Dictation;
-import monochord.shell.answer.Answer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -18,6 +17,7 @@ import monochord.shell.verb.sounding.HeardAgain;
 import monochord.text.Nearest;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** Plays the open question for the ear again, or asks one. */
 final class HearVerb implements Verb {

@@ -7,9 +7,6 @@ import java.nio.file.Path;
 import monochord.notebook.Digest;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Saying;
 import monochord.shell.replay.Replay;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -18,6 +15,9 @@ import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
 import monochord.text.StyledText;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Aside;
+import monochord.view.Saying;
 
 /** Writes the sitting so far into a file, as a notebook. */
 final class SaveVerb implements Verb {

@@ -9,10 +9,10 @@ import monochord.lesson.Reading;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
 import monochord.notebook.Digest;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
 import monochord.shell.cell.Cell;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
+import monochord.view.Look;
 
 /** The Java of a lesson, tried in a cell of its own, one block after the other. */
 final class Tried {
