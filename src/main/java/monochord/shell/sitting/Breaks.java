@@ -2,6 +2,7 @@ package monochord.shell.sitting;
 
 import java.time.Duration;
 import java.util.function.LongSupplier;
+import monochord.text.Phrase;
 
 /**
  * When hands and ears need a rest: after half an hour at the line or at the keys with no pause of five minutes, and again
@@ -13,8 +14,9 @@ import java.util.function.LongSupplier;
  */
 public final class Breaks {
     /** What is said when it is time. */
-    public static final String CAUTION = "Half an hour has gone. Take five minutes off, for hands and ears: "
-            + "leave the keys and let the arms hang; if anything hurts, stop for today. help hands says more.";
+    public static final Phrase CAUTION = Phrase.sentence(
+            "Half an hour has gone. Take five minutes off, for hands and ears: leave the keys and let the arms hang; "
+                    + "if anything hurts, stop for today. help hands says more.");
 
     private static final long STRETCH_MILLIS = Duration.ofMinutes(30).toMillis();
     private static final long PAUSE_MILLIS = Duration.ofMinutes(5).toMillis();

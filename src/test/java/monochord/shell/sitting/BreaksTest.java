@@ -69,6 +69,6 @@ class BreaksTest {
         assertEquals(
                 "Half an hour has gone. Take five minutes off, for hands and ears: leave the keys and let the arms hang; "
                         + "if anything hurts, stop for today. help hands says more.",
-                Breaks.CAUTION);
+                Breaks.CAUTION.toString());
     }
 }
