@@ -15,7 +15,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.lesson.Reading;
-import monochord.lesson.SafeText;
+import monochord.text.SafeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
