@@ -1,6 +1,8 @@
 package monochord;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
@@ -9,12 +11,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -23,9 +25,12 @@ import java.util.stream.Stream;
  */
 final class LaunchPad {
     private static final List<String> TOOLS =
-            List.of("cat", "find", "mkdir", "mv", "ps", "readlink", "rm", "rmdir", "sed", "sleep", "touch");
+            List.of("cat", "find", "mkdir", "mv", "ps", "readlink", "rm", "rmdir", "sed", "sh", "sleep", "touch", "wc");
 
-    /** Says where it runs, with what and what it reads; trains when it is told to; ends as its last argument says. */
+    /**
+     * Says where it runs, with what and what it reads; trains when it is told to; writes which streams are open where it is
+     * told to; ends as its last argument says.
+     */
     private static final String JAVA = """
             #!/bin/sh
             for word in "$@"; do
@@ -36,6 +41,11 @@ final class LaunchPad {
                     -version) echo "    java.home = $SAYS_HOME"; echo "    java.version = 21.0.1"; exit 0 ;;
                 esac
             done
+            if [ -n "$STREAMS" ]; then
+                true 3>&2 && echo "2 is open" >"$STREAMS"
+                { true 3<&0; } 2>/dev/null && echo "0 is open" >>"$STREAMS"
+                { true 3>&1; } 2>/dev/null && echo "1 is open" >>"$STREAMS"
+            fi
             echo "java $0"
             echo "folder $(pwd)"
             for word in "$@"; do echo "word [$word]"; done
@@ -43,16 +53,60 @@ final class LaunchPad {
             case $last in status=*) exit "${last#*=}" ;; esac
             """;
 
+    /** Builds in steps, notes which it has reached, and stays there as long as a test wants it to. */
     private static final String MAVEN = """
             #!/bin/sh
-            while [ "$1" != -f ]; do shift; done
-            place=${2%/pom.xml}
+            for word in "$@"; do
+                case $word in
+                    */pom.xml) place=${word%/pom.xml} ;;
+                    -Dbuild.folder=*) out=${word#*=} ;;
+                esac
+            done
+            out=${out:-$place/target}
+            reach() {
+                echo "$1" >"$place/reached"
+                while [ -f "$place/stay at $1" ]; do sleep 0.02; done
+            }
             echo "with $JAVA_HOME" >>"$place/builds"
             cat >/dev/null
-            sleep 0.3
             [ ! -f "$place/broken" ] || { echo "no such semicolon"; exit 1; }
-            echo jar >"$place/target/monochord.jar"
+            echo "[INFO] --- maven-compiler-plugin:3.14.1:compile (default-compile) @ monochord ---"
+            mkdir -p "$out/lib"
+            reach "compiling"
+            printf 'half a ' >"$out/monochord.jar"
+            reach "half a jar"
+            printf 'jar' >"$out/monochord.jar"
+            reach "a jar without libraries"
+            printf 'chords' >"$out/lib/chords.jar"
+            printf 'tu' >"$out/lib/tunes.jar"
+            reach "half a library"
+            printf 'tunes' >"$out/lib/tunes.jar"
+            reach "no list of libraries"
+            printf 'lib/chords.jar:lib/tunes.jar' >"$out/libraries"
+            reach "all but its own end"
             """;
+
+    /** What stands in the stamp of such a build. */
+    private static final String STAMP = "3 monochord.jar\n6 lib/chords.jar\n5 lib/tunes.jar\n";
+
+    /** One start that goes on. */
+    record Start(Process process, Path err) {
+        void kill() {
+            process.toHandle().destroyForcibly(); // the process itself would close its streams to us as well
+        }
+
+        String said() throws IOException {
+            return Files.readString(err);
+        }
+
+        /** Waits until it has said this. */
+        void awaitSaying(String message) throws IOException, InterruptedException {
+            while (!said().contains(message)) {
+                assertTrue(process.isAlive(), "the launcher ended, and said: " + said());
+                Thread.sleep(20);
+            }
+        }
+    }
 
     /** How one start ended. */
     record Run(int status, String out, String err) {
@@ -67,10 +121,18 @@ final class LaunchPad {
         boolean usedArchive() {
             return out.startsWith("archive ");
         }
+
+        /** What was said besides how far the build is, which depends on how fast it goes. */
+        String said() {
+            return err.lines()
+                    .filter(line -> !line.startsWith("monochord: building: "))
+                    .map(line -> line + "\n")
+                    .collect(Collectors.joining());
+        }
     }
 
     final Path base;
-    final Path root;
+    Path root;
     final Path bin;
     final Map<String, String> env = new HashMap<>();
 
@@ -99,6 +161,11 @@ final class LaunchPad {
                 .orElseThrow(() -> new AssertionError("no " + tool + " on the PATH"));
     }
 
+    /** Gives the house another name. */
+    void moveTo(String name) throws IOException {
+        root = Files.move(root, base.resolve(name));
+    }
+
     /** A folder that looks like a JDK of this version. */
     Path jdk(String name, String version) throws IOException {
         Path home = jre(name, version);
@@ -121,42 +188,94 @@ final class LaunchPad {
     }
 
     Run start(String... args) throws IOException, InterruptedException {
-        return finish(begin(root, root.resolve("monochord"), "", args));
+        return finish(begin(args));
+    }
+
+    Start begin(String... args) throws IOException {
+        return begin(root, command(root.resolve("monochord"), args), "");
     }
 
     Run startFrom(Path folder, Path launcher, String... args) throws IOException, InterruptedException {
-        return finish(begin(folder, launcher, "", args));
+        return finish(begin(folder, command(launcher, args), ""));
     }
 
     Run startReading(String input) throws IOException, InterruptedException {
-        return finish(begin(root, root.resolve("monochord"), input));
+        return finish(begin(root, command(root.resolve("monochord")), input));
     }
 
-    Process begin(Path folder, Path launcher, String input, String... args) throws IOException {
-        var command = new ArrayList<>(List.of(launcher.toString()));
-        command.addAll(List.of(args));
-        var builder = new ProcessBuilder(command).directory(folder.toFile());
+    private static List<String> command(Path launcher, String... args) {
+        return Stream.concat(Stream.of(launcher.toString()), Stream.of(args)).toList();
+    }
+
+    Start begin(Path folder, List<String> command, String input) throws IOException {
+        Path err = Files.createTempFile(base, "said", "");
+        var builder = new ProcessBuilder(command).directory(folder.toFile()).redirectError(err.toFile());
         builder.environment().clear();
         builder.environment().putAll(env);
         Process process = builder.start();
         try (var in = process.outputWriter(UTF_8)) {
             in.write(input);
         }
-        return process;
+        return new Start(process, err);
     }
 
-    /** What came of it. A launcher that hangs is ended after 20 seconds, and the test fails. */
-    Run finish(Process process) throws IOException, InterruptedException {
-        var tooLong = new CompletableFuture<>().completeOnTimeout(true, 20, TimeUnit.SECONDS);
+    /** What came of it. A launcher that hangs is ended after ten minutes, and the test fails. */
+    Run finish(Start start) throws IOException, InterruptedException {
+        Process process = start.process();
+        var tooLong = new CompletableFuture<>().completeOnTimeout(true, 10, TimeUnit.MINUTES);
         tooLong.thenRun(() -> {
             process.descendants().forEach(ProcessHandle::destroyForcibly);
             process.destroyForcibly();
         });
         String out = new String(process.getInputStream().readAllBytes(), UTF_8);
-        String err = new String(process.getErrorStream().readAllBytes(), UTF_8);
         int status = process.waitFor();
-        assertTrue(tooLong.cancel(false), "the launcher did not end; it said: " + err);
-        return new Run(status, out, err);
+        assertTrue(tooLong.cancel(false), "the launcher did not end; it said: " + start.said());
+        return new Run(status, out, start.said());
+    }
+
+    // --- building -----------------------------------------------------------
+
+    /** Builds as a developer does, with Maven alone. */
+    Start beginMaven() throws IOException {
+        return begin(root, List.of(bin.resolve("mvn").toString(), "-f", root + "/pom.xml", "package"), "");
+    }
+
+    /** Has Maven stay at this step of its next build. */
+    void stayAt(String step) throws IOException {
+        Files.createFile(root.resolve("stay at " + step));
+    }
+
+    /** Waits until Maven has come to this step. */
+    void awaitStep(String step, Start start) throws IOException, InterruptedException {
+        Path reached = root.resolve("reached");
+        while (!Files.exists(reached) || !Files.readString(reached).equals(step + "\n")) {
+            assertTrue(start.process().isAlive(), "the launcher ended, and said: " + start.said());
+            Thread.sleep(20);
+        }
+    }
+
+    void goOnFrom(String step) throws IOException {
+        Files.delete(root.resolve("stay at " + step));
+    }
+
+    /** The process that holds the build's lock. */
+    ProcessHandle holder() throws IOException {
+        String signed = Files.readString(root.resolve("target/.building/holder"));
+        return ProcessHandle.of(Long.parseLong(signed.substring(0, signed.indexOf(' '))))
+                .orElseThrow();
+    }
+
+    /** Asserts that the program started, from a build that is whole, and that nothing is left of how it was built. */
+    void assertWhole(Run run) throws IOException {
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().contains("word [" + root + "/target/monochord.jar]\n"), run.out());
+        assertEquals(STAMP, Files.readString(root.resolve("target/stamp")));
+        assertEquals("jar", Files.readString(root.resolve("target/monochord.jar")));
+        assertEquals("chords", Files.readString(root.resolve("target/lib/chords.jar")));
+        assertEquals("tunes", Files.readString(root.resolve("target/lib/tunes.jar")));
+        for (String left : List.of("staged", "libraries", ".building", ".building.breaking")) {
+            assertFalse(Files.exists(root.resolve("target").resolve(left)), left);
+        }
     }
 
     /** How often Maven was started. */
@@ -172,7 +291,7 @@ final class LaunchPad {
 
     /** Waits until this archive fits the jar and no archive is being made; gives all there are. */
     List<Path> archivesWith(Path archive) throws IOException, InterruptedException {
-        for (int i = 0; i < 500; i++) {
+        for (int i = 0; i < 30_000; i++) {
             List<Path> all = files(root.resolve("target/cds"));
             if (fits(archive) && all.stream().noneMatch(LaunchPad::isInTheMaking)) {
                 return all.stream()
@@ -186,7 +305,11 @@ final class LaunchPad {
 
     private boolean fits(Path archive) throws IOException {
         Path jar = root.resolve("target/monochord.jar");
-        return Files.exists(archive) && Files.getLastModifiedTime(archive).equals(Files.getLastModifiedTime(jar));
+        Path place = archive.resolveSibling("place");
+        return Files.exists(archive)
+                && Files.getLastModifiedTime(archive).equals(Files.getLastModifiedTime(jar))
+                && Files.exists(place)
+                && Files.readString(place).equals(root + "\n");
     }
 
     private static boolean isInTheMaking(Path file) {
