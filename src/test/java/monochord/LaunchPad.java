@@ -265,14 +265,19 @@ final class LaunchPad {
                 .orElseThrow();
     }
 
-    /** Asserts that the program started, from a build that is whole, and that nothing is left of how it was built. */
-    void assertWhole(Run run) throws IOException {
+    /** Asserts that the program started, from a build that is whole, and waits for its archive. */
+    void assertWhole(Run run) throws IOException, InterruptedException {
         assertEquals(0, run.status(), run.err());
         assertTrue(run.out().contains("word [" + root + "/target/monochord.jar]\n"), run.out());
         assertEquals(STAMP, Files.readString(root.resolve("target/stamp")));
         assertEquals("jar", Files.readString(root.resolve("target/monochord.jar")));
         assertEquals("chords", Files.readString(root.resolve("target/lib/chords.jar")));
         assertEquals("tunes", Files.readString(root.resolve("target/lib/tunes.jar")));
+        archivesWith(archive("jdk 17", "17.0.9"));
+    }
+
+    /** Asserts that nothing is left of how it was built. */
+    void assertNothingLeft() {
         for (String left : List.of("staged", "libraries", ".building", ".building.breaking")) {
             assertFalse(Files.exists(root.resolve("target").resolve(left)), left);
         }
@@ -287,6 +292,12 @@ final class LaunchPad {
     /** Where the archive for a JDK of this version belongs. */
     Path archive(String home, String version) {
         return root.resolve("target/cds/" + version + base.resolve(home) + "/monochord.jsa");
+    }
+
+    /** Where that archive belongs when it cannot lie beside the jar. */
+    Path archiveElsewhere(String home, String version) {
+        return Path.of(
+                env.get("HOME") + "/.cache/monochord" + root + "/" + version + base.resolve(home) + "/monochord.jsa");
     }
 
     /** Waits until this archive fits the jar and no archive is being made; gives all there are. */

@@ -72,6 +72,7 @@ class LauncherBuildTest {
         }
         pad.goOnFrom(step);
         pad.assertWhole(pad.finish(next));
+        pad.assertNothingLeft();
         assertEquals(1, pad.builds());
     }
 
@@ -112,28 +113,26 @@ class LauncherBuildTest {
         assertEquals(2, pad.builds());
     }
 
-    @ParameterizedTest(name = "in the {0}. move")
-    @DisplayName("a start that was killed as it put the build in place is made good by the next one")
-    @ValueSource(ints = {1, 2, 3, 4})
-    void aKillBetweenTwoMovesIsMadeGood(int move) throws Exception {
+    @ParameterizedTest(name = "{1} move {0}")
+    @DisplayName(
+            "a start that was killed as it put the build, or then the archive, in place is made good by the next one")
+    @CsvSource({"1, before", "1, behind", "2, before", "2, behind", "3, before", "3, behind", "4, before", "4, behind"})
+    void aKillBetweenTwoMovesIsMadeGood(int move, String when) throws Exception {
         Path mv = pad.bin.resolve("mv");
         String moves = Files.readString(mv);
-        for (String when : List.of("before", "behind")) {
-            Files.deleteIfExists(pad.root.resolve("target/stamp"));
-            Path count = Files.writeString(pad.base.resolve("count"), "");
-            LaunchPad.script(mv, """
-                    #!/bin/sh
-                    echo >>"%1$s"
-                    last=$(wc -l <"%1$s")
-                    [ "$last" -ne %2$d ] || [ %3$s = behind ] || { kill -9 $PPID; exit 1; }
-                    %4$s "$@"
-                    [ "$last" -ne %2$d ] || kill -9 $PPID
-                    """.formatted(
-                            count, move, when, moves.lines().toList().get(1).split(" ")[1]));
-            assertFalse(pad.start().out().contains("java"), "it was not killed");
-            LaunchPad.script(mv, moves);
-            pad.assertWhole(pad.start());
-        }
+        Path count = Files.writeString(pad.base.resolve("count"), "");
+        LaunchPad.script(mv, """
+                #!/bin/sh
+                echo >>"%1$s"
+                last=$(wc -l <"%1$s")
+                [ "$last" -ne %2$d ] || [ %3$s = behind ] || { kill -9 $PPID; exit 1; }
+                %4$s
+                [ "$last" -ne %2$d ] || kill -9 $PPID
+                """.formatted(
+                        count, move, when, moves.lines().toList().get(1).replace("exec ", "")));
+        assertEquals("", pad.start().out());
+        LaunchPad.script(mv, moves);
+        pad.assertWhole(pad.start());
     }
 
     @Test
@@ -194,6 +193,7 @@ class LauncherBuildTest {
         var second = pad.finish(two);
         pad.assertWhole(first);
         pad.assertWhole(second);
+        pad.assertNothingLeft();
         assertEquals(1, pad.builds());
         assertEquals(
                 List.of(WAITING, BUILDING),
@@ -352,6 +352,7 @@ class LauncherBuildTest {
                 var run = pad.start();
                 assertEquals("", run.err());
                 pad.assertWhole(run);
+                pad.assertNothingLeft();
             }
             assertEquals(i, pad.builds());
         }
@@ -397,6 +398,8 @@ class LauncherBuildTest {
         var silent = startReadOnly();
         assertEquals("", silent.err());
         assertEquals(0, silent.status());
+        assertFalse(silent.usedArchive());
+        awaitArchiveElsewhere();
         Files.setLastModifiedTime(
                 pad.root.resolve("pom.xml"), FileTime.from(Instant.now().plusSeconds(1)));
         var changed = startReadOnly();
@@ -405,6 +408,7 @@ class LauncherBuildTest {
                         + "/target cannot be written; starting the jar.\n",
                 changed.err());
         assertEquals(0, changed.status());
+        assertTrue(changed.usedArchive());
         damage("cut", pad.root.resolve("target/lib/tunes.jar"));
         var damaged = startReadOnly();
         assertEquals(
@@ -422,11 +426,22 @@ class LauncherBuildTest {
         var run = startReadOnly();
         assertEquals("", run.err());
         assertEquals(0, run.status());
+        awaitArchiveElsewhere();
+    }
+
+    private void awaitArchiveElsewhere() throws InterruptedException {
+        Path archive = pad.archiveElsewhere("jdk 17", "17.0.9");
+        while (!Files.exists(archive.resolveSibling("place"))
+                || Files.exists(archive.resolveSibling("monochord.jsa.making"))) {
+            Thread.sleep(20);
+        }
     }
 
     /** As somebody who may read all and write nothing: for root nothing is read-only, and it becomes another. */
     private LaunchPad.Run startReadOnly() throws Exception {
         Path launcher = pad.root.resolve("monochord");
+        Path home = Files.createDirectories(Path.of(pad.env.get("HOME")));
+        Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwxrwxrwx"));
         if (!System.getProperty("user.name").equals("root")) {
             Path target = pad.root.resolve("target");
             Files.setPosixFilePermissions(target, PosixFilePermissions.fromString("r-xr-xr-x"));
