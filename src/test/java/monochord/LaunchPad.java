@@ -27,65 +27,6 @@ final class LaunchPad {
     private static final List<String> TOOLS =
             List.of("cat", "find", "mkdir", "mv", "ps", "readlink", "rm", "rmdir", "sed", "sh", "sleep", "touch", "wc");
 
-    /**
-     * Says where it runs, with what and what it reads; trains when it is told to; writes which streams are open where it is
-     * told to; ends as its last argument says.
-     */
-    private static final String JAVA = """
-            #!/bin/sh
-            for word in "$@"; do
-                last=$word
-                case $word in
-                    -XX:ArchiveClassesAtExit=*) echo trained >"${word#*=}"; cat >/dev/null; exit 0 ;;
-                    -XX:SharedArchiveFile=*) echo "archive ${word#*=}" ;;
-                    -version) echo "    java.home = $SAYS_HOME"; echo "    java.version = 21.0.1"; exit 0 ;;
-                esac
-            done
-            if [ -n "$STREAMS" ]; then
-                true 3>&2 && echo "2 is open" >"$STREAMS"
-                { true 3<&0; } 2>/dev/null && echo "0 is open" >>"$STREAMS"
-                { true 3>&1; } 2>/dev/null && echo "1 is open" >>"$STREAMS"
-            fi
-            echo "java $0"
-            echo "folder $(pwd)"
-            for word in "$@"; do echo "word [$word]"; done
-            while read -r line; do echo "read $line"; done
-            case $last in status=*) exit "${last#*=}" ;; esac
-            """;
-
-    /** Builds in steps, notes which it has reached, and stays there as long as a test wants it to. */
-    private static final String MAVEN = """
-            #!/bin/sh
-            for word in "$@"; do
-                case $word in
-                    */pom.xml) place=${word%/pom.xml} ;;
-                    -Dbuild.folder=*) out=${word#*=} ;;
-                esac
-            done
-            out=${out:-$place/target}
-            reach() {
-                echo "$1" >"$place/reached"
-                while [ -f "$place/stay at $1" ]; do sleep 0.02; done
-            }
-            echo "with $JAVA_HOME" >>"$place/builds"
-            cat >/dev/null
-            [ ! -f "$place/broken" ] || { echo "no such semicolon"; exit 1; }
-            echo "[INFO] --- maven-compiler-plugin:3.14.1:compile (default-compile) @ monochord ---"
-            mkdir -p "$out/lib"
-            reach "compiling"
-            printf 'half a ' >"$out/monochord.jar"
-            reach "half a jar"
-            printf 'jar' >"$out/monochord.jar"
-            reach "a jar without libraries"
-            printf 'chords' >"$out/lib/chords.jar"
-            printf 'tu' >"$out/lib/tunes.jar"
-            reach "half a library"
-            printf 'tunes' >"$out/lib/tunes.jar"
-            reach "no list of libraries"
-            printf 'lib/chords.jar:lib/tunes.jar' >"$out/libraries"
-            reach "all but its own end"
-            """;
-
     /** What stands in the stamp of such a build. */
     private static final String STAMP = "3 monochord.jar\n6 lib/chords.jar\n5 lib/tunes.jar\n";
 
@@ -147,10 +88,14 @@ final class LaunchPad {
         for (String tool : TOOLS) {
             script(bin.resolve(tool), "#!/bin/sh\nexec " + find(tool) + " \"$@\"\n");
         }
-        script(bin.resolve("mvn"), MAVEN);
+        script(bin.resolve("mvn"), standIn("mvn"));
         env.put("PATH", bin.toString());
         env.put("HOME", this.base.resolve("home").toString());
         env.put("JAVA_HOME", jdk("jdk 17", "17.0.9").toString());
+    }
+
+    private static String standIn(String tool) throws IOException {
+        return Files.readString(Path.of("src/test/resources/monochord/launcher", tool));
     }
 
     private static Path find(String tool) {
@@ -176,7 +121,7 @@ final class LaunchPad {
     /** The same without a compiler. */
     Path jre(String name, String version) throws IOException {
         Path home = base.resolve(name);
-        script(home.resolve("bin/java"), JAVA);
+        script(home.resolve("bin/java"), standIn("java"));
         write(home.resolve("release"), "IMPLEMENTOR=\"Nobody\"\nJAVA_VERSION=\"" + version + "\"\nOS_NAME=\"None\"\n");
         return home;
     }
