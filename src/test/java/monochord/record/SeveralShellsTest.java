@@ -10,16 +10,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import monochord.practice.knowing.Attempt;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Other programs that keep answers in the same file, and are killed at it. */
-@Timeout(60)
 class SeveralShellsTest {
     private static final int KILLS = 4;
 
@@ -71,7 +68,8 @@ class SeveralShellsTest {
             }
             one.destroyForcibly();
             other.destroyForcibly();
-            assertTrue(one.waitFor(10, TimeUnit.SECONDS) && other.waitFor(10, TimeUnit.SECONDS));
+            one.waitFor();
+            other.waitFor();
             Set<Long> kept = seeds(home);
             answered.removeAll(kept);
             assertEquals(Set.of(), answered, "answered and lost");

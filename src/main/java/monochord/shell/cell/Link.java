@@ -22,6 +22,8 @@ final class Link {
     private static final Duration START = Duration.ofSeconds(30);
     private static final int WAITING = 64;
     private static final int LOOK_MILLIS = 100;
+    /** A JVM that has let go of its connections is about to end; on a busy machine that takes its time. */
+    private static final int EXIT_SECONDS = 10;
 
     private final WorkingFolder folder;
     private final Process process;
@@ -136,7 +138,7 @@ final class Link {
     /** How the JVM ended, or −1 if it did not of itself within a moment. */
     int exitStatus() {
         try {
-            return process.waitFor(1, TimeUnit.SECONDS) ? process.exitValue() : -1;
+            return process.waitFor(EXIT_SECONDS, TimeUnit.SECONDS) ? process.exitValue() : -1;
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
             return -1;
