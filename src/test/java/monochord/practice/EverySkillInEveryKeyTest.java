@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.Test;
 /** Holds for every skill, every subject, and all thirty major and minor keys. */
 class EverySkillInEveryKeyTest {
     private static final List<Question> ALL = all();
+    private static final Pattern WHOLE = Pattern.compile("[A-ZÀ-Ýiv♭♯].*[.?]");
+    private static final Pattern NOT_FOR_READERS = Pattern.compile("[A-G][b#]|!|null|  |\\.\\.|\\{");
 
     private static List<Question> all() {
         List<Question> questions = new ArrayList<>();
@@ -108,8 +111,8 @@ class EverySkillInEveryKeyTest {
                         question.mistakes().stream()
                                 .map(mistake -> question.judge(mistake.answer()).message()))
                 .flatMap(sentences -> sentences);
-        return said.filter(sentence ->
-                !sentence.matches("[A-ZÀ-Ýiv♭♯].*[.?]") || sentence.matches(".*([A-G](b|#)|!|null|  |\\.\\.|\\{).*"));
+        return said.filter(sentence -> !WHOLE.matcher(sentence).matches()
+                || NOT_FOR_READERS.matcher(sentence).find());
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.lesson.SafeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,7 +122,9 @@ class HostileNotebooksTest {
                         "`touch MARK`"),
                 typed(
                         "much of one thing",
-                        Stream.generate(() -> "show C").limit(2000).toArray(String[]::new)),
+                        Stream.generate(() -> "show C")
+                                .limit(Thorough.times(400, 2000))
+                                .toArray(String[]::new)),
                 typed(
                         "long lines",
                         "show " + "C ".repeat(4900),

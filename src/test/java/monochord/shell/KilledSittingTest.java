@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.lesson.notebook.NotebookReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +43,8 @@ class KilledSittingTest {
                         Stream.of(
                                 Path.of(System.getProperty("java.home"), "bin", "java")
                                         .toString(),
+                                "-XX:TieredStopAtLevel=1",
+                                "-XX:+UseSerialGC",
                                 "-cp",
                                 System.getProperty("java.class.path"),
                                 Somebody.class.getName(),
@@ -148,7 +151,7 @@ class KilledSittingTest {
         kill(somebody("show bVI", "note Ab♭.", "4 1 5 b6"));
         byte[] whole = Files.readAllBytes(drafts().get(0));
         Path other = drafts().get(0);
-        for (int cut = 1; cut < whole.length; cut += 97) {
+        for (int cut = 1; cut < whole.length; cut += Thorough.times(197, 97)) {
             byte[] part = java.util.Arrays.copyOf(whole, cut);
             for (Path file : drafts()) {
                 Files.delete(file);

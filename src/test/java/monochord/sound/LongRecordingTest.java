@@ -14,14 +14,14 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is long is written a little at a time: the heap of the program that writes it is a third of what it writes. */
 class LongRecordingTest {
-    private static final int MINUTES = 10;
+    private static final int MINUTES = 5;
     private static final int HEADER_BYTES = 44;
     private static final long BYTES_PER_MINUTE = 60 * 176_400L;
 
     @TempDir
     Path folder;
 
-    /** Writes ten minutes, a note to a bar, to the file that is named first. */
+    /** Writes five minutes, a note to a bar, to the file that is named first. */
     static final class Writes {
         public static void main(String[] args) throws Exception {
             Score bar = Score.note(Pitch.parse("A4"), Beats.ONE).then(Score.rest(Beats.of(3)));
@@ -31,7 +31,7 @@ class LongRecordingTest {
     }
 
     @Test
-    void tenMinutesNeedNoMoreMemoryThanOne() throws Exception {
+    void fiveMinutesNeedNoMoreMemoryThanOne() throws Exception {
         Path file = folder.resolve("long.wav");
         Path output = folder.resolve("output");
         Process process = new ProcessBuilder(List.of(

@@ -31,6 +31,8 @@ class KilledLineTest {
     void theCellDiesWithItsLine() throws Exception {
         Process line = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
                         Line.class.getName(),
