@@ -129,7 +129,7 @@ class HostileNotebooksTest {
                         "long lines",
                         "show " + "C ".repeat(4900),
                         "(".repeat(9000),
-                        "x".repeat(200_000),
+                        "x".repeat(Thorough.times(50_000, 200_000)),
                         "voice " + "Cmaj9 ".repeat(60)),
                 typed(
                         "large numbers",
@@ -137,7 +137,7 @@ class HostileNotebooksTest {
                         "play C loop 99999999",
                         "voice C reach 99999999",
                         "tempo 1e9"),
-                of("a head that never ends", "---\n" + "title: x\n".repeat(100_000)),
+                of("a head that never ends", "---\n" + "title: x\n".repeat(Thorough.times(20_000, 100_000))),
                 of(
                         "a head that unfolds",
                         "---\na: &a [x, x]\nb: &b [*a, *a]\nc: [*b, *b]\nseed: " + "9".repeat(100_000) + "\n---\n"),
@@ -145,7 +145,7 @@ class HostileNotebooksTest {
                 of(
                         "deep lists",
                         Stream.iterate("", set -> set + "  ")
-                                .limit(900)
+                                .limit(Thorough.times(400, 900))
                                 .map(set -> set + "- a\n")
                                 .reduce("", String::concat)),
                 of("unclosed everything", "[*_`<(".repeat(100_000)),

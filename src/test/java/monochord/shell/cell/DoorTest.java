@@ -70,6 +70,26 @@ class DoorTest {
         }
     }
 
+    /** A JVM that has ended is not waited for. Guard: {@code shut} in {@code Link.open}. */
+    @Test
+    void aDoorThatIsShutMeanwhileLetsNobodyIn() throws Exception {
+        Door door = new Door();
+        Thread shuts = new Thread(() -> {
+            try {
+                Thread.sleep(100);
+                door.close();
+            } catch (IOException | InterruptedException failed) {
+                throw new AssertionError(failed);
+            }
+        });
+        shuts.start();
+        assertEquals(
+                "its JVM did not come up",
+                assertThrows(IOException.class, () -> door.admit(Far.TALK, System.nanoTime() + PATIENCE))
+                        .getMessage());
+        shuts.join();
+    }
+
     /** Guard: the loopback address in {@code Door}. */
     @Test
     void nobodyComesFromAnotherMachine() throws IOException {

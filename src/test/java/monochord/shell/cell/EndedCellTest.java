@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import monochord.Thorough;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +70,7 @@ class EndedCellTest {
     }
 
     /** Guard: {@code Past.note}; without it the JVM would be built anew for ever. */
+    @Thorough.Only
     @Test
     void whatEndsTheJvmTheSecondTimeIsLeftOut(@TempDir Path outside) {
         Path been = outside.resolve("been");
@@ -106,6 +108,7 @@ class EndedCellTest {
     }
 
     /** Guard: {@code hasLeft} in {@code JvmCell.link}; without it the next cell is told that it ended Java, and not run. */
+    @Thorough.Only
     @Test
     void anEndBehindACellsBackIsNotTheNextCells() throws Exception {
         try (Bench bench = new Bench()) {
