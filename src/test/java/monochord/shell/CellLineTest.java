@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.NoteNaming;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 import org.jline.reader.Candidate;
 import org.jline.reader.Parser;
 import org.junit.jupiter.api.AfterAll;

@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.Thorough;
-import monochord.lesson.notebook.NotebookReader;
+import monochord.notebook.NotebookReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.Thorough;
-import monochord.page.web.Browser;
 import monochord.sound.Spectrum;
+import monochord.view.web.Browser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

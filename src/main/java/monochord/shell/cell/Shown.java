@@ -13,18 +13,18 @@ import monochord.harmony.voicing.Search;
 import monochord.harmony.voicing.Style;
 import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Unvoiced;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.BorrowAnswer;
-import monochord.shell.answer.music.BorrowedAnswer;
-import monochord.shell.answer.music.KeyAnswer;
-import monochord.shell.answer.music.MusicAnswer;
-import monochord.shell.answer.music.VoiceAnswer;
 import monochord.shell.cell.wire.Told;
 import monochord.shell.cell.wire.Told.Shape;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.BorrowAnswer;
+import monochord.view.music.BorrowedAnswer;
+import monochord.view.music.KeyAnswer;
+import monochord.view.music.MusicAnswer;
+import monochord.view.music.VoiceAnswer;
 
 /**
  * Reads a value that a cell has put into words. The text is read by the same readers as whatever is typed; what they do

@@ -3,19 +3,19 @@ package monochord.shell.keyboard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.page.Style;
-import monochord.page.StyledText;
-import monochord.page.keyboard.MovingKeyboard;
 import monochord.practice.Form;
 import monochord.practice.Question;
-import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Scene;
 import monochord.shell.sitting.Stage;
 import monochord.sound.keyboard.Stroke;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
+import monochord.view.Saying;
+import monochord.view.keyboard.MovingKeyboard;
 
 /** What becomes of what is played: a picture, a name, an answer. Used by one thread. */
 final class Playing {

@@ -3,13 +3,13 @@ package monochord.shell.replay;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.lesson.Fault;
-import monochord.lesson.notebook.LineDifference;
-import monochord.lesson.notebook.LineDifference.Fate;
-import monochord.page.Style;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
+import monochord.notebook.LineDifference;
+import monochord.notebook.LineDifference.Fate;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 
 /** Whether notebooks hold. */
 public record ReplayAnswer(List<Played> files) implements Answer {

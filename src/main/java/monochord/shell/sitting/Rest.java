@@ -2,8 +2,8 @@ package monochord.shell.sitting;
 
 import java.time.Duration;
 import java.util.Optional;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /**
  * Reminds of a rest for hands and ears, once in a sitting, where it goes on after half an hour.

@@ -6,8 +6,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import monochord.harmony.Music;
 import monochord.score.Piece;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.Title;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Settings;
 import monochord.sound.Directions;
@@ -16,6 +14,8 @@ import monochord.sound.Performance;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Unreadable;
+import monochord.view.Saying;
+import monochord.view.Title;
 
 /** Where music is shown and heard: what plays, what moves with it, how it is played, and what was there last. */
 public final class Stage {

@@ -14,12 +14,12 @@ import monochord.score.Metre;
 import monochord.score.Piece;
 import monochord.score.Score;
 import monochord.score.Sounding;
-import monochord.shell.answer.Title;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
 import monochord.theory.Scale;
+import monochord.view.Title;
 
 /**
  * Something that can be played, and what it is called.

@@ -4,18 +4,18 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.page.naming.AsTyped;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.course.AskAnswer;
-import monochord.shell.answer.course.VerdictAnswer;
+import monochord.text.naming.AsTyped;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
+import monochord.view.course.AskAnswer;
+import monochord.view.course.VerdictAnswer;
 
 /** What is being taught: the question on the desk, the run or the lesson it belongs to, and what comes next. */
 public final class Teaching {

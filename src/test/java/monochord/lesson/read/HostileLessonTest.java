@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import monochord.Growth;
 import monochord.Thorough;
 import monochord.lesson.Reading;
-import monochord.lesson.SafeText;
+import monochord.text.SafeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,8 +3,8 @@ package monochord.shell.cell;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import monochord.shell.answer.Look;
 import monochord.theory.Key;
+import monochord.view.Look;
 
 /** A cell to try things on, with a limit that a test can set. */
 final class Bench implements AutoCloseable {

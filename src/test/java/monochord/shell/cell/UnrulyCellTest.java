@@ -174,10 +174,8 @@ class UnrulyCellTest {
                 "throw new RuntimeException(\"\\u001b]0;owned\\u0007\\u009b31m\")"
             })
     void noControlCharacterComesThrough(String text) {
-        String raw = BENCH.outcome(text)
-                .answer()
-                .text(monochord.shell.answer.Look.ofPipe())
-                .plain();
+        String raw =
+                BENCH.outcome(text).answer().text(monochord.view.Look.ofPipe()).plain();
         assertTrue(raw.contains("owned"), raw);
         assertTrue(raw.chars().allMatch(c -> c == '\n' || !Character.isISOControl(c)), raw);
     }

@@ -5,8 +5,6 @@ import monochord.harmony.Progression;
 import monochord.harmony.Slot;
 import monochord.harmony.after.After;
 import monochord.harmony.after.Way;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.AfterAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -14,6 +12,8 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.AfterAnswer;
 
 /** Says where a chord goes next in a key. */
 final class AfterVerb implements Verb {

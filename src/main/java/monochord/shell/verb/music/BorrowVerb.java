@@ -4,9 +4,6 @@ import java.util.List;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Progression;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.BorrowAnswer;
-import monochord.shell.answer.music.BorrowedAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -16,6 +13,9 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.BorrowAnswer;
+import monochord.view.music.BorrowedAnswer;
 
 /** Lists the chords a key can borrow from its parallel modes. */
 final class BorrowVerb implements Verb {

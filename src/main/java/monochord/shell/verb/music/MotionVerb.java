@@ -10,8 +10,6 @@ import monochord.score.Arrangement;
 import monochord.score.Comping;
 import monochord.score.Grip;
 import monochord.score.Score;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.MotionAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -22,6 +20,8 @@ import monochord.theory.Beats;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.MotionAnswer;
 
 /** Watches how voices move from chord to chord. */
 final class MotionVerb implements Verb {

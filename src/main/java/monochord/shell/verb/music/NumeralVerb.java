@@ -2,16 +2,16 @@ package monochord.shell.verb.music;
 
 import monochord.harmony.Progression;
 import monochord.harmony.Slot;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.ChordRow;
-import monochord.shell.answer.music.NumeralAnswer;
-import monochord.shell.answer.music.ProgressionAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.music.ChordRow;
+import monochord.view.music.NumeralAnswer;
+import monochord.view.music.ProgressionAnswer;
 
 /** Turns numerals, numbers and chord symbols into each other. */
 final class NumeralVerb implements Verb {

@@ -17,8 +17,6 @@ import monochord.harmony.voicing.Way;
 import monochord.score.Arrangement;
 import monochord.score.Change;
 import monochord.score.Grip;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.VoiceAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -28,6 +26,8 @@ import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.VoiceAnswer;
 
 /** Finds the voicing of a progression that moves best under two hands. */
 final class VoiceVerb implements Verb {

@@ -8,13 +8,13 @@ import monochord.lesson.Part;
 import monochord.lesson.Reading;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.course.CheckAnswer;
-import monochord.shell.answer.course.CheckAnswer.Checked;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
+import monochord.view.course.CheckAnswer;
+import monochord.view.course.CheckAnswer.Checked;
 
 /** Finds the faults of lesson files. */
 final class CheckVerb implements Verb {
