@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.notebook.NotebookReader;
 import monochord.view.StrictJson;
 import org.junit.jupiter.api.BeforeEach;
@@ -74,6 +75,8 @@ class NotebookSittingTest {
                 Arguments.of("what hangs on the machine", List.of("show C", "keys", "keys off", "show D")));
     }
 
+    /** Thoroughly, for {@link #whoOpensGoesOnWhereItEnded} saves and replays, too. */
+    @Thorough.Only
     @ParameterizedTest(name = "{0}")
     @MethodSource("sittings")
     void whatIsSavedIsAnsweredTheSameAgain(String what, List<String> lines) throws IOException {

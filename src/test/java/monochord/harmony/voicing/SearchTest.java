@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -70,14 +71,14 @@ class SearchTest {
         }
     }
 
-    @ParameterizedTest(name = "every three chords, {0}, in small hands: the five cheapest ways are found")
+    @ParameterizedTest(name = "three chords, {0}, in small hands: the five cheapest ways are found")
     @EnumSource(Style.class)
-    void everyThreeChords(Style style) {
+    void threeChords(Style style) {
         Reach small = new Reach(style == Style.SPREAD ? 8 : style == Style.CHOIR ? 7 : 6);
         List<String> few = NUMERALS.subList(style == Style.CLOSE ? 2 : 1, NUMERALS.size());
         for (String first : few) {
             for (String second : few) {
-                for (String third : few) {
+                for (String third : Thorough.spread(few, 1, few.indexOf(first) + few.indexOf(second))) {
                     assertExact(Task.of(chords(first, second, third), C, style).within(small));
                 }
             }
