@@ -109,6 +109,7 @@ class KeyTest {
         assertEquals(fifths, Key.parse(key).signature());
     }
 
+    /** Common practice, no source: how people write keys. */
     @ParameterizedTest(name = "\"{0}\" is read as {1}")
     @CsvSource(delimiter = '|', textBlock = """
             D               | D major

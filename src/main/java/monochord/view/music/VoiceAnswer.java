@@ -1,6 +1,7 @@
 package monochord.view.music;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.Reach;
@@ -9,6 +10,7 @@ import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.Way;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -33,9 +35,15 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
     private static final int FEW_CHORDS = 2;
 
     /** Source: Boyle, Boyle and Booker, APPC 2015, for who reaches a tenth; the advice is common practice. */
-    static final String CARE =
+    private static final Phrase CARE = Phrase.sentence(
             "Some of this asks for more than an octave in one hand. Take only what lies easily: roll it "
-                    + "from the bottom, or give a note to the other hand. If the hand aches, stop.";
+                    + "from the bottom, or give a note to the other hand. If the hand aches, stop.");
+
+    /** Where so much was asked for and nothing needs it; the same source. */
+    private static final Phrase NOT_NEEDED = Phrase.sentence("Many grown hands do not reach a tenth. "
+            + "Nothing here asks for more than an octave; if the hand aches, stop.");
+
+    private static final int TENTH = 10;
 
     public VoiceAnswer {
         ways = List.copyOf(ways);
@@ -65,6 +73,7 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                         ? VoicingGrid.words(rows(), look.signs())
                         : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
         text.lines(new StyledText(said()).in(look.signs()));
+        care().ifPresent(care -> text.lines(StyledText.of(care, look.reader())));
         StyledText told = text.build().wrapped(look.width());
         boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
         return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
@@ -88,9 +97,6 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
             telling.comparison().forEach(said::line);
         }
         said.line(costs(), Style.QUIET);
-        if (isWide()) {
-            said.line(CARE);
-        }
         return said.build().lines();
     }
 
@@ -100,6 +106,13 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                 .toList();
         return "Cost " + best().cost().total()
                 + (others.isEmpty() ? "." : "; the next best " + Words.listed(others) + ".");
+    }
+
+    private Optional<Phrase> care() {
+        if (isWide()) {
+            return Optional.of(CARE);
+        }
+        return task().reach().steps() >= TENTH ? Optional.of(NOT_NEEDED) : Optional.empty();
     }
 
     private boolean isWide() {

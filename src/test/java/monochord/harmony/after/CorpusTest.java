@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Counts invented for the test; those that travel with the program are held in the shell's tests. */
+/** Source: counts invented for the test; those that travel with the program are held in the shell's tests. */
 class CorpusTest {
     private static final Corpus INVENTED = Corpus.parse("""
             # a remark

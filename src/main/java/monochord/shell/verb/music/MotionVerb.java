@@ -37,7 +37,7 @@ final class MotionVerb implements Verb {
                         "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
                         "watch how each voice moves, and what runs in parallel",
                         EXAMPLE,
-                        "motion C3 G3 E4 C5 | D3 A3 F4 A4 chorale",
+                        "motion F3 C4 A4 F5 | G3 D4 B4 D5 chorale",
                         "motion F C G Ab in C")
                 .withSmallWords("in", "chorale", "band");
     }
