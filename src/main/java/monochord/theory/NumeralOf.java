@@ -16,7 +16,7 @@ final class NumeralOf {
     private static final List<Numeral> AUGMENTED_SIXTHS =
             List.of(Numeral.parse("It6"), Numeral.parse("Fr43"), Numeral.parse("Ger65"));
 
-    private static final List<ScaleKind> OWN_IN_MINOR =
+    private static final List<ScaleKind> FORMS_OF_MINOR =
             List.of(ScaleKind.HARMONIC_MINOR, ScaleKind.MELODIC_MINOR, ScaleKind.MAJOR);
 
     private NumeralOf() {}
@@ -55,7 +55,7 @@ final class NumeralOf {
 
     private static Numeral applied(Chord chord, Key key) {
         Numeral function = function(chord.kind());
-        if (function == null || isOwn(chord, key)) {
+        if (function == null || key.isOwn(chord) || isCalledByDegree(chord, key)) {
             return null;
         }
         Interval toTarget = function.degree() == 5 ? Interval.PERFECT_FOURTH : Interval.MINOR_SECOND;
@@ -94,10 +94,12 @@ final class NumeralOf {
         return ChordKind.ofTones(tones).orElseThrow();
     }
 
-    /** Whether the key holds every tone; a minor key with its movable sixth and seventh, or with the major third. */
-    private static boolean isOwn(Chord chord, Key key) {
-        return key.scale().holds(chord)
-                || key.mode() == Mode.AEOLIAN
-                        && OWN_IN_MINOR.stream().anyMatch(kind -> new Scale(key.tonic(), kind).holds(chord));
+    /**
+     * Whether a chord from outside a minor key is called by its degree all the same, not as applied: one with the raised
+     * sixth or seventh, as IV, or with the major third, as I. Common practice, no source.
+     */
+    private static boolean isCalledByDegree(Chord chord, Key key) {
+        return key.mode() == Mode.AEOLIAN
+                && FORMS_OF_MINOR.stream().anyMatch(kind -> new Scale(key.tonic(), kind).holds(chord));
     }
 }

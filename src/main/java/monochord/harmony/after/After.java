@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import monochord.harmony.Borrowing;
 import monochord.harmony.ChordFunction;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -52,8 +51,7 @@ public final class After {
                 .filter(from -> !isSameTriad(from.in(key), to.in(key)))
                 .map(from -> way(from, to, key, Corpus.NONE))
                 .flatMap(Optional::stream)
-                .sorted(Comparator.comparing(
-                                (Way way) -> !Borrowing.isOwn(way.move().from(), key))
+                .sorted(Comparator.comparing((Way way) -> !key.isOwn(way.move().from()))
                         .thenComparing(Comparator.comparingInt(Way::score).reversed()))
                 .toList();
     }

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import monochord.harmony.Borrowing;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -163,7 +162,7 @@ public record Corpus(List<Row> rows) {
         Chord chord = numeral.in(key);
         Chord triad = new Chord(chord.root(), chord.kind().triad());
         List<String> names = new ArrayList<>();
-        if (plain && (numeral.target() == null || !Borrowing.isOwn(triad, key))) {
+        if (plain && (numeral.target() == null || !key.isOwn(triad))) {
             names.add(Numeral.onDegree(triad, Key.major(key.tonic())).toString());
         }
         if (numeral.target() != null) {

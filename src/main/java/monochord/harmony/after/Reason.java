@@ -157,7 +157,7 @@ record Reason(int weight, String said) {
     /** What the tones say where no habit does: the circle, a shared mode, tones that stay. */
     private static Optional<Reason> seen(Numeral from, Numeral to, Key key) {
         Move move = new Move(from.in(key), to.in(key));
-        if (to.form() != Form.DEGREE || from.target() != null && !Borrowing.isOwn(move.to(), key)) {
+        if (to.form() != Form.DEGREE || from.target() != null && !key.isOwn(move.to())) {
             return Optional.empty();
         }
         if (move.rootUp().equals(Interval.PERFECT_FOURTH)) {

@@ -115,8 +115,8 @@ public final class NextChordJudge implements Judge {
     }
 
     private Verdict withoutRule(Chord given) {
-        boolean related = Borrowing.isOwn(given, key)
-                || !Borrowing.borrowedFrom(given, key).isEmpty();
+        boolean related =
+                key.isOwn(given) || !Borrowing.borrowedFrom(given, key).isEmpty();
         if (related) {
             return new Verdict(
                     Grade.REMARK,

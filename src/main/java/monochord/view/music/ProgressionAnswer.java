@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import monochord.harmony.Borrowing;
 import monochord.harmony.Progression;
 import monochord.harmony.Slot;
 import monochord.text.Style;
@@ -78,7 +77,7 @@ public record ProgressionAnswer(Progression progression) implements Answer {
     private List<String> origins(Look look) {
         Set<String> said = new LinkedHashSet<>();
         for (ChordRow row : rows(progression)) {
-            if (!Borrowing.isOwn(row.chord(), row.key())) {
+            if (!row.key().isOwn(row.chord())) {
                 said.add(row.chord().write(look.signs()) + ", " + row.numeral().write(look.signs()) + ": "
                         + row.origin(look) + ".");
             }
