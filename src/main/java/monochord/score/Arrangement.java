@@ -40,12 +40,12 @@ public final class Arrangement {
      */
     public static Piece piece(Music music, Metre metre) {
         if (music instanceof Music.OneChord one) {
-            return Piece.of(Comping.grips(List.of(change(one.chord(), metre.bar()))), metre);
+            return Piece.of(Comping.voicings(List.of(change(one.chord(), metre.bar()))), metre);
         } else if (music instanceof Music.OneScale one) {
             return Piece.of(scale(one.scale())).in(metre);
         } else if (music instanceof Music.OneProgression one) {
             Beats share = one.progression().barred() || !metre.bar().equals(A_BAR) ? metre.bar() : HALF_A_BAR;
-            return Piece.of(Comping.grips(changes(one.progression(), share)), metre);
+            return Piece.of(Comping.voicings(changes(one.progression(), share)), metre);
         }
         return Piece.of(notes((Music.Notes) music)).in(metre);
     }

@@ -11,14 +11,14 @@ import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
+import monochord.theory.ToneSet;
 import monochord.theory.TriadQuality;
 
 /**
- * One chord that could stand in a place of the progression, with what the score asks of it. Sets of tones are bits on
- * the line of fifths seen from the tonic, bit {@value #ORIGIN} the tonic itself, so that one shift moves them all.
+ * One chord that could stand in a place of the progression, with what the score asks of it. Its tones are a {@link
+ * ToneSet} seen from the tonic.
  */
 final class Shade {
-    private static final int ORIGIN = 32;
     private static final int FIFTHS_OF_HALF_STEP = 5;
 
     final Chord chord;
@@ -48,17 +48,12 @@ final class Shade {
         long all = 0;
         long foreign = 0;
         for (NoteName tone : chord.tones()) {
-            long bit = bit(key.degreeOf(tone));
+            long bit = ToneSet.bit(key.degreeOf(tone).fifths());
             all |= bit;
             foreign |= key.holds(tone) ? 0 : bit;
         }
         this.tones = all;
         this.outside = foreign;
-    }
-
-    static long bit(Degree degree) {
-        int place = degree.fifths() + ORIGIN;
-        return place < 0 || place >= Long.SIZE ? 0 : 1L << place;
     }
 
     /** What the chord does, found out when it is first asked. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.harmony.voicing.Explanation;
@@ -16,7 +17,7 @@ import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.Way;
 import monochord.score.Arrangement;
 import monochord.score.Change;
-import monochord.score.Grip;
+import monochord.score.TimedVoicing;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -109,13 +110,11 @@ final class VoiceVerb implements Verb {
 
     private static Take take(Progression progression, List<Voicing> voicings, String how) {
         List<Change> changes = Arrangement.changes(progression);
-        List<Grip> grips = new ArrayList<>();
-        for (int i = 0; i < changes.size(); i++) {
-            Voicing voicing = voicings.get(i);
-            Change change = changes.get(i);
-            grips.add(new Grip(voicing.left(), voicing.right(), change.beats(), change.label()));
-        }
-        Take take = Take.of(progression, grips);
+        List<TimedVoicing> timed = IntStream.range(0, changes.size())
+                .mapToObj(i -> new TimedVoicing(
+                        voicings.get(i), changes.get(i).beats(), changes.get(i).label()))
+                .toList();
+        Take take = Take.of(progression, timed);
         return take.titled(take.title().within("", how));
     }
 }

@@ -1,27 +1,27 @@
 package monochord.score;
 
 import java.util.List;
+import monochord.harmony.voicing.Voicing;
 import monochord.theory.Beats;
 import monochord.theory.Pitch;
 
 /**
  * What both hands hold while a chord lasts.
  *
- * @param left the left hand's keys, bottom to top; may be empty
- * @param right the right hand's keys, bottom to top; may be empty
+ * @param hands the keys of each hand; one or both may be empty
  * @param beats how long it is held, more than none
  * @param label what stands above it; empty for nothing
  */
-public record Grip(List<Pitch> left, List<Pitch> right, Beats beats, String label) {
-    public Grip {
-        left = List.copyOf(left);
-        right = List.copyOf(right);
+public record TimedVoicing(Voicing hands, Beats beats, String label) {
+    /** Other keys for as long, under the same label. */
+    TimedVoicing with(Voicing other) {
+        return new TimedVoicing(other, beats, label);
     }
 
     /** Both hands down together, held to the end. */
     public Score struck() {
-        Score hands = hand(left).by(Hand.LEFT).with(hand(right).by(Hand.RIGHT));
-        return label.isEmpty() ? hands : hands.labelled(label);
+        Score both = hand(hands.left()).by(Hand.LEFT).with(hand(hands.right()).by(Hand.RIGHT));
+        return label.isEmpty() ? both : both.labelled(label);
     }
 
     private Score hand(List<Pitch> keys) {
