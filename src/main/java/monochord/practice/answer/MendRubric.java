@@ -14,7 +14,6 @@ import monochord.theory.Unreadable;
 
 /** Judges the note that a tune sings in place of one that clashes: the nearest, or another near one that fits. */
 public final class MendRubric extends Rubric<NoteName> {
-    private static final int ALIKE_ON_KEYBOARD = 12;
 
     private final List<NoteName> fitting;
     private final String reason;
@@ -70,8 +69,7 @@ public final class MendRubric extends Rubric<NoteName> {
 
     @Override
     Optional<NoteName> bySound() {
-        int away = wanted().fifths() < 0 ? ALIKE_ON_KEYBOARD : -ALIKE_ON_KEYBOARD;
-        return Optional.of(NoteName.at(wanted().fifths() + away));
+        return Optional.of(wanted().respelled());
     }
 
     @Override
