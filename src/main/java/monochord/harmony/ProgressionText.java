@@ -19,8 +19,8 @@ final class ProgressionText {
     private final Cursor cursor;
     private final Key key;
     private final List<Bar> bars = new ArrayList<>();
-    private final List<Slot> slots = new ArrayList<>();
-    private Slot last;
+    private final List<ChordEvent> slots = new ArrayList<>();
+    private ChordEvent last;
     private boolean barred;
     private int count;
 
@@ -68,7 +68,7 @@ final class ProgressionText {
             throw cursor.unexpected(place, "a chord before the hold");
         }
         if (slots.isEmpty()) {
-            slots.add(new Slot(last.chord(), last.numeral(), 1, true));
+            slots.add(new ChordEvent(last.chord(), last.numeral(), 1, true));
         } else {
             slots.set(slots.size() - 1, slots.get(slots.size() - 1).longer());
         }
@@ -84,7 +84,7 @@ final class ProgressionText {
         counted(place);
     }
 
-    private void strike(Slot slot, int place) {
+    private void strike(ChordEvent slot, int place) {
         last = slot;
         slots.add(slot);
         closeUnlessBarred();
@@ -104,7 +104,7 @@ final class ProgressionText {
         }
     }
 
-    private Slot chord(String token, int place) {
+    private ChordEvent chord(String token, int place) {
         try {
             return switch (ChordWriting.of(token)) {
                 case NUMERAL -> slot(Numeral.parse(token));
@@ -116,11 +116,11 @@ final class ProgressionText {
         }
     }
 
-    private Slot slot(Numeral numeral) {
-        return new Slot(numeral.in(key), numeral, 1, false);
+    private ChordEvent slot(Numeral numeral) {
+        return new ChordEvent(numeral.in(key), numeral, 1, false);
     }
 
-    private Slot slot(Chord chord) {
-        return new Slot(chord, Numeral.of(chord, key), 1, false);
+    private ChordEvent slot(Chord chord) {
+        return new ChordEvent(chord, Numeral.of(chord, key), 1, false);
     }
 }

@@ -3,9 +3,9 @@ package monochord.score;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Bar;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.NoteName;
@@ -60,14 +60,14 @@ public final class Arrangement {
         List<Change> changes = new ArrayList<>();
         for (Bar bar : progression.bars()) {
             Beats share = barLength.dividedInto(bar.shares());
-            for (Slot slot : bar.slots()) {
+            for (ChordEvent slot : bar.slots()) {
                 add(changes, slot, share.times(slot.shares()));
             }
         }
         return changes;
     }
 
-    private static void add(List<Change> changes, Slot slot, Beats beats) {
+    private static void add(List<Change> changes, ChordEvent slot, Beats beats) {
         if (slot.held()) {
             Change last = changes.remove(changes.size() - 1);
             changes.add(new Change(last.bass(), last.tones(), last.beats().plus(beats), last.label()));

@@ -42,12 +42,12 @@ record Reason(int weight, String said) {
     }
 
     private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
-        boolean stays = sharedMode(new Move(from.in(key), to.in(key)), key).isPresent();
+        boolean stays = sharedMode(new ChordMove(from.in(key), to.in(key)), key).isPresent();
         return Habit.of(from, to, key)
                 .map(habit -> new Reason(habit.weight(), (stays ? "it stays borrowed: " : "") + habit.reason(key)));
     }
 
-    static Reason ofSongs(Corpus.Backing backing) {
+    static Reason ofSongs(SongCounts.Backing backing) {
         return new Reason(
                 SEEN,
                 "no rule of thumb leads there, but " + backing.collection().idiom() + " go there");
@@ -156,7 +156,7 @@ record Reason(int weight, String said) {
 
     /** What the tones say where no habit does: the circle, a shared mode, tones that stay. */
     private static Optional<Reason> seen(Numeral from, Numeral to, Key key) {
-        Move move = new Move(from.in(key), to.in(key));
+        ChordMove move = new ChordMove(from.in(key), to.in(key));
         if (to.form() != Form.DEGREE || from.target() != null && !key.isOwn(move.to())) {
             return Optional.empty();
         }
@@ -171,7 +171,7 @@ record Reason(int weight, String said) {
         return move.held().size() >= 2 ? Optional.of(new Reason(SEEN, "two tones stay")) : Optional.empty();
     }
 
-    private static Optional<Scale> sharedMode(Move move, Key key) {
+    private static Optional<Scale> sharedMode(ChordMove move, Key key) {
         List<Scale> others = Borrowing.borrowedFrom(move.to(), key);
         return Borrowing.borrowedFrom(move.from(), key).stream()
                 .filter(others::contains)

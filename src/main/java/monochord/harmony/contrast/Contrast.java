@@ -9,7 +9,7 @@ import monochord.theory.Chord;
 import monochord.theory.Pitch;
 
 /** What differs between a first and a second version. */
-public record Contrast(Side first, Side second) {
+public record Contrast(ComparedVersion first, ComparedVersion second) {
     /**
      * Something in the place of something else.
      *
@@ -25,20 +25,20 @@ public record Contrast(Side first, Side second) {
 
     /** The chords that differ, where both sides have as many; else none. */
     public List<Changed<Chord>> chords() {
-        return changed(Side::chords);
+        return changed(ComparedVersion::chords);
     }
 
     /** The notes of the line that differ, where both sides have as many; else none. */
     public List<Changed<Pitch>> notes() {
-        return changed(Side::line);
+        return changed(ComparedVersion::line);
     }
 
     /** The chords whose keys differ, where both sides have as many; else none. */
     public List<Changed<List<Pitch>>> keys() {
-        return changed(Side::voicings);
+        return changed(ComparedVersion::voicings);
     }
 
-    private <T> List<Changed<T>> changed(Function<Side, List<T>> row) {
+    private <T> List<Changed<T>> changed(Function<ComparedVersion, List<T>> row) {
         List<T> from = row.apply(first);
         List<T> to = row.apply(second);
         return from.size() != to.size()

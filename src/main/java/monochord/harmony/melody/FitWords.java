@@ -21,7 +21,7 @@ public final class FitWords {
     /** One or two sentences. */
     public static String say(FitNote note, Fit fit) {
         String name = name(note.pitch());
-        if (note.role() == Role.FREE) {
+        if (note.role() == NoteRole.FREE) {
             return name + " comes before any chord, so it is free.";
         }
         String chord = note.span().chord().write(Signs.MUSIC);
@@ -121,7 +121,7 @@ public final class FitWords {
                 .orElse(" Nothing near fits: change the chord.");
     }
 
-    private static String foreign(Change change, Fit fit) {
+    private static String foreign(NoteChange change, Fit fit) {
         boolean own = fit.progression().key().holds(change.to().name());
         return own ? "" : ", the chord's own colour";
     }

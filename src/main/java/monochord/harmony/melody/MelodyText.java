@@ -119,7 +119,7 @@ final class MelodyText {
                 ? new Pitch(NoteName.C, 4)
                 : notes.get(notes.size() - 1).pitch();
         try {
-            return Nearest.to(before, name);
+            return NearestOctave.to(before, name);
         } catch (IllegalArgumentException outOfReach) {
             throw cursor.because(place, "the nearest " + name + " has no octave from -1 to 10");
         }

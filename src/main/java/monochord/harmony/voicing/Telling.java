@@ -107,7 +107,7 @@ public final class Telling {
         return said;
     }
 
-    private static String numbers(Tally tally) {
+    private static String numbers(MovementCount tally) {
         String left = tally.inLeftHand() == 0
                 ? ""
                 : tally.inLeftHand() == tally.parallels()

@@ -3,7 +3,7 @@ package monochord.practice.answer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import monochord.harmony.melody.Change;
+import monochord.harmony.melody.NoteChange;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -23,7 +23,7 @@ public final class MendRubric extends Rubric<NoteName> {
      * @param changes every near note that fits, the nearest first; not empty
      * @param reason one sentence or more that lead to the nearest
      */
-    public MendRubric(List<Change> changes, String reason, String way, Supplier<List<Slip<NoteName>>> slips) {
+    public MendRubric(List<NoteChange> changes, String reason, String way, Supplier<List<Slip<NoteName>>> slips) {
         super(changes.get(0).to().name(), slips);
         this.fitting = changes.stream().map(change -> change.to().name()).toList();
         this.reason = reason;

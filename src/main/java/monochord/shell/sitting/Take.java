@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
-import monochord.harmony.contrast.Side;
+import monochord.harmony.contrast.ComparedVersion;
 import monochord.harmony.melody.Melody;
 import monochord.score.Arrangement;
 import monochord.score.Metre;
@@ -84,7 +84,7 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
     }
 
     /** What can be said about it beside another version. */
-    Side side() {
+    ComparedVersion side() {
         List<TimedVoicing> voicings = piece.voicings();
         List<Chord> each = chords.isEmpty()
                 ? List.of()
@@ -95,7 +95,7 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
                         voicings.stream().map(TimedVoicing::beats),
                         line().stream().map(Sounding::length))
                 .toList();
-        return new Side(each, voicings.stream().map(Take::keys).toList(), pitches(line()), lengths);
+        return new ComparedVersion(each, voicings.stream().map(Take::keys).toList(), pitches(line()), lengths);
     }
 
     private static List<Pitch> keys(TimedVoicing voicing) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -20,7 +20,7 @@ public record ProgressionAnswer(Progression progression) implements Answer {
 
     static List<ChordRow> rows(Progression progression) {
         List<ChordRow> rows = new ArrayList<>();
-        for (Slot slot : progression.slots()) {
+        for (ChordEvent slot : progression.slots()) {
             if (!slot.held()) {
                 rows.add(new ChordRow(slot.chord(), slot.numeral(), progression.key()));
             }
