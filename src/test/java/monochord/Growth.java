@@ -15,7 +15,7 @@ public final class Growth {
     /** Twice what is due is no square yet, which takes eight times as much. */
     private static final int UNEVEN = 3;
     /** Nanoseconds that nobody minds, however they come about; the square of what the tests try takes far more. */
-    private static final long UNNOTICED = 1_000_000_000L;
+    private static final long UNNOTICED = 300_000_000L;
 
     private Growth() {}
 

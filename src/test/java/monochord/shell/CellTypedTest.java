@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import monochord.Thorough;
 import monochord.shell.keeping.Settings;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
@@ -204,6 +205,7 @@ class CellTypedTest {
     }
 
     /** Guards: {@code LessonCode.show} asks {@code Trust}; {@code Outside.takeConsent} takes the question away again. */
+    @Thorough.Only
     @Test
     void somebodyElsesJavaRunsAfterAYesAndIsRememberedByItsContent() throws IOException {
         Path file = lesson();

@@ -84,7 +84,7 @@ class EarQuestionsTest {
             asked.add(question.subject());
             heard(question, question.heard().orElseThrow());
         }
-        assertTrue(asked.size() > 5, asked::toString);
+        assertTrue(asked.size() >= 5, asked::toString);
     }
 
     @ParameterizedTest(name = "{0} of {1}, answered {2}: both are heard")
