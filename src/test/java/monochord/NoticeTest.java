@@ -70,7 +70,8 @@ class NoticeTest {
             List<String> names = files.filter(Files::isRegularFile)
                     .filter(file -> !file.startsWith(resources.resolve("META-INF")))
                     .map(file -> file.getFileName().toString())
-                    .filter(name -> name.contains(".") && !name.toLowerCase(Locale.ROOT).contains("licen"))
+                    .filter(name ->
+                            name.contains(".") && !name.toLowerCase(Locale.ROOT).contains("licen"))
                     .toList();
             assertTrue(names.size() >= 3, names::toString);
             assertEquals(

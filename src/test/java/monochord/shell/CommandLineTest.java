@@ -11,6 +11,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.shell.ear.Ear;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
@@ -64,6 +65,7 @@ class CommandLineTest {
                 Run.of("shwo Abmaj7 --json").result(2));
     }
 
+    @Thorough.Only
     @Test
     void aLineOfJavaIsRun() {
         assertEquals("x = 3\n", Run.of("int x = 3;").result(0));

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.voicing.Explanation;
+import monochord.harmony.voicing.MovementCount;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Tally;
-import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
+import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
-import monochord.harmony.voicing.Way;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
@@ -30,7 +30,7 @@ import monochord.view.keyboard.VoicingRow;
  * @param ways the best first, at least one
  * @param keyboards whether each chord is drawn on a keyboard
  */
-public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
+public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) implements Answer {
     private static final int MOST_CHANGES_TOLD = 8;
     private static final int FEW_CHORDS = 2;
 
@@ -49,11 +49,11 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
         ways = List.copyOf(ways);
     }
 
-    private Way best() {
+    private VoicedProgression best() {
         return ways.get(0);
     }
 
-    private Task task() {
+    private VoicingTask task() {
         return best().task();
     }
 
@@ -160,7 +160,7 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                         .put("right", row.voicing().right()));
     }
 
-    private static void numbers(Json json, int cost, Tally tally) {
+    private static void numbers(Json json, int cost, MovementCount tally) {
         json.put("cost", cost)
                 .put("moved", tally.moved())
                 .put("parallels", tally.parallels())

@@ -21,7 +21,7 @@ class ChoirTest {
         List<Chord> chords = Stream.of(numerals.split(" - "))
                 .map(numeral -> Numeral.parse(numeral).in(in))
                 .toList();
-        return Search.best(Task.of(chords, in, Style.CHOIR)).voicings().stream()
+        return VoicingSearch.best(VoicingTask.of(chords, in, VoicingStyle.CHOIR)).voicings().stream()
                 .map(Voicing::pitches)
                 .toList();
     }
