@@ -17,8 +17,8 @@ import javax.sound.sampled.SourceDataLine;
  * stopping means to drop what the card still holds: there is no note that could be left hanging.
  */
 final class Playback implements Runnable {
-    /** Bytes handed over at a time, 23 ms: as long as it may take until a stop is seen. */
-    private static final int PIECE_BYTES = 1024 * FRAME_BYTES;
+    /** Frames handed over at a time, 23 ms: as long as it may take until a stop is seen. */
+    private static final int PIECE_FRAMES = 1024;
 
     private static final long GLANCE_NANOS = 5_000_000;
     /** How long a card may take for the last it holds, before it is taken for dead. */
@@ -82,7 +82,7 @@ final class Playback implements Runnable {
 
     private Outcome perform(SourceDataLine card) {
         try (Rendering sound = Rendering.of(sequence, bank)) {
-            return pour(sound, card);
+            return pour(sound, new Levelled(Loudness.gain(sequence, bank)), card);
         } catch (IOException failed) {
             return bank.isPresent() ? Outcome.BANK : Outcome.NO_SYNTHESIZER;
         } catch (RuntimeException broken) {
@@ -90,19 +90,22 @@ final class Playback implements Runnable {
         }
     }
 
-    private Outcome pour(Rendering sound, SourceDataLine card) throws IOException {
+    private Outcome pour(Rendering sound, Levelled levelled, SourceDataLine card) throws IOException {
         long music = JavaSound.frames(sequence);
         card.start();
         open = card;
-        byte[] piece = new byte[PIECE_BYTES];
-        int bytes = sound.read(piece);
-        while (!stopped && bytes > 0 && !(given > music && JavaSound.isSilent(piece, bytes))) {
+        float[] samples = new float[2 * PIECE_FRAMES];
+        byte[] piece = new byte[PIECE_FRAMES * FRAME_BYTES];
+        int read = sound.read(samples);
+        int bytes = levelled.pass(samples, read, piece);
+        while (!stopped && read > 0 && !(given > music && JavaSound.isSilent(piece, bytes))) {
             if (card.write(piece, 0, bytes) < bytes) {
                 return stopped ? Outcome.STOPPED : Outcome.BROKEN;
             }
             given = given + bytes / FRAME_BYTES;
             playing.started().complete(Outcome.SOUNDING);
-            bytes = sound.read(piece);
+            read = sound.read(samples);
+            bytes = levelled.pass(samples, read, piece);
         }
         return stopped ? drop(card) : awaitTheLast(card);
     }

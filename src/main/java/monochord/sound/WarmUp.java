@@ -3,6 +3,7 @@ package monochord.sound;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import javax.sound.midi.Sequence;
 import javax.sound.sampled.LineUnavailableException;
 import monochord.score.Score;
 import monochord.theory.Beats;
@@ -24,8 +25,12 @@ final class WarmUp implements Runnable {
     }
 
     private static void render(Score chord) throws IOException {
-        try (Rendering sound = Rendering.of(Performance.of(chord).sequence(), Optional.empty())) {
-            sound.read(new byte[SECONDS * JavaSound.RATE * JavaSound.FRAME_BYTES]);
+        Sequence sequence = Performance.of(chord).sequence();
+        float[] piece = new float[2 * SECONDS * JavaSound.RATE];
+        double gain = Loudness.gain(sequence, Optional.empty());
+        try (Rendering sound = Rendering.of(sequence, Optional.empty())) {
+            sound.read(piece);
         }
+        new Levelled(gain).pass(piece, piece.length, new byte[2 * piece.length]);
     }
 }
