@@ -33,6 +33,9 @@ public final class CutBank {
     private static final double DECIBELS = -22;
 
     private static final double LEVEL_SECONDS = 0.5;
+    /** Decibels a second. */
+    private static final double SLOWEST = 2;
+
     private static final double HIGHEST_PEAK = 0.98;
 
     private static final List<Instrument> INSTRUMENTS = List.of(
@@ -77,6 +80,9 @@ public final class CutBank {
             key = root + instrument.stretch() + 1;
         }
         evened(instrument, notes);
+        if (instrument.dies()) {
+            dying(notes);
+        }
         bank.program(instrument.name(), 0, instrument.program());
         for (int i = 0; i < notes.size(); i++) {
             int from = i == 0 ? 0 : (notes.get(i - 1).root() + notes.get(i).root()) / 2 + 1;
@@ -138,6 +144,16 @@ public final class CutBank {
         double down = Math.min(1, HIGHEST_PEAK / peak);
         System.out.printf("%-22s %2d notes, peak %.2f%n", instrument.name(), notes.size(), peak);
         notes.replaceAll(note -> note.with(note.sound().times(down)));
+    }
+
+    /** Brings how fast each note dies away to the line through all, in the logarithm: neighbours die alike, high notes sooner. */
+    private static void dying(List<Note> notes) {
+        double[] keys = notes.stream().mapToDouble(Note::root).toArray();
+        double[] speeds = notes.stream()
+                .mapToDouble(note -> StrictMath.log(Math.max(SLOWEST, note.falls())))
+                .toArray();
+        Line line = Line.through(keys, speeds);
+        notes.replaceAll(note -> note.falling(StrictMath.exp(line.at(note.root()))));
     }
 
     private void clicks() {

@@ -13,6 +13,10 @@ record Note(String name, int root, Sound sound, double cents, double falls) {
         return new Note(name, root, other, cents, falls);
     }
 
+    Note falling(double decibelsASecond) {
+        return new Note(name, root, sound, cents, decibelsASecond);
+    }
+
     /** Played from these keys, held down in its loop. */
     BankWriter.Zone zone(int from, int to, double release) {
         return new BankWriter.Zone(this, from, to, release);

@@ -155,11 +155,15 @@ public final class Bank {
         return file;
     }
 
-    /** Whether it plays this sound itself. */
-    boolean has(Patch patch) throws IOException {
-        return Arrays.stream(sounds().getInstruments())
-                .map(Instrument::getPatch)
-                .anyMatch(had -> had.getBank() == 0 && had.getProgram() == patch.number() - 1);
+    /** Whether it plays this sound itself; one that can no longer be read plays none. */
+    boolean has(Patch patch) {
+        try {
+            return Arrays.stream(sounds().getInstruments())
+                    .map(Instrument::getPatch)
+                    .anyMatch(had -> had.getBank() == 0 && had.getProgram() == patch.number() - 1);
+        } catch (IOException unreadable) {
+            return false;
+        }
     }
 
     /** The name of its file. */

@@ -9,14 +9,28 @@ import monochord.sound.level.Limiter;
 final class Levelled {
     private static final int FULL_SCALE = 32_767;
 
-    private final float gain;
+    /** A decibel a second: too slow to be heard. */
+    private static final double CHANGE = Math.pow(10, 1.0 / 20 / JavaSound.RATE);
+
+    private double gain;
+    private double wanted;
     private final Limiter limiter = new Limiter();
     /** Frames that the limiter still owes. */
     private int late = Limiter.AHEAD;
 
     /** @param gain a factor */
     Levelled(double gain) {
-        this.gain = (float) gain;
+        this.gain = gain;
+        this.wanted = gain;
+    }
+
+    /** From now on the gain goes there, slowly. */
+    void turnTo(double newGain) {
+        wanted = newGain;
+    }
+
+    private void turn() {
+        gain = gain < wanted ? Math.min(wanted, gain * CHANGE) : Math.max(wanted, gain / CHANGE);
     }
 
     /**
@@ -27,7 +41,8 @@ final class Levelled {
     int pass(float[] from, int samples, byte[] into) {
         int bytes = 0;
         for (int i = 0; i < samples; i += 2) {
-            limiter.next(from[i] * gain, from[i + 1] * gain);
+            turn();
+            limiter.next((float) (from[i] * gain), (float) (from[i + 1] * gain));
             if (late > 0) {
                 late--;
             } else {

@@ -4,46 +4,62 @@ import java.io.IOException;
 import java.util.Optional;
 import javax.sound.midi.Sequence;
 import monochord.sound.level.LoudnessMeter;
-import monochord.sound.level.Target;
 
 /**
- * How loud a sequence will be, before it is heard: its first half minute, rendered roughly and measured. Rough is within
- * half a decibel, and takes a tenth of the time.
+ * How loud a sequence will be, before it is heard: rendered roughly and measured. Rough is within half a decibel, and takes
+ * a third of the time.
  */
-final class Loudness {
+final class Loudness implements AutoCloseable {
     private static final int MOST_SECONDS = 30;
     private static final int PIECE_SAMPLES = 4096;
+    private static final int RATE = Synthesis.Quality.MEASURED.rate();
     /** What the room that is heard, and left out here, adds; measured over the bank's instruments. */
-    private static final double ROOM_DECIBELS = 0.2;
+    private static final double ROOM_DECIBELS = 0.15;
 
-    private Loudness() {}
+    private final Rendering rendering;
+    private final LoudnessMeter meter = new LoudnessMeter(RATE);
+    private final float[] piece = new float[PIECE_SAMPLES];
+    private final long music;
+    private long frames;
+
+    /** @throws IOException if it cannot be rendered */
+    Loudness(Sequence sequence, Optional<Bank> bank) throws IOException {
+        rendering = Rendering.of(sequence, bank, Synthesis.Quality.MEASURED);
+        music = sequence.getMicrosecondLength() * RATE / 1_000_000;
+    }
 
     /**
+     * Of the first half minute of a performance, without the clicks that count it in.
+     *
      * @return in LUFS; negative infinity for silence
      * @throws IOException if it cannot be rendered
      */
-    static double of(Sequence sequence, Optional<Bank> bank) throws IOException {
-        int rate = Synthesis.Quality.MEASURED.rate();
-        long left = 2L * rate * Math.min(MOST_SECONDS, 1 + sequence.getMicrosecondLength() / 1_000_000);
-        LoudnessMeter meter = new LoudnessMeter(rate);
-        float[] piece = new float[PIECE_SAMPLES];
-        try (Rendering rendering = Rendering.of(sequence, bank, Synthesis.Quality.MEASURED)) {
-            for (int read = rendering.read(piece); read > 0 && left > 0; read = rendering.read(piece)) {
-                for (int i = 0; i < read; i += 2) {
-                    meter.add(piece[i], piece[i + 1]);
-                }
-                left -= read;
+    static double of(Performance performance) throws IOException {
+        try (Loudness loudness = new Loudness(performance.countedIn(false).sequence(), performance.bank())) {
+            return loudness.through(MOST_SECONDS);
+        }
+    }
+
+    /**
+     * Goes on until then, or until the music is over.
+     *
+     * @return in LUFS, of all up to there; negative infinity for silence
+     * @throws IOException if it cannot be rendered
+     */
+    double through(int seconds) throws IOException {
+        long end = Math.min(music, (long) seconds * RATE);
+        while (frames < end) {
+            int read = rendering.read(piece);
+            for (int i = 0; i < read && frames < end; i += 2) {
+                meter.add(piece[i], piece[i + 1]);
+                frames++;
             }
         }
         return meter.lufs() + ROOM_DECIBELS;
     }
 
-    static double of(Performance performance) throws IOException {
-        return of(performance.sequence(), performance.bank());
-    }
-
-    /** The factor that brings a sequence to the level of all. */
-    static double gain(Sequence sequence, Optional<Bank> bank) throws IOException {
-        return Target.gain(of(sequence, bank));
+    @Override
+    public void close() throws IOException {
+        rendering.close();
     }
 }

@@ -3,11 +3,8 @@ package monochord.sound;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.IntUnaryOperator;
 import javax.sound.midi.Soundbank;
 
 /**
@@ -69,21 +66,13 @@ public final class OwnBank {
     }
 
     /** The patch of ours that plays this one: itself, or the nearest. */
-    public static Patch nearest(Patch patch) {
+    static Patch nearest(Patch patch) {
         int program = patch.number() - 1;
         return new Patch(FAMILIES.get(program / 8).get(program % 8));
     }
 
-    /** For a program, from 0, the one that plays it: itself where the bank has it, else the nearest of ours. */
-    static IntUnaryOperator playing(Optional<Bank> bank) throws IOException {
-        Set<Integer> had = new HashSet<>();
-        for (Patch patch : bank.isPresent() ? Patch.all() : List.<Patch>of()) {
-            if (bank.get().has(patch)) {
-                had.add(patch.number() - 1);
-            }
-        }
-        return program -> had.contains(program)
-                ? program
-                : nearest(new Patch(program + 1)).number() - 1;
+    /** Who plays this patch: itself where the bank that is named has it, or ours; else the nearest of ours. */
+    public static Patch player(Patch patch, Optional<Bank> bank) {
+        return bank.filter(named -> named.has(patch)).isPresent() ? patch : nearest(patch);
     }
 }

@@ -25,6 +25,9 @@ final class Playback implements Runnable {
     private static final long LAST_NANOS = 1_000_000_000;
 
     private final Sequence sequence;
+    /** What its level is set by: the same without what counts it in. */
+    private final Sequence measured;
+
     private final Optional<Bank> bank;
     private final Playing playing;
     private volatile boolean stopped;
@@ -33,8 +36,9 @@ final class Playback implements Runnable {
 
     private volatile SourceDataLine open;
 
-    Playback(Sequence sequence, Optional<Bank> bank) {
+    Playback(Sequence sequence, Sequence measured, Optional<Bank> bank) {
         this.sequence = sequence;
+        this.measured = measured;
         this.bank = bank;
         this.playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>(), this::heard);
     }
@@ -67,8 +71,9 @@ final class Playback implements Runnable {
     }
 
     private Outcome perform() {
-        try (SourceDataLine card = JavaSound.card()) {
-            return perform(card);
+        try (LevelAhead ahead = LevelAhead.of(measured, bank);
+                SourceDataLine card = JavaSound.card()) {
+            return perform(ahead, card);
         } catch (LineUnavailableException taken) {
             return Outcome.BUSY;
         } catch (IllegalArgumentException | SecurityException none) {
@@ -80,9 +85,9 @@ final class Playback implements Runnable {
         }
     }
 
-    private Outcome perform(SourceDataLine card) {
+    private Outcome perform(LevelAhead ahead, SourceDataLine card) {
         try (Rendering sound = Rendering.of(sequence, bank)) {
-            return pour(sound, new Levelled(Loudness.gain(sequence, bank)), card);
+            return pour(sound, ahead, card);
         } catch (IOException failed) {
             return bank.isPresent() ? Outcome.BANK : Outcome.NO_SYNTHESIZER;
         } catch (RuntimeException broken) {
@@ -90,13 +95,14 @@ final class Playback implements Runnable {
         }
     }
 
-    private Outcome pour(Rendering sound, Levelled levelled, SourceDataLine card) throws IOException {
+    private Outcome pour(Rendering sound, LevelAhead ahead, SourceDataLine card) throws IOException {
         long music = JavaSound.frames(sequence);
         card.start();
         open = card;
         float[] samples = new float[2 * PIECE_FRAMES];
         byte[] piece = new byte[PIECE_FRAMES * FRAME_BYTES];
         int read = sound.read(samples);
+        Levelled levelled = new Levelled(ahead.first());
         int bytes = levelled.pass(samples, read, piece);
         while (!stopped && read > 0 && !(given > music && JavaSound.isSilent(piece, bytes))) {
             if (card.write(piece, 0, bytes) < bytes) {
@@ -105,6 +111,7 @@ final class Playback implements Runnable {
             given = given + bytes / FRAME_BYTES;
             playing.started().complete(Outcome.SOUNDING);
             read = sound.read(samples);
+            levelled.turnTo(ahead.latest());
             bytes = levelled.pass(samples, read, piece);
         }
         return stopped ? drop(card) : awaitTheLast(card);

@@ -25,16 +25,17 @@ public final class Player implements AutoCloseable {
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Performance performance) {
-        return play(performance.sequence(), performance.bank());
+        Sequence whole = performance.sequence();
+        Sequence music = performance.countedIn() ? performance.countedIn(false).sequence() : whole;
+        return play(new Playback(whole, music, performance.bank()));
     }
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Sequence sequence) {
-        return play(sequence, Optional.empty());
+        return play(new Playback(sequence, sequence, Optional.empty()));
     }
 
-    private Playing play(Sequence sequence, Optional<Bank> bank) {
-        Playback next = new Playback(sequence, bank);
+    private Playing play(Playback next) {
         replaceWith(next);
         thread.execute(next);
         return next.playing();

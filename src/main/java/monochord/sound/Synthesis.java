@@ -31,6 +31,9 @@ import javax.sound.sampled.AudioInputStream;
  */
 final class Synthesis extends InputStream {
     private static final String AUDIO_SYNTHESIZER = "com.sun.media.sound.AudioSynthesizer";
+    /** How often a second it looks at envelopes and keys: its own measure. */
+    private static final float CONTROL_RATE = 147;
+
     private static final int FRAME_BYTES = 2 * Float.BYTES;
 
     /**
@@ -50,17 +53,15 @@ final class Synthesis extends InputStream {
 
     /** How well it is done. */
     enum Quality {
-        HEARD(JavaSound.RATE, 147, true),
-        /** To measure how loud it is, and nothing else: fewer frames, fewer looks at the envelopes, no room. */
-        MEASURED(JavaSound.RATE / 4, 25, false);
+        HEARD(JavaSound.RATE, true),
+        /** To measure how loud it is, and nothing else: a quarter of the frames, and no room. */
+        MEASURED(JavaSound.RATE / 4, false);
 
         private final int rate;
-        private final float looks;
         private final boolean room;
 
-        Quality(int rate, float looks, boolean room) {
+        Quality(int rate, boolean room) {
             this.rate = rate;
-            this.looks = looks;
             this.room = room;
         }
 
@@ -77,7 +78,7 @@ final class Synthesis extends InputStream {
         private Map<String, Object> settings() {
             Map<String, Object> settings = new HashMap<>();
             settings.put("interpolation", "linear");
-            settings.put("control rate", looks);
+            settings.put("control rate", CONTROL_RATE);
             settings.put("max polyphony", 64);
             settings.put("midi channels", 16);
             settings.put("reverb", room);
@@ -105,7 +106,8 @@ final class Synthesis extends InputStream {
         try {
             Synthesizer synthesizer = MidiSystem.getSynthesizer();
             AudioInputStream sound = open(synthesizer, quality);
-            IntUnaryOperator playing = OwnBank.playing(bank);
+            IntUnaryOperator playing =
+                    program -> OwnBank.player(new Patch(program + 1), bank).number() - 1;
             Set<Integer> programs =
                     Events.programs(sequence).stream().map(playing::applyAsInt).collect(Collectors.toSet());
             load(OwnBank.sounds(), programs, synthesizer);

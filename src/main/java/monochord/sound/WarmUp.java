@@ -26,10 +26,12 @@ final class WarmUp implements Runnable {
 
     private static void render(Score chord) throws IOException {
         Sequence sequence = Performance.of(chord).sequence();
+        double gain;
         float[] piece = new float[2 * SECONDS * JavaSound.RATE];
-        double gain = Loudness.gain(sequence, Optional.empty());
-        try (Rendering sound = Rendering.of(sequence, Optional.empty())) {
+        try (LevelAhead ahead = LevelAhead.of(sequence, Optional.empty());
+                Rendering sound = Rendering.of(sequence, Optional.empty())) {
             sound.read(piece);
+            gain = ahead.first();
         }
         new Levelled(gain).pass(piece, piece.length, new byte[2 * piece.length]);
     }

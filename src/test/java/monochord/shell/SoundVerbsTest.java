@@ -204,11 +204,10 @@ class SoundVerbsTest {
         Run run = hall.outside("").run("bank", "song.sf2");
         assertEquals(3, run.status());
         assertEquals(
-                "song.sf2: is neither a SoundFont nor a DLS bank. Sounds come from Java's own bank as before.",
+                "song.sf2: is neither a SoundFont nor a DLS bank. Sounds come from our own bank as before.",
                 run.err().strip().replaceAll("\\s+", " "));
-        assertEquals("Sounds come from Java's own bank.\n", hall.once("bank").out());
-        assertEquals(
-                "Sounds come from Java's own bank.\n", hall.once("bank own").out());
+        assertEquals("Sounds come from our own bank.\n", hall.once("bank").out());
+        assertEquals("Sounds come from our own bank.\n", hall.once("bank own").out());
     }
 
     /** A bank that is read sounds; whatever is then tried in vain, it goes on sounding. */
@@ -280,7 +279,7 @@ class SoundVerbsTest {
                 hall.once("patch acoustic bass left --json").out());
         assertEquals(
                 "{\"tempo\":84,\"left\":" + piano + ",\"right\":" + piano + "," + rest
-                        + "\"Sounds come from Java's own bank.\"}\n",
+                        + "\"Sounds come from our own bank.\"}\n",
                 hall.once("bank --json").out());
         assertEquals(
                 "{\"kind\":\"play\",\"titles\":[\"the tenor of F Ab in C major\"],\"tempo\":60,\"left\":\"Vibraphone\","
