@@ -17,18 +17,24 @@ final class LevelAhead implements AutoCloseable {
 
     private final Sequence sequence;
     private final Optional<Bank> bank;
+    private final int firstSeconds;
     private final CompletableFuture<Double> first = new CompletableFuture<>();
     private volatile double latest;
     private volatile boolean closed;
 
-    private LevelAhead(Sequence sequence, Optional<Bank> bank) {
+    private LevelAhead(Sequence sequence, Optional<Bank> bank, double countIn) {
         this.sequence = sequence;
         this.bank = bank;
+        this.firstSeconds = FIRST_SECONDS + (int) Math.ceil(countIn);
     }
 
-    /** Begins to measure. */
-    static LevelAhead of(Sequence sequence, Optional<Bank> bank) {
-        LevelAhead ahead = new LevelAhead(sequence, bank);
+    /**
+     * Begins to measure.
+     *
+     * @param countIn seconds until the music begins
+     */
+    static LevelAhead of(Sequence sequence, Optional<Bank> bank, double countIn) {
+        LevelAhead ahead = new LevelAhead(sequence, bank, countIn);
         Thread thread = new Thread(ahead::run, "level");
         thread.setDaemon(true);
         thread.start();
@@ -38,19 +44,15 @@ final class LevelAhead implements AutoCloseable {
     /** What goes wrong is told to whoever waits for the gain. */
     private void run() {
         try (Loudness loudness = new Loudness(sequence, bank)) {
-            know(loudness.through(FIRST_SECONDS));
-            for (int seconds = 2 * FIRST_SECONDS; !closed && seconds <= MOST_SECONDS; seconds += FIRST_SECONDS) {
+            latest = Target.gain(loudness.through(firstSeconds));
+            first.complete(latest);
+            for (int seconds = firstSeconds; !closed && seconds < MOST_SECONDS; seconds += FIRST_SECONDS) {
                 loudness.through(seconds);
             }
             latest = closed ? latest : Target.gain(loudness.through(MOST_SECONDS));
         } catch (IOException | RuntimeException | LinkageError failed) {
             first.completeExceptionally(failed);
         }
-    }
-
-    private void know(double lufs) {
-        latest = Target.gain(lufs);
-        first.complete(latest);
     }
 
     /**

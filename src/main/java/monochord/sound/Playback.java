@@ -25,10 +25,8 @@ final class Playback implements Runnable {
     private static final long LAST_NANOS = 1_000_000_000;
 
     private final Sequence sequence;
-    /** What its level is set by: the same without what counts it in. */
-    private final Sequence measured;
-
     private final Optional<Bank> bank;
+    private final double countIn;
     private final Playing playing;
     private volatile boolean stopped;
     /** Written by the player's thread alone. */
@@ -36,10 +34,11 @@ final class Playback implements Runnable {
 
     private volatile SourceDataLine open;
 
-    Playback(Sequence sequence, Sequence measured, Optional<Bank> bank) {
+    /** @param countIn seconds until the music begins */
+    Playback(Sequence sequence, Optional<Bank> bank, double countIn) {
         this.sequence = sequence;
-        this.measured = measured;
         this.bank = bank;
+        this.countIn = countIn;
         this.playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>(), this::heard);
     }
 
@@ -71,7 +70,7 @@ final class Playback implements Runnable {
     }
 
     private Outcome perform() {
-        try (LevelAhead ahead = LevelAhead.of(measured, bank);
+        try (LevelAhead ahead = LevelAhead.of(sequence, bank, countIn);
                 SourceDataLine card = JavaSound.card()) {
             return perform(ahead, card);
         } catch (LineUnavailableException taken) {

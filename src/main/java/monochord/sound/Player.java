@@ -25,14 +25,13 @@ public final class Player implements AutoCloseable {
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Performance performance) {
-        Sequence whole = performance.sequence();
-        Sequence music = performance.countedIn() ? performance.countedIn(false).sequence() : whole;
-        return play(new Playback(whole, music, performance.bank()));
+        double countIn = performance.seconds() - performance.countedIn(false).seconds();
+        return play(new Playback(performance.sequence(), performance.bank(), countIn));
     }
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Sequence sequence) {
-        return play(new Playback(sequence, sequence, Optional.empty()));
+        return play(new Playback(sequence, Optional.empty(), 0));
     }
 
     private Playing play(Playback next) {

@@ -28,7 +28,7 @@ final class WarmUp implements Runnable {
         Sequence sequence = Performance.of(chord).sequence();
         double gain;
         float[] piece = new float[2 * SECONDS * JavaSound.RATE];
-        try (LevelAhead ahead = LevelAhead.of(sequence, Optional.empty());
+        try (LevelAhead ahead = LevelAhead.of(sequence, Optional.empty(), 0);
                 Rendering sound = Rendering.of(sequence, Optional.empty())) {
             sound.read(piece);
             gain = ahead.first();

@@ -5,7 +5,7 @@ public final class Target {
     /** Between the -23 of broadcasts (EBU R 128, 2020) and the -14 to -16 of music on the web; common practice. */
     public static final double LUFS = -18;
 
-    private static final double MOST_DECIBELS = 40;
+    private static final double MOST_DECIBELS = 50;
 
     private Target() {}
 
