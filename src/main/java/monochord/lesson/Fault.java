@@ -1,6 +1,7 @@
 package monochord.lesson;
 
 import java.util.Comparator;
+import monochord.text.SafeText;
 
 /**
  * Something wrong in a lesson file: {@code path:line:column: what is wrong; what to do instead}.

@@ -1,6 +1,7 @@
 package monochord.lesson;
 
 import java.util.Collection;
+import monochord.text.Nearest;
 import monochord.theory.Unreadable;
 
 /**

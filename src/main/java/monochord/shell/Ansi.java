@@ -1,10 +1,10 @@
 package monochord.shell;
 
-import monochord.page.Span;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.shell.answer.Look;
+import monochord.text.Span;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.view.Look;
 
 /** Turns styles into what a terminal shows: ECMA-48 sequences where styles are wanted, bare text elsewhere. */
 final class Ansi {

@@ -7,12 +7,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 
 /** Runs the program on its arguments: one verb, many sentences from standard input, or the prompt. */
 final class CommandLine {

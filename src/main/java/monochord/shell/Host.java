@@ -2,18 +2,18 @@ package monochord.shell;
 
 import java.util.Optional;
 import java.util.Set;
-import monochord.page.Style;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.course.AskAnswer;
 import monochord.shell.sentence.Everyday;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Opening;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
+import monochord.view.course.AskAnswer;
 
 /** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
 final class Host {

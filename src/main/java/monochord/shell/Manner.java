@@ -2,10 +2,10 @@ package monochord.shell;
 
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 
 /**
  * The options at the end of a line that change only how its answer looks: {@code --plain} and {@code --ascii}.

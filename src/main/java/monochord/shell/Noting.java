@@ -1,8 +1,8 @@
 package monochord.shell;
 
 import java.util.Optional;
-import monochord.shell.answer.Answer;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
 
 /** Hands what is typed to the journal, the lines of a cell as one. */
 final class Noting {

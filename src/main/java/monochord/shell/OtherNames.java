@@ -3,8 +3,8 @@ package monochord.shell;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Predicate;
-import monochord.page.naming.AsTyped;
-import monochord.page.naming.Change;
+import monochord.text.naming.AsTyped;
+import monochord.text.naming.Change;
 import monochord.theory.NoteNaming;
 import monochord.theory.Signs;
 

@@ -5,8 +5,8 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.function.ToIntFunction;
-import monochord.shell.answer.Answer;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
 
 /** A conversation through a pipe: no prompt, no colour, an answer for each line until the lines end. */
 final class Piped {

@@ -7,16 +7,8 @@ import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.lesson.Nearest;
-import monochord.lesson.SafeText;
-import monochord.page.naming.AsTyped;
 import monochord.practice.Grade;
 import monochord.practice.Question;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Refusal;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.music.MusicAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -24,8 +16,16 @@ import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.text.Nearest;
+import monochord.text.SafeText;
+import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Refusal;
+import monochord.view.Saying;
+import monochord.view.music.MusicAnswer;
 
 /**
  * Understands a line: as the answer to the open question, as a sentence with a verb, or as music.
@@ -74,6 +74,8 @@ final class Reading {
         } catch (RuntimeException fault) {
             return Saying.failed(
                     "This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
+        } catch (LinkageError damage) {
+            return Saying.failed(Main.toldAs(damage));
         }
     }
 

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
-import monochord.shell.answer.Look;
 import monochord.shell.cell.JvmCell;
 import monochord.shell.ear.Ear;
 import monochord.shell.journal.Drafts;
@@ -19,6 +18,7 @@ import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.theory.Signs;
+import monochord.view.Look;
 
 /**
  * Everything outside the program that a run of it touches, handed in, so that a whole run is a function of these.

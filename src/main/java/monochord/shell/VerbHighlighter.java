@@ -1,7 +1,7 @@
 package monochord.shell;
 
-import monochord.shell.answer.Look;
 import monochord.shell.verb.Verbs;
+import monochord.view.Look;
 import org.jline.reader.Highlighter;
 import org.jline.reader.LineReader;
 import org.jline.utils.AttributedString;

@@ -11,13 +11,16 @@ package monochord.theory;
  *
  * @param fifths how many fifths the name lies above C: G is 1, F is −1, E flat is −3; from −100 to 100
  */
-public record NoteName(int fifths) {
+public record NoteName(int fifths) implements Notated {
     /** C, the origin of the line. */
     public static final NoteName C = new NoteName(0);
 
     static final int FARTHEST = 100;
 
     private static final String LETTERS_BY_FIFTHS = "FCGDAEB";
+    /** Fifths from a name to the next one for the same key. */
+    private static final int SAME_KEY = 12;
+
     private static final int FIFTHS_PER_SHARP = 7;
     private static final NoteName[] LINE = new NoteName[2 * FARTHEST + 1];
 
@@ -113,6 +116,14 @@ public record NoteName(int fifths) {
         return at(nearest == 6 ? -6 : nearest);
     }
 
+    /**
+     * The same key under the nearest name on the other side of the line of fifths: the flat of a sharp, the sharp of a flat; of
+     * C, G, D, A, E and B the name on the letter above, of F the one below.
+     */
+    public NoteName respelled() {
+        return at(fifths < 0 ? fifths + SAME_KEY : fifths - SAME_KEY);
+    }
+
     // The methods a record is given are slow to link, and this one is asked on the way to the first answer.
     @Override
     public boolean equals(Object other) {
@@ -124,6 +135,7 @@ public record NoteName(int fifths) {
         return fifths;
     }
 
+    @Override
     public String write(Signs signs) {
         return signs.naming().write(this, signs);
     }

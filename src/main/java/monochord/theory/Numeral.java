@@ -31,7 +31,8 @@ import java.util.Optional;
  * @param target the numeral whose chord is taken for a tonic, or null
  */
 public record Numeral(
-        Form form, int degree, int alteration, ChordKind kind, Interval bass, Degree bassDegree, Numeral target) {
+        Form form, int degree, int alteration, ChordKind kind, Interval bass, Degree bassDegree, Numeral target)
+        implements Notated {
     /** How a numeral is written. */
     public enum Form {
         DEGREE(""),
@@ -57,14 +58,14 @@ public record Numeral(
         return NumeralText.parse(text);
     }
 
-    /** The numeral that names a chord in a key: see {@link NumeralOf}. */
+    /** The numeral that names a chord in a key: see {@link NumeralNaming}. */
     public static Numeral of(Chord chord, Key key) {
-        return NumeralOf.numeral(chord, key);
+        return NumeralNaming.numeral(chord, key);
     }
 
     /** The numeral of the degree the chord stands on, also where it could be read as applied to another. */
     public static Numeral onDegree(Chord chord, Key key) {
-        return NumeralOf.onDegree(chord, key).over(chord.bass(), key);
+        return NumeralNaming.onDegree(chord, key).over(chord.bass(), key);
     }
 
     /** A numeral in root position without a target. */
@@ -144,6 +145,7 @@ public record Numeral(
     }
 
     /** With the signs of printed music, or in ASCII alone: there {@code ø} becomes {@code /o}, which is read as well. */
+    @Override
     public String write(Signs signs) {
         return signs.isAscii() ? Signs.toAscii(toString()) : NumeralText.write(this, signs);
     }

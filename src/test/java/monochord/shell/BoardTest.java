@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import monochord.page.StyledText;
-import monochord.shell.answer.Saying;
 import monochord.shell.sitting.Board;
+import monochord.text.StyledText;
+import monochord.view.Saying;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -5,22 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.NoteNaming;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 import org.jline.reader.Candidate;
 import org.jline.reader.Parser;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Java at the line: the words at hand, values as music, variables in verbs, messages, completion. */
-@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class CellLineTest {
     private static final int PATIENCE = 25;
 

@@ -14,14 +14,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import monochord.score.Sounding;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
 import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
 import monochord.theory.Signs;
+import monochord.view.Answer;
+import monochord.view.Look;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

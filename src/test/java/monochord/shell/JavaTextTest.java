@@ -33,7 +33,7 @@ class JavaTextTest {
         @Override
         public Outcome run(String text, Key key) {
             touched.add("run");
-            return new Outcome(new monochord.shell.answer.Refusal("ran", 1, ""), List.of(), null);
+            return new Outcome(new monochord.view.Refusal("ran", 1, ""), List.of(), null);
         }
 
         @Override

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import monochord.lesson.notebook.Digest;
+import monochord.notebook.Digest;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.RecordKeeper;
 import monochord.shell.sitting.Chance;

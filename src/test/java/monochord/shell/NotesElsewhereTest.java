@@ -10,23 +10,23 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import monochord.page.naming.InProse;
 import monochord.record.Register;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
 import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.text.naming.InProse;
 import monochord.theory.NoteNaming;
 import monochord.theory.Signs;
+import monochord.view.Answer;
+import monochord.view.Look;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Note names of other countries at the line. */
+/** Note names of other countries at the line. Source: for the names, see {@link monochord.theory.NoteNaming}. */
 class NotesElsewhereTest {
     private static final List<String> KEYS = List.of("Bb", "B", "Eb", "A", "F#", "Bm", "Bbm");
     private static final List<String> SENTENCES = List.of(

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What {@code fit} and {@code recolour} promise on the command line. What fits is common practice, no source. */
 class TunesTest {
-    private static final String TUNE = "src/test/resources/monochord/page/musicxml/auld-lang-syne.musicxml";
+    private static final String TUNE = "src/test/resources/monochord/song/musicxml/auld-lang-syne.musicxml";
 
     @TempDir
     Path folder;

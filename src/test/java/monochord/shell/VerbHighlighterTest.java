@@ -2,9 +2,9 @@ package monochord.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import monochord.shell.answer.Look;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Signs;
+import monochord.view.Look;
 import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStringBuilder;
 import org.jline.utils.AttributedStyle;

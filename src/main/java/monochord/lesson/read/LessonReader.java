@@ -8,12 +8,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import monochord.lesson.Lesson;
-import monochord.lesson.Nearest;
 import monochord.lesson.Part;
 import monochord.lesson.Piece;
 import monochord.lesson.Reading;
-import monochord.lesson.SafeText;
 import monochord.practice.Skill;
+import monochord.text.Nearest;
+import monochord.text.SafeText;
 
 /** Reads lessons, and finds every fault of a file in one pass. Nothing a file holds makes it throw. */
 public final class LessonReader {

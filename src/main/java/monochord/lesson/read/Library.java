@@ -18,8 +18,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import monochord.lesson.Fault;
-import monochord.lesson.Nearest;
 import monochord.lesson.Reading;
+import monochord.text.Nearest;
 
 /**
  * The lessons in a folder, or in several: the files {@code N-slug/N-slug.md} in the order of their numbers, folder by

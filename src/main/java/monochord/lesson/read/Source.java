@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import monochord.lesson.SafeText;
+import monochord.text.SafeText;
 
 /** A file as safe lines. Says what had to be taken out, and refuses what is not a text or too large. */
 public final class Source {

@@ -3,8 +3,8 @@ package monochord.shell.cell;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import monochord.shell.answer.Answer;
 import monochord.theory.Key;
+import monochord.view.Answer;
 
 /** Where Java is run, away from the line. Whatever a cell does, every call comes back. */
 public interface Cell extends AutoCloseable {

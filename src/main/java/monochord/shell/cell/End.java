@@ -1,7 +1,7 @@
 package monochord.shell.cell;
 
-import monochord.shell.answer.Answer;
 import monochord.shell.cell.far.Limits;
+import monochord.view.Answer;
 
 /** How a run of a cell ended. */
 enum End {

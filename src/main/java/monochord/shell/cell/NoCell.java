@@ -3,9 +3,9 @@ package monochord.shell.cell;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Refusal;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.Refusal;
 
 /**
  * Runs nothing, and says so.

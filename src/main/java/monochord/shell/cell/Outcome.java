@@ -2,8 +2,8 @@ package monochord.shell.cell;
 
 import java.util.List;
 import monochord.harmony.Music;
-import monochord.shell.answer.Answer;
 import monochord.theory.Key;
+import monochord.view.Answer;
 
 /**
  * What came of a cell.

@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Music;
-import monochord.lesson.SafeText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.notebook.CellAnswer;
-import monochord.shell.answer.notebook.CellTrouble;
 import monochord.shell.cell.wire.Message;
 import monochord.shell.cell.wire.Told;
+import monochord.text.SafeText;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.notebook.CellAnswer;
+import monochord.view.notebook.CellTrouble;
 
 /** Gathers what a cell says while it runs. Nothing of it reaches the terminal as it came, and there is only so much. */
 final class Report {

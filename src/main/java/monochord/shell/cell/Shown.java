@@ -9,22 +9,22 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Search;
-import monochord.harmony.voicing.Style;
-import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Unvoiced;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.BorrowAnswer;
-import monochord.shell.answer.music.BorrowedAnswer;
-import monochord.shell.answer.music.KeyAnswer;
-import monochord.shell.answer.music.MusicAnswer;
-import monochord.shell.answer.music.VoiceAnswer;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.shell.cell.wire.Told;
 import monochord.shell.cell.wire.Told.Shape;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.BorrowAnswer;
+import monochord.view.music.BorrowedAnswer;
+import monochord.view.music.KeyAnswer;
+import monochord.view.music.MusicAnswer;
+import monochord.view.music.VoiceAnswer;
 
 /**
  * Reads a value that a cell has put into words. The text is read by the same readers as whatever is typed; what they do
@@ -118,8 +118,8 @@ record Shown(Told told, Key here) {
         for (String top : told.part(4).split(" ")) {
             tops.add(top.equals("-") ? Optional.empty() : Optional.of(Pitch.parse(top)));
         }
-        Style style = Style.find(told.part(2)).orElse(Style.CLOSE);
-        Task task = new Task(chords(), key(), style, Reach.parse(told.part(3)), tops);
-        return new VoiceAnswer(Search.best(task, 1), false);
+        VoicingStyle style = VoicingStyle.find(told.part(2)).orElse(VoicingStyle.CLOSE);
+        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops);
+        return new VoiceAnswer(VoicingSearch.best(task, 1), false);
     }
 }

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
-import monochord.lesson.notebook.Notebook;
+import monochord.notebook.Notebook;
 
 /**
  * The drafts in a learner's own folder: {@code open-…md} of a sitting that goes on or was broken off, {@code left-…md} of

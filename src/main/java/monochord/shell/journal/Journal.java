@@ -6,15 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import monochord.lesson.SafeText;
-import monochord.lesson.notebook.Digest;
-import monochord.lesson.notebook.Exchange;
-import monochord.lesson.notebook.Notebook;
-import monochord.lesson.notebook.NotebookReader;
-import monochord.lesson.notebook.Start;
 import monochord.lesson.read.Guard;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
+import monochord.notebook.Digest;
+import monochord.notebook.Exchange;
+import monochord.notebook.Notebook;
+import monochord.notebook.NotebookReader;
+import monochord.notebook.Start;
+import monochord.text.SafeText;
+import monochord.view.Answer;
+import monochord.view.Look;
 
 /**
  * The one place where each line typed in a sitting and the answer given are noted. What it holds becomes a {@link Notebook}

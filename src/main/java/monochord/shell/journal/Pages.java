@@ -2,9 +2,9 @@ package monochord.shell.journal;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.lesson.notebook.Exchange;
-import monochord.lesson.notebook.Notebook;
-import monochord.lesson.notebook.Start;
+import monochord.notebook.Exchange;
+import monochord.notebook.Notebook;
+import monochord.notebook.Start;
 
 /** Puts a notebook together: exchanges that follow each other share a block, an empty line parts what does not. */
 final class Pages {

@@ -3,20 +3,20 @@ package monochord.shell.keyboard;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Marked;
-import monochord.page.keyboard.MovingKeyboard;
-import monochord.page.keyboard.Role;
-import monochord.page.keyboard.Roles;
-import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
+import monochord.view.Look;
+import monochord.view.keyboard.Marked;
+import monochord.view.keyboard.MovingKeyboard;
+import monochord.view.keyboard.Role;
+import monochord.view.keyboard.Roles;
 
 /**
  * The keys that are held, as a picture with a line above it.

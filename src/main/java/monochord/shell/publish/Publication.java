@@ -6,16 +6,16 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import monochord.lesson.Block;
-import monochord.lesson.notebook.Exchange;
-import monochord.lesson.notebook.Notebook;
-import monochord.page.StyledText;
-import monochord.page.web.Section;
-import monochord.page.web.Sound;
-import monochord.page.web.WebPage;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
+import monochord.notebook.Exchange;
+import monochord.notebook.Notebook;
 import monochord.shell.replay.Replayed;
 import monochord.shell.replay.Turn;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Look;
+import monochord.view.web.Section;
+import monochord.view.web.Sound;
+import monochord.view.web.WebPage;
 
 /**
  * A notebook as a page, its answers as they come now. Of Java that was not run the page has what the notebook has.

@@ -2,9 +2,9 @@ package monochord.shell.publish;
 
 import java.io.IOException;
 import java.util.Optional;
-import monochord.page.web.Sound;
 import monochord.sound.Mp3;
 import monochord.sound.Performance;
+import monochord.view.web.Sound;
 
 /** The recordings of one page: as many as it can carry. */
 final class Recordings {

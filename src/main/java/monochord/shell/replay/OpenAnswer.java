@@ -4,16 +4,16 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
-import monochord.lesson.notebook.Exchange;
-import monochord.lesson.notebook.Notebook;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
-import monochord.shell.answer.ProseAnswer;
+import monochord.notebook.Exchange;
+import monochord.notebook.Notebook;
+import monochord.text.Phrase;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
+import monochord.view.ProseAnswer;
 
 /**
  * A notebook that was opened: what stands at its end, as much as the screen holds.
@@ -104,7 +104,7 @@ public record OpenAnswer(
 
     private static List<StyledText> shown(Notebook.Part part, Look look) {
         if (part instanceof Notebook.Prose prose) {
-            return Optional.of(new ProseAnswer(prose.blocks(), UnaryOperator.identity()).text(look))
+            return Optional.of(new ProseAnswer(prose.blocks(), Phrase::typed).text(look))
                     .filter(words -> !words.isEmpty())
                     .map(List::of)
                     .orElse(List.of());

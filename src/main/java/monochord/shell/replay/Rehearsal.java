@@ -9,12 +9,9 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.lesson.notebook.Start;
+import monochord.notebook.Start;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
-import monochord.shell.answer.Saying;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Keeper;
 import monochord.shell.keeping.Settings;
@@ -23,6 +20,9 @@ import monochord.shell.sitting.Outside;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
 import monochord.theory.NoteNaming;
+import monochord.view.Answer;
+import monochord.view.Look;
+import monochord.view.Saying;
 
 /**
  * A sitting in which everything but the lines is settled beforehand: chance, clock, screen, an empty record, no settings, no

@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.LongSupplier;
-import monochord.lesson.SafeText;
-import monochord.lesson.notebook.Exchange;
-import monochord.lesson.notebook.Notebook;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
+import monochord.notebook.Exchange;
+import monochord.notebook.Notebook;
 import monochord.shell.sitting.Sitting;
+import monochord.text.SafeText;
+import monochord.view.Answer;
+import monochord.view.Look;
 
 /** Types a notebook's lines again, in a {@link Rehearsal}. */
 public final class Replay {

@@ -2,7 +2,7 @@ package monochord.shell.replay;
 
 import java.util.Iterator;
 import java.util.List;
-import monochord.lesson.notebook.Notebook;
+import monochord.notebook.Notebook;
 
 /**
  * A notebook typed again.

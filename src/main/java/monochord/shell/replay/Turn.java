@@ -1,10 +1,10 @@
 package monochord.shell.replay;
 
 import java.util.Optional;
-import monochord.lesson.notebook.Exchange;
-import monochord.shell.answer.Answer;
+import monochord.notebook.Exchange;
 import monochord.sound.Performance;
 import monochord.theory.NoteNaming;
+import monochord.view.Answer;
 
 /**
  * One exchange of a notebook, typed again.

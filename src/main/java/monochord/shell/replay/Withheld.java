@@ -1,8 +1,8 @@
 package monochord.shell.replay;
 
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
 import monochord.shell.cell.Cell;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** Keeps back what somebody else's file would have run, and counts it. */
 final class Withheld {

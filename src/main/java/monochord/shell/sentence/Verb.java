@@ -1,9 +1,9 @@
 package monochord.shell.sentence;
 
 import java.util.List;
-import monochord.shell.answer.Answer;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** One verb of the line. */
 public interface Verb {

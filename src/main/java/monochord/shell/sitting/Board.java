@@ -1,9 +1,9 @@
 package monochord.shell.sitting;
 
 import java.util.function.Function;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Look;
 
 /**
  * A strip of the terminal in which something moves while the prompt waits: the keys that sound, the keys that are held.

@@ -6,14 +6,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.harmony.Music;
-import monochord.lesson.Nearest;
-import monochord.lesson.SafeText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Refusal;
 import monochord.shell.cell.Cell;
 import monochord.shell.cell.Outcome;
+import monochord.text.Nearest;
+import monochord.text.SafeText;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Refusal;
 
 /**
  * The cells of Java of one sitting: gathers the lines of one until it is complete, runs it, plays what it wants to have

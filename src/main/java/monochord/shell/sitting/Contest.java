@@ -2,13 +2,13 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import monochord.harmony.contrast.Contrast;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Title;
-import monochord.shell.answer.sound.CompareAnswer;
-import monochord.shell.answer.sound.PlayAnswer;
+import monochord.shell.sound.CompareAnswer;
+import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Comparison;
 import monochord.sound.Directions;
 import monochord.sound.Performance;
+import monochord.view.Answer;
+import monochord.view.Title;
 
 /** Versions that are being compared. How loud each has to be is measured once, when they are first to be heard. */
 public final class Contest {

@@ -1,6 +1,6 @@
 package monochord.shell.sitting;
 
-import monochord.shell.answer.Answer;
+import monochord.view.Answer;
 
 /** What understands lines, in whatever sitting they are typed. */
 @FunctionalInterface

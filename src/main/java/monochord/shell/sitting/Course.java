@@ -11,13 +11,13 @@ import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.course.CheckAnswer;
-import monochord.shell.answer.course.LessonEnd;
-import monochord.shell.answer.course.LessonHead;
 import monochord.theory.Key;
 import monochord.theory.Mode;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.course.CheckAnswer;
+import monochord.view.course.LessonEnd;
+import monochord.view.course.LessonHead;
 
 /** The lessons of this sitting: the library, the lesson being taken, and the one after it. */
 public final class Course {

@@ -9,7 +9,7 @@ import monochord.practice.Question;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
-import monochord.shell.answer.course.DrillEnd;
+import monochord.view.course.DrillEnd;
 
 /**
  * A run of questions being asked, and how it went so far. In a review what was missed comes back once, at the end, while

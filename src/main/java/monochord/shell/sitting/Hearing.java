@@ -7,10 +7,10 @@ import monochord.practice.Excerpt.Moment;
 import monochord.practice.Question;
 import monochord.score.Hand;
 import monochord.score.Score;
-import monochord.shell.answer.course.AskAnswer;
 import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
 import monochord.theory.Pitch;
+import monochord.view.course.AskAnswer;
 
 /** Makes heard what a question for the ear is about. Nothing of it is named, drawn or remembered where it could be read. */
 public final class Hearing {

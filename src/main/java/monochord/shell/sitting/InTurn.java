@@ -2,10 +2,10 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import monochord.harmony.Music;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.sound.PlayAnswer;
+import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
 import monochord.theory.Key;
+import monochord.view.Answer;
 
 /** Plays one thing, or several one after the other with a breath between, equally loud, to be compared. */
 final class InTurn {

@@ -4,15 +4,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import monochord.lesson.Part;
-import monochord.lesson.SafeText;
-import monochord.lesson.notebook.Digest;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
-import monochord.page.Style;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
+import monochord.notebook.Digest;
+import monochord.text.SafeText;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
 
 /** The Java of a lesson: shown, and run once the learner says so. Of somebody else's lesson none runs without a yes. */
 final class LessonCode {

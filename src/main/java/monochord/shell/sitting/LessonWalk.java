@@ -12,12 +12,12 @@ import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
 import monochord.practice.Question;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.ProseAnswer;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.music.MusicAnswer;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.ProseAnswer;
+import monochord.view.Saying;
+import monochord.view.music.MusicAnswer;
 
 /**
  * A walk through a lesson, from one place where the learner has something to do to the next: a question, something to

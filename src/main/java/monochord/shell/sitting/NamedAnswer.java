@@ -1,10 +1,10 @@
 package monochord.shell.sitting;
 
-import monochord.page.naming.AsTyped;
 import monochord.practice.Form;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
+import monochord.text.naming.AsTyped;
 import monochord.theory.NoteNaming;
 
 /** An answer by the note names a learner goes by. */

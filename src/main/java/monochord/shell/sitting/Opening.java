@@ -2,12 +2,12 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.page.StyledText;
 import monochord.practice.Verdict;
 import monochord.practice.drill.Turn;
 import monochord.record.Agenda;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** How a sitting opens: in two lines what is due and what comes next, and Enter does it. */
 public final class Opening {

@@ -4,10 +4,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
-import monochord.shell.answer.Answer;
 import monochord.shell.journal.Drafts;
 import monochord.shell.trust.Trust;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** What a sitting may reach beyond itself: files, drafts, and what understands its lines. */
 public final class Outside {

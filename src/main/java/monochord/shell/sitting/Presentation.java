@@ -8,22 +8,22 @@ import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
-import monochord.lesson.SafeText;
-import monochord.page.Style;
-import monochord.page.StyledText;
-import monochord.page.naming.AsTyped;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.ProseAnswer;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.Wide;
-import monochord.shell.answer.course.VerdictAnswer;
-import monochord.shell.answer.music.MusicAnswer;
+import monochord.text.SafeText;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.ProseAnswer;
+import monochord.view.Saying;
+import monochord.view.Wide;
+import monochord.view.course.VerdictAnswer;
+import monochord.view.music.MusicAnswer;
 
 /**
  * A lesson before a room: one thing at a time, widely set. Answers that are called out are typed and held; Enter gives

@@ -6,11 +6,11 @@ import monochord.practice.drill.Turn;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Item;
 import monochord.practice.skill.Skills;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
 
 /** What is due, as questions. */
 public final class Review {

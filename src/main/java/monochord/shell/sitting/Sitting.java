@@ -3,14 +3,9 @@ package monochord.shell.sitting;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.lesson.notebook.Screen;
-import monochord.lesson.notebook.Start;
+import monochord.notebook.Screen;
+import monochord.notebook.Start;
 import monochord.practice.Question;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Look;
-import monochord.shell.answer.NotesCalled;
-import monochord.shell.answer.Saying;
 import monochord.shell.ear.Ear;
 import monochord.shell.journal.Journal;
 import monochord.shell.keeping.Keeper;
@@ -18,6 +13,11 @@ import monochord.shell.keeping.Settings;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Look;
+import monochord.view.NotesCalled;
+import monochord.view.Saying;
 
 /** One sitting at the line: who sits there, in which key, and what is within reach. */
 public final class Sitting {
@@ -50,7 +50,7 @@ public final class Sitting {
      */
     public Sitting(
             Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
-        this.stage = new Stage(ear, settings);
+        this.stage = new Stage(ear, settings, new Breaks(clock));
         this.settings = settings;
         this.seeds = seeds;
         this.outside = new Outside(folder);

@@ -9,8 +9,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import monochord.harmony.Music;
 import monochord.score.Piece;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.Title;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Settings;
 import monochord.sound.Bank;
@@ -20,6 +18,8 @@ import monochord.sound.Performance;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Unreadable;
+import monochord.view.Saying;
+import monochord.view.Title;
 
 /** Where music is shown and heard: what plays, what moves with it, how it is played, and what was there last. */
 public final class Stage {
@@ -33,6 +33,7 @@ public final class Stage {
 
     private final Ear ear;
     private final Settings settings;
+    private final Breaks breaks;
     private final List<Consumer<Scene>> onlookers = new CopyOnWriteArrayList<>();
     private Board board = Board.none();
     private Directions directions;
@@ -44,9 +45,15 @@ public final class Stage {
     private Contest contest;
     private boolean entersAgain;
 
-    Stage(Ear ear, Settings settings) {
+    Stage(Ear ear, Settings settings, Breaks breaks) {
         this.ear = ear;
         this.settings = settings;
+        this.breaks = breaks;
+    }
+
+    /** When whoever sits here needs a rest. */
+    public Breaks breaks() {
+        return breaks;
     }
 
     public Ear ear() {
@@ -121,6 +128,7 @@ public final class Stage {
     }
 
     void waits(Scene scene) {
+        breaks.note();
         onlookers.forEach(onlooker -> onlooker.accept(scene));
     }
 

@@ -6,10 +6,10 @@ import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
 import monochord.shell.keeping.Keeper;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
 
 /** The learner's answers over the days: what is kept of this sitting, what is known, what is to come back. */
 public final class Study {

@@ -4,18 +4,19 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.page.naming.AsTyped;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.course.AskAnswer;
-import monochord.shell.answer.course.VerdictAnswer;
+import monochord.text.naming.AsTyped;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
+import monochord.view.Statement;
+import monochord.view.course.AskAnswer;
+import monochord.view.course.VerdictAnswer;
 
 /** What is being taught: the question on the desk, the run or the lesson it belongs to, and what comes next. */
 public final class Teaching {
@@ -23,7 +24,6 @@ public final class Teaching {
     private static final String UNTRIED = "Try again, or: hint, tell. skip leaves it and goes on.";
 
     private final Sitting sitting;
-    private final Rest rest = new Rest();
     private Course course;
     private Desk desk;
     private Drill drill;
@@ -212,9 +212,9 @@ public final class Teaching {
 
     /** What comes next when the learner only says go on. */
     public Answer goOn() {
-        Optional<Answer> reminder = rest.due(sitting.study().now());
+        boolean tired = sitting.stage().breaks().isDue();
         Answer next = presentation == null ? goOnAlone() : present();
-        return reminder.isEmpty() ? next : Answers.of(reminder.get(), next);
+        return tired ? Answers.of(Statement.of(Breaks.CAUTION), next) : next;
     }
 
     private Answer present() {

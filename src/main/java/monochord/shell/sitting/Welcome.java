@@ -4,19 +4,19 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import monochord.lesson.read.LibraryEntry;
-import monochord.page.Style;
-import monochord.page.StyledText;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.course.AskAnswer;
+import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
+import monochord.view.course.AskAnswer;
 
 /**
  * How the first sitting opens: at most three questions that find where the learner begins. Enter passes each, a verb or

@@ -1,21 +1,21 @@
 package monochord.shell.strip;
 
 import java.util.List;
-import monochord.page.Style;
-import monochord.page.StyledLine;
-import monochord.page.StyledText;
-import monochord.page.keyboard.Marked;
-import monochord.page.keyboard.MovingKeyboard;
-import monochord.page.keyboard.Role;
 import monochord.score.Caption;
 import monochord.score.Hand;
 import monochord.score.Score;
 import monochord.score.Sounding;
-import monochord.shell.answer.Look;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
+import monochord.view.Look;
+import monochord.view.keyboard.Marked;
+import monochord.view.keyboard.MovingKeyboard;
+import monochord.view.keyboard.Role;
 
 /** One score while it sounds: which keys are down at a moment, under which chord, and how that looks. */
 final class ScoreView {

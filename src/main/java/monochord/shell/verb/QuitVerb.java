@@ -1,13 +1,13 @@
 package monochord.shell.verb;
 
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Aside;
+import monochord.view.Saying;
 
 /** Ends the sitting. */
 final class QuitVerb implements Verb {

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import monochord.shell.answer.Look;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
 import monochord.theory.Key;
+import monochord.view.Look;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

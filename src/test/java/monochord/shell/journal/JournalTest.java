@@ -15,17 +15,17 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.lesson.notebook.Exchange;
-import monochord.lesson.notebook.Notebook;
-import monochord.lesson.notebook.NotebookReader;
-import monochord.lesson.notebook.NotebookReading;
-import monochord.lesson.notebook.Screen;
-import monochord.lesson.notebook.Start;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Look;
-import monochord.shell.answer.Saying;
+import monochord.notebook.Exchange;
+import monochord.notebook.Notebook;
+import monochord.notebook.NotebookReader;
+import monochord.notebook.NotebookReading;
+import monochord.notebook.Screen;
+import monochord.notebook.Start;
 import monochord.theory.Key;
 import monochord.theory.NoteNaming;
+import monochord.view.Aside;
+import monochord.view.Look;
+import monochord.view.Saying;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -120,7 +120,7 @@ class JournalTest {
                 assertEquals(Optional.empty(), journal.words(line));
             } else {
                 assertEquals(Optional.empty(), journal.note(line, Saying.of(scrap(random) + "x")));
-                typed.add(Exchange.of(monochord.lesson.SafeText.clean(line), "").text());
+                typed.add(Exchange.of(monochord.text.SafeText.clean(line), "").text());
             }
         }
         return typed;

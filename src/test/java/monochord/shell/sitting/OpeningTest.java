@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import monochord.record.Agenda;
-import monochord.shell.answer.Look;
 import monochord.shell.ear.Ear;
+import monochord.view.Look;
 import org.junit.jupiter.api.Test;
 
 /** Every later start says in two lines what is due and what comes next. */

@@ -11,11 +11,11 @@ import java.util.Random;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
-import monochord.shell.answer.course.AskAnswer;
 import monochord.shell.ear.Ear;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.Look;
+import monochord.view.course.AskAnswer;
 import org.junit.jupiter.api.Test;
 
 /** What a sitting remembers from line to line. */

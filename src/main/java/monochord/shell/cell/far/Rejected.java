@@ -10,7 +10,7 @@ import jdk.jshell.Diag;
 import jdk.jshell.JShell;
 import jdk.jshell.MethodSnippet;
 import jdk.jshell.VarSnippet;
-import monochord.lesson.Nearest;
+import monochord.text.Nearest;
 
 /**
  * A snippet that the compiler does not take: what it says, in words that somebody follows who reads music better than

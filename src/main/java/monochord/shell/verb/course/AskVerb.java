@@ -3,14 +3,9 @@ package monochord.shell.verb.course;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.lesson.Nearest;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.course.AskAnswer;
-import monochord.shell.answer.course.VerdictAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -18,8 +13,13 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
 import monochord.shell.verb.sounding.Recording;
+import monochord.text.Nearest;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.course.AskAnswer;
+import monochord.view.course.VerdictAnswer;
 
 /** Puts a question, or judges an answer to one. */
 final class AskVerb implements Verb {

@@ -1,11 +1,11 @@
 package monochord.shell.verb.course;
 
-import monochord.shell.answer.Answer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** Goes back a step in a lesson before a room. */
 final class BackVerb implements Verb {

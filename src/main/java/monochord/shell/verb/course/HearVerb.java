@@ -3,21 +3,21 @@ package monochord.shell.verb.course;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.lesson.Nearest;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.skill.Skills;
 import monochord.practice.skill.ear.Dictation;
-import monochord.shell.answer.Answer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
+import monochord.text.Nearest;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** Plays the open question for the ear again, or asks one. */
 final class HearVerb implements Verb {

@@ -1,15 +1,15 @@
 package monochord.shell.verb.course;
 
 import monochord.practice.Question;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Refusal;
-import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Desk;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Refusal;
+import monochord.view.Saying;
 
 /** The four verbs for the question on the desk. */
 enum HelpOnQuestion implements Verb {

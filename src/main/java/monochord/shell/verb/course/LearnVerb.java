@@ -3,7 +3,6 @@ package monochord.shell.verb.course;
 import java.util.List;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
-import monochord.shell.answer.Answer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -11,6 +10,7 @@ import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** Begins a lesson. */
 final class LearnVerb implements Verb {

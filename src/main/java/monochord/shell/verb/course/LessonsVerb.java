@@ -2,14 +2,14 @@ package monochord.shell.verb.course;
 
 import java.util.List;
 import monochord.lesson.read.LibraryEntry;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.course.BooksAnswer;
-import monochord.shell.answer.course.LessonsAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.course.BooksAnswer;
+import monochord.view.course.LessonsAnswer;
 
 /** Lists the lessons; where they are more than a screen holds, the books. */
 final class LessonsVerb implements Verb {

@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.NotesCalled;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.NotesCalled;
 
 /** By what names notes go, from now on. */
 final class NotesVerb implements Verb {

@@ -6,15 +6,15 @@ import monochord.lesson.Keys;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Mix;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
 
 /** Begins a run of questions on one skill, keys and directions mixed. */
 final class PractiseVerb implements Verb {

@@ -2,12 +2,12 @@ package monochord.shell.verb.course;
 
 import java.util.List;
 import monochord.lesson.read.LibraryEntry;
-import monochord.shell.answer.Answer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
+import monochord.view.Answer;
 
 /** Takes a lesson with a room. */
 final class PresentVerb implements Verb {

@@ -1,15 +1,15 @@
 package monochord.shell.verb.course;
 
 import monochord.practice.knowing.Knowledge;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.course.ProgressAnswer;
-import monochord.shell.answer.course.ProgressTable;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Study;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.course.ProgressAnswer;
+import monochord.view.course.ProgressTable;
 
 /** Shows what is known in which key, and what is next. */
 final class ProgressVerb implements Verb {

@@ -2,8 +2,6 @@ package monochord.shell.verb.course;
 
 import java.util.List;
 import monochord.practice.drill.Turn;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -11,6 +9,8 @@ import monochord.shell.sitting.Review;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Study;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** Brings back what is due. */
 final class ReviewVerb implements Verb {

@@ -4,9 +4,6 @@ import java.util.List;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Progression;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.BorrowAnswer;
-import monochord.shell.answer.music.BorrowedAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -16,6 +13,9 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.BorrowAnswer;
+import monochord.view.music.BorrowedAnswer;
 
 /** Lists the chords a key can borrow from its parallel modes. */
 final class BorrowVerb implements Verb {
@@ -56,7 +56,7 @@ final class BorrowVerb implements Verb {
         } catch (Unreadable asChord) {
             throw asScale;
         }
-        if (chords.size() > 1 || Borrowing.isOwn(chords.get(0), key)) {
+        if (chords.size() > 1 || key.isOwn(chords.get(0))) {
             String why = chords.size() > 1 ? "one is shown at a time" : "it is the key's own chord in " + key;
             throw Unreadable.because(text, 0, "a borrowed chord", why, "borrow bVI in D");
         }

@@ -4,10 +4,6 @@ import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Fit;
 import monochord.harmony.melody.Melody;
-import monochord.page.musicxml.SheetFault;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.music.FitAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -15,7 +11,11 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
+import monochord.song.musicxml.SheetFault;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Saying;
+import monochord.view.music.FitAnswer;
 
 /** Judges a tune over chords. */
 final class FitVerb implements Verb {

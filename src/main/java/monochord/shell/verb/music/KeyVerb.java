@@ -1,14 +1,14 @@
 package monochord.shell.verb.music;
 
 import java.util.List;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.KeyAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.music.KeyAnswer;
 
 /** Shows a key and makes it the key of the sitting. */
 final class KeyVerb implements Verb {

@@ -2,8 +2,6 @@ package monochord.shell.verb.music;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.NamesAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -13,6 +11,8 @@ import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.NamesAnswer;
 
 /** Says what chord some notes make. */
 final class NameVerb implements Verb {

@@ -1,17 +1,17 @@
 package monochord.shell.verb.music;
 
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.ChordRow;
-import monochord.shell.answer.music.NumeralAnswer;
-import monochord.shell.answer.music.ProgressionAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.music.ChordRow;
+import monochord.view.music.NumeralAnswer;
+import monochord.view.music.ProgressionAnswer;
 
 /** Turns numerals, numbers and chord symbols into each other. */
 final class NumeralVerb implements Verb {
@@ -34,7 +34,7 @@ final class NumeralVerb implements Verb {
         if (progression.slots().size() > 1) {
             return new ProgressionAnswer(progression);
         }
-        Slot slot = progression.slots().get(0);
+        ChordEvent slot = progression.slots().get(0);
         return new NumeralAnswer(new ChordRow(slot.chord(), slot.numeral(), key));
     }
 }

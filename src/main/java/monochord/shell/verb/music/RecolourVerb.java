@@ -6,11 +6,6 @@ import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.Melody;
-import monochord.page.musicxml.LeadSheet;
-import monochord.page.musicxml.SheetFault;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.music.RecolourAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -19,7 +14,12 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
+import monochord.song.musicxml.LeadSheet;
+import monochord.song.musicxml.SheetFault;
 import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.Saying;
+import monochord.view.music.RecolourAnswer;
 
 /** Proposes where a progression could take a colour. */
 final class RecolourVerb implements Verb {

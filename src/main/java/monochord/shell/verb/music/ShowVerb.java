@@ -3,8 +3,6 @@ package monochord.shell.verb.music;
 import java.util.List;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.MusicAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -12,6 +10,8 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;
+import monochord.view.Answer;
+import monochord.view.music.MusicAnswer;
 
 /** Spells music and draws it on a keyboard. */
 final class ShowVerb implements Verb {

@@ -4,15 +4,15 @@ import monochord.harmony.Capo;
 import monochord.harmony.Instrument;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.music.CapoAnswer;
-import monochord.shell.answer.music.TransposeAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.music.CapoAnswer;
+import monochord.view.music.TransposeAnswer;
 
 /** Moves a progression to another key, onto an instrument's part, or above a capo. */
 final class TransposeVerb implements Verb {

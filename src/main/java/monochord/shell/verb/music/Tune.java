@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
-import monochord.page.musicxml.LeadSheet;
-import monochord.page.musicxml.LeadSheetFile;
-import monochord.page.musicxml.SheetFault;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Sitting;
+import monochord.song.musicxml.LeadSheet;
+import monochord.song.musicxml.LeadSheetFile;
+import monochord.song.musicxml.SheetFault;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 

@@ -4,16 +4,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import monochord.lesson.SafeText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.sound.SoundAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
+import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
+import monochord.text.SafeText;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** Says or settles where sounds are taken from. */
 final class BankVerb implements Verb {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import monochord.shell.answer.Answer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -14,6 +13,7 @@ import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** Lets two versions be heard one after the other, and says what differs. */
 final class CompareVerb implements Verb {

@@ -3,11 +3,11 @@ package monochord.shell.verb.sounding;
 import java.util.Optional;
 import monochord.practice.Excerpt;
 import monochord.practice.Question;
-import monochord.shell.answer.Answer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Hearing;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
 
 /** What a question lets be heard, once more, from the loudspeaker or into a file. */
 public final class HeardAgain {

@@ -3,18 +3,18 @@ package monochord.shell.verb.sounding;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.sound.KeyboardsAnswer;
 import monochord.shell.keyboard.Seat;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sound.KeyboardsAnswer;
 import monochord.sound.keyboard.KeyboardTrouble;
 import monochord.sound.keyboard.MidiKeyboard;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Aside;
+import monochord.view.Saying;
 
 /** Lists the MIDI keyboards that are plugged in, and connects one. */
 final class KeysVerb implements Verb {

@@ -5,19 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.sound.SoundAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
+import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
 import monochord.sound.Directions;
 import monochord.sound.OwnBank;
 import monochord.sound.Patch;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** Says or settles what each hand sounds like. */
 final class PatchVerb implements Verb {

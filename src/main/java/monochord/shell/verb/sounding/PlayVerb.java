@@ -10,9 +10,6 @@ import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.score.Part;
 import monochord.score.Piece;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Title;
-import monochord.shell.answer.sound.PlayAnswer;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -21,9 +18,12 @@ import monochord.shell.sitting.Contest;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
+import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Title;
 
 /** Makes music heard, or writes it to a file. */
 final class PlayVerb implements Verb {

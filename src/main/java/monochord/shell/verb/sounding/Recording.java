@@ -6,10 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Answers;
-import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
@@ -17,7 +13,11 @@ import monochord.sound.Directions;
 import monochord.sound.MidiFile;
 import monochord.sound.Performance;
 import monochord.sound.WavFile;
+import monochord.text.StyledText;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
 
 /** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
 public final class Recording {

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import monochord.lesson.Nearest;
 import monochord.score.Part;
 import monochord.score.Pattern;
 import monochord.sound.Patch;
+import monochord.text.Nearest;
 import monochord.theory.Unreadable;
 
 /** Reads the names that sounds, patterns and parts have; for a slip of the finger the nearest name is offered. */

@@ -1,11 +1,11 @@
 package monochord.shell.verb.sounding;
 
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** Silence. */
 final class StopVerb implements Verb {

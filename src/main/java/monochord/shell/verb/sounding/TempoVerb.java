@@ -1,15 +1,15 @@
 package monochord.shell.verb.sounding;
 
 import java.io.IOException;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.sound.SoundAnswer;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
+import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Directions;
+import monochord.view.Answer;
+import monochord.view.Saying;
 
 /** Says or settles how fast things are played. */
 final class TempoVerb implements Verb {

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import monochord.lesson.Nearest;
 import monochord.score.Metre;
 import monochord.score.Pattern;
 import monochord.score.Piece;
@@ -12,6 +11,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
+import monochord.text.Nearest;
 import monochord.theory.Unreadable;
 
 /** The small words that say how something is to be played. */

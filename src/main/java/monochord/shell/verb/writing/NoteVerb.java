@@ -2,13 +2,13 @@ package monochord.shell.verb.writing;
 
 import java.util.Optional;
 import monochord.lesson.read.Guard;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Aside;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Aside;
 
 /** Puts the person's own words into the notebook. */
 final class NoteVerb implements Verb {

@@ -5,13 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import monochord.lesson.notebook.Notebook;
-import monochord.lesson.notebook.NotebookReader;
-import monochord.lesson.notebook.NotebookReading;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.course.CheckAnswer;
+import monochord.notebook.Notebook;
+import monochord.notebook.NotebookReader;
+import monochord.notebook.NotebookReading;
 import monochord.shell.journal.Drafts;
 import monochord.shell.replay.OpenAnswer;
 import monochord.shell.replay.Replay;
@@ -23,6 +19,10 @@ import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Aside;
+import monochord.view.Saying;
+import monochord.view.course.CheckAnswer;
 
 /** Opens a notebook, brings the sitting to where it ends, and goes on writing behind it. */
 final class OpenVerb implements Verb {

@@ -6,13 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import monochord.lesson.notebook.NotebookReader;
-import monochord.lesson.notebook.NotebookReading;
-import monochord.page.web.WebPage;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Saying;
-import monochord.shell.answer.notebook.PublishAnswer;
+import monochord.notebook.NotebookReader;
+import monochord.notebook.NotebookReading;
 import monochord.shell.publish.Publication;
 import monochord.shell.replay.Replay;
 import monochord.shell.replay.ReplayAnswer;
@@ -24,6 +19,11 @@ import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Aside;
+import monochord.view.Saying;
+import monochord.view.notebook.PublishAnswer;
+import monochord.view.web.WebPage;
 
 /** Makes a notebook into a page for a browser. */
 final class PublishVerb implements Verb {

@@ -5,11 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import monochord.lesson.notebook.NotebookReader;
-import monochord.lesson.notebook.NotebookReading;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Saying;
+import monochord.notebook.NotebookReader;
+import monochord.notebook.NotebookReading;
 import monochord.shell.replay.Replay;
 import monochord.shell.replay.ReplayAnswer;
 import monochord.shell.replay.ReplayAnswer.Played;
@@ -21,6 +18,9 @@ import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Aside;
+import monochord.view.Saying;
 
 /** Types the lines of notebooks again and tells where the answers differ. */
 final class ReplayVerb implements Verb {

@@ -4,20 +4,20 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import monochord.lesson.notebook.Digest;
-import monochord.lesson.notebook.Notebook;
-import monochord.lesson.notebook.NotebookReader;
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Aside;
-import monochord.shell.answer.Saying;
+import monochord.notebook.Digest;
+import monochord.notebook.Notebook;
+import monochord.notebook.NotebookReader;
 import monochord.shell.replay.Replay;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.text.StyledText;
 import monochord.theory.Unreadable;
+import monochord.view.Answer;
+import monochord.view.Aside;
+import monochord.view.Saying;
 
 /** Writes the sitting so far into a file, as a notebook. */
 final class SaveVerb implements Verb {

@@ -1,9 +1,9 @@
 package monochord.shell.verb.writing;
 
-import monochord.page.StyledText;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Json;
-import monochord.shell.answer.Look;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 
 /** A notebook that was written into a file. */
 record Saved(String file, int lines, int notes) implements Answer {

@@ -6,13 +6,13 @@ import java.util.List;
 import monochord.lesson.Fault;
 import monochord.lesson.Part;
 import monochord.lesson.Reading;
-import monochord.lesson.notebook.Digest;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
-import monochord.shell.answer.Answer;
-import monochord.shell.answer.Look;
+import monochord.notebook.Digest;
 import monochord.shell.cell.Cell;
 import monochord.shell.sitting.Sitting;
+import monochord.view.Answer;
+import monochord.view.Look;
 
 /** The Java of a lesson, tried in a cell of its own, one block after the other. */
 final class Tried {

@@ -1,6 +1,0 @@
-/**
- * Keyboards in letters: one chord, a progression, two hands, keys that go down; and the same in words.
- *
- * <p>Imports {@code page} and the rooms whose values it draws.
- */
-package monochord.page.keyboard;

@@ -1,7 +1,0 @@
-/**
- * Music on paper as MusicXML: lead sheets read into a tune, its chords and its key.
- *
- * <p>Imports {@code theory} and {@code harmony}. The library for the format, {@code org.audiveris.proxymusic}, is loaded
- * only when a file is read.
- */
-package monochord.page.musicxml;

@@ -1,0 +1,18 @@
+package monochord.song.musicxml;
+
+import java.util.List;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
+import monochord.theory.Key;
+
+/**
+ * A tune with its chords, as it sounds: the part of a transposing instrument is moved to concert pitch.
+ *
+ * @param title as the file says it, cleaned for a terminal, or nothing
+ * @param remarks what of the file was left out or changed, in sentences
+ */
+public record LeadSheet(String title, Key key, Melody melody, Progression progression, List<String> remarks) {
+    public LeadSheet {
+        remarks = List.copyOf(remarks);
+    }
+}

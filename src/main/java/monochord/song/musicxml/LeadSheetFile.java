@@ -1,0 +1,116 @@
+package monochord.song.musicxml;
+
+import jakarta.xml.bind.JAXBContext;
+import jakarta.xml.bind.JAXBException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.xml.stream.Location;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import monochord.text.SafeText;
+import org.audiveris.proxymusic.ScorePartwise;
+
+/**
+ * Reads a lead sheet from a MusicXML file, partwise and not compressed, up to 10 MB.
+ *
+ * <p>Kept: the first voice of the first part with notes, of notes struck together the top one, ties joined; chord
+ * symbols with their degrees and bass; the first key and the first metre; transposition. Left out, with a remark: grace
+ * and cue notes, other voices, repeats, changes of key, chords that have no symbol.
+ *
+ * <p>Nothing a file names outside itself is fetched: document types are passed over and entities refused.
+ *
+ * <p>Source: W3C MusicXML 4.0.
+ */
+public final class LeadSheetFile {
+    private static final long LARGEST = 10L << 20;
+    private static final String ROOT = "score-partwise";
+
+    /** What the library knows of the format: slow to set up, so once, when the first file is read. */
+    private static final class Format {
+        static final JAXBContext KNOWN = known();
+
+        private static JAXBContext known() {
+            try {
+                return JAXBContext.newInstance(ScorePartwise.class);
+            } catch (JAXBException missing) {
+                throw new IllegalStateException("the MusicXML library is not whole", missing);
+            }
+        }
+    }
+
+    private LeadSheetFile() {}
+
+    /**
+     * @param name the file as the person wrote it, for the message
+     * @throws SheetFault if it cannot be read as a lead sheet; its message is one line
+     */
+    public static LeadSheet read(Path file, String name) throws SheetFault {
+        try {
+            check(file, name);
+            return new SheetReading(score(file)).sheet();
+        } catch (SheetFault fault) {
+            throw new SheetFault(SafeText.oneLine(name + ": " + fault.getMessage()));
+        } catch (IOException failed) {
+            throw new SheetFault(SafeText.oneLine(name + ": it could not be read"));
+        }
+    }
+
+    private static void check(Path file, String name) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new SheetFault(Files.isDirectory(file) ? "is a folder, not a file" : "there is no such file");
+        }
+        if (Files.size(file) > LARGEST) {
+            throw new SheetFault("it is longer than 10 MB, which no lead sheet is");
+        }
+        if (name.endsWith(".mxl")) {
+            throw new SheetFault("it is compressed; save it as plain .musicxml");
+        }
+    }
+
+    private static ScorePartwise score(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            XMLStreamReader reader = factory().createXMLStreamReader(in);
+            toRoot(reader);
+            return Format.KNOWN
+                    .createUnmarshaller()
+                    .unmarshal(reader, ScorePartwise.class)
+                    .getValue();
+        } catch (XMLStreamException broken) {
+            throw broken(broken.getLocation());
+        } catch (JAXBException wrong) {
+            throw wrong.getLinkedException() instanceof XMLStreamException broken
+                    ? broken(broken.getLocation())
+                    : new SheetFault("it is not MusicXML that could be read");
+        }
+    }
+
+    private static XMLInputFactory factory() {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setXMLResolver((publicId, systemId, base, namespace) -> {
+            throw new XMLStreamException("nothing outside the file is read");
+        });
+        return factory;
+    }
+
+    private static void toRoot(XMLStreamReader reader) throws XMLStreamException, SheetFault {
+        while (!reader.isStartElement()) {
+            reader.next();
+        }
+        if (!reader.getLocalName().equals(ROOT)) {
+            throw new SheetFault("it begins with <" + reader.getLocalName()
+                    + ">; a lead sheet in MusicXML begins with <" + ROOT + ">");
+        }
+    }
+
+    private static SheetFault broken(Location place) {
+        String where = place == null || place.getLineNumber() < 1
+                ? ""
+                : " at line " + place.getLineNumber() + ", column " + place.getColumnNumber();
+        return new SheetFault("it is not well-formed XML" + where);
+    }
+}

@@ -1,0 +1,159 @@
+package monochord.text.naming;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import monochord.theory.NoteNaming;
+import monochord.theory.NoteNaming.Found;
+import monochord.theory.Signs;
+
+/**
+ * A line as a learner typed it, with the note names of some country, and what it is in English, which the engine reads.
+ *
+ * @param changes from the first to the second
+ */
+public record AsTyped(String typed, String english, NoteNaming naming, List<Change> changes) {
+    public AsTyped {
+        changes = List.copyOf(changes);
+    }
+
+    /** The line by the names of this country; what is no name stays as it is. */
+    public static AsTyped of(String typed, NoteNaming naming) {
+        return of(typed, naming, place -> false);
+    }
+
+    private static AsTyped of(String typed, NoteNaming naming, IntPredicate stays) {
+        List<Change> changes = naming == NoteNaming.ENGLISH ? List.of() : new Finder(typed, naming, stays).changes();
+        return new AsTyped(typed, Change.all(changes, typed), naming, changes);
+    }
+
+    /**
+     * The line in which only what stands before this place is read; file names may follow there.
+     *
+     * @param stays whether the word at a place is no name, though it could be one
+     */
+    public static AsTyped upTo(int end, String typed, NoteNaming naming, IntPredicate stays) {
+        if (naming == NoteNaming.ENGLISH) {
+            return of(typed, naming);
+        }
+        AsTyped begun = of(typed.substring(0, end), naming, stays);
+        return new AsTyped(typed, begun.english + typed.substring(end), naming, begun.changes);
+    }
+
+    /** The place in what was typed of a place in the English line, both from 0. */
+    public int typedPlace(int place) {
+        int grown = 0;
+        for (Change change : changes) {
+            int from = change.from() + grown;
+            int to = from + change.by().length();
+            if (place < from) {
+                return place - grown;
+            } else if (place < to) {
+                return change.from();
+            }
+            grown += change.by().length() - (change.to() - change.from());
+        }
+        return place - grown;
+    }
+
+    /** The first change at this place of what was typed, or around it. */
+    public Optional<Change> changeAt(int place) {
+        return changes.stream()
+                .filter(change -> change.from() <= place && place <= change.to())
+                .findFirst();
+    }
+
+    /** A refusal of the English line, or of a part of it, with what was typed in its quotation marks and its places. */
+    public String requoted(String refusal) {
+        if (changes.isEmpty()) {
+            return refusal;
+        }
+        Matcher quote = Refusal.QUOTE.matcher(refusal);
+        if (!quote.find()) {
+            return refusal;
+        }
+        String part = quote.group(1);
+        int from = english.indexOf(part);
+        if (from < 0 || part.isEmpty()) {
+            String again = InProse.of(part, Signs.ASCII.with(naming));
+            return "\"" + again + refusal.substring(quote.end(1));
+        }
+        int typedFrom = typedPlace(from);
+        String shown = typed.substring(typedFrom, typedPlace(from + part.length()));
+        String rest = Refusal.PLACE
+                .matcher(refusal.substring(quote.end(1)))
+                .replaceFirst(found ->
+                        "at character " + (typedPlace(from + Integer.parseInt(found.group(1)) - 1) - typedFrom + 1));
+        return "\"" + shown + rest;
+    }
+
+    /** How a refusal is worded; apart, for it is needed seldom. */
+    private static final class Refusal {
+        private static final Pattern QUOTE = Pattern.compile("^\"([^\"]*?)(…?)\"");
+        private static final Pattern PLACE = Pattern.compile("at character ([0-9]{1,5})");
+    }
+
+    /** Goes through a line and finds its names. */
+    private static final class Finder {
+        private final String text;
+        private final NoteNaming naming;
+        private final IntPredicate stays;
+        private final List<Change> changes = new ArrayList<>();
+        private int ended = -1;
+
+        Finder(String text, NoteNaming naming, IntPredicate stays) {
+            this.text = text;
+            this.naming = naming;
+            this.stays = stays;
+        }
+
+        List<Change> changes() {
+            int place = 0;
+            while (place < text.length()) {
+                place = isFree(place) && !stays.test(place) ? Math.max(place + 1, name(place)) : place + 1;
+            }
+            return changes;
+        }
+
+        private boolean isFree(int place) {
+            if (place == 0) {
+                return true;
+            }
+            char before = text.charAt(place - 1);
+            return before == '/'
+                    ? ended == place - 1
+                    : !Character.isLetterOrDigit(before) && "_.#♯♭\\~".indexOf(before) < 0;
+        }
+
+        private int name(int place) {
+            for (Found found : naming.find(text, place)) {
+                Found whole = NameWords.signs(naming, text, found);
+                int end = Suffix.end(text, whole.end());
+                if (end >= 0 && !isNumber(place, end)) {
+                    return take(place, whole, end);
+                }
+            }
+            return place + 1;
+        }
+
+        /** A small b before a number lowers a degree. */
+        private boolean isNumber(int place, int end) {
+            return text.charAt(place) == 'b' && end > place + 1 && "b♭".indexOf(text.charAt(place + 1)) < 0;
+        }
+
+        private int take(int place, Found name, int end) {
+            if (!isEnglish(place, name)) {
+                changes.add(new Change(place, name.end(), name.name().toString()));
+            }
+            ended = end;
+            return end == name.end() ? NameWords.mode(naming, text, end, changes) : end;
+        }
+
+        private boolean isEnglish(int place, Found name) {
+            return NoteNaming.ENGLISH.find(text, place).contains(name);
+        }
+    }
+}

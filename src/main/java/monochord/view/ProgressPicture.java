@@ -1,0 +1,144 @@
+package monochord.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import monochord.practice.Skill;
+import monochord.practice.knowing.Item;
+import monochord.practice.knowing.Knowledge;
+import monochord.practice.knowing.Standing;
+import monochord.practice.skill.Skills;
+import monochord.text.Columns;
+import monochord.text.Span;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+
+/**
+ * What is known, as a field: a row for each skill in the order in which they are learned, a column for each key along the line of fifths. The more strokes a
+ * sign has, the better the skill is known there; the sign says it without colour.
+ *
+ * @param time for which it is drawn
+ */
+public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
+    /** Columns of a terminal that the field needs. */
+    public static final int COLUMNS = 67;
+
+    private static final int NAME = 21;
+    private static final int CELL = 3;
+    private static final double HALF = 0.5;
+
+    /** How well something is known, in words and as a sign of none to three strokes. */
+    public enum Level {
+        NOT_YET("not yet", "·", ".", Style.QUIET),
+        BEGUN("begun", "-", "-", Style.PLAIN),
+        COMING("coming", "=", "=", Style.NEARLY),
+        KNOWN("known", "≡", "#", Style.RIGHT);
+
+        private final String words;
+        private final String sign;
+        private final String ascii;
+        private final Style style;
+
+        Level(String words, String sign, String ascii, Style style) {
+            this.words = words;
+            this.sign = sign;
+            this.ascii = ascii;
+            this.style = style;
+        }
+
+        /** By the probability that it is known. */
+        public static Level of(Standing standing) {
+            return standing.isMastered() ? KNOWN : standing.mastery() >= HALF ? COMING : BEGUN;
+        }
+
+        String sign(Signs signs) {
+            return signs.isAscii() ? ascii : sign;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /** The field: major keys, then minor ones if any were asked, then what the signs mean. */
+    public StyledText text() {
+        StyledText.Builder text = StyledText.builder();
+        field(text, "major keys", Key.majorKeys());
+        field(text, "minor keys", Key.minorKeys());
+        return text.line(legend(), Style.QUIET).build();
+    }
+
+    private void field(StyledText.Builder text, String name, List<Key> keys) {
+        List<Key> line = keys.stream()
+                .sorted(Comparator.comparingInt(key -> key.tonic().fifths()))
+                .toList();
+        List<String> skills = skillsIn(line);
+        if (!skills.isEmpty()) {
+            heads(name, line).forEach(text::line);
+            skills.forEach(skill -> text.line(row(skill, line)));
+        }
+    }
+
+    private List<String> skillsIn(List<Key> keys) {
+        List<String> names = keys.stream().map(Key::toString).toList();
+        Set<String> asked = knowledge.standings().keySet().stream()
+                .filter(item -> names.contains(item.key()))
+                .map(Item::skill)
+                .collect(Collectors.toSet());
+        return Skills.all().stream().map(Skill::id).filter(asked::contains).toList();
+    }
+
+    /** The tonics in one line, or by turns in two where their names are long. */
+    private List<StyledLine> heads(String name, List<Key> keys) {
+        boolean fits = keys.stream().allMatch(key -> tonic(key).length() < CELL);
+        return fits ? List.of(head(name, keys, 0, 1)) : List.of(head("", keys, 1, 2), head(name, keys, 0, 2));
+    }
+
+    private StyledLine head(String name, List<Key> keys, int first, int step) {
+        StringBuilder tonics = new StringBuilder(" ".repeat(first * CELL));
+        for (int i = first; i < keys.size(); i += step) {
+            tonics.append(padded(tonic(keys.get(i)), step * CELL));
+        }
+        return StyledLine.of(padded(name, NAME), Style.HEADING)
+                .plus(tonics.toString(), Style.STRONG)
+                .stripTrailing();
+    }
+
+    private String tonic(Key key) {
+        return key.tonic().write(signs);
+    }
+
+    private StyledLine row(String skill, List<Key> keys) {
+        List<Span> spans = new ArrayList<>(List.of(new Span(padded(skill, NAME), Style.PLAIN)));
+        for (Key key : keys) {
+            Optional<Standing> standing = knowledge.of(new Item(skill, key.toString()));
+            Level level = standing.map(Level::of).orElse(Level.NOT_YET);
+            String mark = standing.map(known -> mark(skill, known)).orElse("");
+            spans.add(new Span(padded(level.sign(signs) + mark, CELL), level.style));
+        }
+        return new StyledLine(spans).stripTrailing();
+    }
+
+    private String mark(String skill, Standing standing) {
+        return standing.isDue(time) ? "*" : standing.isSlow(knowledge.pace(skill)) ? "~" : "";
+    }
+
+    private String legend() {
+        StringBuilder legend = new StringBuilder();
+        for (Level level : Level.values()) {
+            legend.append(level.sign(signs)).append(' ').append(level).append("   ");
+        }
+        return legend + "* due   ~ slower than in other keys";
+    }
+
+    private static String padded(String text, int columns) {
+        return text + " ".repeat(Math.max(1, columns - Columns.of(text)));
+    }
+}

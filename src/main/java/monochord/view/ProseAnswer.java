@@ -1,0 +1,76 @@
+package monochord.view;
+
+import java.util.List;
+import java.util.function.Function;
+import monochord.lesson.Block;
+import monochord.lesson.Span;
+import monochord.text.Phrase;
+import monochord.text.Reader;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+
+/**
+ * A stretch of a lesson's prose.
+ *
+ * @param fill fills in what depends on the learner's key
+ */
+public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder();
+        Block before = null;
+        for (Block block : blocks) {
+            if (before != null && !(before instanceof Block.Item && block instanceof Block.Item)) {
+                text.gap();
+            }
+            text.line(line(block, look.reader()));
+            before = block;
+        }
+        return text.build().wrapped(look.width());
+    }
+
+    private StyledLine line(Block block, Reader reader) {
+        StyledLine line = block instanceof Block.Item item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
+        for (Span span : block.spans()) {
+            line = line.plus(span.style() == Span.Style.CODE ? typed(span, reader) : said(span, block, reader));
+        }
+        return line;
+    }
+
+    private StyledLine said(Span span, Block block, Reader reader) {
+        Style style = block instanceof Block.Heading ? Style.HEADING : style(span);
+        return fill.apply(span.text()).styled(style).in(reader);
+    }
+
+    /** A line as it would be typed: whatever in it is music goes by the reader's names. */
+    private StyledLine typed(Span span, Reader reader) {
+        String english = fill.apply(span.text()).toString();
+        return StyledText.of(english, Style.TYPED).in(reader.signs()).lines().get(0);
+    }
+
+    private String words(Block block) {
+        StringBuilder words = new StringBuilder();
+        block.spans().forEach(span -> words.append(fill.apply(span.text())));
+        return words.toString();
+    }
+
+    private static String mark(Block.Item item) {
+        String indent = "  ".repeat(item.depth() - 1);
+        return indent + (item.number() == 0 ? "- " : item.number() + ". ");
+    }
+
+    private static Style style(Span span) {
+        return switch (span.style()) {
+            case PLAIN -> Style.PLAIN;
+            case EMPHASIS -> Style.EMPHASIS;
+            case STRONG -> Style.STRONG;
+            case CODE -> Style.TYPED;
+        };
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "prose").put("text", blocks.stream().map(this::words).toList());
+    }
+}

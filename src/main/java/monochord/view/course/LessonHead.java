@@ -1,0 +1,32 @@
+package monochord.view.course;
+
+import monochord.lesson.Lesson;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.theory.Key;
+import monochord.theory.Signs;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
+
+/** The title of a lesson that begins. */
+public record LessonHead(Lesson lesson, Key key) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        String number = lesson.number().isEmpty() ? "" : lesson.number() + "  ";
+        StyledLine title = StyledLine.of(number + lesson.title(), Style.HEADING)
+                .plus("  in " + key.write(Signs.MUSIC), Style.QUIET);
+        return StyledText.of(title).in(look.signs()).wrapped(look.width());
+    }
+
+    @Override
+    public void json(Json json) {
+        json.put("kind", "lesson")
+                .put("number", lesson.number())
+                .put("slug", lesson.slug())
+                .put("title", lesson.title())
+                .put("grade", lesson.grade())
+                .put("key", key.toString());
+    }
+}

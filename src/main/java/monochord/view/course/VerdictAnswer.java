@@ -1,0 +1,54 @@
+package monochord.view.course;
+
+import monochord.practice.Grade;
+import monochord.practice.Question;
+import monochord.practice.Verdict;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
+import monochord.view.Refusal;
+
+/**
+ * A verdict on an answer.
+ *
+ * @param next what the learner can do now, or nothing
+ */
+public record VerdictAnswer(Question question, Verdict verdict, String next) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        StyledText said = verdict.grade() == Grade.UNREADABLE
+                ? Refusal.quoting(verdict.message(), style(), look)
+                : StyledText.of(verdict.message(), style()).in(look.signs());
+        return next.isEmpty()
+                ? said.wrapped(look.width())
+                : said.plus(StyledText.of(next, Style.QUIET).in(look.signs())).wrapped(look.width());
+    }
+
+    private Style style() {
+        return switch (verdict.grade()) {
+            case RIGHT, REMARK -> Style.RIGHT;
+            case NEARLY -> Style.NEARLY;
+            case WRONG -> Style.WRONG;
+            case UNREADABLE -> Style.PLAIN;
+        };
+    }
+
+    @Override
+    public void json(Json json) {
+        AskAnswer.fields(question, question.subject(), json);
+        json.put("verdict", verdict.grade().toString())
+                .put("misconception", verdict.misconception())
+                .put("message", verdict.message())
+                .put("expected", verdict.expected());
+    }
+
+    @Override
+    public int status() {
+        if (verdict.grade() == Grade.UNREADABLE) {
+            return UNREADABLE;
+        }
+        return verdict.grade().isRight() ? DONE : NO;
+    }
+}

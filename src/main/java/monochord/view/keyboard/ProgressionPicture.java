@@ -1,0 +1,128 @@
+package monochord.view.keyboard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import monochord.text.Columns;
+import monochord.text.Span;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.theory.NoteName;
+import monochord.theory.Signs;
+
+/**
+ * A progression as a grid: one row a chord, each tone in the column of its key, a keyboard above as the ruler. A tone
+ * that two chords share stands in one column.
+ */
+public final class ProgressionPicture {
+    private static final int WIDEST = 80;
+
+    private ProgressionPicture() {}
+
+    /**
+     * Where the width does not do, the numerals go first, then the keys grow narrow, at last the same is said in words;
+     * so it is where one chord has two names on one key.
+     *
+     * @param width columns; more than 80 are not used
+     */
+    public static StyledText of(List<ChordRow> rows, Signs signs, int width) {
+        List<Marked> marks = rows.stream().flatMap(row -> row.marked().stream()).toList();
+        boolean shared = rows.stream().anyMatch(row -> KeyboardPicture.sharesKey(row.marked()));
+        if (width < KeyboardPicture.NARROWEST || marks.isEmpty() || shared) {
+            return KeyboardWords.progression(rows, signs, width);
+        }
+        return grids(rows, marks, signs).stream()
+                .map(ProgressionGrid::draw)
+                .flatMap(Optional::stream)
+                .filter(drawn -> drawn.columns() <= Math.min(width, WIDEST))
+                .findFirst()
+                .orElseGet(() -> KeyboardWords.progression(rows, signs, width));
+    }
+
+    private static List<ProgressionGrid> grids(List<ChordRow> rows, List<Marked> marks, Signs signs) {
+        List<ProgressionGrid> grids = new ArrayList<>();
+        for (Keys keys : KeyboardPicture.stretches(marks, signs)) {
+            grids.add(new ProgressionGrid(rows, signs, keys, true));
+            grids.add(new ProgressionGrid(rows, signs, keys, false));
+        }
+        return grids;
+    }
+
+    /** One try at a grid on one stretch of keyboard. */
+    private record ProgressionGrid(List<ChordRow> rows, Signs signs, Keys keys, boolean numerals) {
+        Optional<StyledText> draw() {
+            int symbols =
+                    widest(rows.stream().map(row -> row.chord().write(signs)).toList());
+            int label = symbols
+                    + (numerals
+                            ? 2
+                                    + widest(rows.stream()
+                                            .map(row -> row.numeral().write(signs))
+                                            .toList())
+                            : 0);
+            Keys placed = keys.withMargin(label + 2 + keys.pitch() / 2);
+            List<StyledLine> lines = new ArrayList<>(ruler(placed));
+            if (lines.isEmpty()) {
+                return Optional.empty();
+            }
+            for (ChordRow row : rows) {
+                Optional<StyledLine> line = line(row, placed, label - symbols);
+                if (line.isEmpty()) {
+                    return Optional.empty();
+                }
+                lines.add(line.get());
+            }
+            return Optional.of(new StyledText(lines));
+        }
+
+        private static int widest(List<String> texts) {
+            return texts.stream().mapToInt(Columns::of).max().orElse(0);
+        }
+
+        /** Two lines, or none where the names of the white keys do not fit. */
+        private List<StyledLine> ruler(Keys placed) {
+            Row black = new Row();
+            Row white = new Row(true);
+            placed.all().forEach(key -> (Keys.isBlack(key) ? black : white).put(placed.column(key), rulerSign(key)));
+            int start = placed.margin() - placed.pitch() / 2;
+            char string = signs.isAscii() ? '-' : '─';
+            Optional<TreeMap<Integer, Span>> names = white.placed();
+            if (names.isEmpty()) {
+                return List.of();
+            }
+            StyledLine letters = Row.draw(names.get(), start, placed.columns(), string);
+            return List.of(
+                    Row.draw(black.placed().orElseThrow(), 0, 0, ' '),
+                    StyledLine.of(" ".repeat(start)).plus(letters));
+        }
+
+        private Span rulerSign(int key) {
+            String sign = Keys.isBlack(key)
+                    ? KeyboardDrawing.unmarked(signs, true)
+                    : NoteName.of("C D EF G A B".charAt(Math.floorMod(key, 12)), 0)
+                            .write(signs);
+            return new Span(sign, Style.QUIET);
+        }
+
+        private Optional<StyledLine> line(ChordRow row, Keys placed, int numeralColumns) {
+            Row tones = new Row(true);
+            row.marked()
+                    .forEach(mark -> tones.put(
+                            placed.column(mark.key()),
+                            new Span(
+                                    mark.pitch().name().write(signs),
+                                    mark.role().style())));
+            return tones.placed().map(at -> label(row, at, numeralColumns));
+        }
+
+        private StyledLine label(ChordRow row, TreeMap<Integer, Span> tones, int numeralColumns) {
+            if (numerals) {
+                tones.put(0, new Span(row.numeral().write(signs), Style.QUIET));
+            }
+            tones.put(numeralColumns, new Span(row.chord().write(signs), Style.STRONG));
+            return Row.draw(tones, 0, 0, ' ');
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package monochord.view.keyboard;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.text.Style;
+import monochord.theory.Chord;
+import monochord.theory.Degree;
+import monochord.theory.Interval;
+import monochord.theory.NoteName;
+import monochord.theory.Pitch;
+import monochord.theory.Scale;
+import monochord.theory.Signs;
+
+/**
+ * The roles of tones in chords and scales.
+ *
+ * <p>A third is a third and a seventh a seventh, whether large or small; any other tone shows its alteration, as chord
+ * symbols do: 5, ♭5, ♯11. Degrees of a scale with seven notes are numbered from 1 to 7; those of any other scale are
+ * counted from the major scale, for there the numbers alone would repeat or skip. Common practice, no source.
+ */
+public final class Roles {
+    private static final int NOTES_OF_A_FULL_SCALE = 7;
+
+    private Roles() {}
+
+    /** The role of a name in the chord; none if the chord does not hold it. */
+    public static Role of(Chord chord, NoteName name) {
+        return chord.kind().intervals().stream()
+                .filter(interval -> chord.root().plus(interval).equals(name))
+                .findFirst()
+                .map(Roles::of)
+                .orElse(Role.NONE);
+    }
+
+    private static Role of(Interval interval) {
+        int number = interval.number();
+        int alteration = Degree.ofFifths(interval.fifths()).alteration();
+        return switch (number) {
+            case 1 -> new Role("R", "root", Style.ROOT);
+            case 3 -> new Role("3", "third", Style.THIRD);
+            case 7 -> new Role("7", "seventh", Style.SEVENTH);
+            default ->
+                new Role(
+                        Signs.MUSIC.accidental(alteration) + number,
+                        change(alteration) + interval.numberInWords(),
+                        number == 5 ? Style.FIFTH : Style.OTHER_TONE);
+        };
+    }
+
+    private static String change(int alteration) {
+        return alteration < 0 ? "lowered " : alteration > 0 ? "raised " : "";
+    }
+
+    /** The role of a degree in this scale. */
+    public static Role of(Scale scale, Degree degree) {
+        boolean full = scale.kind().degrees().size() == NOTES_OF_A_FULL_SCALE;
+        Style style = degree.fifths() == 0 ? Style.ROOT : Style.OTHER_TONE;
+        return full
+                ? new Role(
+                        Integer.toString(degree.number()),
+                        Degree.of(degree.number(), 0).inWords(),
+                        style)
+                : new Role(degree.write(Signs.MUSIC), degree.inWords(), style);
+    }
+
+    /** The pitches with the roles their names have in the chord. */
+    public static List<Marked> marked(List<Pitch> pitches, Chord chord) {
+        return pitches.stream()
+                .map(pitch -> new Marked(pitch, of(chord, pitch.name())))
+                .toList();
+    }
+
+    /**
+     * The chord on the keyboard from its bass up, near middle C: on its root each tone where the stack of thirds has it,
+     * inverted all within an octave, over a bass from outside the stack above that bass.
+     */
+    public static List<Marked> close(Chord chord) {
+        Pitch bass = Pitch.atOrAbove(chord.bass(), new Pitch(NoteName.C, 4));
+        if (!chord.isInverted()) {
+            return marked(stack(chord, bass), chord);
+        }
+        List<Pitch> upper =
+                chord.holds(chord.bass()) ? within(chord, bass) : stack(chord, Pitch.atOrAbove(chord.root(), bass));
+        List<Marked> all = new ArrayList<>();
+        all.add(new Marked(bass, of(chord, chord.bass()).inBass()));
+        all.addAll(marked(upper, chord));
+        return all;
+    }
+
+    private static List<Pitch> stack(Chord chord, Pitch root) {
+        return chord.kind().intervals().stream().map(root::plus).toList();
+    }
+
+    private static List<Pitch> within(Chord chord, Pitch bass) {
+        return chord.tones().stream()
+                .filter(tone -> !tone.equals(bass.name()))
+                .map(tone -> Pitch.atOrAbove(tone, bass))
+                .sorted()
+                .toList();
+    }
+
+    /** The scale up from its tonic near middle C, with the octave at the top. */
+    public static List<Marked> marked(Scale scale) {
+        List<Pitch> pitches = scale.pitches(new Pitch(NoteName.C, 4));
+        List<Degree> degrees = scale.kind().degrees();
+        List<Marked> marked = new ArrayList<>();
+        for (int i = 0; i < degrees.size(); i++) {
+            marked.add(new Marked(pitches.get(i), of(scale, degrees.get(i))));
+        }
+        marked.add(new Marked(pitches.get(degrees.size()), new Role("1", "octave", Style.ROOT)));
+        return marked;
+    }
+}

@@ -1,0 +1,169 @@
+package monochord.view.music;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import monochord.harmony.voicing.Explanation;
+import monochord.harmony.voicing.MovementCount;
+import monochord.harmony.voicing.Reach;
+import monochord.harmony.voicing.Telling;
+import monochord.harmony.voicing.VoicedProgression;
+import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.VoicingTask;
+import monochord.text.Phrase;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.theory.Pitch;
+import monochord.theory.Signs;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
+import monochord.view.Words;
+import monochord.view.keyboard.Drawing;
+import monochord.view.keyboard.VoicingGrid;
+import monochord.view.keyboard.VoicingRow;
+
+/**
+ * A progression voiced for two hands, drawn and explained.
+ *
+ * @param ways the best first, at least one
+ * @param keyboards whether each chord is drawn on a keyboard
+ */
+public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) implements Answer {
+    private static final int MOST_CHANGES_TOLD = 8;
+    private static final int FEW_CHORDS = 2;
+
+    /** Source: Boyle, Boyle and Booker, APPC 2015, for who reaches a tenth; the advice is common practice. */
+    private static final Phrase CARE = Phrase.sentence(
+            "Some of this asks for more than an octave in one hand. Take only what lies easily: roll it "
+                    + "from the bottom, or give a note to the other hand. If the hand aches, stop.");
+
+    /** Where so much was asked for and nothing needs it; the same source. */
+    private static final Phrase NOT_NEEDED = Phrase.sentence("Many grown hands do not reach a tenth. "
+            + "Nothing here asks for more than an octave; if the hand aches, stop.");
+
+    private static final int TENTH = 10;
+
+    public VoiceAnswer {
+        ways = List.copyOf(ways);
+    }
+
+    private VoicedProgression best() {
+        return ways.get(0);
+    }
+
+    private VoicingTask task() {
+        return best().task();
+    }
+
+    private List<VoicingRow> rows() {
+        return IntStream.range(0, task().chords().size())
+                .mapToObj(i ->
+                        new VoicingRow(task().chords().get(i), best().voicings().get(i)))
+                .toList();
+    }
+
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder();
+        text.lines(StyledText.of(heading(), Style.HEADING).in(look.signs()));
+        text.lines(
+                look.plain()
+                        ? VoicingGrid.words(rows(), look.signs())
+                        : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
+        text.lines(new StyledText(said()).in(look.signs()));
+        care().ifPresent(care -> text.lines(StyledText.of(care, look.reader())));
+        StyledText told = text.build().wrapped(look.width());
+        boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
+        return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
+    }
+
+    private String heading() {
+        return "In " + task().key().write(Signs.MUSIC) + ", " + task().style() + ", each hand within "
+                + task().reach().inWords();
+    }
+
+    private List<StyledLine> said() {
+        Telling telling = new Telling(Explanation.of(best()));
+        StyledText.Builder said = StyledText.builder();
+        List<String> changes = telling.changes();
+        changes.stream().limit(MOST_CHANGES_TOLD).forEach(said::line);
+        if (changes.size() > MOST_CHANGES_TOLD) {
+            said.line("… and " + (changes.size() - MOST_CHANGES_TOLD) + " more changes.", Style.QUIET);
+        }
+        telling.reason().ifPresent(said::line);
+        if (!changes.isEmpty()) {
+            telling.comparison().forEach(said::line);
+        }
+        said.line(costs(), Style.QUIET);
+        return said.build().lines();
+    }
+
+    private String costs() {
+        List<String> others = ways.subList(1, ways.size()).stream()
+                .map(way -> Integer.toString(way.cost().total()))
+                .toList();
+        return "Cost " + best().cost().total()
+                + (others.isEmpty() ? "." : "; the next best " + Words.listed(others) + ".");
+    }
+
+    private Optional<Phrase> care() {
+        if (isWide()) {
+            return Optional.of(CARE);
+        }
+        return task().reach().steps() >= TENTH ? Optional.of(NOT_NEEDED) : Optional.empty();
+    }
+
+    private boolean isWide() {
+        return best().voicings().stream().anyMatch(voicing -> isWide(voicing.left()) || isWide(voicing.right()));
+    }
+
+    private static boolean isWide(List<Pitch> hand) {
+        return !hand.isEmpty()
+                && Reach.isWide(
+                        hand.get(hand.size() - 1).midiNumber() - hand.get(0).midiNumber());
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return Pictures.hands(rows());
+    }
+
+    @Override
+    public void json(Json json) {
+        Explanation explanation = Explanation.of(best());
+        json.put("key", task().key().toString())
+                .put("style", task().style().toString())
+                .put("reach", task().reach().steps());
+        voicings(json, best().voicings());
+        numbers(json, best().cost().total(), explanation.tally());
+        json.objects(
+                "next",
+                ways.subList(1, ways.size()),
+                (next, way) -> numbers(next, way.cost().total(), way.tally()));
+        json.object("plain", plain -> {
+            voicings(plain, explanation.plain());
+            numbers(plain, explanation.plainCost().total(), explanation.plainTally());
+        });
+    }
+
+    private void voicings(Json json, List<Voicing> voicings) {
+        List<VoicingRow> rows = IntStream.range(0, voicings.size())
+                .mapToObj(i -> new VoicingRow(task().chords().get(i), voicings.get(i)))
+                .toList();
+        json.objects(
+                "voicings",
+                rows,
+                (object, row) -> object.put("symbol", row.chord().toString())
+                        .put("left", row.voicing().left())
+                        .put("right", row.voicing().right()));
+    }
+
+    private static void numbers(Json json, int cost, MovementCount tally) {
+        json.put("cost", cost)
+                .put("moved", tally.moved())
+                .put("parallels", tally.parallels())
+                .put("held", tally.held());
+    }
+}

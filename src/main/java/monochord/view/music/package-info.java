@@ -1,0 +1,6 @@
+/**
+ * What is answered about music: chords, keys, progressions, voicings, and the pictures of them.
+ *
+ * <p>Imports what {@code view} may: the rooms whose values it shows.
+ */
+package monochord.view.music;

@@ -1,0 +1,118 @@
+package monochord.view.notebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.theory.NoteNaming;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
+
+/**
+ * What came of a cell of Java.
+ *
+ * @param parts values, prints and notices in the order in which they came
+ * @param unprinted characters that were printed beyond the bound
+ * @param trouble what went wrong, or null
+ */
+public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) implements Answer {
+    /** One thing that came out. */
+    public sealed interface Part {}
+
+    /** What the cell printed. */
+    public record Printed(String text) implements Part {}
+
+    /** What is to be known. */
+    public record Notice(String text) implements Part {}
+
+    /**
+     * A value.
+     *
+     * @param name the variable that has it, or nothing
+     * @param type its class, or nothing
+     * @param text what it prints, or how it would be typed
+     * @param music how it is shown where it is music, or null
+     */
+    public record Value(String name, String type, String text, Answer music) implements Part {}
+
+    public CellAnswer {
+        parts = List.copyOf(parts);
+    }
+
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder();
+        boolean first = true;
+        for (Part part : parts) {
+            StyledText said = text(part, look);
+            if (!first && part instanceof Value value && value.music != null) {
+                text.gap();
+            }
+            text.lines(said);
+            first = false;
+        }
+        if (unprinted > 0) {
+            text.lines(said("… and " + unprinted + " more characters that are not shown.", Style.QUIET, look));
+        }
+        if (trouble != null) {
+            text.lines(trouble.text(look));
+        }
+        return text.build();
+    }
+
+    private static StyledText text(Part part, Look look) {
+        if (part instanceof Value value) {
+            return value.music != null
+                    ? value.music.text(look)
+                    : said(value.name.isEmpty() ? value.text : value.name + " = " + value.text, Style.PLAIN, look);
+        }
+        return part instanceof Printed printed
+                ? said(printed.text.stripTrailing(), Style.PLAIN, look)
+                : said(((Notice) part).text, Style.QUIET, look);
+    }
+
+    /** Java knows notes by their English names, whatever the learner calls them. */
+    private static StyledText said(String text, Style style, Look look) {
+        return StyledText.of(text.replace("\t", "    "), style)
+                .in(look.signs().with(NoteNaming.ENGLISH))
+                .wrapped(look.width());
+    }
+
+    private String printed() {
+        StringBuilder printed = new StringBuilder();
+        for (Part part : parts) {
+            printed.append(part instanceof Printed some ? some.text : "");
+        }
+        return printed.toString();
+    }
+
+    private List<Value> values() {
+        List<Value> values = new ArrayList<>();
+        parts.forEach(part -> {
+            if (part instanceof Value value) {
+                values.add(value);
+            }
+        });
+        return values;
+    }
+
+    /** The last value is the value of the cell. */
+    @Override
+    public void json(Json json) {
+        List<Value> values = values();
+        Value last = values.isEmpty() ? null : values.get(values.size() - 1);
+        json.put("kind", "cell")
+                .put("value", last == null ? null : last.text)
+                .put("type", last == null ? null : last.type)
+                .put("output", printed());
+        if (trouble != null) {
+            trouble.json(json);
+        }
+    }
+
+    @Override
+    public int status() {
+        return trouble == null ? DONE : trouble.status();
+    }
+}

@@ -1,0 +1,85 @@
+package monochord.view.web;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.view.keyboard.Drawing;
+
+/** An exchange at the prompt as part of a page. */
+final class Cell {
+    private static final Pattern COLUMNS = Pattern.compile("\\S {2,}\\S|[─━═│●┴█]");
+
+    private Cell() {}
+
+    static Html.Element of(Section.Exchange exchange, int number) {
+        Html.Element cell = Html.element("section")
+                .with("class", "cell")
+                .with("aria-label", "At the prompt, " + number)
+                .holding(typed(exchange.typed()));
+        if (!exchange.answer().isEmpty()) {
+            cell = cell.holding(answer(exchange.answer(), number));
+        }
+        if (!exchange.drawings().isEmpty()) {
+            cell = cell.holding(drawings(exchange.drawings()));
+        }
+        return exchange.sound().isPresent()
+                ? cell.holding(sound(exchange.sound().get()))
+                : cell;
+    }
+
+    /** Of an empty line, the key that was pressed. */
+    private static Html.Element typed(List<String> lines) {
+        String text = String.join("\n", lines);
+        Html.Element typed = text.isBlank()
+                ? Html.element("kbd").holding("Enter")
+                : Html.element("code").holding(text);
+        return Html.element("pre").with("class", "typed").holding(typed);
+    }
+
+    /** It can be scrolled where it is wide, so the keyboard must be able to reach it, and a reader has to call it something. */
+    private static Html.Element answer(StyledText text, int number) {
+        return Html.element("div")
+                .with("class", "answer")
+                .with("role", "group")
+                .with("aria-label", "Answer " + number)
+                .with("tabindex", "0")
+                .holding(text.lines().stream().map(Cell::row).toList());
+    }
+
+    /** A line of columns stays as it was set; a sentence breaks where the window does. */
+    private static Html.Element row(StyledLine line) {
+        boolean set = COLUMNS.matcher(line.plain()).find();
+        List<Html> spans = line.spans().stream()
+                .map(span -> span(span.text(), span.style()))
+                .toList();
+        return Html.element("div").with("class", set ? "row set" : "row").holding(spans);
+    }
+
+    private static Html span(String text, Style style) {
+        return style == Style.PLAIN
+                ? Html.text(text)
+                : Html.element("span")
+                        .with("class", style.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                        .holding(text);
+    }
+
+    private static Html.Element drawings(List<Drawing> drawings) {
+        return Html.element("div")
+                .with("class", "drawings")
+                .holding(drawings.stream().map(KeyboardDrawn::of).toList());
+    }
+
+    private static Html.Element sound(Sound sound) {
+        Html.Element player = Html.element("audio")
+                .with("controls", "")
+                .with("preload", "metadata")
+                .with("aria-label", "Listen: " + sound.name())
+                .with("src", sound.address());
+        Html.Element caption =
+                Html.element("figcaption").holding("Listen: " + sound.name() + ", " + sound.seconds() + " s");
+        return Html.element("figure").with("class", "sound").holding(player, caption);
+    }
+}

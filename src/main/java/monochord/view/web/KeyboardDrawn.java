@@ -1,0 +1,148 @@
+package monochord.view.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import monochord.theory.Signs;
+import monochord.view.keyboard.Drawing;
+import monochord.view.keyboard.Marked;
+
+/**
+ * A drawing as SVG: the keyboard, a mark on each key that is held with the name of its note, the role of the tone beyond
+ * the key. What the right hand holds is round, what the left hand holds is square. A reader that cannot see it is told
+ * every key in words.
+ */
+final class KeyboardDrawn {
+    private static final String BLACK = "010100101010";
+    private static final int WHITE_WIDTH = 26;
+    private static final int WHITE_HEIGHT = 92;
+    private static final int BLACK_WIDTH = 18;
+    private static final int BLACK_HEIGHT = 56;
+    private static final int ABOVE = 20;
+    private static final int BELOW = 20;
+    private static final int RADIUS = 11;
+
+    private final Drawing drawing;
+    private final int low;
+    private final int high;
+
+    private KeyboardDrawn(Drawing drawing) {
+        this.drawing = drawing;
+        this.low = edge(drawing.marks().stream().mapToInt(Marked::key).min().orElse(60), -1);
+        this.high = edge(drawing.marks().stream().mapToInt(Marked::key).max().orElse(71), 1);
+    }
+
+    /** A figure with the caption under it. */
+    static Html.Element of(Drawing drawing) {
+        return Html.element("figure")
+                .holding(new KeyboardDrawn(drawing).svg())
+                .holding(Html.element("figcaption").holding(drawing.caption()));
+    }
+
+    /** The stretch begins on C or F and ends on E or B, so that the groups of black keys are whole. */
+    private static int edge(int key, int way) {
+        int edge = key;
+        while (!(way < 0 ? begins(edge) : begins(edge + 1))) {
+            edge += way;
+        }
+        return edge;
+    }
+
+    private static boolean begins(int key) {
+        int place = Math.floorMod(key, 12);
+        return place == 0 || place == 5;
+    }
+
+    private static boolean isBlack(int key) {
+        return BLACK.charAt(Math.floorMod(key, 12)) == '1';
+    }
+
+    private Html.Element svg() {
+        int width = x(high) + WHITE_WIDTH;
+        int height = ABOVE + WHITE_HEIGHT + BELOW;
+        List<Html> parts = new ArrayList<>();
+        parts.add(Html.element("title").holding(words()));
+        keys(false).forEach(parts::add);
+        keys(true).forEach(parts::add);
+        drawing.left().forEach(mark -> parts.addAll(mark(mark, true)));
+        drawing.right().forEach(mark -> parts.addAll(mark(mark, false)));
+        return Html.element("svg")
+                .with("class", "keys")
+                .with("role", "img")
+                .with("aria-label", words())
+                .with("viewBox", "-1 0 " + (width + 2) + " " + height)
+                .with("width", Integer.toString(width + 2))
+                .with("height", Integer.toString(height))
+                .holding(parts);
+    }
+
+    private List<Html> keys(boolean black) {
+        return IntStream.rangeClosed(low, high)
+                .filter(key -> isBlack(key) == black)
+                .mapToObj(key -> (Html)
+                        rectangle(x(key), ABOVE, black ? BLACK_WIDTH : WHITE_WIDTH, black ? BLACK_HEIGHT : WHITE_HEIGHT)
+                                .with("class", black ? "black" : "white"))
+                .toList();
+    }
+
+    /** The left edge of a key. */
+    private int x(int key) {
+        int white = (int) IntStream.range(low, isBlack(key) ? key - 1 : key)
+                .filter(below -> !isBlack(below))
+                .count();
+        return white * WHITE_WIDTH + (isBlack(key) ? WHITE_WIDTH - BLACK_WIDTH / 2 : 0);
+    }
+
+    private List<Html> mark(Marked mark, boolean left) {
+        boolean black = isBlack(mark.key());
+        int middle = x(mark.key()) + (black ? BLACK_WIDTH : WHITE_WIDTH) / 2;
+        int height = ABOVE + (black ? BLACK_HEIGHT : WHITE_HEIGHT) - RADIUS - 3;
+        String role =
+                "tone " + mark.role().style().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        Html.Element shape = left
+                ? rectangle(middle - RADIUS, height - RADIUS, 2 * RADIUS, 2 * RADIUS)
+                : Html.element("circle")
+                        .with("cx", Integer.toString(middle))
+                        .with("cy", Integer.toString(height))
+                        .with("r", Integer.toString(RADIUS));
+        String name = mark.pitch().name().write(Signs.MUSIC);
+        int beyond = black ? ABOVE - 6 : ABOVE + WHITE_HEIGHT + 14;
+        return List.of(
+                shape.with("class", role),
+                written(name, middle, height + 4, role + " name"),
+                written(mark.role().label(), middle, beyond, "role"));
+    }
+
+    private static Html.Element rectangle(int x, int y, int width, int height) {
+        return Html.element("rect")
+                .with("x", Integer.toString(x))
+                .with("y", Integer.toString(y))
+                .with("width", Integer.toString(width))
+                .with("height", Integer.toString(height));
+    }
+
+    private static Html written(String text, int x, int y, String kind) {
+        return Html.element("text")
+                .with("class", kind)
+                .with("x", Integer.toString(x))
+                .with("y", Integer.toString(y))
+                .holding(text);
+    }
+
+    /** {@code IV F on a keyboard: F4 root, A4 third, C5 5.} */
+    private String words() {
+        String hands = drawing.left().isEmpty()
+                ? words(drawing.right())
+                : "left hand " + words(drawing.left()) + "; right hand " + words(drawing.right());
+        return drawing.caption().strip() + " on a keyboard: " + hands + ".";
+    }
+
+    private static String words(List<Marked> marks) {
+        return marks.stream()
+                .map(mark ->
+                        (mark.pitch().write(Signs.MUSIC) + " " + mark.role().words()).strip())
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,33 @@
+package monochord.view.web;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.lesson.Block;
+import monochord.text.StyledText;
+import monochord.view.keyboard.Drawing;
+
+/** What a page is made of, in order. */
+public sealed interface Section {
+    /** The person's own words. */
+    record Words(List<Block> blocks) implements Section {
+        public Words {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    /**
+     * What was typed and what came back.
+     *
+     * @param typed one line, or the lines of something longer
+     * @param answer without its pictures
+     * @param drawings the pictures
+     * @param sound what was heard, if something was
+     */
+    record Exchange(List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound)
+            implements Section {
+        public Exchange {
+            typed = List.copyOf(typed);
+            drawings = List.copyOf(drawings);
+        }
+    }
+}

@@ -1,0 +1,172 @@
+package monochord.view.keyboard;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.List;
+import monochord.text.StyledText;
+import monochord.theory.Chord;
+import monochord.theory.Pitch;
+import monochord.theory.Scale;
+import monochord.theory.Signs;
+import org.junit.jupiter.api.Test;
+
+/** Pictures typed and read against a keyboard by hand; the spellings are those of the theory tables. */
+class KeyboardPictureTest {
+    @Test
+    void aFlatMajorSevenHasTwoBlackAndTwoWhiteKeys() {
+        assertPicture(chord("Abmaj7", Signs.MUSIC, 80), """
+                         R                   5
+                    ██   A♭   ██        ██   E♭        ██   ██   ██
+                ──┴────┴────┴────┴────C────┴────┴────┴────G────┴────┴──
+                                      3                   7
+                """);
+    }
+
+    @Test
+    void theSamePictureStandsInFortyColumnsOfAscii() {
+        assertPicture(chord("Abmaj7", Signs.ASCII, 40), """
+                     R           5
+                  [] Ab []    [] Eb    [] [] []
+                -+--+--+--+--C--+--+--+--G--+--+-
+                             3           7
+                """);
+    }
+
+    @Test
+    void theChordUnderTheSixthOfDIsBFlatDFA() {
+        assertPicture(chord("Bbmaj7", Signs.MUSIC, 80), """
+                              R
+                    ██   ██   B♭        ██   ██        ██   ██   ██
+                ──┴────┴────┴────┴────┴────D────┴────F────┴────A────┴──
+                                           3         5         7
+                """);
+    }
+
+    @Test
+    void cFlatStandsOnTheKeyOfB() {
+        assertPicture(chord("Cb", Signs.MUSIC, 80), """
+                                             3         5
+                    ██   ██   ██        ██   E♭        G♭   ██   ██
+                ──┴────┴────┴────C♭───┴────┴────┴────┴────┴────┴────┴──
+                                 R
+                """);
+    }
+
+    @Test
+    void anInversionNamesItsBassAndBDoubleFlatStandsOnTheKeyOfA() {
+        assertPicture(chord("Ebm7b5/Gb", Signs.MUSIC, 80), """
+                bass 3                   7    R
+                     G♭   ██   ██        D♭   E♭
+                 ──┴────┴────B𝄫───┴────┴────┴────┴──
+                             ♭5
+                """);
+        assertPicture(chord("Ebm7b5/Gb", Signs.ASCII, 80), """
+                bass 3                   7    R
+                     Gb   []   []        Db   Eb
+                 --+----+---Bbb---+----+----+----+--
+                             b5
+                """);
+    }
+
+    @Test
+    void aThirteenthChordReachesOverTwoOctaves() {
+        assertPicture(chord("G13", Signs.MUSIC, 80), """
+                    ██   ██   ██        ██   ██        ██   ██   ██        ██   ██
+                ──┴────G────┴────B────┴────D────┴────F────┴────A────┴────C────┴────E──
+                       R         3         5         7         9         11        13
+                """);
+        assertPicture(chord("G13", Signs.ASCII, 40), """
+                  [] []    [] []    [] [] []    [] []
+                -G--+--B--+--D--+--F--+--A--+--C--+--E-
+                 R     3     5     7     9     11    13
+                """);
+    }
+
+    @Test
+    void aBassFromOutsideTheChordIsOnlyABass() {
+        assertPicture(chord("F/G", Signs.MUSIC, 80), """
+                    ██   ██   ██        ██   ██        ██   ██   ██        ██   ██
+                ──┴────G────┴────┴────┴────┴────┴────F────┴────A────┴────C────┴────┴──
+                      bass                           R         3         5
+                """);
+    }
+
+    @Test
+    void fDoubleSharpStandsOnTheKeyOfGInGSharpHarmonicMinor() {
+        assertPicture(scale("G# harmonic minor", Signs.MUSIC, 80), """
+                         1    2         4    5              1
+                    ██   G♯   A♯        C♯   D♯        ██   G♯   ██
+                ──┴────┴────┴────B────┴────┴────E────┴────F𝄪───┴────┴──
+                                 3              6         7
+                """);
+        assertPicture(scale("G# harmonic minor", Signs.ASCII, 40), """
+                     1  2     4  5        1
+                  [] G# A#    C# D#    [] G# []
+                -+--+--+--B--+--+--E--+-F##-+--+-
+                          3        6     7
+                """);
+    }
+
+    @Test
+    void theBluesScaleIsCountedFromTheMajorScale() {
+        assertPicture(scale("A blues", Signs.MUSIC, 80), """
+                                             ♭5
+                    ██   ██   ██        ██   E♭        ██   ██   ██
+                ──┴────┴────A────┴────C────D────E────┴────G────A────┴──
+                            1         ♭3   4    5         ♭7   1
+                """);
+    }
+
+    @Test
+    void twoHandsAreDrawnAtTheirHeightsAndToldApartInWords() {
+        Chord chord = Chord.parse("Fmaj7");
+        StyledText drawn = KeyboardPicture.hands(
+                Roles.marked(pitches("F2 C3"), chord), Roles.marked(pitches("A3 C4 E4"), chord), Signs.MUSIC, 80);
+        assertPicture(drawn, """
+                    ██   ██   ██        ██   ██        ██   ██   ██        ██   ██
+                ──F────┴────┴────┴────C────┴────┴────┴────┴────A────┴────C────┴────E──
+                  R                   5                        3         5         7
+                                      C3                                 C4
+                left   F2 C3
+                right  A3 C4 E4
+                """);
+    }
+
+    @Test
+    void aWindowTooNarrowToDrawInIsToldTheSameInWords() {
+        assertPicture(chord("Ebm7b5/Gb", Signs.MUSIC, 29), """
+                G♭: third, in the bass.
+                B𝄫: lowered fifth.
+                D♭: seventh.
+                E♭: root.
+                """);
+    }
+
+    @Test
+    void twoNamesOnOneKeyAreSaidInWords() {
+        List<Marked> marks = pitches("F#4 Gb4").stream()
+                .map(pitch -> new Marked(pitch, Role.NONE))
+                .toList();
+        assertPicture(KeyboardPicture.pitches(marks, Signs.ASCII, 80), """
+                F#4.
+                Gb4.
+                """);
+    }
+
+    static List<Pitch> pitches(String text) {
+        return Arrays.stream(text.split(" ")).map(Pitch::parse).toList();
+    }
+
+    private static StyledText chord(String symbol, Signs signs, int width) {
+        return KeyboardPicture.chord(Chord.parse(symbol), signs, width);
+    }
+
+    private static StyledText scale(String name, Signs signs, int width) {
+        return KeyboardPicture.scale(Scale.parse(name), signs, width);
+    }
+
+    static void assertPicture(StyledText drawn, String expected) {
+        assertEquals(expected, drawn.plain() + "\n");
+    }
+}

@@ -1,0 +1,66 @@
+package monochord.view.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import monochord.lesson.Block;
+import monochord.lesson.Span;
+import org.junit.jupiter.api.Test;
+
+/** Prose keeps its headings, its lists and what is set off in it. */
+class ProseTest {
+    private static String written(Block... blocks) {
+        return Prose.of(List.of(blocks)).stream().map(Html::write).collect(Collectors.joining());
+    }
+
+    private static List<Span> plain(String text) {
+        return List.of(new Span(text, Span.Style.PLAIN));
+    }
+
+    private static Block item(int depth, int number, String text) {
+        return new Block.Item(depth, number, plain(text));
+    }
+
+    @Test
+    void headingsKeepTheirLevel() {
+        assertEquals(
+                "<h2>Verse</h2><h3>Bar 4</h3>",
+                written(new Block.Heading(2, plain("Verse")), new Block.Heading(3, plain("Bar 4"))));
+    }
+
+    @Test
+    void whatIsSetOffStaysSetOff() {
+        Block block = new Block.Paragraph(List.of(
+                new Span("Hold ", Span.Style.PLAIN),
+                new Span("G", Span.Style.STRONG),
+                new Span(" and ", Span.Style.EMPHASIS),
+                new Span("play", Span.Style.CODE)));
+
+        assertEquals("<p>Hold <strong>G</strong><em> and </em><code>play</code></p>", written(block));
+    }
+
+    @Test
+    void itemsThatFollowEachOtherAreOneList() {
+        assertEquals(
+                "<ul><li>a</li><li>b</li></ul><p>c</p><ul><li>d</li></ul>",
+                written(item(1, 0, "a"), item(1, 0, "b"), new Block.Paragraph(plain("c")), item(1, 0, "d")));
+    }
+
+    @Test
+    void aListInAListIsPartOfItsItem() {
+        assertEquals(
+                "<ul><li>a<ol><li>b</li><li>c</li></ol></li><li>d</li></ul>",
+                written(item(1, 0, "a"), item(2, 1, "b"), item(2, 2, "c"), item(1, 0, "d")));
+    }
+
+    @Test
+    void aNumberedListBeginsWhereItsNumbersDo() {
+        assertEquals("<ul><li>a</li></ul><ol start=\"3\"><li>b</li></ol>", written(item(1, 0, "a"), item(1, 3, "b")));
+    }
+
+    @Test
+    void aListThatBeginsDeepLosesNothing() {
+        assertEquals("<ul><li><ul><li>a</li></ul></li></ul>", written(item(2, 0, "a")));
+    }
+}

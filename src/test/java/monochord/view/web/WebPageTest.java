@@ -1,0 +1,139 @@
+package monochord.view.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import monochord.Thorough;
+import monochord.harmony.Music;
+import monochord.harmony.MusicText;
+import monochord.lesson.Block;
+import monochord.lesson.Span;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.view.keyboard.Drawing;
+import monochord.view.keyboard.Roles;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A page stands alone: it shows what it is given, asks for nothing, and runs nothing. */
+class WebPageTest {
+    private static final String HOSTILE = "</pre><script>alert(1)</script><img src=\"http://elsewhere.example/x\">";
+
+    @TempDir
+    private Path folder;
+
+    private static Block paragraph(String text) {
+        return new Block.Paragraph(List.of(new Span(text, Span.Style.PLAIN)));
+    }
+
+    private static Drawing drawing(String symbol) {
+        Music.OneChord one = (Music.OneChord) MusicText.read(symbol, Key.parse("C"));
+        Chord chord = one.chord();
+        return Drawing.of(symbol, Roles.close(chord));
+    }
+
+    private static WebPage page(Section... sections) {
+        return new WebPage("The Thursday class", List.of(sections));
+    }
+
+    private static Section shown(String typed, String answer, Drawing... drawings) {
+        return new Section.Exchange(
+                List.of(typed), StyledText.of(answer, Style.STRONG), List.of(drawings), Optional.empty());
+    }
+
+    @Test
+    void whatWasTypedAndWhatCameBackStandInIt() {
+        String written = page(new Section.Words(List.of(paragraph("Tonight: one chord."))), shown("show Ab", "A♭ C E♭"))
+                .write();
+
+        assertTrue(written.contains("<h1>The Thursday class</h1><p>Tonight: one chord.</p>"), written);
+        assertTrue(written.contains("<code>show Ab</code>"), written);
+        assertTrue(written.contains("<span class=\"strong\">A♭ C E♭</span>"), written);
+    }
+
+    @Test
+    void aPictureIsToldInWordsAsWell() {
+        String written = page(shown("show Ab/C", "", drawing("Ab/C"))).write();
+
+        assertTrue(
+                written.contains("aria-label=\"Ab/C on a keyboard: C4 third, in the bass, E♭4 fifth, A♭4 root.\""),
+                written);
+    }
+
+    @Test
+    void thePageForbidsItselfScriptsAndTheNetwork() {
+        String written = page(shown("F", "F A C")).write();
+
+        assertTrue(written.contains("default-src &#39;none&#39;; media-src data:;"), written);
+        assertFalse(written.contains("<script"), written);
+        assertFalse(written.matches("(?s).*(src|href)=\"(?!data:).*"), written);
+    }
+
+    @Test
+    void noTextBecomesMarkup() {
+        String written = new WebPage(
+                        HOSTILE, List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
+                .write();
+
+        assertFalse(written.contains("<script"), written);
+        assertFalse(written.contains("<img"), written);
+    }
+
+    @Test
+    void theLoudnessIsSpokenOfWhereSomethingSounds() {
+        Sound sound = new Sound("C", "audio/mpeg", 4, new byte[] {1, 2, 3});
+        Section heard = new Section.Exchange(List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound));
+
+        assertTrue(page(heard).write().contains("Start with the volume low"));
+        assertFalse(page(shown("C", "C E G")).write().contains("volume"));
+        assertTrue(page(heard).write().contains("src=\"data:audio/mpeg;base64,AQID\""));
+    }
+
+    @Thorough.Only
+    @Test
+    void aBrowserOpensItWithoutComplaint() throws IOException, InterruptedException {
+        Path good = Files.writeString(
+                folder.resolve("good.html"),
+                page(
+                                new Section.Words(List.of(paragraph("Tonight: one chord."))),
+                                shown("show Abmaj7", "A♭maj7  A♭ C E♭ G ".repeat(8), drawing("Abmaj7"), drawing("F")))
+                        .write());
+        Path hostile = Files.writeString(
+                folder.resolve("hostile.html"),
+                new WebPage(HOSTILE, List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
+                        .write());
+
+        assertEquals(List.of(), Browser.open(List.of(good, hostile), folder));
+    }
+
+    @Thorough.Only
+    @Test
+    void theBrowserWouldComplain() throws IOException, InterruptedException {
+        Path bad = Files.writeString(
+                folder.resolve("bad.html"),
+                "<!DOCTYPE html><html lang=en><title>x</title><h1>x</h1><script>console.log('heard')</script>"
+                        + "<button></button><img src=\"missing.png\"><div style=\"width:2000px\">wide</div>"
+                        + "<audio src=\"data:audio/mpeg;base64,AQID\"></audio>");
+
+        List<String> complaints = Browser.open(List.of(bad), folder);
+
+        for (String expected : List.of(
+                "bad.html: console: heard",
+                "bad.html: a button without a name",
+                "bad.html: DIV is wider than 360",
+                "bad.html: recording 1 cannot be decoded")) {
+            assertTrue(
+                    complaints.stream().anyMatch(one -> one.startsWith(expected)),
+                    () -> expected + " is not among " + complaints);
+        }
+        assertTrue(complaints.stream().anyMatch(one -> one.contains("asks for") && one.contains("missing.png")));
+    }
+}
