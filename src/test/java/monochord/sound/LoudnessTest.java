@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import javax.sound.midi.Sequence;
 import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
@@ -19,7 +18,6 @@ import monochord.sound.level.Target;
 import monochord.theory.Key;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,7 +82,6 @@ class LoudnessTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"F C G Ab", "C4", "| C13 F13 | G13 C13 |", "E5 F5 G5 E5"})
-    @Timeout(60)
     void whatTheCardGetsIsAtTheLevel(String music) throws Exception {
         CaptureMixerProvider.plugIn("free");
         CaptureLine.forget();
@@ -94,7 +91,7 @@ class LoudnessTest {
                 .countedIn(true)
                 .perform(Arrangement.piece(MusicText.read(music, C)), C);
         try (Player player = new Player()) {
-            assertEquals(Outcome.SOUNDING, player.play(performance).ended().get(40, TimeUnit.SECONDS));
+            assertEquals(Outcome.SOUNDING, player.play(performance).ended().join());
         }
         assertAtTheLevel(CaptureLine.heard(), 0);
     }
