@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Unreadable;
@@ -119,7 +120,7 @@ final class ProgressionText {
 
     private void counted(int place) {
         if (++count > LONGEST) {
-            throw Unreadable.because(text, place, WHAT, "at most " + LONGEST + " chords are read at once", EXAMPLE);
+            throw Unreadable.because(text, place, WHAT, Clause.of("at most {0} chords are read at once", LONGEST), EXAMPLE);
         }
     }
 

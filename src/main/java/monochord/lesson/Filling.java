@@ -89,7 +89,7 @@ public final class Filling {
             fill.in(ANY_KEY, argument);
             return Optional.empty();
         } catch (Unreadable unreadable) {
-            return Optional.of(new Trouble(place, unreadable.trouble(), instead));
+            return Optional.of(new Trouble(place, unreadable.trouble().toString(), instead));
         }
     }
 }

@@ -13,7 +13,7 @@ import monochord.theory.Unreadable;
  */
 public record Trouble(int place, String what, String instead) {
     public static Trouble of(Unreadable unreadable) {
-        return new Trouble(unreadable.place(), unreadable.trouble(), "write for example " + unreadable.example());
+        return new Trouble(unreadable.place(), unreadable.trouble().toString(), "write for example " + unreadable.example());
     }
 
     /**

@@ -14,8 +14,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.sounding.Wishes;
 import monochord.sound.Patch;
-import monochord.text.naming.InProse;
-import monochord.theory.Signs;
+import monochord.text.naming.ToType;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -109,7 +108,7 @@ final class Completion implements Completer {
     }
 
     private String asCalled(String key) {
-        return InProse.of(key, Signs.ASCII.with(sitting.naming()));
+        return ToType.in(key, sitting.naming());
     }
 
     /** What follows the last words said, as many of them as begin a phrase: a tonic may stand before a scale's name. */

@@ -179,7 +179,7 @@ final class Cursor {
     /** @param orElse what could have gone on here, or nothing if the text had to end */
     void end(String orElse) {
         if (!atEnd()) {
-            throw unexpected(orElse.isEmpty() ? "the end" : orElse + " or the end");
+            throw orElse.isEmpty() ? unexpected("the end") : unexpected(Clause.of("{0} or the end", orElse));
         }
     }
 
@@ -187,7 +187,15 @@ final class Cursor {
         return Unreadable.at(text, place, what, expected, example);
     }
 
+    Unreadable unexpected(Clause expected) {
+        return Unreadable.at(text, place, what, expected, example);
+    }
+
     Unreadable because(String why) {
+        return Unreadable.because(text, place, what, why, example);
+    }
+
+    Unreadable because(Clause why) {
         return Unreadable.because(text, place, what, why, example);
     }
 }

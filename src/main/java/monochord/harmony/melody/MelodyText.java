@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.harmony.melody.Melody.Note;
 import monochord.theory.Beats;
+import monochord.theory.Clause;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
@@ -50,7 +51,7 @@ final class MelodyText {
         }
         closeBar(text.length());
         if (notes.isEmpty()) {
-            throw Unreadable.at(text, text.length(), WHAT, "a note such as E4", EXAMPLE);
+            throw Unreadable.at(text, text.length(), WHAT, Clause.of("a note such as {0}", new Pitch(NoteName.parse("E"), 4)), EXAMPLE);
         }
         Optional<Beats> bar = bar();
         return new Melody(notes, now, bar, bar.map(this::pickup).orElse(Beats.ZERO));
@@ -79,7 +80,7 @@ final class MelodyText {
             return;
         }
         if (++count > Melody.MOST) {
-            throw because(place, "at most " + Melody.MOST + " notes are read at once");
+            throw because(place, Clause.of("at most {0} notes are read at once", Melody.MOST));
         }
         int colon = token.indexOf(':');
         String name = colon < 0 ? token : token.substring(0, colon);
@@ -91,7 +92,7 @@ final class MelodyText {
         try {
             Beats beats = Beats.parse(written);
             if (beats.isZero()) {
-                throw because(place, "a note must last longer than nothing");
+                throw because(place, Clause.of("a note must last longer than nothing"));
             }
             return beats;
         } catch (Unreadable unreadable) {
@@ -110,7 +111,7 @@ final class MelodyText {
         }
         now = now.plus(beats);
         if (now.denominator() > SMALLEST_SHARED_PART) {
-            throw because(place, "the lengths up to here share no part of a beat that could be counted");
+            throw because(place, Clause.of("the lengths up to here share no part of a beat that could be counted"));
         }
     }
 
@@ -138,7 +139,7 @@ final class MelodyText {
         try {
             return Nearest.to(before, name);
         } catch (IllegalArgumentException outOfReach) {
-            throw because(place, "the nearest " + name + " has no octave from -1 to 10");
+            throw because(place, Clause.of("the nearest {0} has no octave from -1 to 10", name));
         }
     }
 
@@ -172,7 +173,11 @@ final class MelodyText {
             while (Character.isWhitespace(text.charAt(place))) {
                 place++;
             }
-            throw because(place, "bar " + (index + 1) + " has " + one.beats() + " beats where the others have " + bar);
+            throw because(
+                    place,
+                    Clause.of(
+                            "bar {0} has {1} beats where the others have {2}",
+                            index + 1, one.beats().toString(), bar.toString()));
         }
     }
 
@@ -182,7 +187,7 @@ final class MelodyText {
         return isShort ? first : Beats.ZERO;
     }
 
-    private Unreadable because(int place, String why) {
+    private Unreadable because(int place, Clause why) {
         return Unreadable.because(text, place, WHAT, why, EXAMPLE);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.theory.Clause;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
 
@@ -59,7 +60,7 @@ final class PassageText {
             start = end + 1;
         }
         if (chords.size() < 2) {
-            throw refused(text.length(), "a bar line stands between two chords or more");
+            throw refused(text.length(), Clause.of("a bar line stands between two chords or more"));
         }
         return new Passage(chords);
     }
@@ -70,19 +71,19 @@ final class PassageText {
         while (token.find()) {
             chord.add(pitch(token.group(), token.start()));
             if (chord.size() > Passage.MOST_VOICES) {
-                throw refused(token.start(), "a chord here has at most " + Passage.MOST_VOICES + " voices");
+                throw refused(token.start(), Clause.of("a chord here has at most {0} voices", Passage.MOST_VOICES));
             }
         }
         if (!chord.isEmpty()) {
             add(chord, start);
         } else if (!chords.isEmpty() && end < text.length()) {
-            throw refused(end, "there is no chord between two bar lines");
+            throw refused(end, Clause.of("there is no chord between two bar lines"));
         }
     }
 
     private void add(List<Pitch> chord, int place) {
         if (chords.size() == Passage.MOST_CHORDS) {
-            throw refused(place, "at most " + Passage.MOST_CHORDS + " chords are read at once");
+            throw refused(place, Clause.of("at most {0} chords are read at once", Passage.MOST_CHORDS));
         }
         chords.add(chord);
     }
@@ -95,7 +96,7 @@ final class PassageText {
         }
     }
 
-    private Unreadable refused(int place, String why) {
+    private Unreadable refused(int place, Clause why) {
         return Unreadable.because(text, place, WHAT, why, EXAMPLE);
     }
 }

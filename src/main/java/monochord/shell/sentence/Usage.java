@@ -2,6 +2,7 @@ package monochord.shell.sentence;
 
 import java.util.List;
 import java.util.Set;
+import monochord.text.Phrase;
 
 /**
  * How a verb is used.
@@ -48,8 +49,8 @@ public record Usage(
     }
 
     /** A line that shows the form, or nothing for a verb that stands alone. */
-    public String formIfAny() {
-        return form.equals(word) ? "" : "Form: " + form;
+    public Phrase formIfAny() {
+        return form.equals(word) ? Phrase.NOTHING : Phrase.of("Form: {0}", Phrase.typed(form));
     }
 
     public Usage withSmallWords(String... words) {

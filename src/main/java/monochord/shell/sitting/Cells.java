@@ -9,6 +9,7 @@ import monochord.harmony.Music;
 import monochord.shell.cell.Cell;
 import monochord.shell.cell.Outcome;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -139,7 +140,8 @@ public final class Cells {
     private Answer keepOpen(String text) {
         if (text.length() > LONGEST) {
             open = "";
-            return new Refusal("A cell may have " + LONGEST + " characters; this one has more.", LONGEST + 1, "");
+            return new Refusal(
+                    Phrase.of("A cell may have {0} characters; this one has more.", LONGEST), LONGEST + 1);
         }
         open = text;
         return new Answers(List.of());
@@ -151,7 +153,9 @@ public final class Cells {
         open = "";
         emptyLines = 0;
         return new Refusal(
-                "The cell is left: it was not complete.", left.length() + 1, "To run it, type it again with its end.");
+                Phrase.of("The cell is left: it was not complete."),
+                left.length() + 1,
+                Phrase.of("To run it, type it again with its end."));
     }
 
     /** Runs a text as it stands, whole or not. */

@@ -6,6 +6,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Desk;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Refusal;
@@ -39,9 +40,9 @@ enum HelpOnQuestion implements Verb {
             if (desk.lastVerdict() == null) {
                 return desk.isOpen()
                         ? new Refusal(
-                                "Nothing has been judged yet.",
+                                Phrase.of("Nothing has been judged yet."),
                                 1,
-                                "why explains the verdict on an answer; hint helps to one.")
+                                Phrase.of("why explains the verdict on an answer; hint helps to one."))
                         : notNow(sitting);
             }
             return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
@@ -75,9 +76,9 @@ enum HelpOnQuestion implements Verb {
     }
 
     private static Answer notNow(Sitting sitting) {
-        String next =
-                sitting.course().isOpen() ? "Enter goes on with the lesson." : "ask puts one, as in ask interval.";
-        return new Refusal("No question is open just now.", 1, next);
+        Phrase next = Phrase.of(
+                sitting.course().isOpen() ? "Enter goes on with the lesson." : "ask puts one, as in ask interval.");
+        return new Refusal(Phrase.of("No question is open just now."), 1, next);
     }
 
     abstract Answer help(Sitting sitting);
