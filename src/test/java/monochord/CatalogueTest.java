@@ -56,6 +56,9 @@ class CatalogueTest {
     /** Methods of one class that hand a clause on to a refusal. */
     private static final Set<String> REFUSING = Set.of("unexpected", "because", "refused");
 
+    /** Makes clauses of the texts that it is handed, which are looked at where they come from. */
+    private static final String HANDS_TEMPLATES_ON = "monochord/theory/Unreadable.java";
+
     private static final Map<String, ExpressionTree> constants = new HashMap<>();
     private static final Set<Tree> known = new HashSet<>();
     private static final List<Template> templates = new ArrayList<>();
@@ -136,7 +139,7 @@ class CatalogueTest {
             String receiver = select.substring(0, Math.max(0, select.lastIndexOf('.')));
             String method = select.substring(select.lastIndexOf('.') + 1);
             List<? extends ExpressionTree> arguments = call.getArguments();
-            if (receiver.equals("Phrase") || receiver.equals("Clause")) {
+            if ((receiver.equals("Phrase") || receiver.equals("Clause")) && !file.equals(HANDS_TEMPLATES_ON)) {
                 phrase(method, arguments);
             } else if (receiver.equals("Unreadable") && arguments.size() == 5) {
                 clause(arguments.get(2));
@@ -186,7 +189,7 @@ class CatalogueTest {
                 clause(either.getFalseExpression());
             } else if (text(argument) != null) {
                 template(argument, 0);
-            } else if (argument instanceof BinaryTree) {
+            } else if (argument instanceof BinaryTree && argument.toString().contains("\"")) {
                 faults.add(file + ": the template is no literal: " + argument);
             }
         }
@@ -230,7 +233,8 @@ class CatalogueTest {
         /** A text written here or by its name; none for anything else. */
         private String text(ExpressionTree argument) {
             String name = argument instanceof IdentifierTree ? type + "." + argument : argument.toString();
-            if (constants.get(name) instanceof ExpressionTree constant) {
+            ExpressionTree constant = constants.get(name);
+            if (constant != null) {
                 texts(constant);
                 return text(constant);
             } else if (argument instanceof LiteralTree literal && literal.getValue() instanceof String text) {

@@ -11,6 +11,7 @@ import monochord.shell.cell.Outcome;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.SafeText;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
@@ -195,23 +196,23 @@ public final class Cells {
         while (variable.find()) {
             String name = variable.group(1);
             if (!cell.holds(name)) {
-                throw refused(sentence, variable.start(), "the cell has no " + name + near(name));
+                throw refused(sentence, variable.start(), near(name));
             }
             String value = cell.typed(name)
                     .orElseThrow(() -> refused(
-                            sentence, variable.start(), name + " is no music, text or number that a verb could read"));
+                            sentence, variable.start(), Clause.of("{0} is no music, text or number that a verb could read", name)));
             variable.appendReplacement(filled, Matcher.quoteReplacement(SafeText.oneLine(value)));
         }
         return variable.appendTail(filled).toString();
     }
 
-    private String near(String name) {
+    private Clause near(String name) {
         return Nearest.to(name, cell.variables())
-                .map(known -> "; did you mean $" + known)
-                .orElse("");
+                .map(known -> Clause.of("the cell has no {0}; did you mean ${1}", name, known))
+                .orElseGet(() -> Clause.of("the cell has no {0}", name));
     }
 
-    private static Unreadable refused(String sentence, int place, String why) {
+    private static Unreadable refused(String sentence, int place, Clause why) {
         return Unreadable.because(sentence, place, "a sentence", why, EXAMPLE);
     }
 

@@ -13,6 +13,7 @@ import monochord.text.Nearest;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Saying;
@@ -115,9 +116,9 @@ public final class HelpVerb implements Verb {
     }
 
     private Unreadable unknown(String word) {
-        String advice = Nearest.to(word, verbs.words())
-                .map(near -> "did you mean " + near)
-                .orElse("help alone lists them");
+        Clause advice = Nearest.to(word, verbs.words())
+                .map(near -> Clause.of("did you mean {0}", near))
+                .orElseGet(() -> Clause.of("help alone lists them"));
         return Unreadable.because(word, 0, "a verb", advice, "help play");
     }
 

@@ -14,6 +14,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
 import monochord.shell.verb.sounding.Recording;
 import monochord.text.Nearest;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -82,7 +83,7 @@ final class AskVerb implements Verb {
     private static Skill again(Sentence sentence, Sitting sitting) {
         Skill last = sitting.desk().lastSkill();
         if (last == null) {
-            throw Unreadable.because("ask", 0, "a whole sentence", "say which skill, of " + list(), EXAMPLE);
+            throw Unreadable.because("ask", 0, "a whole sentence", Clause.of("say which skill, of {0}", list()), EXAMPLE);
         }
         return last;
     }
@@ -93,7 +94,9 @@ final class AskVerb implements Verb {
                         text,
                         0,
                         "a skill",
-                        meant(text).map(id -> "did you mean " + id).orElse("the skills are " + list()),
+                        meant(text)
+                                .map(id -> Clause.of("did you mean {0}", id))
+                                .orElseGet(() -> Clause.of("the skills are {0}", list())),
                         EXAMPLE));
     }
 

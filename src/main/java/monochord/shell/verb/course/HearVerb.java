@@ -15,6 +15,7 @@ import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
 import monochord.text.Nearest;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -71,9 +72,9 @@ final class HearVerb implements Verb {
     }
 
     private static Unreadable unknown(String text) {
-        String advice = Nearest.to(text, KINDS)
-                .map(kind -> "did you mean " + kind)
-                .orElse("expected one of " + String.join(", ", KINDS));
+        Clause advice = Nearest.to(text, KINDS)
+                .map(kind -> Clause.of("did you mean {0}", kind))
+                .orElseGet(() -> Clause.of("expected one of {0}", String.join(", ", KINDS)));
         return Unreadable.because(text, 0, "something to be asked by ear", advice, EXAMPLE);
     }
 

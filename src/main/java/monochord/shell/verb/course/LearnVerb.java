@@ -8,6 +8,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -61,8 +62,8 @@ final class LearnVerb implements Verb {
                         0,
                         "a lesson",
                         library.didYouMean(text)
-                                .map(entry -> "did you mean " + entry.number() + " " + entry.title())
-                                .orElse("lessons lists them all"),
+                                .map(entry -> Clause.of("did you mean {0} {1}", entry.number(), entry.title()))
+                                .orElseGet(() -> Clause.of("lessons lists them all")),
                         "learn 1.1"));
     }
 

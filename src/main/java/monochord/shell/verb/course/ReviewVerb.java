@@ -8,6 +8,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Review;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Study;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Saying;
@@ -44,7 +45,7 @@ final class ReviewVerb implements Verb {
 
     private static int minutes(String text) {
         if (!text.matches("[1-9][0-9]{0,2}") || Integer.parseInt(text) > LONGEST) {
-            throw Unreadable.because(text, 0, "a time", "expected whole minutes from 1 to " + LONGEST, "review 10");
+            throw Unreadable.because(text, 0, "a time", Clause.of("expected whole minutes from 1 to {0}", LONGEST), "review 10");
         }
         return Integer.parseInt(text);
     }

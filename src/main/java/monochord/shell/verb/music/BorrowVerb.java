@@ -10,6 +10,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;
 import monochord.theory.Unreadable;
@@ -57,7 +58,9 @@ final class BorrowVerb implements Verb {
             throw asScale;
         }
         if (chords.size() > 1 || Borrowing.isOwn(chords.get(0), key)) {
-            String why = chords.size() > 1 ? "one is shown at a time" : "it is the key's own chord in " + key;
+            Clause why = chords.size() > 1
+                    ? Clause.of("one is shown at a time")
+                    : Clause.of("it is the key's own chord in {0}", key);
             throw Unreadable.because(text, 0, "a borrowed chord", why, "borrow bVI in D");
         }
         return Borrowing.borrowed(chords.get(0), key);

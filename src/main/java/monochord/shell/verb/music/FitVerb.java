@@ -14,7 +14,7 @@ import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.SheetFault;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.music.FitAnswer;
 
 /** Judges a tune over chords. */
@@ -40,7 +40,7 @@ final class FitVerb implements Verb {
         try {
             tune = Tune.read(sentence, "over", sitting);
         } catch (SheetFault fault) {
-            return Saying.failed(fault.getMessage());
+            return Statement.failed(fault.phrase());
         }
         Progression chords = tune.progression()
                 .orElseThrow(() -> Unreadable.because(

@@ -7,6 +7,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.ChordNames;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
@@ -47,7 +48,7 @@ final class NameVerb implements Verb {
             place = end + 1;
         }
         if (notes.isEmpty() || notes.size() > MOST_NOTES) {
-            throw Unreadable.because(text, 0, "a set of notes", "expected 1 to " + MOST_NOTES + " notes", "C E G A");
+            throw Unreadable.because(text, 0, "a set of notes", Clause.of("expected 1 to {0} notes", MOST_NOTES), "C E G A");
         }
         return notes;
     }

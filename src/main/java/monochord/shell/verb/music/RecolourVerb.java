@@ -18,7 +18,7 @@ import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
 import monochord.theory.Key;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.music.RecolourAnswer;
 
 /** Proposes where a progression could take a colour. */
@@ -42,7 +42,7 @@ final class RecolourVerb implements Verb {
             Answer answer = sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
             return Recording.besides(answer, sentence, sitting);
         } catch (SheetFault fault) {
-            return Saying.failed(fault.getMessage());
+            return Statement.failed(fault.phrase());
         }
     }
 

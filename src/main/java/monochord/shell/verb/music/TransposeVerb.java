@@ -8,6 +8,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -68,7 +69,7 @@ final class TransposeVerb implements Verb {
     private static int fret(String text) {
         if (!text.matches("[0-9]{1,2}") || Integer.parseInt(text) > Transposition.HIGHEST_FRET) {
             throw Unreadable.because(
-                    text, 0, "a fret", "expected a number from 0 to " + Transposition.HIGHEST_FRET, "capo 3");
+                    text, 0, "a fret", Clause.of("expected a number from 0 to {0}", Transposition.HIGHEST_FRET), "capo 3");
         }
         return Integer.parseInt(text);
     }

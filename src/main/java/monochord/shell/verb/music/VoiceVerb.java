@@ -24,6 +24,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -80,7 +81,7 @@ final class VoiceVerb implements Verb {
                         sentence.whole(),
                         clause.get().place(),
                         "a sentence",
-                        "one style stands alone: " + String.join(", ", styles()),
+                        Clause.of("one style stands alone: {0}", String.join(", ", styles())),
                         EXAMPLE);
             }
         }

@@ -20,6 +20,7 @@ import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -138,7 +139,7 @@ final class PlayVerb implements Verb {
     private static Answer sound(Sentence sentence, Take take, Part part, Directions directions, Sitting sitting) {
         Piece piece = part.of(take.piece())
                 .orElseThrow(() -> Unreadable.because(
-                        sentence.whole(), 0, WHAT, "there is no " + part + " in it", "play bass of F C G"));
+                        sentence.whole(), 0, WHAT, Clause.of("there is no {0} in it", part.toString()), "play bass of F C G"));
         Wishes.within(sentence.whole(), piece, directions);
         sitting.stage().remember(take, directions);
         return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)

@@ -10,6 +10,7 @@ import monochord.score.Part;
 import monochord.score.Pattern;
 import monochord.sound.Patch;
 import monochord.text.Nearest;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /** Reads the names that sounds, patterns and parts have; for a slip of the finger the nearest name is offered. */
@@ -42,7 +43,9 @@ final class Slips {
                         text,
                         0,
                         "a part",
-                        advice(Nearest.to(text, parts), "expected one of " + String.join(", ", parts)),
+                        Nearest.to(text, parts)
+                                .map(Slips::didYouMean)
+                                .orElseGet(() -> Clause.of("expected one of {0}", String.join(", ", parts))),
                         "play tenor of F C G"));
     }
 
@@ -56,12 +59,12 @@ final class Slips {
             return reader.apply(text);
         } catch (Unreadable slip) {
             String near = nearest.apply(text).orElseThrow(() -> slip);
-            throw Unreadable.because(text, 0, what, advice(Optional.of(near), ""), example);
+            throw Unreadable.because(text, 0, what, didYouMean(near), example);
         }
     }
 
-    private static String advice(Optional<String> near, String otherwise) {
-        return near.map(name -> "did you mean " + name).orElse(otherwise);
+    private static Clause didYouMean(String near) {
+        return Clause.of("did you mean {0}", near);
     }
 
     /** The nearest whole name; else what is read when each word is put right by itself. */

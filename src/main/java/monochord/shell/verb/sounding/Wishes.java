@@ -12,6 +12,7 @@ import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
 import monochord.text.Nearest;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /** The small words that say how something is to be played. */
@@ -67,7 +68,11 @@ public final class Wishes {
     private static boolean standsAlone(Sentence sentence, String word) {
         sentence.clause(word).filter(part -> !part.isEmpty()).ifPresent(part -> {
             throw Unreadable.because(
-                            part.text(), 0, "a wish", "the music comes first, then " + word, "play F C G " + word)
+                            part.text(),
+                            0,
+                            "a wish",
+                            Clause.of("the music comes first, then {0}", word),
+                            "play F C G " + word)
                     .within(sentence.whole(), part.place());
         });
         return sentence.clause(word).isPresent();
@@ -81,7 +86,7 @@ public final class Wishes {
                     text,
                     0,
                     "a tempo",
-                    "expected beats a minute from " + Performance.SLOWEST + " to " + Performance.FASTEST,
+                    Clause.of("expected beats a minute from {0} to {1}", Performance.SLOWEST, Performance.FASTEST),
                     "at 84");
         }
         return tempo;
@@ -92,7 +97,7 @@ public final class Wishes {
         int times = number.matches("[0-9]{1,2}") ? Integer.parseInt(number) : 0;
         if (times < 1) {
             throw Unreadable.because(
-                    text, 0, "how often to play it", "expected a number from 1 to " + Directions.MOST_TIMES, "loop 4");
+                    text, 0, "how often to play it", Clause.of("expected a number from 1 to {0}", Directions.MOST_TIMES), "loop 4");
         }
         return times;
     }
@@ -120,7 +125,10 @@ public final class Wishes {
                     said,
                     0,
                     "something to play",
-                    "it would last " + minutes + " minutes, and at most " + Directions.MOST_MINUTES + " are played",
+                    Clause.of(
+                            "it would last {0} minutes, and at most {1} are played",
+                            (int) minutes,
+                            Directions.MOST_MINUTES),
                     "play F C G loop 4");
         }
     }

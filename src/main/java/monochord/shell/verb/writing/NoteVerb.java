@@ -6,6 +6,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
@@ -34,7 +35,9 @@ final class NoteVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         String words = sentence.whole().strip();
         if (words.isEmpty() || written(words) > LONGEST) {
-            String why = words.isEmpty() ? "say it behind the verb" : "it has more than " + LONGEST + " characters";
+            Clause why = words.isEmpty()
+                    ? Clause.of("say it behind the verb")
+                    : Clause.of("it has more than {0} characters", LONGEST);
             throw Unreadable.because(words, 0, "a note", why, "note Try this in the last chorus.");
         }
         Optional<String> told = sitting.journal().words(words);

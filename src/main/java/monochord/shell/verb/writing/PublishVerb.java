@@ -18,6 +18,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
@@ -54,7 +55,8 @@ final class PublishVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part said = sentence.body();
         if (said.isEmpty() || sentence.option(HTML).isEmpty()) {
-            String missing = said.isEmpty() ? "a name is needed" : "it has to be said where the page goes";
+            Clause missing = Clause.of(
+                    said.isEmpty() ? "a name is needed" : "it has to be said where the page goes");
             throw Unreadable.because(
                     sentence.whole(), sentence.whole().length(), "a notebook to publish", missing, EXAMPLE);
         }
