@@ -1,5 +1,7 @@
 package monochord.shell;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -46,6 +48,7 @@ final class Reading {
     private final Verbs verbs;
     private final Sitting sitting;
     private final Host host;
+    private final Map<Verb, Usage> usages = new HashMap<>();
 
     Reading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
@@ -183,12 +186,12 @@ final class Reading {
     private Sentence sentence(Verb verb, Usage usage, AsTyped typed) {
         String english = typed.english();
         String filled = verb.takesVariables() ? sitting.cells().filled(english) : english;
-        return verb.readsWhole() ? Sentence.whole(filled) : Sentence.parse(filled, usage.smallWords(), usage.options());
+        return verb.readsWhole() ? Sentence.whole(filled) : Sentence.parse(filled, usage);
     }
 
     /** Runs one verb on the text behind it. Places in a refusal count from the start of that text. */
     private Answer run(Verb verb, String text) {
-        Usage usage = verb.usage();
+        Usage usage = usages.computeIfAbsent(verb, Verb::usage);
         AsTyped typed = heard(verb, text);
         try {
             return verb.run(sentence(verb, usage, typed), sitting);

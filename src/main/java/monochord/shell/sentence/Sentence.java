@@ -57,6 +57,14 @@ public final class Sentence {
         return new Reader(text, smallWords, options).read();
     }
 
+    /**
+     * @param usage of the verb that stood before the text
+     * @throws Unreadable as {@link #parse(String, Set, Set)} does
+     */
+    public static Sentence parse(String text, Usage usage) {
+        return parse(text, usage.smallWords(), usage.options());
+    }
+
     /** One that is all body. */
     public static Sentence whole(String text) {
         return new Sentence(text, Map.of(BODY, new Part(text, 0)));

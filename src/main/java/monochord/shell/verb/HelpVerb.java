@@ -1,15 +1,20 @@
 package monochord.shell.verb;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Care;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -67,15 +72,15 @@ public final class HelpVerb implements Verb {
     }
 
     @Override
+    public String word() {
+        return "help";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "help",
-                        Usage.Topic.LEAVING,
-                        "help [VERB, TOPIC, music, java, ears, hands or band]",
-                        "list the verbs, tell about one, or how music is typed",
-                        "help play",
-                        "help music")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.LEAVING, Phrase.of("list the verbs, tell about one, or how music is typed"))
+                .form(may(takes(List.of(Value.VERB, Value.TOPIC), "music", "java", "ears", "hands", "band")))
+                .examples("help play", "help music");
     }
 
     @Override
@@ -163,10 +168,5 @@ public final class HelpVerb implements Verb {
                 StyledText.builder().line(usage.form(), Style.STRONG).line(usage.purpose() + ".");
         usage.examples().forEach(example -> text.line("  " + example, Style.TYPED));
         return text.build();
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return List.copyOf(verbs.words());
     }
 }

@@ -4,6 +4,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
@@ -12,9 +13,13 @@ import monochord.view.Saying;
 /** Ends the sitting. */
 final class QuitVerb implements Verb {
     @Override
+    public String word() {
+        return "quit";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of("quit", Usage.Topic.LEAVING, "quit", "leave; ctrl-D does the same")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.LEAVING, Phrase.of("leave; ctrl-D does the same"));
     }
 
     @Override

@@ -1,5 +1,10 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import java.util.Optional;
 import monochord.lesson.Keys;
@@ -8,8 +13,10 @@ import monochord.practice.drill.Level;
 import monochord.practice.drill.Mix;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -21,16 +28,15 @@ final class PractiseVerb implements Verb {
     private static final int QUESTIONS = 10;
 
     @Override
+    public String word() {
+        return "practise";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "practise",
-                        Usage.Topic.LEARNING,
-                        "practise SKILL [in KEYS] [--seed N]",
-                        "take ten questions, keys and directions mixed; skip ends it",
-                        "practise degree-chord",
-                        "practise interval in D A Eb",
-                        "practise borrowed-chord in flats")
-                .withOptions("seed");
+        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("take ten questions, keys and directions mixed; skip ends it"))
+                .form(takes(Value.SKILL), may(clause("in", Value.KEYS)), may(option("seed", Value.SEED)))
+                .examples("practise degree-chord", "practise interval in D A Eb", "practise borrowed-chord in flats");
     }
 
     @Override
@@ -59,10 +65,5 @@ final class PractiseVerb implements Verb {
             keys = Keys.parse(text.replace(' ', ','));
         }
         return keys.in(sitting.key()).stream().flatMap(List::stream).distinct().toList();
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return AskVerb.ids();
     }
 }

@@ -1,13 +1,18 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import monochord.practice.drill.Turn;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Review;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Study;
+import monochord.text.Phrase;
 import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -18,15 +23,15 @@ final class ReviewVerb implements Verb {
     private static final int LONGEST = 240;
 
     @Override
+    public String word() {
+        return "review";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "review",
-                        Usage.Topic.LEARNING,
-                        "review [MINUTES]",
-                        "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say",
-                        "review",
-                        "review 5")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say"))
+                .form(may(takes(Value.MINUTES)))
+                .examples("review", "review 5");
     }
 
     @Override

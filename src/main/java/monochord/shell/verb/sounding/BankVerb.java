@@ -1,16 +1,21 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.view.Answer;
 import monochord.view.Saying;
@@ -20,15 +25,15 @@ final class BankVerb implements Verb {
     private static final String OWN = "own";
 
     @Override
+    public String word() {
+        return "bank";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "bank",
-                        Usage.Topic.SOUND,
-                        "bank [FILE or own]",
-                        "take the sounds from a SoundFont or DLS file, or from Java's own bank again",
-                        "bank",
-                        "bank own")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("take the sounds from a SoundFont or DLS file, or from Java's own bank again"))
+                .form(may(takes(List.of(Value.FILE), OWN)))
+                .examples("bank", "bank own");
     }
 
     @Override
@@ -63,10 +68,5 @@ final class BankVerb implements Verb {
 
     private static String name(Optional<Bank> bank) {
         return bank.map(Bank::name).map(SafeText::oneLine).orElse("Java's own bank");
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return List.of(OWN);
     }
 }

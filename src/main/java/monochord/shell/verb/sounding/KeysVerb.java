@@ -1,16 +1,21 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.shell.keyboard.Seat;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sound.KeyboardsAnswer;
 import monochord.sound.keyboard.KeyboardTrouble;
 import monochord.sound.keyboard.MidiKeyboard;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
@@ -30,22 +35,17 @@ final class KeysVerb implements Verb {
     private Seat seat;
 
     @Override
-    public Usage usage() {
-        return Usage.of(
-                        "keys",
-                        Usage.Topic.SOUND,
-                        "keys [NUMBER or NAME or off]",
-                        "play on a MIDI keyboard: list what is plugged in, connect one",
-                        "keys",
-                        "keys 1",
-                        "keys off")
-                .withSmallWords();
+    public String word() {
+        return "keys";
     }
 
     @Override
-    public List<String> candidates(Sitting sitting) {
-        return List.of(OFF);
+    public Usage usage() {
+        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("play on a MIDI keyboard: list what is plugged in, connect one"))
+                .form(may(takes(List.of(Value.NUMBER, Value.NAME), OFF)))
+                .examples("keys", "keys 1", "keys off");
     }
+
 
     /** What is plugged in hangs on the day, and is no part of a notebook. */
     @Override

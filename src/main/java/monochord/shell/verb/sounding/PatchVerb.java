@@ -1,16 +1,22 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.oneOf;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Saying;
@@ -22,17 +28,15 @@ final class PatchVerb implements Verb {
     private static final String RIGHT = "right";
 
     @Override
+    public String word() {
+        return "patch";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "patch",
-                        Usage.Topic.SOUND,
-                        "patch [PATCH] [left or right] [--keep]",
-                        "say or settle the sound, of one hand or of both, by its General MIDI name",
-                        "patch electric piano 1",
-                        EXAMPLE,
-                        "patch left acoustic bass right vibraphone")
-                .withSmallWords(LEFT, RIGHT)
-                .withOptions(TempoVerb.KEEP);
+        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("say or settle the sound, of one hand or of both, by its General MIDI name"))
+                .form(may(takes(Value.PATCH)), may(oneOf(Value.PATCH, LEFT, RIGHT)), may(option(TempoVerb.KEEP)))
+                .examples("patch electric piano 1", EXAMPLE, "patch left acoustic bass right vibraphone");
     }
 
     @Override
@@ -84,10 +88,5 @@ final class PatchVerb implements Verb {
         return directions.left().equals(directions.right())
                 ? "Both hands play " + directions.right() + "."
                 : "The left hand plays " + directions.left() + ", the right hand " + directions.right() + ".";
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Patch.all().stream().map(Patch::toString).toList();
     }
 }

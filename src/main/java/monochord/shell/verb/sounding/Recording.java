@@ -1,12 +1,17 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import monochord.shell.sentence.FormPart;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Value;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
@@ -23,9 +28,13 @@ import monochord.view.Saying;
 public final class Recording {
     public static final String WAV = "wav";
     public static final String MIDI = "midi";
-    public static final String FORM = "[--wav FILE] [--midi FILE]";
 
     private Recording() {}
+
+    /** How they are written. */
+    public static FormPart[] form() {
+        return new FormPart[] {may(option(WAV, Value.FILE)), may(option(MIDI, Value.FILE))};
+    }
 
     public static boolean isWanted(Sentence sentence) {
         return sentence.has(WAV) || sentence.has(MIDI);

@@ -1,13 +1,19 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Directions;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Saying;
 
@@ -16,16 +22,15 @@ final class TempoVerb implements Verb {
     static final String KEEP = "keep";
 
     @Override
+    public String word() {
+        return "tempo";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "tempo",
-                        Usage.Topic.SOUND,
-                        "tempo [BPM] [--keep]",
-                        "say or settle the tempo, with --keep for other days too",
-                        "tempo 96",
-                        "tempo")
-                .withSmallWords()
-                .withOptions(KEEP);
+        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("say or settle the tempo, with --keep for other days too"))
+                .form(may(takes(Value.BPM)), may(option(KEEP)))
+                .examples("tempo 96", "tempo");
     }
 
     @Override

@@ -1,5 +1,9 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.alone;
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
@@ -7,7 +11,9 @@ import java.util.stream.Stream;
 import monochord.score.Metre;
 import monochord.score.Pattern;
 import monochord.score.Piece;
+import monochord.shell.sentence.FormPart;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Value;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
@@ -25,15 +31,19 @@ public final class Wishes {
     static final String COUNT_IN = "count-in";
     static final String METRE = "metre";
 
-    /** How they are written in a form. */
-    static final String FORM = "[metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in]";
-
     private Wishes() {}
 
-    /** These small words and the verb's own. */
-    static String[] and(String... own) {
-        return Stream.concat(Stream.of(own), Stream.of(METRE, AS, AT, WITH, SWING, LOOP, COUNT_IN))
-                .toArray(String[]::new);
+    /** How they are written. */
+    static FormPart[] form() {
+        return new FormPart[] {
+            may(clause(METRE, Value.METRE)),
+            may(clause(AS, Value.PATTERN)),
+            may(clause(AT, Value.BPM)),
+            may(clause(WITH, Value.PATCH)),
+            may(alone(SWING)),
+            may(clause(LOOP, Value.TIMES)),
+            may(alone(COUNT_IN))
+        };
     }
 
     /** @throws Unreadable if one of them cannot be read */

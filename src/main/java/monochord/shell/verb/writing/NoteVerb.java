@@ -1,11 +1,15 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.Optional;
 import monochord.lesson.read.Guard;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -16,14 +20,15 @@ final class NoteVerb implements Verb {
     private static final int LONGEST = 1900;
 
     @Override
+    public String word() {
+        return "note";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "note",
-                        Usage.Topic.WRITING,
-                        "note TEXT",
-                        "put words of your own into the notebook; Markdown is allowed",
-                        "note The last chorus wants *one* colour, not three.")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("put words of your own into the notebook; Markdown is allowed"))
+                .form(takes(Value.TEXT))
+                .examples("note The last chorus wants *one* colour, not three.");
     }
 
     @Override

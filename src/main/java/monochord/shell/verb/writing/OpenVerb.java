@@ -1,5 +1,9 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,9 +18,11 @@ import monochord.shell.replay.Replay;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -30,16 +36,15 @@ final class OpenVerb implements Verb {
     private static final String TRUST = "trust";
 
     @Override
+    public String word() {
+        return "open";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "open",
-                        Usage.Topic.WRITING,
-                        "open FILE or draft [--trust]",
-                        "open a notebook and go on where it ends; draft is the last one not saved",
-                        "open evening.md",
-                        "open draft")
-                .withSmallWords()
-                .withOptions(TRUST);
+        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("open a notebook and go on where it ends; draft is the last one not saved"))
+                .form(takes(List.of(Value.FILE), "draft"), may(option(TRUST)))
+                .examples("open evening.md", "open draft");
     }
 
     @Override

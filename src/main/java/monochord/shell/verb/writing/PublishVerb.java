@@ -1,5 +1,9 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,10 +18,12 @@ import monochord.shell.replay.ReplayAnswer;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.text.Phrase;
 import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -35,15 +41,15 @@ final class PublishVerb implements Verb {
     private static final int HEAD = 1024;
 
     @Override
+    public String word() {
+        return "publish";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "publish",
-                        Usage.Topic.WRITING,
-                        "publish FILE --html OUT [--trust]",
-                        "make a notebook into one page with pictures and sound",
-                        EXAMPLE)
-                .withSmallWords()
-                .withOptions(HTML, TRUST);
+        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("make a notebook into one page with pictures and sound"))
+                .form(takes(Value.FILE), option(HTML, Value.OUT), may(option(TRUST)))
+                .examples(EXAMPLE);
     }
 
     @Override

@@ -1,5 +1,9 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,10 +17,12 @@ import monochord.shell.replay.ReplayAnswer.Played;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
@@ -28,16 +34,15 @@ final class ReplayVerb implements Verb {
     private static final String TRUST = "trust";
 
     @Override
+    public String word() {
+        return "replay";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "replay",
-                        Usage.Topic.WRITING,
-                        "replay FILE … [--accept] [--trust]",
-                        "type a notebook's lines again and tell what is answered otherwise; --accept rewrites",
-                        "replay evening.md",
-                        "replay evening.md --accept")
-                .withSmallWords()
-                .withOptions(ACCEPT, TRUST);
+        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("type a notebook's lines again and tell what is answered otherwise; --accept rewrites"))
+                .form(takes(Value.FILES), may(option(ACCEPT)), may(option(TRUST)))
+                .examples("replay evening.md", "replay evening.md --accept");
     }
 
     @Override

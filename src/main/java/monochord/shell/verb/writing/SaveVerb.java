@@ -1,5 +1,9 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -10,9 +14,11 @@ import monochord.notebook.NotebookReader;
 import monochord.shell.replay.Replay;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -24,16 +30,15 @@ final class SaveVerb implements Verb {
     private static final String OVER = "over";
 
     @Override
+    public String word() {
+        return "save";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "save",
-                        Usage.Topic.WRITING,
-                        "save [FILE] [--over]",
-                        "save the sitting so far as a notebook; alone, into the file it has",
-                        "save evening.md",
-                        "save evening.md --over")
-                .withSmallWords()
-                .withOptions(OVER);
+        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("save the sitting so far as a notebook; alone, into the file it has"))
+                .form(may(takes(Value.FILE)), may(option(OVER)))
+                .examples("save evening.md", "save evening.md --over");
     }
 
     @Override
