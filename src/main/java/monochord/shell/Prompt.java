@@ -10,12 +10,13 @@ import monochord.shell.journal.Drafts;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.strip.Follower;
 import monochord.shell.verb.Verbs;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Look;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.UserInterruptException;
@@ -156,8 +157,9 @@ final class Prompt {
         Answer greeting = sitting.teaching().opening().greeting(sitting);
         boolean brokenOff =
                 sitting.outside().drafts().flatMap(Drafts::brokenOff).isPresent();
-        String offer = "A sitting was broken off; open draft brings it back.";
-        return brokenOff ? Saying.of(greeting.text(look).plus(StyledText.of(offer))) : greeting;
+        return brokenOff
+                ? Answers.of(greeting, Statement.of(Phrase.of("A sitting was broken off; open draft brings it back.")))
+                : greeting;
     }
 
     /** Notes it behind the answer, so that nobody waits for the disk with the answer unseen. */
@@ -171,7 +173,7 @@ final class Prompt {
             return answer;
         }
         toldHowToStop = true;
-        return Answers.of(answer, Saying.of(StyledText.of("Any key stops it.", Style.QUIET)));
+        return Answers.of(answer, Statement.of(Phrase.of("Any key stops it.").styled(Style.QUIET)));
     }
 
     /** Between the lines: what sounds, what is typed again and what the cell does. */
@@ -186,7 +188,7 @@ final class Prompt {
         noting.leave();
         return sitting.cells().isOpen()
                 ? sitting.cells().breakOff()
-                : Saying.of("Stopped. To leave, type quit or press ctrl-D.");
+                : Statement.of(Phrase.of("Stopped. To leave, type quit or press ctrl-D."));
     }
 
     /** A hollow mark where a cell goes on. */

@@ -1,5 +1,7 @@
 package monochord.shell.keyboard;
 
+import monochord.text.Phrase;
+
 /**
  * When the hands need a rest: after half an hour of playing with no pause of five minutes.
  *
@@ -7,9 +9,9 @@ package monochord.shell.keyboard;
  * (2014), 706. The two times are common practice, no source.
  */
 final class Breaks {
-    static final String CAUTION =
+    static final Phrase CAUTION = Phrase.of(
             "You have played for half an hour. Leave the keys for five minutes and let the arms hang; "
-                    + "if anything hurts, stop for today.";
+                    + "if anything hurts, stop for today.");
 
     private static final long MINUTE_MILLIS = 60_000;
     private static final long PLAYING_MILLIS = 30 * MINUTE_MILLIS;

@@ -8,7 +8,7 @@ import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Ends the sitting. */
 final class QuitVerb implements Verb {
@@ -29,7 +29,7 @@ final class QuitVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Answer farewell = Saying.of("Until next time.");
+        Answer farewell = Statement.of(Phrase.of("Until next time."));
         Answer said =
                 sitting.teaching().isDrilling() ? Answers.of(sitting.teaching().endDrill(), farewell) : farewell;
         sitting.end();

@@ -16,9 +16,8 @@ import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
 import monochord.text.Phrase;
-import monochord.text.SafeText;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Says or settles where sounds are taken from. */
 final class BankVerb implements Verb {
@@ -50,8 +49,10 @@ final class BankVerb implements Verb {
         try {
             return settle(Optional.of(Bank.read(file)), stage);
         } catch (IOException refused) {
-            return Saying.failed(SafeText.oneLine(sitting.outside().named(refused.getMessage())) + ". Sounds come from "
-                    + name(stage.directions().bank()) + " as before.");
+            return Statement.failed(Phrase.of(
+                    "{0}. Sounds come from {1} as before.",
+                    Phrase.typed(sitting.outside().named(refused.getMessage())),
+                    name(stage.directions().bank())));
         }
     }
 
@@ -63,10 +64,10 @@ final class BankVerb implements Verb {
     private static Answer said(Stage stage) {
         return new SoundAnswer(
                 stage.directions(),
-                "Sounds come from " + name(stage.directions().bank()) + ".");
+                Phrase.of("Sounds come from {0}.", name(stage.directions().bank())));
     }
 
-    private static String name(Optional<Bank> bank) {
-        return bank.map(Bank::name).map(SafeText::oneLine).orElse("Java's own bank");
+    private static Phrase name(Optional<Bank> bank) {
+        return bank.map(Bank::name).map(Phrase::typed).orElseGet(() -> Phrase.of("Java's own bank"));
     }
 }

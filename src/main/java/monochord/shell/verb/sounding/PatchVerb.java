@@ -19,7 +19,7 @@ import monochord.sound.Patch;
 import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Says or settles what each hand sounds like. */
 final class PatchVerb implements Verb {
@@ -56,7 +56,8 @@ final class PatchVerb implements Verb {
                 sitting.settings().put(Stage.RIGHT, settled.right().toString());
             }
         } catch (IOException unkept) {
-            return Saying.failed(inWords(settled) + " It cannot be kept: " + unkept.getMessage());
+            return Statement.failed(inWords(settled)
+                    .then(Phrase.of("It cannot be kept: {0}", Phrase.typed(String.valueOf(unkept.getMessage())))));
         }
         return new SoundAnswer(settled, inWords(settled));
     }
@@ -84,9 +85,13 @@ final class PatchVerb implements Verb {
         return clause.isEmpty() ? Optional.empty() : behind.or(() -> before);
     }
 
-    private static String inWords(Directions directions) {
+    private static Phrase inWords(Directions directions) {
+        Phrase right = Phrase.typed(directions.right().toString());
         return directions.left().equals(directions.right())
-                ? "Both hands play " + directions.right() + "."
-                : "The left hand plays " + directions.left() + ", the right hand " + directions.right() + ".";
+                ? Phrase.sentence("Both hands play {0}.", right)
+                : Phrase.sentence(
+                        "The left hand plays {0}, the right hand {1}.",
+                        Phrase.typed(directions.left().toString()),
+                        right);
     }
 }

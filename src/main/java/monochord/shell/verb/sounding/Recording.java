@@ -18,11 +18,11 @@ import monochord.sound.Directions;
 import monochord.sound.MidiFile;
 import monochord.sound.Performance;
 import monochord.sound.WavFile;
-import monochord.text.StyledText;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
 public final class Recording {
@@ -65,9 +65,9 @@ public final class Recording {
                 written.add(sentence.option(MIDI).orElseThrow().text());
             }
         } catch (IOException failed) {
-            return Optional.of(Saying.failed(sitting.outside().named(failed.getMessage())));
+            return Optional.of(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
         }
-        return Optional.of(Saying.of(StyledText.of("Notated: " + String.join(", ", written))));
+        return Optional.of(Statement.of(Phrase.of("Written: {0}", Phrase.typed(String.join(", ", written)))));
     }
 
     /** @throws Unreadable if the second file would take the place of the first */

@@ -6,7 +6,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Silence. */
 final class StopVerb implements Verb {
@@ -23,6 +23,6 @@ final class StopVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         sitting.stage().ear().stop();
-        return Saying.of("Silence.");
+        return Statement.of(Phrase.of("Silence."));
     }
 }

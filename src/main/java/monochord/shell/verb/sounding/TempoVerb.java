@@ -15,7 +15,7 @@ import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Says or settles how fast things are played. */
 final class TempoVerb implements Verb {
@@ -38,7 +38,7 @@ final class TempoVerb implements Verb {
         Stage stage = sitting.stage();
         Directions directions = stage.directions();
         if (sentence.body().isEmpty()) {
-            return new SoundAnswer(directions, directions.tempo() + " beats a minute, where nothing else is said.");
+            return new SoundAnswer(directions, Phrase.of("{0} beats a minute, where nothing else is said.", directions.tempo()));
         }
         int tempo = sentence.body().read(Wishes::tempo);
         stage.settle(directions.at(tempo));
@@ -47,8 +47,9 @@ final class TempoVerb implements Verb {
                 sitting.settings().put(Stage.TEMPO, Integer.toString(tempo));
             }
         } catch (IOException unkept) {
-            return Saying.failed("It is " + tempo + " for now, but cannot be kept: " + unkept.getMessage());
+            return Statement.failed(Phrase.of(
+                    "It is {0} for now, but cannot be kept: {1}", tempo, Phrase.typed(String.valueOf(unkept.getMessage()))));
         }
-        return new SoundAnswer(stage.directions(), "From now on " + tempo + " beats a minute.");
+        return new SoundAnswer(stage.directions(), Phrase.of("From now on {0} beats a minute.", tempo));
     }
 }
