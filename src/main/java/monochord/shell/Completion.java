@@ -123,7 +123,7 @@ final class Completion implements Completer {
             case SKILL -> Skills.all().stream().map(Skill::id).toList();
             case LESSON -> lessons(LibraryEntry::number);
             case LESSON_FILES -> lessons(entry -> entry.file().toString());
-            case PART_OF -> Stream.of(Part.values()).map(part -> part + " of").toList();
+            case PART -> Stream.of(Part.values()).map(part -> part + " of").toList();
             case VERB -> verbs.words();
             default -> inClause(value);
         };

@@ -15,7 +15,6 @@ import monochord.text.Style;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Look;
-import monochord.view.Saying;
 import monochord.view.Statement;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
@@ -65,7 +64,9 @@ final class Prompt {
             });
             return Answer.DONE;
         } catch (IOException broken) {
-            around.err().println("The terminal cannot be used: " + broken.getMessage());
+            around.err()
+                    .println(Phrase.of(
+                            "The terminal cannot be used: {0}", Phrase.typed(String.valueOf(broken.getMessage()))));
             return Answer.FAILED;
         } finally {
             sitting.leave();
@@ -164,7 +165,7 @@ final class Prompt {
 
     /** Notes it behind the answer, so that nobody waits for the disk with the answer unseen. */
     private void note(String line, Answer answer, Terminal terminal, Consumer<String> show) {
-        noting.note(line, answer).ifPresent(told -> show.accept(rendered(Saying.of(told), terminal)));
+        noting.note(line, answer).ifPresent(told -> show.accept(rendered(Statement.of(told), terminal)));
     }
 
     /** The first time something sounds, it is said how to stop it. */

@@ -26,6 +26,9 @@ public sealed interface FormPart {
     /** What is read and not shown. */
     record Unsaid(List<FormPart> parts) implements FormPart {}
 
+    /** A word that belongs to what is read behind the verb itself. */
+    record Fixed(String word) implements FormPart {}
+
     /** Another form begins here. */
     record Or(boolean withVerb) implements FormPart {}
 
@@ -52,6 +55,10 @@ public sealed interface FormPart {
 
     static FormPart alone(String word) {
         return new Clause(word, Value.NONE, false);
+    }
+
+    static FormPart fixed(String word) {
+        return new Fixed(word);
     }
 
     static FormPart oneOf(String... words) {

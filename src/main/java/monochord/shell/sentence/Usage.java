@@ -165,6 +165,8 @@ public final class Usage {
         } else if (part instanceof FormPart.Clause clause) {
             String value = clause.mayBeAlone() ? "[" + clause.value() + "]" : clause.value().toString();
             return (clause.word() + " " + value).strip();
+        } else if (part instanceof FormPart.Fixed fixed) {
+            return fixed.word();
         } else if (part instanceof FormPart.OneOf one) {
             return either(one.words());
         } else if (part instanceof FormPart.Option option) {

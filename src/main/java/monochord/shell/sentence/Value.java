@@ -25,7 +25,7 @@ public enum Value {
     NUMBER,
     NUMERAL,
     OUT,
-    PART_OF("PART of"),
+    PART,
     PATCH,
     PATTERN,
     PROGRESSION,

@@ -43,18 +43,18 @@ final class HelpPages {
                                 List.of(Phrase.of(
                                         "What is neither a verb nor music is Java, over as many lines as it needs:")),
                                 code(
-                                        "var verse = progression(\"4 1 5 b6\", \"D\")",
-                                        "for (var k : List.of(\"C\", \"Eb\")) show(numeral(\"bVI\", k), k)"),
+                                        Phrase.typed("var verse = progression(\"4 1 5 b6\", \"D\")"),
+                                        Phrase.typed("for (var k : List.of(\"C\", \"Eb\")) show(numeral(\"bVI\", k), k)")),
                                 List.of(Phrase.of(
                                         "Short words, each with the key of the line where none is said:")),
                                 code(
-                                        "key(\"D\")  chord(\"Bbmaj7\")  scale(\"E dorian\")  numeral(\"bVI\", \"D\")",
-                                        "notes(\"C Eb G\")  pitches(\"C4 Eb4\")  progression(\"F C G Ab\")",
-                                        "borrowed(key(\"D\"))  voice(verse)  show(verse)  play(verse, 84)"),
+                                        Phrase.typed("key(\"D\")  chord(\"Bbmaj7\")  scale(\"E dorian\")  numeral(\"bVI\", \"D\")"),
+                                        Phrase.typed("notes(\"C Eb G\")  pitches(\"C4 Eb4\")  progression(\"F C G Ab\")"),
+                                        Phrase.typed("borrowed(key(\"D\"))  voice(verse)  show(verse)  play(verse, 84)")),
                                 List.of(
                                         Phrase.of("Text stands in quotation marks, notes go by their English names."),
                                         Phrase.of("Behind a dollar sign a name stands in a verb:")),
-                                code("play $verse in D"),
+                                code(Phrase.typed("play $verse in D")),
                                 List.of(
                                         Phrase.of("Tab completes. Ctrl-C stops what runs; after ten seconds it stops"
                                                 + " by itself."),
@@ -65,9 +65,9 @@ final class HelpPages {
                 Answer.DONE);
     }
 
-    private static List<Phrase> code(String... lines) {
+    private static List<Phrase> code(Phrase... lines) {
         return Stream.of(lines)
-                .map(line -> Phrase.typed("  " + line).styled(Style.JAVA))
+                .map(line -> Phrase.of("  {0}", line).styled(Style.JAVA))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import monochord.lesson.Keys;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
@@ -21,7 +22,7 @@ import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Begins a run of questions on one skill, keys and directions mixed. */
 final class PractiseVerb implements Verb {
@@ -51,9 +52,16 @@ final class PractiseVerb implements Verb {
 
     private static Answer head(Skill skill, List<Key> keys) {
         Optional<Skill> back = Mix.wayBack(skill);
-        String both = back.map(way -> " and " + way.id()).orElse("");
-        String where = keys.size() == 1 ? "" : ", " + keys.size() + " keys mixed";
-        return Saying.of("Ten questions on " + skill.id() + both + where + "; skip ends it.");
+        List<Phrase> skills = Stream.concat(Stream.of(skill), back.stream())
+                .map(one -> Phrase.typed(one.id()))
+                .toList();
+        return Statement.of(
+                keys.size() == 1
+                        ? Phrase.of("Ten questions on {0}; skip ends it.", Phrase.list(skills))
+                        : Phrase.of(
+                                "Ten questions on {0}, {1} keys mixed; skip ends it.",
+                                Phrase.list(skills),
+                                keys.size()));
     }
 
     /** Keys as lessons write them, with commas, or with spaces between. */

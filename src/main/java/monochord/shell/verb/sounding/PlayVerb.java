@@ -1,6 +1,7 @@
 package monochord.shell.verb.sounding;
 
 import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.takes;
 
@@ -50,7 +51,7 @@ final class PlayVerb implements Verb {
     @Override
     public Usage usage() {
         return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("play music, or write it to a file; alone, play the last again"))
-                .form(may(takes(Value.PART_OF)), takes(Value.MUSIC), may(clause(OVER, Value.CHORDS)), may(clause("in", Value.KEY)))
+                .form(may(takes(Value.PART), fixed("of")), takes(Value.MUSIC), may(clause(OVER, Value.CHORDS)), may(clause("in", Value.KEY)))
                 .form(Wishes.form())
                 .form(Recording.form())
                 .examples(EXAMPLE, "play F C G Ab as broken with electric piano 1", "play E4:2 D4 C4 over F G Am in C loop 2", "play | F | C | G7 | C | in C metre 3/4 as bass-and-chord count-in", "play tenor of F C G Ab", "play D harmonic minor --wav scale.wav");

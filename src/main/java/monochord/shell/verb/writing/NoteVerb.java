@@ -14,6 +14,7 @@ import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
+import monochord.view.Statement;
 
 /** Puts the person's own words into the notebook. */
 final class NoteVerb implements Verb {
@@ -45,8 +46,8 @@ final class NoteVerb implements Verb {
                     : Clause.of("it has more than {0} characters", LONGEST);
             throw Unreadable.because(words, 0, "a note", why, "note Try this in the last chorus.");
         }
-        Optional<String> told = sitting.journal().words(words);
-        return Aside.of(told.orElse("Noted."));
+        Optional<Phrase> told = sitting.journal().words(words);
+        return new Aside(Statement.of(told.orElseGet(() -> Phrase.of("Noted."))));
     }
 
     /** In the notebook HTML is longer than here. */

@@ -28,7 +28,7 @@ import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.notebook.PublishAnswer;
 import monochord.view.web.WebPage;
 
@@ -67,7 +67,7 @@ final class PublishVerb implements Verb {
                     sentence.whole(), sentence.whole().length(), "a notebook to publish", missing, EXAMPLE);
         }
         if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
-            return new Aside(Saying.failed("Nothing is published out of a replay in a replay."));
+            return new Aside(Statement.failed(Phrase.of("Nothing is published out of a replay in a replay.")));
         }
         String name = NotebookFiles.name(said.text());
         Path file = said.read(text -> sitting.outside().file(name));
@@ -96,7 +96,7 @@ final class PublishVerb implements Verb {
                     replayed.differences().size(),
                     replayed.skipped().size());
         } catch (IOException failed) {
-            return Saying.failed(failed.getMessage());
+            return Statement.failed(Phrase.typed(failed.getMessage()));
         }
     }
 

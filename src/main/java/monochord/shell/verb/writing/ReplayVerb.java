@@ -26,7 +26,7 @@ import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Types the lines of notebooks again and tells where the answers differ. */
 final class ReplayVerb implements Verb {
@@ -52,7 +52,7 @@ final class ReplayVerb implements Verb {
             throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "replay evening.md");
         }
         if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
-            return new Aside(Saying.failed("A replay in a replay begins no third."));
+            return new Aside(Statement.failed(Phrase.of("A replay in a replay begins no third.")));
         }
         List<Played> played = new ArrayList<>();
         for (String word : NotebookFiles.named(said, sitting)) {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import monochord.notebook.Digest;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
@@ -19,11 +20,10 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
 import monochord.text.Phrase;
-import monochord.text.StyledText;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Writes the sitting so far into a file, as a notebook. */
 final class SaveVerb implements Verb {
@@ -44,7 +44,7 @@ final class SaveVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (sitting.journal().isEmpty()) {
-            return new Aside(new Saying(StyledText.of("Nothing has been typed or noted yet."), Answer.NO));
+            return new Aside(new Statement(List.of(Phrase.of("Nothing has been typed or noted yet.")), Answer.NO));
         }
         String name = NotebookFiles.name(sentence.body().text());
         Path file = name.isEmpty()
@@ -52,9 +52,11 @@ final class SaveVerb implements Verb {
                 : sentence.body().read(text -> sitting.outside().file(name));
         String shown = name.isEmpty() ? file.toString() : name;
         if (Files.isRegularFile(file) && !sentence.has(OVER) && !isOwn(file, sitting)) {
-            String refused = shown + " is there already and is not this sitting's notebook. Another name, or save "
-                    + shown + " --over puts this in its place.";
-            return new Aside(new Saying(StyledText.of(refused), Answer.NO));
+            Phrase refused = Phrase.of(
+                    "{0} is there already and is not this sitting's notebook. Another name, or {1} puts this in its place.",
+                    Phrase.typed(shown),
+                    Phrase.typed("save " + shown + " --over"));
+            return new Aside(new Statement(List.of(refused), Answer.NO));
         }
         return save(file, shown, sitting);
     }
@@ -77,7 +79,7 @@ final class SaveVerb implements Verb {
             WholeFile.write(file, part -> Files.writeString(part, content));
             trust(notebook, content, shown, sitting);
         } catch (IOException failed) {
-            return new Aside(Saying.failed(sitting.outside().named(failed.getMessage())));
+            return new Aside(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
         }
         sitting.journal().saved(file, content);
         return new Aside(
