@@ -16,7 +16,7 @@ import monochord.text.Phrase;
 import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Brings back what is due. */
 final class ReviewVerb implements Verb {
@@ -43,7 +43,7 @@ final class ReviewVerb implements Verb {
         List<Turn> turns = Review.turns(minutes, study);
         if (turns.isEmpty()) {
             return study.withNotices(
-                    Saying.of("Nothing is due. learn goes on with the lessons, practise takes any skill."));
+                    Statement.of(Phrase.of("Nothing is due. learn goes on with the lessons, practise takes any skill.")));
         }
         return study.withNotices(Review.begin(turns, minutes, sitting));
     }
