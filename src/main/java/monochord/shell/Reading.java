@@ -82,6 +82,8 @@ final class Reading {
             return Statement.failed(Phrase.of(
                     "This line met a fault of ours: {0}. Nothing is lost; go on, and please report it.",
                     Phrase.typed(fault.toString())));
+        } catch (LinkageError damage) {
+            return Statement.failed(Phrase.typed(Main.toldAs(damage)));
         }
     }
 

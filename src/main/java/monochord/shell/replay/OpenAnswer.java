@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.text.Phrase;
@@ -113,7 +112,7 @@ public record OpenAnswer(
 
     private static List<StyledText> shown(Notebook.Part part, Look look) {
         if (part instanceof Notebook.Prose prose) {
-            return Optional.of(new ProseAnswer(prose.blocks(), UnaryOperator.identity()).text(look))
+            return Optional.of(new ProseAnswer(prose.blocks(), Phrase::typed).text(look))
                     .filter(words -> !words.isEmpty())
                     .map(List::of)
                     .orElse(List.of());
