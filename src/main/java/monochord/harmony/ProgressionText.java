@@ -120,7 +120,8 @@ final class ProgressionText {
 
     private void counted(int place) {
         if (++count > LONGEST) {
-            throw Unreadable.because(text, place, WHAT, Clause.of("at most {0} chords are read at once", LONGEST), EXAMPLE);
+            throw Unreadable.because(
+                    text, place, WHAT, Clause.of("at most {0} chords are read at once", LONGEST), EXAMPLE);
         }
     }
 

@@ -74,7 +74,8 @@ public record Keys(List<List<Choice>> steps) {
         }
         Key key = key(piece, line);
         if (key.mode() != Mode.IONIAN && key.mode() != Mode.AEOLIAN || !key.isInUse()) {
-            throw refused(piece, line, Clause.of("a key to ask in must be major or minor and have at most seven signs"));
+            throw refused(
+                    piece, line, Clause.of("a key to ask in must be major or minor and have at most seven signs"));
         }
         return new Choice(key.tonic() + (key.isMinor() ? "m" : ""), List.of(key));
     }

@@ -58,19 +58,27 @@ final class NotebookHead {
     private Start read() {
         for (Line line : lines.subList(1, lines.size() - 1)) {
             if (!line.isBlank() && !line.text().startsWith("#")) {
-                Field.read(line, NAMES, Phrase.of("field"), faults).ifPresent(field -> Field.put(fields, field, faults));
+                Field.read(line, NAMES, Phrase.of("field"), faults)
+                        .ifPresent(field -> Field.put(fields, field, faults));
             }
         }
         said("notebook", NotebookHead::version, Phrase.of("write notebook: {0}", Start.VERSION));
         return new Start(
                 lines.stream().map(line -> line.text() + "\n").collect(Collectors.joining()),
                 said("title", NotebookHead::title, Phrase.of("write title: and a name")),
-                said("key", NotebookHead::key, Phrase.of("write for example key: Eb")).orElse(Start.USUAL.key()),
-                said("seed", NotebookHead::seed, Phrase.of("write a whole number")).orElse(OptionalLong.empty()),
-                said("screen", Screen::parse, Phrase.of("write for example screen: 80x24")).orElse(Screen.USUAL),
-                said("lesson", NotebookHead::slug, Phrase.of("write the file name of the lesson without its number and .md"))
+                said("key", NotebookHead::key, Phrase.of("write for example key: Eb"))
+                        .orElse(Start.USUAL.key()),
+                said("seed", NotebookHead::seed, Phrase.of("write a whole number"))
+                        .orElse(OptionalLong.empty()),
+                said("screen", Screen::parse, Phrase.of("write for example screen: 80x24"))
+                        .orElse(Screen.USUAL),
+                said(
+                                "lesson",
+                                NotebookHead::slug,
+                                Phrase.of("write the file name of the lesson without its number and .md"))
                         .orElse(""),
-                said("notes", NoteNaming::of, Phrase.of("write english, german or latin")).orElse(Start.USUAL.notes()));
+                said("notes", NoteNaming::of, Phrase.of("write english, german or latin"))
+                        .orElse(Start.USUAL.notes()));
     }
 
     private <T> Optional<T> said(String name, Function<String, Optional<T>> reader, Phrase instead) {

@@ -79,10 +79,7 @@ public final class NotebookReader {
         if (notebook.exchanges().size() > MOST_TYPED) {
             int line = notebook.exchanges().get(MOST_TYPED).line();
             faults.at(
-                    line,
-                    1,
-                    Phrase.of("more than {0} typed lines", MOST_TYPED),
-                    Phrase.of("make two notebooks of it"));
+                    line, 1, Phrase.of("more than {0} typed lines", MOST_TYPED), Phrase.of("make two notebooks of it"));
         }
         return notebook;
     }
@@ -119,8 +116,7 @@ public final class NotebookReader {
         int end = spans.get(spans.size() - 1).getLineIndex() + 1;
         boolean closed = block.getClosingFenceLength() != null;
         if (!closed) {
-            faults.at(
-                    first + 1, 1, Phrase.of("the block is not closed"), Phrase.of("write ``` on a line below it"));
+            faults.at(first + 1, 1, Phrase.of("the block is not closed"), Phrase.of("write ``` on a line below it"));
         }
         List<Line> inside = lines.subList(first + 1, closed ? end - 1 : end);
         parts.add(new Notebook.Console(first + 1, ConsoleText.read(inside, faults)));

@@ -30,8 +30,7 @@ final class Aside {
         }
         return Phrase.of(
                 "The record in {0} is damaged. It has been set aside as {1}, and a new one begun; nothing was deleted.",
-                Phrase.typed(file.toString()),
-                Phrase.typed(aside.getFileName().toString()));
+                Phrase.typed(file.toString()), Phrase.typed(aside.getFileName().toString()));
     }
 
     private static Path freeName(Path file) {

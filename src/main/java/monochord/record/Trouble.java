@@ -49,7 +49,6 @@ final class Trouble {
         }
         return Phrase.of(
                 "{0} cannot be used ({1})",
-                Phrase.typed(file.toString()),
-                Phrase.typed(String.valueOf(failed.getMessage())));
+                Phrase.typed(file.toString()), Phrase.typed(String.valueOf(failed.getMessage())));
     }
 }

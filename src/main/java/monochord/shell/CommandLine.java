@@ -101,7 +101,8 @@ final class CommandLine {
         } catch (IOException unreadable) {
             around.err()
                     .println(Phrase.of(
-                            "Standard input cannot be read: {0}", Phrase.typed(String.valueOf(unreadable.getMessage()))));
+                            "Standard input cannot be read: {0}",
+                            Phrase.typed(String.valueOf(unreadable.getMessage()))));
             return Answer.FAILED;
         }
     }

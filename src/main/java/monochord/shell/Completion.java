@@ -106,8 +106,7 @@ final class Completion implements Completer {
 
     /** What can stand behind the verb itself. */
     private Collection<String> body(Usage usage) {
-        return Stream.concat(
-                        usage.values().stream().flatMap(value -> written(value).stream()), usage.words().stream())
+        return Stream.concat(usage.values().stream().flatMap(value -> written(value).stream()), usage.words().stream())
                 .toList();
     }
 

@@ -63,11 +63,21 @@ final class Host {
         return switch (meaning) {
             case NEXT -> run("skip");
             case GIVES_UP -> run("tell");
-            case LOST -> first ? run("skip") : Answers.of(run("hint"), quietly(Phrase.of("hint helps a step further, tell shows the answer, skip leaves it.")));
-            default -> Answers.of(new AskAnswer(sitting.desk().question()), quietly(Phrase.of(
-                                first
-                                        ? "Type what you think; Enter passes it."
-                                        : "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.")));
+            case LOST ->
+                first
+                        ? run("skip")
+                        : Answers.of(
+                                run("hint"),
+                                quietly(Phrase.of(
+                                        "hint helps a step further, tell shows the answer, skip leaves it.")));
+            default ->
+                Answers.of(
+                        new AskAnswer(sitting.desk().question()),
+                        quietly(
+                                Phrase.of(
+                                        first
+                                                ? "Type what you think; Enter passes it."
+                                                : "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.")));
         };
     }
 
@@ -88,8 +98,7 @@ final class Host {
         return Phrase.sentence("If you call the white keys {0}, press Enter.", Phrase.typed("A B C D E F G"))
                 .then(Phrase.sentence(
                         "If one of them is {0} to you, type german; if they are {1}, type latin.",
-                        Phrase.typed("H"),
-                        Phrase.typed("La Si Do")));
+                        Phrase.typed("H"), Phrase.typed("La Si Do")));
     }
 
     /** What can be done where nothing is asked. */
@@ -102,9 +111,7 @@ final class Host {
         }
         return Phrase.sentence(
                         "Type music, such as {0}, {1} or {2}, and see what it is; play {1} sounds it.",
-                        Phrase.toType("Am7"),
-                        Phrase.toType("F C G"),
-                        Phrase.toType("D major"))
+                        Phrase.toType("Am7"), Phrase.toType("F C G"), Phrase.toType("D major"))
                 .then(Phrase.of("lessons lists what can be learnt, help all the rest."));
     }
 

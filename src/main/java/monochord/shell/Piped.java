@@ -43,7 +43,8 @@ final class Piped {
         } catch (IOException unreadable) {
             around.err()
                     .println(Phrase.of(
-                            "Standard input cannot be read: {0}", Phrase.typed(String.valueOf(unreadable.getMessage()))));
+                            "Standard input cannot be read: {0}",
+                            Phrase.typed(String.valueOf(unreadable.getMessage()))));
             return Answer.FAILED;
         } finally {
             sitting.leave();

@@ -41,9 +41,7 @@ final class Reading {
     private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
     private static final Phrase WHAT_IS_READ = Phrase.of(
             "Type music, such as {0}, IV I V, {1} or {2}, or one of the words that help lists.",
-            Phrase.toType("F C G"),
-            Phrase.toType("Abmaj7"),
-            Phrase.toType("D major"));
+            Phrase.toType("F C G"), Phrase.toType("Abmaj7"), Phrase.toType("D major"));
 
     private final Verbs verbs;
     private final Sitting sitting;
@@ -69,8 +67,8 @@ final class Reading {
 
     private static Answer safely(String line, Function<String, Answer> answer) {
         if (line.length() > LONGEST_LINE) {
-            Phrase message = Phrase.of(
-                    "This line has {0} characters; at most {1} are read.", line.length(), LONGEST_LINE);
+            Phrase message =
+                    Phrase.of("This line has {0} characters; at most {1} are read.", line.length(), LONGEST_LINE);
             return new Refusal(message, LONGEST_LINE + 1);
         }
         try {

@@ -61,7 +61,8 @@ public final class Clause {
 
     /** The number of the place that opens here, 0 to 9, or −1. */
     private static int placeAt(String template, int open) {
-        boolean opens = template.charAt(open) == '{' && open + 2 < template.length() && template.charAt(open + 2) == '}';
+        boolean opens =
+                template.charAt(open) == '{' && open + 2 < template.length() && template.charAt(open + 2) == '}';
         return opens ? Character.digit(template.charAt(open + 1), 10) : -1;
     }
 }

@@ -17,8 +17,8 @@ public record NoteName(int fifths) implements Notated {
 
     static final int FARTHEST = 100;
 
-    private static final Clause LETTER = Clause.byNaming(
-            "a letter from A to G", "a letter from A to H", "a syllable from Do to Si");
+    private static final Clause LETTER =
+            Clause.byNaming("a letter from A to G", "a letter from A to H", "a syllable from Do to Si");
     private static final String LETTERS_BY_FIFTHS = "FCGDAEB";
     private static final int FIFTHS_PER_SHARP = 7;
     private static final NoteName[] LINE = new NoteName[2 * FARTHEST + 1];

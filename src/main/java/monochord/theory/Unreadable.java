@@ -24,7 +24,8 @@ public final class Unreadable extends RuntimeException {
      */
     private record Trouble(String part, int place, String what, Clause said, boolean isExpected, String example) {
         Clause clause() {
-            return Clause.of("\"{0}\" is not {1}: {2}", quote(part), Clause.of(what), isExpected ? expectation() : said);
+            return Clause.of(
+                    "\"{0}\" is not {1}: {2}", quote(part), Clause.of(what), isExpected ? expectation() : said);
         }
 
         private Clause expectation() {
@@ -86,8 +87,7 @@ public final class Unreadable extends RuntimeException {
      * @param placeInPart where it goes wrong in that, from 0
      */
     public Unreadable asTyped(String part, int placeInPart, String whole, int placeInWhole) {
-        var typed = new Trouble(
-                part, placeInPart, trouble.what, trouble.said, trouble.isExpected, trouble.example);
+        var typed = new Trouble(part, placeInPart, trouble.what, trouble.said, trouble.isExpected, trouble.example);
         return new Unreadable(typed, whole, placeInWhole);
     }
 

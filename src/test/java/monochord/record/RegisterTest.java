@@ -207,7 +207,8 @@ class RegisterTest {
             assertEquals(2, register.knowledge().of(BORROWED_IN_D).orElseThrow().asked());
             Files.delete(inTheWay);
             register.keep(Writer.attempt(3));
-            assertEquals(List.of("Answers are being kept again, and so are those from before."),
+            assertEquals(
+                    List.of("Answers are being kept again, and so are those from before."),
                     register.notice().stream().map(Phrase::toString).toList());
         }
         assertEquals(3, kept(inTheWay).size());

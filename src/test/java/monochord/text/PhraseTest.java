@@ -166,9 +166,12 @@ class PhraseTest {
     @Test
     @DisplayName("a clause of a refusal has values for parts, and texts that are typed as they stand")
     void clausesHaveParts() {
-        Clause clause = Clause.of("{0} has no {1}; {2}", note("Bb"), "--loop", Clause.of("{0} has", Key.parse("Bb minor")));
+        Clause clause =
+                Clause.of("{0} has no {1}; {2}", note("Bb"), "--loop", Clause.of("{0} has", Key.parse("Bb minor")));
         assertEquals("Bb has no --loop; Bb minor has", clause.toString());
-        assertEquals("B\u266d has no --loop; B\u266d minor has", Phrase.clause(clause).toString());
+        assertEquals(
+                "B\u266d has no --loop; B\u266d minor has",
+                Phrase.clause(clause).toString());
         assertEquals("B has no --loop; B minor has", said(Phrase.clause(clause), GERMAN));
     }
 

@@ -51,7 +51,12 @@ final class MelodyText {
         }
         closeBar(text.length());
         if (notes.isEmpty()) {
-            throw Unreadable.at(text, text.length(), WHAT, Clause.of("a note such as {0}", new Pitch(NoteName.parse("E"), 4)), EXAMPLE);
+            throw Unreadable.at(
+                    text,
+                    text.length(),
+                    WHAT,
+                    Clause.of("a note such as {0}", new Pitch(NoteName.parse("E"), 4)),
+                    EXAMPLE);
         }
         Optional<Beats> bar = bar();
         return new Melody(notes, now, bar, bar.map(this::pickup).orElse(Beats.ZERO));

@@ -41,11 +41,14 @@ final class AskText {
     static Optional<Ask> read(int fence, List<Line> lines, Faults faults) {
         AskText text = new AskText(faults);
         if (lines.size() > MOST_LINES) {
-            faults.at(lines.get(MOST_LINES).number(), 1, Phrase.of("a question of too many lines"), Phrase.of("write each line once"));
+            faults.at(
+                    lines.get(MOST_LINES).number(),
+                    1,
+                    Phrase.of("a question of too many lines"),
+                    Phrase.of("write each line once"));
         }
         for (Line line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
-            Field.read(line, NAMES, LINE, faults)
-                    .ifPresent(field -> Field.put(text.fields, field, faults));
+            Field.read(line, NAMES, LINE, faults).ifPresent(field -> Field.put(text.fields, field, faults));
         }
         return text.ask(fence);
     }
@@ -106,7 +109,8 @@ final class AskText {
         OptionalInt count = Numbers.upTo(Ask.MOST, field.value().text());
         if (count.isEmpty()) {
             Phrase what = Phrase.of(
-                    "the count \"{0}\" is no number from 1 to {1}", Phrase.typed(field.value().text()), Ask.MOST);
+                    "the count \"{0}\" is no number from 1 to {1}",
+                    Phrase.typed(field.value().text()), Ask.MOST);
             field.fault(what, Phrase.of("write for example count: 4"), faults);
         }
         return count;
@@ -153,7 +157,8 @@ final class AskText {
     private boolean isRight(Ask ask, Question question, Key key) {
         boolean right = question.judge(ask.answer()).grade().isRight();
         if (!right) {
-            Phrase what = Phrase.of("in {0} \"{1}\" is not right", Phrase.typed(key.toString()), Phrase.typed(ask.answer()));
+            Phrase what =
+                    Phrase.of("in {0} \"{1}\" is not right", Phrase.typed(key.toString()), Phrase.typed(ask.answer()));
             Phrase instead = Phrase.of("write {0}, or leave the line out", Phrase.typed(question.expected()));
             fields.get("answer").fault(what, instead, faults);
         }

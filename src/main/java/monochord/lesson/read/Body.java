@@ -97,7 +97,10 @@ final class Body {
 
     private void list(ListBlock list, int depth) {
         if (depth > DEEPEST_LIST) {
-            fault(list, Phrase.of("a list in a list in a list in a list"), Phrase.of("write at most three, one in the other"));
+            fault(
+                    list,
+                    Phrase.of("a list in a list in a list in a list"),
+                    Phrase.of("write at most three, one in the other"));
             return;
         }
         int number = list instanceof OrderedList ordered && ordered.getMarkerStartNumber() != null
@@ -116,7 +119,10 @@ final class Body {
             } else if (node instanceof Paragraph && first) {
                 prose.add(new Block.Item(depth, number, Inlines.of(node, lines, faults)));
             } else if (node instanceof Paragraph) {
-                fault(node, Phrase.of("a second paragraph in a list item"), Phrase.of("write it as an item of its own or below the list"));
+                fault(
+                        node,
+                        Phrase.of("a second paragraph in a list item"),
+                        Phrase.of("write it as an item of its own or below the list"));
             } else {
                 strange(node);
             }
@@ -130,9 +136,15 @@ final class Body {
         } else if (node instanceof ThematicBreak) {
             fault(node, Phrase.of("a rule is not drawn"), Phrase.of("write a heading, or leave it out"));
         } else if (node instanceof IndentedCodeBlock) {
-            fault(node, Phrase.of("an indented block is not read"), Phrase.of("begin the line at its edge, or write a fence with a word"));
+            fault(
+                    node,
+                    Phrase.of("an indented block is not read"),
+                    Phrase.of("begin the line at its edge, or write a fence with a word"));
         } else if (node instanceof FencedCodeBlock) {
-            fault(node, Phrase.of("a block in a list or a quotation is not read"), Phrase.of("write the fence at the edge, below the list"));
+            fault(
+                    node,
+                    Phrase.of("a block in a list or a quotation is not read"),
+                    Phrase.of("write the fence at the edge, below the list"));
         } else {
             fault(node, Phrase.of("this is not read"), Phrase.of("write paragraphs, headings and lists"));
         }

@@ -38,7 +38,9 @@ final class FenceText {
             text.fault(
                     0,
                     Phrase.of("the block is not closed"),
-                    Phrase.of("write {0} on a line below it", Phrase.typed(block.getFenceCharacter().repeat(3))));
+                    Phrase.of(
+                            "write {0} on a line below it",
+                            Phrase.typed(block.getFenceCharacter().repeat(3))));
         }
         return text.part();
     }

@@ -24,7 +24,10 @@ public record Field(String name, Line line, Piece value) {
         int start = line.whole().place();
         if (!field.matches()) {
             faults.at(
-                    line.number(), line.column(start), Phrase.of("this line is no {0}", kind), Phrase.of("write a name, a colon and a value"));
+                    line.number(),
+                    line.column(start),
+                    Phrase.of("this line is no {0}", kind),
+                    Phrase.of("write a name, a colon and a value"));
             return Optional.empty();
         }
         if (!names.contains(field.group(1))) {
@@ -39,7 +42,11 @@ public record Field(String name, Line line, Piece value) {
     public static void put(Map<String, Field> fields, Field field, Faults faults) {
         if (fields.putIfAbsent(field.name, field) != null) {
             int column = field.line.column(field.line.whole().place());
-            faults.at(field.line.number(), column, Phrase.of("{0} is said twice", Phrase.typed(field.name)), Phrase.of("leave one out"));
+            faults.at(
+                    field.line.number(),
+                    column,
+                    Phrase.of("{0} is said twice", Phrase.typed(field.name)),
+                    Phrase.of("leave one out"));
         }
     }
 

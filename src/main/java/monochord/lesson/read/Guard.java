@@ -56,7 +56,11 @@ public final class Guard {
         int length = line.text().length();
         stretch = line.isBlank() ? 0 : stretch + length + 1;
         if (length > LONGEST_LINE) {
-            faults.at(line.number(), 1, Phrase.of("a line of {0} characters", length), Phrase.of("write at most {0}", LONGEST_LINE));
+            faults.at(
+                    line.number(),
+                    1,
+                    Phrase.of("a line of {0} characters", length),
+                    Phrase.of("write at most {0}", LONGEST_LINE));
         } else if (stretch > LONGEST_STRETCH) {
             faults.at(
                     line.number(),

@@ -66,7 +66,8 @@ record Head(Map<String, Field> fields, int end) {
         Map<String, Field> fields = new LinkedHashMap<>();
         for (Line line : lines) {
             if (!line.isBlank() && !line.text().startsWith("#")) {
-                Field.read(line, NAMES, Phrase.of("field"), faults).ifPresent(field -> Field.put(fields, field, faults));
+                Field.read(line, NAMES, Phrase.of("field"), faults)
+                        .ifPresent(field -> Field.put(fields, field, faults));
             }
         }
         return fields;

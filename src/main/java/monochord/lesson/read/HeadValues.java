@@ -52,8 +52,7 @@ final class HeadValues {
         if (grade.isEmpty()) {
             Phrase what = Phrase.of(
                     "the grade \"{0}\" is no number from 1 to {1}",
-                    Phrase.typed(field.get().value().text()),
-                    HIGHEST_GRADE);
+                    Phrase.typed(field.get().value().text()), HIGHEST_GRADE);
             field.get().fault(what, Phrase.of("write for example grade: 3"), faults);
         }
         return grade;

@@ -155,9 +155,7 @@ public final class Library {
 
     private static Fault duplicate(LibraryEntry entry, LibraryEntry other) {
         Phrase what = Phrase.of(
-                "the slug {0} is used by lesson {1} already",
-                Phrase.typed(entry.slug()),
-                Phrase.typed(other.number()));
+                "the slug {0} is used by lesson {1} already", Phrase.typed(entry.slug()), Phrase.typed(other.number()));
         return new Fault(entry.file().toString(), 1, 1, what, Phrase.of("write another name for this file"));
     }
 

@@ -32,7 +32,11 @@ final class MusicLines {
 
     static Optional<Part> compare(int fence, List<Line> lines, Faults faults) {
         if (lines.size() < 2) {
-            faults.at(fence, 1, Phrase.of("a compare block with one line"), Phrase.of("write a second line to compare it with"));
+            faults.at(
+                    fence,
+                    1,
+                    Phrase.of("a compare block with one line"),
+                    Phrase.of("write a second line to compare it with"));
         }
         List<String> music = readable(atMost(MOST_COMPARED, "compare", lines, faults), faults);
         return music.size() < 2 ? Optional.empty() : Optional.of(new Part.Compare(fence, music));

@@ -44,7 +44,11 @@ final class SkillCheck {
     private void listed(Piece piece, Set<String> asked, Set<String> listed) {
         String id = piece.text();
         if (!listed.add(id)) {
-            said.fault("skills", piece.place(), Phrase.of("{0} is listed twice", Phrase.typed(id)), Phrase.of("leave one out"));
+            said.fault(
+                    "skills",
+                    piece.place(),
+                    Phrase.of("{0} is listed twice", Phrase.typed(id)),
+                    Phrase.of("leave one out"));
         } else if (!asked.contains(id) && AskText.skillIds().contains(id)) {
             said.fault(
                     "skills",

@@ -27,7 +27,8 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
         Numeral numeral = numeral(subject.strip(), key);
         Chord chord = numeral.in(key);
         if (Borrowing.isOwn(chord, key)) {
-            throw Unreadable.because(subject, 0, "a borrowed chord", Clause.of("it is the key's own chord in {0}", key), "bVI");
+            throw Unreadable.because(
+                    subject, 0, "a borrowed chord", Clause.of("it is the key's own chord in {0}", key), "bVI");
         }
         return new BorrowedSubject(numeral, chord, key);
     }

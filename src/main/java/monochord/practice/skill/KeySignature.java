@@ -46,7 +46,11 @@ final class KeySignature implements Skill {
         Key asked = subject.isBlank() ? key : parse(subject.strip(), key);
         if (!asked.isInUse()) {
             throw Unreadable.because(
-                    subject, 0, "a key with a signature", Clause.of("{0} needs more than seven signs", asked), "F# minor");
+                    subject,
+                    0,
+                    "a key with a signature",
+                    Clause.of("{0} needs more than seven signs", asked),
+                    "F# minor");
         }
         boolean same = asked.tonic().equals(key.tonic());
         Topic topic = new Topic(id(), same ? asked.mode().label() : asked.toString(), same ? key : asked);

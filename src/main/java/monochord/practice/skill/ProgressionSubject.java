@@ -38,7 +38,11 @@ record ProgressionSubject(List<Chord> chords, Key key) {
         List<Chord> chords = Progression.parse(subject, key).chords();
         if (chords.size() > LONGEST) {
             throw Unreadable.because(
-                    subject, 0, "a row of chords to ask", Clause.of("at most {0} are asked at once", LONGEST), "4 1 5 b6 5 1");
+                    subject,
+                    0,
+                    "a row of chords to ask",
+                    Clause.of("at most {0} are asked at once", LONGEST),
+                    "4 1 5 b6 5 1");
         }
         return new ProgressionSubject(
                 chords.stream()

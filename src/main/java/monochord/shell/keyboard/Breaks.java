@@ -9,8 +9,8 @@ import monochord.text.Phrase;
  * (2014), 706. The two times are common practice, no source.
  */
 final class Breaks {
-    static final Phrase CAUTION = Phrase.of(
-            "You have played for half an hour. Leave the keys for five minutes and let the arms hang; "
+    static final Phrase CAUTION =
+            Phrase.of("You have played for half an hour. Leave the keys for five minutes and let the arms hang; "
                     + "if anything hurts, stop for today.");
 
     private static final long MINUTE_MILLIS = 60_000;

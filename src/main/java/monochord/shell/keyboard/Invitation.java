@@ -18,11 +18,13 @@ final class Invitation {
     private static Optional<Phrase> words(Form form) {
         return switch (form) {
             case NOTES ->
-                Optional.of(Phrase.of(
-                        "You can play it, in any octave: together and let go, or one after another and a pause at the end."));
+                Optional.of(
+                        Phrase.of(
+                                "You can play it, in any octave: together and let go, or one after another and a pause at the end."));
             case CHORD -> Optional.of(Phrase.of("You can play it, in any octave: it counts when you let go."));
             case VOICING ->
-                Optional.of(Phrase.of("You can play it with both hands, where you want it: it counts when you let go."));
+                Optional.of(
+                        Phrase.of("You can play it with both hands, where you want it: it counts when you let go."));
             case PROGRESSION ->
                 Optional.of(Phrase.of("You can play it chord after chord; a single key takes the last one back."));
             default -> Optional.empty();

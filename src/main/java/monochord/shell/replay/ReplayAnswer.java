@@ -106,7 +106,12 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         int changed = file.differences().size();
         return file.isAccepted
                 ? Phrase.counted(
-                        lines, "{0}: {1} of {2} line rewritten.", "{0}: {1} of {2} lines rewritten.", path, changed, lines)
+                        lines,
+                        "{0}: {1} of {2} line rewritten.",
+                        "{0}: {1} of {2} lines rewritten.",
+                        path,
+                        changed,
+                        lines)
                 : Phrase.counted(
                         lines,
                         "{0}: {1} of {2} line answered otherwise.",

@@ -153,7 +153,8 @@ public final class Sentence {
         private void open(String name, int place, int end) {
             close(place);
             if (parts.containsKey(name)) {
-                throw Unreadable.because(text, place, WHAT, Clause.of("\"{0}\" stands in it twice", name), "show bVI in D");
+                throw Unreadable.because(
+                        text, place, WHAT, Clause.of("\"{0}\" stands in it twice", name), "show bVI in D");
             }
             current = name;
             start = end;

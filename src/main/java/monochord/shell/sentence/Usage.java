@@ -151,7 +151,8 @@ public final class Usage {
         StringBuilder form = new StringBuilder();
         for (FormPart part : some) {
             String one = written(part);
-            form.append(one.isEmpty() || part instanceof FormPart.Or || form.isEmpty() ? "" : " ").append(one);
+            form.append(one.isEmpty() || part instanceof FormPart.Or || form.isEmpty() ? "" : " ")
+                    .append(one);
         }
         return form.isEmpty() ? "" : before + form;
     }
@@ -163,7 +164,9 @@ public final class Usage {
             either.addAll(body.words());
             return either(either);
         } else if (part instanceof FormPart.Clause clause) {
-            String value = clause.mayBeAlone() ? "[" + clause.value() + "]" : clause.value().toString();
+            String value = clause.mayBeAlone()
+                    ? "[" + clause.value() + "]"
+                    : clause.value().toString();
             return (clause.word() + " " + value).strip();
         } else if (part instanceof FormPart.Fixed fixed) {
             return fixed.word();

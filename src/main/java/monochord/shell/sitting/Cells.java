@@ -141,8 +141,7 @@ public final class Cells {
     private Answer keepOpen(String text) {
         if (text.length() > LONGEST) {
             open = "";
-            return new Refusal(
-                    Phrase.of("A cell may have {0} characters; this one has more.", LONGEST), LONGEST + 1);
+            return new Refusal(Phrase.of("A cell may have {0} characters; this one has more.", LONGEST), LONGEST + 1);
         }
         open = text;
         return new Answers(List.of());
@@ -200,7 +199,9 @@ public final class Cells {
             }
             String value = cell.typed(name)
                     .orElseThrow(() -> refused(
-                            sentence, variable.start(), Clause.of("{0} is no music, text or number that a verb could read", name)));
+                            sentence,
+                            variable.start(),
+                            Clause.of("{0} is no music, text or number that a verb could read", name)));
             variable.appendReplacement(filled, Matcher.quoteReplacement(SafeText.oneLine(value)));
         }
         return variable.appendTail(filled).toString();

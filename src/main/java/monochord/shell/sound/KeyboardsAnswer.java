@@ -25,8 +25,8 @@ public record KeyboardsAnswer(List<String> names, String connected, Phrase remar
         StyledText.Builder text = StyledText.builder(look.reader());
         for (int i = 0; i < names.size(); i++) {
             boolean here = names.get(i).equals(connected);
-            Phrase name = Phrase.of("{0}  {1}", i + 1, Phrase.typed(names.get(i)))
-                    .styled(here ? Style.STRONG : Style.PLAIN);
+            Phrase name =
+                    Phrase.of("{0}  {1}", i + 1, Phrase.typed(names.get(i))).styled(here ? Style.STRONG : Style.PLAIN);
             text.line(here ? Phrase.of("{0}{1}", name, Phrase.of("  connected").styled(Style.QUIET)) : name);
         }
         if (!remark.isEmpty()) {

@@ -17,8 +17,7 @@ final class HelpPages {
         return Statement.of(
                 Phrase.of(
                         "Notes: letters with b or #, bb or x for doubles; an octave behind them, {0} is middle {1}.",
-                        Phrase.toType("C4"),
-                        NoteName.C),
+                        Phrase.toType("C4"), NoteName.C),
                 Phrase.of(
                         "Chords: as bands write them, {0}.",
                         Phrase.toType("Abmaj7 G7sus4 Bb2 F/A Am7b5 Co7 C6/9 E7#9")),
@@ -27,9 +26,7 @@ final class HelpPages {
                         + " in the bass."),
                 Phrase.of(
                         "Scales: {0}, {1}, {2}; without a tonic, on the tonic of the key.",
-                        Phrase.toType("D major"),
-                        Phrase.toType("E harmonic minor"),
-                        Phrase.toType("G mixolydian")),
+                        Phrase.toType("D major"), Phrase.toType("E harmonic minor"), Phrase.toType("G mixolydian")),
                 Phrase.of("Progressions: any of these in a row. Bars between | share alike, a dot holds, % repeats the"
                         + " bar before."),
                 Phrase.of("Small words: in KEY, at BPM, with PATCH. Options: --plain, --ascii; on a command line also"
@@ -44,13 +41,16 @@ final class HelpPages {
                                         "What is neither a verb nor music is Java, over as many lines as it needs:")),
                                 code(
                                         Phrase.typed("var verse = progression(\"4 1 5 b6\", \"D\")"),
-                                        Phrase.typed("for (var k : List.of(\"C\", \"Eb\")) show(numeral(\"bVI\", k), k)")),
-                                List.of(Phrase.of(
-                                        "Short words, each with the key of the line where none is said:")),
+                                        Phrase.typed(
+                                                "for (var k : List.of(\"C\", \"Eb\")) show(numeral(\"bVI\", k), k)")),
+                                List.of(Phrase.of("Short words, each with the key of the line where none is said:")),
                                 code(
-                                        Phrase.typed("key(\"D\")  chord(\"Bbmaj7\")  scale(\"E dorian\")  numeral(\"bVI\", \"D\")"),
-                                        Phrase.typed("notes(\"C Eb G\")  pitches(\"C4 Eb4\")  progression(\"F C G Ab\")"),
-                                        Phrase.typed("borrowed(key(\"D\"))  voice(verse)  show(verse)  play(verse, 84)")),
+                                        Phrase.typed(
+                                                "key(\"D\")  chord(\"Bbmaj7\")  scale(\"E dorian\")  numeral(\"bVI\", \"D\")"),
+                                        Phrase.typed(
+                                                "notes(\"C Eb G\")  pitches(\"C4 Eb4\")  progression(\"F C G Ab\")"),
+                                        Phrase.typed(
+                                                "borrowed(key(\"D\"))  voice(verse)  show(verse)  play(verse, 84)")),
                                 List.of(
                                         Phrase.of("Text stands in quotation marks, notes go by their English names."),
                                         Phrase.of("Behind a dollar sign a name stands in a verb:")),
@@ -76,7 +76,8 @@ final class HelpPages {
         return Statement.of(
                 Phrase.of("Warm up, sit so that shoulders and wrists stay loose, and take five minutes off every half"
                         + " hour."),
-                Phrase.of("Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor."),
+                Phrase.of(
+                        "Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor."),
                 Phrase.of("No chord here asks for more than an octave in one hand; roll or split what does not lie"
                         + " well."),
                 Phrase.of("The first advice follows the student sheet of NASM and PAMA; the rest is common practice, no"

@@ -94,8 +94,7 @@ public final class HelpVerb implements Verb {
         lines.add(Phrase.NOTHING);
         lines.add(Phrase.sentence(
                         "Music needs no verb: type {0}, or IV I V bVI, or {1}.",
-                        Phrase.toType("F C G Ab"),
-                        Phrase.toType("D major"))
+                        Phrase.toType("F C G Ab"), Phrase.toType("D major"))
                 .then(Phrase.sentence("Enter goes on.")));
         lines.add(quiet(Phrase.of("help VERB tells about one, help exploring about these, and so on.")));
         lines.add(quiet(Phrase.of("help music: how it is typed. help java: lines of code.")));
@@ -133,7 +132,8 @@ public final class HelpVerb implements Verb {
         lines.add(Phrase.typed(usage.form()).styled(Style.STRONG));
         lines.add(Phrase.of("{0}.", usage.purpose()));
         usage.examples()
-                .forEach(example -> lines.add(Phrase.of("  {0}", Phrase.toType(example)).styled(Style.TYPED)));
+                .forEach(example ->
+                        lines.add(Phrase.of("  {0}", Phrase.toType(example)).styled(Style.TYPED)));
         return new Statement(lines, Answer.DONE);
     }
 }

@@ -60,7 +60,8 @@ public final class LeadSheetFile {
 
     private static void check(Path file, String name) throws IOException {
         if (!Files.isRegularFile(file)) {
-            throw new SheetFault(Phrase.of(Files.isDirectory(file) ? "is a folder, not a file" : "there is no such file"));
+            throw new SheetFault(
+                    Phrase.of(Files.isDirectory(file) ? "is a folder, not a file" : "there is no such file"));
         }
         if (Files.size(file) > LARGEST) {
             throw new SheetFault(Phrase.of("it is longer than 10 MB, which no lead sheet is"));
@@ -104,8 +105,7 @@ public final class LeadSheetFile {
         if (!reader.getLocalName().equals(ROOT)) {
             throw new SheetFault(Phrase.of(
                     "it begins with <{0}>; a lead sheet in MusicXML begins with <{1}>",
-                    Phrase.typed(reader.getLocalName()),
-                    Phrase.typed(ROOT)));
+                    Phrase.typed(reader.getLocalName()), Phrase.typed(ROOT)));
         }
     }
 
@@ -115,7 +115,6 @@ public final class LeadSheetFile {
                         ? Phrase.of("it is not well-formed XML")
                         : Phrase.of(
                                 "it is not well-formed XML at line {0}, column {1}",
-                                place.getLineNumber(),
-                                place.getColumnNumber()));
+                                place.getLineNumber(), place.getColumnNumber()));
     }
 }

@@ -83,7 +83,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
         return unreadable.asTyped(shown, typedPlace(from + unreadable.placeInPart()) - typedFrom, typed, place);
     }
 
-    /** A refusal of the English line, or of a part of it, with what was typed in its quotation marks and its places. */
+    /** The same of a refusal that is in words already, as a verdict's is. */
     public String requoted(String refusal) {
         if (changes.isEmpty()) {
             return refusal;

@@ -32,7 +32,8 @@ public final class ToType {
         Matcher music = MUSIC.matcher(english);
         while (music.find()) {
             root(music.group()).ifPresent(root -> {
-                changes.add(new Change(music.start(), music.start() + root.end(), root.name().write(signs)));
+                changes.add(new Change(
+                        music.start(), music.start() + root.end(), root.name().write(signs)));
                 bass(music.group(), music.start(), signs, changes);
             });
         }
@@ -41,9 +42,10 @@ public final class ToType {
 
     /** The name that a note, a pitch or a chord begins with. */
     private static Optional<Found> root(String word) {
-        return name(word).flatMap(name -> NoteNaming.ENGLISH.find(word, 0).stream()
-                .filter(found -> found.name().equals(name))
-                .findFirst());
+        return name(word)
+                .flatMap(name -> NoteNaming.ENGLISH.find(word, 0).stream()
+                        .filter(found -> found.name().equals(name))
+                        .findFirst());
     }
 
     private static Optional<NoteName> name(String word) {

@@ -27,15 +27,15 @@ public record CheckAnswer(List<Checked> files) implements Answer {
     @Override
     public StyledText text(Look look) {
         // files hold English note names
-        StyledText.Builder text = StyledText.builder(look.naming(NoteNaming.ENGLISH).reader());
+        StyledText.Builder text =
+                StyledText.builder(look.naming(NoteNaming.ENGLISH).reader());
         for (Checked file : files) {
             if (file.faults.isEmpty()) {
                 text.line(Phrase.of("{0}: no faults.", Phrase.typed(file.path)), Style.RIGHT);
             }
             file.untried.forEach(line -> text.line(Phrase.of(
                     "{0}:{1}: this Java was not tried, for the file is not ours; --trust tries it.",
-                    Phrase.typed(file.path),
-                    line)));
+                    Phrase.typed(file.path), line)));
             file.faults.forEach(fault -> text.line(fault.phrase()));
         }
         return text.build().wrapped(look.width());

@@ -20,8 +20,8 @@ public record PublishAnswer(String file, int recordings, int leftOut, int differ
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        text.line(Phrase.of(
-                "Written: {0}, one page that needs nothing else; open it in a browser.", Phrase.typed(file)));
+        text.line(
+                Phrase.of("Written: {0}, one page that needs nothing else; open it in a browser.", Phrase.typed(file)));
         if (recordings > 0) {
             text.line(Phrase.counted(
                     recordings, "{0} piece can be heard in it.", "{0} pieces can be heard in it.", recordings));

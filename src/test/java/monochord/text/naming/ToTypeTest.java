@@ -34,10 +34,11 @@ class ToTypeTest {
     void everyExampleReadsBack() {
         int read = 0;
         for (NoteNaming naming : List.of(NoteNaming.GERMAN, NoteNaming.LATIN)) {
-            for (String example : new Verbs().all().stream()
-                    .flatMap(verb -> verb.usage().examples().stream())
-                    .filter(example -> !example.contains("--") && !example.contains(" as "))
-                    .toList()) {
+            for (String example : new Verbs()
+                    .all().stream()
+                            .flatMap(verb -> verb.usage().examples().stream())
+                            .filter(example -> !example.contains("--") && !example.contains(" as "))
+                            .toList()) {
                 String typed = ToType.in(example, naming);
                 assertEquals(example, AsTyped.of(typed, naming).english(), typed);
                 read++;

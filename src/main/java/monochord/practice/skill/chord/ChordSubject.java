@@ -46,7 +46,11 @@ record ChordSubject(Chord chord, String text, Key key) {
         } catch (Unreadable asNumeral) {
             boolean symbol = asSymbol.place() > 0;
             throw Unreadable.because(
-                    text, 0, what, symbol ? asSymbol.trouble() : Clause.of("name it by its symbol or its numeral"), example);
+                    text,
+                    0,
+                    what,
+                    symbol ? asSymbol.trouble() : Clause.of("name it by its symbol or its numeral"),
+                    example);
         }
     }
 

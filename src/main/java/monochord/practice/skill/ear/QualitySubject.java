@@ -71,12 +71,7 @@ record QualitySubject(ChordKind kind, int inversion, boolean spread) {
             Clause why = kind.isEmpty()
                     ? Clause.of("the kinds are {0}", names)
                     : Clause.of("it has no {0}", INVERSIONS.get(inversion));
-            throw Unreadable.because(
-                    subject,
-                    0,
-                    WHAT,
-                    why,
-                    EXAMPLE);
+            throw Unreadable.because(subject, 0, WHAT, why, EXAMPLE);
         }
         return kind.get();
     }

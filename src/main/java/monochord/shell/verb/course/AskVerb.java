@@ -42,10 +42,22 @@ final class AskVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("be asked a question; without a skill, another of the same"))
-                .form(takes(Value.SKILL), may(clause("of", Value.SUBJECT)), may(clause("in", Value.KEY), or(), clause("from", Value.KEY), clause("to", Value.KEY)), may(option("seed", Value.SEED)), may(option("answer", Value.TEXT)))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.LEARNING,
+                        Phrase.of("be asked a question; without a skill, another of the same"))
+                .form(
+                        takes(Value.SKILL),
+                        may(clause("of", Value.SUBJECT)),
+                        may(clause("in", Value.KEY), or(), clause("from", Value.KEY), clause("to", Value.KEY)),
+                        may(option("seed", Value.SEED)),
+                        may(option("answer", Value.TEXT)))
                 .form(unsaid(Recording.form()))
-                .examples(EXAMPLE, "ask scale-spelling of E harmonic minor", "ask degree-quality in Eb", "ask transposition of F C G from C to Eb");
+                .examples(
+                        EXAMPLE,
+                        "ask scale-spelling of E harmonic minor",
+                        "ask degree-quality in Eb",
+                        "ask transposition of F C G from C to Eb");
     }
 
     @Override
@@ -90,7 +102,8 @@ final class AskVerb implements Verb {
     private static Skill again(Sentence sentence, Sitting sitting) {
         Skill last = sitting.desk().lastSkill();
         if (last == null) {
-            throw Unreadable.because("ask", 0, "a whole sentence", Clause.of("say which skill, of {0}", list()), EXAMPLE);
+            throw Unreadable.because(
+                    "ask", 0, "a whole sentence", Clause.of("say which skill, of {0}", list()), EXAMPLE);
         }
         return last;
     }

@@ -42,7 +42,10 @@ final class HearVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("be asked by ear, at your level and in any key; alone, hear the open question again"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.LEARNING,
+                        Phrase.of("be asked by ear, at your level and in any key; alone, hear the open question again"))
                 .form(may(words("interval", "quality", "progression", DICTATION)), may(clause("in", Value.KEY)))
                 .form(Recording.form())
                 .form(unsaid(option("seed", Value.SEED)))

@@ -27,7 +27,10 @@ final class LearnVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("begin a lesson, by number or name; alone, the next one"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.LEARNING,
+                        Phrase.of("begin a lesson, by number or name; alone, the next one"))
                 .form(may(takes(Value.LESSON)), may(clause("in", Value.KEY)))
                 .examples("learn 1.1", "learn 5.2 in A");
     }

@@ -35,7 +35,10 @@ final class PractiseVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("take ten questions, keys and directions mixed; skip ends it"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.LEARNING,
+                        Phrase.of("take ten questions, keys and directions mixed; skip ends it"))
                 .form(takes(Value.SKILL), may(clause("in", Value.KEYS)), may(option("seed", Value.SEED)))
                 .examples("practise degree-chord", "practise interval in D A Eb", "practise borrowed-chord in flats");
     }
@@ -60,8 +63,7 @@ final class PractiseVerb implements Verb {
                         ? Phrase.of("Ten questions on {0}; skip ends it.", Phrase.list(skills))
                         : Phrase.of(
                                 "Ten questions on {0}, {1} keys mixed; skip ends it.",
-                                Phrase.list(skills),
-                                keys.size()));
+                                Phrase.list(skills), keys.size()));
     }
 
     /** Keys as lessons write them, with commas, or with spaces between. */

@@ -23,7 +23,10 @@ final class PresentVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.TEACHING, Phrase.of("take a lesson with a room: one thing at a time, verdicts held back until Enter"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.TEACHING,
+                        Phrase.of("take a lesson with a room: one thing at a time, verdicts held back until Enter"))
                 .form(takes(Value.LESSON), may(clause("in", Value.KEY)))
                 .examples("present 1.1", "present 2.1 in A");
     }

@@ -29,7 +29,11 @@ final class ReviewVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.LEARNING,
+                        Phrase.of(
+                                "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say"))
                 .form(may(takes(Value.MINUTES)))
                 .examples("review", "review 5");
     }
@@ -42,15 +46,16 @@ final class ReviewVerb implements Verb {
         Study study = sitting.study();
         List<Turn> turns = Review.turns(minutes, study);
         if (turns.isEmpty()) {
-            return study.withNotices(
-                    Statement.of(Phrase.of("Nothing is due. learn goes on with the lessons, practise takes any skill.")));
+            return study.withNotices(Statement.of(
+                    Phrase.of("Nothing is due. learn goes on with the lessons, practise takes any skill.")));
         }
         return study.withNotices(Review.begin(turns, minutes, sitting));
     }
 
     private static int minutes(String text) {
         if (!text.matches("[1-9][0-9]{0,2}") || Integer.parseInt(text) > LONGEST) {
-            throw Unreadable.because(text, 0, "a time", Clause.of("expected whole minutes from 1 to {0}", LONGEST), "review 10");
+            throw Unreadable.because(
+                    text, 0, "a time", Clause.of("expected whole minutes from 1 to {0}", LONGEST), "review 10");
         }
         return Integer.parseInt(text);
     }

@@ -33,7 +33,10 @@ final class BorrowVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("list the chords a key can borrow from its parallel modes"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("list the chords a key can borrow from its parallel modes"))
                 .form(may(takes(Value.MODE, Value.CHORD)), may(clause("in", Value.KEY)))
                 .examples("borrow in D", "borrow mixolydian in A", "borrow bVI in D");
     }

@@ -36,8 +36,16 @@ final class FitVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("say what each note of a tune does over its chord, and what would fit"))
-                .form(takes(Value.MELODY), clause("over", Value.PROGRESSION), may(clause("in", Value.KEY)), orAgain(), option(Tune.FILE, Value.LEADSHEET))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("say what each note of a tune does over its chord, and what would fit"))
+                .form(
+                        takes(Value.MELODY),
+                        clause("over", Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        orAgain(),
+                        option(Tune.FILE, Value.LEADSHEET))
                 .form(Recording.form())
                 .examples(EXAMPLE, "fit G4:2 E4 D4 | C4:4 over bVI | I in D");
     }

@@ -22,7 +22,10 @@ final class KeyVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("show a key and stay in it; without one, say where we are"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("show a key and stay in it; without one, say where we are"))
                 .form(may(takes(Value.KEY)))
                 .examples("key D", "key F# minor");
     }

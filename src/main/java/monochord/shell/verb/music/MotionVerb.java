@@ -43,8 +43,14 @@ final class MotionVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("watch how each voice moves, and what runs in parallel"))
-                .form(takes(Value.VOICES, Value.PROGRESSION), may(clause("in", Value.KEY)), may(oneOf("chorale", "band")))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("watch how each voice moves, and what runs in parallel"))
+                .form(
+                        takes(Value.VOICES, Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        may(oneOf("chorale", "band")))
                 .examples(EXAMPLE, "motion C3 G3 E4 C5 | D3 A3 F4 A4 chorale", "motion F C G Ab in C");
     }
 

@@ -55,7 +55,8 @@ final class NameVerb implements Verb {
             place = end + 1;
         }
         if (notes.isEmpty() || notes.size() > MOST_NOTES) {
-            throw Unreadable.because(text, 0, "a set of notes", Clause.of("expected 1 to {0} notes", MOST_NOTES), "C E G A");
+            throw Unreadable.because(
+                    text, 0, "a set of notes", Clause.of("expected 1 to {0} notes", MOST_NOTES), "C E G A");
         }
         return notes;
     }

@@ -38,8 +38,16 @@ final class RecolourVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("propose where a progression could take a colour, and why"))
-                .form(takes(Value.PROGRESSION), may(clause("in", Value.KEY)), may(clause("under", Value.MELODY)), orAgain(), option(Tune.FILE, Value.LEADSHEET))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("propose where a progression could take a colour, and why"))
+                .form(
+                        takes(Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        may(clause("under", Value.MELODY)),
+                        orAgain(),
+                        option(Tune.FILE, Value.LEADSHEET))
                 .form(Recording.form())
                 .examples("recolour IV I V vi V I in C", "recolour F C G Am in C under A4:2 G4 B4 C5");
     }

@@ -35,9 +35,24 @@ final class TransposeVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("move chords to a key, an instrument's part, or above a capo"))
-                .form(takes(Value.PROGRESSION), may(clause("from", Value.KEY)), unsaid(clause("in", Value.KEY)), clause("to", Value.KEY), or(), clause("for", Value.INSTRUMENT), or(), clauseOrAlone("capo", Value.FRET))
-                .examples(EXAMPLE, "transpose F C G Ab in C for alto sax", "transpose Bb F Gm in Bb capo 3", "transpose Bb F Gm in Bb capo");
+        return Usage.of(
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("move chords to a key, an instrument's part, or above a capo"))
+                .form(
+                        takes(Value.PROGRESSION),
+                        may(clause("from", Value.KEY)),
+                        unsaid(clause("in", Value.KEY)),
+                        clause("to", Value.KEY),
+                        or(),
+                        clause("for", Value.INSTRUMENT),
+                        or(),
+                        clauseOrAlone("capo", Value.FRET))
+                .examples(
+                        EXAMPLE,
+                        "transpose F C G Ab in C for alto sax",
+                        "transpose Bb F Gm in Bb capo 3",
+                        "transpose Bb F Gm in Bb capo");
     }
 
     @Override
@@ -76,7 +91,11 @@ final class TransposeVerb implements Verb {
     private static int fret(String text) {
         if (!text.matches("[0-9]{1,2}") || Integer.parseInt(text) > Transposition.HIGHEST_FRET) {
             throw Unreadable.because(
-                    text, 0, "a fret", Clause.of("expected a number from 0 to {0}", Transposition.HIGHEST_FRET), "capo 3");
+                    text,
+                    0,
+                    "a fret",
+                    Clause.of("expected a number from 0 to {0}", Transposition.HIGHEST_FRET),
+                    "capo 3");
         }
         return Integer.parseInt(text);
     }

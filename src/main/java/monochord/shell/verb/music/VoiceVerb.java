@@ -51,11 +51,22 @@ final class VoiceVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("find the voicing for two hands that moves best, and say why"))
-                .form(takes(Value.PROGRESSION), may(clause("in", Value.KEY)), may(oneOf("close", "spread", "shell", "choir")), may(clause("reach", Value.WHITE_KEYS)), may(clause("melody", Value.TUNE)))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("find the voicing for two hands that moves best, and say why"))
+                .form(
+                        takes(Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        may(oneOf("close", "spread", "shell", "choir")),
+                        may(clause("reach", Value.WHITE_KEYS)),
+                        may(clause("melody", Value.TUNE)))
                 .form(Recording.form())
                 .form(unsaid(option("keys")))
-                .examples(EXAMPLE, "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10", "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys");
+                .examples(
+                        EXAMPLE,
+                        "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10",
+                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys");
     }
 
     @Override

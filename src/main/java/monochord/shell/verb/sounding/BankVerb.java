@@ -30,7 +30,10 @@ final class BankVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("take the sounds from a SoundFont or DLS file, or from Java's own bank again"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.SOUND,
+                        Phrase.of("take the sounds from a SoundFont or DLS file, or from Java's own bank again"))
                 .form(may(takes(List.of(Value.FILE), OWN)))
                 .examples("bank", "bank own");
     }

@@ -36,12 +36,25 @@ final class CompareVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("hear two versions, equally loud, and what differs; this means the last, plain and improved"))
-                .form(takes(Value.MUSIC), clause("vs", Value.MUSIC), unsaid(clause("versus", Value.MUSIC)), may(clause(PlayVerb.OVER, Value.CHORDS)), may(clause("in", Value.KEY)))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.SOUND,
+                        Phrase.of(
+                                "hear two versions, equally loud, and what differs; this means the last, plain and improved"))
+                .form(
+                        takes(Value.MUSIC),
+                        clause("vs", Value.MUSIC),
+                        unsaid(clause("versus", Value.MUSIC)),
+                        may(clause(PlayVerb.OVER, Value.CHORDS)),
+                        may(clause("in", Value.KEY)))
                 .form(Wishes.form())
                 .form(Recording.form())
                 .form(orAgain(), words("this", "first", "second"))
-                .examples(EXAMPLE, "compare IV I V I vs IV I bVI I in D as broken at 72", "compare E4:2 D4 vs E4:2 Eb4 over C G in C", "compare C vs Cm7");
+                .examples(
+                        EXAMPLE,
+                        "compare IV I V I vs IV I bVI I in D as broken at 72",
+                        "compare E4:2 D4 vs E4:2 Eb4 over C G in C",
+                        "compare C vs Cm7");
     }
 
     @Override

@@ -34,11 +34,13 @@ final class KeysVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("play on a MIDI keyboard: list what is plugged in, connect one"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.SOUND,
+                        Phrase.of("play on a MIDI keyboard: list what is plugged in, connect one"))
                 .form(may(takes(List.of(Value.NUMBER, Value.NAME), OFF)))
                 .examples("keys", "keys 1", "keys off");
     }
-
 
     /** What is plugged in hangs on the day, and is no part of a notebook. */
     @Override
@@ -64,9 +66,7 @@ final class KeysVerb implements Verb {
         return chosen.map(keyboard -> connect(keyboard, sitting))
                 .orElseGet(() -> list(
                         there,
-                        connected().isEmpty()
-                                ? Phrase.of("Type keys and a number to connect one.")
-                                : Phrase.NOTHING));
+                        connected().isEmpty() ? Phrase.of("Type keys and a number to connect one.") : Phrase.NOTHING));
     }
 
     private static Phrase nothingThere() {

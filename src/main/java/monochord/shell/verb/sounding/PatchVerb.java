@@ -34,7 +34,10 @@ final class PatchVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("say or settle the sound, of one hand or of both, by its General MIDI name"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.SOUND,
+                        Phrase.of("say or settle the sound, of one hand or of both, by its General MIDI name"))
                 .form(may(takes(Value.PATCH)), may(oneOf(Value.PATCH, LEFT, RIGHT)), may(option(TempoVerb.KEEP)))
                 .examples("patch electric piano 1", EXAMPLE, "patch left acoustic bass right vibraphone");
     }
@@ -91,7 +94,6 @@ final class PatchVerb implements Verb {
                 ? Phrase.sentence("Both hands play {0}.", right)
                 : Phrase.sentence(
                         "The left hand plays {0}, the right hand {1}.",
-                        Phrase.typed(directions.left().toString()),
-                        right);
+                        Phrase.typed(directions.left().toString()), right);
     }
 }

@@ -50,11 +50,24 @@ final class PlayVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("play music, or write it to a file; alone, play the last again"))
-                .form(may(takes(Value.PART), fixed("of")), takes(Value.MUSIC), may(clause(OVER, Value.CHORDS)), may(clause("in", Value.KEY)))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.SOUND,
+                        Phrase.of("play music, or write it to a file; alone, play the last again"))
+                .form(
+                        may(takes(Value.PART), fixed("of")),
+                        takes(Value.MUSIC),
+                        may(clause(OVER, Value.CHORDS)),
+                        may(clause("in", Value.KEY)))
                 .form(Wishes.form())
                 .form(Recording.form())
-                .examples(EXAMPLE, "play F C G Ab as broken with electric piano 1", "play E4:2 D4 C4 over F G Am in C loop 2", "play | F | C | G7 | C | in C metre 3/4 as bass-and-chord count-in", "play tenor of F C G Ab", "play D harmonic minor --wav scale.wav");
+                .examples(
+                        EXAMPLE,
+                        "play F C G Ab as broken with electric piano 1",
+                        "play E4:2 D4 C4 over F G Am in C loop 2",
+                        "play | F | C | G7 | C | in C metre 3/4 as bass-and-chord count-in",
+                        "play tenor of F C G Ab",
+                        "play D harmonic minor --wav scale.wav");
     }
 
     @Override
@@ -142,7 +155,11 @@ final class PlayVerb implements Verb {
     private static Answer sound(Sentence sentence, Take take, Part part, Directions directions, Sitting sitting) {
         Piece piece = part.of(take.piece())
                 .orElseThrow(() -> Unreadable.because(
-                        sentence.whole(), 0, WHAT, Clause.of("there is no {0} in it", part.toString()), "play bass of F C G"));
+                        sentence.whole(),
+                        0,
+                        WHAT,
+                        Clause.of("there is no {0} in it", part.toString()),
+                        "play bass of F C G"));
         Wishes.within(sentence.whole(), piece, directions);
         sitting.stage().remember(take, directions);
         return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)

@@ -38,7 +38,8 @@ final class TempoVerb implements Verb {
         Stage stage = sitting.stage();
         Directions directions = stage.directions();
         if (sentence.body().isEmpty()) {
-            return new SoundAnswer(directions, Phrase.of("{0} beats a minute, where nothing else is said.", directions.tempo()));
+            return new SoundAnswer(
+                    directions, Phrase.of("{0} beats a minute, where nothing else is said.", directions.tempo()));
         }
         int tempo = sentence.body().read(Wishes::tempo);
         stage.settle(directions.at(tempo));
@@ -48,7 +49,8 @@ final class TempoVerb implements Verb {
             }
         } catch (IOException unkept) {
             return Statement.failed(Phrase.of(
-                    "It is {0} for now, but cannot be kept: {1}", tempo, Phrase.typed(String.valueOf(unkept.getMessage()))));
+                    "It is {0} for now, but cannot be kept: {1}",
+                    tempo, Phrase.typed(String.valueOf(unkept.getMessage()))));
         }
         return new SoundAnswer(stage.directions(), Phrase.of("From now on {0} beats a minute.", tempo));
     }

@@ -107,7 +107,11 @@ public final class Wishes {
         int times = number.matches("[0-9]{1,2}") ? Integer.parseInt(number) : 0;
         if (times < 1) {
             throw Unreadable.because(
-                    text, 0, "how often to play it", Clause.of("expected a number from 1 to {0}", Directions.MOST_TIMES), "loop 4");
+                    text,
+                    0,
+                    "how often to play it",
+                    Clause.of("expected a number from 1 to {0}", Directions.MOST_TIMES),
+                    "loop 4");
         }
         return times;
     }
@@ -137,8 +141,7 @@ public final class Wishes {
                     "something to play",
                     Clause.of(
                             "it would last {0} minutes, and at most {1} are played",
-                            (int) minutes,
-                            Directions.MOST_MINUTES),
+                            (int) minutes, Directions.MOST_MINUTES),
                     "play F C G loop 4");
         }
     }

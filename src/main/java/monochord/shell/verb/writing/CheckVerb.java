@@ -33,7 +33,10 @@ final class CheckVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.TEACHING, Phrase.of("find the faults of lesson files; alone, of all lessons here"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.TEACHING,
+                        Phrase.of("find the faults of lesson files; alone, of all lessons here"))
                 .form(may(takes(Value.LESSON_FILES)), may(option("trust")))
                 .examples("check my-lesson.md");
     }

@@ -27,7 +27,10 @@ final class NoteVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("put words of your own into the notebook; Markdown is allowed"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.WRITING,
+                        Phrase.of("put words of your own into the notebook; Markdown is allowed"))
                 .form(takes(Value.TEXT))
                 .examples("note The last chorus wants *one* colour, not three.");
     }

@@ -42,7 +42,10 @@ final class OpenVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("open a notebook and go on where it ends; draft is the last one not saved"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.WRITING,
+                        Phrase.of("open a notebook and go on where it ends; draft is the last one not saved"))
                 .form(takes(List.of(Value.FILE), "draft"), may(option(TRUST)))
                 .examples("open evening.md", "open draft");
     }
@@ -130,8 +133,7 @@ final class OpenVerb implements Verb {
                 ? Phrase.NOTHING
                 : Phrase.of(
                         "Notes go by {0} names in it; {1} changes that.",
-                        Phrase.typed(now.toString()),
-                        Phrase.typed("notes " + before));
+                        Phrase.typed(now.toString()), Phrase.typed("notes " + before));
     }
 
     /** Asks the person, or says what a script has to say. */

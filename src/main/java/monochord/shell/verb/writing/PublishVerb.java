@@ -61,8 +61,7 @@ final class PublishVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part said = sentence.body();
         if (said.isEmpty() || sentence.option(HTML).isEmpty()) {
-            Clause missing = Clause.of(
-                    said.isEmpty() ? "a name is needed" : "it has to be said where the page goes");
+            Clause missing = Clause.of(said.isEmpty() ? "a name is needed" : "it has to be said where the page goes");
             throw Unreadable.because(
                     sentence.whole(), sentence.whole().length(), "a notebook to publish", missing, EXAMPLE);
         }

@@ -40,7 +40,11 @@ final class ReplayVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("type a notebook's lines again and tell what is answered otherwise; --accept rewrites"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.WRITING,
+                        Phrase.of(
+                                "type a notebook's lines again and tell what is answered otherwise; --accept rewrites"))
                 .form(takes(Value.FILES), may(option(ACCEPT)), may(option(TRUST)))
                 .examples("replay evening.md", "replay evening.md --accept");
     }

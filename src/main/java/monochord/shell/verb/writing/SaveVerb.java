@@ -36,7 +36,10 @@ final class SaveVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("save the sitting so far as a notebook; alone, into the file it has"))
+        return Usage.of(
+                        word(),
+                        Usage.Topic.WRITING,
+                        Phrase.of("save the sitting so far as a notebook; alone, into the file it has"))
                 .form(may(takes(Value.FILE)), may(option(OVER)))
                 .examples("save evening.md", "save evening.md --over");
     }
@@ -54,8 +57,7 @@ final class SaveVerb implements Verb {
         if (Files.isRegularFile(file) && !sentence.has(OVER) && !isOwn(file, sitting)) {
             Phrase refused = Phrase.of(
                     "{0} is there already and is not this sitting's notebook. Another name, or {1} puts this in its place.",
-                    Phrase.typed(shown),
-                    Phrase.typed("save " + shown + " --over"));
+                    Phrase.typed(shown), Phrase.typed("save " + shown + " --over"));
             return new Aside(new Statement(List.of(refused), Answer.NO));
         }
         return save(file, shown, sitting);
