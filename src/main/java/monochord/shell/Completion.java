@@ -30,8 +30,9 @@ import org.jline.reader.ParsedLine;
 
 /**
  * Offers verbs at the start of a line, keys behind {@code in from to}, patches behind {@code with}, instruments behind
- * {@code for}, and what each verb takes; word by word, each time what can follow the words before. Where a line is or may
- * become Java, what the cell would take stands beside that; behind {@code $} stand the cell's variables.
+ * {@code for}, and what each verb takes; word by word, each time what can follow the words before. Behind two hyphens stand
+ * the verb's options. Where a line is or may become Java, what the cell would take stands beside that; behind {@code $} stand
+ * the cell's variables.
  */
 final class Completion implements Completer {
     private final Verbs verbs;
@@ -51,7 +52,11 @@ final class Completion implements Completer {
         if (!sitting.cells().isOpen()) {
             offers(before).distinct().map(Candidate::new).forEach(candidates::add);
         }
-        if (sentence && line.word().startsWith("$")) {
+        if (sentence && line.word().startsWith("--")) {
+            verbs.find(before.get(0)).orElseThrow().usage().options().stream()
+                    .map(option -> new Candidate("--" + option))
+                    .forEach(candidates::add);
+        } else if (sentence && line.word().startsWith("$")) {
             sitting.cells().variables().map(name -> new Candidate("$" + name)).forEach(candidates::add);
         } else if (!sentence && (before.isEmpty() || isJava(line.line()))) {
             java(line).forEach(candidates::add);

@@ -12,31 +12,35 @@ import java.util.List;
 public final class Clause {
     private static final Object[] NO_PARTS = {};
 
-    private final List<String> templates;
+    private final String english;
+    /** For the namings after English; null where all read the same. */
+    private final List<String> elsewhere;
+
     private final Object[] parts;
 
-    private Clause(List<String> templates, Object[] parts) {
-        this.templates = templates;
+    private Clause(String english, List<String> elsewhere, Object[] parts) {
+        this.english = english;
+        this.elsewhere = elsewhere;
         this.parts = parts;
     }
 
     /** What reads the same whatever notes are called. */
     public static Clause of(String template, Object... parts) {
-        return new Clause(List.of(template), parts);
+        return new Clause(template, null, parts);
     }
 
     static Clause of(String template) {
-        return new Clause(List.of(template), NO_PARTS);
+        return new Clause(template, null, NO_PARTS);
     }
 
     /** What reads otherwise where notes have other names: {@code a letter from A to G}, {@code a syllable from Do to Si}. */
     public static Clause byNaming(String english, String german, String latin) {
-        return new Clause(List.of(english, german, latin), NO_PARTS);
+        return new Clause(english, List.of(german, latin), NO_PARTS);
     }
 
     /** One template, or one for each {@link NoteNaming} in its order. */
     public List<String> templates() {
-        return templates;
+        return elsewhere == null ? List.of(english) : List.of(english, elsewhere.get(0), elsewhere.get(1));
     }
 
     public List<Object> parts() {
@@ -46,14 +50,13 @@ public final class Clause {
     @Override
     public String toString() {
         StringBuilder said = new StringBuilder();
-        String template = templates.get(0);
-        for (int i = 0; i < template.length(); i++) {
-            int place = placeAt(template, i);
+        for (int i = 0; i < english.length(); i++) {
+            int place = placeAt(english, i);
             if (place >= 0 && place < parts.length) {
                 said.append(parts[place]);
                 i += 2;
             } else {
-                said.append(template.charAt(i));
+                said.append(english.charAt(i));
             }
         }
         return said.toString();
