@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FillingTest {
-    /** Scales, signatures and lowered degrees: Open Music Theory, first edition (2014), CC BY-SA 4.0. */
+    /** Source for scales, signatures and lowered degrees: Open Music Theory, first edition (2014), CC BY-SA 4.0. */
     @ParameterizedTest(name = "in {0}, {1} is {2}")
     @CsvSource(delimiter = '|', textBlock = """
             D  | ${key}                  | D major

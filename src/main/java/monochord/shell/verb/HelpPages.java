@@ -71,17 +71,15 @@ final class HelpPages {
                 .toList();
     }
 
-    /** The first advice follows the student sheet of NASM and PAMA; the rest is common practice, no source. */
     static Statement hands() {
         return Statement.of(
-                Phrase.of("Warm up, sit so that shoulders and wrists stay loose, and take five minutes off every half"
-                        + " hour."),
-                Phrase.of(
-                        "Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor."),
-                Phrase.of("No chord here asks for more than an octave in one hand; roll or split what does not lie"
-                        + " well."),
-                Phrase.of("The first advice follows the student sheet of NASM and PAMA; the rest is common practice, no"
-                        + " source."));
+                Phrase.of("Warm up, sit well, and take regular breaks; begin no long practice all at once. See a doctor"
+                        + " when worried."),
+                Phrase.of("So far the student sheet of NASM and PAMA. What follows is common practice, no source."),
+                Phrase.of("Five minutes off every half hour; shoulders and wrists loose."),
+                Phrase.of("Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor."),
+                Phrase.of("voice lays out nothing wider than an octave in one hand, unless you say reach 9 or more."),
+                Phrase.of("Roll or split what does not lie well."));
     }
 
     static Statement band() {

@@ -66,7 +66,7 @@ final class BorrowVerb implements Verb {
         } catch (Unreadable asChord) {
             throw asScale;
         }
-        if (chords.size() > 1 || Borrowing.isOwn(chords.get(0), key)) {
+        if (chords.size() > 1 || key.isOwn(chords.get(0))) {
             Clause why = chords.size() > 1
                     ? Clause.of("one is shown at a time")
                     : Clause.of("it is the key's own chord in {0}", key);

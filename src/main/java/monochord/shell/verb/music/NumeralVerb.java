@@ -4,8 +4,8 @@ import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.takes;
 
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -43,7 +43,7 @@ final class NumeralVerb implements Verb {
         if (progression.slots().size() > 1) {
             return new ProgressionAnswer(progression);
         }
-        Slot slot = progression.slots().get(0);
+        ChordEvent slot = progression.slots().get(0);
         return new NumeralAnswer(new ChordRow(slot.chord(), slot.numeral(), key));
     }
 }
