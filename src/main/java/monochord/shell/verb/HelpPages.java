@@ -77,7 +77,8 @@ final class HelpPages {
                         + " when worried."),
                 Phrase.of("So far the student sheet of NASM and PAMA. What follows is common practice, no source."),
                 Phrase.of("Five minutes off every half hour; shoulders and wrists loose."),
-                Phrase.of("Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor."),
+                Phrase.of(
+                        "Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor."),
                 Phrase.of("voice lays out nothing wider than an octave in one hand, unless you say reach 9 or more."),
                 Phrase.of("Roll or split what does not lie well."));
     }

@@ -85,7 +85,10 @@ class UsageTest {
         assertEquals(Set.of(), usage("quit").smallWords());
         assertEquals(
                 "Eb",
-                Sentence.parse("C F to Eb", usage("transpose")).clause("to").orElseThrow().text());
+                Sentence.parse("C F to Eb", usage("transpose"))
+                        .clause("to")
+                        .orElseThrow()
+                        .text());
     }
 
     @Test
