@@ -9,6 +9,7 @@ import monochord.text.SequenceDifference.Change;
 import monochord.text.SequenceDifference.Fate;
 import monochord.text.Style;
 import monochord.text.StyledText;
+import monochord.theory.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -50,7 +51,9 @@ public record ReplayAnswer(List<Played> files) implements Answer {
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder(look.reader());
+        // A file holds English names, whoever reads of its faults.
+        StyledText.Builder text =
+                StyledText.builder(look.naming(NoteNaming.ENGLISH).reader());
         files.forEach(file -> tell(file, text));
         return text.build().wrapped(look.width());
     }
