@@ -12,6 +12,8 @@ import monochord.practice.knowing.Knowledge;
 import monochord.practice.knowing.Standing;
 import monochord.practice.skill.Skills;
 import monochord.text.Columns;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Span;
 import monochord.text.Style;
 import monochord.text.StyledLine;
@@ -25,7 +27,7 @@ import monochord.theory.Signs;
  *
  * @param time for which it is drawn
  */
-public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
+public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
     /** Columns of a terminal that the field needs. */
     public static final int COLUMNS = 67;
 
@@ -35,17 +37,17 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
 
     /** How well something is known, in words and as a sign of none to three strokes. */
     public enum Level {
-        NOT_YET("not yet", "·", ".", Style.QUIET),
-        BEGUN("begun", "-", "-", Style.PLAIN),
-        COMING("coming", "=", "=", Style.NEARLY),
-        KNOWN("known", "≡", "#", Style.RIGHT);
+        NOT_YET(Phrase.of("not yet"), "·", ".", Style.QUIET),
+        BEGUN(Phrase.of("begun"), "-", "-", Style.PLAIN),
+        COMING(Phrase.of("coming"), "=", "=", Style.NEARLY),
+        KNOWN(Phrase.of("known"), "≡", "#", Style.RIGHT);
 
-        private final String words;
+        private final Phrase words;
         private final String sign;
         private final String ascii;
         private final Style style;
 
-        Level(String words, String sign, String ascii, Style style) {
+        Level(Phrase words, String sign, String ascii, Style style) {
             this.words = words;
             this.sign = sign;
             this.ascii = ascii;
@@ -61,27 +63,26 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
             return signs.isAscii() ? ascii : sign;
         }
 
-        @Override
-        public String toString() {
+        public Phrase words() {
             return words;
         }
     }
 
     /** The field: major keys, then minor ones if any were asked, then what the signs mean. */
     public StyledText text() {
-        StyledText.Builder text = StyledText.builder();
-        field(text, "major keys", Key.majorKeys());
-        field(text, "minor keys", Key.minorKeys());
+        StyledText.Builder text = StyledText.builder(reader);
+        field(text, Phrase.of("major keys"), Key.majorKeys());
+        field(text, Phrase.of("minor keys"), Key.minorKeys());
         return text.line(legend(), Style.QUIET).build();
     }
 
-    private void field(StyledText.Builder text, String name, List<Key> keys) {
+    private void field(StyledText.Builder text, Phrase name, List<Key> keys) {
         List<Key> line = keys.stream()
                 .sorted(Comparator.comparingInt(key -> key.tonic().fifths()))
                 .toList();
         List<String> skills = skillsIn(line);
         if (!skills.isEmpty()) {
-            heads(name, line).forEach(text::line);
+            heads(name.in(reader).plain(), line).forEach(text::line);
             skills.forEach(skill -> text.line(row(skill, line)));
         }
     }
@@ -112,7 +113,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
     }
 
     private String tonic(Key key) {
-        return key.tonic().write(signs);
+        return key.tonic().write(reader.signs());
     }
 
     private StyledLine row(String skill, List<Key> keys) {
@@ -121,7 +122,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
             Optional<Standing> standing = knowledge.of(new Item(skill, key.toString()));
             Level level = standing.map(Level::of).orElse(Level.NOT_YET);
             String mark = standing.map(known -> mark(skill, known)).orElse("");
-            spans.add(new Span(padded(level.sign(signs) + mark, CELL), level.style));
+            spans.add(new Span(padded(level.sign(reader.signs()) + mark, CELL), level.style));
         }
         return new StyledLine(spans).stripTrailing();
     }
@@ -130,12 +131,14 @@ public record ProgressPicture(Knowledge knowledge, long time, Signs signs) {
         return standing.isDue(time) ? "*" : standing.isSlow(knowledge.pace(skill)) ? "~" : "";
     }
 
-    private String legend() {
-        StringBuilder legend = new StringBuilder();
+    private Phrase legend() {
+        List<Phrase> legend = new ArrayList<>();
         for (Level level : Level.values()) {
-            legend.append(level.sign(signs)).append(' ').append(level).append("   ");
+            legend.add(Phrase.of("{0} {1}", Phrase.typed(level.sign(reader.signs())), level.words()));
         }
-        return legend + "* due   ~ slower than in other keys";
+        legend.add(Phrase.of("* due"));
+        legend.add(Phrase.of("~ slower than in other keys"));
+        return Phrase.joined("   ", legend);
     }
 
     private static String padded(String text, int columns) {

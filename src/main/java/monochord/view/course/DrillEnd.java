@@ -2,13 +2,12 @@ package monochord.view.course;
 
 import java.util.List;
 import monochord.practice.Question;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
 
 /**
  * What is said at the end of a run of questions, in two lines.
@@ -28,44 +27,49 @@ public record DrillEnd(int asked, int atOnce, int second, List<Question> missed)
 
     @Override
     public StyledText text(Look look) {
-        return StyledText.builder()
+        return StyledText.builder(look.reader())
                 .line(count())
                 .line(again(), Style.QUIET)
                 .build()
-                .in(look.signs())
                 .wrapped(look.width());
     }
 
-    private String count() {
+    private Phrase count() {
         if (asked == 0) {
-            return "Nothing answered this time.";
+            return Phrase.sentence("Nothing answered this time.");
         }
-        String questions = asked == 1 ? "One question" : capital(Words.number(asked)) + " questions";
-        String back = second == 0
-                ? "."
-                : ", " + Words.number(second) + " when " + (second == 1 ? "it" : "they") + " came back.";
-        return questions + ", " + (atOnce == 0 ? "none" : Words.number(atOnce)) + " right at the first try" + back;
+        return second == 0
+                ? Phrase.sentence("{0}, {1} right at the first try.", questions(), some(atOnce))
+                : Phrase.sentence("{0}, {1} right at the first try, {2}", questions(), some(atOnce), cameBack());
     }
 
-    private String again() {
-        List<String> names = missed.stream().map(DrillEnd::name).distinct().toList();
+    private Phrase questions() {
+        return Phrase.counted(asked, "{0} question", "{0} questions", Phrase.number(asked));
+    }
+
+    private static Phrase some(int count) {
+        return count == 0 ? Phrase.of("none") : Phrase.number(count);
+    }
+
+    private Phrase cameBack() {
+        return Phrase.counted(second, "{0} when it came back.", "{0} when they came back.", Phrase.number(second));
+    }
+
+    private Phrase again() {
+        List<Phrase> names = missed.stream().map(DrillEnd::name).distinct().toList();
         if (names.isEmpty()) {
-            return "Nothing to go over; progress shows where you stand.";
+            return Phrase.sentence("Nothing to go over; progress shows where you stand.");
         }
-        return "To go over: "
-                + (names.size() <= NAMED
-                        ? Words.listed(names)
-                        : String.join(", ", names.subList(0, NAMED)) + " and more")
-                + ".";
+        return names.size() <= NAMED
+                ? Phrase.sentence("To go over: {0}.", Phrase.list(names))
+                : Phrase.sentence("To go over: {0} and more.", Phrase.joined(", ", names.subList(0, NAMED)));
     }
 
-    private static String name(Question question) {
-        return question.skillId() + " in " + question.key().tonic().write(Signs.MUSIC)
-                + (question.key().isMinor() ? " minor" : "");
-    }
-
-    private static String capital(String word) {
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    private static Phrase name(Question question) {
+        Phrase skill = Phrase.typed(question.skillId());
+        return question.key().isMinor()
+                ? Phrase.of("{0} in {1}", skill, question.key())
+                : Phrase.of("{0} in {1}", skill, question.key().tonic());
     }
 
     @Override

@@ -1,6 +1,7 @@
 package monochord.view.course;
 
 import monochord.lesson.Lesson;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -17,16 +18,23 @@ import monochord.view.Look;
 public record LessonEnd(Lesson lesson, int asked, int atOnce, String next) implements Answer {
     @Override
     public StyledText text(Look look) {
-        String count = asked == 0 ? "" : " " + atOnce + " of " + asked + " answers right at the first try.";
-        String after = next.isEmpty()
-                ? "That was the last lesson there is."
-                : "Next: " + next + ". Enter begins it; another day is as good.";
-        return StyledText.builder()
-                .line("End of " + lesson.title() + "." + count)
-                .line(after, Style.QUIET)
+        return StyledText.builder(look.reader())
+                .line(Phrase.sentence("End of {0}.", Phrase.typed(lesson.title())).then(count()))
+                .line(after(), Style.QUIET)
                 .build()
-                .in(look.signs())
                 .wrapped(look.width());
+    }
+
+    private Phrase count() {
+        return asked == 0
+                ? Phrase.NOTHING
+                : Phrase.sentence("{0} of {1} answers right at the first try.", atOnce, asked);
+    }
+
+    private Phrase after() {
+        return next.isEmpty()
+                ? Phrase.sentence("That was the last lesson there is.")
+                : Phrase.sentence("Next: {0}. Enter begins it; another day is as good.", Phrase.typed(next));
     }
 
     @Override

@@ -1,11 +1,10 @@
 package monochord.view.course;
 
 import monochord.lesson.Lesson;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Key;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -15,9 +14,12 @@ public record LessonHead(Lesson lesson, Key key) implements Answer {
     @Override
     public StyledText text(Look look) {
         String number = lesson.number().isEmpty() ? "" : lesson.number() + "  ";
-        StyledLine title = StyledLine.of(number + lesson.title(), Style.HEADING)
-                .plus("  in " + key.write(Signs.MUSIC), Style.QUIET);
-        return StyledText.of(title).in(look.signs()).wrapped(look.width());
+        return StyledText.builder(look.reader())
+                .add(number + lesson.title(), Style.HEADING)
+                .add("  ")
+                .add(Phrase.of("in {0}", key), Style.QUIET)
+                .build()
+                .wrapped(look.width());
     }
 
     @Override

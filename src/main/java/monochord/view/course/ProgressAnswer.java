@@ -1,15 +1,16 @@
 package monochord.view.course;
 
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
 import monochord.practice.knowing.Standing;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Key;
-import monochord.theory.Signs;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -27,72 +28,85 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
 
     @Override
     public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
         if (knowledge.standings().isEmpty()) {
-            String first = "Nothing has been asked yet. Enter begins a lesson; practise takes any skill.";
-            return StyledText.of(first).wrapped(look.width());
+            text.line(Phrase.sentence(
+                    "Nothing has been asked yet. Enter begins a lesson; practise takes any skill."));
+        } else if (look.plain() || look.width() < ProgressPicture.COLUMNS) {
+            knowledge.standings().forEach((item, standing) -> text.line(fact(item, standing)));
+            next(text);
+        } else {
+            text.lines(new ProgressPicture(knowledge, time, look.reader()).text());
+            next(text);
         }
-        StyledText known = look.plain() || look.width() < ProgressPicture.COLUMNS
-                ? facts().in(look.signs()).wrapped(look.width())
-                : new ProgressPicture(knowledge, time, look.signs()).text();
-        return known.plus(next().in(look.signs()).wrapped(look.width()));
+        return text.build().wrapped(look.width());
     }
 
-    /** One fact a line. */
-    private StyledText facts() {
-        StyledText.Builder text = StyledText.builder();
-        knowledge.standings().forEach((item, standing) -> text.line(name(item) + ": " + fact(item, standing) + "."));
-        return text.build();
+    /** What is known of one thing, in one line. */
+    private Phrase fact(Item item, Standing standing) {
+        List<Phrase> facts = new ArrayList<>(List.of(ProgressPicture.Level.of(standing).words(), count(standing)));
+        if (standing.pace().answers() > 0) {
+            facts.add(Phrase.of("{0} s", (int) Math.round(standing.pace().millis() / 1000)));
+        }
+        if (standing.isSlow(knowledge.pace(item.skill()))) {
+            facts.add(Phrase.of("slower than in other keys"));
+        }
+        if (standing.isDue(time)) {
+            facts.add(Phrase.of("due"));
+        }
+        return Phrase.of("{0}: {1}.", name(item), Phrase.joined(", ", facts));
     }
 
-    private String fact(Item item, Standing standing) {
-        String pace = standing.pace().answers() == 0
-                ? ""
-                : String.format(Locale.ROOT, ", %.0f s", standing.pace().millis() / 1000);
-        String slow = standing.isSlow(knowledge.pace(item.skill())) ? ", slower than in other keys" : "";
-        return ProgressPicture.Level.of(standing) + ", " + count(standing) + pace + slow
-                + (standing.isDue(time) ? ", due" : "");
-    }
-
-    private StyledText next() {
+    private void next(StyledText.Builder text) {
         Due due = Due.at(time, knowledge);
-        StyledText said = StyledText.of(due.items().isEmpty() ? later() : now(due));
-        return lesson.isEmpty()
-                ? said
-                : said.plus(StyledText.of("The lesson that follows is " + lesson + ": learn.", Style.QUIET));
+        text.line(due.items().isEmpty() ? later() : now(due));
+        if (!lesson.isEmpty()) {
+            text.line(Phrase.sentence("The lesson that follows is {0}: learn.", Phrase.typed(lesson)), Style.QUIET);
+        }
     }
 
-    private String now(Due due) {
+    private Phrase now(Due due) {
         Item weakest = due.items().get(0);
         Standing standing = knowledge.of(weakest).orElseThrow();
-        int things = due.items().size();
-        return "Next: review. " + (things == 1 ? "One thing is" : things + " things are") + " due, some "
-                + (due.seconds() + 59) / 60 + " min; the weakest is " + name(weakest) + ", " + count(standing)
-                + ", asked " + ago(standing) + ".";
+        return Phrase.sentence(
+                "Next: review. {0}, some {1} min; the weakest is {2}, {3}, {4}.",
+                things(due.items().size()),
+                (due.seconds() + 59) / 60,
+                name(weakest),
+                count(standing),
+                asked(standing));
     }
 
-    private String later() {
+    private static Phrase things(int count) {
+        return Phrase.counted(count, "One thing is due", "{0} things are due", count);
+    }
+
+    private Phrase later() {
         Map.Entry<Item, Standing> first = knowledge.standings().entrySet().stream()
                 .min(Map.Entry.comparingByValue((one, other) -> Long.compare(one.due(), other.due())))
                 .orElseThrow();
-        long days = Math.max(1, Math.round((first.getValue().due() - time) / DAY));
-        return "Nothing is due. First to come back is " + name(first.getKey()) + ", "
-                + (days == 1 ? "within a day" : "in " + days + " days") + "; until then, something new.";
+        int days = (int) Math.max(1, Math.round((first.getValue().due() - time) / DAY));
+        return Phrase.sentence(
+                "Nothing is due. First to come back is {0}, {1}; until then, something new.",
+                name(first.getKey()),
+                Phrase.counted(days, "within a day", "in {0} days", days));
     }
 
-    private static String count(Standing standing) {
-        return standing.right() + " of " + standing.asked() + " right alone";
+    private static Phrase count(Standing standing) {
+        return Phrase.of("{0} of {1} right alone", standing.right(), standing.asked());
     }
 
-    private String ago(Standing standing) {
-        long days = Math.round((time - standing.last()) / DAY);
-        return days <= 0 ? "today" : days == 1 ? "a day ago" : days + " days ago";
+    private Phrase asked(Standing standing) {
+        int days = (int) Math.max(0, Math.round((time - standing.last()) / DAY));
+        return Phrase.counted(days, new Phrase.Forms("asked a day ago", "asked {0} days ago", "asked today"), days);
     }
 
-    private static String name(Item item) {
+    private static Phrase name(Item item) {
+        Phrase skill = Phrase.typed(item.skill());
         try {
-            return item.skill() + " in " + Key.parse(item.key()).write(Signs.MUSIC);
+            return Phrase.of("{0} in {1}", skill, Key.parse(item.key()));
         } catch (Unreadable ofAnotherVersion) {
-            return item.skill() + " in " + item.key();
+            return Phrase.of("{0} in {1}", skill, Phrase.typed(item.key()));
         }
     }
 
