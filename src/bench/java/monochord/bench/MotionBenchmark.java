@@ -3,10 +3,10 @@ package monochord.bench;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import monochord.harmony.motion.Finding;
-import monochord.harmony.motion.Moves;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.Step;
 import monochord.harmony.motion.Strictness;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -62,6 +62,6 @@ public class MotionBenchmark {
     /** How far a chord lies from another in closest position. */
     @Benchmark
     public int least() {
-        return Moves.least(tonic, chords.next());
+        return VoiceLeading.halfSteps(tonic, chords.next());
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;
+import monochord.harmony.ChordFunction;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -72,8 +73,8 @@ public final class After {
                         move,
                         reason.said(),
                         reason.weight(),
-                        Function.of(first, key),
-                        Function.of(second, key),
+                        ChordFunction.of(first, key).main(),
+                        ChordFunction.of(second, key).main(),
                         backing.orElse(null)));
     }
 

@@ -1,63 +1,21 @@
 package monochord.harmony.after;
 
-import java.util.Arrays;
 import java.util.List;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.theory.Chord;
 import monochord.theory.Interval;
 import monochord.theory.NoteName;
 
 /** One chord followed by another: what stays, how far the voices go in closest position, how the root moves. */
 public record Move(Chord from, Chord to) {
-    private static final int KEYS_PER_OCTAVE = 12;
-    private static final int FAR = 1_000;
-
     /** The tones of the first chord that sound on, in its own spelling and order; the bass is left open. */
     public List<NoteName> held() {
-        return from.tones().stream()
-                .filter(tone -> to.tones().stream().anyMatch(tone::soundsLike))
-                .toList();
+        return VoiceLeading.commonTones(from, to);
     }
 
-    /**
-     * The least half steps moved in all voices together, octaves left open; a tone of the smaller chord is doubled for
-     * each that the larger one has more.
-     *
-     * <p>Source for the measure: Integrated Music Theory (open university course text), lesson 19b.
-     */
+    /** Half steps moved in all voices together, octaves left open. */
     public int halfSteps() {
-        boolean growing = to.tones().size() > from.tones().size();
-        int[] many = keys(growing ? to : from);
-        int[] few = keys(growing ? from : to);
-        int all = (1 << few.length) - 1;
-        int[] least = new int[all + 1];
-        Arrays.fill(least, FAR);
-        least[0] = 0;
-        for (int key : many) {
-            least = withOneMore(least, key, few);
-        }
-        return least[all];
-    }
-
-    /** For each set of tones of the smaller chord that are reached, the least way when one more tone has gone somewhere. */
-    private static int[] withOneMore(int[] least, int key, int[] few) {
-        int[] next = new int[least.length];
-        Arrays.fill(next, FAR);
-        for (int reached = 0; reached < least.length; reached++) {
-            for (int i = 0; i < few.length; i++) {
-                int set = reached | 1 << i;
-                next[set] = Math.min(next[set], least[reached] + distance(key, few[i]));
-            }
-        }
-        return next;
-    }
-
-    private static int[] keys(Chord chord) {
-        return chord.tones().stream().mapToInt(NoteName::pitchClass).toArray();
-    }
-
-    private static int distance(int one, int other) {
-        int up = Math.floorMod(other - one, KEYS_PER_OCTAVE);
-        return Math.min(up, KEYS_PER_OCTAVE - up);
+        return VoiceLeading.halfSteps(from, to);
     }
 
     /** From root to root by the way a bass would go: up to a third or a fourth up, or down. */

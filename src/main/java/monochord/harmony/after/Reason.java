@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Borrowing;
+import monochord.harmony.ChordFunction;
+import monochord.harmony.HarmonicFunction;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;
@@ -130,8 +132,8 @@ record Reason(int weight, String said) {
 
     /** The six-four before the dominant, from the chords that prepare it. */
     private static Optional<Reason> cadential(Numeral from, Numeral to, Key key) {
-        Function function = Function.of(from.in(key), key);
-        boolean prepares = to.form() == Form.CADENTIAL && function == Function.SUBDOMINANT;
+        HarmonicFunction function = ChordFunction.of(from.in(key), key).main();
+        boolean prepares = to.form() == Form.CADENTIAL && function == HarmonicFunction.SUBDOMINANT;
         return prepares
                 ? Optional.of(
                         new Reason(LEADS, "the six-four over the dominant's bass delays it, as classical cadences do"))

@@ -1,6 +1,7 @@
 package monochord.harmony.after;
 
 import java.util.Optional;
+import monochord.harmony.HarmonicFunction;
 import monochord.theory.Chord;
 import monochord.theory.Numeral;
 
@@ -22,8 +23,8 @@ public record Way(
         Move move,
         String reason,
         int weight,
-        Function from,
-        Function to,
+        HarmonicFunction from,
+        HarmonicFunction to,
         Corpus.Backing backing) {
     private static final int PER_WEIGHT = 10;
     private static final int PER_SHARE = 40;

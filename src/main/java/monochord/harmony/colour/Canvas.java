@@ -23,10 +23,7 @@ final class Canvas {
         for (int at = 0; at < struck.size(); at++) {
             Slot slot = struck.get(at);
             boolean last = at + 1 == struck.size();
-            List<Shade> here = palette.of(
-                    slot.chord(),
-                    slot.numeral(),
-                    last ? null : struck.get(at + 1).chord());
+            List<Shade> here = palette.of(slot, at == 0 ? null : struck.get(at - 1), last ? null : struck.get(at + 1));
             shades.add(here);
             counts.add(counts(at, here, last));
         }

@@ -22,10 +22,11 @@ final class Neighbours {
                 + (leads(one, next) ? Weights.LEADS : 0);
     }
 
-    /** The dominant of the key or of the next chord, and a chord on the root a fifth below. */
+    /** The key's dominant and its tonic; or a dominant seventh and a chord on the root a fifth below. */
     static boolean leads(Shade one, Shade next) {
-        boolean dominant = one.isDominantSeventh() || one.root.equals(FIFTH) && one.hasMajorThird();
-        return dominant && one.fallsToFifth(next) && !next.isSuspendedFourth();
+        boolean home = next.root.equals(FIRST) && one.function().isDominantOfKey() && !one.isSuspendedFourth();
+        boolean elsewhere = one.isDominantSeventh() && one.fallsToFifth(next);
+        return (home || elsewhere) && !next.isSuspendedFourth();
     }
 
     /** Too much from next door at once. */

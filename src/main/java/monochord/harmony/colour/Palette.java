@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;
+import monochord.harmony.ChordFunction;
+import monochord.harmony.Slot;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;
@@ -60,22 +62,32 @@ final class Palette {
                         .anyMatch(mode -> ScaleKind.of(mode).equals(source.kind()));
     }
 
-    /** @param next the chord behind it, or null */
-    List<Shade> of(Chord chord, Numeral numeral, Chord next) {
+    /**
+     * @param before the chord before it, or null
+     * @param next the chord behind it, or null
+     */
+    List<Shade> of(Slot slot, Slot before, Slot next) {
         Map<Chord, Shade> shades = new LinkedHashMap<>();
-        Shade plain = new Shade(chord, numeral, Colour.PLAIN, key);
+        Chord chord = slot.chord();
+        Shade plain = new Shade(chord, slot.numeral(), Colour.PLAIN, key);
         shades.put(chord, plain);
         suspended(chord).forEach(one -> add(shades, one, Colour.SUSPENDED));
         enriched(chord).forEach(one -> add(shades, one, Colour.ENRICHED));
         if (next != null) {
-            applied(chord, next).ifPresent(one -> shades.putIfAbsent(one.chord, one));
+            applied(chord, next.chord()).ifPresent(one -> shades.putIfAbsent(one.chord, one));
         }
+        ChordFunction from = function(before);
+        ChordFunction to = function(next);
         for (Shade one : borrowed) {
-            if (Function.isKept(plain, one)) {
+            if (Replacement.of(plain, one, from, to).isPresent()) {
                 shades.putIfAbsent(one.chord, one);
             }
         }
         return List.copyOf(shades.values());
+    }
+
+    private ChordFunction function(Slot slot) {
+        return slot == null ? null : ChordFunction.of(slot.chord(), key);
     }
 
     private void add(Map<Chord, Shade> shades, Chord chord, Colour colour) {

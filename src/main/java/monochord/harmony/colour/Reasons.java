@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import monochord.harmony.ChordFunction;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -63,9 +64,24 @@ final class Reasons {
     private void borrowed() {
         Scale nearest = to.sources.isEmpty() ? key.parallel().scale() : to.sources.get(0);
         String source = nearest.write(Signs.MUSIC);
-        reasons.add(new Reason(
-                Weights.BORROWED - Worth.farther(to),
-                name(to) + " is borrowed from " + source + " and does what " + name(from) + " did."));
+        reasons.add(
+                new Reason(Weights.BORROWED - Worth.farther(to), name(to) + " is borrowed from " + source + instead()));
+    }
+
+    private String instead() {
+        Replacement replacement =
+                Replacement.of(from, to, function(before), function(after)).orElseThrow();
+        return switch (replacement) {
+            case SAME_FUNCTION -> " and does what " + name(from) + " did.";
+            case BEFORE_DOMINANT -> " and takes the place of " + name(from) + " before the dominant.";
+            case DECEPTIVE -> " and comes where " + name(from) + " was expected.";
+            case WITHOUT_LEADING_NOTE -> " and takes the place of " + name(from) + " without a leading note.";
+            case LOWERED_THIRD -> ", the third degree lowered: a colour in place of " + name(from) + ".";
+        };
+    }
+
+    private static ChordFunction function(Shade beside) {
+        return beside == null ? null : beside.function();
     }
 
     private void firm() {
@@ -162,7 +178,10 @@ final class Reasons {
             reasons.add(new Reason(-Weights.IDIOM, name(oldOne) + " no longer moves to " + name(oldNext) + "."));
         }
         if (Neighbours.leads(one, next) && !Neighbours.leads(oldOne, oldNext)) {
-            reasons.add(new Reason(Weights.LEADS, name(one) + " leads to " + name(next) + " as its dominant."));
+            reasons.add(new Reason(
+                    Weights.LEADS,
+                    name(one) + " leads to " + name(next)
+                            + (one.fallsToFifth(next) ? " as its dominant." : " with the leading note.")));
         } else if (Neighbours.leads(oldOne, oldNext) && !Neighbours.leads(one, next)) {
             reasons.add(new Reason(-Weights.LEADS, name(oldOne) + " no longer leads to " + name(oldNext) + "."));
         }

@@ -11,7 +11,7 @@ import monochord.harmony.melody.Melody;
 /**
  * Ideas for a progression, one chord changed in each, the best first; and the best of all their combinations.
  *
- * <p>Only what keeps the function of a chord is tried in its place: chords of the parallel scales, with an added ninth
+ * <p>Only what does in its place what the chord did, by {@link Replacement}, is tried: chords of the parallel scales, with an added ninth
  * where that stands firm in the key; the dominant of the next chord on the same root; the fourth in place of the third;
  * a seventh or ninth that is the first, third or fifth of the key, and the seventh of V.
  *

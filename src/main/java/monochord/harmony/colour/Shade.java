@@ -2,6 +2,7 @@ package monochord.harmony.colour;
 
 import java.util.List;
 import monochord.harmony.Borrowing;
+import monochord.harmony.ChordFunction;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;
@@ -33,9 +34,12 @@ final class Shade {
     final List<Scale> sources;
 
     private final int bassKey;
+    private final Key key;
+    private ChordFunction function;
 
     Shade(Chord chord, Numeral numeral, Colour colour, Key key) {
         this.chord = chord;
+        this.key = key;
         this.numeral = numeral;
         this.colour = colour;
         this.root = key.degreeOf(chord.root());
@@ -55,6 +59,14 @@ final class Shade {
     static long bit(Degree degree) {
         int place = degree.fifths() + ORIGIN;
         return place < 0 || place >= Long.SIZE ? 0 : 1L << place;
+    }
+
+    /** What the chord does, found out when it is first asked. */
+    ChordFunction function() {
+        if (function == null) {
+            function = ChordFunction.of(chord, key);
+        }
+        return function;
     }
 
     boolean isPlain() {

@@ -3,8 +3,6 @@ package monochord.harmony.contrast;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import monochord.harmony.motion.Move;
-import monochord.harmony.motion.Perfect;
 import monochord.harmony.motion.Step;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
@@ -41,18 +39,12 @@ public record Side(List<Chord> chords, List<List<Pitch>> voicings, List<Pitch> l
 
     /** Voices that stay on their key, counted at each change. */
     public int held() {
-        return (int) steps().stream()
-                .flatMap(step -> step.moves().stream())
-                .filter(Move::isStill)
-                .count();
+        return steps().stream().mapToInt(Step::held).sum();
     }
 
     /** Pairs of voices that go the same way from fifth to fifth or octave to octave. */
     public int parallels() {
-        return (int) steps().stream()
-                .flatMap(step -> step.pairs().stream())
-                .filter(pair -> pair.parallel() != Perfect.NONE)
-                .count();
+        return steps().stream().mapToInt(step -> step.parallels().size()).sum();
     }
 
     /** The highest key of each chord. */

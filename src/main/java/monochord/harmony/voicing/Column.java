@@ -2,6 +2,7 @@ package monochord.harmony.voicing;
 
 import java.util.Arrays;
 import java.util.List;
+import monochord.harmony.motion.Perfect;
 
 /**
  * The candidates of one chord side by side, laid out for speed: the keys and tones of all in one array, and the fifths
@@ -58,9 +59,9 @@ final class Column {
     private void pairs(int i, int[] candidate) {
         for (int upper = 1; upper < voices; upper++) {
             for (int lower = 0; lower < upper; lower++) {
-                int interval = (candidate[upper] - candidate[lower]) % 12;
-                fifths[i] |= interval == 7 ? pair(lower, upper) : 0;
-                octaves[i] |= interval == 0 ? pair(lower, upper) : 0;
+                Perfect perfect = Perfect.between(candidate[lower], candidate[upper]);
+                fifths[i] |= perfect == Perfect.FIFTH ? pair(lower, upper) : 0;
+                octaves[i] |= perfect.isOctave() ? pair(lower, upper) : 0;
             }
             narrow[i] |= Weighing.isDiminishedFifth(candidate, upper, chord) ? pair(0, upper) : 0;
         }

@@ -114,15 +114,15 @@ final class Crossing {
             belowBefore = was;
             belowAfter = is;
         }
-        int leap = Math.abs(belowAfter - belowBefore);
+        boolean leap = VoiceMove.isLeap(belowAfter - belowBefore);
         return sum - weights.lost() * Integer.bitCount(kept) + weights.rough() * overlaps + pairs(a, b, up, down, leap);
     }
 
-    private int pairs(int a, int b, int up, int down, int leapOnTop) {
+    private int pairs(int a, int b, int up, int down, boolean leapOnTop) {
         int sameWay = pairsWithin[up] | pairsWithin[down];
         int alike = from.fifths[a] & to.fifths[b] | from.octaves[a] & to.octaves[b];
         int opened = from.narrow[a] & to.fifths[b] & sameWay;
-        int hidden = leapOnTop > 2 ? (to.fifths[b] | to.octaves[b]) & ~alike & sameWay & outer : 0;
+        int hidden = leapOnTop ? (to.fifths[b] | to.octaves[b]) & ~alike & sameWay & outer : 0;
         int sum = weights.rough() * (Integer.bitCount(opened) + Integer.bitCount(hidden));
         return alike == 0 ? sum : sum + parallels(alike, sameWay, pairsWithin[up | down]);
     }

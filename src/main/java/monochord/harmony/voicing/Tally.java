@@ -1,8 +1,7 @@
 package monochord.harmony.voicing;
 
 import java.util.List;
-import monochord.harmony.motion.Move;
-import monochord.harmony.motion.Perfect;
+import monochord.harmony.motion.Pair;
 import monochord.harmony.motion.Step;
 
 /**
@@ -27,16 +26,10 @@ public record Tally(int moved, int parallels, int held, int inLeftHand) {
     static Tally between(Voicing from, Voicing to) {
         Step step = Step.between(from.pitches(), to.pitches());
         int left = Math.min(from.left().size(), to.left().size());
-        int parallels = parallels(step, Integer.MAX_VALUE);
-        int held = (int) step.moves().stream().filter(Move::isStill).count();
-        return new Tally(step.moved(), parallels, held, parallels(step, left));
-    }
-
-    /** Counted among the voices below that one. */
-    private static int parallels(Step step, int below) {
-        return (int) step.pairs().stream()
-                .filter(pair -> pair.upper().voice() < below && pair.parallel() != Perfect.NONE)
-                .count();
+        List<Pair> parallels = step.parallels();
+        int inLeftHand = (int)
+                parallels.stream().filter(pair -> pair.upper().voice() < left).count();
+        return new Tally(step.moved(), parallels.size(), step.held(), inLeftHand);
     }
 
     private Tally plus(Tally other) {

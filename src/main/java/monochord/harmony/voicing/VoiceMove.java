@@ -16,6 +16,7 @@ final class VoiceMove {
 
     private static final int FREE_IN_THE_BASS = 7;
     private static final int FREE_ABOVE = 4;
+    private static final int WHOLE_STEP = 2;
     private static final int FALL_TO_THE_FIFTH = -4;
     private static final int AUGMENTED = 6;
     private static final int CHROMATIC_STEP = 7;
@@ -51,6 +52,11 @@ final class VoiceMove {
                 && !to.chord().holds(tone);
         int number = from.at(tone.pitchClass());
         return leads && number >= 0 ? number : NO_TONE;
+    }
+
+    /** Whether a top voice that moves so far leaps into a hidden fifth or octave; a whole step does not. */
+    static boolean isLeap(int halfSteps) {
+        return Math.abs(halfSteps) > WHOLE_STEP;
     }
 
     /** Half steps beyond what a voice in that place goes without being called a leap. */

@@ -2,6 +2,7 @@ package monochord.harmony.voicing;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import monochord.harmony.motion.Perfect;
 import monochord.harmony.motion.Step;
 import monochord.harmony.voicing.VoiceMove.Place;
 import monochord.theory.Pitch;
@@ -11,9 +12,7 @@ import monochord.theory.Pitch;
  * in a quicker way.
  */
 final class Weighing {
-    private static final int FIFTH = 7;
     private static final int TRITONE = 6;
-    private static final int STEP = 2;
     private static final int DIMINISHED_FIFTH = -6;
 
     private final Task task;
@@ -153,18 +152,19 @@ final class Weighing {
     private int parallel(int[] from, int[] to, int lower, int upper) {
         int below = to[lower] - from[lower];
         int above = to[upper] - from[upper];
-        boolean alike =
-                isPerfect(from, lower, upper) && (from[upper] - from[lower]) % 12 == (to[upper] - to[lower]) % 12;
-        if (!alike || below == 0 || above == 0) {
+        if (below == 0 || above == 0 || !runs(from, to, lower, upper)) {
             return 0;
         }
         boolean leftHand = task.style() == Style.SPREAD && upper == 1;
         return (below > 0) != (above > 0) ? weights.contrary() : leftHand ? weights.leftParallel() : weights.parallel();
     }
 
-    private static boolean isPerfect(int[] keys, int lower, int upper) {
-        int interval = (keys[upper] - keys[lower]) % 12;
-        return interval == 0 || interval == FIFTH;
+    private static boolean runs(int[] from, int[] to, int lower, int upper) {
+        return Perfect.running(perfect(from, lower, upper), perfect(to, lower, upper)) != Perfect.NONE;
+    }
+
+    private static Perfect perfect(int[] keys, int lower, int upper) {
+        return Perfect.between(keys[lower], keys[upper]);
     }
 
     private static boolean sameWay(int[] from, int[] to, int lower, int upper) {
@@ -180,7 +180,7 @@ final class Weighing {
     private static int unequal(int[] from, int[] to, ChordTones before) {
         return (int) IntStream.range(1, from.length)
                 .filter(voice -> isDiminishedFifth(from, voice, before)
-                        && (to[voice] - to[0]) % 12 == FIFTH
+                        && perfect(to, 0, voice) == Perfect.FIFTH
                         && sameWay(from, to, 0, voice))
                 .count();
     }
@@ -197,9 +197,7 @@ final class Weighing {
 
     private static int hidden(int[] from, int[] to) {
         int top = from.length - 1;
-        boolean alike = (from[top] - from[0]) % 12 == (to[top] - to[0]) % 12;
-        return !alike && isPerfect(to, 0, top) && sameWay(from, to, 0, top) && Math.abs(to[top] - from[top]) > STEP
-                ? 1
-                : 0;
+        boolean reached = perfect(to, 0, top) != Perfect.NONE && !runs(from, to, 0, top);
+        return reached && sameWay(from, to, 0, top) && VoiceMove.isLeap(to[top] - from[top]) ? 1 : 0;
     }
 }

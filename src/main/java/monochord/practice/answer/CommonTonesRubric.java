@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -26,16 +27,9 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     private final Chord second;
 
     public CommonTonesRubric(Chord first, Chord second, Supplier<List<Slip<List<NoteName>>>> slips) {
-        super(shared(first, second), slips);
+        super(VoiceLeading.commonTones(first, second), slips);
         this.first = first;
         this.second = second;
-    }
-
-    /** The tones of the first chord whose key on the keyboard the second has too. */
-    public static List<NoteName> shared(Chord first, Chord second) {
-        return first.tones().stream()
-                .filter(tone -> second.tones().stream().anyMatch(tone::soundsLike))
-                .toList();
     }
 
     @Override

@@ -62,41 +62,6 @@ class AfterTest {
         assertEquals(reason, way(from, to, key).reason());
     }
 
-    /** Source: Open Music Theory (2014), page "harmonicFunctions"; borrowed chords, Integrated Music Theory, 16a. */
-    @ParameterizedTest(name = "{0} in {1} is {2}")
-    @CsvSource({
-        "I, C, T",
-        "vi, C, T",
-        "iii, C, T",
-        "ii, C, S",
-        "IV, C, S",
-        "V, C, D",
-        "V7, C, D",
-        "viio, C, D",
-        "Vsus4, C, D",
-        "iv, C, S",
-        "iio, C, S",
-        "bVI, C, S",
-        "bVII, C, S",
-        "bII, C, S",
-        "viio7, C, D",
-        "bIII, C, colour",
-        "v, C, colour",
-        "i, C, T",
-        "V7/V, C, D",
-        "i, A minor, T",
-        "VI, A minor, T",
-        "III, A minor, T",
-        "V, A minor, D",
-        "v, A minor, colour",
-        "iv, A minor, S",
-        "viio, A minor, D"
-    })
-    void knowsTheFunction(String numeral, String key, String function) {
-        Key in = Key.parse(key);
-        assertEquals(function, Function.of(Numeral.parse(numeral).in(in), in).toString());
-    }
-
     /** Source: which moves lead in Open Music Theory's lists of cadences and loops; the order by weight is ours. */
     @ParameterizedTest(name = "after {0} in {1} first {2}")
     @CsvSource({

@@ -7,6 +7,7 @@ import static monochord.practice.Misconception.TONES_SHARED;
 
 import java.util.List;
 import java.util.Optional;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Misconception;
 import monochord.practice.answer.Say;
 import monochord.practice.teaching.Own;
@@ -50,9 +51,7 @@ record PlaceDifference(Chord wanted, Chord given, Key key) {
 
     /** Tones that both have, by sound. */
     private List<NoteName> shared() {
-        return wanted.tones().stream()
-                .filter(tone -> given.tones().stream().anyMatch(tone::soundsLike))
-                .toList();
+        return VoiceLeading.commonTones(wanted, given);
     }
 
     /** The bass, the quality, what stays, and what comes from outside the key. */

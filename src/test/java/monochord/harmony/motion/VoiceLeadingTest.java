@@ -2,20 +2,24 @@ package monochord.harmony.motion;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.NoteName;
+import monochord.theory.Pitch;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** How near chords lie to each other. */
-class MovesTest {
+class VoiceLeadingTest {
     private static final List<Chord> CHORDS = chords();
 
     private static List<Chord> chords() {
@@ -54,7 +58,7 @@ class MovesTest {
             G  | C    | 3
             """)
     void triadsLieSoFarApart(String from, String to, int halfSteps) {
-        assertEquals(halfSteps, Moves.least(Chord.parse(from), Chord.parse(to)));
+        assertEquals(halfSteps, VoiceLeading.halfSteps(Chord.parse(from), Chord.parse(to)));
     }
 
     /** Worked by hand: each tone of the fuller chord goes to some tone of the thinner, and none of those is left out. */
@@ -68,19 +72,20 @@ class MovesTest {
             C      | C/Bb   | 0
             """)
     void chordsOfDifferentFullness(String from, String to, int halfSteps) {
-        assertEquals(halfSteps, Moves.least(Chord.parse(from), Chord.parse(to)));
+        assertEquals(halfSteps, VoiceLeading.halfSteps(Chord.parse(from), Chord.parse(to)));
     }
 
     @Test
     @DisplayName("there and back is as far, a chord is no way from itself, and moving both changes nothing")
     void lawsOfDistance() {
         for (Chord one : CHORDS) {
-            assertEquals(0, Moves.least(one, one));
+            assertEquals(0, VoiceLeading.halfSteps(one, one));
             for (Chord other : CHORDS) {
-                int there = Moves.least(one, other);
-                assertEquals(there, Moves.least(other, one), () -> one + " " + other);
+                int there = VoiceLeading.halfSteps(one, other);
+                assertEquals(there, VoiceLeading.halfSteps(other, one), () -> one + " " + other);
                 var third = one.root().to(other.root());
-                assertEquals(there, Moves.least(one.plus(third), other.plus(third)), () -> one + " " + other);
+                assertEquals(
+                        there, VoiceLeading.halfSteps(one.plus(third), other.plus(third)), () -> one + " " + other);
             }
         }
     }
@@ -104,7 +109,7 @@ class MovesTest {
                     }
                     least = Math.min(least, sum);
                 }
-                assertEquals(least, Moves.least(one, other), () -> one + " " + other);
+                assertEquals(least, VoiceLeading.halfSteps(one, other), () -> one + " " + other);
             }
         }
     }
@@ -113,9 +118,69 @@ class MovesTest {
     @DisplayName("a chord has a note, and no more than twelve")
     void bounds() {
         List<NoteName> c = List.of(NoteName.C);
-        assertThrows(IllegalArgumentException.class, () -> Moves.least(c, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> VoiceLeading.halfStepsOfNames(c, List.of()));
         List<NoteName> many = IntStream.range(0, 13).mapToObj(NoteName::at).toList();
-        assertThrows(IllegalArgumentException.class, () -> Moves.least(c, many));
-        assertEquals(36, Moves.least(c, many.subList(0, 12)));
+        assertThrows(IllegalArgumentException.class, () -> VoiceLeading.halfStepsOfNames(c, many));
+        assertEquals(36, VoiceLeading.halfStepsOfNames(c, many.subList(0, 12)));
+    }
+
+    /** Worked by hand, octaves and all. */
+    @ParameterizedTest(name = "{0} to {1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            C4 E4 G4    | C4 F4 A4    | 3
+            C4 E4 G4    | B3 D4 G4    | 3
+            C4 E4 G4 B4 | C4 E4 G4    | 4
+            C4 E4 G4    | C5 E5 G5    | 36
+            C4          | A3 C4 E4    | 7
+            """)
+    void keysLieSoFarApart(String from, String to, int halfSteps) {
+        assertEquals(halfSteps, VoiceLeading.halfSteps(pitches(from), pitches(to)));
+        assertEquals(halfSteps, VoiceLeading.halfSteps(pitches(to), pitches(from)));
+    }
+
+    private static List<Pitch> pitches(String text) {
+        return Stream.of(text.split(" ")).map(Pitch::parse).toList();
+    }
+
+    @Test
+    @DisplayName(
+            "as many keys on either side are joined in order, and an octave apart is never nearer than octaves open")
+    void keysInOrder() {
+        for (Chord one : CHORDS) {
+            for (Chord other : CHORDS) {
+                List<Pitch> from = above("C4", one);
+                List<Pitch> to = above("C4", other);
+                int keys = VoiceLeading.halfSteps(from, to);
+                assertTrue(keys >= VoiceLeading.halfSteps(one, other), () -> one + " " + other);
+                if (from.size() == to.size()) {
+                    int inOrder = IntStream.range(0, from.size())
+                            .map(i -> Math.abs(
+                                    from.get(i).midiNumber() - to.get(i).midiNumber()))
+                            .sum();
+                    assertEquals(inOrder, keys, () -> from + " " + to);
+                }
+            }
+        }
+    }
+
+    private static List<Pitch> above(String lowest, Chord chord) {
+        Pitch bottom = Pitch.parse(lowest);
+        return chord.tones().stream()
+                .map(tone -> Pitch.atOrAbove(tone, bottom))
+                .sorted(Comparator.comparingInt(Pitch::midiNumber))
+                .toList();
+    }
+
+    @Test
+    void findsWhatBothHold() {
+        assertEquals(
+                "[C, E]",
+                VoiceLeading.commonTones(Chord.parse("C"), Chord.parse("Am")).toString());
+        assertEquals(
+                "[G#]",
+                VoiceLeading.commonTones(Chord.parse("E"), Chord.parse("Db")).toString());
+        assertEquals(
+                "[]",
+                VoiceLeading.commonTones(Chord.parse("C"), Chord.parse("Dm")).toString());
     }
 }
