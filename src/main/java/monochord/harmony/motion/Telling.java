@@ -1,15 +1,13 @@
 package monochord.harmony.motion;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import monochord.harmony.motion.Finding.Kind;
-import monochord.theory.NoteName;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Pitch;
-import monochord.theory.Signs;
 
-/** Puts the moving of voices into sentences, with the signs of printed music. */
+/** Puts the moving of voices into sentences. */
 public final class Telling {
     /** From so many voices on, a list of all pairs is no longer read. */
     private static final int MOST_VOICES_IN_PAIRS = 4;
@@ -25,21 +23,21 @@ public final class Telling {
     }
 
     /** What a voice is called in a list: {@code tenor}, or {@code second} of more than four. */
-    public String name(int voice, int voices) {
+    public Phrase name(int voice, int voices) {
         return names.brief(voice, voices);
     }
 
-    /** Which voices, which notes. */
-    public String of(Finding finding) {
+    /** Which voices, which notes: a sentence. */
+    public Phrase of(Finding finding) {
         return switch (finding.kind()) {
-            case PARALLEL_UNISONS -> run("Parallel unisons", finding);
-            case PARALLEL_FIFTHS -> run("Parallel fifths", finding);
-            case PARALLEL_OCTAVES -> run("Parallel octaves", finding);
-            case CONTRARY_FIFTHS -> run("Fifths by contrary motion", finding);
-            case CONTRARY_OCTAVES -> run("Octaves by contrary motion", finding);
-            case DIRECT_FIFTHS -> direct("a fifth", finding);
-            case DIRECT_OCTAVES -> direct("an octave", finding);
-            case UNEQUAL_FIFTHS -> run("A diminished fifth opens into a perfect one", finding);
+            case PARALLEL_UNISONS -> between(Phrase.of("Parallel unisons"), finding);
+            case PARALLEL_FIFTHS -> between(Phrase.of("Parallel fifths"), finding);
+            case PARALLEL_OCTAVES -> between(Phrase.of("Parallel octaves"), finding);
+            case CONTRARY_FIFTHS -> between(Phrase.of("Fifths by contrary motion"), finding);
+            case CONTRARY_OCTAVES -> between(Phrase.of("Octaves by contrary motion"), finding);
+            case DIRECT_FIFTHS -> direct(MusicWords.oneNumber(5), finding);
+            case DIRECT_OCTAVES -> direct(MusicWords.oneNumber(8), finding);
+            case UNEQUAL_FIFTHS -> between(Phrase.of("A diminished fifth opens into a perfect one"), finding);
             case CROSSING -> crossing(finding);
             case OVERLAP -> overlap(finding);
             case AUGMENTED_STEP -> augmented(finding);
@@ -47,153 +45,171 @@ public final class Telling {
         };
     }
 
-    private String run(String what, Finding finding) {
-        Move lower = move(finding, 0);
-        Move upper = move(finding, 1);
-        return what + " between " + both(finding) + ": " + sign(lower.from()) + " " + sign(upper.from()) + " to "
-                + sign(lower.to()) + " " + sign(upper.to()) + ".";
+    private Phrase between(Phrase what, Finding finding) {
+        return Phrase.sentence(
+                "{0} between {1} and {2}: {3}.", what, name(finding, 0), name(finding, 1), notes(finding));
     }
 
-    private String direct(String interval, Finding finding) {
-        Move lower = move(finding, 0);
-        Move upper = move(finding, 1);
-        return "The " + name(finding, 1) + " leaps " + way(upper) + " into " + interval + " with the "
-                + name(finding, 0) + ", which goes the same way: " + sign(lower.from()) + " " + sign(upper.from())
-                + " to " + sign(lower.to()) + " " + sign(upper.to()) + ".";
+    private Phrase direct(Phrase interval, Finding finding) {
+        Phrase top = name(finding, 1);
+        Phrase bass = name(finding, 0);
+        Phrase notes = notes(finding);
+        return move(finding, 1).direction() > 0
+                ? Phrase.sentence(
+                        "The {0} leaps up into {1} with the {2}, which goes the same way: {3}.",
+                        top, interval, bass, notes)
+                : Phrase.sentence(
+                        "The {0} leaps down into {1} with the {2}, which goes the same way: {3}.",
+                        top, interval, bass, notes);
     }
 
-    private String crossing(Finding finding) {
+    /** {@code C3 G3 to D3 A3}: the two voices before and after. */
+    private Phrase notes(Finding finding) {
+        Move lower = move(finding, 0);
+        Move upper = move(finding, 1);
+        return Phrase.of("{0} {1} to {2} {3}", lower.from(), upper.from(), lower.to(), upper.to());
+    }
+
+    private Phrase crossing(Finding finding) {
         List<Pitch> chord = passage.chords().get(finding.at());
         int lower = finding.voices().get(0);
-        return "The " + names.of(lower, chord.size()) + " crosses the " + names.of(lower + 1, chord.size()) + ": "
-                + sign(chord.get(lower)) + " lies above " + sign(chord.get(lower + 1)) + ".";
+        return Phrase.sentence(
+                "The {0} crosses the {1}: {2} lies above {3}.",
+                names.of(lower, chord.size()),
+                names.of(lower + 1, chord.size()),
+                chord.get(lower),
+                chord.get(lower + 1));
     }
 
-    private String overlap(Finding finding) {
+    private Phrase overlap(Finding finding) {
         Move lower = move(finding, 0);
         Move upper = move(finding, 1);
-        boolean rises = lower.to().midiNumber() > upper.from().midiNumber();
-        return rises
-                ? passes(name(finding, 0), lower, "above", name(finding, 1), upper)
-                : passes(name(finding, 1), upper, "below", name(finding, 0), lower);
+        return lower.to().midiNumber() > upper.from().midiNumber()
+                ? Phrase.sentence(
+                        "The {0} goes to {1}, above the {2} that the {3} had before.",
+                        name(finding, 0), lower.to(), upper.from(), name(finding, 1))
+                : Phrase.sentence(
+                        "The {0} goes to {1}, below the {2} that the {3} had before.",
+                        name(finding, 1), upper.to(), lower.from(), name(finding, 0));
     }
 
-    private static String passes(String name, Move move, String side, String neighbour, Move left) {
-        return "The " + name + " goes to " + sign(move.to()) + ", " + side + " the " + sign(left.from()) + " that the "
-                + neighbour + " had before.";
-    }
-
-    private String augmented(Finding finding) {
+    private Phrase augmented(Finding finding) {
         Move move = move(finding, 0);
-        return "The " + name(finding, 0) + " goes an " + move.interval().inWords() + ": " + sign(move.from()) + " to "
-                + sign(move.to()) + ", awkward to sing.";
+        return Phrase.sentence(
+                "The {0} goes {1}: {2} to {3}, awkward to sing.",
+                name(finding, 0), Phrase.one(move.interval().size()), move.from(), move.to());
     }
 
-    private String block(Finding finding) {
+    private Phrase block(Finding finding) {
         Step step = step(finding);
-        int sounding = step.moves().size();
-        Move first = move(finding, 0);
-        String who = finding.voices().size() == sounding
-                ? "All " + VoiceNames.count(sounding) + " voices"
-                : capital(listed(finding.voices().stream()
-                        .map(voice -> names.of(voice, step.voices()))
-                        .toList()));
-        return who + " go " + way(first) + " together as one block: a colour, but a flat one.";
+        boolean up = move(finding, 0).direction() > 0;
+        if (finding.voices().size() == step.moves().size()) {
+            Phrase count = Phrase.number(step.moves().size());
+            return up
+                    ? Phrase.sentence("All {0} voices go up together as one block: a colour, but a flat one.", count)
+                    : Phrase.sentence("All {0} voices go down together as one block: a colour, but a flat one.", count);
+        }
+        Phrase voices = Phrase.list(finding.voices().stream()
+                .map(voice -> names.of(voice, step.voices()))
+                .toList());
+        return up
+                ? Phrase.sentence("{0} go up together as one block: a colour, but a flat one.", voices)
+                : Phrase.sentence("{0} go down together as one block: a colour, but a flat one.", voices);
     }
 
     /** What could be held or turned instead, if there is something. */
-    public Optional<String> instead(Finding finding) {
+    public Optional<Phrase> instead(Finding finding) {
         boolean helped = finding.kind() != Kind.CROSSING && finding.kind() != Kind.AUGMENTED_STEP;
         return helped ? Remedy.of(step(finding)).map(Telling::remedy) : Optional.empty();
     }
 
-    static String remedy(Remedy remedy) {
+    private static Phrase remedy(Remedy remedy) {
         if (remedy instanceof Remedy.Hold hold) {
-            return "Both chords have " + sign(hold.pitch().name()) + ": leave " + sign(hold.pitch())
-                    + " where it is and move the others to their nearest notes.";
+            return Phrase.sentence(
+                    "Both chords have {0}: leave {1} where it is and move the others to their nearest notes.",
+                    hold.pitch().name(), hold.pitch());
         } else if (remedy instanceof Remedy.Suspend suspend) {
             return suspended(suspend);
         }
         return ((Remedy.AgainstBass) remedy).bassGoesUp()
-                ? "The bass goes up: take the others down to their nearest notes."
-                : "The bass goes down: take the others up to their nearest notes.";
+                ? Phrase.sentence("The bass goes up: take the others down to their nearest notes.")
+                : Phrase.sentence("The bass goes down: take the others up to their nearest notes.");
     }
 
-    private static String suspended(Remedy.Suspend suspend) {
-        String tone = sign(suspend.tone());
-        String chord = suspend.suspended().write(Signs.MUSIC);
+    private static Phrase suspended(Remedy.Suspend suspend) {
         return suspend.first()
-                ? "Play " + chord + " first: its " + tone + " belongs to the next chord too and can stay."
-                : "Let " + tone + " hang over as the fourth of " + chord + ", and let it fall a step afterwards.";
+                ? Phrase.sentence(
+                        "Play {0} first: its {1} belongs to the next chord too and can stay.",
+                        suspend.suspended(), suspend.tone())
+                : Phrase.sentence(
+                        "Let {0} hang over as the fourth of {1}, and let it fall a step afterwards.",
+                        suspend.tone(), suspend.suspended());
     }
 
-    /** Who moves how: {@code Contrary: bass and tenor. Still: alto and soprano.} */
-    public String motions(Step step) {
-        return step.voices() > MOST_VOICES_IN_PAIRS ? ofOuter(step) : ofAll(step);
-    }
-
-    private String ofOuter(Step step) {
-        return step.outer()
-                .map(pair -> capital(pair.motion().toString()) + ": " + pair(pair, step) + ".")
-                .orElse("");
-    }
-
-    private String ofAll(Step step) {
-        List<String> sentences = new ArrayList<>();
-        for (Motion motion : Motion.values()) {
-            List<String> pairs = step.pairs().stream()
-                    .filter(pair -> pair.motion() == motion)
-                    .map(pair -> pair(pair, step))
-                    .toList();
-            if (!pairs.isEmpty()) {
-                sentences.add(capital(motion.toString()) + ": " + String.join(", ", pairs) + ".");
-            }
+    /** Who moves how: {@code Contrary: bass–tenor. Still: alto–soprano.} */
+    public Phrase motions(Step step) {
+        if (step.voices() > MOST_VOICES_IN_PAIRS) {
+            return step.outer()
+                    .map(pair -> motion(pair.motion(), List.of(pair), step))
+                    .orElse(Phrase.NOTHING);
         }
-        return String.join(" ", sentences);
+        Phrase all = Phrase.NOTHING;
+        for (Motion motion : Motion.values()) {
+            List<Pair> pairs = step.pairs().stream()
+                    .filter(pair -> pair.motion() == motion)
+                    .toList();
+            all = pairs.isEmpty() ? all : all.then(motion(motion, pairs, step));
+        }
+        return all;
     }
 
-    private String pair(Pair pair, Step step) {
-        return names.brief(pair.lower().voice(), step.voices()) + "–"
-                + names.brief(pair.upper().voice(), step.voices());
+    private Phrase motion(Motion motion, List<Pair> pairs, Step step) {
+        Phrase who =
+                Phrase.joined(", ", pairs.stream().map(pair -> pair(pair, step)).toList());
+        return switch (motion) {
+            case CONTRARY -> Phrase.sentence("Contrary: {0}.", who);
+            case OBLIQUE -> Phrase.sentence("Oblique: {0}.", who);
+            case SIMILAR -> Phrase.sentence("Similar: {0}.", who);
+            case PARALLEL -> Phrase.sentence("Parallel: {0}.", who);
+            case STILL -> Phrase.sentence("Still: {0}.", who);
+        };
+    }
+
+    private Phrase pair(Pair pair, Step step) {
+        return Phrase.joined(
+                "–",
+                List.of(
+                        names.brief(pair.lower().voice(), step.voices()),
+                        names.brief(pair.upper().voice(), step.voices())));
     }
 
     /** What one voice does: {@code Bass: C3 down 3 half steps to A2.} */
-    public String voice(Move move, Step step) {
-        String name = capital(names.of(move.voice(), step.voices())) + ": ";
+    public Phrase voice(Move move, Step step) {
+        Phrase name = names.of(move.voice(), step.voices());
+        Phrase size = MusicWords.halfSteps(Math.abs(move.semitones()));
         return move.isStill()
-                ? name + sign(move.from()) + " held."
-                : name + sign(move.from()) + " " + way(move) + " " + halfSteps(move.semitones()) + " to "
-                        + sign(move.to()) + ".";
+                ? Phrase.sentence("{0}: {1} held.", name, move.from())
+                : move.direction() > 0
+                        ? Phrase.sentence("{0}: {1} up {2} to {3}.", name, move.from(), size, move.to())
+                        : Phrase.sentence("{0}: {1} down {2} to {3}.", name, move.from(), size, move.to());
     }
 
     /** In all: {@code 5 half steps in all, E4 and C5 kept.} */
-    public String sum(Step step) {
-        List<String> kept = step.kept().stream().map(Telling::sign).toList();
-        List<String> shared = step.shared().stream().map(Telling::sign).toList();
-        String common = !kept.isEmpty()
-                ? listed(kept) + " kept"
-                : shared.isEmpty() ? "no note in common" : listed(shared) + " in common but not kept";
-        return halfSteps(step.moved()) + " in all, " + common + fullness(step) + ".";
+    public Phrase sum(Step step) {
+        return Phrase.sentence(
+                "{0} in all, {1}{2}{3}.",
+                MusicWords.halfSteps(step.moved()),
+                common(step),
+                step.entering().isEmpty() ? Phrase.NOTHING : Phrase.of("; {0} new", Phrase.list(step.entering())),
+                step.ending().isEmpty() ? Phrase.NOTHING : Phrase.of("; {0} let go", Phrase.list(step.ending())));
     }
 
-    private static String fullness(Step step) {
-        List<Pitch> entering = step.entering();
-        List<Pitch> ending = step.ending();
-        return (entering.isEmpty() ? "" : "; " + listed(signs(entering)) + " new")
-                + (ending.isEmpty() ? "" : "; " + listed(signs(ending)) + " let go");
-    }
-
-    private static List<String> signs(List<Pitch> pitches) {
-        return pitches.stream().map(Telling::sign).toList();
-    }
-
-    private static String halfSteps(int count) {
-        int size = Math.abs(count);
-        return size == 1 ? "1 half step" : size + " half steps";
-    }
-
-    private static String way(Move move) {
-        return move.direction() > 0 ? "up" : "down";
+    private static Phrase common(Step step) {
+        return !step.kept().isEmpty()
+                ? Phrase.of("{0} kept", Phrase.list(step.kept()))
+                : step.shared().isEmpty()
+                        ? Phrase.of("no note in common")
+                        : Phrase.of("{0} in common but not kept", Phrase.list(step.shared()));
     }
 
     private Step step(Finding finding) {
@@ -208,30 +224,7 @@ public final class Telling {
                 .orElseThrow();
     }
 
-    private String name(Finding finding, int index) {
+    private Phrase name(Finding finding, int index) {
         return names.of(finding.voices().get(index), step(finding).voices());
-    }
-
-    private String both(Finding finding) {
-        return name(finding, 0) + " and " + name(finding, 1);
-    }
-
-    private static String sign(Pitch pitch) {
-        return pitch.write(Signs.MUSIC);
-    }
-
-    private static String sign(NoteName name) {
-        return name.write(Signs.MUSIC);
-    }
-
-    static String listed(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : words.subList(0, last).stream().collect(Collectors.joining(", ")) + " and " + words.get(last);
-    }
-
-    static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

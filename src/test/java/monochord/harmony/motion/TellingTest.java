@@ -45,8 +45,8 @@ class TellingTest {
     void sumsUp(String text, String sum, String motions) {
         Passage passage = Passage.parse(text);
         Telling telling = new Telling(passage, Strictness.CHORALE);
-        assertEquals(sum, telling.sum(passage.steps().get(0)));
-        assertEquals(motions, telling.motions(passage.steps().get(0)));
+        assertEquals(sum, telling.sum(passage.steps().get(0)).toString());
+        assertEquals(motions, telling.motions(passage.steps().get(0)).toString());
     }
 
     @ParameterizedTest(name = "{0}: {1}")
