@@ -5,20 +5,25 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;
 import monochord.harmony.motion.Move;
 import monochord.harmony.voicing.Explanation.Change;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Interval;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
-import monochord.theory.Signs;
 
-/** Puts an {@link Explanation} into sentences, as a teacher would say it at the keyboard, with the signs of print. */
+/** Puts an {@link Explanation} into sentences, as a teacher would say it at the keyboard. */
 public final class Telling {
     private static final int WHOLE_STEP = 2;
+    private static final Phrase.Forms MOVED =
+            new Phrase.Forms("{0} half step moved", "{0} half steps moved", "no half steps moved");
+    private static final Phrase.Forms PARALLELS = new Phrase.Forms(
+            "{0} parallel fifth or octave", "{0} parallel fifths or octaves", "no parallel fifths or octaves");
+    private static final Phrase.Forms HELD = new Phrase.Forms("{0} note held", "{0} notes held", "no notes held");
 
     private final Explanation explanation;
 
@@ -27,96 +32,115 @@ public final class Telling {
     }
 
     /** One sentence for each change; a change that comes again is told once. */
-    public List<String> changes() {
-        LinkedHashSet<String> told = new LinkedHashSet<>();
+    public List<Phrase> changes() {
+        LinkedHashSet<Phrase> told = new LinkedHashSet<>();
         explanation.changes().forEach(change -> told.add(change(change)));
         return List.copyOf(told);
     }
 
-    private static String change(Change change) {
-        String names = sign(change.from()) + " to " + sign(change.to()) + ": ";
+    private static Phrase change(Change change) {
         List<Move> all =
                 Stream.concat(change.left().stream(), change.right().stream()).toList();
         if (all.stream().allMatch(Move::isStill)) {
-            return names + "nothing moves.";
+            return Phrase.sentence("{0} to {1}: nothing moves.", change.from(), change.to());
         }
-        List<String> parts = new ArrayList<>();
+        List<Phrase> parts = new ArrayList<>();
         held(change, all).ifPresent(parts::add);
-        parts.addAll(hand("left hand", change.left(), true));
-        parts.addAll(hand("right hand", change.right(), false));
-        return names + String.join("; ", parts) + ".";
+        parts.addAll(hand(change.left(), true));
+        parts.addAll(hand(change.right(), false));
+        return Phrase.sentence("{0} to {1}: {2}.", change.from(), change.to(), Phrase.joined("; ", parts));
     }
 
-    private static Optional<String> held(Change change, List<Move> all) {
+    private static Optional<Phrase> held(Change change, List<Move> all) {
         List<Move> still = all.stream().filter(Move::isStill).toList();
         if (!change.right().isEmpty() && still.containsAll(change.right())) {
             List<Move> below = change.left().stream().filter(Move::isStill).toList();
-            return Optional.of("the right hand does not move" + (below.isEmpty() ? "" : ", " + stay(below) + " too"));
+            return Optional.of(
+                    below.isEmpty()
+                            ? Phrase.of("the right hand does not move")
+                            : Phrase.of("the right hand does not move, {0} too", stay(below)));
         }
         return still.isEmpty() ? Optional.empty() : Optional.of(stay(still));
     }
 
-    private static String stay(List<Move> still) {
-        List<String> names =
-                still.stream().map(move -> sign(move.to())).distinct().toList();
-        return listed(names) + (names.size() == 1 ? " stays" : " stay");
+    private static Phrase stay(List<Move> still) {
+        List<Pitch> pitches = still.stream().map(Move::to).distinct().toList();
+        return Phrase.counted(pitches.size(), "{0} stays", "{0} stay", Phrase.list(pitches));
     }
 
-    private static List<String> hand(String name, List<Move> hand, boolean left) {
+    private static List<Phrase> hand(List<Move> hand, boolean left) {
         List<Move> moving = hand.stream().filter(move -> !move.isStill()).toList();
         boolean together = moving.size() > 1
                 && moving.size() == hand.size()
                 && moving.stream().mapToInt(Move::semitones).distinct().count() == 1;
         if (together) {
-            return List.of("the " + name + " slides " + way(moving.get(0)));
+            return List.of(slides(moving.get(0), left));
         }
-        List<String> parts = new ArrayList<>();
+        List<Phrase> parts = new ArrayList<>();
         boolean bass = left && !moving.isEmpty() && moving.get(0) == hand.get(0);
         if (bass) {
-            parts.add("the bass goes " + way(moving.get(0)));
+            parts.add(bassGoes(moving.get(0)));
         }
-        String others = moving.stream()
+        List<Phrase> others = moving.stream()
                 .skip(bass ? 1 : 0)
-                .map(move -> sign(move.from()) + " to " + sign(move.to()))
-                .collect(Collectors.joining(", "));
+                .map(move -> Phrase.of("{0} to {1}", move.from(), move.to()))
+                .toList();
         if (!others.isEmpty()) {
-            parts.add(others);
+            parts.add(Phrase.joined(", ", others));
         }
         return parts;
     }
 
-    private static String way(Move move) {
-        return (move.direction() > 0 ? "up " : "down ") + distance(move);
+    private static Phrase slides(Move move, boolean left) {
+        Phrase distance = distance(move);
+        if (left) {
+            return move.direction() > 0
+                    ? Phrase.of("the left hand slides up {0}", distance)
+                    : Phrase.of("the left hand slides down {0}", distance);
+        }
+        return move.direction() > 0
+                ? Phrase.of("the right hand slides up {0}", distance)
+                : Phrase.of("the right hand slides down {0}", distance);
     }
 
-    private static String distance(Move move) {
+    private static Phrase bassGoes(Move move) {
+        return move.direction() > 0
+                ? Phrase.of("the bass goes up {0}", distance(move))
+                : Phrase.of("the bass goes down {0}", distance(move));
+    }
+
+    private static Phrase distance(Move move) {
         int halfSteps = Math.abs(move.semitones());
         if (halfSteps <= WHOLE_STEP) {
-            return halfSteps == 1 ? "a half step" : "a whole step";
+            return halfSteps == 1 ? Phrase.of("a half step") : Phrase.of("a whole step");
         }
-        String words = move.interval().size().inWords();
-        String number = words.substring(words.lastIndexOf(' ') + 1);
-        return (number.startsWith("o") || number.startsWith("e") ? "an " : "a ") + number;
+        return MusicWords.oneNumber(move.interval().number());
     }
 
     /** The numbers next to those of the plain version, and where the plain version is flattest. */
-    public List<String> comparison() {
-        List<String> said = new ArrayList<>();
-        said.add("In all " + numbers(explanation.tally()) + ". Every chord in root position: "
-                + numbers(explanation.plainTally()) + ".");
+    public List<Phrase> comparison() {
+        List<Phrase> said = new ArrayList<>();
+        said.add(Phrase.sentence("In all {0}.", numbers(explanation.tally()))
+                .then(Phrase.sentence("Every chord in root position: {0}.", numbers(explanation.plainTally()))));
         flattest().ifPresent(change -> said.add(avoided(change)));
         return said;
     }
 
-    private static String numbers(Tally tally) {
-        String left = tally.inLeftHand() == 0
-                ? ""
+    private static Phrase numbers(Tally tally) {
+        return Phrase.of(
+                "{0}, {1}, {2}",
+                Phrase.counted(tally.moved(), MOVED, tally.moved()),
+                parallels(tally),
+                Phrase.counted(tally.held(), HELD, tally.held()));
+    }
+
+    private static Phrase parallels(Tally tally) {
+        Phrase all = Phrase.counted(tally.parallels(), PARALLELS, tally.parallels());
+        return tally.inLeftHand() == 0
+                ? all
                 : tally.inLeftHand() == tally.parallels()
-                        ? ", all in the left hand"
-                        : ", " + tally.inLeftHand() + " of them in the left hand";
-        return counted(tally.moved(), "half step") + " moved, "
-                + counted(tally.parallels(), "parallel fifth or octave", "parallel fifths or octaves") + left + ", "
-                + counted(tally.held(), "note") + " held";
+                        ? Phrase.of("{0}, all in the left hand", all)
+                        : Phrase.of("{0}, {1} of them in the left hand", all, tally.inLeftHand());
     }
 
     /** The change at which the plain version has most parallels more than this one. */
@@ -130,15 +154,26 @@ public final class Telling {
         return change.plainTally().parallels() - change.tally().parallels();
     }
 
-    private static String avoided(Change change) {
-        int left = change.tally().parallels();
-        return "Avoided from " + sign(change.from()) + " to " + sign(change.to()) + ": in root position "
-                + counted(change.plainTally().parallels(), "pair") + " of voices would go in parallel, here "
-                + (left == 0 ? "none does" : left == 1 ? "one does" : left + " do") + ".";
+    private static Phrase avoided(Change change) {
+        int plain = change.plainTally().parallels();
+        return Phrase.sentence(
+                "Avoided from {0} to {1}: in root position {2} of voices would go in parallel, here {3}.",
+                change.from(),
+                change.to(),
+                Phrase.counted(plain, "{0} pair", "{0} pairs", plain),
+                left(change.tally().parallels()));
+    }
+
+    private static Phrase left(int parallels) {
+        return switch (parallels) {
+            case 0 -> Phrase.of("none does");
+            case 1 -> Phrase.of("one does");
+            default -> Phrase.of("{0} do", parallels);
+        };
     }
 
     /** Why most can stay at one change: what each held note is in either chord. */
-    public Optional<String> reason() {
+    public Optional<Phrase> reason() {
         return explanation.changes().stream()
                 .filter(change -> !change.from().equals(change.to()))
                 .max(Comparator.<Change>comparingInt(change -> change.tally().held())
@@ -152,54 +187,27 @@ public final class Telling {
         return !Borrowing.isOwn(change.to(), explanation.way().task().key());
     }
 
-    private static String reason(Change change) {
-        List<String> roles = Stream.concat(change.left().stream(), change.right().stream())
+    private static Phrase reason(Change change) {
+        List<Phrase> roles = Stream.concat(change.left().stream(), change.right().stream())
                 .filter(Move::isStill)
                 .map(move -> move.to().name())
                 .distinct()
-                .map(name -> sign(name) + " is the " + role(name, change.from()) + " of " + sign(change.from())
-                        + " and the " + role(name, change.to()) + " of " + sign(change.to()))
+                .map(name -> Phrase.of(
+                        "{0} is the {1} of {2} and the {3} of {4}",
+                        name, role(name, change.from()), change.from(), role(name, change.to()), change.to()))
                 .toList();
-        return "Why " + (roles.size() == 1 ? "it stays" : "they stay") + ": " + String.join("; ", roles) + ".";
+        return Phrase.counted(roles.size(), "Why it stays: {0}.", "Why they stay: {0}.", Phrase.joined("; ", roles));
     }
 
-    private static String role(NoteName name, Chord chord) {
+    private static Phrase role(NoteName name, Chord chord) {
         return chord.kind().intervals().stream()
                 .filter(interval -> chord.root().plus(interval).soundsLike(name))
                 .map(Telling::role)
                 .findFirst()
-                .orElse("bass");
+                .orElse(Phrase.of("bass"));
     }
 
-    private static String role(Interval interval) {
-        String words = interval.inWords();
-        return interval.number() == 1 ? "root" : words.substring(words.lastIndexOf(' ') + 1);
-    }
-
-    private static String counted(int count, String one) {
-        return counted(count, one, one + "s");
-    }
-
-    private static String counted(int count, String one, String more) {
-        return (count == 0 ? "no" : Integer.toString(count)) + " " + (count == 1 ? one : more);
-    }
-
-    private static String listed(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
-    }
-
-    private static String sign(Chord chord) {
-        return chord.write(Signs.MUSIC);
-    }
-
-    private static String sign(Pitch pitch) {
-        return pitch.write(Signs.MUSIC);
-    }
-
-    private static String sign(NoteName name) {
-        return name.write(Signs.MUSIC);
+    private static Phrase role(Interval interval) {
+        return interval.number() == 1 ? Phrase.of("root") : MusicWords.number(interval.number());
     }
 }

@@ -9,15 +9,13 @@ import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.Way;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Pitch;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.VoicingGrid;
 import monochord.view.keyboard.VoicingRow;
@@ -33,9 +31,8 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
     private static final int FEW_CHORDS = 2;
 
     /** Source: Boyle, Boyle and Booker, APPC 2015, for who reaches a tenth; the advice is common practice. */
-    static final String CARE =
-            "Some of this asks for more than an octave in one hand. Take only what lies easily: roll it "
-                    + "from the bottom, or give a note to the other hand. If the hand aches, stop.";
+    static final Phrase CARE = Phrase.sentence("Some of this asks for more than an octave in one hand. Take only what"
+            + " lies easily: roll it from the bottom, or give a note to the other hand. If the hand aches, stop.");
 
     public VoiceAnswer {
         ways = List.copyOf(ways);
@@ -58,48 +55,49 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
-        text.lines(StyledText.of(heading(), Style.HEADING).in(look.signs()));
-        text.lines(
-                look.plain()
-                        ? VoicingGrid.words(rows(), look.signs())
-                        : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
-        text.lines(new StyledText(said()).in(look.signs()));
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(heading(), Style.HEADING)
+                .lines(
+                        look.plain()
+                                ? VoicingGrid.words(rows(), look.reader())
+                                : VoicingGrid.of(rows(), look.reader(), look.pictureWidth()));
+        say(text);
         StyledText told = text.build().wrapped(look.width());
         boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
-        return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
+        return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.reader(), look.pictureWidth())) : told;
     }
 
-    private String heading() {
-        return "In " + task().key().write(Signs.MUSIC) + ", " + task().style() + ", each hand within "
-                + task().reach().inWords();
+    private Phrase heading() {
+        return Phrase.of(
+                "In {0}, {1}, each hand within {2}",
+                task().key(), task().style().inWords(), task().reach().inWords());
     }
 
-    private List<StyledLine> said() {
+    private void say(StyledText.Builder text) {
         Telling telling = new Telling(Explanation.of(best()));
-        StyledText.Builder said = StyledText.builder();
-        List<String> changes = telling.changes();
-        changes.stream().limit(MOST_CHANGES_TOLD).forEach(said::line);
+        List<Phrase> changes = telling.changes();
+        changes.stream().limit(MOST_CHANGES_TOLD).forEach(text::line);
         if (changes.size() > MOST_CHANGES_TOLD) {
-            said.line("… and " + (changes.size() - MOST_CHANGES_TOLD) + " more changes.", Style.QUIET);
+            int more = changes.size() - MOST_CHANGES_TOLD;
+            text.line(Phrase.counted(more, "… and {0} more change.", "… and {0} more changes.", more), Style.QUIET);
         }
-        telling.reason().ifPresent(said::line);
+        telling.reason().ifPresent(text::line);
         if (!changes.isEmpty()) {
-            telling.comparison().forEach(said::line);
+            telling.comparison().forEach(text::line);
         }
-        said.line(costs(), Style.QUIET);
+        text.line(costs(), Style.QUIET);
         if (isWide()) {
-            said.line(CARE);
+            text.line(CARE);
         }
-        return said.build().lines();
     }
 
-    private String costs() {
-        List<String> others = ways.subList(1, ways.size()).stream()
-                .map(way -> Integer.toString(way.cost().total()))
+    private Phrase costs() {
+        List<Integer> others = ways.subList(1, ways.size()).stream()
+                .map(way -> way.cost().total())
                 .toList();
-        return "Cost " + best().cost().total()
-                + (others.isEmpty() ? "." : "; the next best " + Words.listed(others) + ".");
+        return others.isEmpty()
+                ? Phrase.sentence("Cost {0}.", best().cost().total())
+                : Phrase.sentence("Cost {0}; the next best {1}.", best().cost().total(), Phrase.list(others));
     }
 
     private boolean isWide() {

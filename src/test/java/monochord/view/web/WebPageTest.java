@@ -13,6 +13,7 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
 import monochord.lesson.Span;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
@@ -36,7 +37,7 @@ class WebPageTest {
     private static Drawing drawing(String symbol) {
         Music.OneChord one = (Music.OneChord) MusicText.read(symbol, Key.parse("C"));
         Chord chord = one.chord();
-        return Drawing.of(symbol, Roles.close(chord));
+        return Drawing.of(Phrase.of("{0}", chord), Roles.close(chord));
     }
 
     private static WebPage page(Section... sections) {
