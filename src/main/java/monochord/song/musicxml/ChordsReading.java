@@ -7,6 +7,7 @@ import java.util.Set;
 import monochord.harmony.Bar;
 import monochord.harmony.Progression;
 import monochord.harmony.Slot;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Interval;
@@ -19,17 +20,17 @@ final class ChordsReading {
     private static final int MOST_SHARES = 64;
 
     private final List<Struck> struck = new ArrayList<>();
-    private final Set<String> remarks;
+    private final Set<Phrase> remarks;
 
     private record Struck(Chord chord, Beats time) {}
 
-    ChordsReading(Set<String> remarks) {
+    ChordsReading(Set<Phrase> remarks) {
         this.remarks = remarks;
     }
 
     void take(Optional<Chord> chord, Beats time) throws SheetFault {
         if (chord.isEmpty()) {
-            remarks.add("A harmony without a chord symbol is left out; the chord before it goes on.");
+            remarks.add(Phrase.sentence("A harmony without a chord symbol is left out; the chord before it goes on."));
             return;
         }
         int last = struck.size() - 1;
@@ -62,9 +63,9 @@ final class ChordsReading {
             throw new SheetFault("no chord symbols that could be read stand over its notes");
         }
         if (struck.get(0).time().compareTo(lengths.pickup()) > 0) {
-            remarks.add("The first chord is taken from the first full bar on.");
+            remarks.add(Phrase.sentence("The first chord is taken from the first full bar on."));
         } else if (struck.get(0).time().compareTo(lengths.pickup()) < 0) {
-            remarks.add("The chord over the pick-up is left out.");
+            remarks.add(Phrase.sentence("The chord over the pick-up is left out."));
         }
         return struck.stream()
                 .filter(one -> one.time().compareTo(lengths.pickup()) <= 0)

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.theory.Beats;
 import monochord.theory.Interval;
@@ -30,7 +31,7 @@ final class SheetReading {
     private static final int MOST_SIGNS = 7;
 
     private final ScorePartwise score;
-    private final Set<String> remarks = new LinkedHashSet<>();
+    private final Set<Phrase> remarks = new LinkedHashSet<>();
     private final TuneReading tune = new TuneReading(remarks);
     private final ChordsReading chords = new ChordsReading(remarks);
     private final List<Beats> bars = new ArrayList<>();
@@ -71,7 +72,7 @@ final class SheetReading {
                 .findFirst()
                 .orElseThrow(() -> new SheetFault("no chord symbols stand over its notes"));
         if (parts.size() > 1) {
-            remarks.add("Only the first part with chord symbols is read.");
+            remarks.add(Phrase.sentence("Only the first part with chord symbols is read."));
         }
         return first;
     }
@@ -104,7 +105,7 @@ final class SheetReading {
             Beats back = Figures.beats(backup.getDuration(), divisions);
             now = back.compareTo(now.minus(barStart)) > 0 ? barStart : now.minus(back);
         } else if (part instanceof Barline line && line.getRepeat() != null) {
-            remarks.add("Repeats are not played out: each bar is read once.");
+            remarks.add(Phrase.sentence("Repeats are not played out: each bar is read once."));
         }
     }
 
@@ -114,7 +115,7 @@ final class SheetReading {
 
     private void note(Note note) throws SheetFault {
         if (note.getGrace() != null || note.getCue() != null) {
-            remarks.add("Grace and cue notes are left out.");
+            remarks.add(Phrase.sentence("Grace and cue notes are left out."));
             return;
         }
         Beats beats = Figures.beats(note.getDuration(), divisions);
@@ -148,7 +149,7 @@ final class SheetReading {
 
     private void key(org.audiveris.proxymusic.Key written) throws SheetFault {
         if (key != null) {
-            remarks.add("The key changes on the way; all is read in the first.");
+            remarks.add(Phrase.sentence("The key changes on the way; all is read in the first."));
             return;
         }
         int fifths = Figures.whole(written.getFifths(), MOST_SIGNS, "a key signature");
@@ -160,7 +161,7 @@ final class SheetReading {
         try {
             return Mode.parse(written == null ? "major" : written.toLowerCase(Locale.ROOT));
         } catch (Unreadable unreadable) {
-            remarks.add("Its mode is not one of the seven; major is taken.");
+            remarks.add(Phrase.sentence("Its mode is not one of the seven; major is taken."));
             return Mode.IONIAN;
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import monochord.harmony.melody.Melody;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 import monochord.theory.Interval;
 import monochord.theory.Pitch;
@@ -14,11 +15,11 @@ import org.audiveris.proxymusic.StartStop;
 /** Gathers the tune: one voice, the top of notes struck together, ties joined. */
 final class TuneReading {
     private final List<Melody.Note> notes = new ArrayList<>();
-    private final Set<String> remarks;
+    private final Set<Phrase> remarks;
     private String voice;
     private boolean tied;
 
-    TuneReading(Set<String> remarks) {
+    TuneReading(Set<Phrase> remarks) {
         this.remarks = remarks;
     }
 
@@ -30,9 +31,9 @@ final class TuneReading {
         String its = note.getVoice() == null ? "1" : note.getVoice();
         voice = voice == null ? its : voice;
         if (!voice.equals(its)) {
-            remarks.add("Only the first voice is read.");
+            remarks.add(Phrase.sentence("Only the first voice is read."));
         } else if (note.getChord() != null) {
-            remarks.add("Of notes struck together the top one is read.");
+            remarks.add(Phrase.sentence("Of notes struck together the top one is read."));
             raise(pitch(note), isTied(note, StartStop.START));
         } else {
             add(note, start, beats);

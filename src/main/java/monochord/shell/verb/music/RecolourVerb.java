@@ -16,6 +16,7 @@ import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Saying;
@@ -63,7 +64,7 @@ final class RecolourVerb implements Verb {
     }
 
     private static Answer answer(
-            Progression progression, Optional<Melody> melody, List<String> remarks, Sitting sitting) {
+            Progression progression, Optional<Melody> melody, List<Phrase> remarks, Sitting sitting) {
         Recolour recolour = Recolour.of(progression, melody);
         remember(recolour, melody, sitting.stage());
         return new RecolourAnswer(recolour, remarks);
