@@ -1,6 +1,9 @@
 package monochord.text;
 
+import java.util.List;
 import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.NoteName;
 
 /** Small words of music that several rooms say. */
 public final class MusicWords {
@@ -61,5 +64,21 @@ public final class MusicWords {
             case 2 -> Phrase.of("a whole step");
             default -> Phrase.one(second.size());
         };
+    }
+
+    /** {@code no sharps or flats}; {@code two sharps, F♯ and C♯}; what is not printed is said to be so. */
+    public static Phrase signature(Key key) {
+        List<NoteName> notes = key.signatureNotes();
+        if (key.signature() == 0) {
+            return Phrase.of("no sharps or flats");
+        } else if (!key.isInUse()) {
+            return key.signature() > 0
+                    ? Phrase.of("more than seven sharps, so no signature is printed for it")
+                    : Phrase.of("more than seven flats, so no signature is printed for it");
+        }
+        int count = notes.size();
+        return key.signature() > 0
+                ? Phrase.counted(count, "{0} sharp, {1}", "{0} sharps, {1}", Phrase.number(count), Phrase.list(notes))
+                : Phrase.counted(count, "{0} flat, {1}", "{0} flats, {1}", Phrase.number(count), Phrase.list(notes));
     }
 }

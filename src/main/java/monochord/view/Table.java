@@ -16,7 +16,7 @@ import monochord.text.StyledText;
  *
  * <p>Where the width does not do, the columns first come together, then the last one is wrapped within itself, then the
  * columns that have no room follow on a second line. In plain looks each cell is a line of its own, behind the heading of
- * its column.
+ * its column; where no column has a heading, each row is one line.
  */
 public final class Table {
     private final List<Column> columns;
@@ -28,7 +28,8 @@ public final class Table {
      *
      * @param heading what stands over it, or {@link Phrase#NOTHING}
      * @param right whether its cells end below each other, as numbers do
-     * @param least columns of the terminal from its beginning to that of the next, where there is room
+     * @param least columns of the terminal from its beginning to that of the next, where there is room and its cells are
+     *     narrower
      */
     public record Column(Phrase heading, boolean right, int least) {
         public static Column left(Phrase heading) {
@@ -122,18 +123,27 @@ public final class Table {
     }
 
     private StyledText facts(Look look) {
+        boolean headed = columns.stream().anyMatch(column -> !column.heading().isEmpty());
         StyledText.Builder text = StyledText.builder(look.reader());
         for (Row row : rows) {
-            for (int i = 0; i < row.cells().size(); i++) {
-                Phrase heading =
-                        row.isAcross() ? Phrase.NOTHING : columns.get(i).heading();
-                Phrase cell = row.cells().get(i);
-                if (!cell.isEmpty()) {
-                    text.line(heading.isEmpty() ? cell : Phrase.of("{0}: {1}", heading, cell));
-                }
+            if (row.isAcross() || !headed) {
+                text.line(Phrase.joined(
+                        " ",
+                        row.cells().stream().filter(cell -> !cell.isEmpty()).toList()));
+            } else {
+                facts(row.cells(), text);
             }
         }
         return text.build().wrapped(look.width());
+    }
+
+    private void facts(List<Phrase> cells, StyledText.Builder text) {
+        for (int i = 0; i < cells.size(); i++) {
+            Phrase heading = columns.get(i).heading();
+            if (!cells.get(i).isEmpty()) {
+                text.line(heading.isEmpty() ? cells.get(i) : Phrase.of("{0}: {1}", heading, cells.get(i)));
+            }
+        }
     }
 
     /**

@@ -60,8 +60,8 @@ final class TableLayout {
     private void places(boolean roomy) {
         places = new int[columns.size()];
         for (int i = 0; i < places.length; i++) {
-            int least = roomy ? columns.get(i).least() : 0;
-            places[i] = widths[i] == 0 ? 0 : Math.max(least, widths[i] + GAP);
+            boolean holds = roomy && widths[i] < columns.get(i).least();
+            places[i] = widths[i] == 0 ? 0 : holds ? columns.get(i).least() : widths[i] + GAP;
         }
     }
 

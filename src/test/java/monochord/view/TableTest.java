@@ -140,7 +140,7 @@ class TableTest {
         assertEquals("From C\n  C           the tonic of it all\n", text(table, WIDE));
         assertEquals("From C\n  C\n    the tonic of it\n      all\n", text(table, WIDE.inWidth(20)));
         assertEquals("From C\n  C  the tonic of it all\n", text(table, WIDE.inWidth(26)));
-        assertEquals("From C\nC\nthe tonic of it all\n", text(table, WIDE.asPlain()));
+        assertEquals("From C\nC the tonic of it all\n", text(table, WIDE.asPlain()));
     }
 
     @Test

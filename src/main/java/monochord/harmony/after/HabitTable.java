@@ -29,10 +29,10 @@ record HabitTable(Key key) {
 
     private Habit fromLoweredSixth(String to) {
         return switch (to) {
-            case "bVII" -> habit(6, Phrase.of("the walk up {0}", inKey("bVI bVII I")));
+            case "bVII" -> habit(6, Phrase.of("the walk up {0}", inKey("bVI", "bVII", "I")));
             case "V" -> habit(5, Phrase.of("the root sinks a half step onto the dominant"));
             case "bIII" ->
-                habit(4, Phrase.of("fourths falling all the way home, {0}", inKey("bVI bIII bVII IV I")));
+                habit(4, Phrase.of("fourths falling all the way home, {0}", inKey("bVI", "bIII", "bVII", "IV", "I")));
             case "bII" -> habit(3, Phrase.of("the root falls a fifth, darker still"));
             case "iv" -> habit(3, Phrase.of("the root falls a third, two tones stay"));
             case "IV" -> habit(3, Phrase.of("the root falls a third into the major subdominant"));
@@ -43,9 +43,9 @@ record HabitTable(Key key) {
 
     private Habit fromLoweredSeventh(String to) {
         return switch (to) {
-            case "I" -> habit(6, Phrase.of("the last step of the walk up {0}", inKey("bVI bVII I")));
-            case "IV" -> habit(6, Phrase.of("the double plagal way home: {0}", inKey("bVII IV I")));
-            case "bVI" -> habit(3, Phrase.of("back down the walk: {0}, then the dominant", inKey("bVII bVI")));
+            case "I" -> habit(6, Phrase.of("the last step of the walk up {0}", inKey("bVI", "bVII", "I")));
+            case "IV" -> habit(6, Phrase.of("the double plagal way home: {0}", inKey("bVII", "IV", "I")));
+            case "bVI" -> habit(3, Phrase.of("back down the walk: {0}, then the dominant", inKey("bVII", "bVI")));
             case "bIII" -> habit(3, Phrase.of("the root falls a fifth, as if {0} were home", inKey("bIII")));
             case "V" -> habit(3, Phrase.of("from the lowered seventh to the leading note: the dominant after all"));
             default -> null;
@@ -54,7 +54,7 @@ record HabitTable(Key key) {
 
     private Habit fromLoweredThird(String to) {
         return switch (to) {
-            case "bVII" -> habit(4, Phrase.of("fourths falling, {0}", inKey("bIII bVII IV I")));
+            case "bVII" -> habit(4, Phrase.of("fourths falling, {0}", inKey("bIII", "bVII", "IV", "I")));
             case "IV" -> habit(4, Phrase.of("the root climbs a whole step into the major subdominant"));
             case "bVI" -> habit(4, Phrase.of("the root falls a fifth"));
             case "I" -> habit(3, Phrase.of("straight home by a third, around the fifth that both share"));
@@ -87,7 +87,7 @@ record HabitTable(Key key) {
                         4,
                         Phrase.of(
                                 "out by a whole step, to come back through {0}: {1}",
-                                inKey("IV"), inKey("I bVII IV I")));
+                                inKey("IV"), inKey("I", "bVII", "IV", "I")));
             case "bVI" -> habit(3, Phrase.of("a colour by a third: the tonic stays as its third"));
             case "bIII" -> habit(2, Phrase.of("a colour by a third: the fifth stays as its third"));
             case "bII" -> habit(2, Phrase.of("a half step up into the darkest of the borrowed chords"));
@@ -147,10 +147,10 @@ record HabitTable(Key key) {
             case "I" -> habit(5, Phrase.of("plagal: home around the tonic that both share"));
             case "V" -> habit(5, Phrase.of("from subdominant to dominant, the step before home"));
             case "iv" ->
-                habit(4, Phrase.of("its third slips down a half step on the way home: {0}", inKey("IV iv I")));
+                habit(4, Phrase.of("its third slips down a half step on the way home: {0}", inKey("IV", "iv", "I")));
             case "ii" -> habit(3, Phrase.of("the same function, softer: two tones stay"));
             case "vi" -> habit(2, Phrase.of("the root rises a third: two tones stay"));
-            case "bVII" -> habit(2, Phrase.of("one fourth further out: {0}", inKey("IV bVII IV I")));
+            case "bVII" -> habit(2, Phrase.of("one fourth further out: {0}", inKey("IV", "bVII", "IV", "I")));
             case "viio" -> habit(3, Phrase.of("from subdominant to dominant, the step before home"));
             case "bVI" -> habit(2, Phrase.of("the root rises a third: the tonic stays"));
             case "bIII" -> habit(2, Phrase.of("a whole step down into the colour"));
@@ -161,7 +161,7 @@ record HabitTable(Key key) {
 
     private Habit fromTwo(String to) {
         return switch (to) {
-            case "V" -> habit(6, Phrase.of("the root falls a fifth: {0}", inKey("ii V I")));
+            case "V" -> habit(6, Phrase.of("the root falls a fifth: {0}", inKey("ii", "V", "I")));
             case "IV" -> habit(2, Phrase.of("the same function, two tones stay"));
             case "I" -> habit(2, Phrase.of("straight home, as {0} would go", inKey("IV")));
             case "viio" -> habit(3, Phrase.of("from subdominant to dominant, the step before home"));
@@ -200,11 +200,10 @@ record HabitTable(Key key) {
             case "II V" -> habit(5, Phrase.of("the root falls a fifth, the raised fourth rises to the fifth"));
             case "II IV" ->
                 habit(3, Phrase.of("the raised fourth slips back down: a rock habit, rare in classical music"));
-            case "bII V" ->
-                habit(6, Phrase.of("the lowered second before the dominant, as the Neapolitan chord does"));
+            case "bII V" -> habit(6, Phrase.of("the lowered second before the dominant, as the Neapolitan chord does"));
             case "bII I" -> habit(4, Phrase.of("the root sinks a half step home"));
             case "iio V" ->
-                habit(6, Phrase.of("the root falls a fifth: {0} with the lowered sixth in it", inKey("iio V I")));
+                habit(6, Phrase.of("the root falls a fifth: {0} with the lowered sixth in it", inKey("iio", "V", "I")));
             case "iio I" -> habit(3, Phrase.of("the lowered sixth sinks home, as in the minor plagal way"));
             case "viio I" -> habit(6, Phrase.of("home: the leading note rises a half step"));
             case "viio iii" -> habit(2, Phrase.of("the root falls a fifth, along the circle"));
@@ -221,8 +220,8 @@ record HabitTable(Key key) {
     }
 
     /** Numerals counted from the major scale, as the key has them. */
-    private Phrase inKey(String numerals) {
-        return Phrase.row(Stream.of(numerals.split(" ")).map(this::numeral).toList());
+    private Phrase inKey(String... numerals) {
+        return Phrase.row(Stream.of(numerals).map(this::numeral).toList());
     }
 
     private Numeral numeral(String name) {

@@ -2,17 +2,21 @@ package monochord.harmony.contrast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
-import monochord.theory.Signs;
 
-/** Puts a {@link Contrast} into a few sentences, with the signs of printed music. */
+/** Puts a {@link Contrast} into a few sentences. */
 public final class Telling {
     private static final int MOST_TOLD = 6;
+    private static final Phrase.Forms MOVED =
+            new Phrase.Forms("{0} half step moved", "{0} half steps moved", "no half steps moved");
+    private static final Phrase.Forms HELD = new Phrase.Forms("{0} note held", "{0} notes held", "no notes held");
+    private static final Phrase.Forms PARALLELS =
+            new Phrase.Forms("{0} parallel fifth or octave", "{0} parallel fifths or octaves", "nothing in parallel");
 
     private final Contrast contrast;
 
@@ -21,22 +25,21 @@ public final class Telling {
     }
 
     /** How one side moves: {@code 9 half steps moved, 6 notes held, nothing in parallel}; nothing without two chords. */
-    public static String numbers(Side side) {
-        if (side.steps().isEmpty()) {
-            return "";
-        }
-        int parallels = side.parallels();
-        return counted(side.moved(), "half step") + " moved, " + counted(side.held(), "note") + " held, "
-                + (parallels == 0
-                        ? "nothing in parallel"
-                        : parallels == 1 ? "1 parallel fifth or octave" : parallels + " parallel fifths or octaves");
+    public static Phrase numbers(Side side) {
+        return side.steps().isEmpty()
+                ? Phrase.NOTHING
+                : Phrase.of(
+                        "{0}, {1}, {2}",
+                        Phrase.counted(side.moved(), MOVED, side.moved()),
+                        Phrase.counted(side.held(), HELD, side.held()),
+                        Phrase.counted(side.parallels(), PARALLELS, side.parallels()));
     }
 
     /** What differs, a sentence each; at least one. */
-    public List<String> differences() {
-        List<String> said = new ArrayList<>();
+    public List<Phrase> differences() {
+        List<Phrase> said = new ArrayList<>();
         chords(said);
-        list(contrast.isChordByChord() ? "In the tune: " : "Changed: ", contrast.notes(), Telling::sign, "note", said);
+        tune(said);
         if (said.isEmpty() && !contrast.isChordByChord()) {
             tones(said);
         }
@@ -45,56 +48,83 @@ public final class Telling {
     }
 
     /** Where neither chords nor tune nor top tell them apart: the first chord that is held otherwise, or the times. */
-    private String underneath() {
+    private Phrase underneath() {
         List<Contrast.Changed<List<Pitch>>> keys = contrast.keys();
         if (!keys.isEmpty()) {
             Contrast.Changed<List<Pitch>> one = keys.get(0);
-            String more = keys.size() == 1 ? "." : "; others too.";
-            return "Other keys for chord " + (one.at() + 1) + ": " + row(one.from()) + ", then " + row(one.to()) + more;
+            return Phrase.counted(
+                    keys.size(),
+                    "Other keys for chord {0}: {1}, then {2}.",
+                    "Other keys for chord {0}: {1}, then {2}; others too.",
+                    one.at() + 1,
+                    row(one.from()),
+                    row(one.to()));
         }
         return contrast.first().lengths().equals(contrast.second().lengths())
-                ? "Both are the same, key for key."
-                : "The same keys, held for other lengths.";
+                ? Phrase.sentence("Both are the same, key for key.")
+                : Phrase.sentence("The same keys, held for other lengths.");
     }
 
-    private void chords(List<String> said) {
+    private void chords(List<Phrase> said) {
         if (contrast.isChordByChord()) {
-            list("Changed: ", contrast.chords(), chord -> chord.write(Signs.MUSIC), "chord", said);
+            if (!contrast.chords().isEmpty()) {
+                List<Phrase> changes = told(contrast.chords().stream()
+                        .map(change ->
+                                Phrase.of("chord {0}, {1} for {2}", change.at() + 1, change.to(), change.from())));
+                said.add(Phrase.sentence(
+                        "Changed: {0}.", upToMost(changes, contrast.chords().size())));
+            }
         } else if (!contrast.first().chords().isEmpty()
                 && !contrast.second().chords().isEmpty()) {
-            list("Only in the first: ", contrast.leftOut(), said);
-            list("Only in the second: ", contrast.added(), said);
+            onlyChords(contrast.leftOut())
+                    .ifPresent(chords -> said.add(Phrase.sentence("Only in the first: {0}.", chords)));
+            onlyChords(contrast.added())
+                    .ifPresent(chords -> said.add(Phrase.sentence("Only in the second: {0}.", chords)));
         }
     }
 
-    private static <T> void list(
-            String what, List<Contrast.Changed<T>> changes, Function<T, String> sign, String one, List<String> said) {
-        if (!changes.isEmpty()) {
-            String told = changes.stream()
-                    .limit(MOST_TOLD)
-                    .map(change -> one + " " + (change.at() + 1) + ", " + sign.apply(change.to()) + " for "
-                            + sign.apply(change.from()))
-                    .collect(Collectors.joining("; "));
-            int more = changes.size() - MOST_TOLD;
-            said.add(what + told + (more > 0 ? "; and " + more + " more." : "."));
+    private void tune(List<Phrase> said) {
+        if (!contrast.notes().isEmpty()) {
+            List<Phrase> changes = told(contrast.notes().stream()
+                    .map(change -> Phrase.of("note {0}, {1} for {2}", change.at() + 1, change.to(), change.from())));
+            Phrase all = upToMost(changes, contrast.notes().size());
+            said.add(
+                    contrast.isChordByChord()
+                            ? Phrase.sentence("In the tune: {0}.", all)
+                            : Phrase.sentence("Changed: {0}.", all));
         }
     }
 
-    private static void list(String what, List<Chord> chords, List<String> said) {
-        if (!chords.isEmpty()) {
-            said.add(what
-                    + chords.stream()
-                            .limit(MOST_TOLD)
-                            .map(chord -> chord.write(Signs.MUSIC))
-                            .collect(Collectors.joining(", "))
-                    + (chords.size() > MOST_TOLD ? ", and more." : "."));
+    private static List<Phrase> told(Stream<Phrase> changes) {
+        return changes.limit(MOST_TOLD).toList();
+    }
+
+    private static Phrase upToMost(List<Phrase> told, int all) {
+        Phrase joined = Phrase.joined("; ", told);
+        return all > told.size() ? Phrase.of("{0}; and {1} more", joined, all - told.size()) : joined;
+    }
+
+    private static Optional<Phrase> onlyChords(List<Chord> chords) {
+        if (chords.isEmpty()) {
+            return Optional.empty();
         }
+        Phrase told = Phrase.joined(", ", chords.stream().limit(MOST_TOLD).toList());
+        return Optional.of(chords.size() > MOST_TOLD ? Phrase.of("{0}, and more", told) : told);
     }
 
     /** For scales and rows of notes: which tones only one side has. */
-    private void tones(List<String> said) {
-        names("Only in the first: ", tones(contrast.first()), tones(contrast.second()), said);
-        names("Only in the second: ", tones(contrast.second()), tones(contrast.first()), said);
+    private void tones(List<Phrase> said) {
+        onlyTones(contrast.first(), contrast.second())
+                .ifPresent(tones -> said.add(Phrase.sentence("Only in the first: {0}.", tones)));
+        onlyTones(contrast.second(), contrast.first())
+                .ifPresent(tones -> said.add(Phrase.sentence("Only in the second: {0}.", tones)));
+    }
+
+    private static Optional<Phrase> onlyTones(Side side, Side other) {
+        List<NoteName> others = tones(other);
+        List<NoteName> left =
+                tones(side).stream().filter(name -> !others.contains(name)).toList();
+        return left.isEmpty() ? Optional.empty() : Optional.of(Phrase.row(left));
     }
 
     private static List<NoteName> tones(Side side) {
@@ -104,34 +134,16 @@ public final class Telling {
                 .toList();
     }
 
-    private static void names(String what, List<NoteName> own, List<NoteName> others, List<String> said) {
-        List<String> left = own.stream()
-                .filter(name -> !others.contains(name))
-                .map(name -> name.write(Signs.MUSIC))
-                .toList();
-        if (!left.isEmpty()) {
-            said.add(what + String.join(" ", left) + ".");
-        }
-    }
-
-    private void top(List<String> said) {
+    private void top(List<Phrase> said) {
         List<Pitch> first = contrast.first().top();
         List<Pitch> second = contrast.second().top();
         if (first.size() > 1 && second.size() > 1 && !first.equals(second)) {
-            said.add("On top " + row(first) + ", then " + row(second) + ".");
+            said.add(Phrase.sentence("On top {0}, then {1}.", row(first), row(second)));
         }
     }
 
-    private static String row(List<Pitch> line) {
-        String told = line.stream().limit(2 * MOST_TOLD).map(Telling::sign).collect(Collectors.joining(" "));
-        return line.size() > 2 * MOST_TOLD ? told + " …" : told;
-    }
-
-    private static String counted(int count, String one) {
-        return (count == 0 ? "no" : Integer.toString(count)) + " " + (count == 1 ? one : one + "s");
-    }
-
-    private static String sign(Pitch pitch) {
-        return pitch.write(Signs.MUSIC);
+    private static Phrase row(List<Pitch> line) {
+        Phrase told = Phrase.row(line.stream().limit(2 * MOST_TOLD).toList());
+        return line.size() > 2 * MOST_TOLD ? Phrase.of("{0} …", told) : told;
     }
 }

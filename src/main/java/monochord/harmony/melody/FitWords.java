@@ -16,6 +16,8 @@ public final class FitWords {
     public static final Phrase ADVICE = Phrase.sentence(
             "Which colours a tune may rest on is custom, not law: take it as advice, and trust your ear.");
 
+    private static final Phrase.Forms CLASHES =
+            new Phrase.Forms("{0} note clashes", "{0} notes clash", "nothing clashes");
     private static final int HALF_STEP = 1;
 
     private FitWords() {}
@@ -55,8 +57,7 @@ public final class FitWords {
     /** How many notes clash, and what they weigh. */
     public static Phrase summary(Fit fit) {
         int clashes = fit.clashes().size();
-        Phrase.Forms forms = new Phrase.Forms("{0} note clashes", "{0} notes clash", "nothing clashes");
-        Phrase counted = Phrase.counted(clashes, forms, Phrase.number(clashes));
+        Phrase counted = Phrase.counted(clashes, CLASHES, Phrase.number(clashes));
         return clashes == 0
                 ? Phrase.sentence("{0}.", counted)
                 : Phrase.sentence("{0}; by beat and length that is {1} of {2}.", counted, fit.friction(), fit.weight());

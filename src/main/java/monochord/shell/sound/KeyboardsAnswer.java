@@ -1,12 +1,14 @@
 package monochord.shell.sound;
 
 import java.util.List;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.Table;
+import monochord.view.Table.Column;
 
 /**
  * The MIDI keyboards that are there.
@@ -22,16 +24,25 @@ public record KeyboardsAnswer(List<String> names, String connected, String remar
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.lines(table().text(look));
+        if (!remark.isEmpty()) {
+            text.line(Phrase.typed(remark));
+        }
+        return text.build().wrapped(look.width());
+    }
+
+    private Table table() {
+        Table table = Table.of(Column.right(Phrase.NOTHING), Column.left(), Column.left());
         for (int i = 0; i < names.size(); i++) {
             boolean here = names.get(i).equals(connected);
-            text.line(StyledLine.of((i + 1) + "  " + names.get(i), here ? Style.STRONG : Style.PLAIN)
-                    .plus(here ? "  connected" : "", Style.QUIET));
+            Style style = here ? Style.STRONG : Style.PLAIN;
+            table.row(
+                    Phrase.of("{0}", i + 1).styled(style),
+                    Phrase.typed(names.get(i)).styled(style),
+                    here ? Phrase.of("connected").styled(Style.QUIET) : Phrase.NOTHING);
         }
-        if (!remark.isEmpty()) {
-            text.line(remark);
-        }
-        return text.build().in(look.signs()).wrapped(look.width());
+        return table;
     }
 
     @Override

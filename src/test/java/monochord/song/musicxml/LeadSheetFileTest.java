@@ -187,7 +187,7 @@ class LeadSheetFileTest {
                         "Only the first voice is read.",
                         "Grace and cue notes are left out.",
                         "Of notes struck together the top one is read."),
-                sheet.remarks());
+                sheet.remarks().stream().map(Object::toString).toList());
         assertEquals("C | . |", sheet.progression().toString());
     }
 

@@ -64,7 +64,7 @@ class WebPageTest {
         String written = page(shown("show Ab/C", "", drawing("Ab/C"))).write();
 
         assertTrue(
-                written.contains("aria-label=\"Ab/C on a keyboard: C4 third, in the bass, E♭4 fifth, A♭4 root.\""),
+                written.contains("aria-label=\"A♭/C on a keyboard: C4 third, in the bass, E♭4 fifth, A♭4 root.\""),
                 written);
     }
 

@@ -24,6 +24,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -101,13 +102,14 @@ final class VoiceVerb implements Verb {
     }
 
     private static void remember(Way best, Progression progression, Sitting sitting) {
-        Take voiced =
-                take(progression, best.voicings(), " voiced " + best.task().style());
-        Take plain = take(progression, Explanation.of(best).plain(), " in root position");
-        sitting.stage().remember(voiced, plain, voiced);
+        Take voiced = take(progression, best.voicings());
+        Take plain = take(progression, Explanation.of(best).plain());
+        Take improved = voiced.titled(
+                Phrase.of("{0} voiced {1}", voiced.title(), best.task().style().inWords()));
+        sitting.stage().remember(improved, plain.titled(Phrase.of("{0} in root position", plain.title())), improved);
     }
 
-    private static Take take(Progression progression, List<Voicing> voicings, String how) {
+    private static Take take(Progression progression, List<Voicing> voicings) {
         List<Change> changes = Arrangement.changes(progression);
         List<Grip> grips = new ArrayList<>();
         for (int i = 0; i < changes.size(); i++) {
@@ -115,7 +117,6 @@ final class VoiceVerb implements Verb {
             Change change = changes.get(i);
             grips.add(new Grip(voicing.left(), voicing.right(), change.beats(), change.label()));
         }
-        Take take = Take.of(progression, grips);
-        return take.titled(take.title().within("", how));
+        return Take.of(progression, grips);
     }
 }
