@@ -15,7 +15,7 @@ public final class ChordOrigin {
 
     /** The end of a sentence about the chord: {@code borrowed from C minor}. */
     public static Phrase of(Chord chord, Numeral numeral, Key key) {
-        if (Borrowing.isOwn(chord, key)) {
+        if (key.isOwn(chord)) {
             return Phrase.of("one of the key's own chords");
         }
         if (numeral.target() != null) {

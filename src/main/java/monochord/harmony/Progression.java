@@ -50,14 +50,14 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
     /** These chords one after the other, without bars. */
     public static Progression of(List<Chord> chords, Key key) {
         List<Bar> bars = chords.stream()
-                .map(chord -> new Bar(List.of(new Slot(chord, Numeral.of(chord, key), 1, false)), false))
+                .map(chord -> new Bar(List.of(new ChordEvent(chord, Numeral.of(chord, key), 1, false)), false))
                 .toList();
         return new Progression(key, bars, false);
     }
 
     /** Every slot in order. */
-    public List<Slot> slots() {
-        List<Slot> slots = new ArrayList<>(bars.size());
+    public List<ChordEvent> slots() {
+        List<ChordEvent> slots = new ArrayList<>(bars.size());
         for (Bar bar : bars) {
             slots.addAll(bar.slots());
         }
@@ -66,7 +66,10 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
 
     /** The chords in order, a held chord once. */
     public List<Chord> chords() {
-        return slots().stream().filter(slot -> !slot.held()).map(Slot::chord).toList();
+        return slots().stream()
+                .filter(slot -> !slot.held())
+                .map(ChordEvent::chord)
+                .toList();
     }
 
     /** Beats in each bar: {@value #BEATS_PER_BAR} where bar lines are written, else half of that. */
@@ -81,11 +84,11 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
         return map(other, slot -> {
             Chord chord = slot.chord().plus(up);
             Numeral numeral = sameMode ? slot.numeral() : Numeral.of(chord, other);
-            return new Slot(chord, numeral, slot.shares(), slot.held());
+            return new ChordEvent(chord, numeral, slot.shares(), slot.held());
         });
     }
 
-    private Progression map(Key newKey, UnaryOperator<Slot> change) {
+    private Progression map(Key newKey, UnaryOperator<ChordEvent> change) {
         return new Progression(
                 newKey,
                 bars.stream()
@@ -112,15 +115,15 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
 
     /** The chord symbols and the signs between them, one by one as they are written. */
     public List<Notated> symbols() {
-        return tokens(Slot::chord);
+        return tokens(ChordEvent::chord);
     }
 
     /** The numerals and the same signs: as many, each where its chord stands in {@link #symbols()}. */
     public List<Notated> numerals() {
-        return tokens(Slot::numeral);
+        return tokens(ChordEvent::numeral);
     }
 
-    private List<Notated> tokens(Function<Slot, Notated> name) {
+    private List<Notated> tokens(Function<ChordEvent, Notated> name) {
         List<Notated> tokens = new ArrayList<>();
         for (Bar bar : bars) {
             if (bar.repeat()) {
@@ -135,7 +138,7 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
         return tokens;
     }
 
-    private static void addTokens(Slot slot, Function<Slot, Notated> name, List<Notated> tokens) {
+    private static void addTokens(ChordEvent slot, Function<ChordEvent, Notated> name, List<Notated> tokens) {
         tokens.add(slot.held() ? Sign.HOLD : name.apply(slot));
         for (int share = 1; share < slot.shares(); share++) {
             tokens.add(Sign.HOLD);

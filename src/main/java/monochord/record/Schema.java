@@ -8,7 +8,7 @@ import java.util.List;
 
 /** The tables of a record, and the marks by which a file is known to be one. */
 final class Schema {
-    /** Notated where SQLite keeps the kind of a file: {@code Mono}. */
+    /** Written where SQLite keeps the kind of a file: {@code Mono}. */
     private static final int OURS = 0x4D6F6E6F;
 
     /** To be raised by one with each change of the tables; older files are then brought up to it, newer ones left alone. */

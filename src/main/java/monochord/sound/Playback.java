@@ -28,7 +28,7 @@ final class Playback implements Runnable {
     private final Optional<Bank> bank;
     private final Playing playing;
     private volatile boolean stopped;
-    /** Notated by the player's thread alone. */
+    /** Written by the player's thread alone. */
     private volatile long given;
 
     private volatile SourceDataLine open;

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 /**
  * Writes one JSON object on one line (RFC 8259), field by field in the order given.
  *
- * <p>Notated here rather than taken from a library because it is on the way to the first answer, where each class loaded
+ * <p>Written here rather than taken from a library because it is on the way to the first answer, where each class loaded
  * is felt, and because nothing of ours reads JSON.
  */
 public final class Json {

@@ -3,9 +3,7 @@ package monochord.harmony.after;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import monochord.text.Phrase;
-import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -45,7 +43,7 @@ record Habit(int weight, Phrase reason) {
         Numeral triad = isSuspended(numeral, key)
                 ? Numeral.of(numeral.degree(), numeral.alteration(), ChordKind.MAJOR)
                 : numeral;
-        List<String> names = Corpus.names(triad, key);
+        List<String> names = SongCounts.names(triad, key);
         return key.isMinor() && names.contains("i") ? List.of(minorTonic) : names;
     }
 

@@ -23,7 +23,7 @@ record HabitTable(Key key) {
             case "ii" -> fromTwo(to);
             case "iii" -> fromThree(to);
             case "vi" -> fromSix(to);
-            default -> fromOthers(from + " " + to);
+            default -> fromOthers(from + "-" + to);
         };
     }
 
@@ -197,20 +197,20 @@ record HabitTable(Key key) {
 
     private Habit fromOthers(String both) {
         return switch (both) {
-            case "II V" -> habit(5, Phrase.of("the root falls a fifth, the raised fourth rises to the fifth"));
-            case "II IV" ->
+            case "II-V" -> habit(5, Phrase.of("the root falls a fifth, the raised fourth rises to the fifth"));
+            case "II-IV" ->
                 habit(3, Phrase.of("the raised fourth slips back down: a rock habit, rare in classical music"));
-            case "bII V" -> habit(6, Phrase.of("the lowered second before the dominant, as the Neapolitan chord does"));
-            case "bII I" -> habit(4, Phrase.of("the root sinks a half step home"));
-            case "iio V" ->
+            case "bII-V" -> habit(6, Phrase.of("the lowered second before the dominant, as the Neapolitan chord does"));
+            case "bII-I" -> habit(4, Phrase.of("the root sinks a half step home"));
+            case "iio-V" ->
                 habit(6, Phrase.of("the root falls a fifth: {0} with the lowered sixth in it", inKey("iio", "V", "I")));
-            case "iio I" -> habit(3, Phrase.of("the lowered sixth sinks home, as in the minor plagal way"));
-            case "viio I" -> habit(6, Phrase.of("home: the leading note rises a half step"));
-            case "viio iii" -> habit(2, Phrase.of("the root falls a fifth, along the circle"));
-            case "vii I" -> habit(1, Phrase.of("up a half step, home"));
-            case "vii iii" -> habit(2, Phrase.of("the root falls a fifth, along the circle"));
-            case "bvii I" -> habit(2, Phrase.of("a whole step up, home"));
-            case "bvii IV" -> habit(2, Phrase.of("the root falls a fourth: the light returns"));
+            case "iio-I" -> habit(3, Phrase.of("the lowered sixth sinks home, as in the minor plagal way"));
+            case "viio-I" -> habit(6, Phrase.of("home: the leading note rises a half step"));
+            case "viio-iii" -> habit(2, Phrase.of("the root falls a fifth, along the circle"));
+            case "vii-I" -> habit(1, Phrase.of("up a half step, home"));
+            case "vii-iii" -> habit(2, Phrase.of("the root falls a fifth, along the circle"));
+            case "bvii-I" -> habit(2, Phrase.of("a whole step up, home"));
+            case "bvii-IV" -> habit(2, Phrase.of("the root falls a fourth: the light returns"));
             default -> null;
         };
     }

@@ -42,13 +42,13 @@ record Reason(int weight, Phrase said) {
     }
 
     private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
-        boolean stays = sharedMode(new Move(from.in(key), to.in(key)), key).isPresent();
+        boolean stays = sharedMode(new ChordMove(from.in(key), to.in(key)), key).isPresent();
         return Habit.of(from, to, key)
                 .map(habit -> new Reason(
                         habit.weight(), stays ? Phrase.of("it stays borrowed: {0}", habit.reason()) : habit.reason()));
     }
 
-    static Reason ofSongs(Corpus.Backing backing) {
+    static Reason ofSongs(SongCounts.Backing backing) {
         return new Reason(
                 SEEN,
                 Phrase.of(
@@ -168,8 +168,8 @@ record Reason(int weight, Phrase said) {
 
     /** What the tones say where no habit does: the circle, a shared mode, tones that stay. */
     private static Optional<Reason> seen(Numeral from, Numeral to, Key key) {
-        Move move = new Move(from.in(key), to.in(key));
-        if (to.form() != Form.DEGREE || from.target() != null && !Borrowing.isOwn(move.to(), key)) {
+        ChordMove move = new ChordMove(from.in(key), to.in(key));
+        if (to.form() != Form.DEGREE || from.target() != null && !key.isOwn(move.to())) {
             return Optional.empty();
         }
         if (move.rootUp().equals(Interval.PERFECT_FOURTH)) {
@@ -182,7 +182,7 @@ record Reason(int weight, Phrase said) {
         return move.held().size() >= 2 ? Optional.of(new Reason(SEEN, Phrase.of("two tones stay"))) : Optional.empty();
     }
 
-    private static Optional<Scale> sharedMode(Move move, Key key) {
+    private static Optional<Scale> sharedMode(ChordMove move, Key key) {
         List<Scale> others = Borrowing.borrowedFrom(move.to(), key);
         return Borrowing.borrowedFrom(move.from(), key).stream()
                 .filter(others::contains)

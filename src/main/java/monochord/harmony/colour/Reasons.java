@@ -15,14 +15,14 @@ import monochord.theory.Scale;
 /** Puts into words what a change adds to the score, part by part. */
 final class Reasons {
     private final Key key;
-    private final Shade from;
-    private final Shade to;
-    private final Shade before;
-    private final Shade after;
+    private final ChordOption from;
+    private final ChordOption to;
+    private final ChordOption before;
+    private final ChordOption after;
     private final List<Reason> reasons = new ArrayList<>();
 
     /** Neighbours may be null. */
-    Reasons(Key key, Shade from, Shade to, Shade before, Shade after) {
+    Reasons(Key key, ChordOption from, ChordOption to, ChordOption before, ChordOption after) {
         this.key = key;
         this.from = from;
         this.to = to;
@@ -41,7 +41,7 @@ final class Reasons {
         home();
         if (friction != 0) {
             reasons.add(new Reason(
-                    -friction * Weights.CLASH,
+                    -friction * RecolourWeights.CLASH,
                     friction > 0
                             ? Phrase.sentence("More of the tune clashes than over {0}.", from.chord)
                             : Phrase.sentence("Less of the tune clashes than over {0}.", from.chord)));
@@ -63,7 +63,7 @@ final class Reasons {
 
     private void borrowed() {
         Scale nearest = to.sources.isEmpty() ? key.parallel().scale() : to.sources.get(0);
-        reasons.add(new Reason(Weights.BORROWED - Worth.farther(to), borrowed(nearest)));
+        reasons.add(new Reason(RecolourWeights.BORROWED - ChordScore.farther(to), borrowed(nearest)));
     }
 
     private Phrase borrowed(Scale source) {
@@ -90,17 +90,23 @@ final class Reasons {
         };
     }
 
-    private static ChordFunction function(Shade beside) {
+    private static Phrase leads(ChordOption one, ChordOption next) {
+        return one.fallsToFifth(next)
+                ? Phrase.sentence("{0} leads to {1} as its dominant.", one.chord, next.chord)
+                : Phrase.sentence("{0} leads to {1} with the leading note.", one.chord, next.chord);
+    }
+
+    private static ChordFunction function(ChordOption beside) {
         return beside == null ? null : beside.function();
     }
 
     private void firm() {
         List<NoteName> firm = to.chord.tones().stream()
-                .filter(tone -> isAdded(tone) && Palette.isStable(tone, key))
+                .filter(tone -> isAdded(tone) && ChordOptions.isStable(tone, key))
                 .toList();
-        if (Worth.firm(to, key) > 0 && !firm.isEmpty()) {
+        if (ChordScore.firm(to, key) > 0 && !firm.isEmpty()) {
             reasons.add(new Reason(
-                    Weights.STABLE * Worth.firm(to, key),
+                    RecolourWeights.STABLE * ChordScore.firm(to, key),
                     Phrase.counted(
                             firm.size(),
                             "Its added {0} is the {1} of the key, steady in any chord.",
@@ -141,21 +147,21 @@ final class Reasons {
         }
     }
 
-    private int kept(Shade beside, Set<NoteName> held) {
+    private int kept(ChordOption beside, Set<NoteName> held) {
         if (beside == null) {
             return 0;
         }
         to.chord.tones().stream().filter(beside.chord::holds).forEach(held::add);
-        return Weights.KEPT * (beside.common(to) - beside.common(from));
+        return RecolourWeights.KEPT * (beside.common(to) - beside.common(from));
     }
 
-    private static int common(Shade one, Shade other) {
+    private static int common(ChordOption one, ChordOption other) {
         return one == null || other == null ? 0 : one.common(other);
     }
 
     private void bass() {
         int now = halfSteps(before, to) + halfSteps(to, after);
-        int points = Weights.BASS * (now - halfSteps(before, from) - halfSteps(from, after));
+        int points = RecolourWeights.BASS * (now - halfSteps(before, from) - halfSteps(from, after));
         if (points > 0) {
             List<NoteName> line = new ArrayList<>();
             if (halfSteps(before, to) > 0) {
@@ -171,7 +177,7 @@ final class Reasons {
         }
     }
 
-    private static int halfSteps(Shade one, Shade next) {
+    private static int halfSteps(ChordOption one, ChordOption next) {
         return one != null && next != null && one.bassMovesByHalfStep(next) ? 1 : 0;
     }
 
@@ -179,7 +185,7 @@ final class Reasons {
         if (after == null) {
             return;
         }
-        int points = Weights.RESOLVES
+        int points = RecolourWeights.RESOLVES
                 * (to.resolved(after)
                         - from.resolved(after)
                         + (before == null ? 0 : before.resolved(to) - before.resolved(from)));
@@ -195,50 +201,52 @@ final class Reasons {
         moves(to, after, from, after);
     }
 
-    private void moves(Shade one, Shade next, Shade oldOne, Shade oldNext) {
+    private void moves(ChordOption one, ChordOption next, ChordOption oldOne, ChordOption oldNext) {
         if (one == null || next == null) {
             return;
         }
-        boolean newly = !Neighbours.isIdiom(oldOne, oldNext) && Neighbours.isIdiom(one, next);
+        boolean newly = !TransitionScore.isIdiom(oldOne, oldNext) && TransitionScore.isIdiom(one, next);
         if (newly) {
-            reasons.add(new Reason(Weights.IDIOM, idiom(one, next)));
-        } else if (Neighbours.isIdiom(oldOne, oldNext) && !Neighbours.isIdiom(one, next)) {
+            reasons.add(new Reason(RecolourWeights.IDIOM, idiom(one, next)));
+        } else if (TransitionScore.isIdiom(oldOne, oldNext) && !TransitionScore.isIdiom(one, next)) {
             reasons.add(new Reason(
-                    -Weights.IDIOM, Phrase.sentence("{0} no longer moves to {1}.", oldOne.chord, oldNext.chord)));
+                    -RecolourWeights.IDIOM,
+                    Phrase.sentence("{0} no longer moves to {1}.", oldOne.chord, oldNext.chord)));
         }
-        if (Neighbours.leads(one, next) && !Neighbours.leads(oldOne, oldNext)) {
+        if (TransitionScore.leads(one, next) && !TransitionScore.leads(oldOne, oldNext)) {
             reasons.add(new Reason(
-                    Weights.LEADS,
+                    RecolourWeights.LEADS,
                     one.fallsToFifth(next)
                             ? Phrase.sentence("{0} leads to {1} as its dominant.", one.chord, next.chord)
                             : Phrase.sentence("{0} leads to {1} with the leading note.", one.chord, next.chord)));
-        } else if (Neighbours.leads(oldOne, oldNext) && !Neighbours.leads(one, next)) {
+        } else if (TransitionScore.leads(oldOne, oldNext) && !TransitionScore.leads(one, next)) {
             reasons.add(new Reason(
-                    -Weights.LEADS, Phrase.sentence("{0} no longer leads to {1}.", oldOne.chord, oldNext.chord)));
+                    -RecolourWeights.LEADS,
+                    Phrase.sentence("{0} no longer leads to {1}.", oldOne.chord, oldNext.chord)));
         }
     }
 
     private void home() {
-        if (Worth.leavesHome(from, to)) {
-            reasons.add(new Reason(-Weights.HOME, Phrase.sentence("The tonic is not heard there any more.")));
+        if (ChordScore.leavesHome(from, to)) {
+            reasons.add(new Reason(-RecolourWeights.HOME, Phrase.sentence("The tonic is not heard there any more.")));
         }
         if (isCrowded(before, to) || isCrowded(to, after)) {
-            reasons.add(
-                    new Reason(-Weights.CROWDED, Phrase.sentence("It stands beside a chord that is much like it.")));
+            reasons.add(new Reason(
+                    -RecolourWeights.CROWDED, Phrase.sentence("It stands beside a chord that is much like it.")));
         }
     }
 
-    private static boolean isCrowded(Shade one, Shade next) {
-        return one != null && next != null && Neighbours.isCrowded(one, next);
+    private static boolean isCrowded(ChordOption one, ChordOption next) {
+        return one != null && next != null && TransitionScore.isCrowded(one, next);
     }
 
-    private static Phrase idiom(Shade one, Shade next) {
-        if (Neighbours.settles(one, next)) {
+    private static Phrase idiom(ChordOption one, ChordOption next) {
+        if (TransitionScore.settles(one, next)) {
             return Phrase.sentence("The suspension settles on its own root, {0}.", next.chord);
-        } else if (Neighbours.isWalkUp(one, next)) {
+        } else if (TransitionScore.isWalkUp(one, next)) {
             return Phrase.sentence("{0} to {1} walks up by whole steps to the tonic.", one.numeral, next.numeral);
         }
-        return Neighbours.isMinorPlagal(one, next)
+        return TransitionScore.isMinorPlagal(one, next)
                 ? Phrase.sentence(
                         "{0} to {1} is the dark plagal ending: the lowered sixth falls to the fifth.",
                         one.numeral, next.numeral)

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.harmony.melody.Melody;
 
 /**
@@ -51,7 +51,7 @@ public record Recolour(
     static final int BOUND = 12;
 
     public static Recolour of(Progression progression, Optional<Melody> melody) {
-        Canvas canvas = new Canvas(progression, melody.orElse(null));
+        OptionTable canvas = new OptionTable(progression, melody.orElse(null));
         List<Idea> ideas = ideas(canvas);
         Combination combination = Combination.best(canvas, progression.bars().size() > EXACT_BARS ? BOUND : 0);
         List<Idea> combined = new ArrayList<>();
@@ -60,14 +60,14 @@ public record Recolour(
                 combined.add(canvas.idea(at, combination.chosen().get(at)));
             }
         }
-        Progression best = Painting.of(progression, combination.chosen());
+        Progression best = Substitution.of(progression, combination.chosen());
         return new Recolour(progression, melody, ideas, best, combined, combination.score() - canvas.plainScore());
     }
 
-    private static List<Idea> ideas(Canvas canvas) {
+    private static List<Idea> ideas(OptionTable canvas) {
         List<Idea> ideas = new ArrayList<>();
         for (int at = 0; at < canvas.size(); at++) {
-            for (Shade shade : canvas.shades(at)) {
+            for (ChordOption shade : canvas.shades(at)) {
                 if (!shade.isPlain()) {
                     ideas.add(canvas.idea(at, shade));
                 }
@@ -78,9 +78,9 @@ public record Recolour(
     }
 
     /** The chords that are struck, in order. */
-    static List<Slot> struck(Progression progression) {
-        List<Slot> struck = new ArrayList<>();
-        for (Slot slot : progression.slots()) {
+    static List<ChordEvent> struck(Progression progression) {
+        List<ChordEvent> struck = new ArrayList<>();
+        for (ChordEvent slot : progression.slots()) {
             if (!slot.held() || struck.isEmpty()) {
                 struck.add(slot);
             }

@@ -34,7 +34,7 @@ enum Replacement {
      * @param next what the chord behind does, or null
      * @return empty if the one does nothing of what the other did
      */
-    static Optional<Replacement> of(Shade plain, Shade borrowed, ChordFunction before, ChordFunction next) {
+    static Optional<Replacement> of(ChordOption plain, ChordOption borrowed, ChordFunction before, ChordFunction next) {
         ChordFunction from = plain.function();
         ChordFunction to = borrowed.function();
         Set<HarmonicFunction> kept = from.between(before, next);

@@ -25,7 +25,7 @@ public final class Telling {
     }
 
     /** How one side moves: {@code 9 half steps moved, 6 notes held, nothing in parallel}; nothing without two chords. */
-    public static Phrase numbers(Side side) {
+    public static Phrase numbers(ComparedVersion side) {
         return side.steps().isEmpty()
                 ? Phrase.NOTHING
                 : Phrase.of(
@@ -120,14 +120,14 @@ public final class Telling {
                 .ifPresent(tones -> said.add(Phrase.sentence("Only in the second: {0}.", tones)));
     }
 
-    private static Optional<Phrase> onlyTones(Side side, Side other) {
+    private static Optional<Phrase> onlyTones(ComparedVersion side, ComparedVersion other) {
         List<NoteName> others = tones(other);
         List<NoteName> left =
                 tones(side).stream().filter(name -> !others.contains(name)).toList();
         return left.isEmpty() ? Optional.empty() : Optional.of(Phrase.row(left));
     }
 
-    private static List<NoteName> tones(Side side) {
+    private static List<NoteName> tones(ComparedVersion side) {
         return Stream.concat(side.voicings().stream().flatMap(List::stream), side.line().stream())
                 .map(Pitch::name)
                 .distinct()

@@ -25,7 +25,7 @@ public final class FitWords {
     /** One or two sentences. */
     public static Phrase say(FitNote note, Fit fit) {
         Pitch sung = note.pitch();
-        if (note.role() == Role.FREE) {
+        if (note.role() == NoteRole.FREE) {
             return Phrase.sentence("{0} comes before any chord, so it is free.", sung);
         }
         Chord chord = note.span().chord();
@@ -48,7 +48,7 @@ public final class FitWords {
     /** What is said of each note that is more than a tone of its chord, each sentence once. */
     public static List<Phrase> remarks(Fit fit) {
         return fit.notes().stream()
-                .filter(note -> note.role() != Role.CHORD_TONE && note.role() != Role.FREE)
+                .filter(note -> note.role() != NoteRole.CHORD_TONE && note.role() != NoteRole.FREE)
                 .map(note -> say(note, fit))
                 .distinct()
                 .toList();

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import monochord.harmony.Borrowing;
 import monochord.harmony.motion.Move;
 import monochord.harmony.voicing.Explanation.Change;
 import monochord.text.MusicWords;
@@ -126,7 +125,7 @@ public final class Telling {
         return said;
     }
 
-    private static Phrase numbers(Tally tally) {
+    private static Phrase numbers(MovementCount tally) {
         return Phrase.of(
                 "{0}, {1}, {2}",
                 Phrase.counted(tally.moved(), MOVED, tally.moved()),
@@ -134,7 +133,7 @@ public final class Telling {
                 Phrase.counted(tally.held(), HELD, tally.held()));
     }
 
-    private static Phrase parallels(Tally tally) {
+    private static Phrase parallels(MovementCount tally) {
         Phrase all = Phrase.counted(tally.parallels(), PARALLELS, tally.parallels());
         return tally.inLeftHand() == 0
                 ? all
@@ -184,7 +183,7 @@ public final class Telling {
 
     /** Whether the change leads out of the key: where two are as telling, that one is told. */
     private boolean isBorrowed(Change change) {
-        return !Borrowing.isOwn(change.to(), explanation.way().task().key());
+        return !explanation.way().task().key().isOwn(change.to());
     }
 
     private static Phrase reason(Change change) {

@@ -8,10 +8,10 @@ import monochord.theory.Signs;
 public final class Unvoiced extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    private final transient Task task;
+    private final transient VoicingTask task;
     private final int index;
 
-    Unvoiced(Task task, int index) {
+    Unvoiced(VoicingTask task, int index) {
         this.task = task;
         this.index = index;
     }
@@ -33,7 +33,7 @@ public final class Unvoiced extends RuntimeException {
         return said().in(Reader.of(Signs.ASCII)).plain();
     }
 
-    public Task task() {
+    public VoicingTask task() {
         return task;
     }
 

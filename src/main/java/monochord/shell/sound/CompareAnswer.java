@@ -3,8 +3,8 @@ package monochord.shell.sound;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import monochord.harmony.contrast.ComparedVersion;
 import monochord.harmony.contrast.Contrast;
-import monochord.harmony.contrast.Side;
 import monochord.harmony.contrast.Telling;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -90,7 +90,7 @@ public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int
                         .toList();
     }
 
-    private static void json(Json json, Side side) {
+    private static void json(Json json, ComparedVersion side) {
         List<List<Pitch>> voicings = side.voicings();
         json.put("symbols", side.chords())
                 .objects(

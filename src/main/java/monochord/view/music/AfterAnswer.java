@@ -2,10 +2,10 @@ package monochord.view.music;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.harmony.after.Classical;
-import monochord.harmony.after.Corpus;
-import monochord.harmony.after.Corpus.Backing;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.ClassicalCounts;
+import monochord.harmony.after.Continuation;
+import monochord.harmony.after.SongCounts;
+import monochord.harmony.after.SongCounts.Backing;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -17,14 +17,14 @@ import monochord.view.Look;
 import monochord.view.Table;
 import monochord.view.Table.Column;
 
-
 /**
  * Where a chord goes next.
  *
  * @param ways the best first, as many as are to be shown
  * @param classical what came next in classical scores, or nothing
  */
-public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classical.Row> classical) implements Answer {
+public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, List<ClassicalCounts.Row> classical)
+        implements Answer {
     /** Lines of an answer on a screen of 24, above the prompt and below what was typed. */
     private static final int SCREEN = 21;
 
@@ -50,7 +50,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
 
     private Table table() {
         Table table = Table.of(Column.left().atLeast(NUMERAL), Column.left().atLeast(SYMBOL), Column.left());
-        for (Way way : ways) {
+        for (Continuation way : ways) {
             table.row(
                             Phrase.of("{0}", way.numeral()).styled(Style.STRONG),
                             Phrase.of("{0}", way.chord()).styled(Style.STRONG),
@@ -70,7 +70,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
         return text.build().wrapped(look.width());
     }
 
-    private Phrase facts(Way way) {
+    private Phrase facts(Continuation way) {
         return way.backed()
                 .map(backing -> Phrase.of("{0}; {1}", way.movement(), counted(backing)))
                 .orElseGet(way::movement);
@@ -87,7 +87,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
         text.line(
                 Phrase.sentence("T, S, D: tonic, subdominant, dominant; half steps of all voices together."),
                 Style.QUIET);
-        for (Corpus.Collection one : collections()) {
+        for (SongCounts.Collection one : collections()) {
             text.line(
                     Phrase.sentence(
                             "Counted in {0}: {1}, {2} ({3}).",
@@ -112,9 +112,11 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
                 Phrase.joined(", ", rows), classical.get(0).of(), Phrase.typed(SCORES));
     }
 
-    private List<Corpus.Collection> collections() {
-        return Corpus.collections(
-                ways.stream().map(Way::backed).flatMap(Optional::stream).toList());
+    private List<SongCounts.Collection> collections() {
+        return SongCounts.collections(ways.stream()
+                .map(Continuation::backed)
+                .flatMap(Optional::stream)
+                .toList());
     }
 
     @Override
@@ -132,10 +134,12 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
                                 .put("of", row.of()));
     }
 
-    private static void json(Json object, Way way) {
+    private static void json(Json object, Continuation way) {
         object.put("numeral", way.numeral().toString())
                 .put("symbol", way.chord().toString())
-                .put("reason", Phrase.sentence("{0}.", way.reason())
+                .put(
+                        "reason",
+                        Phrase.sentence("{0}.", way.reason())
                                 .then(Phrase.sentence("{0}.", way.movement()))
                                 .toString())
                 .put("held", way.move().held())

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Brightness;
-import monochord.harmony.after.Setting;
+import monochord.harmony.after.BorrowedChordContext;
 import monochord.harmony.melody.Standing;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -145,7 +145,7 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
         json.put("key", key.toString()).objects("chords", chords, (object, borrowed) -> {
             new ChordRow(borrowed.chord(), borrowed.numeral(), key).json(object);
             object.put("changed", borrowed.changed());
-            BorrowedAnswer.setting(object, Setting.of(borrowed, key));
+            BorrowedAnswer.setting(object, BorrowedChordContext.of(borrowed, key));
         });
     }
 }

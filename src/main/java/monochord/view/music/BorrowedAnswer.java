@@ -3,8 +3,8 @@ package monochord.view.music;
 import java.util.List;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.ChordOrigin;
-import monochord.harmony.after.Setting;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.BorrowedChordContext;
+import monochord.harmony.after.Continuation;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -17,7 +17,7 @@ import monochord.view.Look;
 public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
     @Override
     public StyledText text(Look look) {
-        Setting setting = Setting.of(borrowed, key);
+        BorrowedChordContext setting = BorrowedChordContext.of(borrowed, key);
         StyledText.Builder text = StyledText.builder(look.reader());
         text.line(Phrase.sentence(
                 "{0} in {1} is {2}, spelled {3}.",
@@ -44,13 +44,15 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
         json.put("key", key.toString()).objects("chords", List.of(borrowed), (object, one) -> {
             new ChordRow(one.chord(), one.numeral(), key).json(object);
             object.put("changed", one.changed());
-            setting(object, Setting.of(one, key));
+            setting(object, BorrowedChordContext.of(one, key));
         });
     }
 
-    static void setting(Json object, Setting setting) {
-        object.put("approach", setting.approach().stream().map(Way::start).toList())
-                .put("exit", setting.exit().stream().map(Way::numeral).toList())
+    static void setting(Json object, BorrowedChordContext setting) {
+        object.put(
+                        "approach",
+                        setting.approach().stream().map(Continuation::start).toList())
+                .put("exit", setting.exit().stream().map(Continuation::numeral).toList())
                 .put("welcomes", setting.welcomes())
                 .put("fights", setting.fights());
     }

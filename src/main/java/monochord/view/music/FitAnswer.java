@@ -1,11 +1,11 @@
 package monochord.view.music;
 
 import java.util.List;
-import monochord.harmony.melody.Change;
 import monochord.harmony.melody.Fit;
 import monochord.harmony.melody.FitNote;
 import monochord.harmony.melody.FitWords;
-import monochord.harmony.melody.Role;
+import monochord.harmony.melody.NoteChange;
+import monochord.harmony.melody.NoteRole;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -77,8 +77,8 @@ public record FitAnswer(Fit fit, List<Phrase> remarks) implements Answer {
         return note.held() ? Phrase.of(".{0}", written) : written;
     }
 
-    private static Style style(Role role) {
-        return role == Role.CLASH ? Style.WRONG : role == Role.CHORD_TONE ? Style.RIGHT : Style.PLAIN;
+    private static Style style(NoteRole role) {
+        return role == NoteRole.CLASH ? Style.WRONG : role == NoteRole.CHORD_TONE ? Style.RIGHT : Style.PLAIN;
     }
 
     @Override
@@ -97,7 +97,7 @@ public record FitAnswer(Fit fit, List<Phrase> remarks) implements Answer {
                                 .put(
                                         "change",
                                         note.change()
-                                                .map(Change::to)
+                                                .map(NoteChange::to)
                                                 .map(Object::toString)
                                                 .orElse(null)));
         json.put("friction", fit.friction()).put("weight", fit.weight()).put("remarks", remarks);

@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import monochord.harmony.Borrowing;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -21,7 +20,7 @@ import monochord.view.keyboard.Drawing;
 public record ProgressionAnswer(Progression progression) implements Answer {
     static List<ChordRow> rows(Progression progression) {
         List<ChordRow> rows = new ArrayList<>();
-        for (Slot slot : progression.slots()) {
+        for (ChordEvent slot : progression.slots()) {
             if (!slot.held()) {
                 rows.add(new ChordRow(slot.chord(), slot.numeral(), progression.key()));
             }
@@ -59,7 +58,7 @@ public record ProgressionAnswer(Progression progression) implements Answer {
     private Set<Phrase> origins() {
         Set<Phrase> said = new LinkedHashSet<>();
         for (ChordRow row : rows(progression)) {
-            if (!Borrowing.isOwn(row.chord(), row.key())) {
+            if (!row.key().isOwn(row.chord())) {
                 said.add(Phrase.sentence("{0}, {1}: {2}.", row.chord(), row.numeral(), row.origin()));
             }
         }

@@ -19,7 +19,7 @@ public record PublishAnswer(String file, int recordings, int leftOut, int differ
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
-        text.line("Notated: " + file + ", one page that needs nothing else; open it in a browser.");
+        text.line("Written: " + file + ", one page that needs nothing else; open it in a browser.");
         if (recordings > 0) {
             text.line(recordings + (recordings == 1 ? " piece" : " pieces") + " can be heard in it.");
         }

@@ -190,7 +190,7 @@ class RecolourTest {
         for (String tune : List.of("", "E4:2 A4:2 C5:2", "B4:1 C5:1 r:2 E4:2")) {
             Key key = Key.parse(chords.startsWith("i ") ? "Cm" : "C");
             Melody melody = tune.isEmpty() ? null : Melody.parse(tune);
-            Canvas canvas = new Canvas(Progression.parse(chords, key), melody);
+            OptionTable canvas = new OptionTable(Progression.parse(chords, key), melody);
             assertEquals(
                     byTrying(canvas, new ArrayList<>()),
                     Combination.best(canvas, 0).score());
@@ -198,7 +198,7 @@ class RecolourTest {
     }
 
     /** The score of every combination, added up anew from the formula's two sums. */
-    private static int byTrying(Canvas canvas, List<Integer> chosen) {
+    private static int byTrying(OptionTable canvas, List<Integer> chosen) {
         int at = chosen.size();
         if (at == canvas.size()) {
             return score(canvas, chosen);
@@ -212,12 +212,12 @@ class RecolourTest {
         return best;
     }
 
-    private static int score(Canvas canvas, List<Integer> chosen) {
+    private static int score(OptionTable canvas, List<Integer> chosen) {
         int score = 0;
         for (int at = 0; at < chosen.size(); at++) {
             score += canvas.count(at, chosen.get(at));
             if (at > 0) {
-                score += Neighbours.score(
+                score += TransitionScore.score(
                         canvas.shades(at - 1).get(chosen.get(at - 1)),
                         canvas.shades(at).get(chosen.get(at)));
             }
@@ -228,7 +228,7 @@ class RecolourTest {
     @Test
     @DisplayName("an idea scores what its one change adds to the whole")
     void anIdeaScoresWhatItAdds() {
-        Canvas canvas = new Canvas(Progression.parse(WALTZ, Key.parse("G")), Melody.parse("G4:4 B4:2 E4:2"));
+        OptionTable canvas = new OptionTable(Progression.parse(WALTZ, Key.parse("G")), Melody.parse("G4:4 B4:2 E4:2"));
         for (int at = 0; at < canvas.size(); at++) {
             for (int shade = 1; shade < canvas.shades(at).size(); shade++) {
                 List<Integer> one = new ArrayList<>(List.of(0, 0, 0, 0, 0, 0));

@@ -61,7 +61,10 @@ class VoiceLeadingTest {
         assertEquals(halfSteps, VoiceLeading.halfSteps(Chord.parse(from), Chord.parse(to)));
     }
 
-    /** Worked by hand: each tone of the fuller chord goes to some tone of the thinner, and none of those is left out. */
+    /**
+     * Source: worked by hand: each tone of the fuller chord goes to some tone of the thinner, and none of those is left
+     * out.
+     */
     @ParameterizedTest(name = "{0} to {1}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
             C      | Cmaj7  | 1

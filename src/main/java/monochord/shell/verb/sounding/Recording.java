@@ -58,7 +58,7 @@ public final class Recording {
         } catch (IOException failed) {
             return Optional.of(Saying.failed(sitting.outside().named(failed.getMessage())));
         }
-        return Optional.of(Saying.of(StyledText.of("Notated: " + String.join(", ", written))));
+        return Optional.of(Saying.of(StyledText.of("Written: " + String.join(", ", written))));
     }
 
     /** @throws Unreadable if the second file would take the place of the first */
