@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.contrast.ComparedVersion;
+import monochord.harmony.contrast.ComparisonText;
 import monochord.harmony.contrast.Contrast;
-import monochord.harmony.contrast.Telling;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -29,7 +29,7 @@ public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
         text.line(first()).line(then());
-        new Telling(contrast).differences().forEach(text::line);
+        new ComparisonText(contrast).differences().forEach(text::line);
         if (changes()) {
             text.line(Phrase.sentence("Agree a changed chord with the band first."), Style.QUIET);
         }
@@ -41,14 +41,14 @@ public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int
     }
 
     private Phrase first() {
-        Phrase numbers = Telling.numbers(contrast.first());
+        Phrase numbers = ComparisonText.numbers(contrast.first());
         return numbers.isEmpty()
                 ? Phrase.sentence("First {0}.", titles.get(0))
                 : Phrase.sentence("First {0}: {1}.", titles.get(0), numbers);
     }
 
     private Phrase then() {
-        Phrase numbers = Telling.numbers(contrast.second());
+        Phrase numbers = ComparisonText.numbers(contrast.second());
         return numbers.isEmpty()
                 ? Phrase.sentence("Then {0}.", titles.get(1))
                 : Phrase.sentence("Then {0}: {1}.", titles.get(1), numbers);
@@ -83,7 +83,7 @@ public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int
     }
 
     private List<String> differences() {
-        return new Telling(contrast)
+        return new ComparisonText(contrast)
                 .differences().stream()
                         .map(Phrase::toString)
                         .map(Signs::toAscii)

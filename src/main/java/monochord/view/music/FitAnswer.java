@@ -2,8 +2,8 @@ package monochord.view.music;
 
 import java.util.List;
 import monochord.harmony.melody.Fit;
+import monochord.harmony.melody.FitExplanation;
 import monochord.harmony.melody.FitNote;
-import monochord.harmony.melody.FitWords;
 import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.NoteRole;
 import monochord.text.Phrase;
@@ -34,16 +34,17 @@ public record FitAnswer(Fit fit, List<Phrase> remarks) implements Answer {
         StyledText.Builder text = StyledText.builder(look.reader());
         remarks.forEach(remark -> text.line(remark, Style.QUIET));
         if (look.plain()) {
-            fit.notes().forEach(note -> text.line(Phrase.of("{0}: {1}", fit.place(note), FitWords.say(note, fit))));
+            fit.notes()
+                    .forEach(note -> text.line(Phrase.of("{0}: {1}", fit.place(note), FitExplanation.say(note, fit))));
         } else {
             text.lines(table().text(look));
-            FitWords.remarks(fit).forEach(text::line);
+            FitExplanation.remarks(fit).forEach(text::line);
         }
-        text.line(FitWords.summary(fit));
+        text.line(FitExplanation.summary(fit));
         if (fit.goesRound()) {
             text.line(Phrase.sentence("The tune is longer than the chords, so they go round again."));
         }
-        text.line(FitWords.ADVICE, Style.QUIET);
+        text.line(FitExplanation.ADVICE, Style.QUIET);
         return text.build().wrapped(look.width());
     }
 

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.motion.Finding;
+import monochord.harmony.motion.MotionExplanation;
 import monochord.harmony.motion.Move;
 import monochord.harmony.motion.Pair;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.Perfect;
 import monochord.harmony.motion.Step;
 import monochord.harmony.motion.Strictness;
-import monochord.harmony.motion.Telling;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -31,7 +31,7 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
 
     @Override
     public StyledText text(Look look) {
-        Telling telling = new Telling(passage, strictness);
+        MotionExplanation explanation = new MotionExplanation(passage, strictness);
         List<Finding> findings = strictness.judge(passage);
         StyledText.Builder text = StyledText.builder(look.reader()).line(verdict(findings), Style.HEADING);
         if (!symbols.isEmpty()) {
@@ -40,11 +40,11 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
                     Style.QUIET);
         }
         if (!look.plain() && hasEvenVoices() && passage.chords().size() <= MOST_IN_GRID) {
-            text.gap().lines(grid(telling, look)).gap();
+            text.gap().lines(grid(explanation, look)).gap();
         }
-        findings.stream().filter(finding -> finding.at() == 0).forEach(finding -> found(finding, telling, text));
+        findings.stream().filter(finding -> finding.at() == 0).forEach(finding -> found(finding, explanation, text));
         for (int i = 0; i < passage.steps().size(); i++) {
-            change(i, findings, telling, look, text);
+            change(i, findings, explanation, look, text);
         }
         return text.build().wrapped(look.width());
     }
@@ -69,10 +69,10 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
         return passage.chords().stream().mapToInt(List::size).distinct().count() == 1;
     }
 
-    private StyledText grid(Telling telling, Look look) {
+    private StyledText grid(MotionExplanation explanation, Look look) {
         int voices = passage.chords().get(0).size();
         List<Phrase> names = IntStream.range(0, voices)
-                .mapToObj(v -> telling.name(v, voices))
+                .mapToObj(v -> explanation.name(v, voices))
                 .toList();
         List<Phrase> heads =
                 IntStream.range(0, passage.chords().size()).mapToObj(this::head).toList();
@@ -83,36 +83,37 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
         return symbols.isEmpty() ? Phrase.of("{0}", chord + 1) : Phrase.of("{0}", symbols.get(chord));
     }
 
-    private void change(int i, List<Finding> findings, Telling telling, Look look, StyledText.Builder text) {
+    private void change(
+            int i, List<Finding> findings, MotionExplanation explanation, Look look, StyledText.Builder text) {
         Step step = passage.steps().get(i);
         text.line(Phrase.of(
-                "{0}: {1}", Phrase.of("{0} to {1}", head(i), head(i + 1)).styled(Style.STRONG), telling.sum(step)));
+                "{0}: {1}", Phrase.of("{0} to {1}", head(i), head(i + 1)).styled(Style.STRONG), explanation.sum(step)));
         if (look.plain()) {
-            step.moves().forEach(move -> text.line(telling.voice(move, step)));
+            step.moves().forEach(move -> text.line(explanation.voice(move, step)));
         }
-        text.add(look.plain() ? "" : INDENT).add(telling.motions(step)).end();
+        text.add(look.plain() ? "" : INDENT).add(explanation.motions(step)).end();
         List<Finding> here =
                 findings.stream().filter(finding -> finding.at() == i + 1).toList();
-        here.forEach(finding -> found(finding, telling, text));
+        here.forEach(finding -> found(finding, explanation, text));
         here.stream()
-                .map(telling::instead)
+                .map(explanation::instead)
                 .flatMap(Optional::stream)
                 .findFirst()
                 .ifPresent(remedy ->
                         text.add(INDENT).add(Phrase.of("Instead: {0}", remedy)).end());
     }
 
-    private static void found(Finding finding, Telling telling, StyledText.Builder text) {
+    private static void found(Finding finding, MotionExplanation explanation, StyledText.Builder text) {
         Phrase mark = finding.isFault()
                 ? Phrase.of("Fault:").styled(Style.WRONG)
                 : Phrase.of("Remark:").styled(Style.NEARLY);
-        text.add(INDENT).add(mark.then(telling.of(finding))).end();
+        text.add(INDENT).add(mark.then(explanation.of(finding))).end();
     }
 
     @Override
     public void json(Json json) {
         List<Finding> findings = strictness.judge(passage);
-        Telling telling = new Telling(passage, strictness);
+        MotionExplanation explanation = new MotionExplanation(passage, strictness);
         json.put("strictness", strictness.toString())
                 .put("chords", symbols)
                 .put(
@@ -124,11 +125,11 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
                 .objects(
                         "faults",
                         findings.stream().filter(Finding::isFault).toList(),
-                        (object, finding) -> finding(object, finding, telling))
+                        (object, finding) -> finding(object, finding, explanation))
                 .objects(
                         "remarks",
                         findings.stream().filter(finding -> !finding.isFault()).toList(),
-                        (object, finding) -> finding(object, finding, telling));
+                        (object, finding) -> finding(object, finding, explanation));
     }
 
     private static void step(Json json, Step step) {
@@ -156,11 +157,13 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
         }
     }
 
-    private static void finding(Json json, Finding finding, Telling telling) {
+    private static void finding(Json json, Finding finding, MotionExplanation explanation) {
         json.put("kind", finding.kind().toString())
                 .put("at", finding.at())
                 .numbers("voices", finding.voices())
-                .put("message", telling.of(finding).toString())
-                .put("instead", telling.instead(finding).map(Phrase::toString).orElse(null));
+                .put("message", explanation.of(finding).toString())
+                .put(
+                        "instead",
+                        explanation.instead(finding).map(Phrase::toString).orElse(null));
     }
 }

@@ -6,9 +6,9 @@ import java.util.stream.IntStream;
 import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.MovementCount;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.VoicingExplanation;
 import monochord.harmony.voicing.VoicingTask;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -82,16 +82,16 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
     }
 
     private void say(StyledText.Builder text) {
-        Telling telling = new Telling(Explanation.of(best()));
-        List<Phrase> changes = telling.changes();
+        VoicingExplanation explanation = new VoicingExplanation(Explanation.of(best()));
+        List<Phrase> changes = explanation.changes();
         changes.stream().limit(MOST_CHANGES_TOLD).forEach(text::line);
         if (changes.size() > MOST_CHANGES_TOLD) {
             int more = changes.size() - MOST_CHANGES_TOLD;
             text.line(Phrase.counted(more, "… and {0} more change.", "… and {0} more changes.", more), Style.QUIET);
         }
-        telling.reason().ifPresent(text::line);
+        explanation.reason().ifPresent(text::line);
         if (!changes.isEmpty()) {
-            telling.comparison().forEach(text::line);
+            explanation.comparison().forEach(text::line);
         }
         text.line(costs(), Style.QUIET);
         care().ifPresent(text::line);

@@ -13,7 +13,7 @@ import monochord.theory.NoteName;
 import monochord.theory.Scale;
 
 /** Puts into words what a change adds to the score, part by part. */
-final class Reasons {
+final class SubstitutionReasons {
     private final Key key;
     private final ChordOption from;
     private final ChordOption to;
@@ -22,7 +22,7 @@ final class Reasons {
     private final List<Reason> reasons = new ArrayList<>();
 
     /** Neighbours may be null. */
-    Reasons(Key key, ChordOption from, ChordOption to, ChordOption before, ChordOption after) {
+    SubstitutionReasons(Key key, ChordOption from, ChordOption to, ChordOption before, ChordOption after) {
         this.key = key;
         this.from = from;
         this.to = to;

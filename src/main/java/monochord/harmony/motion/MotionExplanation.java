@@ -8,7 +8,7 @@ import monochord.text.Phrase;
 import monochord.theory.Pitch;
 
 /** Puts the moving of voices into sentences. */
-public final class Telling {
+public final class MotionExplanation {
     /** From so many voices on, a list of all pairs is no longer read. */
     private static final int MOST_VOICES_IN_PAIRS = 4;
 
@@ -16,7 +16,7 @@ public final class Telling {
     private final Passage passage;
     private final List<Step> steps;
 
-    public Telling(Passage passage, Strictness strictness) {
+    public MotionExplanation(Passage passage, Strictness strictness) {
         this.passage = passage;
         this.steps = passage.steps();
         this.names = new VoiceNames(strictness);
@@ -120,7 +120,7 @@ public final class Telling {
     /** What could be held or turned instead, if there is something. */
     public Optional<Phrase> instead(Finding finding) {
         boolean helped = finding.kind() != Kind.CROSSING && finding.kind() != Kind.AUGMENTED_STEP;
-        return helped ? Remedy.of(step(finding)).map(Telling::remedy) : Optional.empty();
+        return helped ? Remedy.of(step(finding)).map(MotionExplanation::remedy) : Optional.empty();
     }
 
     private static Phrase remedy(Remedy remedy) {

@@ -16,7 +16,7 @@ import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 
 /** Puts an {@link Explanation} into sentences, as a teacher would say it at the keyboard. */
-public final class Telling {
+public final class VoicingExplanation {
     private static final int WHOLE_STEP = 2;
     private static final Phrase.Forms MOVED =
             new Phrase.Forms("{0} half step moved", "{0} half steps moved", "no half steps moved");
@@ -26,7 +26,7 @@ public final class Telling {
 
     private final Explanation explanation;
 
-    public Telling(Explanation explanation) {
+    public VoicingExplanation(Explanation explanation) {
         this.explanation = explanation;
     }
 
@@ -145,7 +145,7 @@ public final class Telling {
     /** The change at which the plain version has most parallels more than this one. */
     private Optional<Change> flattest() {
         return explanation.changes().stream()
-                .max(Comparator.comparingInt(Telling::saved).thenComparing(this::isBorrowed))
+                .max(Comparator.comparingInt(VoicingExplanation::saved).thenComparing(this::isBorrowed))
                 .filter(change -> saved(change) > 0);
     }
 
@@ -178,7 +178,7 @@ public final class Telling {
                 .max(Comparator.<Change>comparingInt(change -> change.tally().held())
                         .thenComparing(this::isBorrowed))
                 .filter(change -> change.tally().held() > 0)
-                .map(Telling::reason);
+                .map(VoicingExplanation::reason);
     }
 
     /** Whether the change leads out of the key: where two are as telling, that one is told. */
@@ -201,7 +201,7 @@ public final class Telling {
     private static Phrase role(NoteName name, Chord chord) {
         return chord.kind().intervals().stream()
                 .filter(interval -> chord.root().plus(interval).soundsLike(name))
-                .map(Telling::role)
+                .map(VoicingExplanation::role)
                 .findFirst()
                 .orElse(Phrase.of("bass"));
     }

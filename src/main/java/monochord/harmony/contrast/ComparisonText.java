@@ -10,7 +10,7 @@ import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 
 /** Puts a {@link Contrast} into a few sentences. */
-public final class Telling {
+public final class ComparisonText {
     private static final int MOST_TOLD = 6;
     private static final Phrase.Forms MOVED =
             new Phrase.Forms("{0} half step moved", "{0} half steps moved", "no half steps moved");
@@ -20,7 +20,7 @@ public final class Telling {
 
     private final Contrast contrast;
 
-    public Telling(Contrast contrast) {
+    public ComparisonText(Contrast contrast) {
         this.contrast = contrast;
     }
 

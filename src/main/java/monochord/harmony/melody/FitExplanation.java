@@ -11,8 +11,8 @@ import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 
 /** What a teacher would say about a note over its chord. */
-public final class FitWords {
-    /** How much of {@link FitWords} is custom rather than rule, to be said once beside it. */
+public final class FitExplanation {
+    /** How much of {@link FitExplanation} is custom rather than rule, to be said once beside it. */
     public static final Phrase ADVICE = Phrase.sentence(
             "Which colours a tune may rest on is custom, not law: take it as advice, and trust your ear.");
 
@@ -20,7 +20,7 @@ public final class FitWords {
             new Phrase.Forms("{0} note clashes", "{0} notes clash", "nothing clashes");
     private static final int HALF_STEP = 1;
 
-    private FitWords() {}
+    private FitExplanation() {}
 
     /** One or two sentences. */
     public static Phrase say(FitNote note, Fit fit) {
