@@ -2,6 +2,7 @@ package monochord.text;
 
 import java.util.List;
 import monochord.theory.Interval;
+import monochord.theory.IntervalNumber;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 
@@ -9,7 +10,7 @@ import monochord.theory.NoteName;
 public final class MusicWords {
     private MusicWords() {}
 
-    /** {@code third}, {@code octave}, {@code thirteenth}. @param number of an interval, from 1 for a unison */
+    /** {@code third}, {@code octave}, {@code thirteenth}: the number of an interval, 1 for a unison. */
     public static Phrase number(int number) {
         return switch (number) {
             case 1 -> Phrase.of("unison");
@@ -33,10 +34,7 @@ public final class MusicWords {
 
     /** The same with its article: {@code a third}, {@code an octave}. */
     public static Phrase oneNumber(int number) {
-        return switch (number) {
-            case 8, 11, 18 -> Phrase.of("an {0}", number(number));
-            default -> Phrase.of("a {0}", number(number));
-        };
+        return Phrase.of("{0}", new IntervalNumber(number));
     }
 
     /** What a chord calls a tone above its root: {@code lowered ninth}, {@code raised eleventh}, {@code thirteenth}. */
@@ -57,7 +55,7 @@ public final class MusicWords {
         return Phrase.counted(count, "{0} half step", "{0} half steps", count);
     }
 
-    /** {@code a half step}, {@code a whole step}; {@code an augmented second}. @param second an interval of two letters */
+    /** {@code a half step}, {@code a whole step}; {@code an augmented second}: an interval of two letters. */
     public static Phrase step(Interval second) {
         return switch (Math.abs(second.semitones())) {
             case 1 -> Phrase.of("a half step");

@@ -17,7 +17,7 @@ import monochord.view.Table.Column;
  * @param connected the one that is listened to, empty if none is
  * @param remark what to do, or what was done; empty for nothing
  */
-public record KeyboardsAnswer(List<String> names, String connected, String remark) implements Answer {
+public record KeyboardsAnswer(List<String> names, String connected, Phrase remark) implements Answer {
     public KeyboardsAnswer {
         names = List.copyOf(names);
     }
@@ -27,7 +27,7 @@ public record KeyboardsAnswer(List<String> names, String connected, String remar
         StyledText.Builder text = StyledText.builder(look.reader());
         text.lines(table().text(look));
         if (!remark.isEmpty()) {
-            text.line(Phrase.typed(remark));
+            text.line(remark);
         }
         return text.build().wrapped(look.width());
     }

@@ -35,14 +35,14 @@ final class ChordsReading {
         }
         int last = struck.size() - 1;
         if (last >= 0 && struck.get(last).time().compareTo(time) > 0) {
-            throw new SheetFault("its chord symbols are not in order of time");
+            throw new SheetFault(Phrase.of("its chord symbols are not in order of time"));
         }
         if (last >= 0 && struck.get(last).time().equals(time)) {
             struck.remove(last);
         }
         struck.add(new Struck(chord.get(), time));
         if (struck.size() > MOST) {
-            throw new SheetFault("it has more than " + MOST + " chord symbols");
+            throw new SheetFault(Phrase.of("it has more than {0} chord symbols", MOST));
         }
     }
 
@@ -60,7 +60,7 @@ final class ChordsReading {
 
     private Chord first(BarLengths lengths) throws SheetFault {
         if (struck.isEmpty()) {
-            throw new SheetFault("no chord symbols that could be read stand over its notes");
+            throw new SheetFault(Phrase.of("no chord symbols that could be read stand over its notes"));
         }
         if (struck.get(0).time().compareTo(lengths.pickup()) > 0) {
             remarks.add(Phrase.sentence("The first chord is taken from the first full bar on."));
@@ -115,6 +115,6 @@ final class ChordsReading {
                 return shares;
             }
         }
-        throw new SheetFault("its chords divide a bar into more than " + MOST_SHARES + " shares");
+        throw new SheetFault(Phrase.of("its chords divide a bar into more than {0} shares", MOST_SHARES));
     }
 }

@@ -65,12 +65,12 @@ final class SheetReading {
         List<Part> parts =
                 score.getPart().stream().filter(part -> holds(part, Note.class)).toList();
         if (parts.isEmpty()) {
-            throw new SheetFault("no notes stand in it");
+            throw new SheetFault(Phrase.of("no notes stand in it"));
         }
         Part first = parts.stream()
                 .filter(part -> holds(part, Harmony.class))
                 .findFirst()
-                .orElseThrow(() -> new SheetFault("no chord symbols stand over its notes"));
+                .orElseThrow(() -> new SheetFault(Phrase.of("no chord symbols stand over its notes")));
         if (parts.size() > 1) {
             remarks.add(Phrase.sentence("Only the first part with chord symbols is read."));
         }
@@ -141,7 +141,7 @@ final class SheetReading {
         for (Transpose one : attributes.getTranspose()) {
             Interval moved = transposition(one);
             if (!moved.equals(sounding) && !bars.isEmpty()) {
-                throw new SheetFault("its transposition changes in bar " + (bars.size() + 1));
+                throw new SheetFault(Phrase.of("its transposition changes in bar {0}", bars.size() + 1));
             }
             sounding = moved;
         }
@@ -152,7 +152,7 @@ final class SheetReading {
             remarks.add(Phrase.sentence("The key changes on the way; all is read in the first."));
             return;
         }
-        int fifths = Figures.whole(written.getFifths(), MOST_SIGNS, "a key signature");
+        int fifths = Figures.whole(written.getFifths(), MOST_SIGNS, Phrase.of("a key signature"));
         Mode mode = mode(written.getMode());
         key = new Key(NoteName.at(fifths - mode.flattest() + Mode.IONIAN.flattest()), mode);
     }
@@ -167,11 +167,11 @@ final class SheetReading {
     }
 
     private static Interval transposition(Transpose written) throws SheetFault {
-        int halfSteps = Figures.whole(written.getChromatic(), FARTHEST_TRANSPOSITION, "a transposition");
+        int halfSteps = Figures.whole(written.getChromatic(), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"));
         int letters = written.getDiatonic() == null
                 ? Math.round(halfSteps * 7 / 12f)
-                : Figures.whole(written.getDiatonic(), FARTHEST_TRANSPOSITION, "a transposition");
-        int octaves = Figures.whole(written.getOctaveChange(), 4, "a transposition");
+                : Figures.whole(written.getDiatonic(), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"));
+        int octaves = Figures.whole(written.getOctaveChange(), 4, Phrase.of("a transposition"));
         return new Interval(7 * halfSteps - 12 * letters, 7 * letters - 4 * halfSteps + octaves);
     }
 
@@ -179,7 +179,7 @@ final class SheetReading {
         Key written = key == null ? Key.major(NoteName.C) : key;
         NoteName tonic = written.tonic().plus(sounding);
         if (Math.abs(tonic.fifths()) > 30) {
-            throw new SheetFault("its transposition leads to no key");
+            throw new SheetFault(Phrase.of("its transposition leads to no key"));
         }
         return new Key(tonic, written.mode());
     }

@@ -55,7 +55,7 @@ final class TuneReading {
         Pitch pitch = pitch(note);
         int last = notes.size() - 1;
         if (last >= 0 && start.compareTo(notes.get(last).end()) < 0) {
-            throw new SheetFault("two notes of one voice sound at once");
+            throw new SheetFault(Phrase.of("two notes of one voice sound at once"));
         }
         boolean joins = tied
                 && isTied(note, StartStop.STOP)
@@ -70,7 +70,7 @@ final class TuneReading {
         }
         tied = isTied(note, StartStop.START);
         if (notes.size() > Melody.MOST) {
-            throw new SheetFault("it has more than " + Melody.MOST + " notes");
+            throw new SheetFault(Phrase.of("it has more than {0} notes", Melody.MOST));
         }
     }
 
@@ -82,21 +82,21 @@ final class TuneReading {
         org.audiveris.proxymusic.Pitch written = note.getPitch();
         int octave = written.getOctave();
         if (octave < 0 || octave > 9) {
-            throw new SheetFault("a note in it has the octave " + octave + "; 0 to 9 are in use");
+            throw new SheetFault(Phrase.of("a note in it has the octave {0}; 0 to 9 are in use", octave));
         }
         return new Pitch(Figures.note(written.getStep(), written.getAlter()), octave);
     }
 
     Melody melody(BarLengths lengths, Interval sounding) throws SheetFault {
         if (notes.isEmpty()) {
-            throw new SheetFault("no notes with a pitch stand in it");
+            throw new SheetFault(Phrase.of("no notes with a pitch stand in it"));
         }
         Beats end = lengths.pickup().plus(lengths.bar().times(lengths.count()));
         Melody written = new Melody(notes, end, Optional.of(lengths.bar()), lengths.pickup());
         try {
             return written.plus(sounding);
         } catch (IllegalArgumentException outOfReach) {
-            throw new SheetFault("its transposition leads past the highest or lowest octave");
+            throw new SheetFault(Phrase.of("its transposition leads past the highest or lowest octave"));
         }
     }
 }
