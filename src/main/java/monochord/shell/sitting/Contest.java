@@ -7,12 +7,11 @@ import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Comparison;
 import monochord.sound.Directions;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Title;
 
 /** Versions that are being compared. How loud each has to be is measured once, when they are first to be heard. */
 public final class Contest {
-    private static final String AGAIN = "compare hears both again, compare first or compare second one of them.";
 
     private final List<Take> takes;
     private final Directions directions;
@@ -64,7 +63,9 @@ public final class Contest {
                 new Contrast(takes.get(0).side(), takes.get(1).side()),
                 takes.get(0).key(),
                 directions.tempo(),
-                idle ? "Enter or " + AGAIN : AGAIN,
+                idle
+                        ? Phrase.of("Enter or compare hears both again, compare first or compare second one of them.")
+                        : Phrase.of("compare hears both again, compare first or compare second one of them."),
                 sitting.stage().ear().play(this::performance));
     }
 
@@ -81,7 +82,7 @@ public final class Contest {
         return new PlayAnswer(titles(), directions, sitting.stage().ear().play(this::performance));
     }
 
-    private List<Title> titles() {
+    private List<Phrase> titles() {
         return takes.stream().map(Take::title).toList();
     }
 }
