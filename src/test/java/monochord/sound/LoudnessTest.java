@@ -55,6 +55,7 @@ class LoudnessTest {
         return meter.lufs();
     }
 
+    /** Source: less than a decibel is hardly heard as a difference; common practice, no source. The music is ours. */
     @ParameterizedTest(name = "{0} on {1}, {2} times")
     @CsvSource(delimiter = '|', textBlock = """
             F C G Ab                          | piano             | 1
