@@ -171,6 +171,16 @@ class LauncherBuildTest {
             }
             assertEquals(i, pad.builds());
         }
+        Files.setLastModifiedTime(pad.root.resolve("pom.xml"), FileTime.from(Instant.now()));
+        pad.stayAt("no list of libraries");
+        var maven = pad.beginMaven();
+        pad.awaitStep("no list of libraries", maven);
+        Files.setLastModifiedTime(
+                pad.root.resolve("target/monochord.jar"),
+                FileTime.from(Instant.now().minusSeconds(60))); // Maven leaves a jar in which nothing is new
+        pad.goOnFrom("no list of libraries");
+        pad.finish(maven);
+        assertEquals("", pad.start().err());
         damage("cut", pad.root.resolve("target/lib/tunes.jar"));
         var run = pad.start();
         assertEquals(DAMAGED, run.said());

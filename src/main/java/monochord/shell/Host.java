@@ -8,29 +8,15 @@ import monochord.shell.sitting.Opening;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 
 /** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
 final class Host {
-    private static final String WAYS =
-            "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.";
-    private static final String FURTHER = "hint helps a step further, tell shows the answer, skip leaves it.";
-    private static final String FIRST = "Type what you think; Enter passes it.";
-    private static final String NAMES = "If you call the white keys A B C D E F G, press Enter."
-            + " If one of them is H to you, type german; if they are La Si Do, type latin.";
-    private static final String ROOM = "Enter goes on, back goes back, skip ends it.";
-    private static final String LESSON =
-            "A lesson is open: Enter goes on with it. play hears the last example again, help lists what else there is.";
-    private static final String IDLE =
-            "Type music, such as Am7, F C G or D major, and see what it is; play F C G sounds it."
-                    + " lessons lists what can be learnt, help all the rest.";
-    private static final String NO_TALK = "Questions in words are beyond me.";
-
     private final Verbs verbs;
     private final Sitting sitting;
 
@@ -77,8 +63,21 @@ final class Host {
         return switch (meaning) {
             case NEXT -> run("skip");
             case GIVES_UP -> run("tell");
-            case LOST -> first ? run("skip") : Answers.of(run("hint"), quietly(FURTHER));
-            default -> Answers.of(new AskAnswer(sitting.desk().question()), quietly(first ? FIRST : WAYS));
+            case LOST ->
+                first
+                        ? run("skip")
+                        : Answers.of(
+                                run("hint"),
+                                quietly(Phrase.of(
+                                        "hint helps a step further, tell shows the answer, skip leaves it.")));
+            default ->
+                Answers.of(
+                        new AskAnswer(sitting.desk().question()),
+                        quietly(
+                                Phrase.of(
+                                        first
+                                                ? "Type what you think; Enter passes it."
+                                                : "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.")));
         };
     }
 
@@ -88,14 +87,36 @@ final class Host {
         if (meaning == Everyday.NEXT || meaning == Everyday.AGREES && !names) {
             return teaching.goOn();
         }
-        String where = names
-                ? NAMES
-                : teaching.presentation().isPresent() ? ROOM : teaching.course().isOpen() ? LESSON : IDLE;
-        return Saying.of(meaning == Everyday.TALKS ? NO_TALK + " " + where : where);
+        Phrase where = names ? whiteKeys() : here(teaching);
+        return Statement.of(
+                meaning == Everyday.TALKS
+                        ? Phrase.sentence("Questions in words are beyond me.").then(where)
+                        : where);
     }
 
-    private static Answer quietly(String advice) {
-        return Saying.of(StyledText.of(advice, Style.QUIET));
+    private static Phrase whiteKeys() {
+        return Phrase.sentence("If you call the white keys {0}, press Enter.", Phrase.typed("A B C D E F G"))
+                .then(Phrase.sentence(
+                        "If one of them is {0} to you, type german; if they are {1}, type latin.",
+                        Phrase.typed("H"), Phrase.typed("La Si Do")));
+    }
+
+    /** What can be done where nothing is asked. */
+    private static Phrase here(Teaching teaching) {
+        if (teaching.presentation().isPresent()) {
+            return Phrase.of("Enter goes on, back goes back, skip ends it.");
+        } else if (teaching.course().isOpen()) {
+            return Phrase.sentence("A lesson is open: Enter goes on with it.")
+                    .then(Phrase.of("play hears the last example again, help lists what else there is."));
+        }
+        return Phrase.sentence(
+                        "Type music, such as {0}, {1} or {2}, and see what it is; play {1} sounds it.",
+                        Phrase.toType("Am7"), Phrase.toType("F C G"), Phrase.toType("D major"))
+                .then(Phrase.of("lessons lists what can be learnt, help all the rest."));
+    }
+
+    private static Answer quietly(Phrase advice) {
+        return Statement.of(advice.styled(Style.QUIET));
     }
 
     private Answer run(String verb) {

@@ -63,6 +63,7 @@ class CompletionTest {
         assertEquals(offers(""), offers("sh"));
     }
 
+    /** Source: the fifteen signatures, twice; arithmetic. */
     @ParameterizedTest(name = "<{0}>")
     @CsvSource(quoteCharacter = '`', textBlock = """
             `show IV I in `
@@ -146,6 +147,14 @@ class CompletionTest {
         assertTrue(offers("play IV I ").containsAll(List.of("in", "at", "with")));
         assertTrue(offers("transpose C ").containsAll(List.of("from", "to", "for", "capo")));
         assertFalse(offers("quit ").contains("in"));
+    }
+
+    @Test
+    void optionsFollowTwoHyphens() {
+        assertTrue(offers("play F C --").containsAll(List.of("--wav", "--midi")));
+        assertTrue(offers("ask interval --s").contains("--seed"));
+        assertFalse(offers("play F C ").contains("--wav"));
+        assertEquals(List.of(), offers("F C --"));
     }
 
     @Test

@@ -2,13 +2,13 @@ package monochord.practice.skill;
 
 import java.util.List;
 import java.util.stream.Stream;
-import monochord.harmony.Borrowing;
 import monochord.practice.answer.Say;
 import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -25,8 +25,9 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
     static BorrowedSubject parse(String subject, Key key) {
         Numeral numeral = numeral(subject.strip(), key);
         Chord chord = numeral.in(key);
-        if (Borrowing.isOwn(chord, key)) {
-            throw Unreadable.because(subject, 0, "a borrowed chord", "it is the key's own chord in " + key, "bVI");
+        if (key.isOwn(chord)) {
+            throw Unreadable.because(
+                    subject, 0, "a borrowed chord", Clause.of("it is the key's own chord in {0}", key), "bVI");
         }
         return new BorrowedSubject(numeral, chord, key);
     }

@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.harmony.melody.Change;
+import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -36,7 +37,11 @@ record TuneSubject(boolean mend, NoteName note, Chord chord, Key key) {
         TuneSubject about = new TuneSubject(mend, note, chord, key);
         if (mend && (about.standing() != Standing.CLASH || about.changes().isEmpty())) {
             throw Unreadable.because(
-                    subject, 0, "a note to mend", note + " does not clash with " + chord, "mend " + EXAMPLE);
+                    subject,
+                    0,
+                    "a note to mend",
+                    Clause.of("{0} does not clash with {1}", note, chord),
+                    "mend " + EXAMPLE);
         }
         return about;
     }
@@ -75,8 +80,8 @@ record TuneSubject(boolean mend, NoteName note, Chord chord, Key key) {
     }
 
     /** Every near note that fits, the nearest first. */
-    List<Change> changes() {
-        return Change.all(new Pitch(note, 4), chord, key);
+    List<NoteChange> changes() {
+        return NoteChange.all(new Pitch(note, 4), chord, key);
     }
 
     /** The tone of the chord with the note's letter and another accidental. */

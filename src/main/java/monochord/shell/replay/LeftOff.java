@@ -5,6 +5,7 @@ import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.shell.keeping.Keeper;
+import monochord.text.Phrase;
 
 /** A keeper with an agenda of its own. */
 record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
@@ -24,7 +25,7 @@ record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
     }
 
     @Override
-    public List<String> notices() {
+    public List<Phrase> notices() {
         return keeper.notices();
     }
 

@@ -7,9 +7,10 @@ import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.shell.keeping.Keeper;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** The learner's answers over the days: what is kept of this sitting, what is known, what is to come back. */
 public final class Study {
@@ -62,8 +63,8 @@ public final class Study {
 
     /** The answer, and behind it what must be said about the record, if anything. */
     public Answer withNotices(Answer answer) {
-        List<String> notices = keeper.notices();
-        return notices.isEmpty() ? answer : Answers.of(answer, Saying.of(String.join("\n", notices)));
+        List<Phrase> notices = keeper.notices();
+        return notices.isEmpty() ? answer : Answers.of(answer, new Statement(notices, Answer.DONE));
     }
 
     /** Leaves word for the next sitting, once, if this one changed anything. */

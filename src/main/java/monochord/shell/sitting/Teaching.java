@@ -14,6 +14,7 @@ import monochord.text.naming.AsTyped;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 import monochord.view.course.VerdictAnswer;
 
@@ -23,7 +24,6 @@ public final class Teaching {
     private static final String UNTRIED = "Try again, or: hint, tell. skip leaves it and goes on.";
 
     private final Sitting sitting;
-    private final Rest rest = new Rest();
     private Course course;
     private Desk desk;
     private Drill drill;
@@ -212,9 +212,9 @@ public final class Teaching {
 
     /** What comes next when the learner only says go on. */
     public Answer goOn() {
-        Optional<Answer> reminder = rest.due(sitting.study().now());
+        boolean tired = sitting.stage().breaks().isDue();
         Answer next = presentation == null ? goOnAlone() : present();
-        return reminder.isEmpty() ? next : Answers.of(reminder.get(), next);
+        return tired ? Answers.of(Statement.of(Breaks.CAUTION), next) : next;
     }
 
     private Answer present() {

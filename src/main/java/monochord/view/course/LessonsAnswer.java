@@ -37,8 +37,7 @@ public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
 
     private static StyledLine row(LibraryEntry entry) {
         StyledLine row = StyledLine.of("  " + entry.number(), Style.TYPED).plus("  " + entry.title());
-        String grade = entry.grade() > 0 ? "  grade " + entry.grade() : "";
-        return row.plus(entry.isFaulty() ? "  has faults: check it" : grade, Style.QUIET);
+        return entry.isFaulty() ? row.plus("  has faults: check it", Style.QUIET) : row;
     }
 
     @Override

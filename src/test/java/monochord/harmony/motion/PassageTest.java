@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Chords written as pitches between bars. */
+/** Chords written as pitches between bars. Source: our own text form. */
 class PassageTest {
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource(delimiter = '!', textBlock = """

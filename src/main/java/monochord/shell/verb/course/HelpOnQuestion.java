@@ -1,11 +1,13 @@
 package monochord.shell.verb.course;
 
+import java.util.Locale;
 import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Desk;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Refusal;
@@ -13,14 +15,14 @@ import monochord.view.Saying;
 
 /** The four verbs for the question on the desk. */
 enum HelpOnQuestion implements Verb {
-    HINT("hint", "be helped one step further with the open question") {
+    HINT {
         @Override
         Answer help(Sitting sitting) {
             Desk desk = sitting.desk();
             return desk.isOpen() ? Saying.of(desk.hint()) : notNow(sitting);
         }
     },
-    TELL("tell", "be told the answer to the open question and the way to it") {
+    TELL {
         @Override
         Answer help(Sitting sitting) {
             if (!sitting.desk().isOpen()) {
@@ -32,22 +34,22 @@ enum HelpOnQuestion implements Verb {
                     Saying.of(question.derivation()), sitting.teaching().goOn());
         }
     },
-    WHY("why", "hear the reason for the last verdict") {
+    WHY {
         @Override
         Answer help(Sitting sitting) {
             Desk desk = sitting.desk();
             if (desk.lastVerdict() == null) {
                 return desk.isOpen()
                         ? new Refusal(
-                                "Nothing has been judged yet.",
+                                Phrase.of("Nothing has been judged yet."),
                                 1,
-                                "why explains the verdict on an answer; hint helps to one.")
+                                Phrase.of("why explains the verdict on an answer; hint helps to one."))
                         : notNow(sitting);
             }
             return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
         }
     },
-    SKIP("skip", "leave the open question, this part of the lesson, or the run of questions") {
+    SKIP {
         @Override
         Answer help(Sitting sitting) {
             if (sitting.teaching().presentation().isPresent()) {
@@ -68,23 +70,31 @@ enum HelpOnQuestion implements Verb {
         }
     };
 
-    private final Usage usage;
-
-    HelpOnQuestion(String word, String purpose) {
-        usage = Usage.of(word, Usage.Topic.LEARNING, word, purpose).withSmallWords();
-    }
-
     private static Answer notNow(Sitting sitting) {
-        String next =
-                sitting.course().isOpen() ? "Enter goes on with the lesson." : "ask puts one, as in ask interval.";
-        return new Refusal("No question is open just now.", 1, next);
+        Phrase next = Phrase.of(
+                sitting.course().isOpen() ? "Enter goes on with the lesson." : "ask puts one, as in ask interval.");
+        return new Refusal(Phrase.of("No question is open just now."), 1, next);
     }
 
     abstract Answer help(Sitting sitting);
 
     @Override
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
     public Usage usage() {
-        return usage;
+        return Usage.of(
+                word(),
+                Usage.Topic.LEARNING,
+                Phrase.of(
+                        switch (this) {
+                            case HINT -> "be helped one step further with the open question";
+                            case TELL -> "be told the answer to the open question and the way to it";
+                            case WHY -> "hear the reason for the last verdict";
+                            case SKIP -> "leave the open question, this part of the lesson, or the run of questions";
+                        }));
     }
 
     @Override

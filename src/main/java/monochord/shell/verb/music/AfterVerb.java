@@ -1,15 +1,21 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
-import monochord.harmony.after.After;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.Continuation;
+import monochord.harmony.after.Continuations;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -20,22 +26,25 @@ final class AfterVerb implements Verb {
     private static final int BEST = 6;
 
     @Override
+    public String word() {
+        return "after";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                "after",
-                Usage.Topic.EXPLORING,
-                "after NUMERAL, NUMBER or CHORD [in KEY]",
-                "say where a chord goes next, with reasons and counts from songs",
-                "after bVI in D",
-                "after Fm in C",
-                "after V7/V in Eb");
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("say where a chord goes next, with reasons and counts from songs"))
+                .form(takes(Value.NUMERAL, Value.NUMBER, Value.CHORD), may(clause("in", Value.KEY)))
+                .examples("after bVI in D", "after Fm in C", "after V7/V in Eb");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
-        Slot slot = sentence.body().read(text -> one(text, key));
-        List<Way> ways = After.ways(slot.numeral(), key, Counts.SONGS);
+        ChordEvent slot = sentence.body().read(text -> one(text, key));
+        List<Continuation> ways = Continuations.ways(slot.numeral(), key, Counts.SONGS);
         return new AfterAnswer(
                 key,
                 slot.numeral(),
@@ -43,8 +52,8 @@ final class AfterVerb implements Verb {
                 Counts.SCORES.after(slot.chord(), key));
     }
 
-    private static Slot one(String text, Key key) {
-        List<Slot> slots = Progression.parse(text, key).slots();
+    private static ChordEvent one(String text, Key key) {
+        List<ChordEvent> slots = Progression.parse(text, key).slots();
         if (slots.size() > 1) {
             throw Unreadable.because(
                     text, 0, "a chord", "one chord is asked for, and several stand here", "after bVI in D");
