@@ -73,9 +73,11 @@ class EverySkillInEveryKeyTest {
     void eachMistakeIsDiagnosed() {
         assertEquals(
                 List.of(),
-                offenders(Thorough.spread(ALL, ALL.size() / 2, 0), question -> question.mistakes().stream()
-                        .filter(mistake -> !isDiagnosed(question.judge(mistake.answer()), mistake))
-                        .map(mistake -> mistake + " is " + question.judge(mistake.answer()))));
+                offenders(
+                        Thorough.spread(ALL, ALL.size() / 2, 0),
+                        question -> question.mistakes().stream()
+                                .filter(mistake -> !isDiagnosed(question.judge(mistake.answer()), mistake))
+                                .map(mistake -> mistake + " is " + question.judge(mistake.answer()))));
     }
 
     private static boolean isDiagnosed(Verdict verdict, Mistake mistake) {
@@ -103,7 +105,8 @@ class EverySkillInEveryKeyTest {
     @DisplayName(
             "three hints, a derivation and a prompt, all with the signs of printed music, none with an exclamation mark")
     void sentencesAreWhole() {
-        assertEquals(List.of(), offenders(Thorough.spread(ALL, ALL.size() / 4, 1), EverySkillInEveryKeyTest::badSentences));
+        assertEquals(
+                List.of(), offenders(Thorough.spread(ALL, ALL.size() / 4, 1), EverySkillInEveryKeyTest::badSentences));
         ALL.forEach(question -> assertEquals(3, question.hints().size()));
     }
 
