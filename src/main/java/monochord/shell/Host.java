@@ -4,9 +4,8 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.shell.sentence.Everyday;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.sitting.Opening;
+import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -21,14 +20,6 @@ final class Host {
             "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.";
     private static final String FURTHER = "hint helps a step further, tell shows the answer, skip leaves it.";
     private static final String FIRST = "Type what you think; Enter passes it.";
-    private static final String NAMES = "If you call the white keys A B C D E F G, press Enter."
-            + " If one of them is H to you, type german; if they are La Si Do, type latin.";
-    private static final String ROOM = "Enter goes on, back goes back, skip ends it.";
-    private static final String LESSON =
-            "A lesson is open: Enter goes on with it. play hears the last example again, help lists what else there is.";
-    private static final String IDLE =
-            "Type music, such as Am7, F C G or D major, and see what it is; play F C G sounds it."
-                    + " lessons lists what can be learnt, help all the rest.";
     private static final String NO_TALK = "Questions in words are beyond me.";
 
     private final Verbs verbs;
@@ -66,31 +57,28 @@ final class Host {
 
     private Answer answer(Everyday meaning) {
         if (meaning == Everyday.LEAVES || meaning == Everyday.HEARS) {
-            return run(meaning == Everyday.LEAVES ? "quit" : sitting.desk().isByEar() ? "hear" : "play");
+            return run(meaning == Everyday.LEAVES ? "quit" : sitting.question().isByEar() ? "hear" : "play");
         }
-        return sitting.desk().isOpen() ? atQuestion(meaning) : elsewhere(meaning);
+        return sitting.question().isOpen() ? atQuestion(meaning) : elsewhere(meaning);
     }
 
     private Answer atQuestion(Everyday meaning) {
-        Teaching teaching = sitting.teaching();
-        boolean first = teaching.welcome().isPresent();
+        boolean first = sitting.mode() == LineMode.FIRST_QUESTION;
         return switch (meaning) {
-            case NEXT -> run("skip");
+            case NEXT -> sitting.teaching().goOn();
             case GIVES_UP -> run("tell");
-            case LOST -> first ? run("skip") : Answers.of(run("hint"), quietly(FURTHER));
-            default -> Answers.of(new AskAnswer(sitting.desk().question()), quietly(first ? FIRST : WAYS));
+            case LOST -> first ? sitting.teaching().goOn() : Answers.of(run("hint"), quietly(FURTHER));
+            default ->
+                Answers.of(new AskAnswer(sitting.question().question()), quietly(first ? FIRST : WAYS));
         };
     }
 
     private Answer elsewhere(Everyday meaning) {
-        Teaching teaching = sitting.teaching();
-        boolean names = teaching.welcome().filter(Opening::asksForNames).isPresent();
-        if (meaning == Everyday.NEXT || meaning == Everyday.AGREES && !names) {
-            return teaching.goOn();
+        LineMode mode = sitting.mode();
+        if (meaning == Everyday.NEXT || meaning == Everyday.AGREES && mode != LineMode.NAMES) {
+            return sitting.teaching().goOn();
         }
-        String where = names
-                ? NAMES
-                : teaching.presentation().isPresent() ? ROOM : teaching.course().isOpen() ? LESSON : IDLE;
+        String where = mode.advice().isEmpty() ? mode.row() : mode.advice();
         return Saying.of(meaning == Everyday.TALKS ? NO_TALK + " " + where : where);
     }
 

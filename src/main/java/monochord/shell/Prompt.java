@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.shell.journal.Drafts;
+import monochord.shell.sitting.LongAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.strip.Follower;
 import monochord.shell.verb.Verbs;
@@ -97,6 +98,7 @@ final class Prompt {
         terminal.handle(Terminal.Signal.INT, between -> stop());
         PromptReader reader = reader(terminal);
         TerminalBoard board = new TerminalBoard(reader, () -> look(terminal), draws(terminal));
+        board.showBelow(() -> sitting.linePlace().underPrompt());
         sitting.stage().take(board);
         sitting.stage().tell(new Follower(sitting.stage().ear(), board));
         sitting.study().begin();
@@ -118,7 +120,7 @@ final class Prompt {
             String line = board.readLine(mark());
             sitting.faces(look(terminal), lines(terminal));
             Answer answer = reading.read(line);
-            show.accept(rendered(withNotice(answer), terminal));
+            show.accept(rendered(inWindow(withNotice(answer), terminal), terminal));
             note(line, answer, terminal, show);
             return true;
         } catch (UserInterruptException interrupted) {
@@ -131,6 +133,15 @@ final class Prompt {
             }
             return left;
         }
+    }
+
+    /** An answer longer than the window comes screen by screen, where a window shows it. */
+    private Answer inWindow(Answer answer, Terminal terminal) {
+        StyledText text = answer.text(look(terminal));
+        if (!draws(terminal) || !LongAnswer.isTooLong(text, lines(terminal))) {
+            return answer;
+        }
+        return sitting.linePlace().instead(sitting.show(LongAnswer.of(text, lines(terminal))));
     }
 
     /** Whether somebody pressed ctrl-D and the window is still there: a sitting whose window was closed is broken off. */
@@ -146,7 +157,7 @@ final class Prompt {
     private void greet(Terminal terminal, Consumer<String> show) {
         Answer greeting = greeting();
         show.accept(rendered(greeting, terminal));
-        if (sitting.teaching().opening().isAsking()) {
+        if (sitting.teaching().firstStart().isPresent()) {
             sitting.journal().open(COMMAND, greeting);
         }
     }

@@ -12,6 +12,7 @@ import org.jline.reader.impl.LineReaderImpl;
 import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Terminal;
 import org.jline.utils.AttributedString;
+import org.jline.utils.AttributedStringBuilder;
 import org.jline.utils.InfoCmp;
 
 /**
@@ -34,6 +35,7 @@ final class PromptReader extends LineReaderImpl {
     private final BooleanSupplier sounds;
     private final Runnable hush;
     private Supplier<AttributedString> strip;
+    private Supplier<AttributedString> row = () -> AttributedString.EMPTY;
     private Supplier<AttributedString> drawn;
     private boolean leaving;
 
@@ -63,6 +65,25 @@ final class PromptReader extends LineReaderImpl {
         }
     }
 
+    /** Says this under the line as well, below the strip; asked for each time the line is drawn. */
+    void showBelow(Supplier<AttributedString> said) {
+        row = said;
+    }
+
+    /** The strip and the row, each where there is one. */
+    private AttributedString below() {
+        AttributedString drawing = strip == null ? AttributedString.EMPTY : strip.get();
+        AttributedString said = row.get();
+        if (drawing.length() == 0 || said.length() == 0) {
+            return drawing.length() == 0 ? said : drawing;
+        }
+        return new AttributedStringBuilder()
+                .append(drawing)
+                .append("\n")
+                .append(said)
+                .toAttributedString();
+    }
+
     /** Puts this line in place of what was typed so far, which is given back; nothing if no line is being read. */
     Optional<String> exchange(String line) {
         lock.lock();
@@ -84,7 +105,8 @@ final class PromptReader extends LineReaderImpl {
         lock.lock();
         try {
             if (post == null || post == drawn) {
-                drawn = leaving ? null : strip;
+                AttributedString said = leaving ? AttributedString.EMPTY : below();
+                drawn = said.length() == 0 ? null : () -> said;
                 post = drawn;
             }
             super.redisplay(flush);
@@ -109,7 +131,7 @@ final class PromptReader extends LineReaderImpl {
         lock.lock();
         try {
             super.handleSignal(signal);
-            if (signal == Terminal.Signal.WINCH && strip != null) {
+            if (signal == Terminal.Signal.WINCH && below().length() > 0) {
                 terminal.puts(InfoCmp.Capability.carriage_return);
                 terminal.puts(InfoCmp.Capability.clr_eos);
                 redrawLine();

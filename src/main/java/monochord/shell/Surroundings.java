@@ -14,7 +14,7 @@ import monochord.shell.journal.Drafts;
 import monochord.shell.keeping.Keeper;
 import monochord.shell.keeping.Settings;
 import monochord.shell.sitting.Chance;
-import monochord.shell.sitting.Course;
+import monochord.course.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.theory.Signs;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import monochord.shell.sitting.Board;
+import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -75,6 +76,21 @@ final class TerminalBoard implements Board {
     /** The display turns light rules into letters of another character set, which not every window turns back. */
     private static String heavy(String drawing) {
         return drawing.replace('─', '━').replace('┴', '┻');
+    }
+
+    /** Says this in one line below the prompt, whatever else is drawn there; nothing where it is empty. */
+    void showBelow(Supplier<String> row) {
+        if (draws) {
+            reader.showBelow(() -> below(row.get()));
+        }
+    }
+
+    private AttributedString below(String row) {
+        Look now = look.get();
+        return row.isEmpty() || row.length() >= now.width()
+                ? AttributedString.EMPTY
+                : AttributedString.fromAnsi(Ansi.of(StyledText.of(row, Style.QUIET).in(now.signs()), now)
+                        .stripTrailing());
     }
 
     @Override

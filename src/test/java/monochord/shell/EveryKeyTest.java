@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.shell.ear.Ear;
-import monochord.shell.sitting.Course;
+import monochord.course.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Key;

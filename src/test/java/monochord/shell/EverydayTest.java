@@ -13,9 +13,9 @@ import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.ear.Ear;
 import monochord.shell.sentence.Everyday;
-import monochord.shell.sitting.Course;
-import monochord.shell.sitting.Presentation;
+import monochord.course.Course;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Key;
 import org.junit.jupiter.api.DisplayName;
@@ -89,7 +89,7 @@ class EverydayTest {
                     Question question = skill.question(key, subject);
                     sitting.teaching().ask(skill, question);
                     reading.read(question.expected());
-                    assertFalse(sitting.desk().isOpen(), question::toString);
+                    assertFalse(sitting.question().isOpen(), question::toString);
                     asked++;
                 }
             }
@@ -134,12 +134,12 @@ class EverydayTest {
     void inARoom() throws IOException {
         try (Typist typist = new Typist(80, 24, home)) {
             typist.types("present 1.2");
-            Presentation room = typist.sitting().teaching().presentation().orElseThrow();
-            for (int steps = 0; room.question().isEmpty() && steps < 30; steps++) {
+            Teaching room = typist.sitting().teaching();
+            for (int steps = 0; room.roomQuestion().isEmpty() && steps < 30; steps++) {
                 String said = typist.types("next");
                 assertFalse(said.contains("Noted."), said);
             }
-            String right = room.question().orElseThrow().expected();
+            String right = room.roomQuestion().orElseThrow().expected();
             assertEquals("Noted. Another answer, or Enter for the verdict.", typist.types(right));
             String told = typist.types("next please");
             assertTrue(told.startsWith(right + ": Yes"), told);

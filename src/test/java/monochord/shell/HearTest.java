@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.score.Sounding;
 import monochord.shell.ear.Ear;
-import monochord.shell.sitting.Course;
+import monochord.course.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
@@ -85,7 +85,7 @@ class HearTest {
     }
 
     private String right() {
-        return sitting.desk().question().expected();
+        return sitting.question().question().expected();
     }
 
     private List<Sounding> last() {
@@ -133,13 +133,13 @@ class HearTest {
     @Test
     void hearAsksWhatIsNamedOrWhatIsNext() {
         assertTrue(says("hear quality").startsWith("One chord."));
-        assertEquals("ear-quality", sitting.desk().question().skillId());
+        assertEquals("ear-quality", sitting.question().question().skillId());
         says(right());
         says("");
-        assertEquals("ear-quality", sitting.desk().question().skillId(), "Enter asks another of the same");
+        assertEquals("ear-quality", sitting.question().question().skillId(), "Enter asks another of the same");
         says(right());
         says("hear");
-        assertEquals("ear-interval", sitting.desk().question().skillId(), "the first that is not known yet");
+        assertEquals("ear-interval", sitting.question().question().skillId(), "the first that is not known yet");
         assertTrue(says("hear progression in Bb").startsWith("First the tonic chord of B♭ major, then four chords."));
         assertTrue(says("hear dictation in Bb").startsWith("First the tonic chord of B♭ major, then eight chords."));
         assertEquals(
@@ -153,8 +153,8 @@ class HearTest {
         List<String> keys = new ArrayList<>();
         for (int i = 0; i < 30; i++) {
             says("hear interval");
-            subjects.add(sitting.desk().question().subject());
-            keys.add(sitting.desk().question().key().toString());
+            subjects.add(sitting.question().question().subject());
+            keys.add(sitting.question().question().key().toString());
         }
         assertTrue(subjects.stream().noneMatch(subject -> subject.contains("down") || subject.contains("together")));
         assertEquals(Set.of("C major", "G major", "F major", "D major", "Bb major"), Set.copyOf(keys), "the easy keys");
@@ -163,15 +163,15 @@ class HearTest {
     @Test
     void hearSetsAnotherQuestionAside() {
         says("learn 1.1");
-        while (!sitting.desk().isOpen()) {
+        while (!sitting.question().isOpen()) {
             says("");
         }
-        String asked = sitting.desk().question().prompt();
+        String asked = sitting.question().question().prompt();
         says("hear interval");
-        assertNotEquals(asked, sitting.desk().question().prompt());
+        assertNotEquals(asked, sitting.question().question().prompt());
         assertTrue(says(right()).endsWith(asked), "the lesson's question is put again");
-        assertEquals(asked, sitting.desk().question().prompt());
-        assertTrue(sitting.course().isOpen());
+        assertEquals(asked, sitting.question().question().prompt());
+        assertTrue(sitting.teaching().isInLesson());
     }
 
     @Test

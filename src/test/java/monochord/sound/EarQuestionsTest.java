@@ -23,7 +23,7 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.ear.LiveEar;
-import monochord.shell.sitting.Course;
+import monochord.course.Course;
 import monochord.shell.sitting.Hearing;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Beats;

@@ -5,7 +5,9 @@ import java.util.function.LongSupplier;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
+import monochord.course.Course;
 import monochord.record.Agenda;
+import monochord.record.Bookmarks;
 import monochord.shell.keeping.Keeper;
 import monochord.view.Answer;
 import monochord.view.Answers;
@@ -15,6 +17,7 @@ import monochord.view.Saying;
 public final class Study {
     private final Keeper keeper;
     private final LongSupplier clock;
+    private Bookmarks bookmarks;
     private boolean keeping;
     private boolean changed;
     private boolean left;
@@ -64,6 +67,30 @@ public final class Study {
     public Answer withNotices(Answer answer) {
         List<String> notices = keeper.notices();
         return notices.isEmpty() ? answer : Answers.of(answer, Saying.of(String.join("\n", notices)));
+    }
+
+    /** Which lessons are finished, and where others were left. */
+    public Bookmarks bookmarks() {
+        if (bookmarks == null) {
+            bookmarks = keeper.bookmarks();
+        }
+        return bookmarks;
+    }
+
+    /** A lesson stands there now. */
+    void keepPlace(String slug, Bookmarks.Mark mark) {
+        keep(bookmarks().leftAt(slug, mark));
+    }
+
+    void finishLesson(String slug) {
+        keep(bookmarks().finished(slug));
+    }
+
+    private void keep(Bookmarks now) {
+        bookmarks = now;
+        if (keeping) {
+            keeper.keep(now);
+        }
     }
 
     /** Leaves word for the next sitting, once, if this one changed anything. */

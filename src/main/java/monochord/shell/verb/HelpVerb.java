@@ -70,7 +70,7 @@ public final class HelpVerb implements Verb {
         return Usage.of(
                         "help",
                         Usage.Topic.LEAVING,
-                        "help [VERB, TOPIC, music, java, ears, hands or band]",
+                        "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
                         "list the verbs, tell about one, or how music is typed",
                         "help play",
                         "help music")
@@ -87,6 +87,7 @@ public final class HelpVerb implements Verb {
         String about = sentence.body().text().toLowerCase(Locale.ROOT);
         return switch (about) {
             case "" -> Saying.of(overview());
+            case "enter" -> new ModesAnswer(sitting.mode());
             case "music", "notation" -> Saying.of(StyledText.of(MUSIC.strip()));
             case "ears", "hearing" -> Saying.of(StyledText.of(Care.EARS.strip()));
             case "java", "code" -> Saying.of(java());
@@ -135,8 +136,8 @@ public final class HelpVerb implements Verb {
         return text.gap()
                 .line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.")
                 .line("help VERB tells about one, help exploring about these, and so on.", Style.QUIET)
-                .line("help music: how it is typed. help java: lines of code.", Style.QUIET)
-                .line("help ears, help hands, help band: take care.", Style.QUIET)
+                .line("help enter: what Enter, skip, back, hint and quit do where you are. help music: how it is typed.", Style.QUIET)
+                .line("help java: lines of code. help ears, help hands, help band: take care.", Style.QUIET)
                 .build();
     }
 

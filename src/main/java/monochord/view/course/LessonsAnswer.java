@@ -1,6 +1,7 @@
 package monochord.view.course;
 
 import java.util.List;
+import java.util.Set;
 import monochord.lesson.read.LibraryEntry;
 import monochord.text.Style;
 import monochord.text.StyledLine;
@@ -9,8 +10,26 @@ import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
 
-/** The lessons there are, by book. */
-public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
+/** The lessons there are, by book, and which of them are finished or were left in the middle. */
+public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements Answer {
+    /**
+     * What a learner has done of them.
+     *
+     * @param done slugs of those that were taken to their end
+     * @param left slugs of those that wait in the middle
+     */
+    public record Marks(Set<String> done, Set<String> left) {
+        public Marks {
+            done = Set.copyOf(done);
+            left = Set.copyOf(left);
+        }
+
+        private String of(LibraryEntry entry) {
+            String isDone = done.contains(entry.slug()) ? ", done" : "";
+            return left.contains(entry.slug()) ? isDone + ", waiting where you left it" : isDone;
+        }
+    }
+
     @Override
     public StyledText text(Look look) {
         if (entries.isEmpty()) {
@@ -35,10 +54,11 @@ public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
         return entries.size() + (int) books + 3;
     }
 
-    private static StyledLine row(LibraryEntry entry) {
+    private StyledLine row(LibraryEntry entry) {
         StyledLine row = StyledLine.of("  " + entry.number(), Style.TYPED).plus("  " + entry.title());
-        String grade = entry.grade() > 0 ? "  grade " + entry.grade() : "";
-        return row.plus(entry.isFaulty() ? "  has faults: check it" : grade, Style.QUIET);
+        String grade = (entry.grade() > 0 ? ", grade " + entry.grade() : "") + marks.of(entry);
+        String said = entry.isFaulty() ? ", has faults: check it" : grade;
+        return said.isEmpty() ? row : row.plus("  " + said.substring(2), Style.QUIET);
     }
 
     @Override
@@ -50,6 +70,8 @@ public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
                         .put("slug", entry.slug())
                         .put("title", entry.title())
                         .put("book", entry.book())
-                        .put("grade", entry.grade()));
+                        .put("grade", entry.grade())
+                        .put("done", marks.done.contains(entry.slug()))
+                        .put("left", marks.left.contains(entry.slug())));
     }
 }

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import monochord.course.Course;
+import monochord.course.OpenQuestion;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -65,10 +68,10 @@ class EveryLessonTest {
         /** @return the last page */
         String through(LibraryEntry lesson, Key key, Learner learner) {
             sitting.settle(key);
-            Answer page = course.begin(lesson, key, sitting);
-            for (int turns = 0; course.isOpen() || sitting.desk().isOpen(); turns++) {
+            Answer page = sitting.teaching().begin(lesson, Optional.of(key));
+            for (int turns = 0; sitting.teaching().isInLesson() || sitting.question().isOpen(); turns++) {
                 assertTrue(turns < MOST_TURNS, "the lesson goes on for ever");
-                page = sitting.desk().isOpen()
+                page = sitting.question().isOpen()
                         ? asked(learner)
                         : sitting.teaching().goOn();
                 shown(page);
@@ -78,7 +81,7 @@ class EveryLessonTest {
 
         private Answer asked(Learner learner) {
             asked++;
-            Question question = sitting.desk().question();
+            Question question = sitting.question().question();
             assertFalse(question.prompt().isBlank());
             return learner.meets(question, this);
         }
@@ -156,7 +159,6 @@ class EveryLessonTest {
                 assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
                 shown(answer);
             });
-            walk.sitting.teaching().leaveQuestion();
             return walk.sitting.teaching().goOn();
         });
     }
@@ -172,7 +174,7 @@ class EveryLessonTest {
                     assertEquals(Answer.UNREADABLE, answer.status(), () -> question + ": " + shown(answer));
                     shown(answer);
                 }
-                assertFalse(walk.sitting.desk().isTried());
+                assertFalse(walk.sitting.question().isTried());
                 return walk.sitting.teaching().answer(question.expected());
             }
 
@@ -187,8 +189,8 @@ class EveryLessonTest {
     @MethodSource("lessons")
     void whoTakesHintsGetsThrough(LibraryEntry lesson) {
         inFourKeys(lesson, (question, walk) -> {
-            Desk desk = walk.sitting.desk();
-            List<String> hints = List.of(desk.hint(), desk.hint(), desk.hint(), desk.hint());
+            OpenQuestion open = walk.sitting.question();
+            List<String> hints = List.of(open.hint(), open.hint(), open.hint(), open.hint());
             assertEquals(question.hints(), hints.subList(0, 3));
             assertEquals(hints.get(2), hints.get(3));
             assertTrue(question.hints().stream().noneMatch(String::isBlank));

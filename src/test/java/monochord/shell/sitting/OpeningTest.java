@@ -3,6 +3,7 @@ package monochord.shell.sitting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
+import monochord.course.Course;
 import java.util.List;
 import java.util.Random;
 import monochord.record.Agenda;

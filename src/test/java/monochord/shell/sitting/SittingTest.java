@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import monochord.course.Course;
+import monochord.course.OpenQuestion;
+import java.util.Optional;
 import java.util.Random;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -31,15 +34,15 @@ class SittingTest {
     }
 
     private void begin(String lesson) {
-        course.begin(course.library().find(lesson).orElseThrow(), Key.parse("D major"), sitting);
+        sitting.teaching().begin(course.library().find(lesson).orElseThrow(), Optional.of(Key.parse("D major")));
     }
 
     private Question firstQuestionOf(String lesson) {
         begin(lesson);
-        while (!sitting.desk().isOpen()) {
+        while (!sitting.question().isOpen()) {
             sitting.teaching().goOn();
         }
-        return sitting.desk().question();
+        return sitting.question().question();
     }
 
     private static String text(Answer answer) {
@@ -54,7 +57,7 @@ class SittingTest {
         assertEquals(new AskAnswer(open), sitting.teaching().goOn(), "what cannot be read is no try");
         sitting.teaching().answer("F");
         sitting.teaching().goOn();
-        assertNotEquals(open.toString(), sitting.desk().question().toString());
+        assertNotEquals(open.toString(), sitting.question().question().toString());
     }
 
     @Test
@@ -63,9 +66,9 @@ class SittingTest {
         assertEquals(
                 "Enter for another.",
                 text(sitting.teaching().answer("G")).lines().reduce("", (a, b) -> b));
-        assertFalse(sitting.desk().isOpen());
+        assertFalse(sitting.question().isOpen());
         sitting.teaching().goOn();
-        assertEquals("interval", sitting.desk().question().skillId());
+        assertEquals("interval", sitting.question().question().skillId());
     }
 
     @Test
@@ -74,31 +77,31 @@ class SittingTest {
         Answer wrong = sitting.teaching().answer("A");
         assertEquals(Answer.NO, wrong.status());
         assertTrue(text(wrong).endsWith("Try again, or: hint, why, tell. Enter leaves it and goes on."), text(wrong));
-        assertEquals(open, sitting.desk().question());
+        assertEquals(open, sitting.question().question());
         assertEquals(Answer.DONE, sitting.teaching().answer("g").status());
-        assertFalse(sitting.desk().wasRightAtOnce());
+        assertFalse(sitting.question().wasRightAtOnce());
     }
 
     @Test
     void anAnswerThatCannotBeReadIsNeverTheLastVerdict() {
         ask("perfect fifth");
         sitting.teaching().answer("??");
-        assertNull(sitting.desk().lastVerdict());
+        assertNull(sitting.question().lastVerdict());
         sitting.teaching().answer("A");
-        String verdict = sitting.desk().lastVerdict().message();
+        String verdict = sitting.question().lastVerdict().message();
         sitting.teaching().answer("??");
-        assertEquals(verdict, sitting.desk().lastVerdict().message());
+        assertEquals(verdict, sitting.question().lastVerdict().message());
     }
 
     @Test
     void hintsEndWithTheLastOneAndCountAsHelp() {
         Question open = ask("perfect fifth");
         for (int i = 0; i < 3; i++) {
-            assertEquals(open.hints().get(i), sitting.desk().hint());
+            assertEquals(open.hints().get(i), sitting.question().hint());
         }
-        assertEquals(open.hints().get(2), sitting.desk().hint());
+        assertEquals(open.hints().get(2), sitting.question().hint());
         sitting.teaching().answer("G");
-        assertFalse(sitting.desk().wasRightAtOnce());
+        assertFalse(sitting.question().wasRightAtOnce());
     }
 
     @Test
@@ -107,7 +110,7 @@ class SittingTest {
         ask("perfect fifth");
         Answer right = sitting.teaching().answer("G");
         assertTrue(text(right).contains(lessons.prompt().split(" ")[0]), text(right));
-        assertEquals(lessons, sitting.desk().question());
+        assertEquals(lessons, sitting.question().question());
     }
 
     @Test
@@ -116,15 +119,15 @@ class SittingTest {
         ask("perfect fifth");
         sitting.teaching().answer("A");
         sitting.teaching().goOn();
-        assertEquals(lessons, sitting.desk().question(), "left, and back to the lesson");
+        assertEquals(lessons, sitting.question().question(), "left, and back to the lesson");
         String end = "";
         int asked = 0;
-        while (course.isOpen()) {
-            asked += sitting.desk().isOpen() ? 1 : 0;
+        while (sitting.teaching().isInLesson()) {
+            asked += sitting.question().isOpen() ? 1 : 0;
             end = text(
-                    sitting.desk().isOpen()
+                    sitting.question().isOpen()
                             ? sitting.teaching()
-                                    .answer(sitting.desk().question().expected())
+                                    .answer(sitting.question().question().expected())
                             : sitting.teaching().goOn());
         }
         assertTrue(asked > 3);
@@ -135,9 +138,9 @@ class SittingTest {
     void enterAfterALessonBeginsTheNextWhateverWasAskedBefore() {
         ask("perfect fifth");
         firstQuestionOf("1.1");
-        while (course.isOpen()) {
-            if (sitting.desk().isOpen()) {
-                sitting.teaching().answer(sitting.desk().question().expected());
+        while (sitting.teaching().isInLesson()) {
+            if (sitting.question().isOpen()) {
+                sitting.teaching().answer(sitting.question().question().expected());
             } else {
                 sitting.teaching().goOn();
             }
@@ -149,7 +152,7 @@ class SittingTest {
     void aNewLessonSweepsTheDesk() {
         ask("perfect fifth");
         begin("1.1");
-        assertFalse(sitting.desk().isOpen());
+        assertFalse(sitting.question().isOpen());
     }
 
     @Test

@@ -10,7 +10,7 @@ import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.sitting.NamedAnswer;
+import monochord.course.NamedAnswer;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;

@@ -80,7 +80,7 @@ final class AskVerb implements Verb {
     }
 
     private static Skill again(Sentence sentence, Sitting sitting) {
-        Skill last = sitting.desk().lastSkill();
+        Skill last = sitting.question().lastSkill();
         if (last == null) {
             throw Unreadable.because("ask", 0, "a whole sentence", "say which skill, of " + list(), EXAMPLE);
         }

@@ -10,7 +10,7 @@ import monochord.view.Saying;
  *
  * <p>Regular breaks: student sheet of NASM and PAMA on musicians' health; half an hour is common practice, no source.
  */
-final class Rest {
+final class BreakReminder {
     private static final long HALF_AN_HOUR = Duration.ofMinutes(30).toMillis();
     private static final String REMINDER =
             "Half an hour has gone. Take five minutes off, for hands and ears; help hands says more.";
