@@ -193,9 +193,18 @@ public final class LessonWalk implements Activity {
             at--;
             questions = List.of();
         } else if (!isSettled) {
-            return new Step(pages.get(at).shown(), Optional.of(questions.get(question)), false);
+            return new Step(lastShown(), Optional.of(questions.get(question)), false);
         }
         return turnTo(seeds);
+    }
+
+    /** What was to be read last, on this page or before it. */
+    private List<Part> lastShown() {
+        int page = at;
+        while (page > 0 && pages.get(page).shown().isEmpty()) {
+            page--;
+        }
+        return pages.get(page).shown();
     }
 
     private Step turnTo(LongSupplier seeds) {

@@ -33,7 +33,7 @@ class ComparingTest {
                 fifth or octave.
                 Changed: chord 3, Gsus4 for G; chord 4, A♭maj7 for A♭.
                 Agree a changed chord with the band first.
-                Enter or compare hears both again, compare first or compare second one of them.
+                compare hears both again, compare first or compare second one of them.
                 """;
         assertEquals(
                 first + first + "Playing F C G A♭ in C major at 84.\n"
@@ -54,7 +54,7 @@ class ComparingTest {
             compare F C vs F C G/B Am        | Only in the second: G/B, Am.
             compare F C vs F C               | Both are the same, key for key.
             compare C D F# vs C D Gb         | Changed: chord 3
-            compare C4 E4 G4 vs C4 E4 A4     | A. Changed: note 3, A4 for G4. Enter
+            compare C4 E4 G4 vs C4 E4 A4     | A. Changed: note 3, A4 for G4. compare
             compare E4:2 D4 vs E4:2 Eb4 over C G in C | In the tune: note 2, E♭4 for D4.
             compare E4:2 D4 vs E4:2 D4:2     | The same keys, held for other lengths.
             compare F C G vs F | C | G       | The same keys, held for other lengths.
