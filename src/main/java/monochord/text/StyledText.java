@@ -29,8 +29,19 @@ public record StyledText(List<StyledLine> lines) {
         return new StyledText(List.of(lines));
     }
 
+    /** For English readers only, or for text without sentences. */
     public static Builder builder() {
-        return new Builder();
+        return new Builder(Reader.ENGLISH);
+    }
+
+    /** @param reader who the phrases are put into words for */
+    public static Builder builder(Reader reader) {
+        return new Builder(reader);
+    }
+
+    /** One phrase, put into words. */
+    public static StyledText of(Phrase phrase, Reader reader) {
+        return of(phrase.in(reader));
     }
 
     /** This text and, on the line after it, the other. */
@@ -75,9 +86,30 @@ public record StyledText(List<StyledLine> lines) {
     /** Gathers spans into lines. */
     public static final class Builder {
         private final List<StyledLine> lines = new ArrayList<>();
+        private final Reader reader;
         private StyledLine open;
 
-        private Builder() {}
+        private Builder(Reader reader) {
+            this.reader = reader;
+        }
+
+        /** Goes on in the open line with a phrase in words. */
+        public Builder add(Phrase phrase) {
+            return add(phrase.in(reader));
+        }
+
+        public Builder add(Phrase phrase, Style style) {
+            return add(phrase.styled(style));
+        }
+
+        /** A whole line of one phrase. */
+        public Builder line(Phrase phrase) {
+            return line(phrase.in(reader));
+        }
+
+        public Builder line(Phrase phrase, Style style) {
+            return line(phrase.styled(style));
+        }
 
         /** Goes on in the open line; a line break in the text ends it. */
         public Builder add(String text) {

@@ -15,7 +15,7 @@ import java.util.List;
  *
  * @param bass the lowest note; the root unless a slash names another
  */
-public record Chord(NoteName root, ChordKind kind, NoteName bass) {
+public record Chord(NoteName root, ChordKind kind, NoteName bass) implements Notated {
     private static final String WHAT = "a chord";
     private static final String EXAMPLE = "Abmaj7";
 
@@ -113,6 +113,7 @@ public record Chord(NoteName root, ChordKind kind, NoteName bass) {
         return (root.hashCode() * 31 + kind.hashCode()) * 31 + bass.hashCode();
     }
 
+    @Override
     public String write(Signs signs) {
         return root.write(signs) + kind.write(signs) + (isInverted() ? "/" + bass.write(signs) : "");
     }

@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * <p>An eleventh or thirteenth chord holds its whole stack of thirds; players leave notes out (the third of a dominant
  * eleventh, the eleventh of a thirteenth: common practice, no source), and such a chord is written {@code 13(no11)}.
  */
-public final class ChordKind {
+public final class ChordKind implements Notated {
     private static final int MOST_KEPT = 1 << 14;
     private static final Map<Long, Optional<ChordKind>> KINDS = new ConcurrentHashMap<>();
 
@@ -153,6 +153,7 @@ public final class ChordKind {
         return Long.hashCode(tones);
     }
 
+    @Override
     public String write(Signs signs) {
         return signs.dress(name.suffix());
     }

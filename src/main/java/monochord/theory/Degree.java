@@ -12,7 +12,7 @@ import java.util.List;
  *
  * @param fifths how many fifths the degree lies above the tonic: 5 is 1, {@code b6} is −4
  */
-public record Degree(int fifths) implements Comparable<Degree> {
+public record Degree(int fifths) implements Notated, Comparable<Degree> {
     private static final List<String> ORDINALS =
             List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh");
     private static final List<String> NAMES =
@@ -104,6 +104,7 @@ public record Degree(int fifths) implements Comparable<Degree> {
         return fifths;
     }
 
+    @Override
     public String write(Signs signs) {
         return signs.accidental(alteration()) + number();
     }

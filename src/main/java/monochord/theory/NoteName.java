@@ -11,7 +11,7 @@ package monochord.theory;
  *
  * @param fifths how many fifths the name lies above C: G is 1, F is −1, E flat is −3; from −100 to 100
  */
-public record NoteName(int fifths) {
+public record NoteName(int fifths) implements Notated {
     /** C, the origin of the line. */
     public static final NoteName C = new NoteName(0);
 
@@ -124,6 +124,7 @@ public record NoteName(int fifths) {
         return fifths;
     }
 
+    @Override
     public String write(Signs signs) {
         return signs.naming().write(this, signs);
     }

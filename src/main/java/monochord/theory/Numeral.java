@@ -31,7 +31,8 @@ import java.util.Optional;
  * @param target the numeral whose chord is taken for a tonic, or null
  */
 public record Numeral(
-        Form form, int degree, int alteration, ChordKind kind, Interval bass, Degree bassDegree, Numeral target) {
+        Form form, int degree, int alteration, ChordKind kind, Interval bass, Degree bassDegree, Numeral target)
+        implements Notated {
     /** How a numeral is written. */
     public enum Form {
         DEGREE(""),
@@ -144,6 +145,7 @@ public record Numeral(
     }
 
     /** With the signs of printed music, or in ASCII alone: there {@code ø} becomes {@code /o}, which is read as well. */
+    @Override
     public String write(Signs signs) {
         return signs.isAscii() ? Signs.toAscii(toString()) : NumeralText.write(this, signs);
     }

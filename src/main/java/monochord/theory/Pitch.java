@@ -13,7 +13,7 @@ package monochord.theory;
  *
  * @param octave the octave of the letter, from −1 to 10
  */
-public record Pitch(NoteName name, int octave) implements Comparable<Pitch> {
+public record Pitch(NoteName name, int octave) implements Notated, Comparable<Pitch> {
     private static final int LOWEST_OCTAVE = -1;
     private static final int HIGHEST_OCTAVE = 10;
 
@@ -92,6 +92,7 @@ public record Pitch(NoteName name, int octave) implements Comparable<Pitch> {
         return bySound != 0 ? bySound : Integer.compare(staffPosition(), other.staffPosition());
     }
 
+    @Override
     public String write(Signs signs) {
         return name.write(signs) + octave;
     }

@@ -1,5 +1,7 @@
 package monochord.view;
 
+import monochord.text.Language;
+import monochord.text.Reader;
 import monochord.theory.NoteNaming;
 import monochord.theory.Signs;
 
@@ -10,9 +12,10 @@ import monochord.theory.Signs;
  * @param signs how accidentals are written, and by what names notes go
  * @param plain one fact a line and no drawing, for screen readers and whoever wants it
  * @param colour whether styles may be shown
+ * @param language what language sentences are in
  * @param apart whether pictures are shown apart from the text, see {@link Answer#drawings}
  */
-public record Look(int width, Signs signs, boolean plain, boolean colour, boolean apart) {
+public record Look(int width, Signs signs, Language language, boolean plain, boolean colour, boolean apart) {
     private static final int NARROWEST = 20;
     private static final int WIDEST = 200;
     private static final int PICTURE = 80;
@@ -22,7 +25,7 @@ public record Look(int width, Signs signs, boolean plain, boolean colour, boolea
     }
 
     public Look(int width, Signs signs, boolean plain, boolean colour) {
-        this(width, signs, plain, colour, false);
+        this(width, signs, Language.ENGLISH, plain, colour, false);
     }
 
     /** For pipes and scripts: 80 columns, music signs, no colour. */
@@ -31,29 +34,39 @@ public record Look(int width, Signs signs, boolean plain, boolean colour, boolea
     }
 
     public Look inWidth(int columns) {
-        return new Look(columns, signs, plain, colour, apart);
+        return new Look(columns, signs, language, plain, colour, apart);
     }
 
     public Look inAscii() {
-        return new Look(width, signs.inAscii(), plain, colour, apart);
+        return new Look(width, signs.inAscii(), language, plain, colour, apart);
     }
 
     /** With these note names. */
     public Look naming(NoteNaming naming) {
-        return signs.naming() == naming ? this : new Look(width, signs.with(naming), plain, colour, apart);
+        return signs.naming() == naming ? this : new Look(width, signs.with(naming), language, plain, colour, apart);
     }
 
     public Look asPlain() {
-        return new Look(width, signs, true, colour, apart);
+        return new Look(width, signs, language, true, colour, apart);
     }
 
     public Look withoutColour() {
-        return new Look(width, signs, plain, false, apart);
+        return new Look(width, signs, language, plain, false, apart);
+    }
+
+    /** With sentences in this language. */
+    public Look speaking(Language other) {
+        return new Look(width, signs, other, plain, colour, apart);
+    }
+
+    /** Who phrases are put into words for. */
+    public Reader reader() {
+        return new Reader(signs, language);
     }
 
     /** With the pictures left out of the text, for whoever draws them in another way. */
     public Look withPicturesApart() {
-        return new Look(width, signs, plain, colour, true);
+        return new Look(width, signs, language, plain, colour, true);
     }
 
     /** Columns a picture may have: pictures stay within 80 however wide the terminal is. */

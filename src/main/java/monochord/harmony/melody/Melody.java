@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.theory.Beats;
 import monochord.theory.Interval;
+import monochord.theory.Notated;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
@@ -23,7 +24,7 @@ import monochord.theory.Unreadable;
  * @param bar beats in each bar, where bar lines were written
  * @param pickup beats before the first full bar
  */
-public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats pickup) {
+public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats pickup) implements Notated {
     /** The most notes and rests a tune may have. */
     public static final int MOST = 2000;
 
@@ -72,6 +73,7 @@ public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats p
         return new Melody(moved, beats, bar, pickup);
     }
 
+    @Override
     public String write(Signs signs) {
         return MelodyText.write(this, signs);
     }

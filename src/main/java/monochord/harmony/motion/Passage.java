@@ -3,6 +3,7 @@ package monochord.harmony.motion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import monochord.theory.Notated;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
@@ -15,7 +16,7 @@ import monochord.theory.Unreadable;
  *
  * @param chords the pitches of each chord, the bottom voice first; a voice may cross the one above it
  */
-public record Passage(List<List<Pitch>> chords) {
+public record Passage(List<List<Pitch>> chords) implements Notated {
     /** Voices in a chord: one a finger. */
     public static final int MOST_VOICES = 10;
 
@@ -53,6 +54,7 @@ public record Passage(List<List<Pitch>> chords) {
         return steps;
     }
 
+    @Override
     public String write(Signs signs) {
         return chords.stream().map(chord -> write(chord, signs)).collect(Collectors.joining(" | "));
     }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.theory.Notated;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
@@ -17,7 +18,7 @@ import monochord.theory.Unreadable;
  * @param left bottom to top, perhaps none
  * @param right bottom to top, perhaps none
  */
-public record Voicing(List<Pitch> left, List<Pitch> right) {
+public record Voicing(List<Pitch> left, List<Pitch> right) implements Notated {
     private static final String WHAT = "a voicing";
     private static final String EXAMPLE = "F2 C3 | A3 C4";
     private static final int LONGEST = 200;
@@ -71,6 +72,7 @@ public record Voicing(List<Pitch> left, List<Pitch> right) {
         return pitches().stream().max(Comparator.naturalOrder()).orElseThrow();
     }
 
+    @Override
     public String write(Signs signs) {
         return write(left, signs) + " | " + write(right, signs);
     }

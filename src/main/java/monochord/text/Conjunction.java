@@ -1,0 +1,7 @@
+package monochord.text;
+
+/** What stands before the last item of a list. */
+public enum Conjunction {
+    AND,
+    OR
+}

@@ -1,0 +1,180 @@
+package monochord.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.theory.Degree;
+import monochord.theory.Interval;
+import monochord.theory.Key;
+import monochord.theory.Notated;
+import monochord.theory.Scale;
+
+/**
+ * Something to be said, before it is put into a reader's language, signs and note names: an English template with typed
+ * parts.
+ *
+ * <p>The template is always a literal in the source, so that the sources are the catalogue: <code>{0}</code> is the first
+ * part, and each part has its place at least once. A part is a value of music, a whole number, or another phrase; text that
+ * somebody typed goes through {@link #typed}. Nothing is put into words before {@link #in} or {@link #toString} is called.
+ *
+ * <p>{@code toString()} is English with the signs of print. Equal phrases say the same of the same values.
+ */
+public final class Phrase {
+    /** Nothing at all. */
+    public static final Phrase NOTHING = new Phrase(new Content.Template("", List.of(), false));
+
+    private final Content content;
+
+    private Phrase(Content content) {
+        this.content = content;
+    }
+
+    /**
+     * Part of a sentence, a heading, a cell of a table: its first letter stays as it is.
+     *
+     * @param parts values of music, whole numbers, phrases
+     * @throws IllegalArgumentException for a part of another kind
+     */
+    public static Phrase of(String template, Object... parts) {
+        return new Phrase(new Content.Template(template, parts(parts), false));
+    }
+
+    /**
+     * A whole sentence with its full stop. Where it begins with a part, a word there gets a capital; a note, a numeral and
+     * what was typed stay as they are.
+     *
+     * @throws IllegalArgumentException for a part of a kind that {@link #of} does not take either
+     */
+    public static Phrase sentence(String template, Object... parts) {
+        return new Phrase(new Content.Template(template, parts(parts), true));
+    }
+
+    /**
+     * What goes with a count; the count itself is a part like any other, in figures or by {@link #number} in words.
+     *
+     * @param count 0 or more
+     * @param one the template for one
+     * @param many the template for any other count
+     */
+    public static Phrase counted(int count, String one, String many, Object... parts) {
+        return new Phrase(new Content.Counted(count, List.of(one, many), parts(parts)));
+    }
+
+    /** The same where none at all reads otherwise. */
+    public static Phrase counted(int count, Forms forms, Object... parts) {
+        return new Phrase(new Content.Counted(count, List.of(forms.one, forms.many, forms.none), parts(parts)));
+    }
+
+    /** Three templates that go with a count. */
+    public record Forms(String one, String many, String none) {}
+
+    /** {@code A}, {@code A and B}, {@code A, B and C}; items in words bring their article. */
+    public static Phrase list(List<?> items) {
+        return list(Conjunction.AND, items);
+    }
+
+    /** {@code A}, {@code A or B}, {@code A, B or C}. */
+    public static Phrase either(List<?> items) {
+        return list(Conjunction.OR, items);
+    }
+
+    private static Phrase list(Conjunction conjunction, List<?> items) {
+        return new Phrase(new Content.Listed(conjunction, parts(items.toArray())));
+    }
+
+    /** One after the other with a space between: the notes of a chord, the chords of a progression. */
+    public static Phrase row(List<?> items) {
+        return joined(" ", items);
+    }
+
+    /** One after the other with the same signs, no words, between them. */
+    public static Phrase joined(String between, List<?> items) {
+        return new Phrase(new Content.Joined(between, parts(items.toArray())));
+    }
+
+    /** What somebody typed, letter for letter, without control characters. */
+    public static Phrase typed(String text) {
+        return new Phrase(new Content.Typed(text));
+    }
+
+    /** Something that is typed as it stands in every language: a verb, an option, a file name. */
+    public static Phrase verb(String text) {
+        return typed(text).styled(Style.TYPED);
+    }
+
+    /** A whole number in words, as far as words go. */
+    public static Phrase number(int number) {
+        return new Phrase(new Content.Number(number));
+    }
+
+    /** {@code a minor third}, with its article; as a part by itself an interval goes without. */
+    public static Phrase one(Interval interval) {
+        return new Phrase(new Content.OneInterval(interval));
+    }
+
+    /** {@code lowered sixth}; as a part by itself a degree is a figure. */
+    public static Phrase inWords(Degree degree) {
+        return new Phrase(new Content.DegreeInWords(degree));
+    }
+
+    /** This phrase in a style. */
+    public Phrase styled(Style style) {
+        return new Phrase(new Content.Styled(this, style));
+    }
+
+    /** This and, after a space, the next; each keeps its own capital. */
+    public Phrase then(Phrase next) {
+        return isEmpty() ? next : next.isEmpty() ? this : joined(" ", List.of(this, next));
+    }
+
+    public boolean isEmpty() {
+        return equals(NOTHING);
+    }
+
+    /** This, put into words for a reader; not wrapped. */
+    public StyledLine in(Reader reader) {
+        return new Wording(reader).of(this);
+    }
+
+    private static List<Phrase> parts(Object... parts) {
+        List<Phrase> phrases = new ArrayList<>(parts.length);
+        for (Object part : parts) {
+            phrases.add(part instanceof Phrase phrase ? phrase : new Phrase(content(part)));
+        }
+        return phrases;
+    }
+
+    private static Content content(Object part) {
+        if (part instanceof Notated music) {
+            return new Content.Music(music);
+        } else if (part instanceof Integer figures) {
+            return new Content.Typed(figures.toString());
+        } else if (part instanceof Key key) {
+            return new Content.ScaleName(key.scale());
+        } else if (part instanceof Scale scale) {
+            return new Content.ScaleName(scale);
+        } else if (part instanceof Interval interval) {
+            return new Content.IntervalName(interval);
+        }
+        throw new IllegalArgumentException(
+                "a part of a phrase is music, a whole number or a phrase, not " + part.getClass());
+    }
+
+    Content content() {
+        return content;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Phrase that && that.content.equals(content);
+    }
+
+    @Override
+    public int hashCode() {
+        return content.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return in(Reader.ENGLISH).plain();
+    }
+}
