@@ -7,11 +7,13 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 
 /** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
@@ -20,7 +22,7 @@ final class Host {
             "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.";
     private static final String FURTHER = "hint helps a step further, tell shows the answer, skip leaves it.";
     private static final String FIRST = "Type what you think; Enter passes it.";
-    private static final String NO_TALK = "Questions in words are beyond me.";
+    private static final Phrase NO_TALK = Phrase.sentence("Questions in words are beyond me.");
 
     private final Verbs verbs;
     private final Sitting sitting;
@@ -78,8 +80,8 @@ final class Host {
         if (meaning == Everyday.NEXT || meaning == Everyday.AGREES && mode != LineMode.NAMES) {
             return sitting.teaching().goOn();
         }
-        String where = mode.advice().isEmpty() ? mode.row() : mode.advice();
-        return Saying.of(meaning == Everyday.TALKS ? NO_TALK + " " + where : where);
+        Phrase where = mode.advice().isEmpty() ? mode.row() : mode.advice();
+        return Statement.of(meaning == Everyday.TALKS ? NO_TALK.then(where) : where);
     }
 
     private static Answer quietly(String advice) {

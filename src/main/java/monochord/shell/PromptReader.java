@@ -12,7 +12,6 @@ import org.jline.reader.impl.LineReaderImpl;
 import org.jline.reader.impl.history.DefaultHistory;
 import org.jline.terminal.Terminal;
 import org.jline.utils.AttributedString;
-import org.jline.utils.AttributedStringBuilder;
 import org.jline.utils.InfoCmp;
 
 /**
@@ -65,23 +64,15 @@ final class PromptReader extends LineReaderImpl {
         }
     }
 
-    /** Says this under the line as well, below the strip; asked for each time the line is drawn. */
+    /** Says this under the line where nothing else is drawn there; asked for each time the line is drawn. */
     void showBelow(Supplier<AttributedString> said) {
         row = said;
     }
 
-    /** The strip and the row, each where there is one. */
+    /** The strip where there is one, else the row. */
     private AttributedString below() {
         AttributedString drawing = strip == null ? AttributedString.EMPTY : strip.get();
-        AttributedString said = row.get();
-        if (drawing.length() == 0 || said.length() == 0) {
-            return drawing.length() == 0 ? said : drawing;
-        }
-        return new AttributedStringBuilder()
-                .append(drawing)
-                .append("\n")
-                .append(said)
-                .toAttributedString();
+        return drawing.length() == 0 ? row.get() : drawing;
     }
 
     /** Puts this line in place of what was typed so far, which is given back; nothing if no line is being read. */

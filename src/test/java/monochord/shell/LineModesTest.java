@@ -17,6 +17,7 @@ import monochord.practice.skill.Skills;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -139,13 +140,14 @@ class LineModesTest {
         }
 
         String inTheTable() {
-            return switch (typed) {
+            Phrase said = switch (typed) {
                 case "skip" -> mode.skip();
                 case "back" -> mode.back();
                 case "hint" -> mode.hint();
                 case "quit" -> LineMode.QUIT;
                 default -> mode.enter();
             };
+            return said.toString();
         }
 
         @Override

@@ -14,11 +14,12 @@ import monochord.lesson.Part;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
 import monochord.record.Bookmarks;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.ProseAnswer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.course.LessonEnd;
 import monochord.view.course.LessonHead;
 import monochord.view.music.MusicAnswer;
@@ -144,8 +145,12 @@ final class LessonTeaching {
     /** Leaves it where it stands. */
     Answer leave(Sitting sitting) {
         keepPlace(new Answers(List.of()), sitting);
-        return Saying.of(Course.title(walk.entry()) + " keeps your place, page " + walk.page().at() + " of "
-                + walk.page().of() + "; learn " + walk.entry().number() + " goes on there.");
+        return Statement.of(Phrase.sentence(
+                "{0} keeps your place, page {1} of {2}; learn {3} goes on there.",
+                Phrase.typed(Course.title(walk.entry())),
+                walk.page().at(),
+                walk.page().of(),
+                Phrase.typed(walk.entry().number())));
     }
 
     private static Measure measure(Key key, Sitting sitting) {

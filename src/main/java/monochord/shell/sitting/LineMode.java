@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.text.Phrase;
+
 /**
  * What the line is there for at the moment, and what Enter and four words do then. This table is the only place that says
  * so: the prompt prints its row, {@code help enter} prints all of it.
@@ -7,33 +9,33 @@ package monochord.shell.sitting;
  * <p>In each mode Enter has one meaning, and so many Enters lead from each to {@link #REST} or to something new.
  */
 public enum LineMode {
-    REST("nothing open", "begins the next", Cell.NOTHING, Cell.NOTHING, "what to type", Advice.REST),
-    NAMES("names of notes", "keeps A B C", "ends the three", Cell.NOTHING, "says more", Advice.NAMES),
-    FIRST_QUESTION("a first question", "passes it", "ends the three", Cell.NOTHING, Cell.HELPS, ""),
-    QUESTION("a question", "leaves it", "leaves it", Cell.NOTHING, Cell.HELPS, ""),
-    ANSWERED("after its answer", "asks another", "is done with it", Cell.NOTHING, Cell.NOTHING, ""),
-    RUN("a run of questions", "passes it", "ends the run", Cell.NOTHING, Cell.HELPS, ""),
-    REVIEW("a review", "passes it", "ends the review", Cell.NOTHING, Cell.HELPS, ""),
-    LESSON_PAGE("page of a lesson", "goes on", "leaves it here", "a page back", "what to do", Advice.LESSON),
-    LESSON_QUESTION("question on a page", "passes it", "passes them all", "the page again", Cell.HELPS, ""),
-    LESSON_JAVA("Java in a lesson", "runs it", "passes it by", "a page back", Cell.NOTHING, ""),
-    CLASS("before a class", "goes on", "ends it", "a step back", Cell.NOTHING, Advice.CLASS),
-    CLASS_QUESTION("asking a class", "tells", "ends it", "a step back", Cell.HELPS, Advice.CLASS),
-    CONSENT("yes is wanted", "goes on without", "goes on without", Cell.NOTHING, Cell.NOTHING, ""),
-    OPEN_CELL("unfinished Java", "twice leaves it", "leaves it", "is Java", "is Java", ""),
-    LONG_ANSWER("a long answer", "shows more", "leaves the rest", "a screen back", "leaves the rest", "");
+    REST(Phrase.of("nothing open"), Phrase.of("begins the next"), Cell.NOTHING, Cell.NOTHING, Phrase.of("what to type"), Advice.REST),
+    NAMES(Phrase.of("names of notes"), Phrase.of("keeps A B C"), Phrase.of("ends the three"), Cell.NOTHING, Phrase.of("says more"), Advice.NAMES),
+    FIRST_QUESTION(Phrase.of("a first question"), Phrase.of("passes it"), Phrase.of("ends the three"), Cell.NOTHING, Cell.HELPS, Phrase.NOTHING),
+    QUESTION(Phrase.of("a question"), Phrase.of("leaves it"), Phrase.of("leaves it"), Cell.NOTHING, Cell.HELPS, Phrase.NOTHING),
+    ANSWERED(Phrase.of("after its answer"), Phrase.of("asks another"), Phrase.of("is done with it"), Cell.NOTHING, Cell.NOTHING, Phrase.NOTHING),
+    RUN(Phrase.of("a run of questions"), Phrase.of("passes it"), Phrase.of("ends the run"), Cell.NOTHING, Cell.HELPS, Phrase.NOTHING),
+    REVIEW(Phrase.of("a review"), Phrase.of("passes it"), Phrase.of("ends the review"), Cell.NOTHING, Cell.HELPS, Phrase.NOTHING),
+    LESSON_PAGE(Phrase.of("page of a lesson"), Phrase.of("goes on"), Phrase.of("leaves it here"), Phrase.of("a page back"), Phrase.of("what to do"), Advice.LESSON),
+    LESSON_QUESTION(Phrase.of("question on a page"), Phrase.of("passes it"), Phrase.of("passes them all"), Phrase.of("the page again"), Cell.HELPS, Phrase.NOTHING),
+    LESSON_JAVA(Phrase.of("Java in a lesson"), Phrase.of("runs it"), Phrase.of("passes it by"), Phrase.of("a page back"), Cell.NOTHING, Phrase.NOTHING),
+    CLASS(Phrase.of("before a class"), Phrase.of("goes on"), Phrase.of("ends it"), Phrase.of("a step back"), Cell.NOTHING, Advice.CLASS),
+    CLASS_QUESTION(Phrase.of("asking a class"), Phrase.of("tells"), Phrase.of("ends it"), Phrase.of("a step back"), Cell.HELPS, Advice.CLASS),
+    CONSENT(Phrase.of("yes is wanted"), Phrase.of("goes on without"), Phrase.of("goes on without"), Cell.NOTHING, Cell.NOTHING, Phrase.NOTHING),
+    OPEN_CELL(Phrase.of("unfinished Java"), Phrase.of("twice leaves it"), Phrase.of("leaves it"), Phrase.of("is Java"), Phrase.of("is Java"), Phrase.NOTHING),
+    LONG_ANSWER(Phrase.of("a long answer"), Phrase.of("shows more"), Phrase.of("leaves the rest"), Phrase.of("a screen back"), Phrase.of("leaves the rest"), Phrase.NOTHING);
 
     /** What {@code quit} does in every mode. */
-    public static final String QUIT = "leaves, and keeps your place";
+    public static final Phrase QUIT = Phrase.of("leaves, and keeps your place");
 
-    private final String where;
-    private final String enter;
-    private final String skip;
-    private final String back;
-    private final String hint;
-    private final String advice;
+    private final Phrase where;
+    private final Phrase enter;
+    private final Phrase skip;
+    private final Phrase back;
+    private final Phrase hint;
+    private final Phrase advice;
 
-    LineMode(String where, String enter, String skip, String back, String hint, String advice) {
+    LineMode(Phrase where, Phrase enter, Phrase skip, Phrase back, Phrase hint, Phrase advice) {
         this.where = where;
         this.enter = enter;
         this.skip = skip;
@@ -44,44 +46,45 @@ public enum LineMode {
 
     /** Cells that come more than once. */
     private static final class Cell {
-        static final String NOTHING = "–";
-        static final String HELPS = "helps";
+        static final Phrase NOTHING = Phrase.of("–");
+        static final Phrase HELPS = Phrase.of("helps");
     }
 
     /** What to do, for whoever asks in so many words. */
     private static final class Advice {
-        static final String REST = "Type music, such as Am7, F C G or D major, and see what it is; play F C G sounds it."
-                + " lessons lists what can be learnt, help all the rest.";
-        static final String NAMES = "If you call the white keys A B C D E F G, press Enter."
-                + " If one of them is H to you, type german; if they are La Si Do, type latin.";
-        static final String LESSON = "A lesson is open: Enter goes on with it. play hears the last example again,"
-                + " help lists what else there is.";
-        static final String CLASS = "Enter goes on, back goes back, skip ends it.";
+        static final Phrase REST = Phrase.sentence(
+                        "Type music, such as Am7, F C G or D major, and see what it is; play F C G sounds it.")
+                .then(Phrase.sentence("lessons lists what can be learnt, help all the rest."));
+        static final Phrase NAMES = Phrase.sentence("If you call the white keys A B C D E F G, press Enter.")
+                .then(Phrase.sentence("If one of them is H to you, type german; if they are La Si Do, type latin."));
+        static final Phrase LESSON = Phrase.sentence("A lesson is open: Enter goes on with it.")
+                .then(Phrase.sentence("play hears the last example again, help lists what else there is."));
+        static final Phrase CLASS = Phrase.sentence("Enter goes on, back goes back, skip ends it.");
     }
 
     /** In two or three words. */
-    public String where() {
+    public Phrase where() {
         return where;
     }
 
-    public String enter() {
+    public Phrase enter() {
         return enter;
     }
 
-    public String skip() {
+    public Phrase skip() {
         return skip;
     }
 
-    public String back() {
+    public Phrase back() {
         return back;
     }
 
-    public String hint() {
+    public Phrase hint() {
         return hint;
     }
 
     /** What to do here, in whole sentences; empty where an open question says it. */
-    public String advice() {
+    public Phrase advice() {
         return advice;
     }
 
@@ -91,18 +94,23 @@ public enum LineMode {
     }
 
     /** What Enter does, as a sentence. */
-    public String row() {
-        return "Enter " + enter + ".";
+    public Phrase row() {
+        return Phrase.sentence("Enter {0}.", enter);
     }
 
     /** What Enter does, and what leaves and what helps. */
-    String fullRow() {
-        return "Enter " + enter + (skip.equals(Cell.NOTHING) || skip.equals(enter) ? "" : ", skip " + skip)
-                + (hint.equals(Cell.HELPS) ? ", hint helps." : ".");
+    Phrase fullRow() {
+        boolean helps = hint.equals(Cell.HELPS);
+        if (!isSomething(skip) || skip.equals(enter)) {
+            return helps ? Phrase.sentence("Enter {0}, hint helps.", enter) : row();
+        }
+        return helps
+                ? Phrase.sentence("Enter {0}, skip {1}, hint helps.", enter, skip)
+                : Phrase.sentence("Enter {0}, skip {1}.", enter, skip);
     }
 
     /** Whether a word does something here. */
-    public static boolean isSomething(String cell) {
+    public static boolean isSomething(Phrase cell) {
         return !cell.equals(Cell.NOTHING);
     }
 }

@@ -2,12 +2,12 @@ package monochord.shell.sitting;
 
 import java.util.Optional;
 import monochord.course.Place;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /**
  * Says where the learner is and what Enter does: behind an answer when that has changed, else under the prompt. A script is
@@ -47,44 +47,44 @@ public final class LinePlace {
 
     /** The answer, with the place and the row of the mode behind it where they are news. */
     public Answer behind(Answer answer) {
-        String row = isSaid || sitting.hasEnded() ? "" : news();
+        Phrase row = isSaid || sitting.hasEnded() ? Phrase.NOTHING : news();
         remember();
         if (row.isEmpty()) {
             return answer;
         }
-        Answer with = Answers.of(answer, Saying.of(StyledText.of(row, Style.QUIET)));
+        Answer with = Answers.of(answer, Statement.of(row.styled(Style.QUIET)));
         return answer.noted().isEmpty() ? new Aside(with) : with;
     }
 
-    private String news() {
+    private Phrase news() {
         LineMode now = sitting.mode();
         boolean isMoved = !sitting.place().equals(place);
         boolean saysRow = now.isAlwaysSaid() ? isMoved || now != mode : sitting.isSeated() && now != mode;
         isSaid = saysRow;
-        String said = sitting.isSeated() && (isMoved || saysRow) || saysRow && now == LineMode.LONG_ANSWER
-                ? sitting.place().map(LinePlace::words).orElse("")
-                : "";
-        return (said + (saysRow ? row(now) : "")).strip();
+        boolean saysPlace = saysRow || isMoved;
+        Phrase said = sitting.isSeated() && saysPlace
+                ? sitting.place().map(LinePlace::words).orElse(Phrase.NOTHING)
+                : Phrase.NOTHING;
+        return saysRow ? said.then(row(now)) : said;
     }
 
-    private String row(LineMode now) {
+    private Phrase row(LineMode now) {
         return now == LineMode.REST ? sitting.teaching().opening().row(sitting) : sitting.teaching().row(now);
     }
 
-    private static String words(Place place) {
-        String of = place.at() + " of " + place.of() + ". ";
+    private static Phrase words(Place place) {
         return switch (place.unit()) {
-            case PAGE -> "Page " + of;
-            case QUESTION -> "Question " + of;
-            case STEP -> "Step " + of;
-            case SCREEN -> "Screen " + of;
+            case PAGE -> Phrase.sentence("Page {0} of {1}.", place.at(), place.of());
+            case QUESTION -> Phrase.sentence("Question {0} of {1}.", place.at(), place.of());
+            case STEP -> Phrase.sentence("Step {0} of {1}.", place.at(), place.of());
+            case SCREEN -> Phrase.sentence("Screen {0} of {1}.", place.at(), place.of());
         };
     }
 
     /** What stands under the prompt: nothing where the last answer has just said it. */
-    public String underPrompt() {
+    public Phrase underPrompt() {
         if (isSaid) {
-            return "";
+            return Phrase.NOTHING;
         }
         LineMode now = sitting.mode();
         return now == LineMode.REST ? sitting.teaching().opening().row(sitting) : now.fullRow();

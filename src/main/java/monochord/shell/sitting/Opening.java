@@ -5,9 +5,9 @@ import java.util.Optional;
 import monochord.course.Course;
 import monochord.course.Placement;
 import monochord.course.ReviewSet;
-import monochord.lesson.read.LibraryEntry;
 import monochord.practice.drill.Turn;
 import monochord.record.Agenda;
+import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Saying;
@@ -67,19 +67,27 @@ public final class Opening {
     }
 
     /** What Enter does while nothing is open. The lessons are not looked for on disk to say it. */
-    String row(Sitting sitting) {
+    Phrase row(Sitting sitting) {
         if (bringsBack(sitting)) {
-            return "Enter brings back what is due.";
+            return Phrase.sentence("Enter brings back what is due.");
         }
         Course course = sitting.course();
-        Optional<LibraryEntry> next = course.isRead() ? course.next() : Optional.empty();
-        String slug = next.map(LibraryEntry::slug).orElse(course.isRead() ? "" : agenda.slug());
-        String title = next.map(Course::title).orElse(course.isRead() ? "" : agenda.title());
+        if (!course.isRead()) {
+            return row(agenda.slug(), agenda.title(), sitting);
+        }
+        return course.next()
+                .map(entry -> row(entry.slug(), Course.title(entry), sitting))
+                .orElseGet(() -> Phrase.sentence("Enter finds no lesson after the last."));
+    }
+
+    private static Phrase row(String slug, String title, Sitting sitting) {
+        if (title.isEmpty()) {
+            return Phrase.sentence("Enter begins the first lesson.");
+        }
         boolean isLeft = sitting.study().bookmarks().at(slug).isPresent();
-        return course.isRead() && next.isEmpty()
-                ? "Enter has nothing to begin."
-                : (isLeft ? "Enter goes on with " : "Enter begins ")
-                        + (title.isEmpty() ? "the first lesson" : title) + ".";
+        return isLeft
+                ? Phrase.sentence("Enter goes on with {0}.", Phrase.typed(title))
+                : Phrase.sentence("Enter begins {0}.", Phrase.typed(title));
     }
 
     private boolean bringsBack(Sitting sitting) {

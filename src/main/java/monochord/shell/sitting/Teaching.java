@@ -24,11 +24,13 @@ import monochord.practice.Skill;
 import monochord.practice.Verdict;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
+import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 import monochord.view.course.CheckAnswer;
 import monochord.view.course.DrillEnd;
@@ -117,12 +119,11 @@ public final class Teaching {
     }
 
     /** What Enter does in that mode, and what hears a page again. */
-    String row(LineMode mode) {
+    Phrase row(LineMode mode) {
         boolean plays = mode == LineMode.LESSON_PAGE
                 && underWay.peek() instanceof LessonWalk walk
                 && walk.endsWithMusic();
-        String row = mode.row();
-        return plays ? row.substring(0, row.length() - 1) + "; play hears it again." : row;
+        return plays ? Phrase.sentence("Enter {0}; play hears it again.", mode.enter()) : mode.row();
     }
 
     /** The run of questions that is being taken, if the line goes on with one. */
@@ -375,7 +376,8 @@ public final class Teaching {
     }
 
     private Answer leaveQuestion() {
-        return Answers.of(Saying.of("We leave it. ask asks another of its kind."), leaveUppermost());
+        return Answers.of(
+                Statement.of(Phrase.sentence("We leave it. ask asks another of its kind.")), leaveUppermost());
     }
 
     private Answer passInRun() {
@@ -428,7 +430,7 @@ public final class Teaching {
             case NAMES, FIRST_QUESTION -> Optional.of(
                     FirstStart.follow(firstStart().orElseThrow().found(), sitting));
             case QUESTION -> Optional.of(leaveQuestion());
-            case ANSWERED -> Optional.of(Answers.of(Saying.of("Done with that."), leaveUppermost()));
+            case ANSWERED -> Optional.of(Answers.of(Statement.of(Phrase.sentence("Done with that.")), leaveUppermost()));
             case RUN, REVIEW -> Optional.of(endRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
             case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));
@@ -469,12 +471,14 @@ public final class Teaching {
     }
 
     /** What {@code hint} says; none where nothing is open to help with. */
-    public Optional<String> hint() {
+    public Optional<Answer> hint() {
         if (question.isOpen()) {
-            return Optional.of(question.hint());
+            return Optional.of(Saying.of(question.hint()));
         }
         return mode() == LineMode.CLASS_QUESTION
-                ? Optional.of(((RoomLesson) underWay.peek()).hint())
-                : Optional.of(mode().advice()).filter(advice -> !advice.isEmpty() && LineMode.isSomething(mode().hint()));
+                ? Optional.of(Saying.of(((RoomLesson) underWay.peek()).hint()))
+                : Optional.of(mode().advice())
+                        .filter(advice -> !advice.isEmpty() && LineMode.isSomething(mode().hint()))
+                        .map(Statement::of);
     }
 }

@@ -2,9 +2,11 @@ package monochord.shell.verb;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import monochord.shell.sitting.LineMode;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -18,27 +20,29 @@ import monochord.view.Look;
 record ModesAnswer(LineMode here) implements Answer {
     private static final int[] WIDTHS = {19, 16, 16, 14, 15};
     private static final int WIDTH = 80;
-    private static final String QUIT = "quit, or ctrl-D: " + LineMode.QUIT + ".";
 
     @Override
     public StyledText text(Look look) {
-        return (look.width() < WIDTH || look.plain() ? sentences() : table())
-                .in(look.signs())
-                .wrapped(look.width());
+        Reader reader = look.reader();
+        boolean isNarrow = look.width() < WIDTH || look.plain();
+        return (isNarrow ? sentences(reader) : table(reader)).wrapped(look.width());
     }
 
-    private StyledText table() {
-        StyledText.Builder text =
-                StyledText.builder().line(row(List.of("", "Enter", "skip", "back", "hint")), Style.TYPED);
+    private StyledText table(Reader reader) {
+        StyledText.Builder text = StyledText.builder(reader);
+        text.line(row(List.of("", "Enter", "skip", "back", "hint")), Style.TYPED);
         for (LineMode mode : LineMode.values()) {
-            text.line(row(cells(mode)), mode == here ? Style.STRONG : Style.PLAIN);
+            List<String> cells = Stream.of(mode.where(), mode.enter(), mode.skip(), mode.back(), mode.hint())
+                    .map(cell -> cell.in(reader).plain())
+                    .toList();
+            text.line(row(cells), mode == here ? Style.STRONG : Style.PLAIN);
         }
-        return text.line("You are here: " + here.where() + ". " + QUIT, Style.QUIET)
-                .build();
+        return text.line(end()).build();
     }
 
-    private static List<String> cells(LineMode mode) {
-        return List.of(mode.where(), mode.enter(), mode.skip(), mode.back(), mode.hint());
+    private Phrase end() {
+        return Phrase.sentence("You are here: {0}. quit, or ctrl-D, {1}.", here.where(), LineMode.QUIT)
+                .styled(Style.QUIET);
     }
 
     private static String row(List<String> cells) {
@@ -50,36 +54,40 @@ record ModesAnswer(LineMode here) implements Answer {
     }
 
     /** For narrow windows, and for whoever has it read aloud. */
-    private StyledText sentences() {
-        StyledText.Builder text = StyledText.builder();
+    private StyledText sentences(Reader reader) {
+        StyledText.Builder text = StyledText.builder(reader);
         for (LineMode mode : LineMode.values()) {
-            List<String> said = new ArrayList<>();
-            said.add("Enter " + mode.enter());
-            said.addAll(word("skip", mode.skip()));
-            said.addAll(word("back", mode.back()));
-            said.addAll(word("hint", mode.hint()));
-            text.line(StyledLine.of(mode.where() + ": ", mode == here ? Style.STRONG : Style.PLAIN)
-                    .plus(String.join("; ", said) + "."));
+            List<Phrase> said = new ArrayList<>(List.of(does("Enter", mode.enter())));
+            add("skip", mode.skip(), said);
+            add("back", mode.back(), said);
+            add("hint", mode.hint(), said);
+            Phrase line = Phrase.of("{0}: {1}.", mode.where(), Phrase.joined("; ", said));
+            text.line(mode == here ? line.styled(Style.STRONG) : line);
         }
-        return text.line("You are here: " + here.where() + ". " + QUIT, Style.QUIET)
-                .build();
+        return text.line(end()).build();
     }
 
-    private static List<String> word(String word, String cell) {
-        return LineMode.isSomething(cell) ? List.of(word + " " + cell) : List.of();
+    private static void add(String word, Phrase cell, List<Phrase> said) {
+        if (LineMode.isSomething(cell)) {
+            said.add(does(word, cell));
+        }
+    }
+
+    private static Phrase does(String word, Phrase cell) {
+        return Phrase.of("{0} {1}", Phrase.verb(word), cell);
     }
 
     @Override
     public void json(Json json) {
-        json.put("mode", here.where());
+        json.put("mode", here.where().toString());
         json.objects(
                 "modes",
                 List.of(LineMode.values()),
-                (object, mode) -> object.put("where", mode.where())
-                        .put("enter", mode.enter())
-                        .put("skip", mode.skip())
-                        .put("back", mode.back())
-                        .put("hint", mode.hint())
-                        .put("quit", LineMode.QUIT));
+                (object, mode) -> object.put("where", mode.where().toString())
+                        .put("enter", mode.enter().toString())
+                        .put("skip", mode.skip().toString())
+                        .put("back", mode.back().toString())
+                        .put("hint", mode.hint().toString())
+                        .put("quit", LineMode.QUIT.toString()));
     }
 }

@@ -20,7 +20,6 @@ enum HelpOnQuestion implements Verb {
             return Optional.of(sitting.teaching())
                     .filter(teaching -> sitting.mode() != LineMode.CONSENT)
                     .flatMap(Teaching::hint)
-                    .<Answer>map(Saying::of)
                     .orElseGet(() -> nothing("There is nothing to help with just now.", sitting));
         }
     },
@@ -74,12 +73,12 @@ enum HelpOnQuestion implements Verb {
                 "No question is open just now.",
                 1,
                 sitting.mode() == LineMode.LESSON_PAGE
-                        ? LineMode.LESSON_PAGE.row()
+                        ? LineMode.LESSON_PAGE.row().toString()
                         : "ask puts one, as in ask interval.");
     }
 
     private static Answer nothing(String said, Sitting sitting) {
-        return new Refusal(said, 1, sitting.mode().row());
+        return new Refusal(said, 1, sitting.mode().row().toString());
     }
 
     abstract Answer help(Sitting sitting);
