@@ -11,12 +11,14 @@ import monochord.shell.sitting.LongAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.strip.Follower;
 import monochord.shell.verb.Verbs;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Look;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.UserInterruptException;
@@ -41,6 +43,7 @@ final class Prompt {
     private final Look look;
     private final Noting noting;
     private boolean toldHowToStop;
+    private Phrase rowBefore = Phrase.NOTHING;
 
     Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
         this.around = around;
@@ -117,7 +120,7 @@ final class Prompt {
     private boolean turn(TerminalBoard board, Terminal terminal, Consumer<String> show) {
         try {
             sitting.waits();
-            String line = board.readLine(mark());
+            String line = board.readLine(row(terminal) + mark());
             sitting.faces(look(terminal), lines(terminal));
             Answer answer = reading.read(line);
             show.accept(rendered(inWindow(withNotice(answer), terminal), terminal));
@@ -198,6 +201,14 @@ final class Prompt {
         return sitting.cells().isOpen()
                 ? sitting.cells().breakOff()
                 : Saying.of("Stopped. To leave, type quit or press ctrl-D.");
+    }
+
+    /** Where nothing can be drawn under the prompt, what Enter does stands before it when that has changed. */
+    private String row(Terminal terminal) {
+        Phrase row = draws(terminal) ? Phrase.NOTHING : sitting.linePlace().underPrompt();
+        boolean isNews = !row.isEmpty() && !row.equals(rowBefore);
+        rowBefore = row.isEmpty() ? rowBefore : row;
+        return isNews ? Ansi.of(Statement.of(row).text(look(terminal)), look(terminal)) : "";
     }
 
     /** A hollow mark where a cell goes on. */

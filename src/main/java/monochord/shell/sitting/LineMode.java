@@ -90,7 +90,7 @@ public enum LineMode {
 
     /** Whether each answer that leaves the line in this mode says so, even one that a script gets. */
     boolean isAlwaysSaid() {
-        return this == LESSON_PAGE || this == LESSON_JAVA || this == ANSWERED || this == LONG_ANSWER;
+        return this == LESSON_PAGE || this == LESSON_JAVA || this == LONG_ANSWER;
     }
 
     /** What Enter does, as a sentence. */

@@ -1,22 +1,23 @@
 package monochord.shell.sitting;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import monochord.course.Place;
 import monochord.text.Phrase;
-import monochord.text.Style;
 import monochord.view.Answer;
-import monochord.view.Answers;
-import monochord.view.Aside;
-import monochord.view.Statement;
 
 /**
- * Says where the learner is and what Enter does: behind an answer when that has changed, else under the prompt. A script is
+ * Says where the learner is and what Enter does. The place is said below an answer whenever it has changed, what Enter does
+ * below the first answer that leads into a mode and below each page; everywhere else it stands at the prompt. A script is
  * told no more than what it has to know.
  */
 public final class LinePlace {
     private final Sitting sitting;
     private LineMode mode = LineMode.REST;
     private Optional<Place> place = Optional.empty();
+    /** Modes that the learner has been told about in this sitting. */
+    private final Set<LineMode> met = EnumSet.noneOf(LineMode.class);
     private boolean isSaid;
 
     LinePlace(Sitting sitting) {
@@ -26,6 +27,7 @@ public final class LinePlace {
     /** The answer that is under way says itself what Enter does now. */
     void isSaidThere() {
         isSaid = true;
+        met.add(sitting.mode());
         remember();
     }
 
@@ -52,14 +54,15 @@ public final class LinePlace {
         if (row.isEmpty()) {
             return answer;
         }
-        Answer with = Answers.of(answer, Statement.of(row.styled(Style.QUIET)));
-        return answer.noted().isEmpty() ? new Aside(with) : with;
+        boolean isBelowQuestion = sitting.question().isOpen() || mode == LineMode.ANSWERED;
+        return new PlacedAnswer(answer, row, !isBelowQuestion);
     }
 
     private Phrase news() {
         LineMode now = sitting.mode();
         boolean isMoved = !sitting.place().equals(place);
-        boolean saysRow = now.isAlwaysSaid() ? isMoved || now != mode : sitting.isSeated() && now != mode;
+        boolean isNew = sitting.isSeated() ? met.add(now) : now == LineMode.ANSWERED && now != mode;
+        boolean saysRow = isNew || now.isAlwaysSaid() && (isMoved || now != mode);
         isSaid = saysRow;
         boolean saysPlace = saysRow || isMoved;
         Phrase said = sitting.isSeated() && saysPlace
@@ -81,7 +84,7 @@ public final class LinePlace {
         };
     }
 
-    /** What stands under the prompt: nothing where the last answer has just said it. */
+    /** What stands at the prompt: nothing where the last answer has just said it. */
     public Phrase underPrompt() {
         if (isSaid) {
             return Phrase.NOTHING;
