@@ -54,11 +54,11 @@ public enum LineMode {
     private static final class Advice {
         static final Phrase REST = Phrase.sentence(
                         "Type music, such as Am7, F C G or D major, and see what it is; play F C G sounds it.")
-                .then(Phrase.sentence("lessons lists what can be learnt, help all the rest."));
+                .then(Phrase.of("lessons lists what can be learnt, help all the rest."));
         static final Phrase NAMES = Phrase.sentence("If you call the white keys A B C D E F G, press Enter.")
                 .then(Phrase.sentence("If one of them is H to you, type german; if they are La Si Do, type latin."));
         static final Phrase LESSON = Phrase.sentence("A lesson is open: Enter goes on with it.")
-                .then(Phrase.sentence("play hears the last example again, help lists what else there is."));
+                .then(Phrase.of("play hears the last example again, help lists what else there is."));
         static final Phrase CLASS = Phrase.sentence("Enter goes on, back goes back, skip ends it.");
     }
 

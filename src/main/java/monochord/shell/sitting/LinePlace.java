@@ -61,14 +61,18 @@ public final class LinePlace {
     private Phrase news() {
         LineMode now = sitting.mode();
         boolean isMoved = !sitting.place().equals(place);
-        boolean isNew = sitting.isSeated() ? met.add(now) : now == LineMode.ANSWERED && now != mode;
+        boolean isNew = hasWindow() ? met.add(now) : now == LineMode.ANSWERED && now != mode;
         boolean saysRow = isNew || now.isAlwaysSaid() && (isMoved || now != mode);
         isSaid = saysRow;
         boolean saysPlace = saysRow || isMoved;
-        Phrase said = sitting.isSeated() && saysPlace
+        Phrase said = hasWindow() && saysPlace
                 ? sitting.place().map(LinePlace::words).orElse(Phrase.NOTHING)
                 : Phrase.NOTHING;
         return saysRow ? said.then(row(now)) : said;
+    }
+
+    private boolean hasWindow() {
+        return sitting.screenLines() != Integer.MAX_VALUE;
     }
 
     private Phrase row(LineMode now) {
