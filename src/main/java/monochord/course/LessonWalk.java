@@ -118,7 +118,8 @@ public final class LessonWalk implements Activity {
 
     /** Whether the page ends with something to listen to. */
     public boolean endsWithMusic() {
-        return at >= 0 && (pages.get(at).last() instanceof Part.Listen || pages.get(at).last() instanceof Part.Compare);
+        return at >= 0
+                && (pages.get(at).last() instanceof Part.Listen || pages.get(at).last() instanceof Part.Compare);
     }
 
     /** Where it stands, to be taken up there another day. */
@@ -167,7 +168,10 @@ public final class LessonWalk implements Activity {
 
     /** Whether the next page had better not follow at once upon what is said to an answer. */
     public boolean restsBeforeNextPage() {
-        return isSettled && question + 1 >= questions.size() && at + 1 < pages.size() && pages.get(at + 1).standsAlone();
+        return isSettled
+                && question + 1 >= questions.size()
+                && at + 1 < pages.size()
+                && pages.get(at + 1).standsAlone();
     }
 
     /** The question that waits; else the next one of this page; else the next page. */

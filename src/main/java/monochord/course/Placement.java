@@ -103,11 +103,10 @@ public final class Placement implements Activity {
 
     /** The place by what has been answered so far. */
     public Step.Found found() {
-        Level level =
-                switch (stage) {
-                    case NAMES, SCALE -> isClose() ? Level.LETTERS : Level.BEGINNING;
-                    case CHORD -> isClose() ? Level.MOVING : Level.CHORDS;
-                };
+        Level level = switch (stage) {
+            case NAMES, SCALE -> isClose() ? Level.LETTERS : Level.BEGINNING;
+            case CHORD -> isClose() ? Level.MOVING : Level.CHORDS;
+        };
         return new Step.Found(level);
     }
 

@@ -24,8 +24,8 @@ import java.util.Set;
 public record Bookmarks(Set<String> done, Map<String, Mark> left) {
     public static final Bookmarks NONE = new Bookmarks(Set.of(), Map.of());
 
-    private static final String FILE = "lessons";
-    private static final String HEAD = "monochord lessons 1";
+    private static final String FILE = "bookmarks";
+    private static final String HEAD = "monochord bookmarks 1";
     private static final String DONE = "done";
     private static final String AT = "at";
     private static final int WORDS = 8;
@@ -91,8 +91,13 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
             } else if (words[0].equals(AT)) {
                 left.put(
                         words[1],
-                        new Mark(number(words[2]), number(words[3]), number(words[4]), number(words[5]),
-                                number(words[6]), words[7]));
+                        new Mark(
+                                number(words[2]),
+                                number(words[3]),
+                                number(words[4]),
+                                number(words[5]),
+                                number(words[6]),
+                                words[7]));
             }
         }
         return new Bookmarks(done, left);

@@ -70,8 +70,7 @@ final class Host {
             case NEXT -> sitting.teaching().goOn();
             case GIVES_UP -> run("tell");
             case LOST -> first ? sitting.teaching().goOn() : Answers.of(run("hint"), quietly(FURTHER));
-            default ->
-                Answers.of(new AskAnswer(sitting.question().question()), quietly(first ? FIRST : WAYS));
+            default -> Answers.of(new AskAnswer(sitting.question().question()), quietly(first ? FIRST : WAYS));
         };
     }
 

@@ -5,18 +5,17 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import monochord.harmony.Music;
 import monochord.course.Placement;
+import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.ClassTeaching;
+import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
@@ -160,7 +159,8 @@ final class Reading {
             return called(text, room.get());
         }
         return atFirstStart(text)
-                .orElseGet(() -> sitting.question().isOpen() ? answer(unasked(text), word) : music(unasked(text), word));
+                .orElseGet(
+                        () -> sitting.question().isOpen() ? answer(unasked(text), word) : music(unasked(text), word));
     }
 
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
@@ -174,9 +174,11 @@ final class Reading {
 
     /** What follows a line that passes a first question, or says what the notes are called; none if it does neither. */
     private Optional<Answer> atFirstStart(String text) {
-        return sitting.teaching().firstStart().flatMap(first -> Placement.passes(text)
-                ? Optional.of(sitting.teaching().goOn())
-                : first.asksForNames() ? Placement.naming(text).map(sitting::call) : Optional.empty());
+        return sitting.teaching()
+                .firstStart()
+                .flatMap(first -> Placement.passes(text)
+                        ? Optional.of(sitting.teaching().goOn())
+                        : first.asksForNames() ? Placement.naming(text).map(sitting::call) : Optional.empty());
     }
 
     /** Whoever is not sure puts a question mark behind it: {@code Bb?} is B flat. */

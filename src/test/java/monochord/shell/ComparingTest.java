@@ -25,7 +25,8 @@ class ComparingTest {
 
     @Test
     void comparesTwoVersionsAndSaysWhatDiffers() {
-        Run run = hall.typed("compare F C G Ab vs F C Gsus4 Abmaj7 in C", "compare", "compare first", "compare b", "play");
+        Run run = hall.typed(
+                "compare F C G Ab vs F C Gsus4 Abmaj7 in C", "compare", "compare first", "compare b", "play");
         String first = """
                 First F C G A♭ in C major: 22 half steps moved, 2 notes held, 2 parallel fifths
                 or octaves.

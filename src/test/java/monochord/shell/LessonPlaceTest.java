@@ -33,7 +33,8 @@ class LessonPlaceTest {
     }
 
     @Test
-    @DisplayName("left by another verb, by the end of the lines or by skip, it goes on at its page and question, in its key")
+    @DisplayName(
+            "left by another verb, by the end of the lines or by skip, it goes on at its page and question, in its key")
     void goesOnWhereItWasLeft() {
         List<String> first = sitting("learn 1.2 in D", "", "G A B C D E F#", "show C");
         assertTrue(first.contains("Spell F major, from F."), first.toString());
@@ -47,10 +48,12 @@ class LessonPlaceTest {
     @Test
     @DisplayName("a finished lesson is marked in the list, in words and in JSON, and begins anew")
     void isMarkedWhenFinished() throws IOException {
-        new Bookmarks(java.util.Set.of(), java.util.Map.of()).finished("steps-and-half-steps").write(home);
+        new Bookmarks(java.util.Set.of(), java.util.Map.of())
+                .finished("steps-and-half-steps")
+                .write(home);
         List<String> listed = sitting("lessons 1");
         assertTrue(listed.contains("  1.1  Steps and half steps  grade 1, done"), listed.toString());
-        assertTrue(listed.contains("  1.2  Seven letters, each once  grade 1"), listed.toString());
+        assertTrue(listed.contains("  1.2  Seven letters, each once  grade 2"), listed.toString());
         List<String> begun = sitting("learn 1.1", "lessons 1");
         assertTrue(
                 begun.contains("  1.1  Steps and half steps  grade 1, done, waiting where you left it"),
@@ -65,7 +68,7 @@ class LessonPlaceTest {
                 .leftAt("stacking-thirds", new Bookmarks.Mark(3, 1, 2, 5, 4, "Bb major"));
         marks.write(home);
         assertEquals(marks, Bookmarks.read(home));
-        Files.writeString(home.resolve("lessons"), "monochord lessons 1\nat somewhere x\n");
+        Files.writeString(home.resolve("bookmarks"), "monochord bookmarks 1\nat somewhere x\n");
         assertEquals(Bookmarks.NONE, Bookmarks.read(home));
     }
 }

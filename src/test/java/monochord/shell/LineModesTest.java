@@ -130,7 +130,8 @@ class LineModesTest {
     /** One cell. */
     private record Cell(LineMode mode, String typed, String says, String answer, LineMode then) {
         static Cell of(String row) {
-            List<String> parts = Arrays.stream(row.split("\\|")).map(String::strip).toList();
+            List<String> parts =
+                    Arrays.stream(row.split("\\|")).map(String::strip).toList();
             return new Cell(
                     LineMode.valueOf(parts.get(0)),
                     parts.get(1),

@@ -49,7 +49,8 @@ class WelcomeTest {
             String called = typist.types("german");
             assertEquals(
                     "Notes are called C D E F G A H C, with Fis and B among them; type them so, too."
-                            + " English, German or Latin names: notes english, notes german, notes latin. " + SCALE + " Enter passes it.",
+                            + " English, German or Latin names: notes english, notes german, notes latin. " + SCALE
+                            + " Enter passes it.",
                     called);
             assertEquals("Yes: D E Fis G A H Cis. " + CHORD, typist.types("d e fis g a h cis"));
             assertEquals(

@@ -91,7 +91,8 @@ public final class ClassTeaching {
     private Answer look(Sitting sitting) {
         return room.look() instanceof RoomLesson.Step.Shown shown
                 ? shown(shown.part(), sitting)
-                : new Wide(Hearing.put(room.question().orElseThrow(), sitting.stage().ear()));
+                : new Wide(Hearing.put(
+                        room.question().orElseThrow(), sitting.stage().ear()));
     }
 
     private Answer shown(Part part, Sitting sitting) {

@@ -44,13 +44,13 @@ final class LessonTeaching {
         Optional<Bookmarks.Mark> mark = sitting.study()
                 .bookmarks()
                 .at(entry.slug())
-                .filter(left -> wanted.isEmpty() || left.key().equals(wanted.get().toString()));
+                .filter(left ->
+                        wanted.isEmpty() || left.key().equals(wanted.get().toString()));
         Key key = mark.map(left -> Key.parse(left.key()))
                 .orElseGet(() -> Course.majorKey(wanted.orElseGet(sitting::key)));
         Measure measure = measure(key, sitting);
-        return new LessonTeaching(
-                mark.map(left -> LessonWalk.from(entry, lesson, left, key, measure))
-                        .orElseGet(() -> LessonWalk.from(entry, lesson, key, measure)));
+        return new LessonTeaching(mark.map(left -> LessonWalk.from(entry, lesson, left, key, measure))
+                .orElseGet(() -> LessonWalk.from(entry, lesson, key, measure)));
     }
 
     LessonWalk walk() {

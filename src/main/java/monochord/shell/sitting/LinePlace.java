@@ -18,6 +18,7 @@ public final class LinePlace {
     private Optional<Place> place = Optional.empty();
     /** Modes that the learner has been told about in this sitting. */
     private final Set<LineMode> met = EnumSet.noneOf(LineMode.class);
+
     private boolean isSaid;
 
     LinePlace(Sitting sitting) {
@@ -76,7 +77,9 @@ public final class LinePlace {
     }
 
     private Phrase row(LineMode now) {
-        return now == LineMode.REST ? sitting.teaching().opening().row(sitting) : sitting.teaching().row(now);
+        return now == LineMode.REST
+                ? sitting.teaching().opening().row(sitting)
+                : sitting.teaching().row(now);
     }
 
     private static Phrase words(Place place) {

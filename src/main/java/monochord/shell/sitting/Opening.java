@@ -103,11 +103,12 @@ public final class Opening {
     Answer begin(Sitting sitting) {
         if (bringsBack(sitting)) {
             reviewed();
-            List<Turn> turns =
-                    ReviewSet.turns(ReviewSet.USUAL_MINUTES, sitting.study().now(), sitting.study().knowledge());
+            List<Turn> turns = ReviewSet.turns(
+                    ReviewSet.USUAL_MINUTES,
+                    sitting.study().now(),
+                    sitting.study().knowledge());
             if (!turns.isEmpty()) {
-                return sitting.study()
-                        .withNotices(sitting.teaching().review(turns, ReviewSet.USUAL_MINUTES));
+                return sitting.study().withNotices(sitting.teaching().review(turns, ReviewSet.USUAL_MINUTES));
             }
         }
         return sitting.course()

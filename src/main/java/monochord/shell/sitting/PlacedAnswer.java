@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import monochord.text.Phrase;
 import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.Statement;
 import monochord.view.keyboard.Drawing;
-import monochord.text.StyledText;
 
 /**
  * An answer, and right below it where the learner is now and what Enter does.

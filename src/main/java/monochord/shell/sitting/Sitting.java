@@ -2,11 +2,11 @@ package monochord.shell.sitting;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import monochord.course.Course;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
 import monochord.course.Placement;
-import java.util.function.LongSupplier;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
@@ -154,7 +154,8 @@ public final class Sitting {
 
     /** Tells whoever looks on that the line waits, and what for. */
     public void waits() {
-        Optional<Question> answered = Optional.ofNullable(cells.isOpen() ? null : question().question());
+        Optional<Question> answered =
+                Optional.ofNullable(cells.isOpen() ? null : question().question());
         stage.waits(new Scene(key, naming, answered));
     }
 
@@ -182,9 +183,7 @@ public final class Sitting {
         if (cells.isOpen()) {
             return LineMode.OPEN_CELL;
         }
-        return longAnswer != null
-                ? LineMode.LONG_ANSWER
-                : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
+        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
     }
 
     /** How far that has come, where it can be counted. */

@@ -2,10 +2,10 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import java.util.function.LongSupplier;
+import monochord.course.Course;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
-import monochord.course.Course;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.shell.keeping.Keeper;

@@ -120,9 +120,8 @@ public final class Teaching {
 
     /** What Enter does in that mode, and what hears a page again. */
     Phrase row(LineMode mode) {
-        boolean plays = mode == LineMode.LESSON_PAGE
-                && underWay.peek() instanceof LessonWalk walk
-                && walk.endsWithMusic();
+        boolean plays =
+                mode == LineMode.LESSON_PAGE && underWay.peek() instanceof LessonWalk walk && walk.endsWithMusic();
         return plays ? Phrase.sentence("Enter {0}; play hears it again.", mode.enter()) : mode.row();
     }
 
@@ -295,7 +294,10 @@ public final class Teaching {
     /** What can be done after a wrong answer, or one that could not be read. */
     private String tryAgain(Judged judged) {
         String heard = judged.question.isByEar() && judged.isRead()
-                ? Hearing.beside(judged.question, judged.text.english(), sitting.stage().ear()) + "\n"
+                ? Hearing.beside(
+                                judged.question,
+                                judged.text.english(),
+                                sitting.stage().ear()) + "\n"
                 : "";
         return heard + (question.isTried() ? "Try again, or: hint, why, tell." : "Try again, or: hint, tell.");
     }
@@ -320,9 +322,7 @@ public final class Teaching {
         }
         return Answers.of(
                 way,
-                firstStart().isPresent()
-                        ? FirstStart.follow(firstStart().get().pass(), sitting)
-                        : advance());
+                firstStart().isPresent() ? FirstStart.follow(firstStart().get().pass(), sitting) : advance());
     }
 
     /** What comes of itself once a question is done with. */
@@ -345,8 +345,8 @@ public final class Teaching {
     private Answer leaveUppermost() {
         question.clear();
         underWay.pop();
-        boolean goesOn = underWay.peek() instanceof QuestionRun
-                || underWay.peek() instanceof LessonWalk walk && walk.isAsking();
+        boolean goesOn =
+                underWay.peek() instanceof QuestionRun || underWay.peek() instanceof LessonWalk walk && walk.isAsking();
         return goesOn ? advance() : new Answers(List.of());
     }
 
@@ -427,10 +427,11 @@ public final class Teaching {
     /** What {@code skip} does; none where there is nothing to skip. */
     public Optional<Answer> skip() {
         return switch (mode()) {
-            case NAMES, FIRST_QUESTION -> Optional.of(
-                    FirstStart.follow(firstStart().orElseThrow().found(), sitting));
+            case NAMES, FIRST_QUESTION ->
+                Optional.of(FirstStart.follow(firstStart().orElseThrow().found(), sitting));
             case QUESTION -> Optional.of(leaveQuestion());
-            case ANSWERED -> Optional.of(Answers.of(Statement.of(Phrase.sentence("Done with that.")), leaveUppermost()));
+            case ANSWERED ->
+                Optional.of(Answers.of(Statement.of(Phrase.sentence("Done with that.")), leaveUppermost()));
             case RUN, REVIEW -> Optional.of(endRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
             case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));

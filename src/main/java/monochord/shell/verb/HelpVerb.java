@@ -136,7 +136,9 @@ public final class HelpVerb implements Verb {
         return text.gap()
                 .line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.")
                 .line("help VERB tells about one, help exploring about these, and so on.", Style.QUIET)
-                .line("help enter: what Enter, skip, back, hint and quit do where you are. help music: how it is typed.", Style.QUIET)
+                .line(
+                        "help enter: what Enter, skip, back, hint and quit do where you are. help music: how it is typed.",
+                        Style.QUIET)
                 .line("help java: lines of code. help ears, help hands, help band: take care.", Style.QUIET)
                 .build();
     }

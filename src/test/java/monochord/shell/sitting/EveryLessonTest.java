@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import monochord.course.Course;
-import monochord.course.OpenQuestion;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -14,6 +12,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import monochord.course.Course;
+import monochord.course.OpenQuestion;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Grade;
 import monochord.practice.Question;
@@ -69,7 +69,9 @@ class EveryLessonTest {
         String through(LibraryEntry lesson, Key key, Learner learner) {
             sitting.settle(key);
             Answer page = sitting.teaching().begin(lesson, Optional.of(key));
-            for (int turns = 0; sitting.teaching().isInLesson() || sitting.question().isOpen(); turns++) {
+            for (int turns = 0;
+                    sitting.teaching().isInLesson() || sitting.question().isOpen();
+                    turns++) {
                 assertTrue(turns < MOST_TURNS, "the lesson goes on for ever");
                 page = sitting.question().isOpen()
                         ? asked(learner)

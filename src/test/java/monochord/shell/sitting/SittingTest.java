@@ -6,10 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import monochord.course.Course;
-import monochord.course.OpenQuestion;
 import java.util.Optional;
 import java.util.Random;
+import monochord.course.Course;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
@@ -50,7 +49,9 @@ class SittingTest {
     @Test
     void enterLeavesAnOpenQuestionWhetherItWasTriedOrNot() {
         ask("perfect fifth");
-        assertEquals("We leave it. ask asks another of its kind.", text(sitting.teaching().goOn()).strip());
+        assertEquals(
+                "We leave it. ask asks another of its kind.",
+                text(sitting.teaching().goOn()).strip());
         assertEquals(LineMode.REST, sitting.mode());
         ask("perfect fifth");
         sitting.teaching().answer("F");

@@ -47,9 +47,7 @@ enum HelpOnQuestion implements Verb {
     SKIP("skip", "leave the open question, the page of a lesson, or the run of questions") {
         @Override
         Answer help(Sitting sitting) {
-            return sitting.teaching()
-                    .skip()
-                    .orElseGet(() -> nothing("There is nothing to skip just now.", sitting));
+            return sitting.teaching().skip().orElseGet(() -> nothing("There is nothing to skip just now.", sitting));
         }
     },
     BACK("back", "go back a page in a lesson, or a step before a class") {

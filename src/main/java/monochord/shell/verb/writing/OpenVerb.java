@@ -129,8 +129,7 @@ final class OpenVerb implements Verb {
         if (foreign.isEmpty() || !sitting.isAttended()) {
             return "open " + opened.name + " --trust runs it.";
         }
-        sitting.outside().askConsent(
-                () -> open(opened, true, sitting), () -> Aside.of("Nothing of it was run."));
+        sitting.outside().askConsent(() -> open(opened, true, sitting), () -> Aside.of("Nothing of it was run."));
         return "Type yes to trust this file, as it is, and run it. Any other line leaves it alone.";
     }
 }
