@@ -42,6 +42,9 @@ class CatalogueTest {
     private static final Path NOT_YET_PHRASES =
             Path.of("src", "test", "resources", "monochord", "english-not-yet-phrases.tsv");
 
+    /** What stays English: said where a part of the program is damaged, by a class that may load no other. */
+    private static final Set<String> ENGLISH_FOR_GOOD = Set.of("monochord/shell/Main.java");
+
     /** Two words with a space between them, as no id, pattern or name of an option has. */
     private static final Pattern PROSE = Pattern.compile("[A-Za-z]{2,}[,;:]? [a-z]{2,}");
 
@@ -159,10 +162,16 @@ class CatalogueTest {
             return null;
         }
 
+        private void count() {
+            if (!ENGLISH_FOR_GOOD.contains(file)) {
+                english.merge(file, 1, Integer::sum);
+            }
+        }
+
         @Override
         public Void visitLiteral(LiteralTree literal, Void nothing) {
             if (literal.getValue() instanceof String text && PROSE.matcher(text).find() && !known.contains(literal)) {
-                english.merge(file, 1, Integer::sum);
+                count();
             }
             return null;
         }

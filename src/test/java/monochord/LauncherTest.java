@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -44,19 +43,17 @@ class LauncherTest {
     @Test
     @DisplayName("the shell can read the launcher")
     void theShellCanReadIt() throws Exception {
-        Process check = new ProcessBuilder("sh", "-n", "monochord")
-                .redirectErrorStream(true)
-                .start();
-        assertEquals("", pad.finish(check).out());
-        assertEquals(0, check.exitValue());
+        var check = pad.finish(pad.begin(pad.root, List.of("sh", "-n", "monochord"), ""));
+        assertEquals("", check.err());
+        assertEquals(0, check.status());
     }
 
     @Test
     @DisplayName("the first start says that it builds, and builds with the Java it found")
     void theFirstStartBuilds() throws Exception {
         var run = pad.start();
-        assertEquals(BUILDING, run.err());
-        assertEquals(0, run.status());
+        assertEquals(BUILDING, run.said());
+        pad.assertWhole(run);
         assertEquals(List.of("with " + pad.env.get("JAVA_HOME")), Files.readAllLines(pad.root.resolve("builds")));
     }
 
@@ -166,63 +163,6 @@ class LauncherTest {
     }
 
     @Test
-    @DisplayName("a build that fails names its log, leaves no lock, and the next start tries again")
-    void aFailedBuildNamesItsLog() throws Exception {
-        Path broken = Files.createFile(pad.root.resolve("broken"));
-        Path log = pad.root.resolve("target/build.log");
-        var failed = pad.start();
-        assertEquals(BUILDING + "monochord: the build failed; what Maven said is in " + log + ".\n", failed.err());
-        assertEquals(3, failed.status());
-        assertEquals("no such semicolon\n", Files.readString(log));
-        Files.delete(broken);
-        assertEquals(0, pad.start().status());
-    }
-
-    @Test
-    @DisplayName("of two first starts at once, one builds and the other says that it waits; both start")
-    void twoFirstStartsBuildOnce() throws Exception {
-        Path launcher = pad.root.resolve("monochord");
-        List<Process> both = Stream.of(pad.begin(pad.root, launcher, ""), pad.begin(pad.root, launcher, ""))
-                .toList();
-        var one = pad.finish(both.get(0));
-        var two = pad.finish(both.get(1));
-        assertEquals(1, pad.builds());
-        assertEquals(List.of(0, 0), List.of(one.status(), two.status()), one.err() + two.err());
-        assertEquals(
-                List.of("monochord: another start is building, waiting.\n", BUILDING),
-                Stream.of(one.err(), two.err()).sorted().toList());
-        assertTrue(one.usedArchive() && two.usedArchive());
-    }
-
-    @Test
-    @DisplayName("a lock that a dead start left behind is broken")
-    void breaksTheLockOfTheDead() throws Exception {
-        Process dead = new ProcessBuilder("true").start();
-        dead.waitFor();
-        LaunchPad.write(pad.root.resolve("target/.building/pid"), dead.pid() + "\n");
-        assertEquals(0, pad.start().status());
-        assertEquals(1, pad.builds());
-        assertFalse(Files.exists(pad.root.resolve("target/.building")));
-    }
-
-    @Test
-    @DisplayName("a source that is newer than the jar, or is gone, is a reason to build again")
-    void newerSourcesAreBuilt() throws Exception {
-        pad.start();
-        Path tune = pad.root.resolve("src/main/java/Tune.java");
-        Files.setLastModifiedTime(tune, FileTime.from(Instant.now().plusSeconds(1)));
-        assertEquals(
-                "monochord: the sources have changed, building again.\n",
-                pad.start().err());
-        Files.setLastModifiedTime(tune, FileTime.from(Instant.now().minusSeconds(60)));
-        pad.start();
-        long before = pad.builds();
-        Files.delete(tune);
-        pad.start();
-        assertEquals(before + 1, pad.builds());
-    }
-
-    @Test
     @DisplayName("an archive of another jar is not used, and silently replaced for the next start")
     void aStaleArchiveIsReplaced() throws Exception {
         pad.start();
@@ -235,6 +175,57 @@ class LauncherTest {
         assertEquals(List.of(archive), pad.archivesWith(archive));
         assertTrue(pad.start().usedArchive());
         assertEquals(1, pad.builds());
+    }
+
+    @Test
+    @DisplayName("in a checkout that was moved the archive, which fits nowhere else, is made anew, and the jar is not")
+    void aMovedCheckoutGetsItsOwnArchive() throws Exception {
+        pad.start();
+        pad.moveTo("the new house");
+        var moved = pad.start();
+        pad.assertWhole(moved);
+        assertFalse(moved.usedArchive());
+        assertEquals("", moved.err());
+        Path archive = pad.archive("jdk 17", "17.0.9");
+        assertEquals(List.of(archive), pad.archivesWith(archive));
+        assertTrue(pad.start().usedArchive());
+        assertEquals(1, pad.builds());
+    }
+
+    @Test
+    @DisplayName(
+            "where the JVM was killed as it made the archive, the next start tries again; where it makes none, no more")
+    void aKilledTrainingIsDoneAgain() throws Exception {
+        Path java = Path.of(pad.env.get("JAVA_HOME"), "bin/java");
+        String trains = Files.readString(java);
+        LaunchPad.script(java, trains.replace("echo trained >\"${word#*=}\"; cat >/dev/null; exit 0", "kill -9 $$"));
+        assertFalse(pad.start().usedArchive());
+        LaunchPad.script(java, trains.replace("echo trained >\"${word#*=}\"; cat >/dev/null; exit 0", "exit 1"));
+        Path archive = pad.archive("jdk 17", "17.0.9");
+        while (!Files.exists(archive)) {
+            assertFalse(pad.start().usedArchive()); // makes none while the one before is still at it
+        }
+        pad.archivesWith(archive);
+        LaunchPad.script(java, trains);
+        assertFalse(pad.start().usedArchive());
+        assertEquals(0, Files.size(archive));
+    }
+
+    @Test
+    @DisplayName("standard streams that are closed are opened on nothing")
+    void closedStreamsAreOpened() throws Exception {
+        Path streams = pad.base.resolve("streams");
+        pad.env.put("STREAMS", streams.toString());
+        pad.start();
+        for (String closed : List.of("<&-", ">&-", "2>&-", "<&- >&- 2>&-")) {
+            Files.delete(streams);
+            var run = pad.startFrom(pad.root, Path.of("sh"), "-c", "exec ./monochord " + closed);
+            assertEquals(0, run.status(), closed + run.err());
+            assertEquals(
+                    List.of("0 is open", "1 is open", "2 is open"),
+                    Files.readAllLines(streams).stream().sorted().toList(),
+                    closed);
+        }
     }
 
     @Test

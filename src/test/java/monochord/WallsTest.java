@@ -295,6 +295,27 @@ class WallsTest {
         }
     }
 
+    /** The guard against hanging stands in {@code junit-platform.properties}, for all tests at once. */
+    @Test
+    @DisplayName("no test has a time limit of its own")
+    void noTestHasATimeLimit() throws IOException {
+        Pattern limit = Pattern.compile("@Timeout\\b|\\bassertTimeout|\\.(get|waitFor)\\([^()]*\\bTimeUnit\\b");
+        assertTrue(limit.matcher("@Timeout(60)").find()
+                && limit.matcher("one.waitFor(10, TimeUnit.SECONDS)").find());
+        try (Stream<Path> files = Files.walk(Path.of("src", "test"))) {
+            List<Source> tests = files.filter(file -> file.toString().endsWith(".java"))
+                    .map(Source::read)
+                    .toList();
+            assertTrue(tests.size() > 100, "only " + tests.size() + " sources seen");
+            assertEquals(
+                    List.of(),
+                    tests.stream()
+                            .filter(source -> limit.matcher(source.code()).find())
+                            .map(Source::path)
+                            .toList());
+        }
+    }
+
     @Test
     @DisplayName("no file is longer than 500 lines, test files included")
     void noFileIsOver500Lines() throws IOException {

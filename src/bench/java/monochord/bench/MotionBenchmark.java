@@ -3,10 +3,10 @@ package monochord.bench;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import monochord.harmony.motion.Finding;
-import monochord.harmony.motion.Moves;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.Step;
 import monochord.harmony.motion.Strictness;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -30,9 +30,9 @@ import org.openjdk.jmh.annotations.Warmup;
 public class MotionBenchmark {
     private static final int CHANGES = 12;
 
-    private final Passage passage = Passage.parse("C3 G3 E4 C5 | B2 G3 D4 D5 | A2 A3 F4 C5 | G2 B3 F4 D5 | C3 C4 E4 C5"
-            + " | A2 A3 E4 C5 | D3 A3 F#4 D5 | G2 B3 G4 D5 | Ab2 C4 Eb4 C5 | Ab2 Ab3 F4 C5 | B2 Ab3 F4 D5"
-            + " | F2 Ab3 F4 Db5 | G2 G3 F4 B4");
+    private final Passage passage = Passage.parse("C4 E4 C5 G5 | B3 D4 D5 G5 | A3 F4 C5 F5 | G3 F4 B4 G5 | C4 E4 C5 G5"
+            + " | A3 C4 A4 E5 | D3 D4 A4 F#5 | G2 D4 B4 G5 | Ab2 C4 Ab4 Eb5 | Ab3 C4 F4 C5 | B2 Ab3 F4 D5"
+            + " | F2 Db4 F4 Ab4 | G2 B3 F4 G4");
     private final Turn<List<Pitch>> from = new Turn<>(passage.chords().subList(0, CHANGES));
     private final Turn<List<Pitch>> to = new Turn<>(passage.chords().subList(1, CHANGES + 1));
     private final Turn<Chord> chords = new Turn<>(List.of(
@@ -62,6 +62,6 @@ public class MotionBenchmark {
     /** How far a chord lies from another in closest position. */
     @Benchmark
     public int least() {
-        return Moves.least(tonic, chords.next());
+        return VoiceLeading.halfSteps(tonic, chords.next());
     }
 }

@@ -6,10 +6,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Search;
-import monochord.harmony.voicing.Style;
-import monochord.harmony.voicing.Task;
-import monochord.harmony.voicing.Way;
+import monochord.harmony.voicing.VoicedProgression;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.theory.Key;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -41,12 +41,13 @@ public class VoicingBenchmark {
     @Param({"8", "10"})
     private int reach;
 
-    private Task task;
+    private VoicingTask task;
 
     @Setup
     public void write() {
         String text = IntStream.range(0, bars).mapToObj(this::bar).collect(Collectors.joining(" | "));
-        task = Task.of(Progression.parse(text, Key.parse("C")), Style.SPREAD).within(new Reach(reach));
+        task = VoicingTask.of(Progression.parse(text, Key.parse("C")), VoicingStyle.SPREAD)
+                .within(new Reach(reach));
     }
 
     /** Steps that never meet the same change at the same place again soon. */
@@ -56,7 +57,7 @@ public class VoicingBenchmark {
     }
 
     @Benchmark
-    public List<Way> spread() {
-        return Search.best(task, WAYS);
+    public List<VoicedProgression> spread() {
+        return VoicingSearch.best(task, WAYS);
     }
 }

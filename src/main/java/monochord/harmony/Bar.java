@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param repeat whether it was written as a repeat of the bar before
  */
-public record Bar(List<Slot> slots, boolean repeat) {
+public record Bar(List<ChordEvent> slots, boolean repeat) {
     /** @throws IllegalArgumentException if there is no chord */
     public Bar {
         slots = List.copyOf(slots);
@@ -18,6 +18,6 @@ public record Bar(List<Slot> slots, boolean repeat) {
 
     /** All shares of the bar together. */
     public int shares() {
-        return slots.stream().mapToInt(Slot::shares).sum();
+        return slots.stream().mapToInt(ChordEvent::shares).sum();
     }
 }

@@ -39,17 +39,12 @@ public final class Borrowing {
 
     private Borrowing() {}
 
-    public static boolean isOwn(Chord chord, Key key) {
-        return key.scale().holds(chord)
-                || key.mode() == Mode.AEOLIAN && new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR).holds(chord);
-    }
-
     /**
      * The parallel scales that hold all tones of the chord: the modes by the number of degrees they change, the darker
      * one first where two change as many, then harmonic and melodic minor. Empty if the chord is the key's own.
      */
     public static List<Scale> borrowedFrom(Chord chord, Key key) {
-        if (isOwn(chord, key)) {
+        if (key.isOwn(chord)) {
             return List.of();
         }
         List<Scale> sources = new ArrayList<>();
@@ -74,9 +69,7 @@ public final class Borrowing {
                 scales.add(new Scale(key.tonic(), ScaleKind.of(modes[own - distance])));
             }
         }
-        if (key.mode() != Mode.AEOLIAN) {
-            scales.add(new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR));
-        }
+        scales.add(new Scale(key.tonic(), ScaleKind.HARMONIC_MINOR));
         scales.add(new Scale(key.tonic(), ScaleKind.MELODIC_MINOR));
         return scales;
     }
@@ -124,7 +117,7 @@ public final class Borrowing {
 
     private static void add(Map<Chord, Borrowed> rows, List<Chord> chords, Key key) {
         for (Chord chord : chords) {
-            if (!isOwn(chord, key)) {
+            if (!key.isOwn(chord)) {
                 rows.putIfAbsent(chord, borrowed(chord, key));
             }
         }

@@ -94,8 +94,8 @@ public final class MusicText {
 
     private static Music chords(String text, Key key) {
         Progression progression = Progression.parse(text, key);
-        List<Slot> slots = progression.slots();
-        Slot first = slots.get(0);
+        List<ChordEvent> slots = progression.slots();
+        ChordEvent first = slots.get(0);
         return slots.size() == 1 && !progression.barred() && first.shares() == 1
                 ? new OneChord(first.chord(), first.numeral())
                 : new OneProgression(progression);

@@ -48,14 +48,14 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
     /** These chords one after the other, without bars. */
     public static Progression of(List<Chord> chords, Key key) {
         List<Bar> bars = chords.stream()
-                .map(chord -> new Bar(List.of(new Slot(chord, Numeral.of(chord, key), 1, false)), false))
+                .map(chord -> new Bar(List.of(new ChordEvent(chord, Numeral.of(chord, key), 1, false)), false))
                 .toList();
         return new Progression(key, bars, false);
     }
 
     /** Every slot in order. */
-    public List<Slot> slots() {
-        List<Slot> slots = new ArrayList<>(bars.size());
+    public List<ChordEvent> slots() {
+        List<ChordEvent> slots = new ArrayList<>(bars.size());
         for (Bar bar : bars) {
             slots.addAll(bar.slots());
         }
@@ -64,7 +64,10 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
 
     /** The chords in order, a held chord once. */
     public List<Chord> chords() {
-        return slots().stream().filter(slot -> !slot.held()).map(Slot::chord).toList();
+        return slots().stream()
+                .filter(slot -> !slot.held())
+                .map(ChordEvent::chord)
+                .toList();
     }
 
     /** Beats in each bar: {@value #BEATS_PER_BAR} where bar lines are written, else half of that. */
@@ -79,11 +82,11 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
         return map(other, slot -> {
             Chord chord = slot.chord().plus(up);
             Numeral numeral = sameMode ? slot.numeral() : Numeral.of(chord, other);
-            return new Slot(chord, numeral, slot.shares(), slot.held());
+            return new ChordEvent(chord, numeral, slot.shares(), slot.held());
         });
     }
 
-    private Progression map(Key newKey, UnaryOperator<Slot> change) {
+    private Progression map(Key newKey, UnaryOperator<ChordEvent> change) {
         return new Progression(
                 newKey,
                 bars.stream()
@@ -104,7 +107,7 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
         return write(slot -> BandNumber.write(slot.chord(), key, signs));
     }
 
-    private String write(Function<Slot, String> name) {
+    private String write(Function<ChordEvent, String> name) {
         List<String> written = new ArrayList<>();
         for (Bar bar : bars) {
             written.add(bar.repeat() ? "%" : write(bar, name));
@@ -112,9 +115,9 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
         return String.join(barred ? " | " : " ", written) + (barred ? " |" : "");
     }
 
-    private static String write(Bar bar, Function<Slot, String> name) {
+    private static String write(Bar bar, Function<ChordEvent, String> name) {
         List<String> written = new ArrayList<>();
-        for (Slot slot : bar.slots()) {
+        for (ChordEvent slot : bar.slots()) {
             written.add(slot.held() ? "." : name.apply(slot));
             for (int share = 1; share < slot.shares(); share++) {
                 written.add(".");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
+import monochord.theory.Cursor;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Unreadable;
@@ -15,15 +16,17 @@ final class ProgressionText {
     private static final int LONGEST = 2000;
 
     private final String text;
+    private final Cursor cursor;
     private final Key key;
     private final List<Bar> bars = new ArrayList<>();
-    private final List<Slot> slots = new ArrayList<>();
-    private Slot last;
+    private final List<ChordEvent> slots = new ArrayList<>();
+    private ChordEvent last;
     private boolean barred;
     private int count;
 
     private ProgressionText(String text, Key key) {
         this.text = text;
+        this.cursor = new Cursor(text, WHAT, EXAMPLE);
         this.key = key;
     }
 
@@ -33,36 +36,14 @@ final class ProgressionText {
 
     private Progression read() {
         barred = text.indexOf('|') >= 0 || text.indexOf('%') >= 0;
-        int place = 0;
-        while (place < text.length()) {
-            int end = endOfToken(place);
-            if (end > place) {
-                token(text.substring(place, end), place);
-            }
-            place = Math.max(end, place + 1);
+        for (String word = cursor.nextWord(); !word.isEmpty(); word = cursor.nextWord()) {
+            token(word, cursor.place() - word.length());
         }
         closeBar();
         if (bars.isEmpty()) {
-            throw Unreadable.at(text, text.length(), WHAT, "a chord", EXAMPLE);
+            throw cursor.unexpected(text.length(), "a chord");
         }
         return new Progression(key, bars, barred);
-    }
-
-    private int endOfToken(int place) {
-        int end = place;
-        if (text.charAt(place) == '|') {
-            return place + 1;
-        }
-        int depth = 0;
-        while (end < text.length() && (depth > 0 || !separates(text.charAt(end)))) {
-            depth += text.charAt(end) == '(' ? 1 : text.charAt(end) == ')' && depth > 0 ? -1 : 0;
-            end++;
-        }
-        return end;
-    }
-
-    private static boolean separates(char c) {
-        return Character.isWhitespace(c) || c == ',' || c == '|';
     }
 
     private void token(String token, int place) {
@@ -84,10 +65,10 @@ final class ProgressionText {
 
     private void hold(int place) {
         if (last == null) {
-            throw Unreadable.at(text, place, WHAT, "a chord before the hold", EXAMPLE);
+            throw cursor.unexpected(place, "a chord before the hold");
         }
         if (slots.isEmpty()) {
-            slots.add(new Slot(last.chord(), last.numeral(), 1, true));
+            slots.add(new ChordEvent(last.chord(), last.numeral(), 1, true));
         } else {
             slots.set(slots.size() - 1, slots.get(slots.size() - 1).longer());
         }
@@ -97,13 +78,13 @@ final class ProgressionText {
 
     private void repeat(int place) {
         if (bars.isEmpty() || !slots.isEmpty()) {
-            throw Unreadable.at(text, place, WHAT, "a bar before the repeat", EXAMPLE);
+            throw cursor.unexpected(place, "a bar before the repeat");
         }
         bars.add(new Bar(bars.get(bars.size() - 1).slots(), true));
         counted(place);
     }
 
-    private void strike(Slot slot, int place) {
+    private void strike(ChordEvent slot, int place) {
         last = slot;
         slots.add(slot);
         closeUnlessBarred();
@@ -119,11 +100,11 @@ final class ProgressionText {
 
     private void counted(int place) {
         if (++count > LONGEST) {
-            throw Unreadable.because(text, place, WHAT, "at most " + LONGEST + " chords are read at once", EXAMPLE);
+            throw cursor.because(place, "at most " + LONGEST + " chords are read at once");
         }
     }
 
-    private Slot chord(String token, int place) {
+    private ChordEvent chord(String token, int place) {
         try {
             return switch (ChordWriting.of(token)) {
                 case NUMERAL -> slot(Numeral.parse(token));
@@ -135,11 +116,11 @@ final class ProgressionText {
         }
     }
 
-    private Slot slot(Numeral numeral) {
-        return new Slot(numeral.in(key), numeral, 1, false);
+    private ChordEvent slot(Numeral numeral) {
+        return new ChordEvent(numeral.in(key), numeral, 1, false);
     }
 
-    private Slot slot(Chord chord) {
-        return new Slot(chord, Numeral.of(chord, key), 1, false);
+    private ChordEvent slot(Chord chord) {
+        return new ChordEvent(chord, Numeral.of(chord, key), 1, false);
     }
 }

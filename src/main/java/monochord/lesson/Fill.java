@@ -1,42 +1,43 @@
 package monochord.lesson;
 
-import static monochord.theory.Signs.MUSIC;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.Signs;
 import monochord.theory.Unreadable;
 
 /** The words that may stand between <code>${</code> and <code>}</code>: everything a lesson may know of the key. */
 enum Fill {
-    KEY("", (key, none) -> key.write(MUSIC)),
-    TONIC("", (key, none) -> key.tonic().write(MUSIC)),
-    DEGREE("b6", (key, degree) -> key.note(Degree.parse(degree)).write(MUSIC)),
-    SCALE("harmonic minor", (key, kind) -> notes(scale(key, kind).tones())),
-    CHORD("bVI", (key, numeral) -> Numeral.parse(numeral).in(key).write(MUSIC)),
-    NOTES("bVI", (key, numeral) -> notes(Numeral.parse(numeral).in(key).tones())),
-    NUMBER("bVI", (key, numeral) -> BandNumber.write(Numeral.parse(numeral).in(key), key, MUSIC)),
+    KEY("", (key, none) -> said(key)),
+    TONIC("", (key, none) -> said(key.tonic())),
+    DEGREE("b6", (key, degree) -> said(key.note(Degree.parse(degree)))),
+    SCALE("harmonic minor", (key, kind) -> Phrase.row(scale(key, kind).tones())),
+    CHORD("bVI", (key, numeral) -> said(Numeral.parse(numeral).in(key))),
+    NOTES("bVI", (key, numeral) -> Phrase.row(Numeral.parse(numeral).in(key).tones())),
+    NUMBER(
+            "bVI",
+            (key, numeral) ->
+                    Phrase.typed(BandNumber.write(Numeral.parse(numeral).in(key), key, Signs.MUSIC))),
     SIGNATURE("", (key, none) -> signature(key)),
-    RELATIVE("", (key, none) -> key.relative().write(MUSIC)),
-    PARALLEL("", (key, none) -> key.parallel().write(MUSIC));
-
-    private static final List<String> COUNTS = List.of("no", "one", "two", "three", "four", "five", "six", "seven");
+    RELATIVE("", (key, none) -> said(key.relative())),
+    PARALLEL("", (key, none) -> said(key.parallel())),
+    /** Letters that look like the name of a note and are none. */
+    TEXT("A", (key, letters) -> Phrase.typed(letters));
 
     private final String argument;
     private final Rule rule;
 
     /** What a word and its argument read as in a key. */
     private interface Rule {
-        String apply(Key key, String argument);
+        Phrase apply(Key key, String argument);
     }
 
     Fill(String argument, Rule rule) {
@@ -66,7 +67,7 @@ enum Fill {
     }
 
     /** @throws Unreadable if the argument cannot be read */
-    String in(Key key, String given) {
+    Phrase in(Key key, String given) {
         return rule.apply(key, given);
     }
 
@@ -74,20 +75,20 @@ enum Fill {
         return kind.isEmpty() ? key.scale() : new Scale(key.tonic(), ScaleKind.parse(kind));
     }
 
-    private static String notes(List<NoteName> names) {
-        return names.stream().map(name -> name.write(MUSIC)).collect(Collectors.joining(" "));
+    private static Phrase said(Object music) {
+        return Phrase.of("{0}", music);
     }
 
-    private static String signature(Key key) {
-        List<String> signs =
-                key.signatureNotes().stream().map(name -> name.write(MUSIC)).toList();
-        int count = signs.size();
-        if (count == 0) {
-            return "no sharps or flats";
-        }
-        String kind = key.signature() > 0 ? "sharp" : "flat";
-        String head = COUNTS.get(count) + " " + kind + (count == 1 ? ", " : "s, ");
-        String most = String.join(", ", signs.subList(0, count - 1));
-        return head + most + (count == 1 ? "" : " and ") + signs.get(count - 1);
+    private static Phrase signature(Key key) {
+        int count = Math.abs(key.signature());
+        return count == 0
+                ? Phrase.of("no sharps or flats")
+                : Phrase.of("{0}, {1}", signs(key, count), Phrase.list(key.signatureNotes()));
+    }
+
+    private static Phrase signs(Key key, int count) {
+        return key.signature() > 0
+                ? Phrase.counted(count, "{0} sharp", "{0} sharps", Phrase.number(count))
+                : Phrase.counted(count, "{0} flat", "{0} flats", Phrase.number(count));
     }
 }

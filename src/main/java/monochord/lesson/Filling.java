@@ -3,48 +3,77 @@ package monochord.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Unreadable;
-import org.apache.commons.text.StringSubstitutor;
-import org.apache.commons.text.lookup.StringLookup;
-import org.apache.commons.text.matcher.StringMatcherFactory;
 
 /**
- * Fills in a lesson's text for a key: {@code ${degree b6}} becomes B♭ in D major.
+ * Fills in a lesson's text for a key: {@code ${degree b6}} becomes B♭ in D major, {@code ${F#}} is F♯ in every key; both by
+ * the reader's own note names.
  *
- * <p>Only the words of the lesson format are looked up. Files, properties, the environment and scripts are out of reach;
- * a fill inside a fill, a default and an escape have no meaning. What cannot be filled stays as it is written, and {@link
- * #troubles} says why.
+ * <p>Only the words of the lesson format are looked up; a fill inside a fill, a default and an escape have no meaning. What
+ * cannot be filled stays as it is written, and {@link #troubles} says why.
  */
 public final class Filling {
     private static final String OPEN = "${";
+    private static final char CLOSE = '}';
     private static final Key ANY_KEY = Key.major(NoteName.C);
 
-    private final StringSubstitutor substitutor;
+    private final Key key;
 
     public Filling(Key key) {
-        StringLookup ours = inside -> filled(inside, key).orElse(null);
-        substitutor = new StringSubstitutor(ours)
-                .setValueDelimiterMatcher(StringMatcherFactory.INSTANCE.noneMatcher())
-                .setEscapeChar('\0')
-                .setEnableSubstitutionInVariables(false)
-                .setDisableSubstitutionInValues(true);
+        this.key = key;
     }
 
     /** The text as a learner in this key reads it. */
-    public String of(String text) {
-        return substitutor.replace(text);
+    public Phrase of(String text) {
+        List<Phrase> parts = new ArrayList<>();
+        int said = 0;
+        int open = text.indexOf(OPEN);
+        while (open >= 0) {
+            int end = end(text, open);
+            Optional<Phrase> filled = filled(text.substring(open, end));
+            if (filled.isPresent()) {
+                parts.add(Phrase.typed(text.substring(said, open)));
+                parts.add(filled.get());
+                said = end;
+            }
+            open = text.indexOf(OPEN, end);
+        }
+        parts.add(Phrase.typed(text.substring(said)));
+        return Phrase.joined("", parts);
     }
 
-    private static Optional<String> filled(String inside, Key key) {
-        String word = word(inside);
-        String argument = inside.substring(word.length()).strip();
+    /** Behind the brace that closes the fill which opens here, with all fills in it; the end of the text if none does. */
+    private static int end(String text, int open) {
+        int depth = 0;
+        for (int i = open; i < text.length(); i++) {
+            if (text.startsWith(OPEN, i)) {
+                depth++;
+            } else if (text.charAt(i) == CLOSE && --depth == 0) {
+                return i + 1;
+            }
+        }
+        return text.length();
+    }
+
+    private Optional<Phrase> filled(String whole) {
+        if (whole.charAt(whole.length() - 1) != CLOSE) {
+            return Optional.empty();
+        }
+        String inside = whole.substring(OPEN.length(), whole.length() - 1);
         try {
-            return Fill.named(word).filter(fill -> fill.takes(argument)).map(fill -> fill.in(key, argument));
+            return MusicNames.begin(inside) ? Optional.of(MusicNames.of(inside)) : filledIn(inside);
         } catch (Unreadable unknownToTheEngine) {
             return Optional.empty();
         }
+    }
+
+    private Optional<Phrase> filledIn(String inside) {
+        String word = word(inside);
+        String argument = inside.substring(word.length()).strip();
+        return Fill.named(word).filter(fill -> fill.takes(argument)).map(fill -> fill.in(key, argument));
     }
 
     private static String word(String inside) {
@@ -71,6 +100,20 @@ public final class Filling {
     }
 
     private static Optional<Trouble> trouble(String inside, int place) {
+        return MusicNames.begin(inside) ? nameTrouble(inside, place) : fillTrouble(inside, place);
+    }
+
+    private static Optional<Trouble> nameTrouble(String inside, int place) {
+        try {
+            MusicNames.of(inside);
+            return Optional.empty();
+        } catch (Unreadable unreadable) {
+            Trouble found = Trouble.of(unreadable);
+            return Optional.of(new Trouble(place, found.what(), found.instead()));
+        }
+    }
+
+    private static Optional<Trouble> fillTrouble(String inside, int place) {
         String word = word(inside);
         String argument = inside.substring(word.length()).strip();
         Optional<Fill> fill = Fill.named(word);

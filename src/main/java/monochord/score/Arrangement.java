@@ -3,9 +3,9 @@ package monochord.score;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Bar;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.NoteName;
@@ -40,12 +40,12 @@ public final class Arrangement {
      */
     public static Piece piece(Music music, Metre metre) {
         if (music instanceof Music.OneChord one) {
-            return Piece.of(Comping.grips(List.of(change(one.chord(), metre.bar()))), metre);
+            return Piece.of(Comping.voicings(List.of(change(one.chord(), metre.bar()))), metre);
         } else if (music instanceof Music.OneScale one) {
             return Piece.of(scale(one.scale())).in(metre);
         } else if (music instanceof Music.OneProgression one) {
             Beats share = one.progression().barred() || !metre.bar().equals(A_BAR) ? metre.bar() : HALF_A_BAR;
-            return Piece.of(Comping.grips(changes(one.progression(), share)), metre);
+            return Piece.of(Comping.voicings(changes(one.progression(), share)), metre);
         }
         return Piece.of(notes((Music.Notes) music)).in(metre);
     }
@@ -60,14 +60,14 @@ public final class Arrangement {
         List<Change> changes = new ArrayList<>();
         for (Bar bar : progression.bars()) {
             Beats share = barLength.dividedInto(bar.shares());
-            for (Slot slot : bar.slots()) {
+            for (ChordEvent slot : bar.slots()) {
                 add(changes, slot, share.times(slot.shares()));
             }
         }
         return changes;
     }
 
-    private static void add(List<Change> changes, Slot slot, Beats beats) {
+    private static void add(List<Change> changes, ChordEvent slot, Beats beats) {
         if (slot.held()) {
             Change last = changes.remove(changes.size() - 1);
             changes.add(new Change(last.bass(), last.tones(), last.beats().plus(beats), last.label()));

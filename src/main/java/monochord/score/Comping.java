@@ -2,6 +2,7 @@ package monochord.score;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import monochord.harmony.voicing.Voicing;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 
@@ -12,22 +13,23 @@ import monochord.theory.Pitch;
 public final class Comping {
     private Comping() {}
 
-    /** What the hands hold, one grip for each change. The same changes always give the same grips. */
-    public static List<Grip> grips(List<Change> changes) {
+    /** What the hands hold, one voicing for each change. The same changes always give the same voicings. */
+    public static List<TimedVoicing> voicings(List<Change> changes) {
         List<NoteName> basses = changes.stream().map(Change::bass).toList();
         List<Pitch> left = LeftHand.follow(basses);
         List<List<Pitch>> right = RightHand.follow(changes);
         return IntStream.range(0, changes.size())
-                .mapToObj(i -> grip(changes.get(i), left.get(i), right.get(i)))
+                .mapToObj(i -> voicing(changes.get(i), left.get(i), right.get(i)))
                 .toList();
     }
 
-    private static Grip grip(Change change, Pitch left, List<Pitch> right) {
-        return new Grip(List.of(left), right, change.beats(), change.label());
+    private static TimedVoicing voicing(Change change, Pitch left, List<Pitch> right) {
+        return new TimedVoicing(new Voicing(List.of(left), right), change.beats(), change.label());
     }
 
-    /** The grips one after another, each struck once and held. */
+    /** The voicings one after another, each struck once and held. */
     public static Score of(List<Change> changes) {
-        return new Score.InTurn(grips(changes).stream().map(Grip::struck).toList());
+        return new Score.InTurn(
+                voicings(changes).stream().map(TimedVoicing::struck).toList());
     }
 }

@@ -8,25 +8,25 @@ import monochord.theory.Beats;
 import monochord.theory.Pitch;
 
 /**
- * One grip, struck in one way or another; always as long as the grip.
+ * One voicing, struck in one way or another; always as long as the voicing.
  *
  * @param start beats from the first bar line
  */
-record Figure(Grip grip, Beats start, Metre metre) {
+record Figure(TimedVoicing voicing, Beats start, Metre metre) {
     private static final Beats EIGHTH = Beats.of(1, 2);
     /** From one key to the next in a roll: 60 ms at a walking pace. */
     private static final Beats ROLL = Beats.of(1, 12);
 
     private List<Pitch> left() {
-        return grip.left();
+        return voicing.hands().left();
     }
 
     private List<Pitch> right() {
-        return grip.right();
+        return voicing.hands().right();
     }
 
     private Beats beats() {
-        return grip.beats();
+        return voicing.beats();
     }
 
     Score block() {
@@ -60,7 +60,7 @@ record Figure(Grip grip, Beats start, Metre metre) {
         Score at(int number, Beats length);
     }
 
-    /** Strokes of one length until the grip is over; the last may be shorter. */
+    /** Strokes of one length until the voicing is over; the last may be shorter. */
     private Score inTurn(Beats each, Stroke stroke) {
         List<Score> strokes = new ArrayList<>();
         Beats now = Beats.ZERO;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
+import monochord.harmony.voicing.Voicing;
 import monochord.theory.Pitch;
 
 /**
@@ -48,43 +48,43 @@ public enum Part {
         return switch (this) {
             case BOTH_HANDS -> Optional.of(piece);
             case TUNE -> piece.line().map(tune -> new Piece(List.of(), Optional.of(tune), piece.metre()));
-            default -> piece.grips().isEmpty() ? Optional.empty() : ofChords(piece);
+            default -> piece.voicings().isEmpty() ? Optional.empty() : ofChords(piece);
         };
     }
 
     private Optional<Piece> ofChords(Piece piece) {
-        List<Grip> own = piece.grips().stream().map(this::of).toList();
+        List<TimedVoicing> own = piece.voicings().stream().map(this::of).toList();
         return Optional.of(Piece.of(own, piece.metre()))
                 .filter(found -> own.stream().anyMatch(Part::isPlayed));
     }
 
-    private static boolean isPlayed(Grip grip) {
-        return !grip.left().isEmpty() || !grip.right().isEmpty();
+    private static boolean isPlayed(TimedVoicing one) {
+        return !one.hands().pitches().isEmpty();
     }
 
-    private Grip of(Grip grip) {
-        int keys = grip.left().size() + grip.right().size();
+    private TimedVoicing of(TimedVoicing whole) {
+        Voicing hands = whole.hands();
+        int keys = hands.pitches().size();
         return switch (this) {
-            case LEFT_HAND -> new Grip(grip.left(), List.of(), grip.beats(), grip.label());
-            case RIGHT_HAND -> new Grip(List.of(), grip.right(), grip.beats(), grip.label());
-            case BASS -> voice(0, grip);
-            case TENOR -> voice(Math.min(1, keys - 1), grip);
-            case ALTO -> voice(Math.max(0, keys - 2), grip);
-            case SOPRANO -> voice(keys - 1, grip);
-            default -> grip;
+            case LEFT_HAND -> whole.with(new Voicing(hands.left(), List.of()));
+            case RIGHT_HAND -> whole.with(new Voicing(List.of(), hands.right()));
+            case BASS -> voice(0, whole);
+            case TENOR -> voice(Math.min(1, keys - 1), whole);
+            case ALTO -> voice(Math.max(0, keys - 2), whole);
+            case SOPRANO -> voice(keys - 1, whole);
+            default -> whole;
         };
     }
 
     /** The key of that number, counted from the bottom, in the hand that plays it. */
-    private static Grip voice(int number, Grip grip) {
-        List<Pitch> keys =
-                Stream.concat(grip.left().stream(), grip.right().stream()).toList();
-        if (keys.isEmpty()) {
-            return grip;
+    private static TimedVoicing voice(int number, TimedVoicing whole) {
+        Voicing hands = whole.hands();
+        if (hands.pitches().isEmpty()) {
+            return whole;
         }
-        List<Pitch> one = List.of(keys.get(number));
-        boolean inLeft = number < grip.left().size();
-        return new Grip(inLeft ? one : List.of(), inLeft ? List.of() : one, grip.beats(), grip.label());
+        List<Pitch> one = List.of(hands.pitches().get(number));
+        boolean inLeft = number < hands.left().size();
+        return whole.with(new Voicing(inLeft ? one : List.of(), inLeft ? List.of() : one));
     }
 
     @Override

@@ -31,18 +31,18 @@ public enum Pattern {
     }
 
     /**
-     * The grips one after another in this pattern.
+     * The voicings one after another in this pattern.
      *
-     * @param metre where the strong beats are; the first grip begins a bar
+     * @param metre where the strong beats are; the first voicing begins a bar
      */
-    public Score of(List<Grip> grips, Metre metre) {
+    public Score of(List<TimedVoicing> voicings, Metre metre) {
         List<Score> parts = new ArrayList<>();
         Beats now = Beats.ZERO;
-        for (Grip grip : grips) {
-            Score struck = struck(new Figure(grip, now, metre));
-            Score labelled = grip.label().isEmpty() ? struck : struck.labelled(grip.label());
+        for (TimedVoicing voicing : voicings) {
+            Score struck = struck(new Figure(voicing, now, metre));
+            Score labelled = voicing.label().isEmpty() ? struck : struck.labelled(voicing.label());
             parts.add(isPedalled() ? labelled.pedalled() : labelled);
-            now = now.plus(grip.beats());
+            now = now.plus(voicing.beats());
         }
         return new Score.InTurn(parts);
     }

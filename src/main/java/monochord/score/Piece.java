@@ -13,14 +13,14 @@ import monochord.theory.Beats;
  * Music before it is decided how the hands strike it: chords as they are held, a line that is played as it stands, or a
  * line over chords.
  *
- * @param grips one after another from the first full bar on; none for a line alone
+ * @param voicings one after another from the first full bar on; none for a line alone
  * @param line from the beginning, its pick-up included
  */
-public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
+public record Piece(List<TimedVoicing> voicings, Optional<Score> line, Metre metre) {
     /** @throws IllegalArgumentException if there is nothing in it */
     public Piece {
-        grips = List.copyOf(grips);
-        if (grips.isEmpty() && line.isEmpty()) {
+        voicings = List.copyOf(voicings);
+        if (voicings.isEmpty() && line.isEmpty()) {
             throw new IllegalArgumentException("a piece needs chords or a line");
         }
     }
@@ -30,8 +30,8 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
         return new Piece(List.of(), Optional.of(written), Metre.COMMON);
     }
 
-    public static Piece of(List<Grip> grips, Metre metre) {
-        return new Piece(grips, Optional.empty(), metre);
+    public static Piece of(List<TimedVoicing> voicings, Metre metre) {
+        return new Piece(voicings, Optional.empty(), metre);
     }
 
     public static Piece of(Melody melody) {
@@ -41,15 +41,15 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
     /** A tune over chords, as {@link Fit} lays them: the tune's pick-up first, the chords again until the tune is over. */
     public static Piece of(Melody melody, Progression progression) {
         Beats bar = Fit.bar(melody, progression);
-        List<Grip> once = Comping.grips(Arrangement.changes(progression, bar));
-        Beats length = once.stream().map(Grip::beats).reduce(Beats.ZERO, Beats::plus);
+        List<TimedVoicing> once = Comping.voicings(Arrangement.changes(progression, bar));
+        Beats length = once.stream().map(TimedVoicing::beats).reduce(Beats.ZERO, Beats::plus);
         Beats wanted = melody.beats().minus(melody.pickup());
-        List<Grip> grips = new ArrayList<>(once);
+        List<TimedVoicing> voicings = new ArrayList<>(once);
         for (int rounds = 1; rounds < Fit.MOST_ROUNDS && length.times(rounds).compareTo(wanted) < 0; rounds++) {
-            grips.addAll(once);
+            voicings.addAll(once);
         }
         Beats felt = progression.barred() ? bar : Metre.COMMON.bar();
-        return new Piece(grips, Optional.of(line(melody)), metre(melody, felt));
+        return new Piece(voicings, Optional.of(line(melody)), metre(melody, felt));
     }
 
     private static Metre metre(Melody melody, Beats otherwise) {
@@ -77,17 +77,17 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
     /** How long it lasts when it is played once. */
     public Beats beats() {
         Beats chords = metre.pickup().plus(chordBeats());
-        return grips.isEmpty()
+        return voicings.isEmpty()
                 ? line.orElseThrow().beats()
                 : line.map(tune -> chords.longerOf(tune.beats())).orElse(chords);
     }
 
     private Beats chordBeats() {
-        return grips.stream().map(Grip::beats).reduce(Beats.ZERO, Beats::plus);
+        return voicings.stream().map(TimedVoicing::beats).reduce(Beats.ZERO, Beats::plus);
     }
 
     public Piece in(Metre other) {
-        return new Piece(grips, line, other);
+        return new Piece(voicings, line, other);
     }
 
     /**
@@ -99,7 +99,7 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
         if (times < 1) {
             throw new IllegalArgumentException("a piece is played at least once, not " + times + " times");
         }
-        if (grips.isEmpty()) {
+        if (voicings.isEmpty()) {
             return times == 1 ? line.orElseThrow() : new Score.InTurn(Collections.nCopies(times, line.orElseThrow()));
         }
         Score chords = chords(pattern, times);
@@ -107,7 +107,7 @@ public record Piece(List<Grip> grips, Optional<Score> line, Metre metre) {
     }
 
     private Score chords(Pattern pattern, int times) {
-        Score once = pattern.of(grips, metre);
+        Score once = pattern.of(voicings, metre);
         Score all = times == 1 ? once : new Score.InTurn(Collections.nCopies(times, once));
         return metre.pickup().isZero() ? all : Score.rest(metre.pickup()).then(all);
     }

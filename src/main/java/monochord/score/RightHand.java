@@ -1,9 +1,9 @@
 package monochord.score;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.theory.Interval;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
@@ -12,7 +12,7 @@ import monochord.theory.Pitch;
  * The right hand above a bass: the tones of each chord in close position between G3 and E5, moving as little as it can.
  *
  * <p>The first chord lies where its middle is nearest to E4. Each further chord takes, of all its positions, the one
- * with the least movement from the chord before, counted by {@link #moved}; where two move as little, the one nearer to
+ * with the least movement from the chord before, counted by {@link VoiceLeading}; where two move as little, the one nearer to
  * E4, then the lower. A close position spans less than an octave, so every hand that spans an octave can play it.
  * Common practice (keep what is common, move the rest the shortest way), no source; three upper notes within an octave:
  * Open Music Theory, 1st edition, on keyboard style.
@@ -26,7 +26,6 @@ public final class RightHand {
     static final Pitch HIGHEST = Pitch.parse("E5");
     private static final Pitch HOME = Pitch.parse("E4");
     private static final int MOST_NOTES = 5;
-    private static final int UNREACHED = 1_000_000;
 
     private RightHand() {}
 
@@ -42,7 +41,8 @@ public final class RightHand {
     }
 
     private static List<Pitch> nearest(List<List<Pitch>> positions, List<Pitch> last) {
-        Comparator<List<Pitch>> nearness = Comparator.comparingInt(keys -> last.isEmpty() ? 0 : moved(last, keys));
+        Comparator<List<Pitch>> nearness =
+                Comparator.comparingInt(keys -> last.isEmpty() ? 0 : VoiceLeading.halfSteps(last, keys));
         return positions.stream()
                 .min(nearness.thenComparing(RightHand::twiceFromHome).thenComparing(keys -> keys.get(0)))
                 .orElseThrow();
@@ -98,26 +98,5 @@ public final class RightHand {
                 .map(tone -> Pitch.atOrAbove(tone, bottom))
                 .sorted()
                 .toList();
-    }
-
-    /**
-     * Half steps that the fingers move in all, from one set of keys to another, both bottom to top.
-     *
-     * <p>Each key of the fuller set is joined to one of the thinner, none left out and no two crossing, in the way that
-     * moves least; sets of equal size are joined key by key.
-     */
-    public static int moved(List<Pitch> from, List<Pitch> to) {
-        List<Pitch> full = from.size() >= to.size() ? from : to;
-        List<Pitch> thin = full == from ? to : from;
-        int[] least = new int[thin.size()];
-        Arrays.fill(least, 1, least.length, UNREACHED);
-        for (int i = 0; i < full.size(); i++) {
-            for (int j = Math.min(i, least.length - 1); j >= 0; j--) {
-                int before = j == 0 ? least[0] : Math.min(least[j], least[j - 1]);
-                least[j] =
-                        before + Math.abs(full.get(i).midiNumber() - thin.get(j).midiNumber());
-            }
-        }
-        return least[least.length - 1];
     }
 }

@@ -1,19 +1,12 @@
 package monochord.shell;
 
-import java.io.BufferedOutputStream;
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.Random;
-import monochord.shell.ear.LiveEar;
-import monochord.shell.keeping.RecordKeeper;
-import monochord.shell.sitting.Chance;
-
-/** Where the program starts. */
-public final class Main {
-    private static final int BUFFER = 1 << 16;
+/**
+ * Where the program starts. By itself it knows nothing but the JDK, so that it can still speak where a library or another
+ * class of ours is missing or damaged: then one line says what to do.
+ */
+public final class Main implements Thread.UncaughtExceptionHandler {
+    /** The exit status where something outside failed, as in {@code Answer}. */
+    private static final int FAILED = 3;
 
     private Main() {}
 
@@ -23,50 +16,31 @@ public final class Main {
      * @param arguments the verb and its sentence, or nothing for the prompt
      */
     public static void main(String[] arguments) {
-        PrintStream out = stream(FileDescriptor.out);
-        if (Boolean.getBoolean("monochord.training")) {
-            new Training(surroundings(out)).run();
-            return;
+        Thread.setDefaultUncaughtExceptionHandler(new Main());
+        try {
+            Program.run(arguments);
+        } catch (LinkageError | InternalError damage) {
+            System.err.println("monochord: " + toldAs(damage));
+            System.exit(FAILED);
         }
-        int status = new CommandLine(surroundings(out)).run(arguments);
-        out.flush();
-        System.exit(status);
     }
 
-    /** Buffered, and UTF-8 whatever the platform's own encoding is. */
-    private static PrintStream stream(FileDescriptor descriptor) {
-        return new PrintStream(
-                new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER), false, StandardCharsets.UTF_8);
+    /** What to do where the program is damaged, in one line. The JVM finds a cut archive in its memory by InternalError. */
+    static String toldAs(Error damage) {
+        Object what = damage.getMessage() == null ? damage.getCause() : damage.getMessage();
+        return "A part of the program is missing or damaged ("
+                + String.valueOf(what).lines().findFirst().orElse("")
+                + "). Remove the folder target beside the launcher and start again: it is built anew.";
     }
 
-    private static Surroundings surroundings(PrintStream out) {
-        return new Surroundings(
-                System.in,
-                out,
-                new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
-                isTerminal(0),
-                isTerminal(1),
-                System.getenv(),
-                Path.of(""),
-                lessons(),
-                Chance.from(new Random().nextInt(Integer.MAX_VALUE)),
-                new LiveEar(),
-                System::currentTimeMillis,
-                RecordKeeper::new);
-    }
-
-    /** The launcher says which streams are terminals, for the JVMs do not agree on what a console is. */
-    private static boolean isTerminal(int stream) {
-        String said = System.getProperty("monochord.terminals");
-        return said == null ? System.console() != null : said.indexOf('0' + stream) >= 0;
-    }
-
-    /** The folder of lessons: as {@code MONOCHORD_LESSONS} says, else the one beside the folder of the jar. */
-    private static Path lessons() {
-        String said = System.getenv("MONOCHORD_LESSONS");
-        if (said != null && !said.isEmpty()) {
-            return Path.of(said);
+    /** The same from any other thread; what else goes wrong there is told as the JDK tells it. */
+    @Override
+    public void uncaughtException(Thread thread, Throwable fault) {
+        if (fault instanceof LinkageError || fault instanceof InternalError) {
+            System.err.println("monochord: " + toldAs((Error) fault));
+        } else {
+            System.err.print("Exception in thread \"" + thread.getName() + "\" ");
+            fault.printStackTrace();
         }
-        return Ours.lessons();
     }
 }

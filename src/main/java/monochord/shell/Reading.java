@@ -85,6 +85,8 @@ final class Reading {
         } catch (RuntimeException fault) {
             return Saying.failed(
                     "This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
+        } catch (LinkageError damage) {
+            return Saying.failed(Main.toldAs(damage));
         }
     }
 

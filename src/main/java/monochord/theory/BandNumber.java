@@ -55,7 +55,7 @@ public final class BandNumber {
 
     private static Numeral plain(int number, int alteration, Key key) {
         boolean own = root(number, alteration, key).equals(key.mode().degree(number));
-        return own ? NumeralOf.own(number, key) : standing(number, alteration, ChordKind.MAJOR, key);
+        return own ? NumeralNaming.own(number, key) : standing(number, alteration, ChordKind.MAJOR, key);
     }
 
     private static Numeral standing(int number, int alteration, ChordKind kind, Key key) {
@@ -63,7 +63,7 @@ public final class BandNumber {
         Degree root = leadingNote && kind.quality() == TriadQuality.DIMINISHED
                 ? Degree.of(7, 0)
                 : root(number, alteration, key);
-        return NumeralOf.onDegree(new Chord(key.note(root), kind), key);
+        return NumeralNaming.onDegree(new Chord(key.note(root), kind), key);
     }
 
     /**
@@ -100,7 +100,7 @@ public final class BandNumber {
 
     /** A number alone is the key's own triad, so a major chord says so where that triad is another. */
     private static String majorIfNotOwn(int number, Key key) {
-        return NumeralOf.ownTriad(number, key).equals(ChordKind.MAJOR) ? "" : "M";
+        return NumeralNaming.ownTriad(number, key).equals(ChordKind.MAJOR) ? "" : "M";
     }
 
     /** The accidental that {@link #root} reads as this degree. */

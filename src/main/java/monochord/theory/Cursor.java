@@ -3,7 +3,7 @@ package monochord.theory;
 import java.util.function.IntPredicate;
 
 /** Reads a text from left to right, knows what the text is meant to be, and says where it stops making sense. */
-final class Cursor {
+public final class Cursor {
     static final int MOST_ACCIDENTALS = 13;
 
     private final String text;
@@ -11,13 +11,13 @@ final class Cursor {
     private final String example;
     private int place;
 
-    Cursor(String text, String what, String example) {
+    public Cursor(String text, String what, String example) {
         this.text = text;
         this.what = what;
         this.example = example;
     }
 
-    int place() {
+    public int place() {
         return place;
     }
 
@@ -25,7 +25,7 @@ final class Cursor {
         place = earlier;
     }
 
-    boolean atEnd() {
+    public boolean atEnd() {
         return place >= text.length();
     }
 
@@ -34,11 +34,11 @@ final class Cursor {
         return atEnd() ? 0 : text.charAt(place);
     }
 
-    char next() {
+    public char next() {
         return text.charAt(place++);
     }
 
-    boolean take(char wanted) {
+    public boolean take(char wanted) {
         boolean there = peek() == wanted && !atEnd();
         place += there ? 1 : 0;
         return there;
@@ -120,12 +120,34 @@ final class Cursor {
         return rest;
     }
 
-    String takeWhile(IntPredicate wanted) {
+    public String takeWhile(IntPredicate wanted) {
         int start = place;
         while (!atEnd() && wanted.test(text.charAt(place))) {
             place++;
         }
         return text.substring(start, place);
+    }
+
+    /**
+     * The next word, up to a space, a comma or a bar line; a bar line is a word of its own. What parentheses hold belongs to the
+     * word, whatever it is. Empty at the end.
+     */
+    public String nextWord() {
+        takeWhile(c -> Character.isWhitespace(c) || c == ',');
+        if (take('|')) {
+            return "|";
+        }
+        int start = place;
+        int depth = 0;
+        while (!atEnd() && (depth > 0 || !separatesWords(peek()))) {
+            char c = next();
+            depth += c == '(' ? 1 : c == ')' && depth > 0 ? -1 : 0;
+        }
+        return text.substring(start, place);
+    }
+
+    private static boolean separatesWords(char c) {
+        return Character.isWhitespace(c) || c == ',' || c == '|';
     }
 
     /** A whole number of one to {@code digits} digits. */
@@ -184,10 +206,20 @@ final class Cursor {
     }
 
     Unreadable unexpected(String expected) {
-        return Unreadable.at(text, place, what, expected, example);
+        return unexpected(place, expected);
+    }
+
+    /** What is thrown where something else was expected at an earlier place. */
+    public Unreadable unexpected(int at, String expected) {
+        return Unreadable.at(text, at, what, expected, example);
     }
 
     Unreadable because(String why) {
-        return Unreadable.because(text, place, what, why, example);
+        return because(place, why);
+    }
+
+    /** What is thrown where the text is refused for a reason that lies at an earlier place. */
+    public Unreadable because(int at, String why) {
+        return Unreadable.because(text, at, what, why, example);
     }
 }

@@ -153,6 +153,11 @@ public record Interval(int fifths, int octaves) implements Comparable<Interval> 
         return IntervalText.qualityInWords(quality()) + " " + numberInWords(number());
     }
 
+    /** The number alone, in words: {@code third}, {@code thirteenth}. */
+    public String numberInWords() {
+        return numberInWords(number());
+    }
+
     static String numberInWords(int number) {
         return number <= NUMBERS.size() ? NUMBERS.get(number - 1) : number + "th";
     }

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
  * #toString} writes, a tonic alone as major, and {@code Dm} as minor.
  */
 public record Key(NoteName tonic, Mode mode) {
+    private static final Degree LEADING_NOTE = Degree.of(7, 0);
     private static final int FURTHEST_SIGNATURE = 7;
 
     public static Key major(NoteName tonic) {
@@ -113,6 +114,21 @@ public record Key(NoteName tonic, Mode mode) {
 
     public boolean holds(NoteName name) {
         return mode.holds(degreeOf(name));
+    }
+
+    /**
+     * Whether the chord is one of the key's own: its tones lie in the scale, or, in minor, it stands on the fifth or on the
+     * raised seventh and its tones lie in harmonic minor. For V and vii° take the leading note there; on the other degrees
+     * a chord with the raised seventh is heard as something special.
+     *
+     * <p>Source: Open Music Theory (Shaffer, Hughes, Moseley, 2014), page "triads", for the chords in use in minor.
+     */
+    public boolean isOwn(Chord chord) {
+        if (scale().holds(chord)) {
+            return true;
+        }
+        boolean dominant = chord.root().equals(note(5)) || chord.root().equals(note(LEADING_NOTE));
+        return mode == Mode.AEOLIAN && dominant && new Scale(tonic, ScaleKind.HARMONIC_MINOR).holds(chord);
     }
 
     /** The key on the same tonic in another mode. */

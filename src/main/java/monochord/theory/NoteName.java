@@ -18,6 +18,9 @@ public record NoteName(int fifths) implements Notated {
     static final int FARTHEST = 100;
 
     private static final String LETTERS_BY_FIFTHS = "FCGDAEB";
+    /** Fifths from a name to the next one for the same key. */
+    private static final int SAME_KEY = 12;
+
     private static final int FIFTHS_PER_SHARP = 7;
     private static final NoteName[] LINE = new NoteName[2 * FARTHEST + 1];
 
@@ -111,6 +114,14 @@ public record NoteName(int fifths) implements Notated {
     public NoteName simplest() {
         int nearest = Math.floorMod(fifths + 5, 12) - 5;
         return at(nearest == 6 ? -6 : nearest);
+    }
+
+    /**
+     * The same key under the nearest name on the other side of the line of fifths: the flat of a sharp, the sharp of a flat; of
+     * C, G, D, A, E and B the name on the letter above, of F the one below.
+     */
+    public NoteName respelled() {
+        return at(fifths < 0 ? fifths + SAME_KEY : fifths - SAME_KEY);
     }
 
     // The methods a record is given are slow to link, and this one is asked on the way to the first answer.

@@ -58,14 +58,14 @@ public record Numeral(
         return NumeralText.parse(text);
     }
 
-    /** The numeral that names a chord in a key: see {@link NumeralOf}. */
+    /** The numeral that names a chord in a key: see {@link NumeralNaming}. */
     public static Numeral of(Chord chord, Key key) {
-        return NumeralOf.numeral(chord, key);
+        return NumeralNaming.numeral(chord, key);
     }
 
     /** The numeral of the degree the chord stands on, also where it could be read as applied to another. */
     public static Numeral onDegree(Chord chord, Key key) {
-        return NumeralOf.onDegree(chord, key).over(chord.bass(), key);
+        return NumeralNaming.onDegree(chord, key).over(chord.bass(), key);
     }
 
     /** A numeral in root position without a target. */

@@ -7,7 +7,7 @@ import java.util.Collection;
  *
  * <p>A chord moves to another root by a shift, and holds a note by one test. Points from −31 to 32 have a place.
  */
-final class ToneSet {
+public final class ToneSet {
     static final long ROOT = bit(0);
 
     private static final int ORIGIN = 31;
@@ -19,7 +19,7 @@ final class ToneSet {
     }
 
     /** The set of this one point; empty if it has no place. */
-    static long bit(int fifths) {
+    public static long bit(int fifths) {
         return hasPlace(fifths) ? 1L << fifths + ORIGIN : 0;
     }
 

@@ -1,10 +1,11 @@
 package monochord.view;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import monochord.lesson.Block;
 import monochord.lesson.Span;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -14,7 +15,7 @@ import monochord.text.StyledText;
  *
  * @param fill fills in what depends on the learner's key
  */
-public record ProseAnswer(List<Block> blocks, UnaryOperator<String> fill) implements Answer {
+public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) implements Answer {
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
@@ -23,22 +24,29 @@ public record ProseAnswer(List<Block> blocks, UnaryOperator<String> fill) implem
             if (before != null && !(before instanceof Block.Item && block instanceof Block.Item)) {
                 text.gap();
             }
-            text.line(line(block));
+            text.line(line(block, look.reader()));
             before = block;
         }
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().wrapped(look.width());
     }
 
-    private StyledLine line(Block block) {
-        if (block instanceof Block.Heading) {
-            return StyledLine.of(words(block), Style.HEADING);
+    private StyledLine line(Block block, Reader reader) {
+        StyledLine line = block instanceof Block.Item item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
+        for (Span span : block.spans()) {
+            line = line.plus(span.style() == Span.Style.CODE ? typed(span, reader) : said(span, block, reader));
         }
-        List<monochord.text.Span> spans = new ArrayList<>();
-        if (block instanceof Block.Item item) {
-            spans.add(new monochord.text.Span(mark(item)));
-        }
-        block.spans().forEach(span -> spans.add(new monochord.text.Span(fill.apply(span.text()), style(span))));
-        return new StyledLine(spans);
+        return line;
+    }
+
+    private StyledLine said(Span span, Block block, Reader reader) {
+        Style style = block instanceof Block.Heading ? Style.HEADING : style(span);
+        return fill.apply(span.text()).styled(style).in(reader);
+    }
+
+    /** A line as it would be typed: whatever in it is music goes by the reader's names. */
+    private StyledLine typed(Span span, Reader reader) {
+        String english = fill.apply(span.text()).toString();
+        return StyledText.of(english, Style.TYPED).in(reader.signs()).lines().get(0);
     }
 
     private String words(Block block) {

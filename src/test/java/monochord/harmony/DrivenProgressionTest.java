@@ -1,12 +1,13 @@
 package monochord.harmony;
 
 import java.util.List;
+import monochord.Thorough;
 import monochord.theory.Driver;
 import monochord.theory.Key;
 import monochord.theory.Signs;
 import org.junit.jupiter.api.Test;
 
-/** A progression is driven as each parser of theory is: all short texts, longer damaged ones, lines of a megabyte. */
+/** A progression is driven as each parser of theory is: all short texts, longer damaged ones, long lines. */
 class DrivenProgressionTest {
     private static final long SEED = 20260102;
     private static final Key KEY = Key.parse("Eb major");
@@ -19,17 +20,17 @@ class DrivenProgressionTest {
             symbols -> Progression.parse(symbols, KEY).numerals(Signs.ASCII));
 
     @Test
-    void allTextsOfUpToFourPiecesAreReadOrRefused() {
-        PROGRESSIONS.driveAllUpTo(4);
+    void allShortTextsAreReadOrRefused() {
+        PROGRESSIONS.driveAllUpTo(Thorough.times(3, 4));
     }
 
     @Test
     void longerTextsAreReadOrRefused() {
-        PROGRESSIONS.driveAtRandom(20_000, SEED);
+        PROGRESSIONS.driveAtRandom(Thorough.times(5_000, 20_000), SEED);
     }
 
     @Test
-    void lineOfAMegabyteIsReadOrRefusedAtOnce() {
-        PROGRESSIONS.driveWithMegabytes();
+    void longLinesAreReadOrRefusedInDueTime() {
+        PROGRESSIONS.driveWithLongLines();
     }
 }

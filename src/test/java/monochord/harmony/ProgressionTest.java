@@ -42,6 +42,7 @@ class ProgressionTest {
         }
     }
 
+    /** Source: our own text form. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = ';', textBlock = """
             F C | G . Ab | % |    ; F C | G . Ab | % | ; 2 3 3

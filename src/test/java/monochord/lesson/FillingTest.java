@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FillingTest {
-    /** Scales, signatures and lowered degrees: Open Music Theory, first edition (2014), CC BY-SA 4.0. */
+    /** Source for scales, signatures and lowered degrees: Open Music Theory, first edition (2014), CC BY-SA 4.0. */
     @ParameterizedTest(name = "in {0}, {1} is {2}")
     @CsvSource(delimiter = '|', textBlock = """
             D  | ${key}                  | D major
@@ -37,28 +37,34 @@ class FillingTest {
             Cb | ${degree b7}            | B𝄫
             C# | ${scale}                | C♯ D♯ E♯ F♯ G♯ A♯ B♯
             D  | on ${tonic}: ${notes I} | on D: D F♯ A
+            D  | ${Bb}              | B♭
+            D  | ${Eb G Bb}         | E♭ G B♭
+            D  | ${Bbmaj7 F/A}      | B♭maj7 F/A
+            D  | ${D minor}         | D minor
+            D  | plan ${text A}          | plan A
             D  | $${tonic}               | $D
             D  | costs $5 {or so}        | costs $5 {or so}
             """)
     void fillsInWhatDependsOnTheKey(String key, String text, String filled) {
         assertEquals(List.of(), Filling.troubles(text));
-        assertEquals(filled, new Filling(Key.parse(key)).of(text));
+        assertEquals(filled, new Filling(Key.parse(key)).of(text).toString());
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             ${tonik}             |  0 | unknown fill "tonik" | write tonic
-            so ${color}          |  3 | unknown fill "color" | write one of key, tonic, degree, scale, chord, notes, number, signature, relative, parallel
+            so ${color}          |  3 | unknown fill "color" | write one of key, tonic, degree, scale, chord, notes, number, signature, relative, parallel, text
             ${degree}            |  0 | the fill degree needs to know which | write for example ${degree b6}
             ${degree b9}         |  0 | "b9" is not a degree: expected a number from 1 to 7 at character 2, found '9' | write for example ${degree b6}
             ${chord X}           |  0 | "X" is not a numeral: expected I to VII or i to vii at character 1, found 'X' | write for example ${chord bVI}
             ${scale harmonic}    |  0 | "harmonic" is not a scale: no scale has this name | write for example ${scale harmonic minor}
+            ${F A H}             |  0 | "H" is not a chord: expected a letter from A to G at character 1, found 'H' | write for example Abmaj7
             ${key of D}          |  0 | the fill key takes nothing behind it | write ${key}
             the ${tonic          |  4 | ${ is not closed | write } behind the fill, without another in it
             """)
     void saysWhyATextCannotBeFilledIn(String text, int place, String what, String instead) {
         assertEquals(List.of(new Trouble(place, what, instead)), Filling.troubles(text));
-        assertEquals(text, new Filling(Key.parse("D")).of(text));
+        assertEquals(text, new Filling(Key.parse("D")).of(text).toString());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -87,14 +93,14 @@ class FillingTest {
                 "${${",
             })
     void looksNothingElseUp(String text) {
-        assertEquals(text, new Filling(Key.parse("D")).of(text));
+        assertEquals(text, new Filling(Key.parse("D")).of(text).toString());
         assertFalse(Filling.troubles(text).isEmpty());
     }
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"${${tonic}}", "${degree ${tonic}}", "${chord ${script:1+1}}", "${${${key}}}"})
     void fillsNothingInsideAFill(String text) {
-        assertEquals(text, new Filling(Key.parse("D")).of(text));
+        assertEquals(text, new Filling(Key.parse("D")).of(text).toString());
         assertFalse(Filling.troubles(text).isEmpty());
     }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class KeysTest {
-    /** The words are the format's own; the keys in use are the fifteen with up to seven signs. */
+    /** Source: the words are the format's own; the keys in use are the fifteen with up to seven signs. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             same                         | same                  | D

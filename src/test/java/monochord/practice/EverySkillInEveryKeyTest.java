@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import org.junit.jupiter.api.DisplayName;
@@ -15,6 +18,8 @@ import org.junit.jupiter.api.Test;
 /** Holds for every skill, every subject, and all thirty major and minor keys. */
 class EverySkillInEveryKeyTest {
     private static final List<Question> ALL = all();
+    private static final Pattern WHOLE = Pattern.compile("[A-ZÀ-Ýiv♭♯].*[.?]");
+    private static final Pattern NOT_FOR_READERS = Pattern.compile("[A-G][b#]|!|null|  |\\.\\.|\\{");
 
     private static List<Question> all() {
         List<Question> questions = new ArrayList<>();
@@ -25,8 +30,12 @@ class EverySkillInEveryKeyTest {
         return questions;
     }
 
-    private static List<String> offenders(java.util.function.Function<Question, Stream<String>> faults) {
-        return ALL.stream()
+    private static List<String> offenders(Function<Question, Stream<String>> faults) {
+        return offenders(ALL, faults);
+    }
+
+    private static List<String> offenders(List<Question> questions, Function<Question, Stream<String>> faults) {
+        return questions.stream()
                 .flatMap(question -> faults.apply(question).map(fault -> question + ": " + fault))
                 .limit(20)
                 .toList();
@@ -94,7 +103,7 @@ class EverySkillInEveryKeyTest {
     @DisplayName(
             "three hints, a derivation and a prompt, all with the signs of printed music, none with an exclamation mark")
     void sentencesAreWhole() {
-        assertEquals(List.of(), offenders(EverySkillInEveryKeyTest::badSentences));
+        assertEquals(List.of(), offenders(Thorough.spread(ALL, 1500, 1), EverySkillInEveryKeyTest::badSentences));
         ALL.forEach(question -> assertEquals(3, question.hints().size()));
     }
 
@@ -108,8 +117,8 @@ class EverySkillInEveryKeyTest {
                         question.mistakes().stream()
                                 .map(mistake -> question.judge(mistake.answer()).message()))
                 .flatMap(sentences -> sentences);
-        return said.filter(sentence ->
-                !sentence.matches("[A-ZÀ-Ýiv♭♯].*[.?]") || sentence.matches(".*([A-G](b|#)|!|null|  |\\.\\.|\\{).*"));
+        return said.filter(sentence -> !WHOLE.matcher(sentence).matches()
+                || NOT_FOR_READERS.matcher(sentence).find());
     }
 
     @Test

@@ -160,6 +160,7 @@ class FullerChordsTest {
         assertEquals(Grade.REMARK, verdict.grade(), verdict::toString);
     }
 
+    /** Common practice, no source: how people write such answers down. */
     @ParameterizedTest(name = "{0} of {1} reads \"{3}\"")
     @CsvSource(delimiter = '|', textBlock = """
             inversion        | C/E     | C | C over E

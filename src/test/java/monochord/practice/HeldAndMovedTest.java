@@ -11,7 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Which notes two chords share, and how outer voices move. */
 class HeldAndMovedTest {
-    /** The chords are spelled as in Integrated Music Theory, lessons 4 and 16a; what they share is read off the letters. */
+    /**
+     * Source: the chords are spelled as in Integrated Music Theory, lessons 4 and 16a; what they share is read off the
+     * letters.
+     */
     @ParameterizedTest(name = "{0} in {1} share {2}")
     @CsvSource(delimiter = '|', textBlock = """
             F Ab        | C  | C
@@ -30,8 +33,8 @@ class HeldAndMovedTest {
     }
 
     /**
-     * The first four: Open Music Theory, 1st edition (2014), the music example on kinds of motion; the next two, outer
-     * voices of Integrated Music Theory, lesson 11b, examples 6 and 12.
+     * Source: the first four, Open Music Theory, 1st edition (2014), the music example on kinds of motion; the next two
+     * are laid out by us, their outer voices read by hand.
      */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '!', textBlock = """
@@ -39,8 +42,8 @@ class HeldAndMovedTest {
             C4 G4 | A3 F4             ! similar
             C4 E4 | A3 F4             ! contrary
             C4 G4 | B3 G4             ! oblique
-            C3 C4 G4 E5 | G2 B3 G4 D5 ! similar
-            F2 A3 F4 C5 | G2 G3 D4 B4 ! contrary
+            C3 E4 G4 C5 | G2 D4 G4 B4 ! similar
+            F2 C4 F4 A4 | G2 B3 D4 G4 ! contrary
             """)
     void move(String subject, String motion) {
         assertEquals(motion, Asked.question("motion", subject, "C").expected());

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Three hints: a nudge, the first move, and all but the last. Read one by one; common teaching practice, no source. */
+/** Three hints: a nudge, the first move, and all but the last. Read one by one; common practice, no source. */
 class HintsTest {
     @ParameterizedTest(name = "{0} of {1} in {2}: {3}")
     @CsvSource(delimiter = '|', textBlock = """

@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Subjects as a teacher names them, and what is said to one that cannot be asked. */
+/**
+ * Subjects as a teacher names them, and what is said to one that cannot be asked. Source: the forms are our own; chords
+ * and keys were spelled by hand.
+ */
 class SubjectsTest {
     @ParameterizedTest(name = "{0} of {1} in {2} asks: {5}")
     @CsvSource(delimiter = '|', textBlock = """

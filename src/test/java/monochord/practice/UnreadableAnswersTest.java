@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import monochord.Growth;
+import monochord.Thorough;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
-import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A text that cannot be read never counts as wrong, and says what would be read. */
 class UnreadableAnswersTest {
+    private static final int ANSWERS = Thorough.times(50_000, 1_000_000);
     private static final List<String> PIECES = List.of(
             "A",
             "B",
@@ -145,22 +146,29 @@ class UnreadableAnswersTest {
     }
 
     @Test
-    @DisplayName("nothing, a missing text and a very long one are unreadable, at once")
+    @DisplayName("nothing, a missing text and a very long one are unreadable, in due time")
     void emptyAndEndless() {
         for (Skill skill : Skills.all()) {
             Question question = skill.question(Key.parse("Eb"), 1);
-            for (String text : new String[] {null, "", "   ", "the", "C ".repeat(500_000), "b".repeat(1_000_000)}) {
-                Verdict verdict =
-                        Assertions.assertTimeoutPreemptively(Duration.ofSeconds(2), () -> question.judge(text));
+            for (String text : new String[] {null, "", "   ", "the", "C ".repeat(1000), "b".repeat(1000)}) {
+                Verdict verdict = question.judge(text);
                 assertEquals(Grade.UNREADABLE, verdict.grade());
                 assertTrue(verdict.message().length() < 250, verdict::message);
+            }
+            for (String piece : List.of("C ", "b")) {
+                Growth.assertLinear(
+                        skill.id() + " answered " + piece,
+                        Thorough.times(100_000, 1_000_000),
+                        length -> piece.repeat(length / piece.length()),
+                        text -> assertEquals(
+                                Grade.UNREADABLE, question.judge(text).grade()));
             }
         }
     }
 
     @Test
-    @DisplayName("a million seeded answers are judged, whatever they say")
-    void aMillionAnswers() {
+    @DisplayName("many seeded answers are judged, whatever they say")
+    void anyAnswer() {
         List<Question> questions = new ArrayList<>();
         for (Skill skill : Skills.all()) {
             for (String key : List.of("C", "A", "Gb", "C#", "F minor")) {
@@ -170,14 +178,14 @@ class UnreadableAnswersTest {
         }
         SplittableRandom random = new SplittableRandom(20240607);
         int[] grades = new int[Grade.values().length];
-        for (int i = 0; i < 1_000_000; i++) {
+        for (int i = 0; i < ANSWERS; i++) {
             Question question = questions.get(random.nextInt(questions.size()));
             String text = text(random);
             Verdict verdict = judged(question, text);
             assertNotNull(verdict.message());
             grades[verdict.grade().ordinal()]++;
         }
-        assertTrue(grades[Grade.WRONG.ordinal()] > 10_000 && grades[Grade.UNREADABLE.ordinal()] > 10_000);
+        assertTrue(grades[Grade.WRONG.ordinal()] > ANSWERS / 100 && grades[Grade.UNREADABLE.ordinal()] > ANSWERS / 100);
     }
 
     private static Verdict judged(Question question, String text) {

@@ -9,9 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Voicings as learners type them. What is right and wrong was worked out at the keyboard from the rules: doubling and
- * omission, Integrated Music Theory (open university course text), lesson 10a; low limits, a trade rule; an octave's reach,
- * common practice.
+ * Voicings as learners type them. What is right and wrong was worked out at the keyboard from the rules.
+ *
+ * <p>Source: doubling and omission, Integrated Music Theory (open university course text), lesson 10a; low limits, a trade
+ * rule; an octave's reach, common practice.
  */
 class VoicingVerdictsTest {
     @ParameterizedTest(name = "{0} in {1}: {2} is {3}, {4}")

@@ -46,6 +46,7 @@ final class Writer {
         return new ProcessBuilder(
                         ProcessHandle.current().info().command().orElse("java"),
                         "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
                         Writer.class.getName(),

@@ -39,7 +39,7 @@ class CompingTest {
 
     @Test
     void playsFourOneFiveFlatSixFiveOneInC() {
-        List<Grip> grips = Comping.grips(changes("F A C, C E G, G B D, Ab C Eb, G B D, C E G"));
+        List<TimedVoicing> voicings = Comping.voicings(changes("F A C, C E G, G B D, Ab C Eb, G B D, C E G"));
         assertEquals(
                 List.of(
                         "F2 | C4 F4 A4",
@@ -48,8 +48,9 @@ class CompingTest {
                         "Ab2 | C4 Eb4 Ab4",
                         "G2 | B3 D4 G4",
                         "C3 | C4 E4 G4"),
-                grips.stream()
-                        .map(grip -> written(grip.left()) + " | " + written(grip.right()))
+                voicings.stream()
+                        .map(voicing -> written(voicing.hands().left()) + " | "
+                                + written(voicing.hands().right()))
                         .toList());
     }
 
@@ -107,7 +108,7 @@ class CompingTest {
     }
 
     @Test
-    void aGripSoundsInBothHandsUnderItsLabel() {
+    void aVoicingSoundsInBothHandsUnderItsLabel() {
         Change change = new Change(NoteName.parse("Ab"), change("Ab C Eb").tones(), Beats.of(4), "Ab");
         Score score = Comping.of(List.of(change));
         assertEquals(

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import monochord.harmony.MusicText;
+import monochord.harmony.voicing.Voicing;
 import monochord.theory.Beats;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
@@ -21,10 +22,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Common practice, no source: what a keyboard player means by these words. */
 class PatternTest {
-    private static final Grip C_MAJOR = grip("C3", "E4 G4 C5", "4");
+    private static final TimedVoicing C_MAJOR = voicing("C3", "E4 G4 C5", "4");
 
-    private static Grip grip(String left, String right, String beats) {
-        return new Grip(pitches(left), pitches(right), Beats.parse(beats), "C");
+    private static TimedVoicing voicing(String left, String right, String beats) {
+        return new TimedVoicing(new Voicing(pitches(left), pitches(right)), Beats.parse(beats), "C");
     }
 
     private static List<Pitch> pitches(String text) {
@@ -34,8 +35,8 @@ class PatternTest {
                 .toList();
     }
 
-    private static String played(Pattern pattern, Metre metre, Grip... grips) {
-        return pattern.of(List.of(grips), metre).soundings().stream()
+    private static String played(Pattern pattern, Metre metre, TimedVoicing... voicings) {
+        return pattern.of(List.of(voicings), metre).soundings().stream()
                 .map(one -> one.start() + " " + one.pitch() + (one.hand() == Hand.LEFT ? "_" : "") + ":" + one.length())
                 .collect(Collectors.joining(", "));
     }
@@ -56,22 +57,22 @@ class PatternTest {
     void aWaltzHasOneBassInABar() {
         assertEquals(
                 "0 C3_:1, 1 E4:1/2, 1 G4:1/2, 2 E4:1/2, 2 G4:1/2",
-                played(Pattern.BASS_AND_CHORD, Metre.parse("3/4"), grip("C3", "E4 G4", "3")));
+                played(Pattern.BASS_AND_CHORD, Metre.parse("3/4"), voicing("C3", "E4 G4", "3")));
     }
 
     @Test
     void aShortChordIsHalvedIntoBassAndChord() {
         assertEquals(
                 "0 C3_:1/2, 1/2 E4:1/4, 1/2 G4:1/4",
-                played(Pattern.BASS_AND_CHORD, Metre.COMMON, grip("C3", "E4 G4", "1")));
+                played(Pattern.BASS_AND_CHORD, Metre.COMMON, voicing("C3", "E4 G4", "1")));
     }
 
     @Test
     void oneHandAloneIsBrokenToo() {
         assertEquals(
                 "0 C3_:1/2, 1/2 G3_:1/2, 1 C3_:1/2, 3/2 G3_:1/2",
-                played(Pattern.BROKEN, Metre.COMMON, grip("C3 G3", "", "2")));
-        assertEquals("0 E4:2", played(Pattern.BASS_AND_CHORD, Metre.COMMON, grip("", "E4", "2")));
+                played(Pattern.BROKEN, Metre.COMMON, voicing("C3 G3", "", "2")));
+        assertEquals("0 E4:2", played(Pattern.BASS_AND_CHORD, Metre.COMMON, voicing("", "E4", "2")));
     }
 
     /** Whatever the pattern, no chord is longer or shorter, none sounds into the next, and every key is played. */
@@ -84,21 +85,22 @@ class PatternTest {
                 Score score = piece.as(pattern, 1);
                 assertEquals(piece.beats(), score.beats());
                 Beats now = Beats.ZERO;
-                for (Grip grip : piece.grips()) {
-                    keeps(pattern, grip, now, score);
-                    now = now.plus(grip.beats());
+                for (TimedVoicing voicing : piece.voicings()) {
+                    keeps(pattern, voicing, now, score);
+                    now = now.plus(voicing.beats());
                 }
             }
         }
     }
 
-    private static void keeps(Pattern pattern, Grip grip, Beats start, Score score) {
-        Beats end = start.plus(grip.beats());
+    private static void keeps(Pattern pattern, TimedVoicing voicing, Beats start, Score score) {
+        Beats end = start.plus(voicing.beats());
         List<Sounding> within = score.soundings().stream()
                 .filter(one -> one.start().compareTo(start) >= 0 && one.start().compareTo(end) < 0)
                 .toList();
         within.forEach(one -> assertTrue(one.end().compareTo(end) <= 0));
-        Map<Hand, List<Pitch>> keys = Map.of(Hand.LEFT, grip.left(), Hand.RIGHT, grip.right());
+        Map<Hand, List<Pitch>> keys = Map.of(
+                Hand.LEFT, voicing.hands().left(), Hand.RIGHT, voicing.hands().right());
         keys.forEach((hand, pitches) -> {
             Set<Pitch> played = within.stream()
                     .filter(one -> one.hand() == hand)

@@ -61,7 +61,7 @@ class PieceTest {
     @Test
     void theChordsGoRoundUntilTheTuneIsOver() {
         Piece piece = over("C5:4 C5:4 C5:1", "C G");
-        assertEquals(6, piece.grips().size());
+        assertEquals(6, piece.voicings().size());
         assertEquals(Beats.of(12), piece.beats());
     }
 
@@ -101,8 +101,8 @@ class PieceTest {
         Piece piece = Part.named(part).orElseThrow().of(chords("C G")).orElseThrow();
         assertEquals(
                 keys,
-                piece.grips().stream()
-                        .map(grip -> java.util.stream.Stream.concat(grip.left().stream(), grip.right().stream())
+                piece.voicings().stream()
+                        .map(voicing -> voicing.hands().pitches().stream()
                                 .map(Object::toString)
                                 .collect(Collectors.joining(" ")))
                         .collect(Collectors.joining(", ")));
@@ -111,7 +111,7 @@ class PieceTest {
     @Test
     void aTuneAndItsChordsCanBeParted() {
         Piece piece = over("E4:2 D4:2", "C G");
-        assertTrue(Part.TUNE.of(piece).orElseThrow().grips().isEmpty());
+        assertTrue(Part.TUNE.of(piece).orElseThrow().voicings().isEmpty());
         assertTrue(Part.CHORDS.of(piece).orElseThrow().line().isEmpty());
         assertEquals(Optional.empty(), Part.TUNE.of(chords("C G")));
         assertEquals(Optional.empty(), Part.LEFT_HAND.of(chords("C major")));

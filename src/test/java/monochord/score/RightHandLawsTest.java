@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.theory.Beats;
 import monochord.theory.Interval;
 import monochord.theory.NoteName;
@@ -65,7 +66,7 @@ class RightHandLawsTest {
             int[] from = notes(RightHand.follow(List.of(first)).get(0));
             for (Change second : CHORDS) {
                 List<List<Pitch>> both = RightHand.follow(List.of(first, second));
-                int moved = RightHand.moved(both.get(0), both.get(1));
+                int moved = VoiceLeading.halfSteps(both.get(0), both.get(1));
                 assertEquals(nearest(from, second), moved, () -> both.toString());
             }
         }
@@ -76,7 +77,9 @@ class RightHandLawsTest {
         for (Change first : CHORDS) {
             for (Change second : CHORDS.subList(0, 30)) {
                 List<List<Pitch>> both = RightHand.follow(List.of(first, second));
-                assertEquals(RightHand.moved(both.get(0), both.get(1)), RightHand.moved(both.get(1), both.get(0)));
+                assertEquals(
+                        VoiceLeading.halfSteps(both.get(0), both.get(1)),
+                        VoiceLeading.halfSteps(both.get(1), both.get(0)));
             }
         }
     }

@@ -15,12 +15,10 @@ import org.jline.reader.Candidate;
 import org.jline.reader.Parser;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Java at the line: the words at hand, values as music, variables in verbs, messages, completion. */
-@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class CellLineTest {
     private static final int PATIENCE = 25;
 

@@ -8,19 +8,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import monochord.Thorough;
 import monochord.shell.keeping.Settings;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.shell.verb.Verbs;
 import monochord.view.Look;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Cells as they are typed: at the prompt, through a pipe, on the command line, and in a lesson. */
-@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class CellTypedTest {
     private static final String LEFT = "The cell is left: it was not complete. To run it, type it again with its end.";
     private static final String LESSON = """
@@ -206,6 +205,7 @@ class CellTypedTest {
     }
 
     /** Guards: {@code LessonCode.show} asks {@code Trust}; {@code Outside.takeConsent} takes the question away again. */
+    @Thorough.Only
     @Test
     void somebodyElsesJavaRunsAfterAYesAndIsRememberedByItsContent() throws IOException {
         Path file = lesson();

@@ -80,7 +80,7 @@ class CommandLineFilesTest {
         Run.Outside library = new Run.Outside().withLessons(folder);
 
         String list = library.run("lessons").result(0);
-        assertTrue(list.contains("  1.1  Steps and half steps  grade 1\n"), list);
+        assertTrue(list.contains("  1.1  Steps and half steps\n"), list);
         assertTrue(list.contains("  1.2  Broken  has faults: check it\n"), list);
         assertEquals(0, library.run("learn", "1.1").status());
         Run learn = library.run("learn", "1.2");

@@ -11,7 +11,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Two versions beside each other: what is heard, what is said to differ, how often. */
+/**
+ * Two versions beside each other: what is heard, what is said to differ, how often. Source: differences read off the
+ * two rows of notes by hand.
+ */
 class ComparingTest {
     @TempDir
     Path folder;

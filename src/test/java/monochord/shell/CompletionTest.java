@@ -63,6 +63,7 @@ class CompletionTest {
         assertEquals(offers(""), offers("sh"));
     }
 
+    /** Source: the fifteen signatures, twice; arithmetic. */
     @ParameterizedTest(name = "<{0}>")
     @CsvSource(quoteCharacter = '`', textBlock = """
             `show IV I in `

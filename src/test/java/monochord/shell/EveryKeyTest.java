@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.course.Course;
+import monochord.Thorough;
 import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
@@ -22,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every verb in every key, in every look: nothing too wide, nothing that is not ASCII where ASCII was asked for. */
+/** Every verb in every key, in many looks, thoroughly in every one: nothing too wide, nothing that is not ASCII where ASCII was asked for. */
 class EveryKeyTest {
     private static final Course OURS = new Course(Run.OUR_LESSONS);
     private static final Verbs VERBS = new Verbs();
@@ -138,11 +140,10 @@ class EveryKeyTest {
         Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), OURS.afresh());
         sitting.settle(key);
         Reading reading = new Reading(VERBS, sitting);
+        int turn = keys().toList().indexOf(key);
         for (String sentence : SENTENCES) {
             Answer answer = reading.read(sentence);
-            for (int width : new int[] {20, 40, 80}) {
-                Looks.check(sentence + " in " + key, answer, width);
-            }
+            Looks.check(sentence + " in " + key, answer, Thorough.spread(Looks.ALL, 6, turn++));
             StrictJson.object(json(answer));
         }
     }
@@ -153,20 +154,19 @@ class EveryKeyTest {
         return json.toString();
     }
 
-    /** An answer in the looks of one width. */
+    /** An answer in several looks. */
     static final class Looks {
+        /** Three widths, all signs, in pictures and in words. */
+        static final List<Look> ALL = IntStream.of(20, 40, 80)
+                .boxed()
+                .flatMap(width -> Signs.values().stream()
+                        .flatMap(signs -> Stream.of(false, true).map(plain -> new Look(width, signs, plain, false))))
+                .toList();
+
         private Looks() {}
 
-        static void check(String what, Answer answer, int width) {
-            for (Signs signs : Signs.values()) {
-                for (boolean plain : new boolean[] {false, true}) {
-                    check(
-                            what,
-                            Ansi.of(answer.text(new Look(width, signs, plain, false)), Look.ofPipe()),
-                            width,
-                            signs);
-                }
-            }
+        static void check(String what, Answer answer, List<Look> looks) {
+            looks.forEach(look -> check(what, Ansi.of(answer.text(look), Look.ofPipe()), look.width(), look.signs()));
         }
 
         private static void check(String what, String shown, int width, Signs signs) {

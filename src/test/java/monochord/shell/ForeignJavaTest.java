@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import monochord.Thorough;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,6 +48,7 @@ class ForeignJavaTest {
         return wrapped.replaceAll("\\s+", " ").strip();
     }
 
+    @Thorough.Only
     @Test
     void thePlantedCellDoesLeaveATrace() throws IOException {
         desk.types(planted());
@@ -147,6 +149,7 @@ class ForeignJavaTest {
         assertFalse(ran(), "a changed byte is another content");
     }
 
+    @Thorough.Only
     @Test
     void ownJavaComesBackWithoutAQuestion() throws IOException {
         desk.types(planted(), "save mine");

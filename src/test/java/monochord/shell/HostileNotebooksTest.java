@@ -10,9 +10,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.text.SafeText;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -26,7 +26,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * "Path Traversal", "Cross Site Scripting (XSS)", "OS Command Injection", "Denial of Service Cheat Sheet"; for marks that
  * turn text round, N. Boucher and R. Anderson, Trojan Source, 2021. Titles from memory.
  */
-@Timeout(60)
 class HostileNotebooksTest {
     private static final String PLANT = "new java.io.File(\"MARK\").createNewFile();";
     private static final String SHELL = "new ProcessBuilder(\"sh\", \"-c\", \"touch MARK\").start();";
@@ -123,12 +122,14 @@ class HostileNotebooksTest {
                         "`touch MARK`"),
                 typed(
                         "much of one thing",
-                        Stream.generate(() -> "show C").limit(2000).toArray(String[]::new)),
+                        Stream.generate(() -> "show C")
+                                .limit(Thorough.times(400, 2000))
+                                .toArray(String[]::new)),
                 typed(
                         "long lines",
                         "show " + "C ".repeat(4900),
                         "(".repeat(9000),
-                        "x".repeat(200_000),
+                        "x".repeat(Thorough.times(50_000, 200_000)),
                         "voice " + "Cmaj9 ".repeat(60)),
                 typed(
                         "large numbers",
@@ -136,7 +137,7 @@ class HostileNotebooksTest {
                         "play C loop 99999999",
                         "voice C reach 99999999",
                         "tempo 1e9"),
-                of("a head that never ends", "---\n" + "title: x\n".repeat(100_000)),
+                of("a head that never ends", "---\n" + "title: x\n".repeat(Thorough.times(20_000, 100_000))),
                 of(
                         "a head that unfolds",
                         "---\na: &a [x, x]\nb: &b [*a, *a]\nc: [*b, *b]\nseed: " + "9".repeat(100_000) + "\n---\n"),
@@ -144,7 +145,7 @@ class HostileNotebooksTest {
                 of(
                         "deep lists",
                         Stream.iterate("", set -> set + "  ")
-                                .limit(900)
+                                .limit(Thorough.times(400, 900))
                                 .map(set -> set + "- a\n")
                                 .reduce("", String::concat)),
                 of("unclosed everything", "[*_`<(".repeat(100_000)),

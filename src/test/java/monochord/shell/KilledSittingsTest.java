@@ -10,17 +10,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
+import monochord.Thorough;
 import monochord.practice.knowing.Attempt;
 import monochord.record.Register;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Twenty whole programs, each killed without a chance to tidy up in the middle of its questions. */
-@Timeout(120)
+/** Several whole programs, each killed without a chance to tidy up in the middle of its questions. */
 class KilledSittingsTest {
-    private static final int SITTINGS = 20;
+    private static final int SITTINGS = Thorough.times(4, 20);
     private static final List<String> NOTES = List.of("C", "Db", "D", "Eb", "E", "F", "Gb", "G", "Ab", "A", "Bb", "B");
 
     @TempDir
@@ -73,7 +71,7 @@ class KilledSittingsTest {
             }
             program.destroyForcibly();
         }
-        assertTrue(program.waitFor(10, TimeUnit.SECONDS));
+        program.waitFor();
         return seen;
     }
 

@@ -52,11 +52,11 @@ class LessonPlaceTest {
                 .finished("steps-and-half-steps")
                 .write(home);
         List<String> listed = sitting("lessons 1");
-        assertTrue(listed.contains("  1.1  Steps and half steps  grade 1, done"), listed.toString());
-        assertTrue(listed.contains("  1.2  Seven letters, each once  grade 2"), listed.toString());
+        assertTrue(listed.contains("  1.1  Steps and half steps  done"), listed.toString());
+        assertTrue(listed.contains("  1.2  Seven letters, each once"), listed.toString());
         List<String> begun = sitting("learn 1.1", "lessons 1");
         assertTrue(
-                begun.contains("  1.1  Steps and half steps  grade 1, done, waiting where you left it"),
+                begun.contains("  1.1  Steps and half steps  done, waiting where you left it"),
                 begun.toString());
     }
 

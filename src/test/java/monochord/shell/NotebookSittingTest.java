@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.notebook.NotebookReader;
 import monochord.view.StrictJson;
 import org.junit.jupiter.api.BeforeEach;
@@ -54,17 +55,6 @@ class NotebookSittingTest {
                         List.of("play 4 1 5 b6 at 84", "compare F C G vs F C Gm", "play C --wav c.wav", "stop")),
                 Arguments.of("a file that cannot be written", List.of("play C --wav nowhere/c.wav", "bank gone.sf2")),
                 Arguments.of(
-                        "Java",
-                        List.of(
-                                "var verse = \"F C G Ab\"",
-                                "for (int i = 0; i < 2; i++) {",
-                                "    System.out.println(i);",
-                                "}",
-                                "play $verse in D",
-                                "key(\"D\")",
-                                "1 / 0",
-                                "int x = \"\";")),
-                Arguments.of(
                         "note names of another country",
                         List.of("notes german", "show H7", "ask triad-spelling of Es", "Es G B")),
                 Arguments.of(
@@ -74,6 +64,8 @@ class NotebookSittingTest {
                 Arguments.of("what hangs on the machine", List.of("show C", "keys", "keys off", "show D")));
     }
 
+    /** Thoroughly, for {@link #whoOpensGoesOnWhereItEnded} saves and replays, too. */
+    @Thorough.Only
     @ParameterizedTest(name = "{0}")
     @MethodSource("sittings")
     void whatIsSavedIsAnsweredTheSameAgain(String what, List<String> lines) throws IOException {
@@ -86,6 +78,23 @@ class NotebookSittingTest {
                 List.of(),
                 NotebookReader.read(desk.folder().resolve("evening.md")).faults());
         desk.holds("evening.md");
+    }
+
+    /** The same with Java, which takes a JVM for each run; a sitting with some is saved and replayed by another test, too. */
+    @Thorough.Only
+    @Test
+    void whoOpensJavaGoesOnWhereItEnded() throws IOException {
+        whoOpensGoesOnWhereItEnded(
+                "Java",
+                List.of(
+                        "var verse = \"F C G Ab\"",
+                        "for (int i = 0; i < 2; i++) {",
+                        "    System.out.println(i);",
+                        "}",
+                        "play $verse in D",
+                        "key(\"D\")",
+                        "1 / 0",
+                        "int x = \"\";"));
     }
 
     /** Typed in one go, or saved in the middle and gone on with in another run. */

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Note names of other countries at the line. */
+/** Note names of other countries at the line. Source: for the names, see {@link monochord.theory.NoteNaming}. */
 class NotesElsewhereTest {
     private static final List<String> KEYS = List.of("Bb", "B", "Eb", "A", "F#", "Bm", "Bbm");
     private static final List<String> SENTENCES = List.of(

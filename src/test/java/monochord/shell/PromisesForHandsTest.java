@@ -81,7 +81,7 @@ class PromisesForHandsTest {
                 + ",\"contrary\":null,\"repeated\":" + repeated + "}";
     }
 
-    /** Chords from Integrated Music Theory, lesson 11b, example 8, and lesson 10b, example 2; read by hand. */
+    /** Two chords of C major that share two notes, and a pair of fifths; read by hand. */
     @Test
     void watchesVoicesMove() {
         assertEquals(

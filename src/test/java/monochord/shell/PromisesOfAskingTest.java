@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What the command line promises of questions, lessons and lines that cannot be read: whole lines of JSON. */
+/**
+ * What the command line promises of questions, lessons and lines that cannot be read: whole lines of JSON. Source:
+ * answers and slips spelled by hand, see the tests of the skills.
+ */
 class PromisesOfAskingTest {
     private static final String BORROWED =
             "\"skill\":\"borrowed-chord\",\"subject\":\"bVI\",\"key\":\"D major\",\"seed\":4,"

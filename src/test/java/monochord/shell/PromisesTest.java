@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * What the command line promises to scripts, row by row, whole lines of JSON.
  *
- * <p>The chords are spelled by hand: triads and sevenths in thirds on the scale named, the scales by their steps
+ * <p>Source: the chords are spelled by hand, triads and sevenths in thirds on the scale named, the scales by their steps
  * (Integrated Music Theory, lessons 4, 8 and 16a; Open Music Theory, "scales"). Which modes hold a borrowed chord was
  * found by writing the modes out.
  */
@@ -186,7 +186,7 @@ class PromisesTest {
     }
 
     /**
-     * Counts: McGill Billboard annotations 2.0 (Burgoyne, Wild, Fujinaga, ISMIR 2011; CC0), RS200 (de Clercq, Temperley,
+     * Source of the counts: McGill Billboard annotations 2.0 (Burgoyne, Wild, Fujinaga, ISMIR 2011; CC0), RS200 (de Clercq, Temperley,
      * 2011 and 2013; CC BY 4.0) and When in Rome (Gotham and others; CC BY-SA 4.0), read off the tables by hand.
      */
     @ParameterizedTest(name = "after {0}: {1} {2} of {3} in {4} songs")

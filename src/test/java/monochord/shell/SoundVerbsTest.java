@@ -22,7 +22,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The verbs that sound: what they play, what they say, what they refuse. */
+/**
+ * The verbs that sound: what they play, what they say, what they refuse. Source: keys counted by hand from our own
+ * rules of arrangement, see {@link monochord.score.Arrangement}.
+ */
 class SoundVerbsTest {
     @TempDir
     Path folder;

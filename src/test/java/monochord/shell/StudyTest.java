@@ -126,11 +126,11 @@ class StudyTest {
     }
 
     @Test
-    void aRestIsRecommendedOnceAfterHalfAnHour() {
+    void aRestIsRecommendedOnceInHalfAnHour() {
         long[] time = {NOON};
         List<String> said = new Run.Outside()
                 .atHome(home)
-                .at(() -> time[0] += 200_000)
+                .at(() -> time[0] += 100_000)
                 .typing("learn 1.1\n\n\ntell\n\n\ntell\ntell\ntell\ntell\ntell\ntell\ntell\ntell\n\n\n\nquit\n")
                 .run()
                 .lines();

@@ -58,8 +58,8 @@ class TeachersLessonsTest {
         write("20-evenings/1-one-finger-sinks.md", lesson);
         List<String> said = run("lessons").lines();
         assertEquals("Evenings", said.get(said.size() - 3));
-        assertEquals("  20.1  One finger sinks  grade 5", said.get(said.size() - 2));
-        assertTrue(said.contains("  1.1  Steps and half steps  grade 1"), said.toString());
+        assertEquals("  20.1  One finger sinks", said.get(said.size() - 2));
+        assertTrue(said.contains("  1.1  Steps and half steps"), said.toString());
         List<String> begun = new Run.Outside()
                 .atHome(home)
                 .typing("learn 20.1 in D\nquit\n")
@@ -74,7 +74,7 @@ class TeachersLessonsTest {
         write("20-evenings/2-one-finger-sinks.md", lesson);
         List<String> said = run("lessons").lines();
         assertTrue(said.contains("  20.1  Nothing  has faults: check it"), said.toString());
-        assertTrue(said.contains("  20.2  One finger sinks  grade 5"), said.toString());
+        assertTrue(said.contains("  20.2  One finger sinks"), said.toString());
         assertTrue(checked(1).contains("1-nothing.md:1:1: the head is missing; write --- on the first line"));
     }
 

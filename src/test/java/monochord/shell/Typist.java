@@ -1,7 +1,6 @@
 package monochord.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -15,6 +14,7 @@ import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Keeper;
@@ -36,15 +36,16 @@ final class Typist implements AutoCloseable {
     static final String CTRL_C = "\3";
     static final String CTRL_D = "\4";
 
-    private static final long PATIENCE_SECONDS = 10;
-
     private final boolean isNew;
     private final String greeting;
     private int columns;
     private final ScreenTerminal.VirtualTerminal terminal;
     private final BlockingQueue<String> answers = new LinkedBlockingQueue<>();
     private final BlockingQueue<String> heard = new LinkedBlockingQueue<>();
-    private static final long PATIENCE_MILLIS = 500;
+    /** What stands between two looks at the screen, and between two keys that are pressed until something comes of it. */
+    private static final long LOOK_MILLIS = 2;
+
+    private static final long AGAIN_MILLIS = 1500;
 
     private final Thread sitting;
     private final Ear ear;
@@ -182,14 +183,10 @@ final class Typist implements AutoCloseable {
         return answer();
     }
 
-    /** Presses these keys every second and a half until there is an answer. */
+    /** Presses these keys again and again until there is an answer. */
     String answerTo(String keys) {
-        for (int times = 0; answers.isEmpty() && times < 20; times++) {
-            try {
-                Thread.sleep(1500);
-            } catch (InterruptedException interrupted) {
-                throw new AssertionError(interrupted);
-            }
+        while (answers.isEmpty()) {
+            pause(AGAIN_MILLIS, keys);
             pressOn(keys);
         }
         return answer();
@@ -198,17 +195,28 @@ final class Typist implements AutoCloseable {
     /** The next answer, on one line and without its colours. No line was too wide, and it holds no word of a programmer's. */
     String answer() {
         try {
-            String answer = answers.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            String answer = next();
             editing = false;
-            assertNotNull(answer, () -> "no answer; the screen shows\n" + screen() + fault);
             String bare = answer.replaceAll("\33\\[[0-9;]*m", "");
             assertTrue(bare.lines().allMatch(text -> text.codePointCount(0, text.length()) <= columns), bare);
             assertTrue(List.of("Exception", "fault of ours", "java.").stream().noneMatch(bare::contains), bare);
             assertTrue(bare.chars().allMatch(c -> c == '\n' || !Character.isISOControl(c)), bare);
             return bare.strip().replaceAll("\\s+", " ");
         } catch (InterruptedException interrupted) {
-            throw new AssertionError(interrupted);
+            throw gaveUp("an answer");
         }
+    }
+
+    /** The next answer, or what there is to say of a sitting that broke before it gave one. */
+    private String next() throws InterruptedException {
+        String answer = null;
+        while (answer == null) {
+            answer = answers.poll(AGAIN_MILLIS, TimeUnit.MILLISECONDS);
+            if (answer == null && !sitting.isAlive() && answers.isEmpty()) {
+                throw gaveUp("an answer");
+            }
+        }
+        return answer;
     }
 
     /** Waits until a line of a cell is asked for. */
@@ -224,15 +232,12 @@ final class Typist implements AutoCloseable {
     /** Asks for the rest of a word until it is there, for a cell that is busy gives none. */
     void completes(String typed, String whole) {
         press(typed);
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-        while (!shows("▸ " + whole) && System.nanoTime() < end) {
+        while (!shows("▸ " + whole)) {
             press(TAB);
-            long soon = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(2 * PATIENCE_MILLIS);
-            while (!shows("▸ " + whole) && System.nanoTime() < soon) {
-                Thread.onSpinWait();
+            for (long waited = 0; !shows("▸ " + whole) && waited < AGAIN_MILLIS; waited += LOOK_MILLIS) {
+                pause(LOOK_MILLIS, whole);
             }
         }
-        seesAtThePrompt(whole);
     }
 
     private boolean shows(String line) {
@@ -243,17 +248,31 @@ final class Typist implements AutoCloseable {
         waitFor(() -> screen().contains(text), text);
     }
 
-    private void waitFor(java.util.function.BooleanSupplier seen, String what) {
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+    /** Waits for what is to be seen, however long it takes; a sitting that has ended has shown all it will. */
+    private void waitFor(BooleanSupplier seen, String what) {
         while (!seen.getAsBoolean()) {
-            assertTrue(
-                    System.nanoTime() < end, () -> "waited for <" + what + ">; the screen shows\n" + screen() + fault);
-            Thread.onSpinWait();
+            boolean over = !sitting.isAlive();
+            if (over && !seen.getAsBoolean()) {
+                throw gaveUp(what);
+            }
+            pause(LOOK_MILLIS, what);
         }
     }
 
     private String atThePrompt() {
         return lastLine(line -> line.startsWith("▸") || line.startsWith("▹"));
+    }
+
+    private void pause(long millis, String awaited) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException interrupted) {
+            throw gaveUp(awaited);
+        }
+    }
+
+    private AssertionError gaveUp(String awaited) {
+        return new AssertionError("waited for <" + awaited + ">; the screen shows\n" + screen() + "\n" + fault);
     }
 
     private String lastLine(java.util.function.Predicate<String> wanted) {
@@ -272,8 +291,7 @@ final class Typist implements AutoCloseable {
 
     /** Waits for the sitting to end by itself. */
     void seesItEnd() throws InterruptedException {
-        sitting.join(TimeUnit.SECONDS.toMillis(PATIENCE_SECONDS));
-        assertEquals(Thread.State.TERMINATED, sitting.getState(), this::screen);
+        sitting.join();
         assertEquals(null, fault);
     }
 
@@ -281,7 +299,7 @@ final class Typist implements AutoCloseable {
     public void close() throws IOException {
         terminal.terminal().close();
         try {
-            sitting.join(PATIENCE_MILLIS); // it may still be writing its draft
+            sitting.join(); // it may still be writing its draft
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }

@@ -33,6 +33,17 @@ class VoiceTest {
         assertEquals(2, out.replaceAll("\\s+", " ").split(CARE, -1).length, out);
     }
 
+    /** Who asks for a tenth is told to take care, whether a tenth comes of it or not. */
+    @Test
+    void aWideReachIsCautionedThoughNothingNeedsIt() {
+        String words = Run.of("voice F C G C in C close reach 10").result(0).replaceAll("\\s+", " ");
+        assertTrue(
+                words.endsWith("Many grown hands do not reach a tenth. Nothing here asks for more than an octave; "
+                        + "if the hand aches, stop. "),
+                words);
+        assertFalse(Run.of("voice F C G C in C close reach 9").result(0).contains("ache"));
+    }
+
     @Test
     void theTuneStaysOnTop() {
         String out = Run.of("voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --json").result(0);

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What comes next, what is borrowed and where the capo goes, as a learner sees it. */
+/** What comes next, what is borrowed and where the capo goes, as a learner sees it. Source: the words are ours. */
 class WaysOnTest {
     @Test
     void saysWhereAChordGoesNext() {

@@ -64,7 +64,9 @@ class WelcomeTest {
         }
     }
 
-    /** What is typed after the names are passed, and the lesson that Enter begins then. */
+    /**
+     * What is typed after the names are passed, and the lesson that Enter begins then. Source: ours, see the decisions.
+     */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             no                                        | 1.1 Steps and half steps

@@ -15,6 +15,8 @@ public final class CaptureLine {
     private static final int GOES_AWAY_AFTER = BYTES_PER_SECOND / 4;
 
     private static volatile boolean flushed;
+    /** When a line that is held began to be heard, in nanoseconds of this JVM's clock; 0 before. */
+    private static volatile long wentOn;
 
     private final DataLine.Info info;
     private final String state;
@@ -41,6 +43,12 @@ public final class CaptureLine {
             HEARD.reset();
         }
         flushed = false;
+        wentOn = 0;
+    }
+
+    /** Lets lines that are held be heard. */
+    static void goOn() {
+        wentOn = System.nanoTime();
     }
 
     /** Whether a line was told to drop what it had not yet played, since the last {@link #forget}. */
@@ -116,16 +124,28 @@ public final class CaptureLine {
             HEARD.write(sound, from, length);
         }
         written += length;
-        double ahead = (double) (written - bufferBytes) / BYTES_PER_SECOND - (System.nanoTime() - begun) / 1e9;
+        while (written > bufferBytes && isHeld()) {
+            LockSupport.parkNanos(1_000_000);
+        }
+        double ahead = (double) (written - bufferBytes) / BYTES_PER_SECOND - elapsed() / 1e9;
         if (ahead > 0) {
             LockSupport.parkNanos((long) (ahead * 1e9));
         }
         return length;
     }
 
+    private boolean isHeld() {
+        return state.equals("held") && wentOn == 0;
+    }
+
+    /** Nanoseconds. */
+    private long elapsed() {
+        return isHeld() ? 0 : System.nanoTime() - Math.max(begun, wentOn);
+    }
+
     /** What the listener has heard: as much as time has passed, and no more than was given. */
     public long getLongFramePosition() {
-        long elapsed = running ? (System.nanoTime() - begun) * (BYTES_PER_SECOND / 4) / 1_000_000_000L : written / 4;
-        return Math.min(written / 4, elapsed);
+        long heard = running ? elapsed() * (BYTES_PER_SECOND / 4) / 1_000_000_000L : written / 4;
+        return Math.min(written / 4, heard);
     }
 }

@@ -14,8 +14,8 @@ import javax.sound.sampled.spi.MixerProvider;
 
 /**
  * A sound card for tests: what is played on it is recorded. It is there only while the system property {@value
- * #PROPERTY} says {@code free}, {@code slow}, {@code busy}, {@code broken}, or {@code gone} or {@code short} for one
- * that fails in the middle; else no test sees it.
+ * #PROPERTY} says {@code free}, {@code slow}, {@code busy}, {@code broken}, {@code gone} or {@code short} for one that
+ * fails in the middle, or {@code held} for one that is heard once it is told to go on; else no test sees it.
  */
 public final class CaptureMixerProvider extends MixerProvider {
     static final String PROPERTY = "monochord.test.card";

@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.MidiUnavailableException;
 import monochord.course.Course;
+import monochord.Thorough;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
 import monochord.practice.Question;
@@ -72,18 +73,18 @@ class EarQuestionsTest {
         CaptureMixerProvider.pullOut();
     }
 
-    @ParameterizedTest(name = "{1} questions of {0}")
+    @ParameterizedTest(name = "up to {1} questions of {0}")
     @CsvSource({"ear-interval, 36", "ear-quality, 36", "ear-progression, 24"})
     void theNotesAskedAreTheNotesHeard(String id, int count) throws IOException {
         Skill skill = Skills.find(id).orElseThrow();
         List<Key> keys = Key.majorKeys();
         Set<String> asked = new TreeSet<>();
-        for (int seed = 0; seed < count; seed++) {
+        for (int seed = 0; seed < Thorough.times(count / 3, count); seed++) {
             Question question = skill.question(keys.get(seed % keys.size()), seed);
             asked.add(question.subject());
             heard(question, question.heard().orElseThrow());
         }
-        assertTrue(asked.size() > 10, asked::toString);
+        assertTrue(asked.size() >= 5, asked::toString);
     }
 
     @ParameterizedTest(name = "{0} of {1}, answered {2}: both are heard")

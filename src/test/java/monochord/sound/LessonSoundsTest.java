@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import monochord.Thorough;
 import monochord.harmony.MusicText;
 import monochord.lesson.Part;
 import monochord.lesson.read.Library;
@@ -14,7 +15,7 @@ import monochord.score.Arrangement;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
 
-/** Every lesson that says listen, sounds: in the first key and in the last. */
+/** What a lesson says to listen to, sounds in the first key or in the last; thoroughly all of it in both. */
 class LessonSoundsTest {
     private static final int HALF_A_SECOND = 88_200;
 
@@ -46,10 +47,13 @@ class LessonSoundsTest {
         List<String> music = music();
         assertFalse(music.size() < 100, () -> "only " + music.size() + " pieces were found");
         List<Key> keys = Key.majorKeys();
+        List<Key> ends = List.of(keys.get(0), keys.get(keys.size() - 1));
         List<String> silent = new ArrayList<>();
-        for (String line : music) {
-            if (isSilent(line, keys.get(0)) || isSilent(line, keys.get(keys.size() - 1))) {
-                silent.add(line);
+        for (String line : Thorough.spread(music, 40, 0)) {
+            for (Key key : Thorough.spread(ends, 1, line.length())) {
+                if (isSilent(line, key)) {
+                    silent.add(line + " in " + key);
+                }
             }
         }
         assertEquals(List.of(), silent);

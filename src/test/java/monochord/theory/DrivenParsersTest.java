@@ -2,14 +2,16 @@ package monochord.theory;
 
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
-/** Every parser, with all short texts over its alphabet, a million longer ones in all, and lines of a megabyte. */
+/** Every parser, with all short texts over its alphabet, up to a million longer ones in all, and lines of up to a megabyte. */
 class DrivenParsersTest {
     private static final long SEED = 20260101;
-    private static final int LONGER_TEXTS = 100_000;
-    private static final int LONGER_NUMERALS = 60_000;
+    private static final int PIECES = Thorough.times(3, 4);
+    private static final int LONGER_TEXTS = Thorough.times(10_000, 100_000);
+    private static final int LONGER_NUMERALS = Thorough.times(6_000, 60_000);
     private static final List<String> NAME =
             List.of("C", "B", "e", "H", "b", "#", "x", "♭", "𝄪", " ", "-", "4", "\u0000");
     private static final List<String> WORDS = List.of("major", "minor", "harmonic", "maj", "m", "M");
@@ -130,8 +132,8 @@ class DrivenParsersTest {
 
     private static Stream<DynamicTest> driven(Driver<?> driver, int longerTexts) {
         return Stream.of(
-                DynamicTest.dynamicTest("all texts of up to four pieces", () -> driver.driveAllUpTo(4)),
+                DynamicTest.dynamicTest("all short texts", () -> driver.driveAllUpTo(PIECES)),
                 DynamicTest.dynamicTest("longer texts", () -> driver.driveAtRandom(longerTexts, SEED)),
-                DynamicTest.dynamicTest("lines of a megabyte", driver::driveWithMegabytes));
+                DynamicTest.dynamicTest("long lines", driver::driveWithLongLines));
     }
 }

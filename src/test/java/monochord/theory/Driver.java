@@ -1,15 +1,16 @@
 package monochord.theory;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntFunction;
+import monochord.Growth;
+import monochord.Thorough;
 
 /**
  * Drives one parser with texts nobody would write. Whatever comes, it answers or refuses with a place inside the text;
@@ -21,8 +22,7 @@ import java.util.function.Function;
  * @param use what a person would do next with the value; it must not throw
  */
 public record Driver<T>(Function<String, T> parse, List<String> pieces, List<String> texts, Consumer<T> use) {
-    private static final int MEGABYTE = 1 << 20;
-    private static final Duration WELL_UNDER_A_SECOND = Duration.ofMillis(600);
+    private static final int LONG_LINE = Thorough.times(1 << 17, 1 << 20);
 
     /** Every text of up to that many pieces; answers how many there were. */
     public int driveAllUpTo(int length) {
@@ -72,12 +72,12 @@ public record Driver<T>(Function<String, T> parse, List<String> pieces, List<Str
         return from.get(chance.nextInt(from.size()));
     }
 
-    /** One line of a megabyte for each piece, alone and after a readable text; each is over in well under a second. */
-    public void driveWithMegabytes() {
+    /** One line of up to a megabyte for each piece, alone and after a readable text; none takes more than is due. */
+    public void driveWithLongLines() {
         for (String piece : pieces) {
-            String line = piece.repeat(MEGABYTE / piece.length());
-            assertTimeoutPreemptively(WELL_UNDER_A_SECOND, () -> drive(line), () -> "a megabyte of " + piece);
-            assertTimeoutPreemptively(WELL_UNDER_A_SECOND, () -> drive(texts.get(0) + line), () -> "then " + piece);
+            IntFunction<String> line = length -> piece.repeat(length / piece.length());
+            Growth.assertLinear(piece, LONG_LINE, line, this::drive);
+            Growth.assertLinear("then " + piece, LONG_LINE, length -> texts.get(0) + line.apply(length), this::drive);
         }
     }
 

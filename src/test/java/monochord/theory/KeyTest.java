@@ -109,6 +109,7 @@ class KeyTest {
         assertEquals(fifths, Key.parse(key).signature());
     }
 
+    /** Common practice, no source: how people write keys. */
     @ParameterizedTest(name = "\"{0}\" is read as {1}")
     @CsvSource(delimiter = '|', textBlock = """
             D               | D major
@@ -168,5 +169,40 @@ class KeyTest {
             }
         }
         assertFalse(Key.parse("Eb major").holds(NoteName.parse("G#")));
+    }
+
+    /**
+     * Source: Open Music Theory (Shaffer, Hughes, Moseley, 2014), page "triads": in minor i iidim III iv V VI VII viidim, and i7
+     * iidim7 III7 iv7 V7 VI7 VII7 viidim7; v is the triad of natural minor. The augmented III is not among them.
+     */
+    @ParameterizedTest(name = "{0} in {1}: {2}")
+    @CsvSource({
+        "Am, A minor, true",
+        "Bdim, A minor, true",
+        "Bm7b5, A minor, true",
+        "C, A minor, true",
+        "Cmaj7, A minor, true",
+        "Dm7, A minor, true",
+        "E, A minor, true",
+        "E7, A minor, true",
+        "E7b9, A minor, true",
+        "Em, A minor, true",
+        "Fmaj7, A minor, true",
+        "G7, A minor, true",
+        "G#dim, A minor, true",
+        "G#dim7, A minor, true",
+        "Caug, A minor, false",
+        "Am(maj7), A minor, false",
+        "A, A minor, false",
+        "D, A minor, false",
+        "G#, A minor, false",
+        "E, C, false",
+        "Bdim, C, true",
+        "Bdim7, C, false",
+        "A, D dorian, false",
+        "Am, D dorian, true"
+    })
+    void knowsItsOwnChords(String chord, String key, boolean own) {
+        assertEquals(own, Key.parse(key).isOwn(Chord.parse(chord)));
     }
 }

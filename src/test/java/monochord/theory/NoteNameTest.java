@@ -137,4 +137,33 @@ class NoteNameTest {
                 assertThrows(IllegalArgumentException.class, () -> NoteName.of('H', 0))
                         .getMessage());
     }
+
+    /** Worked on the keyboard. */
+    @ParameterizedTest(name = "{0} is {1}")
+    @CsvSource({
+        "C#, Db",
+        "Eb, D#",
+        "'F#', Gb",
+        "Bb, A#",
+        "C, Dbb",
+        "B, Cb",
+        "F, E#",
+        "E, Fb",
+        "Cb, B",
+        "Bbb, A",
+        "Fx, G"
+    })
+    void respellsAKey(String name, String other) {
+        assertEquals(other, NoteName.parse(name).respelled().toString());
+    }
+
+    @Test
+    void aRespelledNameSoundsAlikeAndHasAnotherLetter() {
+        for (int fifths = -18; fifths <= 18; fifths++) {
+            NoteName name = NoteName.at(fifths);
+            NoteName other = name.respelled();
+            assertTrue(name.soundsLike(other), name::toString);
+            assertTrue(name.letter() != other.letter(), name::toString);
+        }
+    }
 }

@@ -193,7 +193,10 @@ class NumeralTest {
         assertEquals(numeral, Numeral.parse(written).toString());
     }
 
-    /** A slash chord keeps its bass in minor too, where the root does not stand where it does in major. Arithmetic. */
+    /**
+     * Source: arithmetic. A slash chord keeps its bass in minor too, where the root does not stand where it does in
+     * major.
+     */
     @ParameterizedTest(name = "{0} in {1} is {2}")
     @CsvSource(delimiter = '|', textBlock = """
             Ab/G | C minor | VI/5

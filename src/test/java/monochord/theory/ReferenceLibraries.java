@@ -3,13 +3,12 @@ package monochord.theory;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.NodePackages;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 
@@ -22,22 +21,20 @@ import org.junit.jupiter.api.Assumptions;
  * are skipped and say so; on the build machine, where {@code CI} is {@code true}, they fail.
  */
 public final class ReferenceLibraries {
-    private static final Path SOURCES = Path.of("src", "test", "node");
-    private static final Path INSTALLED = Path.of("target", "node");
+    private static final NodePackages PACKAGES =
+            new NodePackages(Path.of("src", "test", "node"), Path.of("target", "node"), "answer.js");
     private static final Pattern STRING = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
-    private static final int MINUTES = 2;
-    private static final boolean WINDOWS = System.getProperty("os.name").startsWith("Windows");
 
     private ReferenceLibraries() {}
 
     /** The answer to each question in order, each a list of strings. */
     public static List<List<String>> answers(List<List<String>> questions) throws IOException, InterruptedException {
-        install();
+        PACKAGES.install().ifPresent(ReferenceLibraries::giveUp);
         Path in = Files.createTempFile("questions", ".jsonl");
         Path out = Files.createTempFile("answers", ".jsonl");
         try {
             Files.write(in, questions.stream().map(ReferenceLibraries::json).toList());
-            int status = run(new ProcessBuilder("node", "answer.js")
+            int status = PACKAGES.run(new ProcessBuilder("node", "answer.js")
                     .redirectInput(in.toFile())
                     .redirectOutput(out.toFile()));
             Assertions.assertEquals(0, status, "node ended with a fault");
@@ -50,37 +47,6 @@ public final class ReferenceLibraries {
         }
     }
 
-    private static synchronized void install() throws IOException, InterruptedException {
-        Files.createDirectories(INSTALLED);
-        if (!isThere("node")) {
-            giveUp("node is not on the path");
-        }
-        for (String file : List.of("package.json", "package-lock.json", "answer.js")) {
-            Files.copy(SOURCES.resolve(file), INSTALLED.resolve(file), StandardCopyOption.REPLACE_EXISTING);
-        }
-        String lock = Files.readString(INSTALLED.resolve("package-lock.json"));
-        Path installedLock = INSTALLED.resolve("installed-lock.json");
-        if (Files.exists(installedLock) && Files.readString(installedLock).equals(lock)) {
-            return;
-        }
-        String npm = WINDOWS ? "npm.cmd" : "npm";
-        if (!isThere(npm)) {
-            giveUp("npm is not on the path");
-        }
-        if (run(new ProcessBuilder(npm, "ci", "--ignore-scripts", "--no-audit", "--no-fund")) != 0) {
-            giveUp("npm ci could not put the packages of src/test/node into target/node");
-        }
-        Files.writeString(installedLock, lock);
-    }
-
-    private static boolean isThere(String program) throws InterruptedException {
-        try {
-            return run(new ProcessBuilder(program, "--version")) == 0;
-        } catch (IOException notThere) {
-            return false;
-        }
-    }
-
     /** Skips the test and says so where nobody can overlook it; fails on the build machine. */
     private static void giveUp(String why) {
         String message = "NOT CHECKED against tonal and chord-symbol: " + why + ". Install node 18 or later to check.";
@@ -89,20 +55,6 @@ public final class ReferenceLibraries {
         }
         System.err.println(message);
         Assumptions.abort(message);
-    }
-
-    private static int run(ProcessBuilder command) throws IOException, InterruptedException {
-        if (command.redirectOutput() == ProcessBuilder.Redirect.PIPE) {
-            command.redirectOutput(ProcessBuilder.Redirect.DISCARD);
-        }
-        Process process = command.directory(INSTALLED.toFile())
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-        if (!process.waitFor(MINUTES, TimeUnit.MINUTES)) {
-            process.destroyForcibly();
-            return -1;
-        }
-        return process.exitValue();
     }
 
     private static String json(List<String> words) {

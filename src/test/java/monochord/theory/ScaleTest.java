@@ -168,6 +168,7 @@ class ScaleTest {
         }
     }
 
+    /** Common practice, no source: how people write scales. */
     @ParameterizedTest(name = "\"{0}\" is read as {1}")
     @CsvSource({
         "C-major, C major",

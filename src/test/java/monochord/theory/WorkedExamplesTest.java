@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * 132 examples from textbooks and scores, each a row of numerals and the notes that were written for them. The file names
- * the source and the licence of each.
+ * 132 examples from textbooks and scores, each a row of numerals and notes for them: as printed, or, where a book's licence
+ * does not let its notes be passed on, laid out by us. Source: the file names that of each row, and its licence.
  */
 class WorkedExamplesTest {
     private static final int ROWS = 132;

@@ -153,7 +153,7 @@ record Habit(String from, String to, int weight, String reason) {
         Numeral triad = isSuspended(numeral, key)
                 ? Numeral.of(numeral.degree(), numeral.alteration(), ChordKind.MAJOR)
                 : numeral;
-        List<String> names = Corpus.names(triad, key);
+        List<String> names = SongCounts.names(triad, key);
         return key.isMinor() && names.contains("i") ? List.of(minorTonic) : names;
     }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Borrowing;
+import monochord.harmony.ChordFunction;
+import monochord.harmony.HarmonicFunction;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;
@@ -40,12 +42,12 @@ record Reason(int weight, String said) {
     }
 
     private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
-        boolean stays = sharedMode(new Move(from.in(key), to.in(key)), key).isPresent();
+        boolean stays = sharedMode(new ChordMove(from.in(key), to.in(key)), key).isPresent();
         return Habit.of(from, to, key)
                 .map(habit -> new Reason(habit.weight(), (stays ? "it stays borrowed: " : "") + habit.reason(key)));
     }
 
-    static Reason ofSongs(Corpus.Backing backing) {
+    static Reason ofSongs(SongCounts.Backing backing) {
         return new Reason(
                 SEEN,
                 "no rule of thumb leads there, but " + backing.collection().idiom() + " go there");
@@ -130,8 +132,8 @@ record Reason(int weight, String said) {
 
     /** The six-four before the dominant, from the chords that prepare it. */
     private static Optional<Reason> cadential(Numeral from, Numeral to, Key key) {
-        Function function = Function.of(from.in(key), key);
-        boolean prepares = to.form() == Form.CADENTIAL && function == Function.SUBDOMINANT;
+        HarmonicFunction function = ChordFunction.of(from.in(key), key).main();
+        boolean prepares = to.form() == Form.CADENTIAL && function == HarmonicFunction.SUBDOMINANT;
         return prepares
                 ? Optional.of(
                         new Reason(LEADS, "the six-four over the dominant's bass delays it, as classical cadences do"))
@@ -154,8 +156,8 @@ record Reason(int weight, String said) {
 
     /** What the tones say where no habit does: the circle, a shared mode, tones that stay. */
     private static Optional<Reason> seen(Numeral from, Numeral to, Key key) {
-        Move move = new Move(from.in(key), to.in(key));
-        if (to.form() != Form.DEGREE || from.target() != null && !Borrowing.isOwn(move.to(), key)) {
+        ChordMove move = new ChordMove(from.in(key), to.in(key));
+        if (to.form() != Form.DEGREE || from.target() != null && !key.isOwn(move.to())) {
             return Optional.empty();
         }
         if (move.rootUp().equals(Interval.PERFECT_FOURTH)) {
@@ -169,7 +171,7 @@ record Reason(int weight, String said) {
         return move.held().size() >= 2 ? Optional.of(new Reason(SEEN, "two tones stay")) : Optional.empty();
     }
 
-    private static Optional<Scale> sharedMode(Move move, Key key) {
+    private static Optional<Scale> sharedMode(ChordMove move, Key key) {
         List<Scale> others = Borrowing.borrowedFrom(move.to(), key);
         return Borrowing.borrowedFrom(move.from(), key).stream()
                 .filter(others::contains)

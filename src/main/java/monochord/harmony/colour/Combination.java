@@ -11,14 +11,14 @@ import java.util.stream.IntStream;
  *
  * @param score of the whole, by the formula of {@link Recolour}
  */
-record Combination(List<Shade> chosen, int score) {
+record Combination(List<ChordOption> chosen, int score) {
     /**
      * The combination of the highest score, found from left to right: for each chord in each place the best way to it. Of
      * equal ways the one with fewer changes to the left.
      *
      * @param bound how many chords may be tried in each place, the best ideas first; 0 for all
      */
-    static Combination best(Canvas canvas, int bound) {
+    static Combination best(OptionTable canvas, int bound) {
         List<List<Integer>> allowed = IntStream.range(0, canvas.size())
                 .mapToObj(at -> allowed(canvas, at, bound))
                 .toList();
@@ -32,7 +32,7 @@ record Combination(List<Shade> chosen, int score) {
         return back(canvas, allowed, from, reached);
     }
 
-    private static List<Integer> allowed(Canvas canvas, int at, int bound) {
+    private static List<Integer> allowed(OptionTable canvas, int at, int bound) {
         int all = canvas.shades(at).size();
         if (bound == 0 || all <= bound + 1) {
             return IntStream.range(0, all).boxed().toList();
@@ -47,19 +47,20 @@ record Combination(List<Shade> chosen, int score) {
         return allowed;
     }
 
-    private static int[] first(Canvas canvas, List<Integer> allowed) {
+    private static int[] first(OptionTable canvas, List<Integer> allowed) {
         return allowed.stream().mapToInt(shade -> canvas.count(0, shade)).toArray();
     }
 
     /** @param came filled with the index, in the place before, of the best way to each chord */
-    private static int[] step(Canvas canvas, int at, List<List<Integer>> allowed, int[] before, int[] came) {
+    private static int[] step(OptionTable canvas, int at, List<List<Integer>> allowed, int[] before, int[] came) {
         List<Integer> olds = allowed.get(at - 1);
         int[] reached = new int[came.length];
         for (int i = 0; i < reached.length; i++) {
-            Shade here = canvas.shades(at).get(allowed.get(at).get(i));
+            ChordOption here = canvas.shades(at).get(allowed.get(at).get(i));
             int best = Integer.MIN_VALUE;
             for (int old = 0; old < before.length; old++) {
-                int way = before[old] + Neighbours.score(canvas.shades(at - 1).get(olds.get(old)), here);
+                int way = before[old]
+                        + TransitionScore.score(canvas.shades(at - 1).get(olds.get(old)), here);
                 if (way > best) {
                     best = way;
                     came[i] = old;
@@ -70,13 +71,13 @@ record Combination(List<Shade> chosen, int score) {
         return reached;
     }
 
-    private static Combination back(Canvas canvas, List<List<Integer>> allowed, List<int[]> from, int[] reached) {
+    private static Combination back(OptionTable canvas, List<List<Integer>> allowed, List<int[]> from, int[] reached) {
         int index = 0;
         for (int i = 1; i < reached.length; i++) {
             index = reached[i] > reached[index] ? i : index;
         }
         int score = reached[index];
-        LinkedList<Shade> chosen = new LinkedList<>();
+        LinkedList<ChordOption> chosen = new LinkedList<>();
         for (int at = canvas.size() - 1; at >= 0; at--) {
             chosen.addFirst(canvas.shades(at).get(allowed.get(at).get(index)));
             index = at == 0 ? 0 : from.get(at - 1)[index];

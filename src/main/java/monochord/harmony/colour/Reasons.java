@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import monochord.harmony.ChordFunction;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -15,14 +17,14 @@ import monochord.theory.Signs;
 /** Puts into words what a change adds to the score, part by part. */
 final class Reasons {
     private final Key key;
-    private final Shade from;
-    private final Shade to;
-    private final Shade before;
-    private final Shade after;
+    private final ChordOption from;
+    private final ChordOption to;
+    private final ChordOption before;
+    private final ChordOption after;
     private final List<Reason> reasons = new ArrayList<>();
 
     /** Neighbours may be null. */
-    Reasons(Key key, Shade from, Shade to, Shade before, Shade after) {
+    Reasons(Key key, ChordOption from, ChordOption to, ChordOption before, ChordOption after) {
         this.key = key;
         this.from = from;
         this.to = to;
@@ -41,13 +43,13 @@ final class Reasons {
         home();
         if (friction != 0) {
             String more = friction > 0 ? "More of the tune clashes" : "Less of the tune clashes";
-            reasons.add(new Reason(-friction * Weights.CLASH, more + " than over " + name(from) + "."));
+            reasons.add(new Reason(-friction * RecolourWeights.CLASH, more + " than over " + name(from) + "."));
         }
         reasons.sort(Comparator.comparingInt(Reason::points).reversed());
         return reasons;
     }
 
-    private static String name(Shade shade) {
+    private static String name(ChordOption shade) {
         return shade.chord.write(Signs.MUSIC);
     }
 
@@ -62,21 +64,53 @@ final class Reasons {
 
     private void borrowed() {
         Scale nearest = to.sources.isEmpty() ? key.parallel().scale() : to.sources.get(0);
-        String source = nearest.write(Signs.MUSIC);
         reasons.add(new Reason(
-                Weights.BORROWED - Worth.farther(to),
-                name(to) + " is borrowed from " + source + " and does what " + name(from) + " did."));
+                RecolourWeights.BORROWED - ChordScore.farther(to),
+                borrowed(to.chord, nearest, from.chord).toString()));
+    }
+
+    private Phrase borrowed(Chord chord, Scale source, Chord instead) {
+        Replacement replacement =
+                Replacement.of(from, to, function(before), function(after)).orElseThrow();
+        return switch (replacement) {
+            case SAME_FUNCTION ->
+                Phrase.sentence("{0} is borrowed from {1} and does what {2} did.", chord, source, instead);
+            case BEFORE_DOMINANT ->
+                Phrase.sentence(
+                        "{0} is borrowed from {1} and takes the place of {2} before the dominant.",
+                        chord, source, instead);
+            case DECEPTIVE ->
+                Phrase.sentence("{0} is borrowed from {1} and comes where {2} was expected.", chord, source, instead);
+            case WITHOUT_LEADING_NOTE ->
+                Phrase.sentence(
+                        "{0} is borrowed from {1} and takes the place of {2} without a leading note.",
+                        chord, source, instead);
+            case LOWERED_THIRD ->
+                Phrase.sentence(
+                        "{0} is borrowed from {1}, the third degree lowered: a colour in place of {2}.",
+                        chord, source, instead);
+        };
+    }
+
+    private static Phrase leads(ChordOption one, ChordOption next) {
+        return one.fallsToFifth(next)
+                ? Phrase.sentence("{0} leads to {1} as its dominant.", one.chord, next.chord)
+                : Phrase.sentence("{0} leads to {1} with the leading note.", one.chord, next.chord);
+    }
+
+    private static ChordFunction function(ChordOption beside) {
+        return beside == null ? null : beside.function();
     }
 
     private void firm() {
         List<NoteName> firm = to.chord.tones().stream()
-                .filter(tone -> isAdded(tone) && Palette.isStable(tone, key))
+                .filter(tone -> isAdded(tone) && ChordOptions.isStable(tone, key))
                 .toList();
-        if (Worth.firm(to, key) > 0 && !firm.isEmpty()) {
+        if (ChordScore.firm(to, key) > 0 && !firm.isEmpty()) {
             String degrees =
                     firm.stream().map(tone -> key.degreeOf(tone).inWords()).collect(Collectors.joining(" and the "));
             reasons.add(new Reason(
-                    Weights.STABLE * Worth.firm(to, key),
+                    RecolourWeights.STABLE * ChordScore.firm(to, key),
                     "Its added " + row(firm) + (firm.size() == 1 ? " is the " : " are the ") + degrees
                             + " of the key, steady in any chord."));
         }
@@ -100,21 +134,21 @@ final class Reasons {
         }
     }
 
-    private int kept(Shade beside, Set<NoteName> held) {
+    private int kept(ChordOption beside, Set<NoteName> held) {
         if (beside == null) {
             return 0;
         }
         to.chord.tones().stream().filter(beside.chord::holds).forEach(held::add);
-        return Weights.KEPT * (beside.common(to) - beside.common(from));
+        return RecolourWeights.KEPT * (beside.common(to) - beside.common(from));
     }
 
-    private static int common(Shade one, Shade other) {
+    private static int common(ChordOption one, ChordOption other) {
         return one == null || other == null ? 0 : one.common(other);
     }
 
     private void bass() {
         int now = halfSteps(before, to) + halfSteps(to, after);
-        int points = Weights.BASS * (now - halfSteps(before, from) - halfSteps(from, after));
+        int points = RecolourWeights.BASS * (now - halfSteps(before, from) - halfSteps(from, after));
         if (points > 0) {
             Set<NoteName> line = new LinkedHashSet<>();
             if (halfSteps(before, to) > 0) {
@@ -128,7 +162,7 @@ final class Reasons {
         }
     }
 
-    private static int halfSteps(Shade one, Shade next) {
+    private static int halfSteps(ChordOption one, ChordOption next) {
         return one != null && next != null && one.bassMovesByHalfStep(next) ? 1 : 0;
     }
 
@@ -136,7 +170,7 @@ final class Reasons {
         if (after == null) {
             return;
         }
-        int points = Weights.RESOLVES
+        int points = RecolourWeights.RESOLVES
                 * (to.resolved(after)
                         - from.resolved(after)
                         + (before == null ? 0 : before.resolved(to) - before.resolved(from)));
@@ -151,43 +185,45 @@ final class Reasons {
         moves(to, after, from, after);
     }
 
-    private void moves(Shade one, Shade next, Shade oldOne, Shade oldNext) {
+    private void moves(ChordOption one, ChordOption next, ChordOption oldOne, ChordOption oldNext) {
         if (one == null || next == null) {
             return;
         }
-        boolean newly = !Neighbours.isIdiom(oldOne, oldNext) && Neighbours.isIdiom(one, next);
+        boolean newly = !TransitionScore.isIdiom(oldOne, oldNext) && TransitionScore.isIdiom(one, next);
         if (newly) {
-            reasons.add(new Reason(Weights.IDIOM, idiom(one, next)));
-        } else if (Neighbours.isIdiom(oldOne, oldNext) && !Neighbours.isIdiom(one, next)) {
-            reasons.add(new Reason(-Weights.IDIOM, name(oldOne) + " no longer moves to " + name(oldNext) + "."));
+            reasons.add(new Reason(RecolourWeights.IDIOM, idiom(one, next)));
+        } else if (TransitionScore.isIdiom(oldOne, oldNext) && !TransitionScore.isIdiom(one, next)) {
+            reasons.add(
+                    new Reason(-RecolourWeights.IDIOM, name(oldOne) + " no longer moves to " + name(oldNext) + "."));
         }
-        if (Neighbours.leads(one, next) && !Neighbours.leads(oldOne, oldNext)) {
-            reasons.add(new Reason(Weights.LEADS, name(one) + " leads to " + name(next) + " as its dominant."));
-        } else if (Neighbours.leads(oldOne, oldNext) && !Neighbours.leads(one, next)) {
-            reasons.add(new Reason(-Weights.LEADS, name(oldOne) + " no longer leads to " + name(oldNext) + "."));
+        if (TransitionScore.leads(one, next) && !TransitionScore.leads(oldOne, oldNext)) {
+            reasons.add(new Reason(RecolourWeights.LEADS, leads(one, next).toString()));
+        } else if (TransitionScore.leads(oldOne, oldNext) && !TransitionScore.leads(one, next)) {
+            reasons.add(
+                    new Reason(-RecolourWeights.LEADS, name(oldOne) + " no longer leads to " + name(oldNext) + "."));
         }
     }
 
     private void home() {
-        if (Worth.leavesHome(from, to)) {
-            reasons.add(new Reason(-Weights.HOME, "The tonic is not heard there any more."));
+        if (ChordScore.leavesHome(from, to)) {
+            reasons.add(new Reason(-RecolourWeights.HOME, "The tonic is not heard there any more."));
         }
         if (isCrowded(before, to) || isCrowded(to, after)) {
-            reasons.add(new Reason(-Weights.CROWDED, "It stands beside a chord that is much like it."));
+            reasons.add(new Reason(-RecolourWeights.CROWDED, "It stands beside a chord that is much like it."));
         }
     }
 
-    private static boolean isCrowded(Shade one, Shade next) {
-        return one != null && next != null && Neighbours.isCrowded(one, next);
+    private static boolean isCrowded(ChordOption one, ChordOption next) {
+        return one != null && next != null && TransitionScore.isCrowded(one, next);
     }
 
-    private static String idiom(Shade one, Shade next) {
+    private static String idiom(ChordOption one, ChordOption next) {
         String move = one.numeral.write(Signs.MUSIC) + " to " + next.numeral.write(Signs.MUSIC);
-        return Neighbours.settles(one, next)
+        return TransitionScore.settles(one, next)
                 ? "The suspension settles on its own root, " + name(next) + "."
-                : Neighbours.isWalkUp(one, next)
+                : TransitionScore.isWalkUp(one, next)
                         ? move + " walks up by whole steps to the tonic."
-                        : Neighbours.isMinorPlagal(one, next)
+                        : TransitionScore.isMinorPlagal(one, next)
                                 ? move + " is the dark plagal ending: the lowered sixth falls to the fifth."
                                 : move + " is a move many songs know.";
     }

@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.harmony.melody.Melody;
 
 /**
  * Ideas for a progression, one chord changed in each, the best first; and the best of all their combinations.
  *
- * <p>Only what keeps the function of a chord is tried in its place: chords of the parallel scales, with an added ninth
+ * <p>Only what does in its place what the chord did, by {@link Replacement}, is tried: chords of the parallel scales, with an added ninth
  * where that stands firm in the key; the dominant of the next chord on the same root; the fourth in place of the third;
  * a seventh or ninth that is the first, third or fifth of the key, and the seventh of V.
  *
@@ -51,7 +51,7 @@ public record Recolour(
     static final int BOUND = 12;
 
     public static Recolour of(Progression progression, Optional<Melody> melody) {
-        Canvas canvas = new Canvas(progression, melody.orElse(null));
+        OptionTable canvas = new OptionTable(progression, melody.orElse(null));
         List<Idea> ideas = ideas(canvas);
         Combination combination = Combination.best(canvas, progression.bars().size() > EXACT_BARS ? BOUND : 0);
         List<Idea> combined = new ArrayList<>();
@@ -60,14 +60,14 @@ public record Recolour(
                 combined.add(canvas.idea(at, combination.chosen().get(at)));
             }
         }
-        Progression best = Painting.of(progression, combination.chosen());
+        Progression best = Substitution.of(progression, combination.chosen());
         return new Recolour(progression, melody, ideas, best, combined, combination.score() - canvas.plainScore());
     }
 
-    private static List<Idea> ideas(Canvas canvas) {
+    private static List<Idea> ideas(OptionTable canvas) {
         List<Idea> ideas = new ArrayList<>();
         for (int at = 0; at < canvas.size(); at++) {
-            for (Shade shade : canvas.shades(at)) {
+            for (ChordOption shade : canvas.shades(at)) {
                 if (!shade.isPlain()) {
                     ideas.add(canvas.idea(at, shade));
                 }
@@ -78,9 +78,9 @@ public record Recolour(
     }
 
     /** The chords that are struck, in order. */
-    static List<Slot> struck(Progression progression) {
-        List<Slot> struck = new ArrayList<>();
-        for (Slot slot : progression.slots()) {
+    static List<ChordEvent> struck(Progression progression) {
+        List<ChordEvent> struck = new ArrayList<>();
+        for (ChordEvent slot : progression.slots()) {
             if (!slot.held() || struck.isEmpty()) {
                 struck.add(slot);
             }

@@ -1,14 +1,15 @@
 package monochord.harmony.contrast;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import monochord.text.SequenceDifference;
+import monochord.text.SequenceDifference.Fate;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 
 /** What differs between a first and a second version. */
-public record Contrast(Side first, Side second) {
+public record Contrast(ComparedVersion first, ComparedVersion second) {
     /**
      * Something in the place of something else.
      *
@@ -24,20 +25,20 @@ public record Contrast(Side first, Side second) {
 
     /** The chords that differ, where both sides have as many; else none. */
     public List<Changed<Chord>> chords() {
-        return changed(Side::chords);
+        return changed(ComparedVersion::chords);
     }
 
     /** The notes of the line that differ, where both sides have as many; else none. */
     public List<Changed<Pitch>> notes() {
-        return changed(Side::line);
+        return changed(ComparedVersion::line);
     }
 
     /** The chords whose keys differ, where both sides have as many; else none. */
     public List<Changed<List<Pitch>>> keys() {
-        return changed(Side::voicings);
+        return changed(ComparedVersion::voicings);
     }
 
-    private <T> List<Changed<T>> changed(Function<Side, List<T>> row) {
+    private <T> List<Changed<T>> changed(Function<ComparedVersion, List<T>> row) {
         List<T> from = row.apply(first);
         List<T> to = row.apply(second);
         return from.size() != to.size()
@@ -50,43 +51,18 @@ public record Contrast(Side first, Side second) {
 
     /** The chords of the second that the first has not in this order, where one has more than the other. */
     public List<Chord> added() {
-        return leftOver(first.chords(), second.chords());
+        return with(Fate.NEW);
     }
 
     /** The chords of the first that the second has not in this order. */
     public List<Chord> leftOut() {
-        return leftOver(second.chords(), first.chords());
+        return with(Fate.GONE);
     }
 
-    /** What is left of {@code row} without the longest row of elements that both have in the same order. */
-    private static <T> List<T> leftOver(List<T> other, List<T> row) {
-        int[][] common = common(other, row);
-        List<T> left = new ArrayList<>();
-        int i = 0;
-        for (int j = 0; j < row.size(); j++) {
-            while (i < other.size() && common[i + 1][j] == common[i][j]) {
-                i++;
-            }
-            boolean shared = i < other.size() && other.get(i).equals(row.get(j)) && common[i][j] > common[i][j + 1];
-            if (shared) {
-                i++;
-            } else {
-                left.add(row.get(j));
-            }
-        }
-        return List.copyOf(left);
-    }
-
-    /** The length of the longest common row from each pair of places on. */
-    private static <T> int[][] common(List<T> one, List<T> other) {
-        int[][] common = new int[one.size() + 1][other.size() + 1];
-        for (int i = one.size() - 1; i >= 0; i--) {
-            for (int j = other.size() - 1; j >= 0; j--) {
-                common[i][j] = one.get(i).equals(other.get(j))
-                        ? common[i + 1][j + 1] + 1
-                        : Math.max(common[i + 1][j], common[i][j + 1]);
-            }
-        }
-        return common;
+    private List<Chord> with(Fate fate) {
+        return SequenceDifference.between(first.chords(), second.chords()).stream()
+                .filter(change -> change.fate() == fate)
+                .map(SequenceDifference.Change::element)
+                .toList();
     }
 }

@@ -21,7 +21,7 @@ public final class Telling {
     }
 
     /** How one side moves: {@code 9 half steps moved, 6 notes held, nothing in parallel}; nothing without two chords. */
-    public static String numbers(Side side) {
+    public static String numbers(ComparedVersion side) {
         if (side.steps().isEmpty()) {
             return "";
         }
@@ -97,7 +97,7 @@ public final class Telling {
         names("Only in the second: ", tones(contrast.second()), tones(contrast.first()), said);
     }
 
-    private static List<NoteName> tones(Side side) {
+    private static List<NoteName> tones(ComparedVersion side) {
         return Stream.concat(side.voicings().stream().flatMap(List::stream), side.line().stream())
                 .map(Pitch::name)
                 .distinct()

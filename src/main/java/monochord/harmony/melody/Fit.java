@@ -63,7 +63,7 @@ public record Fit(Melody melody, Progression progression, List<FitNote> notes) {
     /** What all notes over a chord together weigh. */
     public int weight() {
         return notes.stream()
-                .filter(note -> note.role() != Role.FREE)
+                .filter(note -> note.role() != NoteRole.FREE)
                 .mapToInt(FitNote::weight)
                 .sum();
     }

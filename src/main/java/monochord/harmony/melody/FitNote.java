@@ -22,17 +22,17 @@ public record FitNote(
         Beats start,
         Beats beats,
         boolean held,
-        Span span,
+        ChordSpan span,
         Standing standing,
-        Role role,
+        NoteRole role,
         int weight,
-        Optional<Change> change) {
+        Optional<NoteChange> change) {
     public boolean clashes() {
-        return role == Role.CLASH;
+        return role == NoteRole.CLASH;
     }
 
     /** The chord under it; none where none has begun. */
     public Optional<Chord> chord() {
-        return Optional.ofNullable(span).map(Span::chord);
+        return Optional.ofNullable(span).map(ChordSpan::chord);
     }
 }

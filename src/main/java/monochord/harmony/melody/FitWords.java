@@ -1,8 +1,8 @@
 package monochord.harmony.melody;
 
-import java.util.List;
 import java.util.Optional;
 import monochord.theory.Chord;
+import monochord.theory.Degree;
 import monochord.theory.Interval;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
@@ -14,19 +14,6 @@ public final class FitWords {
     public static final String ADVICE =
             "Which colours a tune may rest on is custom, not law: take it as advice, and trust your ear.";
 
-    private static final List<String> ABOVE_ROOT = List.of(
-            "root",
-            "lowered ninth",
-            "ninth",
-            "minor third",
-            "major third",
-            "fourth",
-            "raised eleventh",
-            "fifth",
-            "lowered sixth",
-            "sixth",
-            "minor seventh",
-            "major seventh");
     private static final int HALF_STEP = 1;
 
     private FitWords() {}
@@ -34,13 +21,15 @@ public final class FitWords {
     /** One or two sentences. */
     public static String say(FitNote note, Fit fit) {
         String name = name(note.pitch());
-        if (note.role() == Role.FREE) {
+        if (note.role() == NoteRole.FREE) {
             return name + " comes before any chord, so it is free.";
         }
         String chord = note.span().chord().write(Signs.MUSIC);
         return switch (note.role()) {
-            case CHORD_TONE -> name + " is the " + place(note) + " of " + chord + ".";
-            case TENSION -> name + " colours " + chord + " as its " + place(note) + edge(note);
+            case CHORD_TONE -> chordTone(note, chord);
+            case TENSION ->
+                name + " colours " + chord + " as its "
+                        + beyond(note.pitch().name(), note.span().chord().root()) + edge(note);
             case PASSING -> name + " passes by step" + over(chord);
             case NEIGHBOUR -> name + " steps away and comes back" + over(chord);
             case SUSPENSION -> name + " is held over from before and goes on by step: a suspension" + over(chord);
@@ -59,23 +48,42 @@ public final class FitWords {
         return note.standing() == Standing.TENSE ? ", a sharp colour: mean it." : ".";
     }
 
-    /** What the note is above the root: {@code third}, {@code raised eleventh}. */
-    private static String place(FitNote note) {
-        Chord chord = note.span().chord();
-        Optional<Interval> tone = chord.kind().intervals().stream()
-                .filter(interval ->
-                        chord.root().plus(interval).soundsLike(note.pitch().name()))
-                .findFirst();
-        if (tone.isPresent()) {
-            return tone.get().number() == 1 ? "root" : plain(tone.get());
+    private static String chordTone(FitNote note, String chord) {
+        String name = name(note.pitch());
+        NoteName sung = note.pitch().name();
+        Optional<NoteName> tone =
+                note.span().chord().tones().stream().filter(sung::soundsLike).findFirst();
+        if (tone.isEmpty()) {
+            return name + " is the bass note of " + chord + ".";
         }
-        boolean bass = note.pitch().name().soundsLike(chord.bass());
-        return bass ? "bass note" : ABOVE_ROOT.get(above(note.pitch().name(), chord.root()));
+        String place = place(tone.get(), note.span().chord());
+        return tone.get().equals(sung)
+                ? name + " is the " + place + " of " + chord + "."
+                : name + " sounds as " + tone.get().write(Signs.MUSIC) + ", the " + place + " of " + chord + ".";
     }
 
-    private static String plain(Interval interval) {
-        String words = interval.inWords();
-        return words.substring(words.indexOf(' ') + 1);
+    /** Which of the chord's own tones it is: {@code root}, {@code third}, {@code thirteenth}. */
+    private static String place(NoteName tone, Chord chord) {
+        Interval above = chord.kind().intervals().stream()
+                .filter(interval -> chord.root().plus(interval).equals(tone))
+                .findFirst()
+                .orElseThrow();
+        return above.number() == 1 ? "root" : above.numberInWords();
+    }
+
+    /**
+     * What a note from outside the chord is above its root, by its letter: a second and a raised fourth as players call them
+     * over a chord, {@code raised eleventh}; a third and a seventh by their quality, {@code major seventh}.
+     */
+    static String beyond(NoteName note, NoteName root) {
+        Degree above = Degree.ofFifths(note.fifths() - root.fifths());
+        return switch (above.number()) {
+            case 1 -> above.interval().plus(Interval.OCTAVE).inWords();
+            case 3, 7 -> above.interval().inWords();
+            case 2 -> above.inWords().replace("second", "ninth");
+            case 4 -> above.alteration() > 0 ? above.inWords().replace("fourth", "eleventh") : above.inWords();
+            default -> above.inWords();
+        };
     }
 
     private static int above(NoteName note, NoteName root) {
@@ -113,7 +121,7 @@ public final class FitWords {
                 .orElse(" Nothing near fits: change the chord.");
     }
 
-    private static String foreign(Change change, Fit fit) {
+    private static String foreign(NoteChange change, Fit fit) {
         boolean own = fit.progression().key().holds(change.to().name());
         return own ? "" : ", the chord's own colour";
     }

@@ -33,10 +33,10 @@ final class Fitting {
         return stretches.get(i).judged(role(i), progression.key());
     }
 
-    private Role role(int i) {
+    private NoteRole role(int i) {
         Stretch here = stretches.get(i);
         if (here.span() == null) {
-            return Role.FREE;
+            return NoteRole.FREE;
         }
         return role(here, before(stretches, i), after(stretches, i));
     }
@@ -56,19 +56,19 @@ final class Fitting {
         return next.start().minus(one.end()).compareTo(BREATH) <= 0;
     }
 
-    static Role role(Stretch here, Stretch before, Stretch after) {
+    static NoteRole role(Stretch here, Stretch before, Stretch after) {
         Standing standing = here.standing();
         if (standing == Standing.CHORD_TONE) {
-            return Role.CHORD_TONE;
+            return NoteRole.CHORD_TONE;
         }
         if (isSuspended(here, before, after)) {
-            return Role.SUSPENSION;
+            return NoteRole.SUSPENSION;
         }
         if (isEarly(here, after)) {
-            return Role.ANTICIPATION;
+            return NoteRole.ANTICIPATION;
         }
-        Role figure = here.isExposed() ? leaning(here, standing, after) : figure(here, before, after);
-        return figure != null ? figure : isColour(standing) ? Role.TENSION : Role.CLASH;
+        NoteRole figure = here.isExposed() ? leaning(here, standing, after) : figure(here, before, after);
+        return figure != null ? figure : isColour(standing) ? NoteRole.TENSION : NoteRole.CLASH;
     }
 
     private static boolean isColour(Standing standing) {
@@ -97,13 +97,13 @@ final class Fitting {
                 && after.standing() == Standing.CHORD_TONE;
     }
 
-    private static Role leaning(Stretch here, Standing standing, Stretch after) {
+    private static NoteRole leaning(Stretch here, Standing standing, Stretch after) {
         boolean falls = after != null && isStep(here, after) && rise(here, after) < 0;
         boolean home = falls && after.span() != null && after.standing() == Standing.CHORD_TONE;
-        return standing == Standing.SUSPENSION_ONLY && home ? Role.APPOGGIATURA : null;
+        return standing == Standing.SUSPENSION_ONLY && home ? NoteRole.APPOGGIATURA : null;
     }
 
-    private static Role figure(Stretch here, Stretch before, Stretch after) {
+    private static NoteRole figure(Stretch here, Stretch before, Stretch after) {
         if (before == null || after == null) {
             return null;
         }
@@ -111,11 +111,11 @@ final class Fitting {
         boolean stepOut = isStep(here, after);
         boolean onward = rise(before, here) > 0 == rise(here, after) > 0;
         if (stepIn && stepOut) {
-            return onward ? Role.PASSING : returns(before, after) ? Role.NEIGHBOUR : null;
+            return onward ? NoteRole.PASSING : returns(before, after) ? NoteRole.NEIGHBOUR : null;
         }
         boolean leapIn = isLeap(before, here);
         boolean leapOut = isLeap(here, after);
-        return stepIn && leapOut && !onward ? Role.ESCAPE : leapIn && stepOut ? Role.APPOGGIATURA : null;
+        return stepIn && leapOut && !onward ? NoteRole.ESCAPE : leapIn && stepOut ? NoteRole.APPOGGIATURA : null;
     }
 
     private static boolean returns(Stretch before, Stretch after) {

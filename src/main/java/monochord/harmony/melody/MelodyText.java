@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.harmony.melody.Melody.Note;
 import monochord.theory.Beats;
+import monochord.theory.Cursor;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 import monochord.theory.Signs;
@@ -18,6 +19,7 @@ final class MelodyText {
     private static final long SMALLEST_SHARED_PART = 10_000;
 
     private final String text;
+    private final Cursor cursor;
     private final List<Note> notes = new ArrayList<>();
     private final List<Stretch> bars = new ArrayList<>();
     private Beats now = Beats.ZERO;
@@ -33,6 +35,7 @@ final class MelodyText {
 
     private MelodyText(String text) {
         this.text = text;
+        this.cursor = new Cursor(text, WHAT, EXAMPLE);
     }
 
     static Melody parse(String text) {
@@ -40,35 +43,15 @@ final class MelodyText {
     }
 
     private Melody read() {
-        int place = 0;
-        while (place < text.length()) {
-            int end = endOfToken(place);
-            if (end > place) {
-                token(text.substring(place, end), place);
-            }
-            place = Math.max(end, place + 1);
+        for (String word = cursor.nextWord(); !word.isEmpty(); word = cursor.nextWord()) {
+            token(word, cursor.place() - word.length());
         }
         closeBar(text.length());
         if (notes.isEmpty()) {
-            throw Unreadable.at(text, text.length(), WHAT, "a note such as E4", EXAMPLE);
+            throw cursor.unexpected(text.length(), "a note such as E4");
         }
         Optional<Beats> bar = bar();
         return new Melody(notes, now, bar, bar.map(this::pickup).orElse(Beats.ZERO));
-    }
-
-    private int endOfToken(int place) {
-        int end = place;
-        if (text.charAt(place) == '|') {
-            return place + 1;
-        }
-        while (end < text.length() && !separates(text.charAt(end))) {
-            end++;
-        }
-        return end;
-    }
-
-    private static boolean separates(char c) {
-        return Character.isWhitespace(c) || c == ',' || c == '|';
     }
 
     private void token(String token, int place) {
@@ -79,7 +62,7 @@ final class MelodyText {
             return;
         }
         if (++count > Melody.MOST) {
-            throw because(place, "at most " + Melody.MOST + " notes are read at once");
+            throw cursor.because(place, "at most " + Melody.MOST + " notes are read at once");
         }
         int colon = token.indexOf(':');
         String name = colon < 0 ? token : token.substring(0, colon);
@@ -91,7 +74,7 @@ final class MelodyText {
         try {
             Beats beats = Beats.parse(written);
             if (beats.isZero()) {
-                throw because(place, "a note must last longer than nothing");
+                throw cursor.because(place, "a note must last longer than nothing");
             }
             return beats;
         } catch (Unreadable unreadable) {
@@ -110,13 +93,13 @@ final class MelodyText {
         }
         now = now.plus(beats);
         if (now.denominator() > SMALLEST_SHARED_PART) {
-            throw because(place, "the lengths up to here share no part of a beat that could be counted");
+            throw cursor.because(place, "the lengths up to here share no part of a beat that could be counted");
         }
     }
 
     private void hold(Beats beats, int place) {
         if (notes.isEmpty() || resting) {
-            throw Unreadable.at(text, place, WHAT, "a note before the hold", EXAMPLE);
+            throw cursor.unexpected(place, "a note before the hold");
         }
         Note last = notes.remove(notes.size() - 1);
         notes.add(new Note(last.pitch(), last.start(), last.beats().plus(beats)));
@@ -136,9 +119,9 @@ final class MelodyText {
                 ? new Pitch(NoteName.C, 4)
                 : notes.get(notes.size() - 1).pitch();
         try {
-            return Nearest.to(before, name);
+            return NearestOctave.to(before, name);
         } catch (IllegalArgumentException outOfReach) {
-            throw because(place, "the nearest " + name + " has no octave from -1 to 10");
+            throw cursor.because(place, "the nearest " + name + " has no octave from -1 to 10");
         }
     }
 
@@ -172,7 +155,8 @@ final class MelodyText {
             while (Character.isWhitespace(text.charAt(place))) {
                 place++;
             }
-            throw because(place, "bar " + (index + 1) + " has " + one.beats() + " beats where the others have " + bar);
+            throw cursor.because(
+                    place, "bar " + (index + 1) + " has " + one.beats() + " beats where the others have " + bar);
         }
     }
 
@@ -180,10 +164,6 @@ final class MelodyText {
         Beats first = bars.get(0).beats();
         boolean isShort = bars.size() > 1 && first.compareTo(bar) < 0;
         return isShort ? first : Beats.ZERO;
-    }
-
-    private Unreadable because(int place, String why) {
-        return Unreadable.because(text, place, WHAT, why, EXAMPLE);
     }
 
     static String write(Melody melody, Signs signs) {

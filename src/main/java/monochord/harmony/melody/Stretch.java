@@ -15,7 +15,7 @@ import monochord.theory.Pitch;
  * @param span the chord under it with its start counted from the first chord, or null
  * @param strength of the beat it begins on, from 1 to 4
  */
-record Stretch(int note, Pitch pitch, Beats start, Beats beats, boolean held, Span span, int strength) {
+record Stretch(int note, Pitch pitch, Beats start, Beats beats, boolean held, ChordSpan span, int strength) {
     private static final Beats LONG = Beats.of(3, 2);
 
     Beats end() {
@@ -35,11 +35,18 @@ record Stretch(int note, Pitch pitch, Beats start, Beats beats, boolean held, Sp
     /** The same with another chord under it. */
     Stretch over(Chord chord) {
         return new Stretch(
-                note, pitch, start, beats, held, new Span(span.index(), chord, span.start(), span.beats()), strength);
+                note,
+                pitch,
+                start,
+                beats,
+                held,
+                new ChordSpan(span.index(), chord, span.start(), span.beats()),
+                strength);
     }
 
-    FitNote judged(Role role, Key key) {
-        Optional<Change> change = role == Role.CLASH ? Change.nearest(pitch, span.chord(), key) : Optional.empty();
+    FitNote judged(NoteRole role, Key key) {
+        Optional<NoteChange> change =
+                role == NoteRole.CLASH ? NoteChange.nearest(pitch, span.chord(), key) : Optional.empty();
         return new FitNote(
                 note, pitch, start, beats, held, span, span == null ? null : standing(), role, weight(), change);
     }

@@ -10,11 +10,11 @@ import monochord.theory.Beats;
 final class Stretches {
     private final Melody melody;
     private final Metre metre;
-    private final List<Span> spans;
+    private final List<ChordSpan> spans;
     private final List<Stretch> cut = new ArrayList<>();
     private int under;
 
-    private Stretches(Melody melody, Beats bar, List<Span> spans) {
+    private Stretches(Melody melody, Beats bar, List<ChordSpan> spans) {
         this.melody = melody;
         this.metre = new Metre(bar);
         this.spans = spans;
@@ -25,15 +25,15 @@ final class Stretches {
         return new Stretches(melody, bar, rounds(melody, progression, bar)).cut();
     }
 
-    private static List<Span> rounds(Melody melody, Progression progression, Beats bar) {
-        List<Span> once = Span.of(progression, bar);
+    private static List<ChordSpan> rounds(Melody melody, Progression progression, Beats bar) {
+        List<ChordSpan> once = ChordSpan.of(progression, bar);
         Beats length = bar.times(progression.bars().size());
         Beats wanted = melody.beats().minus(melody.pickup());
-        List<Span> all = new ArrayList<>();
+        List<ChordSpan> all = new ArrayList<>();
         for (int round = 0; round < Fit.MOST_ROUNDS && length.times(round).compareTo(wanted) < 0; round++) {
             Beats offset = length.times(round);
-            once.forEach(span ->
-                    all.add(new Span(span.index(), span.chord(), span.start().plus(offset), span.beats())));
+            once.forEach(span -> all.add(
+                    new ChordSpan(span.index(), span.chord(), span.start().plus(offset), span.beats())));
         }
         return all;
     }
@@ -48,7 +48,7 @@ final class Stretches {
     private void cut(int index, Note note) {
         Beats now = note.start();
         while (now.compareTo(note.end()) < 0) {
-            Span span = spanAt(now);
+            ChordSpan span = spanAt(now);
             Beats change = nextChange(now, span);
             Beats end = change != null && change.compareTo(note.end()) < 0 ? change : note.end();
             boolean held = !now.equals(note.start());
@@ -57,7 +57,7 @@ final class Stretches {
         }
     }
 
-    private Span spanAt(Beats time) {
+    private ChordSpan spanAt(Beats time) {
         if (time.compareTo(melody.pickup()) < 0) {
             return null;
         }
@@ -69,14 +69,14 @@ final class Stretches {
     }
 
     /** When the chord under a note gives way to the next or the first begins, as the tune counts; or null. */
-    private Beats nextChange(Beats now, Span span) {
+    private Beats nextChange(Beats now, ChordSpan span) {
         if (span != null) {
             return span.end().plus(melody.pickup());
         }
         return now.compareTo(melody.pickup()) < 0 ? melody.pickup() : null;
     }
 
-    private int strength(Beats time, Span span) {
+    private int strength(Beats time, ChordSpan span) {
         if (time.compareTo(melody.pickup()) < 0) {
             return metre.strengthBefore(melody.pickup().minus(time));
         }

@@ -36,7 +36,7 @@ public final class Trial {
     public int friction(int at, Chord chord) {
         int sum = 0;
         for (int i : over.getOrDefault(at, List.of())) {
-            sum += role(i, at, chord) == Role.CLASH ? stretches.get(i).weight() : 0;
+            sum += role(i, at, chord) == NoteRole.CLASH ? stretches.get(i).weight() : 0;
         }
         return sum;
     }
@@ -45,14 +45,14 @@ public final class Trial {
     public List<FitNote> clashes(int at, Chord chord) {
         List<FitNote> clashes = new ArrayList<>();
         for (int i : over.getOrDefault(at, List.of())) {
-            if (role(i, at, chord) == Role.CLASH) {
-                clashes.add(with(stretches.get(i), at, chord).judged(Role.CLASH, key));
+            if (role(i, at, chord) == NoteRole.CLASH) {
+                clashes.add(with(stretches.get(i), at, chord).judged(NoteRole.CLASH, key));
             }
         }
         return clashes;
     }
 
-    private Role role(int i, int at, Chord chord) {
+    private NoteRole role(int i, int at, Chord chord) {
         Stretch before = Fitting.before(stretches, i);
         Stretch after = Fitting.after(stretches, i);
         return Fitting.role(with(stretches.get(i), at, chord), with(before, at, chord), with(after, at, chord));

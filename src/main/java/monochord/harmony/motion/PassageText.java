@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.theory.Cursor;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
 
@@ -24,10 +24,12 @@ final class PassageText {
     private static final Pattern HIGH = Pattern.compile(NOTE + "[679]");
 
     private final String text;
+    private final Cursor cursor;
     private final List<List<Pitch>> chords = new ArrayList<>();
 
     private PassageText(String text) {
         this.text = text;
+        this.cursor = new Cursor(text, WHAT, EXAMPLE);
     }
 
     static boolean looksLikeVoices(String text) {
@@ -52,39 +54,47 @@ final class PassageText {
 
     private Passage read() {
         int start = 0;
-        while (start <= text.length()) {
-            int bar = text.indexOf('|', start);
-            int end = bar < 0 ? text.length() : bar;
-            chord(start, end);
-            start = end + 1;
-        }
-        if (chords.size() < 2) {
-            throw refused(text.length(), "a bar line stands between two chords or more");
-        }
-        return new Passage(chords);
-    }
-
-    private void chord(int start, int end) {
         List<Pitch> chord = new ArrayList<>();
-        Matcher token = TOKEN.matcher(text).region(start, end);
-        while (token.find()) {
-            chord.add(pitch(token.group(), token.start()));
-            if (chord.size() > Passage.MOST_VOICES) {
-                throw refused(token.start(), "a chord here has at most " + Passage.MOST_VOICES + " voices");
+        for (String word = cursor.nextWord(); !word.isEmpty(); word = cursor.nextWord()) {
+            int place = cursor.place() - word.length();
+            if (word.equals("|")) {
+                close(chord, start, place);
+                start = cursor.place();
+                chord.clear();
+            } else {
+                sound(chord, word, place);
             }
         }
         if (!chord.isEmpty()) {
             add(chord, start);
-        } else if (!chords.isEmpty() && end < text.length()) {
-            throw refused(end, "there is no chord between two bar lines");
+        }
+        if (chords.size() < 2) {
+            throw cursor.because(text.length(), "a bar line stands between two chords or more");
+        }
+        return new Passage(chords);
+    }
+
+    private void sound(List<Pitch> chord, String word, int place) {
+        chord.add(pitch(word, place));
+        if (chord.size() > Passage.MOST_VOICES) {
+            throw cursor.because(place, "a chord here has at most " + Passage.MOST_VOICES + " voices");
+        }
+    }
+
+    /** A bar line may stand ahead of the first chord, but never beside another. */
+    private void close(List<Pitch> chord, int start, int bar) {
+        if (!chord.isEmpty()) {
+            add(chord, start);
+        } else if (!chords.isEmpty()) {
+            throw cursor.because(bar, "there is no chord between two bar lines");
         }
     }
 
     private void add(List<Pitch> chord, int place) {
         if (chords.size() == Passage.MOST_CHORDS) {
-            throw refused(place, "at most " + Passage.MOST_CHORDS + " chords are read at once");
+            throw cursor.because(place, "at most " + Passage.MOST_CHORDS + " chords are read at once");
         }
-        chords.add(chord);
+        chords.add(List.copyOf(chord));
     }
 
     private Pitch pitch(String token, int place) {
@@ -93,9 +103,5 @@ final class PassageText {
         } catch (Unreadable unreadable) {
             throw unreadable.within(text, place);
         }
-    }
-
-    private Unreadable refused(int place, String why) {
-        return Unreadable.because(text, place, WHAT, why, EXAMPLE);
     }
 }

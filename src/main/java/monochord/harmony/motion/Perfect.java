@@ -21,7 +21,12 @@ public enum Perfect {
 
     /** By sound, for parallels are heard however they are spelled; the order of the two notes does not matter. */
     static Perfect between(Pitch one, Pitch other) {
-        int size = Math.abs(one.midiNumber() - other.midiNumber());
+        return between(one.midiNumber(), other.midiNumber());
+    }
+
+    /** The same between two keys, as MIDI note numbers. */
+    public static Perfect between(int one, int other) {
+        int size = Math.abs(one - other);
         if (size == 0) {
             return UNISON;
         }
@@ -33,14 +38,15 @@ public enum Perfect {
     }
 
     /** The interval that runs on from the first to the second: a unison and an octave are octaves, or nothing runs on. */
-    static Perfect running(Perfect first, Perfect second) {
+    public static Perfect running(Perfect first, Perfect second) {
         if (first == second) {
             return first;
         }
         return first.isOctave() && second.isOctave() ? OCTAVE : NONE;
     }
 
-    private boolean isOctave() {
+    /** Whether it is an octave or a unison. */
+    public boolean isOctave() {
         return this == UNISON || this == OCTAVE;
     }
 

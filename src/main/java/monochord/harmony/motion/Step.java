@@ -50,11 +50,11 @@ public record Step(List<Pitch> from, List<Pitch> to, List<Move> moves, List<Pair
 
     /** The notes that both chords have in some octave, as the first spells them, each once. */
     public List<NoteName> shared() {
-        return from.stream()
-                .map(Pitch::name)
-                .filter(name -> to.stream().map(Pitch::name).anyMatch(name::soundsLike))
-                .distinct()
-                .toList();
+        return VoiceLeading.commonTones(names(from), names(to));
+    }
+
+    private static List<NoteName> names(List<Pitch> chord) {
+        return chord.stream().map(Pitch::name).toList();
     }
 
     /** Half steps moved by all voices together, whichever way they go. */
@@ -64,6 +64,16 @@ public record Step(List<Pitch> from, List<Pitch> to, List<Move> moves, List<Pair
             moved += Math.abs(move.semitones());
         }
         return moved;
+    }
+
+    /** Voices that stay on their key. */
+    public int held() {
+        return (int) moves.stream().filter(Move::isStill).count();
+    }
+
+    /** Pairs of voices that go the same way from fifth to fifth, or from octave or unison to octave. */
+    public List<Pair> parallels() {
+        return pairs.stream().filter(pair -> pair.parallel() != Perfect.NONE).toList();
     }
 
     /** The lowest and the highest voice, if there are two and each is outermost in both chords. */

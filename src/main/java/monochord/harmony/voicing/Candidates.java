@@ -8,7 +8,7 @@ import monochord.theory.Pitch;
 /**
  * Every way to play one chord in a style that keeps the rules: what must sound sounds, nothing is doubled that must not
  * be, the bass is right, voices and hands do not cross, each hand stays within reach and range, no interval lies below its
- * {@link LowLimits}. None is left out to save time.
+ * {@link LowIntervalLimits}. None is left out to save time.
  */
 final class Candidates {
     private final ChordTones tones;
@@ -25,7 +25,7 @@ final class Candidates {
     }
 
     /** The keys of each, as MIDI note numbers, bass first. */
-    static List<int[]> of(Task task, int index, int voices) {
+    static List<int[]> of(VoicingTask task, int index, int voices) {
         OptionalInt tune = task.tops()
                 .get(index)
                 .map(Pitch::midiNumber)

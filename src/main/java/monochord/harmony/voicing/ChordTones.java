@@ -39,7 +39,7 @@ final class ChordTones {
     private int fifth;
     private int fifths;
 
-    ChordTones(Chord chord, Key key, Style style, Optional<Pitch> tune, int voices) {
+    ChordTones(Chord chord, Key key, VoicingStyle style, Optional<Pitch> tune, int voices) {
         this.chord = chord;
         Arrays.fill(atKey, NONE);
         List<Interval> kept = chord.kind().intervals().stream()
@@ -53,14 +53,15 @@ final class ChordTones {
         allowDoubling(voices, key);
     }
 
-    private boolean isKept(Interval interval, Style style) {
+    private boolean isKept(Interval interval, VoicingStyle style) {
         int number = interval.number();
         boolean thirteenth = has(13);
         boolean clash = chord.kind().holds(Interval.MAJOR_THIRD) && chord.kind().holds(Interval.PERFECT_FOURTH);
-        if (style == Style.SHELL && (number >= 9 || number == 5 && has(7) && interval.equals(Interval.PERFECT_FIFTH))) {
+        if (style == VoicingStyle.SHELL
+                && (number >= 9 || number == 5 && has(7) && interval.equals(Interval.PERFECT_FIFTH))) {
             return false;
         }
-        return !clash || !(number == 11 && thirteenth || number == 3 && !thirteenth && style != Style.SHELL);
+        return !clash || !(number == 11 && thirteenth || number == 3 && !thirteenth && style != VoicingStyle.SHELL);
     }
 
     private boolean has(int number) {

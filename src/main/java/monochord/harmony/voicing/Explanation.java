@@ -10,19 +10,25 @@ import monochord.theory.Chord;
  * What happens in a way to play a progression, next to the plain root-position version of the same chords. {@link Telling}
  * puts it into sentences.
  *
- * @param plain the same chords as {@link Plain} plays them
+ * @param plain the same chords as {@link RootPositions} plays them
  * @param plainCost what those cost by the same formula
  * @param changes one for each change of chord
  */
 public record Explanation(
-        Way way, Tally tally, List<Voicing> plain, Tally plainTally, Cost plainCost, List<Change> changes) {
+        VoicedProgression way,
+        MovementCount tally,
+        List<Voicing> plain,
+        MovementCount plainTally,
+        Cost plainCost,
+        List<Change> changes) {
     /**
      * One change of chord.
      *
      * @param left what the voices do that the left hand plays in the second chord, bottom to top
      * @param right the same for the right hand
      */
-    public record Change(Chord from, Chord to, List<Move> left, List<Move> right, Tally tally, Tally plainTally) {
+    public record Change(
+            Chord from, Chord to, List<Move> left, List<Move> right, MovementCount tally, MovementCount plainTally) {
         public Change {
             left = List.copyOf(left);
             right = List.copyOf(right);
@@ -34,16 +40,17 @@ public record Explanation(
         changes = List.copyOf(changes);
     }
 
-    public static Explanation of(Way way) {
-        List<Voicing> plain = Plain.of(way.task().chords());
+    public static Explanation of(VoicedProgression way) {
+        List<Voicing> plain = RootPositions.of(way.task().chords());
         List<Change> changes = new ArrayList<>();
         for (int i = 1; i < way.voicings().size(); i++) {
             changes.add(change(way, plain, i));
         }
-        return new Explanation(way, way.tally(), plain, Tally.of(plain), Weighing.of(way.task(), plain), changes);
+        return new Explanation(
+                way, way.tally(), plain, MovementCount.of(plain), CostFormula.of(way.task(), plain), changes);
     }
 
-    private static Change change(Way way, List<Voicing> plain, int i) {
+    private static Change change(VoicedProgression way, List<Voicing> plain, int i) {
         Voicing from = way.voicings().get(i - 1);
         Voicing to = way.voicings().get(i);
         List<Move> moves = Step.between(from.pitches(), to.pitches()).moves();
@@ -53,7 +60,7 @@ public record Explanation(
                 way.task().chords().get(i),
                 moves.subList(0, left),
                 moves.subList(left, moves.size()),
-                Tally.between(from, to),
-                Tally.between(plain.get(i - 1), plain.get(i)));
+                MovementCount.between(from, to),
+                MovementCount.between(plain.get(i - 1), plain.get(i)));
     }
 }

@@ -7,7 +7,7 @@ package monochord.harmony.voicing;
  * (common practice, no source). The choir's ranges are bass E2–D4, tenor C3–G4, alto G3–D5 and soprano C4–G5, no more
  * than an octave between neighbours but for tenor and bass (Integrated Music Theory, lesson 10a).
  */
-record Layout(Style style, int voices, Reach reach) {
+record Layout(VoicingStyle style, int voices, Reach reach) {
     private static final int MOST_IN_A_HAND = 5;
     private static final int FEWEST = 3;
     private static final int C2 = 36;
@@ -20,24 +20,24 @@ record Layout(Style style, int voices, Reach reach) {
     private static final int[] HOME_OF_THE_HANDS = {43, 67};
 
     /** Most voices that two hands could hold in this style. */
-    static int mostVoices(Style style) {
-        return style == Style.CHOIR ? CHOIR_LOW.length : leftVoices(style) + MOST_IN_A_HAND;
+    static int mostVoices(VoicingStyle style) {
+        return style == VoicingStyle.CHOIR ? CHOIR_LOW.length : leftVoices(style) + MOST_IN_A_HAND;
     }
 
-    static int fewestVoices(Style style) {
-        return style == Style.CHOIR ? CHOIR_LOW.length : FEWEST;
+    static int fewestVoices(VoicingStyle style) {
+        return style == VoicingStyle.CHOIR ? CHOIR_LOW.length : FEWEST;
     }
 
-    private static int leftVoices(Style style) {
-        return style == Style.SPREAD || style == Style.CHOIR ? 2 : 1;
+    private static int leftVoices(VoicingStyle style) {
+        return style == VoicingStyle.SPREAD || style == VoicingStyle.CHOIR ? 2 : 1;
     }
 
     int lowest(int voice) {
-        return style == Style.CHOIR ? CHOIR_LOW[voice] : voice < leftVoices(style) ? C2 : E3;
+        return style == VoicingStyle.CHOIR ? CHOIR_LOW[voice] : voice < leftVoices(style) ? C2 : E3;
     }
 
     int highest(int voice) {
-        return style == Style.CHOIR ? CHOIR_HIGH[voice] : voice == 0 ? E3 : voice < leftVoices(style) ? C4 : G5;
+        return style == VoicingStyle.CHOIR ? CHOIR_HIGH[voice] : voice == 0 ? E3 : voice < leftVoices(style) ? C4 : G5;
     }
 
     /** Whether the voice, now on its key, fits what lies below it. */
@@ -45,19 +45,19 @@ record Layout(Style style, int voices, Reach reach) {
         if (voice == 0) {
             return true;
         }
-        boolean far = style == Style.CHOIR
+        boolean far = style == VoicingStyle.CHOIR
                 ? voice > 1 && keys[voice] - keys[voice - 1] > 12
                 : voice > leftVoices(style) && !rightReaches(keys[voice] - keys[leftVoices(style)]);
         return !far && lowLimitsAreKept(keys, voice);
     }
 
     private boolean rightReaches(int halfSteps) {
-        return reach.covers(halfSteps) && !(style == Style.CLOSE && Reach.isWide(halfSteps));
+        return reach.covers(halfSteps) && !(style == VoicingStyle.CLOSE && Reach.isWide(halfSteps));
     }
 
     private static boolean lowLimitsAreKept(int[] keys, int voice) {
         for (int lower = 0; lower < voice; lower++) {
-            if (!LowLimits.areKept(keys[lower], keys[voice])) {
+            if (!LowIntervalLimits.areKept(keys[lower], keys[voice])) {
                 return false;
             }
         }
@@ -85,7 +85,7 @@ record Layout(Style style, int voices, Reach reach) {
 
     /** How many of the voices the left hand plays; 0 if two hands cannot play them. */
     int leftHand(int[] keys) {
-        if (style != Style.CHOIR) {
+        if (style != VoicingStyle.CHOIR) {
             return leftVoices(style);
         }
         boolean two = reach.covers(keys[1] - keys[0]) && reach.covers(keys[3] - keys[2]);
@@ -94,7 +94,7 @@ record Layout(Style style, int voices, Reach reach) {
 
     /** Half steps that bass and top lie away from the middle of their ranges; decides where all else is equal. */
     int drift(int[] keys) {
-        int[] home = style == Style.CHOIR ? HOME_OF_THE_CHOIR : HOME_OF_THE_HANDS;
+        int[] home = style == VoicingStyle.CHOIR ? HOME_OF_THE_CHOIR : HOME_OF_THE_HANDS;
         return Math.abs(keys[0] - home[0]) + Math.abs(keys[voices - 1] - home[1]);
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import monochord.harmony.Borrowing;
 import monochord.harmony.motion.Move;
 import monochord.harmony.voicing.Explanation.Change;
 import monochord.theory.Chord;
@@ -108,7 +107,7 @@ public final class Telling {
         return said;
     }
 
-    private static String numbers(Tally tally) {
+    private static String numbers(MovementCount tally) {
         String left = tally.inLeftHand() == 0
                 ? ""
                 : tally.inLeftHand() == tally.parallels()
@@ -149,7 +148,7 @@ public final class Telling {
 
     /** Whether the change leads out of the key: where two are as telling, that one is told. */
     private boolean isBorrowed(Change change) {
-        return !Borrowing.isOwn(change.to(), explanation.way().task().key());
+        return !explanation.way().task().key().isOwn(change.to());
     }
 
     private static String reason(Change change) {

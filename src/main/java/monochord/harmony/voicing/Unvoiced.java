@@ -4,10 +4,10 @@ package monochord.harmony.voicing;
 public final class Unvoiced extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    private final transient Task task;
+    private final transient VoicingTask task;
     private final int index;
 
-    Unvoiced(Task task, int index) {
+    Unvoiced(VoicingTask task, int index) {
         super(task.chords().get(index) + " has no " + task.style() + " voicing within "
                 + task.reach().inWords()
                 + task.tops().get(index).map(top -> " with " + top + " on top").orElse(""));
@@ -15,7 +15,7 @@ public final class Unvoiced extends RuntimeException {
         this.index = index;
     }
 
-    public Task task() {
+    public VoicingTask task() {
         return task;
     }
 

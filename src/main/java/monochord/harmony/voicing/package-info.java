@@ -1,9 +1,9 @@
 /**
  * The best way to play a progression with two hands, and why it is the best.
  *
- * <p>A {@link monochord.harmony.voicing.Task} says what is to be played: chords, key, style, reach, perhaps a tune on
+ * <p>A {@link monochord.harmony.voicing.VoicingTask} says what is to be played: chords, key, style, reach, perhaps a tune on
  * top. {@link monochord.harmony.voicing.Candidates} are all the ways to play one chord that keep the rules, {@link
- * monochord.harmony.voicing.Cost} says what a row of them costs, and {@link monochord.harmony.voicing.Search} finds the
+ * monochord.harmony.voicing.Cost} says what a row of them costs, and {@link monochord.harmony.voicing.VoicingSearch} finds the
  * cheapest rows there are. {@link monochord.harmony.voicing.Explanation} tells what moves and what stays.
  *
  * <p>Imports {@code theory} and {@code harmony}; no input or output, no state.

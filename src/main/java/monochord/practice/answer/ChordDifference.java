@@ -7,28 +7,14 @@ import monochord.theory.NoteName;
 
 /** Says what is off in the tones of a chord and how to find the right ones. */
 final class ChordDifference {
-    private static final List<String> PLACES = List.of(
-            "root",
-            "second",
-            "third",
-            "fourth",
-            "fifth",
-            "sixth",
-            "seventh",
-            "octave",
-            "ninth",
-            "tenth",
-            "eleventh",
-            "twelfth",
-            "thirteenth");
-
     private static final int OCTAVE = 12;
 
     private ChordDifference() {}
 
     /** {@code third}: the place of one of the chord's own tones in its stack. */
     static String place(Chord chord, NoteName tone) {
-        return PLACES.get(above(chord, tone).number() - 1);
+        Interval above = above(chord, tone);
+        return above.number() == 1 ? "root" : above.numberInWords();
     }
 
     private static Interval above(Chord chord, NoteName tone) {

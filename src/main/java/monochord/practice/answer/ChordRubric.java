@@ -147,8 +147,7 @@ public final class ChordRubric extends Rubric<Tones> {
     }
 
     private static NoteName otherName(NoteName note) {
-        int away = note.alteration() < 0 ? 12 : note.alteration() > 0 ? -12 : 0;
-        return NoteName.at(note.fifths() + away);
+        return note.alteration() == 0 ? note : note.respelled();
     }
 
     @Override

@@ -1,6 +1,5 @@
 package monochord.practice.answer;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -20,22 +20,14 @@ import monochord.theory.NoteName;
 public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     private static final String NONE = "none";
     private static final Set<String> NOTHING = Set.of(NONE, "no", "nothing", "no common tones", "no tones", "0");
-    private static final int BACK_ON_THE_LINE = 12;
 
     private final Chord first;
     private final Chord second;
 
     public CommonTonesRubric(Chord first, Chord second, Supplier<List<Slip<List<NoteName>>>> slips) {
-        super(shared(first, second), slips);
+        super(VoiceLeading.commonTones(first, second), slips);
         this.first = first;
         this.second = second;
-    }
-
-    /** The tones of the first chord whose key on the keyboard the second has too. */
-    public static List<NoteName> shared(Chord first, Chord second) {
-        return first.tones().stream()
-                .filter(tone -> second.tones().stream().anyMatch(tone::soundsLike))
-                .toList();
     }
 
     @Override
@@ -80,11 +72,9 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     /** Every black key under its other name. */
     @Override
     Optional<List<NoteName>> bySound() {
-        List<NoteName> respelled = new ArrayList<>();
-        for (NoteName note : wanted()) {
-            int away = note.fifths() < 0 ? BACK_ON_THE_LINE : -BACK_ON_THE_LINE;
-            respelled.add(note.alteration() == 0 ? note : NoteName.at(note.fifths() + away));
-        }
+        List<NoteName> respelled = wanted().stream()
+                .map(note -> note.alteration() == 0 ? note : note.respelled())
+                .toList();
         return respelled.equals(wanted()) ? Optional.empty() : Optional.of(respelled);
     }
 

@@ -3,7 +3,7 @@ package monochord.practice.answer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import monochord.harmony.melody.Change;
+import monochord.harmony.melody.NoteChange;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -14,7 +14,6 @@ import monochord.theory.Unreadable;
 
 /** Judges the note that a tune sings in place of one that clashes: the nearest, or another near one that fits. */
 public final class MendRubric extends Rubric<NoteName> {
-    private static final int ALIKE_ON_KEYBOARD = 12;
 
     private final List<NoteName> fitting;
     private final String reason;
@@ -24,7 +23,7 @@ public final class MendRubric extends Rubric<NoteName> {
      * @param changes every near note that fits, the nearest first; not empty
      * @param reason one sentence or more that lead to the nearest
      */
-    public MendRubric(List<Change> changes, String reason, String way, Supplier<List<Slip<NoteName>>> slips) {
+    public MendRubric(List<NoteChange> changes, String reason, String way, Supplier<List<Slip<NoteName>>> slips) {
         super(changes.get(0).to().name(), slips);
         this.fitting = changes.stream().map(change -> change.to().name()).toList();
         this.reason = reason;
@@ -70,8 +69,7 @@ public final class MendRubric extends Rubric<NoteName> {
 
     @Override
     Optional<NoteName> bySound() {
-        int away = wanted().fifths() < 0 ? ALIKE_ON_KEYBOARD : -ALIKE_ON_KEYBOARD;
-        return Optional.of(NoteName.at(wanted().fifths() + away));
+        return Optional.of(wanted().respelled());
     }
 
     @Override

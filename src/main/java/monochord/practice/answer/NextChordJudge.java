@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;
-import monochord.harmony.after.After;
-import monochord.harmony.after.Corpus;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.Continuation;
+import monochord.harmony.after.Continuations;
+import monochord.harmony.after.SongCounts;
 import monochord.practice.Grade;
 import monochord.practice.Judge;
 import monochord.practice.Misconception;
@@ -36,10 +36,10 @@ public final class NextChordJudge implements Judge {
 
     private final Numeral from;
     private final Key key;
-    private final List<Way> ways;
+    private final List<Continuation> ways;
 
     /** @param ways what leads on from the chord, the best first; not empty */
-    public NextChordJudge(Numeral from, Key key, List<Way> ways) {
+    public NextChordJudge(Numeral from, Key key, List<Continuation> ways) {
         this.from = from;
         this.key = key;
         this.ways = ways;
@@ -96,18 +96,18 @@ public final class NextChordJudge implements Judge {
     }
 
     /** The way to this chord, by itself or by its triad in root position. */
-    private Optional<Way> way(Chord given) {
+    private Optional<Continuation> way(Chord given) {
         Chord plain = given.over(given.root());
         return known(plain)
                 .or(() -> known(new Chord(given.root(), given.kind().triad())))
-                .or(() -> After.way(from, Numeral.of(plain, key), key, Corpus.NONE));
+                .or(() -> Continuations.way(from, Numeral.of(plain, key), key, SongCounts.NONE));
     }
 
-    private Optional<Way> known(Chord chord) {
+    private Optional<Continuation> known(Chord chord) {
         return ways.stream().filter(way -> way.chord().equals(chord)).findFirst();
     }
 
-    private Verdict right(Chord given, Way way) {
+    private Verdict right(Chord given, Continuation way) {
         String why = way.reason().toString();
         String said = "Yes, " + Say.chord(given) + ", " + Numeral.of(given, key).write(Signs.MUSIC) + ". "
                 + Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".";
@@ -115,8 +115,8 @@ public final class NextChordJudge implements Judge {
     }
 
     private Verdict withoutRule(Chord given) {
-        boolean related = Borrowing.isOwn(given, key)
-                || !Borrowing.borrowedFrom(given, key).isEmpty();
+        boolean related =
+                key.isOwn(given) || !Borrowing.borrowedFrom(given, key).isEmpty();
         if (related) {
             return new Verdict(
                     Grade.REMARK,
@@ -136,7 +136,7 @@ public final class NextChordJudge implements Judge {
     }
 
     private String offer() {
-        Way best = ways.get(0);
+        Continuation best = ways.get(0);
         return "Stronger is " + Say.chord(best.chord()) + " (" + best.reason() + ").";
     }
 

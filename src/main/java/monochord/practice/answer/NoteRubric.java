@@ -55,11 +55,10 @@ public final class NoteRubric extends Rubric<NoteName> {
     @Override
     Optional<NoteName> bySound() {
         NoteName plain = wanted().simplest();
-        int away = wanted().fifths() < 0 ? 12 : -12;
         boolean isPlain = plain.equals(wanted());
         return isPlain && wanted().alteration() == 0
                 ? Optional.empty()
-                : Optional.of(isPlain ? NoteName.at(wanted().fifths() + away) : plain);
+                : Optional.of(isPlain ? wanted().respelled() : plain);
     }
 
     @Override

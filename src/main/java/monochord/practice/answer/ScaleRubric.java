@@ -9,6 +9,7 @@ import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
+import monochord.theory.Interval;
 import monochord.theory.NoteName;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
@@ -57,12 +58,10 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
 
     @Override
     Optional<List<NoteName>> bySound() {
-        int away = scale.tonic().fifths() > 0 ? -12 : 12;
+        Interval away = scale.tonic().to(scale.tonic().respelled());
         boolean hasTwin = Math.abs(scale.tonic().fifths()) > 4;
         return hasTwin
-                ? Optional.of(wanted().stream()
-                        .map(note -> NoteName.at(note.fifths() + away))
-                        .toList())
+                ? Optional.of(wanted().stream().map(note -> note.plus(away)).toList())
                 : Optional.empty();
     }
 

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import monochord.harmony.voicing.Breach;
+import monochord.harmony.voicing.BrokenRule;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Rule;
-import monochord.harmony.voicing.Rules;
 import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.VoicingRule;
+import monochord.harmony.voicing.VoicingRules;
 import monochord.practice.Grade;
 import monochord.practice.Judge;
 import monochord.practice.Misconception;
@@ -68,7 +68,7 @@ public final class VoicingRubric implements Judge {
     }
 
     private Verdict judge(Voicing given) {
-        List<Breach> broken = Rules.broken(given, chord, key, reach);
+        List<BrokenRule> broken = VoicingRules.broken(given, chord, key, reach);
         if (broken.isEmpty()) {
             return isSpelled(given)
                     ? verdict(Grade.RIGHT, null, "Yes: " + given.write(Signs.MUSIC) + " keeps every rule.")
@@ -78,8 +78,8 @@ public final class VoicingRubric implements Judge {
                             "The keys are right; the names are not all the chord's. " + Say.chord(chord) + " is "
                                     + Say.row(chord.tones()) + ".");
         }
-        Breach first = broken.get(0);
-        boolean near = broken.size() == 1 && first.rule() != Rule.NO_STRANGERS;
+        BrokenRule first = broken.get(0);
+        boolean near = broken.size() == 1 && first.rule() != VoicingRule.NO_STRANGERS;
         return verdict(near ? Grade.NEARLY : Grade.WRONG, misconception(first), said(first));
     }
 
@@ -94,7 +94,7 @@ public final class VoicingRubric implements Judge {
         return new Verdict(grade, misconception == null ? null : misconception.id(), opening + message, expected());
     }
 
-    private Misconception misconception(Breach breach) {
+    private Misconception misconception(BrokenRule breach) {
         return switch (breach.rule()) {
             case NO_STRANGERS -> isThirdKept(breach) ? Misconception.THIRD_KEPT : Misconception.EXTRA_NOTE;
             case NOTHING_MISSING -> Misconception.MISSING_NOTE;
@@ -106,7 +106,7 @@ public final class VoicingRubric implements Judge {
         };
     }
 
-    private boolean isThirdKept(Breach breach) {
+    private boolean isThirdKept(BrokenRule breach) {
         boolean third = chord.kind().interval(3).isPresent();
         return !third
                 && breach.pitches().stream()
@@ -114,7 +114,7 @@ public final class VoicingRubric implements Judge {
                         .anyMatch(up -> up.equals(Interval.MAJOR_THIRD) || up.equals(Interval.MINOR_THIRD));
     }
 
-    private String said(Breach breach) {
+    private String said(BrokenRule breach) {
         String pitches =
                 breach.pitches().stream().map(pitch -> pitch.write(Signs.MUSIC)).collect(Collectors.joining(" and "));
         String names = Say.list(breach.names());
@@ -156,7 +156,7 @@ public final class VoicingRubric implements Judge {
     public List<Mistake> mistakes() {
         List<Mistake> mistakes = new ArrayList<>();
         for (Slip<Voicing> slip : slips.get()) {
-            List<Breach> broken = Rules.broken(slip.answer(), chord, key, reach);
+            List<BrokenRule> broken = VoicingRules.broken(slip.answer(), chord, key, reach);
             Stream.ofNullable(broken.isEmpty() ? null : broken.get(0))
                     .filter(first -> misconception(first) == slip.misconception())
                     .forEach(first -> mistakes.add(

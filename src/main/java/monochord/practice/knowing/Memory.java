@@ -26,7 +26,7 @@ public record Memory(double stability, double difficulty) {
     /** Worked out once, for a long record asks for them a million times. */
     private static final double GROWTH = Math.exp(W[8]);
 
-    private static final double DRAWN_TO = firstDifficulty(Rating.EASY);
+    private static final double DRAWN_TO = firstDifficulty(Rating.FLUENT);
     private static final double LAPSE = Math.exp(W[17] * W[18]);
     private static final double[] SAME_DAY_GROWTH = {
         sameDayGrowth(1), sameDayGrowth(2), sameDayGrowth(3), sameDayGrowth(4)
@@ -65,14 +65,16 @@ public record Memory(double stability, double difficulty) {
      */
     public Memory after(double days, Rating rating) {
         return new Memory(
-                days < SAME_DAY ? sameDay(rating) : rating == Rating.AGAIN ? forgotten(days) : recalled(days, rating),
+                days < SAME_DAY
+                        ? sameDay(rating)
+                        : rating == Rating.FORGOTTEN ? forgotten(days) : recalled(days, rating),
                 nextDifficulty(rating));
     }
 
-    /** No answer that was right lowers it; here the implementations differ for hard ones, and we go with ts-fsrs 5.4.2. */
+    /** No answer that was right lowers it; here the implementations differ for laboured ones, and we go with ts-fsrs 5.4.2. */
     private double sameDay(Rating rating) {
         double growth = SAME_DAY_GROWTH[rating.ordinal()] * Math.pow(stability, -W[19]);
-        return stability * (rating == Rating.AGAIN ? growth : Math.max(1, growth));
+        return stability * (rating == Rating.FORGOTTEN ? growth : Math.max(1, growth));
     }
 
     private static double sameDayGrowth(int rating) {
@@ -94,7 +96,7 @@ public record Memory(double stability, double difficulty) {
     }
 
     private static double bonus(Rating rating) {
-        return rating == Rating.HARD ? W[15] : rating == Rating.EASY ? W[16] : 1;
+        return rating == Rating.LABOURED ? W[15] : rating == Rating.FLUENT ? W[16] : 1;
     }
 
     private double nextDifficulty(Rating rating) {

@@ -2,7 +2,6 @@ package monochord.practice.skill;
 
 import java.util.List;
 import java.util.stream.Stream;
-import monochord.harmony.Borrowing;
 import monochord.practice.answer.Say;
 import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
@@ -25,7 +24,7 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
     static BorrowedSubject parse(String subject, Key key) {
         Numeral numeral = numeral(subject.strip(), key);
         Chord chord = numeral.in(key);
-        if (Borrowing.isOwn(chord, key)) {
+        if (key.isOwn(chord)) {
             throw Unreadable.because(subject, 0, "a borrowed chord", "it is the key's own chord in " + key, "bVI");
         }
         return new BorrowedSubject(numeral, chord, key);

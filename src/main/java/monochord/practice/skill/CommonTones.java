@@ -8,6 +8,7 @@ import static monochord.practice.Misconception.WRONG_QUALITY;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Coaching;
 import monochord.practice.Form;
 import monochord.practice.Misconception;
@@ -66,7 +67,7 @@ final class CommonTones implements Skill {
         List<Slip<List<NoteName>>> slips = new ArrayList<>();
         taken(NOT_LOWERED, about, about.unaltered(), slips);
         taken(WRONG_QUALITY, about, about.plain(about.chords()), slips);
-        List<NoteName> shared = CommonTonesRubric.shared(first, second);
+        List<NoteName> shared = VoiceLeading.commonTones(first, second);
         slips.add(new Slip<>(
                 LETTERS_ONLY,
                 first.tones().stream().filter(tone -> hasLetter(second, tone)).toList(),
@@ -98,7 +99,7 @@ final class CommonTones implements Skill {
         if (!others.equals(about.chords())) {
             slips.add(new Slip<>(
                     misconception,
-                    CommonTonesRubric.shared(others.get(0), others.get(1)),
+                    VoiceLeading.commonTones(others.get(0), others.get(1)),
                     () -> "That is so with " + Say.chord(others.get(wrong)) + ", the key's own chord. "
                             + Say.chord(chord) + " is " + Say.row(chord.tones()) + "."));
         }
@@ -114,7 +115,7 @@ final class CommonTones implements Skill {
     }
 
     private static Coaching coaching(Chord first, Chord second) {
-        List<NoteName> shared = CommonTonesRubric.shared(first, second);
+        List<NoteName> shared = VoiceLeading.commonTones(first, second);
         String both = sideBySide(first, second);
         String result = shared.isEmpty()
                 ? "Nothing stands in both, so every finger moves."

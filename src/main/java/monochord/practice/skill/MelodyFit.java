@@ -5,7 +5,7 @@ import static monochord.practice.Misconception.LETTERS_ONLY;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.harmony.melody.Change;
+import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
 import monochord.practice.Coaching;
 import monochord.practice.Form;
@@ -78,7 +78,7 @@ final class MelodyFit implements Skill {
     }
 
     private Question mend(TuneSubject about) {
-        List<Change> changes = about.changes();
+        List<NoteChange> changes = about.changes();
         String prompt = "In " + Say.key(about.key()) + " a tune rests on " + Say.note(about.note()) + " over "
                 + Say.chord(about.chord()) + ", and it clashes. Which note, as near as can be, would fit?";
         NoteName nearest = changes.get(0).to().name();

@@ -38,7 +38,7 @@ final class OuterMotion implements Skill {
             "C3 E4 | F3 G4",
             "C3 G3 E4 C5 | A2 A3 E4 C5",
             "F3 F4 A4 C5 | G3 D4 G4 B4",
-            "C3 C4 G4 E5 | G2 B3 G4 D5",
+            "C3 E4 G4 C5 | G2 D4 G4 B4",
             "F3 C4 F4 A4 | G3 D4 G4 B4",
             "G2 B3 D4 G4 | Ab2 C4 Eb4 Ab4");
     private static final List<Passage> IN_C_MINOR = passages(
@@ -47,7 +47,7 @@ final class OuterMotion implements Skill {
             "C3 Eb4 | F3 G4",
             "C3 G3 Eb4 C5 | Ab2 Ab3 Eb4 C5",
             "F3 F4 Ab4 C5 | G3 D4 G4 B4",
-            "C3 C4 G4 Eb5 | G2 B3 G4 D5",
+            "C3 Eb4 G4 C5 | G2 D4 G4 B4",
             "Ab2 C4 Eb4 Ab4 | G2 B3 D4 G4");
 
     private static List<Passage> passages(String... texts) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.harmony.melody.Change;
+import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
 import monochord.theory.Chord;
 import monochord.theory.Degree;
@@ -75,8 +75,8 @@ record TuneSubject(boolean mend, NoteName note, Chord chord, Key key) {
     }
 
     /** Every near note that fits, the nearest first. */
-    List<Change> changes() {
-        return Change.all(new Pitch(note, 4), chord, key);
+    List<NoteChange> changes() {
+        return NoteChange.all(new Pitch(note, 4), chord, key);
     }
 
     /** The tone of the chord with the note's letter and another accidental. */

@@ -15,10 +15,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Search;
-import monochord.harmony.voicing.Style;
-import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.practice.Coaching;
 import monochord.practice.Form;
 import monochord.practice.Misconception;
@@ -80,7 +80,9 @@ final class Voicings implements Skill {
     }
 
     private static Voicing voiced(Chord chord, Key key) {
-        return Search.best(Task.of(List.of(chord), key, Style.CLOSE)).voicings().get(0);
+        return VoicingSearch.best(VoicingTask.of(List.of(chord), key, VoicingStyle.CLOSE))
+                .voicings()
+                .get(0);
     }
 
     private static List<Slip<Voicing>> slips(Chord chord, Key key, Voicing wanted) {

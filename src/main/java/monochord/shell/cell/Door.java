@@ -31,7 +31,7 @@ final class Door implements AutoCloseable {
         return secret.clone();
     }
 
-    /** @throws IOException if nobody who knows the secret comes until {@code deadline}, in nanoseconds of this JVM */
+    /** @throws IOException if the door is shut, or nobody who knows the secret comes until {@code deadline}, in nanoseconds */
     Socket admit(int purpose, long deadline) throws IOException {
         while (true) {
             Socket caller = next(deadline);
@@ -51,6 +51,8 @@ final class Door implements AutoCloseable {
             return listening.accept();
         } catch (SocketTimeoutException nobody) {
             throw new SocketException("its JVM did not answer in time");
+        } catch (SocketException shut) {
+            throw new SocketException("its JVM did not come up");
         }
     }
 
@@ -64,6 +66,7 @@ final class Door implements AutoCloseable {
         }
     }
 
+    /** Also while somebody is waited for; nobody is from then on. Thread-safe. */
     @Override
     public void close() throws IOException {
         listening.close();

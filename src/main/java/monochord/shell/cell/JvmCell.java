@@ -19,7 +19,7 @@ import monochord.theory.Key;
  * cells that went well are run again, without a picture or a sound.
  */
 public final class JvmCell implements Cell {
-    private static final long ANSWER_MILLIS = 10_000;
+    private static final long ANSWER_MILLIS = 30_000;
     private static final long COMPLETION_MILLIS = 400;
 
     private final Supplier<Duration> limit;

@@ -19,9 +19,13 @@ import monochord.shell.cell.wire.WorkingFolder;
 
 /** One JVM of a cell, and the two connections to it. */
 final class Link {
-    private static final Duration START = Duration.ofSeconds(30);
+    /** On a machine that has much else to do a JVM takes its time; one that has ended is not waited for. */
+    private static final Duration START = Duration.ofMinutes(2);
+
     private static final int WAITING = 64;
     private static final int LOOK_MILLIS = 100;
+    /** A JVM that has let go of its connections is about to end; on a busy machine that takes its time. */
+    private static final int EXIT_SECONDS = 10;
 
     private final WorkingFolder folder;
     private final Process process;
@@ -51,6 +55,7 @@ final class Link {
         WorkingFolder folder = WorkingFolder.make();
         try (Door door = new Door()) {
             Process process = new Launch(folder, door.port()).start();
+            process.onExit().thenRun(() -> shut(door));
             try {
                 return greeted(meet(folder, process, door));
             } catch (IOException failed) {
@@ -60,6 +65,14 @@ final class Link {
         } catch (IOException failed) {
             folder.remove();
             throw failed;
+        }
+    }
+
+    private static void shut(Door door) {
+        try {
+            door.close();
+        } catch (IOException closed) {
+            // nobody can come through it any more
         }
     }
 
@@ -136,7 +149,7 @@ final class Link {
     /** How the JVM ended, or −1 if it did not of itself within a moment. */
     int exitStatus() {
         try {
-            return process.waitFor(1, TimeUnit.SECONDS) ? process.exitValue() : -1;
+            return process.waitFor(EXIT_SECONDS, TimeUnit.SECONDS) ? process.exitValue() : -1;
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
             return -1;

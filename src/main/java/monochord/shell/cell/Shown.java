@@ -9,10 +9,10 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Search;
-import monochord.harmony.voicing.Style;
-import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Unvoiced;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.shell.cell.wire.Told;
 import monochord.shell.cell.wire.Told.Shape;
 import monochord.theory.Chord;
@@ -118,8 +118,8 @@ record Shown(Told told, Key here) {
         for (String top : told.part(4).split(" ")) {
             tops.add(top.equals("-") ? Optional.empty() : Optional.of(Pitch.parse(top)));
         }
-        Style style = Style.find(told.part(2)).orElse(Style.CLOSE);
-        Task task = new Task(chords(), key(), style, Reach.parse(told.part(3)), tops);
-        return new VoiceAnswer(Search.best(task, 1), false);
+        VoicingStyle style = VoicingStyle.find(told.part(2)).orElse(VoicingStyle.CLOSE);
+        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops);
+        return new VoiceAnswer(VoicingSearch.best(task, 1), false);
     }
 }

@@ -1,5 +1,6 @@
 package monochord.shell.ear;
 
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -19,17 +20,28 @@ import monochord.theory.NoteName;
 
 /** Plays through the sound card, and says once a sitting what there is to say about it. */
 public final class LiveEar implements Ear {
-    private static final long PATIENCE_MILLIS = 1500;
+    private static final Duration PATIENCE = Duration.ofMillis(1500);
     private static final long LONGEST_MINUTES = 121;
     /** How long the prompt is left alone before the synthesizer is warmed behind it. */
     private static final long HEAD_START_MILLIS = 300;
 
+    private final Duration patience;
     private Player player;
     private volatile Begun begun;
     private volatile Consumer<String> listener = line -> {};
     private boolean cautioned;
     private boolean silenceExplained;
     private String silence;
+
+    /** Waits a second and a half for a card that is slow to begin. */
+    public LiveEar() {
+        this(PATIENCE);
+    }
+
+    /** @param patience how long a card is waited for before it is believed to sound */
+    public LiveEar(Duration patience) {
+        this.patience = patience;
+    }
 
     /** @param open whether others may know what it is */
     private record Begun(Performance performance, Playing playing, boolean open) {
@@ -91,9 +103,9 @@ public final class LiveEar implements Ear {
     }
 
     /** What came of it, or that it sounds if the card takes longer than one likes to wait for. */
-    private static Outcome outcome(Playing playing) {
+    private Outcome outcome(Playing playing) {
         try {
-            return playing.started().get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+            return playing.started().get(patience.toNanos(), TimeUnit.NANOSECONDS);
         } catch (TimeoutException slow) {
             return Outcome.SOUNDING;
         } catch (InterruptedException interrupted) {

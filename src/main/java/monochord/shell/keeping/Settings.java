@@ -5,11 +5,11 @@ import java.io.Reader;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
+import monochord.sound.WholeFile;
 
 /**
  * What a learner has settled for good, name by name, in a text file of the learner's own.
@@ -89,19 +89,14 @@ public final class Settings {
         return found;
     }
 
-    /** Whole or not at all: beside its place first, then moved onto it. */
     private void write() throws IOException {
         Files.createDirectories(file.getParent());
-        Path part = Files.createTempFile(file.getParent(), "settings", ".part");
-        try {
-            Properties kept = new Properties();
-            kept.putAll(values);
+        Properties kept = new Properties();
+        kept.putAll(values);
+        WholeFile.write(file, part -> {
             try (Writer writer = Files.newBufferedWriter(part)) {
                 kept.store(writer, null);
             }
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
-        }
+        });
     }
 }

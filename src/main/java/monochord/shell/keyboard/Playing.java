@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.practice.Form;
 import monochord.practice.Question;
+import monochord.shell.sitting.Breaks;
 import monochord.shell.sitting.Scene;
 import monochord.shell.sitting.Stage;
 import monochord.sound.keyboard.Stroke;
@@ -15,6 +16,7 @@ import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.keyboard.MovingKeyboard;
 
 /** What becomes of what is played: a picture, a name, an answer. Used by one thread. */
@@ -24,7 +26,6 @@ final class Playing {
 
     private final Stage stage;
     private final Invitation invitation = new Invitation();
-    private final Breaks breaks = new Breaks();
     private final List<Chord> row = new ArrayList<>();
     private Gestures gestures = new Gestures();
     private MovingKeyboard keyboard = MIDDLE;
@@ -81,8 +82,8 @@ final class Playing {
         if (stroke instanceof Stroke.Down down) {
             gestures.press(down.key(), now);
             widen(down.key());
-            if (breaks.isDue(now)) {
-                says(Breaks.CAUTION);
+            if (stage.breaks().isDue()) {
+                stage.board().say(Statement.of(Breaks.CAUTION.styled(Style.QUIET)));
             }
         } else if (stroke instanceof Stroke.Up up) {
             gestures.release(up.key(), now);

@@ -4,9 +4,9 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -104,7 +104,7 @@ public record OpenAnswer(
 
     private static List<StyledText> shown(Notebook.Part part, Look look) {
         if (part instanceof Notebook.Prose prose) {
-            return Optional.of(new ProseAnswer(prose.blocks(), UnaryOperator.identity()).text(look))
+            return Optional.of(new ProseAnswer(prose.blocks(), Phrase::typed).text(look))
                     .filter(words -> !words.isEmpty())
                     .map(List::of)
                     .orElse(List.of());

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.lesson.Fault;
 import monochord.notebook.LineDifference;
-import monochord.notebook.LineDifference.Fate;
+import monochord.text.SequenceDifference.Change;
+import monochord.text.SequenceDifference.Fate;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -93,18 +94,18 @@ public record ReplayAnswer(List<Played> files) implements Answer {
     }
 
     private static void changes(Turn turn, StyledText.Builder text) {
-        List<LineDifference.Change> changes = changes(turn);
-        for (LineDifference.Change change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
+        List<Change<String>> changes = changes(turn);
+        for (Change<String> change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
             boolean gone = change.fate() == Fate.GONE;
-            text.line((gone ? "  - " : "  + ") + change.line(), gone ? Style.WRONG : Style.RIGHT);
+            text.line((gone ? "  - " : "  + ") + change.element(), gone ? Style.WRONG : Style.RIGHT);
         }
         if (changes.size() > MOST_LINES) {
             text.line("  … and " + (changes.size() - MOST_LINES) + " more lines.");
         }
     }
 
-    private static List<LineDifference.Change> changes(Turn turn) {
-        List<LineDifference.Change> changes =
+    private static List<Change<String>> changes(Turn turn) {
+        List<Change<String>> changes =
                 new ArrayList<>(LineDifference.of(turn.written().answer(), turn.text()));
         changes.removeIf(change -> change.fate() == Fate.KEPT);
         return changes;

@@ -57,7 +57,7 @@ public final class Sitting {
      */
     public Sitting(
             Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
-        this.stage = new Stage(ear, settings);
+        this.stage = new Stage(ear, settings, new Breaks(clock));
         this.settings = settings;
         this.seeds = seeds;
         this.outside = new Outside(folder);

@@ -27,6 +27,7 @@ public final class Stage {
 
     private final Ear ear;
     private final Settings settings;
+    private final Breaks breaks;
     private final List<Consumer<Scene>> onlookers = new CopyOnWriteArrayList<>();
     private Board board = Board.none();
     private Directions directions;
@@ -37,9 +38,15 @@ public final class Stage {
     private List<Take> versions = List.of();
     private Contest contest;
 
-    Stage(Ear ear, Settings settings) {
+    Stage(Ear ear, Settings settings, Breaks breaks) {
         this.ear = ear;
         this.settings = settings;
+        this.breaks = breaks;
+    }
+
+    /** When whoever sits here needs a rest. */
+    public Breaks breaks() {
+        return breaks;
     }
 
     public Ear ear() {
@@ -103,6 +110,7 @@ public final class Stage {
     }
 
     void waits(Scene scene) {
+        breaks.note();
         onlookers.forEach(onlooker -> onlooker.accept(scene));
     }
 

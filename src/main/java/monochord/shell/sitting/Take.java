@@ -6,14 +6,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
-import monochord.harmony.contrast.Side;
+import monochord.harmony.contrast.ComparedVersion;
 import monochord.harmony.melody.Melody;
 import monochord.score.Arrangement;
-import monochord.score.Grip;
 import monochord.score.Metre;
 import monochord.score.Piece;
 import monochord.score.Score;
 import monochord.score.Sounding;
+import monochord.score.TimedVoicing;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -69,9 +69,10 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
                 chords.map(Progression::chords).orElse(List.of()));
     }
 
-    /** A progression in these grips. */
-    public static Take of(Progression progression, List<Grip> grips) {
-        return new Take(Title.of(progression), Piece.of(grips, Metre.COMMON), progression.key(), progression.chords());
+    /** A progression in these voicings. */
+    public static Take of(Progression progression, List<TimedVoicing> voicings) {
+        return new Take(
+                Title.of(progression), Piece.of(voicings, Metre.COMMON), progression.key(), progression.chords());
     }
 
     public Take titled(Title other) {
@@ -83,21 +84,22 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
     }
 
     /** What can be said about it beside another version. */
-    Side side() {
-        List<Grip> grips = piece.grips();
+    ComparedVersion side() {
+        List<TimedVoicing> voicings = piece.voicings();
         List<Chord> each = chords.isEmpty()
                 ? List.of()
-                : IntStream.range(0, grips.size())
+                : IntStream.range(0, voicings.size())
                         .mapToObj(i -> chords.get(i % chords.size()))
                         .toList();
         List<Beats> lengths = Stream.concat(
-                        grips.stream().map(Grip::beats), line().stream().map(Sounding::length))
+                        voicings.stream().map(TimedVoicing::beats),
+                        line().stream().map(Sounding::length))
                 .toList();
-        return new Side(each, grips.stream().map(Take::keys).toList(), pitches(line()), lengths);
+        return new ComparedVersion(each, voicings.stream().map(Take::keys).toList(), pitches(line()), lengths);
     }
 
-    private static List<Pitch> keys(Grip grip) {
-        return Stream.concat(grip.left().stream(), grip.right().stream()).toList();
+    private static List<Pitch> keys(TimedVoicing voicing) {
+        return voicing.hands().pitches();
     }
 
     /** What is struck alone: the chord that notes end in is theirs once more. */

@@ -42,7 +42,6 @@ import monochord.view.course.VerdictAnswer;
  */
 public final class Teaching {
     private final Sitting sitting;
-    private final BreakReminder reminder = new BreakReminder();
     private Deque<Activity> underWay = new ArrayDeque<>();
     private Course course;
     private OpenQuestion question;
@@ -352,9 +351,9 @@ public final class Teaching {
 
     /** What Enter does. */
     public Answer goOn() {
-        Optional<Answer> due = reminder.due(sitting.study().now());
+        boolean tired = sitting.stage().breaks().isDue();
         Answer next = enter();
-        return due.isEmpty() ? next : Answers.of(due.get(), next);
+        return tired ? Answers.of(Statement.of(Breaks.CAUTION), next) : next;
     }
 
     private Answer enter() {

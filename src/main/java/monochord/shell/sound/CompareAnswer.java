@@ -3,8 +3,8 @@ package monochord.shell.sound;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import monochord.harmony.contrast.ComparedVersion;
 import monochord.harmony.contrast.Contrast;
-import monochord.harmony.contrast.Side;
 import monochord.harmony.contrast.Telling;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -46,7 +46,7 @@ public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int 
                 && !contrast.first().chords().equals(contrast.second().chords());
     }
 
-    private static String side(String name, Title title, Side side) {
+    private static String side(String name, Title title, ComparedVersion side) {
         String numbers = Telling.numbers(side);
         return name + title + (numbers.isEmpty() ? "" : ": " + numbers) + ".";
     }
@@ -78,7 +78,7 @@ public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int 
         return new Telling(contrast).differences().stream().map(Signs::toAscii).toList();
     }
 
-    private static void json(Json json, Side side) {
+    private static void json(Json json, ComparedVersion side) {
         List<List<Pitch>> voicings = side.voicings();
         json.put("symbols", side.chords())
                 .objects(

@@ -46,10 +46,12 @@ public final class HelpVerb implements Verb {
             "A line cell-seconds=30 in settings.properties, beside your record, gives it thirty; 0 turns Java off.");
 
     private static final String HANDS = """
-            Warm up, sit so that shoulders and wrists stay loose, and take five minutes off every half hour.
+            Warm up, sit well, and take regular breaks; begin no long practice all at once. See a doctor when worried.
+            So far the student sheet of NASM and PAMA. What follows is common practice, no source.
+            Five minutes off every half hour; shoulders and wrists loose.
             Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor.
-            No chord here asks for more than an octave in one hand; roll or split what does not lie well.
-            The first advice follows the student sheet of NASM and PAMA; the rest is common practice, no source.
+            voice lays out nothing wider than an octave in one hand, unless you say reach 9 or more.
+            Roll or split what does not lie well.
             """;
 
     private static final String BAND = """

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import monochord.harmony.Bar;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Interval;
@@ -84,16 +84,16 @@ final class ChordsReading {
 
     private static Bar bar(List<Struck> here, Beats bar, Chord before, boolean opens, Key key, Interval sounding)
             throws SheetFault {
-        List<Slot> slots = new ArrayList<>();
+        List<ChordEvent> slots = new ArrayList<>();
         int shares = shares(here, bar);
         int at = here.isEmpty() ? shares : place(here.get(0), bar, shares);
         if (at > 0) {
-            slots.add(new Slot(before, Numeral.of(before, key), at, !opens));
+            slots.add(new ChordEvent(before, Numeral.of(before, key), at, !opens));
         }
         for (int i = 0; i < here.size(); i++) {
             Chord chord = here.get(i).chord().plus(sounding);
             int end = i + 1 < here.size() ? place(here.get(i + 1), bar, shares) : shares;
-            slots.add(new Slot(chord, Numeral.of(chord, key), end - place(here.get(i), bar, shares), false));
+            slots.add(new ChordEvent(chord, Numeral.of(chord, key), end - place(here.get(i), bar, shares), false));
         }
         return new Bar(slots, false);
     }

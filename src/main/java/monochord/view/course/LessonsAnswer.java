@@ -25,8 +25,10 @@ public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements 
         }
 
         private String of(LibraryEntry entry) {
-            String isDone = done.contains(entry.slug()) ? ", done" : "";
-            return left.contains(entry.slug()) ? isDone + ", waiting where you left it" : isDone;
+            boolean waits = left.contains(entry.slug());
+            return done.contains(entry.slug())
+                    ? waits ? "done, waiting where you left it" : "done"
+                    : waits ? "waiting where you left it" : "";
         }
     }
 
@@ -56,9 +58,8 @@ public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements 
 
     private StyledLine row(LibraryEntry entry) {
         StyledLine row = StyledLine.of("  " + entry.number(), Style.TYPED).plus("  " + entry.title());
-        String grade = (entry.grade() > 0 ? ", grade " + entry.grade() : "") + marks.of(entry);
-        String said = entry.isFaulty() ? ", has faults: check it" : grade;
-        return said.isEmpty() ? row : row.plus("  " + said.substring(2), Style.QUIET);
+        String done = marks.of(entry);
+        return row.plus(entry.isFaulty() ? "  has faults: check it" : done.isEmpty() ? "" : "  " + done, Style.QUIET);
     }
 
     @Override

@@ -42,18 +42,13 @@ public final class Roles {
             default ->
                 new Role(
                         Signs.MUSIC.accidental(alteration) + number,
-                        change(alteration) + ordinal(interval),
+                        change(alteration) + interval.numberInWords(),
                         number == 5 ? Style.FIFTH : Style.OTHER_TONE);
         };
     }
 
     private static String change(int alteration) {
         return alteration < 0 ? "lowered " : alteration > 0 ? "raised " : "";
-    }
-
-    private static String ordinal(Interval interval) {
-        String words = interval.inWords();
-        return words.substring(words.lastIndexOf(' ') + 1);
     }
 
     /** The role of a degree in this scale. */

@@ -3,10 +3,10 @@ package monochord.view.music;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.harmony.after.Classical;
-import monochord.harmony.after.Corpus;
-import monochord.harmony.after.Corpus.Backing;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.ClassicalCounts;
+import monochord.harmony.after.Continuation;
+import monochord.harmony.after.SongCounts;
+import monochord.harmony.after.SongCounts.Backing;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -28,7 +28,8 @@ import monochord.view.Words;
  * @param ways the best first, as many as are to be shown
  * @param classical what came next in classical scores, or nothing
  */
-public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classical.Row> classical) implements Answer {
+public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, List<ClassicalCounts.Row> classical)
+        implements Answer {
     /** Lines of an answer on a screen of 24, above the prompt and below what was typed. */
     private static final int SCREEN = 21;
 
@@ -51,7 +52,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
         String head = "After " + chord.write(Signs.MUSIC) + ", " + numeral.write(Signs.MUSIC) + " in "
                 + key.write(Signs.MUSIC);
         text.line(named(StyledLine.of(head, Style.HEADING), look));
-        for (Way way : ways) {
+        for (Continuation way : ways) {
             (look.plain() ? sentences(way, look) : row(way, look)).forEach(text::line);
         }
         notes().forEach(note -> text.line(note, Style.QUIET));
@@ -63,7 +64,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
         return StyledText.of(line).in(look.signs()).lines().get(0);
     }
 
-    private List<StyledLine> row(Way way, Look look) {
+    private List<StyledLine> row(Continuation way, Look look) {
         StyledLine names = StyledLine.of(pad(way.numeral().write(Signs.MUSIC), NUMERAL), Style.STRONG)
                 .plus(pad(way.chord().write(Signs.MUSIC), SYMBOL), Style.STRONG);
         int hang = names.columns();
@@ -75,7 +76,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
         return lines;
     }
 
-    private List<StyledLine> sentences(Way way, Look look) {
+    private List<StyledLine> sentences(Continuation way, Look look) {
         String said = way.numeral().write(Signs.MUSIC) + ", " + way.chord().write(Signs.MUSIC) + ": " + way.reason()
                 + ". " + capital(movement(way))
                 + way.backed().map(this::counted).orElse("") + ".";
@@ -83,7 +84,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
     }
 
     /** {@code C stays, the rest moves two half steps in all}. */
-    private static String movement(Way way) {
+    private static String movement(Continuation way) {
         List<String> held = way.move().held().stream().map(AfterAnswer::write).toList();
         int halfSteps = way.move().halfSteps();
         String stays = held.isEmpty() ? "nothing stays" : Words.listed(held) + (held.size() == 1 ? " stays" : " stay");
@@ -102,7 +103,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
         notes.add("T, S, D: tonic, subdominant, dominant; half steps of all voices together.");
-        for (Corpus.Collection one : collections()) {
+        for (SongCounts.Collection one : collections()) {
             notes.add("Counted in " + one.idiom() + ": " + one.title() + ", " + one.authors() + " (" + one.licence()
                     + ").");
         }
@@ -116,9 +117,11 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
         return notes;
     }
 
-    private List<Corpus.Collection> collections() {
-        return Corpus.collections(
-                ways.stream().map(Way::backed).flatMap(Optional::stream).toList());
+    private List<SongCounts.Collection> collections() {
+        return SongCounts.collections(ways.stream()
+                .map(Continuation::backed)
+                .flatMap(Optional::stream)
+                .toList());
     }
 
     private static String write(NoteName note) {
@@ -149,7 +152,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Way> ways, List<Classic
                                 .put("of", row.of()));
     }
 
-    private static void json(Json object, Way way) {
+    private static void json(Json object, Continuation way) {
         object.put("numeral", way.numeral().toString())
                 .put("symbol", way.chord().toString())
                 .put("reason", capital(way.reason()) + ". " + capital(movement(way)) + ".")

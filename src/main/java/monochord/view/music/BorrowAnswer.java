@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
-import monochord.harmony.after.Setting;
+import monochord.harmony.after.BorrowedChordContext;
 import monochord.harmony.melody.Standing;
 import monochord.text.Style;
 import monochord.text.StyledLine;
@@ -109,7 +109,7 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
         json.put("key", key.toString()).objects("chords", chords, (object, borrowed) -> {
             new ChordRow(borrowed.chord(), borrowed.numeral(), key).json(object);
             object.put("changed", borrowed.changed());
-            BorrowedAnswer.setting(object, Setting.of(borrowed, key));
+            BorrowedAnswer.setting(object, BorrowedChordContext.of(borrowed, key));
         });
     }
 }

@@ -3,8 +3,8 @@ package monochord.view.music;
 import java.util.List;
 import java.util.function.Function;
 import monochord.harmony.Borrowing.Borrowed;
-import monochord.harmony.after.Setting;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.BorrowedChordContext;
+import monochord.harmony.after.Continuation;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -22,7 +22,7 @@ import monochord.view.Words;
 public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
     @Override
     public StyledText text(Look look) {
-        Setting setting = Setting.of(borrowed, key);
+        BorrowedChordContext setting = BorrowedChordContext.of(borrowed, key);
         StyledText.Builder text = StyledText.builder();
         text.line(StyledLine.of(borrowed.numeral().write(Signs.MUSIC), Style.STRONG)
                 .plus(" in " + key.write(Signs.MUSIC) + " is ")
@@ -30,8 +30,8 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
                 .plus(", spelled " + Words.joined(borrowed.chord().tones(), " ", note -> note.write(Signs.MUSIC))
                         + "."));
         text.line(origin() + changes());
-        ways(text, "Reached", setting.approach(), Way::start);
-        ways(text, "Left", setting.exit(), Way::numeral);
+        ways(text, "Reached", setting.approach(), Continuation::start);
+        ways(text, "Left", setting.exit(), Continuation::numeral);
         text.line(tune(setting));
         text.line(
                 "The rule about the tune is common practice, no source. More ways on: after "
@@ -57,15 +57,16 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
         return " turns " + Words.listed(changes) + ".";
     }
 
-    private static void ways(StyledText.Builder text, String label, List<Way> ways, Function<Way, Numeral> other) {
-        for (Way way : ways) {
+    private static void ways(
+            StyledText.Builder text, String label, List<Continuation> ways, Function<Continuation, Numeral> other) {
+        for (Continuation way : ways) {
             String name = other.apply(way).write(Signs.MUSIC);
             boolean left = label.equals("Left");
             text.line((left ? "Left to " : "Reached from ") + name + ": " + way.reason() + ".");
         }
     }
 
-    private String tune(Setting setting) {
+    private String tune(BorrowedChordContext setting) {
         return "Under the tune: " + said(setting.rests(), "rests", "rest")
                 + said(setting.colours(), "colours", "colour")
                 + said(setting.fights(), "clashes on a strong beat", "clash on a strong beat")
@@ -85,13 +86,15 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
         json.put("key", key.toString()).objects("chords", List.of(borrowed), (object, one) -> {
             new ChordRow(one.chord(), one.numeral(), key).json(object);
             object.put("changed", one.changed());
-            setting(object, Setting.of(one, key));
+            setting(object, BorrowedChordContext.of(one, key));
         });
     }
 
-    static void setting(Json object, Setting setting) {
-        object.put("approach", setting.approach().stream().map(Way::start).toList())
-                .put("exit", setting.exit().stream().map(Way::numeral).toList())
+    static void setting(Json object, BorrowedChordContext setting) {
+        object.put(
+                        "approach",
+                        setting.approach().stream().map(Continuation::start).toList())
+                .put("exit", setting.exit().stream().map(Continuation::numeral).toList())
                 .put("welcomes", setting.welcomes())
                 .put("fights", setting.fights());
     }

@@ -38,7 +38,7 @@ public record ChordRow(Chord chord, Numeral numeral, Key key) {
 
     /** Where the chord comes from, as the end of a sentence about it. */
     String origin(Look look) {
-        if (Borrowing.isOwn(chord, key)) {
+        if (key.isOwn(chord)) {
             return "one of the key's own chords";
         }
         if (numeral.target() != null) {

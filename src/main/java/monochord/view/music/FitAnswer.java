@@ -2,11 +2,11 @@ package monochord.view.music;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.harmony.melody.Change;
 import monochord.harmony.melody.Fit;
 import monochord.harmony.melody.FitNote;
 import monochord.harmony.melody.FitWords;
-import monochord.harmony.melody.Role;
+import monochord.harmony.melody.NoteChange;
+import monochord.harmony.melody.NoteRole;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -61,8 +61,8 @@ public record FitAnswer(Fit fit, List<String> remarks) implements Answer {
                 .stripTrailing();
     }
 
-    private static Style style(Role role) {
-        return role == Role.CLASH ? Style.WRONG : role == Role.CHORD_TONE ? Style.RIGHT : Style.PLAIN;
+    private static Style style(NoteRole role) {
+        return role == NoteRole.CLASH ? Style.WRONG : role == NoteRole.CHORD_TONE ? Style.RIGHT : Style.PLAIN;
     }
 
     private static String length(Beats beats) {
@@ -93,7 +93,7 @@ public record FitAnswer(Fit fit, List<String> remarks) implements Answer {
         List<String> said = new ArrayList<>();
         for (FitNote note : fit.notes()) {
             String sentence = FitWords.say(note, fit);
-            if (note.role() != Role.CHORD_TONE && note.role() != Role.FREE && !said.contains(sentence)) {
+            if (note.role() != NoteRole.CHORD_TONE && note.role() != NoteRole.FREE && !said.contains(sentence)) {
                 said.add(sentence);
             }
         }
@@ -131,7 +131,7 @@ public record FitAnswer(Fit fit, List<String> remarks) implements Answer {
                                 .put(
                                         "change",
                                         note.change()
-                                                .map(Change::to)
+                                                .map(NoteChange::to)
                                                 .map(Object::toString)
                                                 .orElse(null)));
         json.put("friction", fit.friction()).put("weight", fit.weight()).put("remarks", remarks);

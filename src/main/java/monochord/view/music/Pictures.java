@@ -5,7 +5,7 @@ import java.util.List;
 import monochord.harmony.Progression;
 import monochord.score.Arrangement;
 import monochord.score.Comping;
-import monochord.score.Grip;
+import monochord.score.TimedVoicing;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
@@ -70,11 +70,13 @@ final class Pictures {
         if (rows.size() > MOST_ROWS) {
             return List.of();
         }
-        List<Grip> grips = Comping.grips(Arrangement.changes(progression));
+        List<TimedVoicing> voicings = Comping.voicings(Arrangement.changes(progression));
         List<monochord.view.keyboard.ChordRow> drawn = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             drawn.add(new monochord.view.keyboard.ChordRow(
-                    rows.get(i).numeral(), rows.get(i).chord(), grips.get(i).right()));
+                    rows.get(i).numeral(),
+                    rows.get(i).chord(),
+                    voicings.get(i).hands().right()));
         }
         return drawn;
     }

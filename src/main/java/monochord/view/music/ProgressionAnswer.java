@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import monochord.harmony.Borrowing;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -21,7 +20,7 @@ public record ProgressionAnswer(Progression progression) implements Answer {
 
     static List<ChordRow> rows(Progression progression) {
         List<ChordRow> rows = new ArrayList<>();
-        for (Slot slot : progression.slots()) {
+        for (ChordEvent slot : progression.slots()) {
             if (!slot.held()) {
                 rows.add(new ChordRow(slot.chord(), slot.numeral(), progression.key()));
             }
@@ -78,7 +77,7 @@ public record ProgressionAnswer(Progression progression) implements Answer {
     private List<String> origins(Look look) {
         Set<String> said = new LinkedHashSet<>();
         for (ChordRow row : rows(progression)) {
-            if (!Borrowing.isOwn(row.chord(), row.key())) {
+            if (!row.key().isOwn(row.chord())) {
                 said.add(row.chord().write(look.signs()) + ", " + row.numeral().write(look.signs()) + ": "
                         + row.origin(look) + ".");
             }

@@ -1,14 +1,16 @@
 package monochord.view.music;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.voicing.Explanation;
+import monochord.harmony.voicing.MovementCount;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Tally;
-import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Telling;
+import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
-import monochord.harmony.voicing.Way;
+import monochord.harmony.voicing.VoicingTask;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -28,24 +30,30 @@ import monochord.view.keyboard.VoicingRow;
  * @param ways the best first, at least one
  * @param keyboards whether each chord is drawn on a keyboard
  */
-public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
+public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) implements Answer {
     private static final int MOST_CHANGES_TOLD = 8;
     private static final int FEW_CHORDS = 2;
 
     /** Source: Boyle, Boyle and Booker, APPC 2015, for who reaches a tenth; the advice is common practice. */
-    static final String CARE =
+    private static final Phrase CARE = Phrase.sentence(
             "Some of this asks for more than an octave in one hand. Take only what lies easily: roll it "
-                    + "from the bottom, or give a note to the other hand. If the hand aches, stop.";
+                    + "from the bottom, or give a note to the other hand. If the hand aches, stop.");
+
+    /** Where so much was asked for and nothing needs it; the same source. */
+    private static final Phrase NOT_NEEDED = Phrase.sentence("Many grown hands do not reach a tenth. "
+            + "Nothing here asks for more than an octave; if the hand aches, stop.");
+
+    private static final int TENTH = 10;
 
     public VoiceAnswer {
         ways = List.copyOf(ways);
     }
 
-    private Way best() {
+    private VoicedProgression best() {
         return ways.get(0);
     }
 
-    private Task task() {
+    private VoicingTask task() {
         return best().task();
     }
 
@@ -65,6 +73,7 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                         ? VoicingGrid.words(rows(), look.signs())
                         : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
         text.lines(new StyledText(said()).in(look.signs()));
+        care().ifPresent(care -> text.lines(StyledText.of(care, look.reader())));
         StyledText told = text.build().wrapped(look.width());
         boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
         return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
@@ -88,9 +97,6 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
             telling.comparison().forEach(said::line);
         }
         said.line(costs(), Style.QUIET);
-        if (isWide()) {
-            said.line(CARE);
-        }
         return said.build().lines();
     }
 
@@ -100,6 +106,13 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                 .toList();
         return "Cost " + best().cost().total()
                 + (others.isEmpty() ? "." : "; the next best " + Words.listed(others) + ".");
+    }
+
+    private Optional<Phrase> care() {
+        if (isWide()) {
+            return Optional.of(CARE);
+        }
+        return task().reach().steps() >= TENTH ? Optional.of(NOT_NEEDED) : Optional.empty();
     }
 
     private boolean isWide() {
@@ -147,7 +160,7 @@ public record VoiceAnswer(List<Way> ways, boolean keyboards) implements Answer {
                         .put("right", row.voicing().right()));
     }
 
-    private static void numbers(Json json, int cost, Tally tally) {
+    private static void numbers(Json json, int cost, MovementCount tally) {
         json.put("cost", cost)
                 .put("moved", tally.moved())
                 .put("parallels", tally.parallels())

@@ -18,6 +18,7 @@ import monochord.theory.Signs;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What makes a good colour is common practice, no source; the search over combinations is held to plain counting. */
@@ -70,6 +71,78 @@ class RecolourTest {
                 reasons);
     }
 
+    private static List<Idea> ideas(String chords, String key, int at, String to) {
+        return recolour(chords, key).ideas().stream()
+                .filter(idea -> idea.at() == at && idea.toNumeral().toString().equals(to))
+                .toList();
+    }
+
+    /**
+     * What stands in for what, by its place. Source: Integrated Music Theory (open university course text), lesson 16a;
+     * that vi before the dominant prepares it and is the tonic's place behind it, Open Music Theory (2014),
+     * "harmonicFunctions" and "cadenceTypes".
+     */
+    @ParameterizedTest(name = "{3} for chord {2} of {0} in {1}: {4}")
+    @CsvSource(delimiter = '|', textBlock = """
+            IV I V vi V I     | C  | 2 | bVIIadd9 | B♭add9 is borrowed from C mixolydian and takes the place of G without a leading note.
+            I viio I          | C  | 1 | bVII     | B♭ is borrowed from C mixolydian and takes the place of Bdim without a leading note.
+            I Vsus4 I         | C  | 1 | bVII     | B♭ is borrowed from C mixolydian and takes the place of Gsus4 without a leading note.
+            IV V I IV         | C  | 2 | bVI      | A♭ is borrowed from C minor and comes where C was expected.
+            I iii IV V        | C  | 1 | bIII     | E♭ is borrowed from C dorian, the third degree lowered: a colour in place of Em.
+            I vi V I          | C  | 1 | iv       | Fm is borrowed from C minor and does what Am did.
+            I IV V I          | C  | 1 | bVII     | B♭ is borrowed from C mixolydian and does what F did.
+            I IV I            | C  | 1 | iv       | Fm is borrowed from C minor and does what F did.
+            I vi IV I         | C  | 1 | bVI      | A♭ is borrowed from C minor and does what Am did.
+            I viio vi         | C  | 2 | i        | Bdim leads to Cm with the leading note.
+            I V vi            | C  | 2 | i        | G leads to Cm as its dominant.
+            I V7/V V I        | C  | 1 | iv       | Fm is borrowed from C minor and takes the place of D7 before the dominant.
+            """)
+    void saysWhatTheChordDoesInstead(String chords, String key, int at, String to, String sentence) {
+        List<Idea> ideas = ideas(chords, key, at, to);
+        assertEquals(1, ideas.size(), to);
+        List<String> said =
+                ideas.get(0).reasons().stream().map(Reason::sentence).toList();
+        assertTrue(said.contains(sentence), said::toString);
+    }
+
+    /** Sources as above: none of these does there what the chord did. */
+    @ParameterizedTest(name = "{3} does not stand for chord {2} of {0} in {1}")
+    @CsvSource({
+        "I vi IV V, C, 1, bVII",
+        "I vi IV V, C, 1, iio",
+        "I V7/vi vi IV, C, 1, bVI",
+        "I V7/vi vi IV, C, 1, i",
+        "I IV I V, C, 2, bVI",
+        "I IV V I, C, 3, bIII",
+        "i VI III VII, E minor, 2, vi",
+        "i iv V i, A minor, 2, bvii"
+    })
+    void offersNothingThatDoesSomethingElse(String chords, String key, int at, String to) {
+        assertEquals(List.of(), ideas(chords, key, at, to));
+    }
+
+    @Test
+    @DisplayName("where a chord is said to do what a dominant did, it leads on as that did")
+    void doesNotContradictItself() {
+        int seen = 0;
+        for (String chords : List.of("IV I V vi V I", "I vi ii V7 I", "I viio I V IV I", "I iii vi V7/V V I")) {
+            for (Key key : Key.majorKeys()) {
+                for (Idea idea : recolour(chords, key.toString()).ideas()) {
+                    List<String> said =
+                            idea.reasons().stream().map(Reason::sentence).toList();
+                    boolean same = said.stream().anyMatch(one -> one.contains("does what"));
+                    String leadsNoMore = idea.from().write(Signs.MUSIC) + " no longer leads";
+                    boolean homeLost = said.contains("The tonic is not heard there any more.");
+                    seen += same ? 1 : 0;
+                    assertFalse(
+                            same && (homeLost || said.stream().anyMatch(one -> one.startsWith(leadsNoMore))),
+                            said::toString);
+                }
+            }
+        }
+        assertTrue(seen > 200, "only " + seen);
+    }
+
     @Test
     @DisplayName("a tune that rests on the natural third over it pushes the lowered sixth down")
     void aTuneThatFightsItPushesItDown() {
@@ -115,7 +188,7 @@ class RecolourTest {
         for (String tune : List.of("", "E4:2 A4:2 C5:2", "B4:1 C5:1 r:2 E4:2")) {
             Key key = Key.parse(chords.startsWith("i ") ? "Cm" : "C");
             Melody melody = tune.isEmpty() ? null : Melody.parse(tune);
-            Canvas canvas = new Canvas(Progression.parse(chords, key), melody);
+            OptionTable canvas = new OptionTable(Progression.parse(chords, key), melody);
             assertEquals(
                     byTrying(canvas, new ArrayList<>()),
                     Combination.best(canvas, 0).score());
@@ -123,7 +196,7 @@ class RecolourTest {
     }
 
     /** The score of every combination, added up anew from the formula's two sums. */
-    private static int byTrying(Canvas canvas, List<Integer> chosen) {
+    private static int byTrying(OptionTable canvas, List<Integer> chosen) {
         int at = chosen.size();
         if (at == canvas.size()) {
             return score(canvas, chosen);
@@ -137,12 +210,12 @@ class RecolourTest {
         return best;
     }
 
-    private static int score(Canvas canvas, List<Integer> chosen) {
+    private static int score(OptionTable canvas, List<Integer> chosen) {
         int score = 0;
         for (int at = 0; at < chosen.size(); at++) {
             score += canvas.count(at, chosen.get(at));
             if (at > 0) {
-                score += Neighbours.score(
+                score += TransitionScore.score(
                         canvas.shades(at - 1).get(chosen.get(at - 1)),
                         canvas.shades(at).get(chosen.get(at)));
             }
@@ -153,7 +226,7 @@ class RecolourTest {
     @Test
     @DisplayName("an idea scores what its one change adds to the whole")
     void anIdeaScoresWhatItAdds() {
-        Canvas canvas = new Canvas(Progression.parse(WALTZ, Key.parse("G")), Melody.parse("G4:4 B4:2 E4:2"));
+        OptionTable canvas = new OptionTable(Progression.parse(WALTZ, Key.parse("G")), Melody.parse("G4:4 B4:2 E4:2"));
         for (int at = 0; at < canvas.size(); at++) {
             for (int shade = 1; shade < canvas.shades(at).size(); shade++) {
                 List<Integer> one = new ArrayList<>(List.of(0, 0, 0, 0, 0, 0));

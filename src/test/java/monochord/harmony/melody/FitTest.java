@@ -3,12 +3,16 @@ package monochord.harmony.melody;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import monochord.harmony.Progression;
 import monochord.theory.Beats;
 import monochord.theory.Interval;
 import monochord.theory.Key;
+import monochord.theory.NoteName;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -146,5 +150,42 @@ class FitTest {
                 "E4 rubs against the E♭ of A♭. Sing E♭4 there, the chord's own colour, or change the chord.",
                 FitWords.say(fit.notes().get(0), fit));
         assertEquals("D4 is the fifth of G.", FitWords.say(fit.notes().get(1), fit));
+    }
+
+    /**
+     * A name follows from the two spelled notes. Source for the names: Open Music Theory (2014), "intervals"; ninth and
+     * raised eleventh over a chord, common practice, no source.
+     */
+    @ParameterizedTest(name = "{0} over {1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            Cb4:2  | C  | C♭4 colours C as its diminished octave.
+            B4:2   | C  | B4 colours C as its major seventh.
+            Gb4:2  | C7 | G♭4 colours C7 as its lowered fifth.
+            F#4:2  | C7 | F♯4 colours C7 as its raised eleventh.
+            D4:2   | C  | D4 colours C as its ninth.
+            A4:2   | C  | A4 colours C as its sixth.
+            Bbb4:2 | C  | B𝄫4 colours C as its diminished seventh.
+            Cx4:2  | C  | C𝄪4 colours C as its doubly augmented octave.
+            E4:2   | C  | E4 is the third of C.
+            Fb4:2  | C  | F♭4 sounds as E, the third of C.
+            Ab4:2  | E7 | A♭4 sounds as G♯, the third of E7.
+            E4:2   | G13 | E4 is the thirteenth of G13.
+            F4:2   | C/F | F4 is the bass note of C/F.
+            """)
+    void namesANoteByItsSpelling(String melody, String chord, String sentence) {
+        Fit fit = fit(melody, chord, "C");
+        assertEquals(sentence, FitWords.say(fit.notes().get(0), fit));
+    }
+
+    @Test
+    @DisplayName("over one root no two spelled notes have one name, and a name is the same over every root")
+    void everySpellingHasAName() {
+        Set<String> names = new HashSet<>();
+        for (int fifths = -15; fifths <= 15; fifths++) {
+            String name = FitWords.beyond(NoteName.at(fifths), NoteName.C);
+            assertTrue(names.add(name), name);
+            assertEquals(name, FitWords.beyond(NoteName.at(fifths + 3), NoteName.at(3)));
+        }
+        assertTrue(names.contains("lowered sixth") && names.contains("raised ninth"), names::toString);
     }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class MelodyTest {
-    /** Our own text form. */
+    /** Source: our own text form; notes in a row, nobody's tune. */
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
             E4:1 D4:1/2 r:1 C4:2        | E4 D4:1/2 r C4:2
@@ -30,7 +30,10 @@ class MelodyTest {
         assertEquals(written, Melody.parse(text).toString());
     }
 
-    /** The first bar may be a pick-up, so the tune has to say how long it is. */
+    /**
+     * The first bar may be a pick-up, so the tune has to say how long it is. Source: our own text form, counted by
+     * hand.
+     */
     @ParameterizedTest(name = "{0}: bars of {1}, pick-up of {2}")
     @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
             'C4 D E F'                  | none | 0

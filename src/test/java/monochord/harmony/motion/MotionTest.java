@@ -27,7 +27,7 @@ class MotionTest {
         assertEquals(motion, pair(passage).motion().toString());
     }
 
-    /** Worked by hand from the definitions; what counts as moving is our decision, see {@link Motion}. */
+    /** Source: worked by hand from the definitions; what counts as moving is our decision, see {@link Motion}. */
     @ParameterizedTest(name = "{0} is {1} motion")
     @CsvSource(delimiter = '!', textBlock = """
             C4 G4   | C4 G4   ! still
@@ -82,7 +82,7 @@ class MotionTest {
                         pair.repeated().number()));
     }
 
-    /** Worked by hand. */
+    /** Source: worked by hand. */
     @ParameterizedTest(name = "{0}: {1} kept, {2} shared, {3} half steps")
     @CsvSource(delimiter = '!', textBlock = """
             C3 G3 E4 C5 | A2 A3 E4 C5   ! E4 C5    ! C E   ! 5  ! -3 2 0 0
@@ -106,7 +106,7 @@ class MotionTest {
                         step.moves().stream().map(move -> "" + move.semitones()).toList()));
     }
 
-    /** Our own rule, see {@link Matching}; worked by hand. */
+    /** Source: our own rule, see {@link Matching}; worked by hand. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '!', textBlock = """
             C3 E4 G4       | C3 E4 G4 C5    ! 0:C3-C3 1:E4-E4 2:G4-G4 ! C5    ! ''

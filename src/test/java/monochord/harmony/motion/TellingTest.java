@@ -7,13 +7,16 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a teacher says: whole sentences. */
+/**
+ * What a teacher says: whole sentences. Source: the words are ours; what is found follows from the rules in {@link
+ * Strictness}, read off by hand.
+ */
 class TellingTest {
     @ParameterizedTest(name = "{1}: {0}")
     @CsvSource(delimiter = '!', textBlock = """
-            C3 G3 E4 C5 | D3 A3 F4 A4 ! CHORALE ! Parallel fifths between bass and tenor: C3 G3 to D3 A3. Let G hang over as the fourth of Dsus4, and let it fall a step afterwards.
-            C3 G3 | D2 A3             ! CHORALE ! Fifths by contrary motion between lower voice and upper voice: C3 G3 to D2 A3. The bass goes down: take the others up to their nearest notes.
-            C3 C4 G4 E5 | A2 C4 A4 A4 ! CHORALE ! The soprano leaps down into an octave with the bass, which goes the same way: C3 E5 to A2 A4. The bass goes down: take the others up to their nearest notes.
+            F3 C4 A4 F5 | G3 D4 B4 D5 ! CHORALE ! Parallel fifths between bass and tenor: F3 C4 to G3 D4. Let C hang over as the fourth of Gsus4, and let it fall a step afterwards.
+            F3 C4 | G2 D4             ! CHORALE ! Fifths by contrary motion between lower voice and upper voice: F3 C4 to G2 D4. The bass goes down: take the others up to their nearest notes.
+            F2 C4 F4 A4 | C3 C4 G4 C5 ! CHORALE ! The soprano leaps up into an octave with the bass, which goes the same way: F2 A4 to C3 C5. The bass goes up: take the others down to their nearest notes.
             D3 G4 A4 B4 | E3 F#4 G#4 B4 ! CHORALE ! ''
             B2 F3 D4 | C3 G3 C4       ! CHORALE ! A diminished fifth opens into a perfect one between bass and middle voice: B2 F3 to C3 G3. The bass goes up: take the others down to their nearest notes.
             C3 G3 E3 | C3 G3 G3       ! CHORALE ! The middle voice crosses the top voice: G3 lies above E3.

@@ -12,31 +12,27 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The textbook examples of the file of worked examples, in which voices are led as their authors teach it. What the strict
- * rules find there is known and listed; each was looked at by hand. Rows 113 and up are slices of scores, with the
- * doublings of the orchestra or the piano, and are no lesson in part writing.
+ * The textbook examples of the file of worked examples, in which voices are led as their authors teach it; where only the
+ * numerals are a book's, they were laid out by a program of its own that knows the rules from the same books, so two
+ * readings of the rules meet here. What the strict rules find is known and listed; each was looked at by hand. Rows 113
+ * and up are slices of scores, with the doublings of the orchestra or the piano, and are no lesson in part writing.
+ *
+ * <p>Source: that nothing is found, the rules in {@link Strictness}; the rows, the first line of the file.
  */
 class WorkedExamplesMotionTest {
     private static final int TEXTBOOK_ROWS = 112;
 
-    /** By row. What the author passed over, or tolerates and says so (row 82, the augmented sixth chord to its fifth). */
+    /**
+     * By row. What the author passed over; in row 82 the fifths from the augmented sixth chord to its dominant, which
+     * Integrated Music Theory, lesson 18a, tolerates.
+     */
     private static final Map<Integer, String> KNOWN = Map.ofEntries(
-            Map.entry(3, "5 parallel-octaves 03"),
-            Map.entry(6, "3 augmented-step 1"),
-            Map.entry(28, "3 parallel-fifths 12"),
-            Map.entry(35, "3 parallel-octaves 03"),
             Map.entry(46, "1 overlap 01; 4 overlap 01"),
             Map.entry(51, "1 overlap 01"),
             Map.entry(53, "2 direct-fifths 03"),
             Map.entry(54, "3 overlap 12"),
             Map.entry(66, "1 contrary-octaves 03"),
-            Map.entry(69, "2 augmented-step 0"),
-            Map.entry(70, "2 augmented-step 0"),
-            Map.entry(72, "5 augmented-step 0"),
-            Map.entry(73, "5 augmented-step 0"),
-            Map.entry(79, "4 unequal-fifths 03"),
-            Map.entry(80, "4 unequal-fifths 01"),
-            Map.entry(82, "1 parallel-fifths 03"),
+            Map.entry(82, "1 parallel-fifths 02"),
             Map.entry(99, "1 overlap 01; 4 overlap 01"),
             Map.entry(101, "1 overlap 01"),
             Map.entry(108, "3 overlap 01"));
@@ -75,15 +71,14 @@ class WorkedExamplesMotionTest {
         assertEquals(KNOWN.getOrDefault(example.row(), ""), Marked.by(Strictness.CHORALE, example.passage()));
     }
 
-    /** In a band only bass and top in octaves would be a fault: rows 3 and 35 have that. */
+    /** In a band only bass and top in octaves would be a fault: no row has that. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("examples")
     void bandPracticeFindsLess(Example example) {
-        boolean doubled = List.of(3, 35).contains(example.row());
         long faults = Arrays.stream(
                         Marked.by(Strictness.BAND, example.passage()).split("; "))
                 .filter(mark -> !mark.isEmpty() && !mark.startsWith("remark"))
                 .count();
-        assertEquals(doubled ? 1 : 0, faults);
+        assertEquals(0, faults);
     }
 }

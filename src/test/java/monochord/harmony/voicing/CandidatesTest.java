@@ -80,7 +80,7 @@ class CandidatesTest {
             C/D    | 2  | 0 4 7 2   | 0 4 2    | 0 4 7
             """)
     void allAreFound(String chord, int bass, String tones, String must, String doubles) {
-        Task task = Task.of(List.of(Chord.parse(chord)), C, Style.CLOSE);
+        VoicingTask task = VoicingTask.of(List.of(Chord.parse(chord)), C, VoicingStyle.CLOSE);
         Set<String> found = new TreeSet<>();
         Candidates.of(task, 0, 4).forEach(keys -> found.add(Arrays.toString(keys)));
         assertTrue(!found.isEmpty(), found::toString);
@@ -90,13 +90,14 @@ class CandidatesTest {
     @Test
     @DisplayName("every candidate of every style keeps the rules that a learner's voicing is held to")
     void everyCandidateKeepsTheRules() {
-        for (Style style : List.of(Style.CLOSE, Style.SPREAD, Style.CHOIR)) {
+        for (VoicingStyle style : List.of(VoicingStyle.CLOSE, VoicingStyle.SPREAD, VoicingStyle.CHOIR)) {
             for (String text : List.of("C", "G7", "Gsus4", "Abmaj7", "Ab", "Fm", "Db", "C/E", "Bm7b5", "D7")) {
                 Chord chord = Chord.parse(text);
-                Task task = Task.of(List.of(chord), C, style);
-                for (Way way : Search.best(task, 200)) {
+                VoicingTask task = VoicingTask.of(List.of(chord), C, style);
+                for (VoicedProgression way : VoicingSearch.best(task, 200)) {
                     Voicing voicing = way.voicings().get(0);
-                    assertEquals(List.of(), Rules.broken(voicing, chord, C, Reach.OCTAVE), text + " as " + voicing);
+                    assertEquals(
+                            List.of(), VoicingRules.broken(voicing, chord, C, Reach.OCTAVE), text + " as " + voicing);
                 }
             }
         }

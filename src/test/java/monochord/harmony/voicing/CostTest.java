@@ -18,12 +18,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Each part of the formula, counted by hand. */
+/** Each part of the formula, counted by hand. Source: the formula is our own, see {@link Weights}. */
 class CostTest {
     private static Cost cost(String style, String chords, String voicings) {
         List<Chord> row = Stream.of(chords.split(" ")).map(Chord::parse).toList();
-        Task task = Task.of(row, Key.parse("C"), Style.find(style).orElseThrow());
-        return Weighing.of(
+        VoicingTask task =
+                VoicingTask.of(row, Key.parse("C"), VoicingStyle.find(style).orElseThrow());
+        return CostFormula.of(
                 task, Stream.of(voicings.split(" / ")).map(Voicing::parse).toList());
     }
 
@@ -81,7 +82,7 @@ class CostTest {
     void limits(String lower, String upper, int below) {
         assertEquals(
                 below,
-                LowLimits.below(
+                LowIntervalLimits.below(
                         Pitch.parse(lower).midiNumber(), Pitch.parse(upper).midiNumber()));
     }
 
@@ -108,14 +109,14 @@ class CostTest {
     void theTuneLiesOnTop() {
         Progression progression = Progression.parse("C F G C", Key.parse("C"));
         Melody tune = Melody.parse("G4:2 A4:1 F4:1 r:2 E5:2");
-        for (Style style : Style.values()) {
-            Task task = Task.of(progression, style, tune);
+        for (VoicingStyle style : VoicingStyle.values()) {
+            VoicingTask task = VoicingTask.of(progression, style, tune);
             assertEquals(
                     List.of("G4", "A4", "", "E5"),
                     task.tops().stream()
                             .map(top -> top.map(Pitch::toString).orElse(""))
                             .toList());
-            List<Voicing> voicings = Search.best(task).voicings();
+            List<Voicing> voicings = VoicingSearch.best(task).voicings();
             assertEquals(
                     List.of("G4", "A4", "E5"),
                     Stream.of(0, 1, 3)
@@ -127,9 +128,9 @@ class CostTest {
     @Test
     @DisplayName("a note of the tune from outside the chord lies on top alone")
     void aForeignNoteLiesOnTopAlone() {
-        Task task = Task.of(List.of(Chord.parse("C")), Key.parse("C"), Style.CLOSE)
+        VoicingTask task = VoicingTask.of(List.of(Chord.parse("C")), Key.parse("C"), VoicingStyle.CLOSE)
                 .under(List.of(Optional.of(Pitch.parse("D5"))));
-        Voicing voicing = Search.best(task).voicings().get(0);
+        Voicing voicing = VoicingSearch.best(task).voicings().get(0);
         assertEquals("D5", voicing.top().toString());
         assertEquals(
                 1,
@@ -146,13 +147,13 @@ class CostTest {
                 Stream.of("F", "C", "G", "Ab", "C/E", "Fmaj7").map(Chord::parse).toList();
         assertEquals(
                 "F3 | F4 A4 C5, C3 | C4 E4 G4, G2 | G3 B3 D4, Ab2 | Ab3 C4 Eb4, E2 | C4 E4 G4, F3 | F4 A4 C5 E5",
-                Plain.of(row).stream().map(Voicing::toString).collect(Collectors.joining(", ")));
+                RootPositions.of(row).stream().map(Voicing::toString).collect(Collectors.joining(", ")));
         List<Chord> up = Stream.iterate(Chord.parse("C"), chord -> chord.plus(Interval.MAJOR_SECOND))
                 .limit(40)
                 .toList();
         assertEquals(
                 40,
-                Plain.of(up).stream()
+                RootPositions.of(up).stream()
                         .filter(voicing -> voicing.top().midiNumber() < 84)
                         .count());
     }

@@ -50,22 +50,22 @@ class EveryVoicingTest {
         return Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream());
     }
 
-    private static Task task(String progression, Key key, Style style, int reach) {
-        return Task.of(Progression.parse(progression, key), style).within(new Reach(reach));
+    private static VoicingTask task(String progression, Key key, VoicingStyle style, int reach) {
+        return VoicingTask.of(Progression.parse(progression, key), style).within(new Reach(reach));
     }
 
     @ParameterizedTest(name = "{0}: every voicing keeps every rule, in all keys, within an octave, a ninth and a tenth")
-    @EnumSource(Style.class)
-    void everyRuleIsKept(Style style) {
+    @EnumSource(VoicingStyle.class)
+    void everyRuleIsKept(VoicingStyle style) {
         List<String> faults = new ArrayList<>();
         keys().forEach(key -> {
             for (String progression : PROGRESSIONS) {
-                if (style == Style.CHOIR && progression.contains("9")) {
+                if (style == VoicingStyle.CHOIR && progression.contains("9")) {
                     continue;
                 }
                 for (int reach = 8; reach <= 10; reach++) {
-                    Task task = task(progression, key, style, reach);
-                    List<Voicing> voicings = Search.best(task).voicings();
+                    VoicingTask task = task(progression, key, style, reach);
+                    List<Voicing> voicings = VoicingSearch.best(task).voicings();
                     for (int i = 0; i < voicings.size(); i++) {
                         check(voicings.get(i), task, i, faults);
                     }
@@ -75,7 +75,7 @@ class EveryVoicingTest {
         assertEquals(List.of(), faults.stream().limit(20).toList());
     }
 
-    private static void check(Voicing voicing, Task task, int index, List<String> faults) {
+    private static void check(Voicing voicing, VoicingTask task, int index, List<String> faults) {
         Chord chord = task.chords().get(index);
         String where = ": " + chord + " in " + task.key() + " as " + voicing;
         List<Pitch> pitches = voicing.pitches();
@@ -87,8 +87,8 @@ class EveryVoicingTest {
         }
         for (Interval interval : chord.kind().intervals()) {
             NoteName tone = chord.root().plus(interval);
-            boolean mayGo =
-                    interval.equals(Interval.PERFECT_FIFTH) || task.style() == Style.SHELL && interval.number() > 7;
+            boolean mayGo = interval.equals(Interval.PERFECT_FIFTH)
+                    || task.style() == VoicingStyle.SHELL && interval.number() > 7;
             if (!mayGo && pitches.stream().noneMatch(pitch -> pitch.name().equals(tone))) {
                 faults.add("missing " + tone + where);
             }
@@ -147,12 +147,12 @@ class EveryVoicingTest {
 
     @ParameterizedTest(
             name = "{0}: a progression moved to another key costs the same there, as far as the range lets it")
-    @EnumSource(Style.class)
-    void transpositionMovesTheVoicing(Style style) {
+    @EnumSource(VoicingStyle.class)
+    void transpositionMovesTheVoicing(VoicingStyle style) {
         Key home = Key.parse("C");
         int compared = 0;
         for (String progression : PROGRESSIONS.subList(0, 5)) {
-            Way way = Search.best(task(progression, home, style, 8));
+            VoicedProgression way = VoicingSearch.best(task(progression, home, style, 8));
             for (Key key : Key.majorKeys()) {
                 Interval up = home.tonic().to(key.tonic());
                 for (Interval by : List.of(up, up.minus(Interval.OCTAVE))) {
@@ -164,33 +164,33 @@ class EveryVoicingTest {
     }
 
     /** The moved voicings cost what they did, but for mud, which is low or not; so the best there costs no more. */
-    private static int compare(Way way, Interval by, Task there) {
+    private static int compare(VoicedProgression way, Interval by, VoicingTask there) {
         List<Voicing> moved = way.voicings().stream()
                 .map(voicing -> new Voicing(
                         voicing.left().stream().map(pitch -> pitch.plus(by)).toList(),
                         voicing.right().stream().map(pitch -> pitch.plus(by)).toList()))
                 .toList();
-        Cost cost = Weighing.of(there, moved);
+        Cost cost = CostFormula.of(there, moved);
         assertEquals(way.cost().total() - way.cost().mud(), cost.total() - cost.mud(), there::toString);
         int voices = moved.get(0).pitches().size();
         for (int i = 0; i < moved.size(); i++) {
-            int[] keys = Weighing.keys(moved.get(i));
+            int[] keys = CostFormula.keys(moved.get(i));
             if (Candidates.of(there, i, voices).stream().noneMatch(one -> java.util.Arrays.equals(one, keys))) {
                 return 0;
             }
         }
-        assertTrue(Search.best(there).cost().total() <= cost.total(), there::toString);
+        assertTrue(VoicingSearch.best(there).cost().total() <= cost.total(), there::toString);
         return 1;
     }
 
     @Test
     @DisplayName("a longer reach never makes the best voicing dearer")
     void aLongerReachCostsNoMore() {
-        for (Style style : Style.values()) {
+        for (VoicingStyle style : VoicingStyle.values()) {
             for (String progression : PROGRESSIONS.subList(0, 4)) {
                 int before = Integer.MAX_VALUE;
                 for (int reach = 8; reach <= 12; reach++) {
-                    int cost = Search.best(task(progression, Key.parse("C"), style, reach))
+                    int cost = VoicingSearch.best(task(progression, Key.parse("C"), style, reach))
                             .cost()
                             .total();
                     assertTrue(cost <= before, style + " " + progression + " " + reach);
@@ -201,12 +201,12 @@ class EveryVoicingTest {
     }
 
     @ParameterizedTest(name = "{0}: suspended and with a major seventh the borrowed chord moves less and holds more")
-    @EnumSource(Style.class)
-    void suspensionsAndSeventhsHoldThingsTogether(Style style) {
+    @EnumSource(VoicingStyle.class)
+    void suspensionsAndSeventhsHoldThingsTogether(VoicingStyle style) {
         for (Key key : Key.majorKeys()) {
-            Way plain = Search.best(task("IV I V bVI V I", key, style, 8));
-            Way dressed = Search.best(task("IV I Vsus4 bVImaj7 Vsus4 I", key, style, 8));
-            Tally blocks = Explanation.of(plain).plainTally();
+            VoicedProgression plain = VoicingSearch.best(task("IV I V bVI V I", key, style, 8));
+            VoicedProgression dressed = VoicingSearch.best(task("IV I Vsus4 bVImaj7 Vsus4 I", key, style, 8));
+            MovementCount blocks = Explanation.of(plain).plainTally();
             assertTrue(dressed.tally().moved() < plain.tally().moved(), key::toString);
             assertTrue(dressed.tally().held() > plain.tally().held(), key::toString);
             assertTrue(dressed.tally().parallels() <= plain.tally().parallels(), key::toString);

@@ -97,7 +97,7 @@ class CourseLessonsTest {
         assertTrue(texts.size() > 40, "fills: " + texts.size());
         for (Key key : Key.majorKeys()) {
             Filling filling = new Filling(key);
-            texts.forEach(text -> assertFalse(filling.of(text).contains("${"), text));
+            texts.forEach(text -> assertFalse(filling.of(text).toString().contains("${"), text));
         }
     }
 

@@ -35,10 +35,10 @@ class MemoryTest {
 
     @ParameterizedTest(name = "{0}: stable for {1} days, difficulty {2}")
     @CsvSource(delimiter = '|', textBlock = """
-            AGAIN | 0.2120 | 6.4133
-            HARD  | 1.2931 | 5.1122
-            GOOD  | 2.3065 | 2.1181
-            EASY  | 8.2956 | 1.0000
+            FORGOTTEN | 0.2120 | 6.4133
+            LABOURED  | 1.2931 | 5.1122
+            RECALLED  | 2.3065 | 2.1181
+            FLUENT  | 8.2956 | 1.0000
             """)
     void theFirstAnswerSaysHowItBegins(Rating rating, double stability, double difficulty) {
         assertEquals(stability, Memory.first(rating).stability(), FOUR_PLACES);
@@ -47,15 +47,15 @@ class MemoryTest {
 
     @Test
     void fiveReviewsWithOneLapseAmongThem() {
-        Memory memory = Memory.first(Rating.GOOD);
+        Memory memory = Memory.first(Rating.RECALLED);
         stands(memory, 2.1181, 2.3065, 2);
-        memory = reviewed(memory, 2, Rating.GOOD, 0.9095);
+        memory = reviewed(memory, 2, Rating.RECALLED, 0.9095);
         stands(memory, 2.1112, 10.9643, 11);
-        memory = reviewed(memory, 11, Rating.GOOD, 0.8998);
+        memory = reviewed(memory, 11, Rating.RECALLED, 0.8998);
         stands(memory, 2.1043, 46.2802, 46);
-        memory = reviewed(memory, 46, Rating.AGAIN, 0.9004);
+        memory = reviewed(memory, 46, Rating.FORGOTTEN, 0.9004);
         stands(memory, 7.3900, 2.9326, 3);
-        memory = reviewed(memory, 3, Rating.GOOD, 0.8984);
+        memory = reviewed(memory, 3, Rating.RECALLED, 0.8984);
         stands(memory, 7.3778, 7.7782, 8);
     }
 
@@ -73,9 +73,9 @@ class MemoryTest {
     /** Where there is no night between, no answer makes much of a difference, and a right one never harms. */
     @Test
     void asManyRightAnswersAsOneLikesOnOneDayDoNotMakeItLast() {
-        Memory memory = Memory.first(Rating.GOOD);
+        Memory memory = Memory.first(Rating.RECALLED);
         for (int i = 0; i < 50; i++) {
-            Memory next = memory.after(0.01, Rating.GOOD);
+            Memory next = memory.after(0.01, Rating.RECALLED);
             assertTrue(next.stability() >= memory.stability());
             memory = next;
         }

@@ -21,20 +21,20 @@ class RatingTest {
 
     @ParameterizedTest(name = "{0} after {1} hints in {2} s: {3}")
     @CsvSource(delimiter = '|', textBlock = """
-            RIGHT  | 0 | 10  | GOOD
-            REMARK | 0 | 10  | GOOD
-            RIGHT  | 0 | 5   | EASY
-            REMARK | 0 | 5   | EASY
-            RIGHT  | 0 | 5.5 | GOOD
-            RIGHT  | 0 | 20  | GOOD
-            RIGHT  | 0 | 21  | HARD
-            RIGHT  | 0 | 301 | GOOD
-            RIGHT  | 1 | 5   | HARD
-            RIGHT  | 2 | 5   | AGAIN
-            RIGHT  | 3 | 5   | AGAIN
-            NEARLY | 0 | 5   | AGAIN
-            WRONG  | 0 | 5   | AGAIN
-            WRONG  | 1 | 90  | AGAIN
+            RIGHT  | 0 | 10  | RECALLED
+            REMARK | 0 | 10  | RECALLED
+            RIGHT  | 0 | 5   | FLUENT
+            REMARK | 0 | 5   | FLUENT
+            RIGHT  | 0 | 5.5 | RECALLED
+            RIGHT  | 0 | 20  | RECALLED
+            RIGHT  | 0 | 21  | LABOURED
+            RIGHT  | 0 | 301 | RECALLED
+            RIGHT  | 1 | 5   | LABOURED
+            RIGHT  | 2 | 5   | FORGOTTEN
+            RIGHT  | 3 | 5   | FORGOTTEN
+            NEARLY | 0 | 5   | FORGOTTEN
+            WRONG  | 0 | 5   | FORGOTTEN
+            WRONG  | 1 | 90  | FORGOTTEN
             """)
     void anAnswerIsRatedByVerdictHelpAndTheLearnersOwnPace(Grade grade, int hints, double seconds, Rating rating) {
         Evidence evidence = new Evidence(99, ITEM, grade, (int) (seconds * 1000), hints);
@@ -43,9 +43,9 @@ class RatingTest {
 
     @ParameterizedTest(name = "after {0} answers: {1}")
     @CsvSource(delimiter = '|', textBlock = """
-            0 | GOOD
-            4 | GOOD
-            5 | EASY
+            0 | RECALLED
+            4 | RECALLED
+            5 | FLUENT
             """)
     void nobodyHasAPaceBeforeFiveAnswers(int answers, Rating rating) {
         assertEquals(rating, Rating.of(new Evidence(99, ITEM, Grade.RIGHT, 1000, 0), tenSeconds(answers)));

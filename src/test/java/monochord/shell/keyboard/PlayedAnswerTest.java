@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Keys are MIDI note numbers, 60 is middle C; spellings as in any harmony primer, right answers as the skills know them. */
+/**
+ * Source: arithmetic. Keys are MIDI note numbers, 60 is middle C; spellings as in any harmony primer, right answers as
+ * the skills know them.
+ */
 class PlayedAnswerTest {
     private static List<Integer> keys(String text) {
         return Arrays.stream(text.split(" ")).map(Integer::valueOf).toList();

@@ -38,6 +38,7 @@ class SentenceTest {
         return word + "@" + part.place() + "=" + part.text();
     }
 
+    /** Source: our own form of sentences. */
     @ParameterizedTest(name = "<{0}>")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             IV I V in D at 84               | @0=IV I V ; in@10=D ; at@15=84

@@ -97,7 +97,7 @@ class MidiKeyboardTest {
         FakeKeyboard keys = FakeKeyboards.plug("Stage piano");
         try (Connection connection = MidiKeyboard.all().get(0).connect(strokes::add)) {
             FakeKeyboards.unplug(keys);
-            assertEquals(new Stroke.Gone(), strokes.poll(10, TimeUnit.SECONDS), connection.name());
+            assertEquals(new Stroke.Gone(), strokes.take(), connection.name());
             keys.press(60);
             assertEquals(null, strokes.poll(700, TimeUnit.MILLISECONDS));
         }

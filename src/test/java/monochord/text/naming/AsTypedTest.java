@@ -55,6 +55,7 @@ class AsTypedTest {
             "add4",
             "add2");
 
+    /** Source: for the names, see {@link NoteNaming}; the lines are ours. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             h d fis | B d F#
@@ -75,6 +76,7 @@ class AsTypedTest {
         assertEquals(english, AsTyped.of(typed, NoteNaming.GERMAN).english());
     }
 
+    /** Source: for the names, see {@link NoteNaming}; the lines are ours. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             do mi sol                | C E G

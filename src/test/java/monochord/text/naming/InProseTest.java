@@ -8,7 +8,10 @@ import monochord.theory.Signs;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** German names from the source in {@link NoteNaming}; where A is a note was judged by a person, sentence by sentence. */
+/**
+ * Source: German names from the source in {@link NoteNaming}; where A is a note was judged by a person, sentence by
+ * sentence.
+ */
 class InProseTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import monochord.Thorough;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.Strictness;
 import monochord.theory.Chord;
@@ -57,7 +58,7 @@ class MotionAnswerTest {
         Passage passage = Passage.parse("Gb2 Bb3 Db4 Gb4 Bb4 | Cb3 Bb3 Eb4 Gb4 Cb5 | ".repeat(40));
         for (Strictness strictness : Strictness.values()) {
             MotionAnswer answer = new MotionAnswer(passage, strictness, List.of());
-            for (int width = 20; width <= 120; width++) {
+            for (int width = 20; width <= 120; width += Thorough.times(5, 1)) {
                 Look look = Look.ofPipe().inWidth(width);
                 int room = width;
                 assertTrue(answer.text(look).columns() <= width, () -> "wider than " + room);

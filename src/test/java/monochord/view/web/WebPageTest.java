@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import monochord.Thorough;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
@@ -96,6 +97,7 @@ class WebPageTest {
         assertTrue(page(heard).write().contains("src=\"data:audio/mpeg;base64,AQID\""));
     }
 
+    @Thorough.Only
     @Test
     void aBrowserOpensItWithoutComplaint() throws IOException, InterruptedException {
         Path good = Files.writeString(
@@ -112,6 +114,7 @@ class WebPageTest {
         assertEquals(List.of(), Browser.open(List.of(good, hostile), folder));
     }
 
+    @Thorough.Only
     @Test
     void theBrowserWouldComplain() throws IOException, InterruptedException {
         Path bad = Files.writeString(

@@ -7,6 +7,7 @@ import static monochord.practice.Misconception.TONES_SHARED;
 
 import java.util.List;
 import java.util.Optional;
+import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Misconception;
 import monochord.practice.answer.Say;
 import monochord.practice.teaching.Own;
@@ -34,14 +35,14 @@ record PlaceDifference(Chord wanted, Chord given, Key key) {
 
     /** Whether it was borrowed, and the key's own chord on that degree was heard; for ♭VII that is V as well. */
     private boolean isNeighbour() {
-        if (wanted.tones().stream().allMatch(key::holds)) {
+        if (key.isOwn(wanted)) {
             return false;
         }
         int number = key.degreeOf(wanted.root()).number();
-        return isOwn(number) || key.degreeOf(wanted.root()).equals(Degree.of(SUBTONIC, -1)) && isOwn(5);
+        return isGiven(number) || key.degreeOf(wanted.root()).equals(Degree.of(SUBTONIC, -1)) && isGiven(5);
     }
 
-    private boolean isOwn(int number) {
+    private boolean isGiven(int number) {
         Chord own = Own.triad(number, key);
         return own.root().equals(given.root())
                 && own.kind().equals(given.kind())
@@ -50,9 +51,7 @@ record PlaceDifference(Chord wanted, Chord given, Key key) {
 
     /** Tones that both have, by sound. */
     private List<NoteName> shared() {
-        return wanted.tones().stream()
-                .filter(tone -> given.tones().stream().anyMatch(tone::soundsLike))
-                .toList();
+        return VoiceLeading.commonTones(wanted, given);
     }
 
     /** The bass, the quality, what stays, and what comes from outside the key. */

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.harmony.voicing.Search;
-import monochord.harmony.voicing.Style;
-import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Unvoiced;
+import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
-import monochord.harmony.voicing.Way;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
 import monochord.practice.teaching.Own;
@@ -25,7 +25,7 @@ import monochord.theory.Pitch;
  *
  * @param top what lies highest in the tonic chord, from where all else follows
  */
-record Voices(Key key, Style style, Pitch top) {
+record Voices(Key key, VoicingStyle style, Pitch top) {
     private static final Pitch LOWEST_TOP = Pitch.parse("E4");
     private static final Beats LEAD = Beats.of(3);
     private static final Beats EACH = Beats.of(2);
@@ -33,7 +33,7 @@ record Voices(Key key, Style style, Pitch top) {
 
     static Voices of(Key key, Chance chance) {
         Pitch top = Pitch.atOrAbove(chance.of(tonic(key).tones()), LOWEST_TOP);
-        return new Voices(key, chance.of(List.of(Style.CLOSE, Style.CLOSE, Style.SPREAD)), top);
+        return new Voices(key, chance.of(List.of(VoicingStyle.CLOSE, VoicingStyle.CLOSE, VoicingStyle.SPREAD)), top);
     }
 
     private static Chord tonic(Key key) {
@@ -53,22 +53,22 @@ record Voices(Key key, Style style, Pitch top) {
     private List<Voicing> voiced(List<Chord> chords) {
         List<Optional<Pitch>> tops = new ArrayList<>(Collections.nCopies(chords.size(), Optional.empty()));
         tops.set(0, Optional.of(top));
-        Task task = Task.of(chords, key, style);
+        VoicingTask task = VoicingTask.of(chords, key, style);
         try {
             return whole(task.under(tops));
         } catch (Unvoiced underThatTop) {
-            return whole(task.in(Style.CLOSE));
+            return whole(task.in(VoicingStyle.CLOSE));
         }
     }
 
     /** The smoothest way in which no chord leaves out a tone; the smoothest of all if there is none among the first. */
-    private static List<Voicing> whole(Task task) {
-        return Search.inTurn(task, WAYS)
-                .map(Way::voicings)
+    private static List<Voicing> whole(VoicingTask task) {
+        return VoicingSearch.inTurn(task, WAYS)
+                .map(VoicedProgression::voicings)
                 .filter(way -> IntStream.range(0, way.size())
                         .allMatch(i -> isWhole(way.get(i), task.chords().get(i))))
                 .findFirst()
-                .orElseGet(() -> Search.best(task, WAYS).get(0).voicings());
+                .orElseGet(() -> VoicingSearch.best(task, WAYS).get(0).voicings());
     }
 
     private static boolean isWhole(Voicing voicing, Chord chord) {

@@ -1,9 +1,9 @@
 package monochord.practice.skill.way;
 
 import java.util.List;
-import monochord.harmony.after.After;
-import monochord.harmony.after.Corpus;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.Continuation;
+import monochord.harmony.after.Continuations;
+import monochord.harmony.after.SongCounts;
 import monochord.practice.Coaching;
 import monochord.practice.Form;
 import monochord.practice.Question;
@@ -17,7 +17,7 @@ import monochord.theory.Numeral;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
 
-/** A chord that can come next. Many answers are right; the rules of {@link After} judge. */
+/** A chord that can come next. Many answers are right; the rules of {@link Continuations} judge. */
 public final class NextChord implements Skill {
     private static final List<String> IN_MAJOR =
             List.of("V", "IV", "ii", "vi", "bVI", "bVII", "iv", "bIII", "bII", "V7/V", "iii", "I");
@@ -41,7 +41,7 @@ public final class NextChord implements Skill {
     @Override
     public Question question(Key key, String subject) {
         Numeral from = numeral(subject.strip(), key);
-        List<Way> ways = After.ways(from, key, Corpus.NONE);
+        List<Continuation> ways = Continuations.ways(from, key, SongCounts.NONE);
         if (ways.isEmpty()) {
             throw Unreadable.because(subject, 0, "a chord to go on from", "no rule leads on from it", "bVI");
         }
@@ -67,9 +67,9 @@ public final class NextChord implements Skill {
         }
     }
 
-    private static Coaching coaching(List<Way> ways) {
-        Way best = ways.get(0);
-        Way last = ways.get(Math.min(2, ways.size() - 1));
+    private static Coaching coaching(List<Continuation> ways) {
+        Continuation best = ways.get(0);
+        Continuation last = ways.get(Math.min(2, ways.size() - 1));
         return Coaching.of(
                 "Ask three things: does it have to resolve, which tones can stay, where does the root want to fall?",
                 "Perhaps " + last.reason() + ".",
@@ -79,7 +79,7 @@ public final class NextChord implements Skill {
     }
 
     /** The first reason that does not name its own chord. */
-    private static String untold(List<Way> ways) {
+    private static String untold(List<Continuation> ways) {
         return ways.stream()
                 .filter(way -> !way.reason().toString().contains(Say.chord(way.chord())))
                 .findFirst()
@@ -87,7 +87,7 @@ public final class NextChord implements Skill {
                 .orElse("Let the root fall a fifth.");
     }
 
-    private static String said(Way way) {
+    private static String said(Continuation way) {
         return Say.chord(way.chord()) + " (" + way.reason() + ")";
     }
 }

@@ -9,10 +9,10 @@ import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
-import monochord.harmony.voicing.Search;
-import monochord.harmony.voicing.Style;
-import monochord.harmony.voicing.Task;
-import monochord.harmony.voicing.Way;
+import monochord.harmony.voicing.VoicedProgression;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Told;
 import monochord.theory.BandNumber;
@@ -145,18 +145,18 @@ public final class AtHand {
     }
 
     /** The voicing for two hands that moves best. */
-    public static Way voice(Progression progression) {
-        return voice(progression, Style.CLOSE);
+    public static VoicedProgression voice(Progression progression) {
+        return voice(progression, VoicingStyle.CLOSE);
     }
 
     /** {@code voice("F C G Ab")}, in the key of the line. */
-    public static Way voice(String text) {
+    public static VoicedProgression voice(String text) {
         return voice(progression(text));
     }
 
-    /** {@code voice(verse, Style.SPREAD)}. */
-    public static Way voice(Progression progression, Style style) {
-        return Search.best(Task.of(progression, style));
+    /** {@code voice(verse, VoicingStyle.SPREAD)}. */
+    public static VoicedProgression voice(Progression progression, VoicingStyle style) {
+        return VoicingSearch.best(VoicingTask.of(progression, style));
     }
 
     /** The chords that a key can borrow from its parallel modes. */

@@ -11,9 +11,9 @@ import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
-import monochord.harmony.voicing.Task;
+import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
-import monochord.harmony.voicing.Way;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.shell.cell.wire.Told;
 import monochord.shell.cell.wire.Told.Shape;
 import monochord.theory.Chord;
@@ -59,7 +59,7 @@ final class Rendering {
             return Optional.of(Told.of(Shape.KEY, key.toString()));
         } else if (value instanceof Progression progression) {
             return Optional.of(progression(progression));
-        } else if (value instanceof Way way) {
+        } else if (value instanceof VoicedProgression way) {
             return Optional.of(way(way));
         } else if (value instanceof Voicing voicing) {
             return Optional.of(notes(voicing.pitches()));
@@ -96,8 +96,8 @@ final class Rendering {
         }
     }
 
-    private static Told way(Way way) {
-        Task task = way.task();
+    private static Told way(VoicedProgression way) {
+        VoicingTask task = way.task();
         String tops = task.tops().stream()
                 .map(top -> top.map(Pitch::toString).orElse("-"))
                 .collect(Collectors.joining(" "));

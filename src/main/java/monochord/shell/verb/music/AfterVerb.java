@@ -1,10 +1,10 @@
 package monochord.shell.verb.music;
 
 import java.util.List;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
-import monochord.harmony.after.After;
-import monochord.harmony.after.Way;
+import monochord.harmony.after.Continuation;
+import monochord.harmony.after.Continuations;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -34,8 +34,8 @@ final class AfterVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
-        Slot slot = sentence.body().read(text -> one(text, key));
-        List<Way> ways = After.ways(slot.numeral(), key, Counts.SONGS);
+        ChordEvent slot = sentence.body().read(text -> one(text, key));
+        List<Continuation> ways = Continuations.ways(slot.numeral(), key, Counts.SONGS);
         return new AfterAnswer(
                 key,
                 slot.numeral(),
@@ -43,8 +43,8 @@ final class AfterVerb implements Verb {
                 Counts.SCORES.after(slot.chord(), key));
     }
 
-    private static Slot one(String text, Key key) {
-        List<Slot> slots = Progression.parse(text, key).slots();
+    private static ChordEvent one(String text, Key key) {
+        List<ChordEvent> slots = Progression.parse(text, key).slots();
         if (slots.size() > 1) {
             throw Unreadable.because(
                     text, 0, "a chord", "one chord is asked for, and several stand here", "after bVI in D");

@@ -56,7 +56,7 @@ final class BorrowVerb implements Verb {
         } catch (Unreadable asChord) {
             throw asScale;
         }
-        if (chords.size() > 1 || Borrowing.isOwn(chords.get(0), key)) {
+        if (chords.size() > 1 || key.isOwn(chords.get(0))) {
             String why = chords.size() > 1 ? "one is shown at a time" : "it is the key's own chord in " + key;
             throw Unreadable.because(text, 0, "a borrowed chord", why, "borrow bVI in D");
         }

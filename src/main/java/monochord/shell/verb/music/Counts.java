@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import monochord.harmony.after.Classical;
-import monochord.harmony.after.Corpus;
+import monochord.harmony.after.ClassicalCounts;
+import monochord.harmony.after.SongCounts;
 
 /** The counts of what came next that travel with the program, read when they are first asked for. */
 final class Counts {
-    static final Corpus SONGS = Corpus.parse(text("next-chord.tsv"));
-    static final Classical SCORES = Classical.parse(text("next-chord-classical.tsv"));
+    static final SongCounts SONGS = SongCounts.parse(text("next-chord.tsv"));
+    static final ClassicalCounts SCORES = ClassicalCounts.parse(text("next-chord-classical.tsv"));
 
     private Counts() {}
 

@@ -8,8 +8,8 @@ import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.Strictness;
 import monochord.score.Arrangement;
 import monochord.score.Comping;
-import monochord.score.Grip;
 import monochord.score.Score;
+import monochord.score.TimedVoicing;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -37,7 +37,7 @@ final class MotionVerb implements Verb {
                         "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
                         "watch how each voice moves, and what runs in parallel",
                         EXAMPLE,
-                        "motion C3 G3 E4 C5 | D3 A3 F4 A4 chorale",
+                        "motion F3 C4 A4 F5 | G3 D4 B4 D5 chorale",
                         "motion F C G Ab in C")
                 .withSmallWords("in", "chorale", "band");
     }
@@ -94,12 +94,12 @@ final class MotionVerb implements Verb {
     }
 
     private static Passage voiced(Progression progression) {
-        return new Passage(Comping.grips(Arrangement.changes(progression)).stream()
+        return new Passage(Comping.voicings(Arrangement.changes(progression)).stream()
                 .map(MotionVerb::keys)
                 .toList());
     }
 
-    private static List<Pitch> keys(Grip grip) {
-        return Stream.concat(grip.left().stream(), grip.right().stream()).toList();
+    private static List<Pitch> keys(TimedVoicing voicing) {
+        return voicing.hands().pitches();
     }
 }

@@ -1,7 +1,7 @@
 package monochord.shell.verb.music;
 
+import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.harmony.Slot;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -34,7 +34,7 @@ final class NumeralVerb implements Verb {
         if (progression.slots().size() > 1) {
             return new ProgressionAnswer(progression);
         }
-        Slot slot = progression.slots().get(0);
+        ChordEvent slot = progression.slots().get(0);
         return new NumeralAnswer(new ChordRow(slot.chord(), slot.numeral(), key));
     }
 }

@@ -4,19 +4,20 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Search;
-import monochord.harmony.voicing.Style;
-import monochord.harmony.voicing.Task;
 import monochord.harmony.voicing.Unvoiced;
+import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
-import monochord.harmony.voicing.Way;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
 import monochord.score.Arrangement;
 import monochord.score.Change;
-import monochord.score.Grip;
+import monochord.score.TimedVoicing;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -53,26 +54,26 @@ final class VoiceVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
-        Task task = task(sentence, progression);
-        List<Way> ways = search(sentence, task);
+        VoicingTask task = task(sentence, progression);
+        List<VoicedProgression> ways = search(sentence, task);
         remember(ways.get(0), progression, sitting);
         return Recording.besides(new VoiceAnswer(ways, sentence.has("keys")), sentence, sitting);
     }
 
-    private static Task task(Sentence sentence, Progression progression) {
-        Style style = style(sentence);
+    private static VoicingTask task(Sentence sentence, Progression progression) {
+        VoicingStyle style = style(sentence);
         Reach reach =
                 sentence.clause("reach").map(part -> part.read(Reach::parse)).orElse(Reach.OCTAVE);
         return sentence.clause("melody")
                 .map(part -> part.read(Melody::parse))
-                .map(tune -> Task.of(progression, style, tune))
-                .orElseGet(() -> Task.of(progression, style))
+                .map(tune -> VoicingTask.of(progression, style, tune))
+                .orElseGet(() -> VoicingTask.of(progression, style))
                 .within(reach);
     }
 
-    private static Style style(Sentence sentence) {
-        List<Style> named = new ArrayList<>();
-        for (Style style : Style.values()) {
+    private static VoicingStyle style(Sentence sentence) {
+        List<VoicingStyle> named = new ArrayList<>();
+        for (VoicingStyle style : VoicingStyle.values()) {
             Optional<Sentence.Part> clause = sentence.clause(style.toString());
             clause.ifPresent(part -> named.add(style));
             if (clause.isPresent() && (named.size() > 1 || !clause.get().isEmpty())) {
@@ -84,23 +85,23 @@ final class VoiceVerb implements Verb {
                         EXAMPLE);
             }
         }
-        return named.isEmpty() ? Style.CLOSE : named.get(0);
+        return named.isEmpty() ? VoicingStyle.CLOSE : named.get(0);
     }
 
     private static List<String> styles() {
-        return Arrays.stream(Style.values()).map(Style::toString).toList();
+        return Arrays.stream(VoicingStyle.values()).map(VoicingStyle::toString).toList();
     }
 
-    private static List<Way> search(Sentence sentence, Task task) {
+    private static List<VoicedProgression> search(Sentence sentence, VoicingTask task) {
         try {
-            return Search.best(task, WAYS);
+            return VoicingSearch.best(task, WAYS);
         } catch (Unvoiced unvoiced) {
             throw Unreadable.because(
                     sentence.whole(), 0, "a task for two hands", unvoiced.getMessage(), "voice F C G in C shell");
         }
     }
 
-    private static void remember(Way best, Progression progression, Sitting sitting) {
+    private static void remember(VoicedProgression best, Progression progression, Sitting sitting) {
         Take voiced =
                 take(progression, best.voicings(), " voiced " + best.task().style());
         Take plain = take(progression, Explanation.of(best).plain(), " in root position");
@@ -109,13 +110,11 @@ final class VoiceVerb implements Verb {
 
     private static Take take(Progression progression, List<Voicing> voicings, String how) {
         List<Change> changes = Arrangement.changes(progression);
-        List<Grip> grips = new ArrayList<>();
-        for (int i = 0; i < changes.size(); i++) {
-            Voicing voicing = voicings.get(i);
-            Change change = changes.get(i);
-            grips.add(new Grip(voicing.left(), voicing.right(), change.beats(), change.label()));
-        }
-        Take take = Take.of(progression, grips);
+        List<TimedVoicing> timed = IntStream.range(0, changes.size())
+                .mapToObj(i -> new TimedVoicing(
+                        voicings.get(i), changes.get(i).beats(), changes.get(i).label()))
+                .toList();
+        Take take = Take.of(progression, timed);
         return take.titled(take.title().within("", how));
     }
 }

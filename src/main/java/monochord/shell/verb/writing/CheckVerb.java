@@ -4,10 +4,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import monochord.lesson.Fault;
 import monochord.lesson.Part;
 import monochord.lesson.Reading;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
+import monochord.lesson.read.UnmarkedNames;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
@@ -44,8 +47,13 @@ final class CheckVerb implements Verb {
 
     private static List<Checked> all(Library library) {
         return library.entries().stream()
-                .map(entry ->
-                        new Checked(entry.file().toString(), library.read(entry).faults(), true))
+                .map(entry -> new Checked(
+                        entry.file().toString(),
+                        withNames(
+                                library.read(entry).faults(),
+                                entry.file(),
+                                entry.file().toString()),
+                        true))
                 .toList();
     }
 
@@ -60,13 +68,25 @@ final class CheckVerb implements Verb {
 
     private static Checked checked(String name, Path file, boolean trust, Sitting sitting) {
         Reading found = sitting.course().library().checkBeside(file);
-        Reading reading = new Reading(found.lesson(), NotebookFiles.named(found.faults(), sitting));
+        Reading reading = new Reading(
+                found.lesson(),
+                withNames(
+                        NotebookFiles.named(found.faults(), sitting),
+                        file,
+                        sitting.outside().named(file.toString())));
         List<Part.Code> code = Tried.code(reading);
         if (code.isEmpty() || Tried.mayRun(file, trust, sitting)) {
             return new Checked(name, Tried.faults(name, reading, sitting), Files.isReadable(file));
         }
         List<Integer> untried = code.stream().map(Part.Code::line).toList();
         return new Checked(name, reading.faults(), Files.isReadable(file), untried);
+    }
+
+    /** These faults, and the names of notes that are not marked. */
+    private static List<Fault> withNames(List<Fault> faults, Path file, String path) {
+        return Stream.concat(faults.stream(), UnmarkedNames.in(file, path).stream())
+                .sorted(Fault.IN_ORDER)
+                .toList();
     }
 
     @Override

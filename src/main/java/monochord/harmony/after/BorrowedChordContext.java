@@ -1,0 +1,47 @@
+package monochord.harmony.after;
+
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.harmony.Borrowing.Borrowed;
+import monochord.harmony.melody.Standing;
+import monochord.theory.Degree;
+import monochord.theory.Key;
+import monochord.theory.Numeral;
+
+/**
+ * A borrowed chord where it is used: how it is reached and left, and which notes of the tune it bears.
+ *
+ * @param approach the usual ways into it, the likeliest first
+ * @param exit the usual ways on, the likeliest first
+ * @param rests degrees of the key's scale that are its tones
+ * @param colours degrees that colour it
+ * @param fights degrees that clash with it on a strong beat
+ */
+public record BorrowedChordContext(
+        List<Continuation> approach,
+        List<Continuation> exit,
+        List<Degree> rests,
+        List<Degree> colours,
+        List<Degree> fights) {
+    private static final int MOST = 3;
+
+    public static BorrowedChordContext of(Borrowed borrowed, Key key) {
+        return new BorrowedChordContext(
+                first(Continuations.approaches(borrowed.numeral(), key).stream()),
+                first(Continuations.ways(borrowed.numeral(), key, SongCounts.NONE).stream()
+                        .filter(way ->
+                                way.numeral().target() == null && way.numeral().form() == Numeral.Form.DEGREE)),
+                Standing.degrees(borrowed.chord(), key, Standing.CHORD_TONE),
+                Standing.degrees(borrowed.chord(), key, Standing.COLOUR),
+                Standing.degrees(borrowed.chord(), key, Standing.CLASH));
+    }
+
+    private static List<Continuation> first(Stream<Continuation> ways) {
+        return ways.limit(MOST).toList();
+    }
+
+    /** The degrees a tune may rest on over the chord: its own tones first, then its colours. */
+    public List<Degree> welcomes() {
+        return Stream.concat(rests.stream(), colours.stream()).toList();
+    }
+}

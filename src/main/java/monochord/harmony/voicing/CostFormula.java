@@ -1,0 +1,204 @@
+package monochord.harmony.voicing;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import monochord.harmony.motion.Perfect;
+import monochord.harmony.motion.Step;
+import monochord.harmony.voicing.VoiceMoveCost.Place;
+import monochord.theory.Pitch;
+
+/**
+ * Weighs voicings part by part, as {@link Cost} says it: the formula in its plainest form. {@link VoicingSearch} counts the same
+ * in a quicker way.
+ */
+final class CostFormula {
+    private static final int TRITONE = 6;
+    private static final int DIMINISHED_FIFTH = -6;
+
+    private final VoicingTask task;
+    private final VoicingWeights weights;
+    private final int voices;
+
+    CostFormula(VoicingTask task, int voices) {
+        this.task = task;
+        this.weights = VoicingWeights.of(task.style());
+        this.voices = voices;
+    }
+
+    /**
+     * Chords of different fullness are joined as {@link Step} joins them; a tone that the style would leave out pays only
+     * for its movement.
+     *
+     * @param rows one voicing for each chord of the task
+     */
+    static Cost of(VoicingTask task, List<Voicing> rows) {
+        Cost cost = Cost.NOTHING;
+        for (int i = 0; i < rows.size(); i++) {
+            int[] keys = keys(rows.get(i));
+            cost = cost.plus(new CostFormula(task, keys.length).alone(i, keys));
+            cost = i == 0 ? cost : cost.plus(change(task, i, rows));
+        }
+        return cost;
+    }
+
+    private static Cost change(VoicingTask task, int index, List<Voicing> rows) {
+        Step step = Step.between(rows.get(index - 1).pitches(), rows.get(index).pitches());
+        int[] from =
+                step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
+        int[] to =
+                step.moves().stream().mapToInt(move -> move.to().midiNumber()).toArray();
+        return new CostFormula(task, from.length).change(index - 1, from, to);
+    }
+
+    static int[] keys(Voicing voicing) {
+        return voicing.pitches().stream().mapToInt(Pitch::midiNumber).toArray();
+    }
+
+    Cost whole(List<int[]> rows) {
+        Cost cost = Cost.NOTHING;
+        for (int i = 0; i < rows.size(); i++) {
+            cost = cost.plus(alone(i, rows.get(i)));
+            cost = i == 0 ? cost : cost.plus(change(i - 1, rows.get(i - 1), rows.get(i)));
+        }
+        return cost;
+    }
+
+    /** What one chord costs by itself. */
+    Cost alone(int index, int[] keys) {
+        return alone(keys, task.tones(index, voices));
+    }
+
+    Cost alone(int[] keys, ChordTones tones) {
+        return new Cost(0, 0, 0, 0, 0, 0, weights.mud() * mud(keys), weights.thick() * thickness(keys, tones));
+    }
+
+    static int mud(int[] keys) {
+        int mud = 0;
+        for (int upper = 1; upper < keys.length; upper++) {
+            for (int lower = 0; lower < upper; lower++) {
+                mud += Math.max(
+                        0, Cost.CLEAR + Math.max(-Cost.CLEAR, LowIntervalLimits.below(keys[lower], keys[upper])));
+            }
+        }
+        return mud;
+    }
+
+    static int thickness(int[] keys, ChordTones tones) {
+        int units = 0;
+        int[] times = new int[tones.count()];
+        for (int key : keys) {
+            int tone = tones.at(key);
+            if (tone < 0) {
+                continue;
+            }
+            int doubled = (1 << tone & tones.third()) != 0 ? 3 : (1 << tone & tones.fifth()) != 0 ? 1 : 0;
+            units += times[tone] == 0 ? 0 : doubled + (times[tone] > 1 ? 2 : 0);
+            times[tone]++;
+        }
+        boolean hollow = tones.fifth() != 0 && times[Integer.numberOfTrailingZeros(tones.fifth())] == 0;
+        return units + (hollow ? 1 : 0);
+    }
+
+    /** What the change from the chord with that index to the next costs. */
+    Cost change(int index, int[] from, int[] to) {
+        ChordTones before = task.tones(index, voices);
+        ChordTones after = task.tones(index + 1, voices);
+        VoiceMoveCost move = new VoiceMoveCost(before, after, task.key());
+        int motion = 0;
+        int leaps = 0;
+        int unresolved = 0;
+        int rough = overlaps(from, to) + unequal(from, to, before) + hidden(from, to);
+        for (int voice = 0; voice < voices; voice++) {
+            int step = to[voice] - from[voice];
+            int tone = before.at(from[voice]);
+            motion += Math.abs(step);
+            leaps += VoiceMoveCost.leap(place(voice, voices), step);
+            unresolved += move.isUnresolved(place(voice, voices), tone, step) ? 1 : 0;
+            rough += move.isAugmented(tone, after.at(to[voice]), step) ? 1 : 0;
+        }
+        return new Cost(
+                weights.motion() * motion,
+                weights.leap() * leaps,
+                parallels(from, to),
+                weights.lost() * lost(from, to, before, after),
+                weights.unresolved() * unresolved,
+                weights.rough() * rough,
+                0,
+                0);
+    }
+
+    static Place place(int voice, int voices) {
+        return voice == 0 ? Place.BASS : voice == voices - 1 ? Place.TOP : Place.INNER;
+    }
+
+    private static int lost(int[] from, int[] to, ChordTones before, ChordTones after) {
+        long kept = IntStream.range(0, from.length)
+                .filter(voice -> from[voice] == to[voice])
+                .map(voice -> from[voice] % 12)
+                .distinct()
+                .count();
+        return Integer.bitCount(before.keys() & after.keys()) - (int) kept;
+    }
+
+    private int parallels(int[] from, int[] to) {
+        int sum = 0;
+        for (int upper = 1; upper < voices; upper++) {
+            for (int lower = 0; lower < upper; lower++) {
+                sum += parallel(from, to, lower, upper);
+            }
+        }
+        return sum;
+    }
+
+    private int parallel(int[] from, int[] to, int lower, int upper) {
+        int below = to[lower] - from[lower];
+        int above = to[upper] - from[upper];
+        if (below == 0 || above == 0 || !runs(from, to, lower, upper)) {
+            return 0;
+        }
+        boolean leftHand = task.style() == VoicingStyle.SPREAD && upper == 1;
+        return (below > 0) != (above > 0) ? weights.contrary() : leftHand ? weights.leftParallel() : weights.parallel();
+    }
+
+    private static boolean runs(int[] from, int[] to, int lower, int upper) {
+        return Perfect.running(perfect(from, lower, upper), perfect(to, lower, upper)) != Perfect.NONE;
+    }
+
+    private static Perfect perfect(int[] keys, int lower, int upper) {
+        return Perfect.between(keys[lower], keys[upper]);
+    }
+
+    private static boolean sameWay(int[] from, int[] to, int lower, int upper) {
+        return (to[lower] - from[lower]) * (to[upper] - from[upper]) > 0;
+    }
+
+    private static int overlaps(int[] from, int[] to) {
+        return (int) IntStream.range(1, from.length)
+                .filter(voice -> to[voice - 1] > from[voice] || from[voice - 1] > to[voice])
+                .count();
+    }
+
+    private static int unequal(int[] from, int[] to, ChordTones before) {
+        return (int) IntStream.range(1, from.length)
+                .filter(voice -> isDiminishedFifth(from, voice, before)
+                        && perfect(to, 0, voice) == Perfect.FIFTH
+                        && sameWay(from, to, 0, voice))
+                .count();
+    }
+
+    /** Whether the voice stands a diminished fifth, or an octave more, above the bass. */
+    static boolean isDiminishedFifth(int[] keys, int voice, ChordTones tones) {
+        int lower = tones.at(keys[0]);
+        int upper = tones.at(keys[voice]);
+        return (keys[voice] - keys[0]) % 12 == TRITONE
+                && lower >= 0
+                && upper >= 0
+                && tones.name(upper).fifths() - tones.name(lower).fifths() == DIMINISHED_FIFTH;
+    }
+
+    private static int hidden(int[] from, int[] to) {
+        int top = from.length - 1;
+        boolean reached = perfect(to, 0, top) != Perfect.NONE && !runs(from, to, 0, top);
+        return reached && sameWay(from, to, 0, top) && VoiceMoveCost.isLeap(to[top] - from[top]) ? 1 : 0;
+    }
+}

@@ -1,0 +1,136 @@
+package monochord.harmony.voicing;
+
+/**
+ * What it costs to go from a candidate of one chord to a candidate of the next, from tables made once for the two chords:
+ * the same sum as {@link CostFormula#change}, quick enough to be asked of every pair.
+ */
+final class TransitionCost {
+    private final CandidateTable from;
+    private final CandidateTable to;
+    private final VoicingWeights weights;
+    private final int voices;
+    /** Half steps that no voice goes beyond. */
+    private final int farthest;
+
+    private final int width;
+    /** For each place, tone and step what the voice pays for itself. */
+    private final int[][] alone;
+
+    private final int common;
+    private final int[] pairsWithin;
+    private final int outer;
+    private final int leftHand;
+
+    TransitionCost(CandidateTable from, CandidateTable to, VoicingTask task) {
+        this.from = from;
+        this.to = to;
+        this.voices = from.voices;
+        this.weights = VoicingWeights.of(task.style());
+        this.farthest = farthest(from, to);
+        this.width = 2 * farthest + 1;
+        this.alone = tables(new VoiceMoveCost(from.chord, to.chord, task.key()));
+        this.common = weights.lost() * Integer.bitCount(from.chord.keys() & to.chord.keys());
+        this.pairsWithin = pairsWithin(voices);
+        this.outer = CandidateTable.pair(0, voices - 1);
+        this.leftHand = task.style() == VoicingStyle.SPREAD ? CandidateTable.pair(0, 1) : 0;
+    }
+
+    private static int[] pairsWithin(int voices) {
+        int[] pairs = new int[1 << voices];
+        for (int set = 0; set < pairs.length; set++) {
+            for (int upper = 1; upper < voices; upper++) {
+                for (int lower = 0; lower < upper; lower++) {
+                    boolean both = (set >> upper & set >> lower & 1) != 0;
+                    pairs[set] |= both ? CandidateTable.pair(lower, upper) : 0;
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private int[][] tables(VoiceMoveCost move) {
+        VoiceMoveCost.Place[] places = VoiceMoveCost.Place.values();
+        int[][] byPlace = new int[places.length][];
+        for (VoiceMoveCost.Place place : places) {
+            byPlace[place.ordinal()] = table(move, place);
+        }
+        int[][] byVoice = new int[voices][];
+        for (int voice = 0; voice < voices; voice++) {
+            byVoice[voice] = byPlace[CostFormula.place(voice, voices).ordinal()];
+        }
+        return byVoice;
+    }
+
+    private static int farthest(CandidateTable from, CandidateTable to) {
+        int farthest = 0;
+        for (int voice = 0; voice < from.voices; voice++) {
+            farthest = Math.max(farthest, to.highest[voice] - from.lowest[voice]);
+            farthest = Math.max(farthest, from.highest[voice] - to.lowest[voice]);
+        }
+        return farthest;
+    }
+
+    private int[] table(VoiceMoveCost move, VoiceMoveCost.Place place) {
+        int[] table = new int[from.chord.count() * width];
+        for (int tone = 0; tone < from.chord.count(); tone++) {
+            int key = from.chord.name(tone).pitchClass();
+            for (int step = -farthest; step <= farthest; step++) {
+                int next = to.chord.at(Math.floorMod(key + step, 12));
+                table[tone * width + farthest + step] = next < 0 ? 0 : cost(move, place, tone, next, step);
+            }
+        }
+        return table;
+    }
+
+    private int cost(VoiceMoveCost move, VoiceMoveCost.Place place, int tone, int next, int step) {
+        return weights.motion() * Math.abs(step)
+                + weights.leap() * VoiceMoveCost.leap(place, step)
+                + (move.isUnresolved(place, tone, step) ? weights.unresolved() : 0)
+                + (move.isAugmented(tone, next, step) ? weights.rough() : 0);
+    }
+
+    int cost(int a, int b) {
+        int[] before = from.keys;
+        int[] after = to.keys;
+        int first = a * voices;
+        int second = b * voices;
+        int sum = common;
+        int up = 0;
+        int down = 0;
+        int kept = 0;
+        int overlaps = 0;
+        int belowBefore = -1;
+        int belowAfter = -1;
+        for (int voice = 0; voice < voices; voice++) {
+            int was = before[first + voice];
+            int is = after[second + voice];
+            int step = is - was;
+            int tone = from.tones[first + voice];
+            sum += alone[voice][tone * width + farthest + step];
+            up |= step > 0 ? 1 << voice : 0;
+            down |= step < 0 ? 1 << voice : 0;
+            kept |= step == 0 ? 1 << tone : 0;
+            overlaps += belowAfter > was || belowBefore > is ? 1 : 0;
+            belowBefore = was;
+            belowAfter = is;
+        }
+        boolean leap = VoiceMoveCost.isLeap(belowAfter - belowBefore);
+        return sum - weights.lost() * Integer.bitCount(kept) + weights.rough() * overlaps + pairs(a, b, up, down, leap);
+    }
+
+    private int pairs(int a, int b, int up, int down, boolean leapOnTop) {
+        int sameWay = pairsWithin[up] | pairsWithin[down];
+        int alike = from.fifths[a] & to.fifths[b] | from.octaves[a] & to.octaves[b];
+        int opened = from.narrow[a] & to.fifths[b] & sameWay;
+        int hidden = leapOnTop ? (to.fifths[b] | to.octaves[b]) & ~alike & sameWay & outer : 0;
+        int sum = weights.rough() * (Integer.bitCount(opened) + Integer.bitCount(hidden));
+        return alike == 0 ? sum : sum + parallels(alike, sameWay, pairsWithin[up | down]);
+    }
+
+    private int parallels(int alike, int sameWay, int moving) {
+        int parallel = alike & sameWay;
+        return weights.parallel() * Integer.bitCount(parallel & ~leftHand)
+                + weights.leftParallel() * Integer.bitCount(parallel & leftHand)
+                + weights.contrary() * Integer.bitCount(alike & moving & ~sameWay);
+    }
+}
