@@ -25,7 +25,7 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
     public static final Bookmarks NONE = new Bookmarks(Set.of(), Map.of());
 
     private static final String FILE = "bookmarks";
-    private static final String HEAD = "monochord bookmarks 1";
+    private static final String HEAD = "bookmarks 1";
     private static final String DONE = "done";
     private static final String AT = "at";
     private static final int WORDS = 8;

@@ -24,14 +24,25 @@ import monochord.theory.Pitch;
  * <p>Sources: SoundFont Technical Specification 2.04, 2006 (RIFF form {@code sfbk}); Downloadable Sounds Level 1, MIDI
  * Manufacturers Association, 1997 (RIFF form {@code DLS }); from memory.
  *
- * @param file where it was read from
- * @param sounds what the JDK made of it
  */
-public record Bank(Path file, Soundbank sounds) {
+public final class Bank {
     private static final long LARGEST_MEGABYTES = 1024;
     private static final long MEGABYTE = 1 << 20;
     private static final int MAGIC = 12;
     private static final String PARSERS = "com.sun.media.sound.";
+    private static final String SOUND_FONT = "SF2Soundbank";
+
+    private final Path file;
+    private Soundbank sounds;
+
+    private Bank(Path file) {
+        this.file = file;
+    }
+
+    /** One that was read and tried at another time; it is read again when something of it is to sound. */
+    public static Bank known(Path file) {
+        return new Bank(file);
+    }
 
     /**
      * Reads a bank and tries it with a chord. Nothing in the file can make this take long or end the program.
@@ -40,8 +51,8 @@ public record Bank(Path file, Soundbank sounds) {
      */
     public static Bank read(Path file) throws IOException {
         try {
-            String parser = parser(file);
-            Bank bank = new Bank(file, Watched.once(() -> parse(file, parser)));
+            Bank bank = new Bank(file);
+            bank.load();
             bank.tryOut();
             return bank;
         } catch (NoSuchFileException missing) {
@@ -83,18 +94,26 @@ public record Bank(Path file, Soundbank sounds) {
         if (said + 8 > size) {
             throw new IOException("is cut off: it should have " + (said + 8) + " bytes and has " + size);
         }
-        return soundFont ? "SF2Soundbank" : "DLSSoundbank";
+        return soundFont ? SOUND_FONT : "DLSSoundbank";
     }
 
-    private static Soundbank parse(Path file, String parser) throws IOException {
+    private void load() throws IOException {
+        String parser = parser(file);
+        sounds = Watched.once(() -> parse(parser, File.class, file.toFile()));
+        if (sounds.getInstruments().length == 0) {
+            throw new IOException("holds no instrument");
+        }
+    }
+
+    /** What the JDK makes of a SoundFont. */
+    static Soundbank parse(InputStream soundFont) throws IOException {
+        return parse(SOUND_FONT, InputStream.class, soundFont);
+    }
+
+    private static <T> Soundbank parse(String parser, Class<T> kind, T bank) throws IOException {
         try {
-            Object parsed =
-                    Class.forName(PARSERS + parser).getConstructor(File.class).newInstance(file.toFile());
-            Soundbank sounds = (Soundbank) parsed;
-            if (sounds.getInstruments().length == 0) {
-                throw new IOException("holds no instrument");
-            }
-            return sounds;
+            return (Soundbank)
+                    Class.forName(PARSERS + parser).getConstructor(kind).newInstance(bank);
         } catch (InvocationTargetException broken) {
             throw new IOException("is broken", broken.getCause());
         } catch (ReflectiveOperationException hidden) {
@@ -114,9 +133,36 @@ public record Bank(Path file, Soundbank sounds) {
         Score chord = Score.together(Arrays.asList(Pitch.parse("C3"), Pitch.parse("E4"), Pitch.parse("C6")), Beats.ONE);
         Performance trial = Performance.of(chord).with(new Patch(program + 1)).from(Optional.of(this));
         try (Rendering rendering = Rendering.of(trial.sequence(), trial.bank())) {
-            rendering.read(new byte[JavaSound.RATE * JavaSound.FRAME_BYTES]);
+            rendering.read(new float[2 * JavaSound.RATE]);
         } catch (RuntimeException | LinkageError broken) {
             throw new IOException("is broken", broken);
+        }
+    }
+
+    /**
+     * What the JDK made of it.
+     *
+     * @throws IOException if it cannot be read, or no longer
+     */
+    synchronized Soundbank sounds() throws IOException {
+        if (sounds == null) {
+            load();
+        }
+        return sounds;
+    }
+
+    public Path file() {
+        return file;
+    }
+
+    /** Whether it plays this sound itself; one that can no longer be read plays none. */
+    boolean has(Patch patch) {
+        try {
+            return Arrays.stream(sounds().getInstruments())
+                    .map(Instrument::getPatch)
+                    .anyMatch(had -> had.getBank() == 0 && had.getProgram() == patch.number() - 1);
+        } catch (IOException unreadable) {
+            return false;
         }
     }
 

@@ -1,7 +1,8 @@
 package monochord.sound;
 
 /**
- * The caution for ears. A program cannot know how loud it is at the ear, so it says this and starts quietly.
+ * The caution for ears. A program cannot know how loud it is at the ear, so it says this, and keeps all that it
+ * plays at one level ({@link monochord.sound.level.Target}).
  *
  * <p>Source: WHO-ITU H.870, Safe listening devices and systems, 2019 (80 dB(A) for 40 hours a week, 75 for children and
  * the sensitive); NIOSH Workplace Solutions, Reducing the risk of hearing disorders among musicians, 2015 (85 dB(A) for

@@ -4,9 +4,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MetaMessage;
 import javax.sound.midi.MidiEvent;
 import javax.sound.midi.Receiver;
@@ -19,20 +21,23 @@ final class Events {
     private static final int TEMPO = 0x51;
     private static final long USUAL_TEMPO = 500_000;
     private static final long MICROSECONDS = 1_000_000;
-    /** A little more than the synthesizer renders at a time, in microseconds. */
+    /** A little more than the synthesizer renders at a time, in microseconds: a look at its envelopes. */
     private static final long MARGIN = 100_000;
 
     private final List<MidiEvent> events;
     private final Receiver receiver;
+    private final IntUnaryOperator playing;
     private final int ticksPerBeat;
     private final long microsecondsPerBeat;
     private int next;
 
-    Events(Sequence sequence, Receiver receiver) {
+    /** @param playing for a program that is asked for, from 0, the one that plays it */
+    Events(Sequence sequence, Receiver receiver, IntUnaryOperator playing) {
         this.events = sounding(sequence)
                 .sorted(Comparator.comparingLong(MidiEvent::getTick))
                 .toList();
         this.receiver = receiver;
+        this.playing = playing;
         this.ticksPerBeat = sequence.getResolution();
         this.microsecondsPerBeat = tempo(sequence);
     }
@@ -69,12 +74,24 @@ final class Events {
         return Stream.concat(Stream.of(0), changed).collect(Collectors.toSet());
     }
 
-    /** Sends whatever begins before that frame, and a little more. */
-    void sendUntil(long frame) {
-        long until = frame * MICROSECONDS / JavaSound.RATE + MARGIN;
+    /** Sends whatever begins until then, and a little more. */
+    void sendUntil(double seconds) {
+        long until = (long) (seconds * MICROSECONDS) + MARGIN;
         while (next < events.size() && time(next) <= until) {
-            receiver.send(events.get(next).getMessage(), time(next));
+            receiver.send(played((ShortMessage) events.get(next).getMessage()), time(next));
             next++;
+        }
+    }
+
+    private ShortMessage played(ShortMessage message) {
+        if (message.getCommand() != ShortMessage.PROGRAM_CHANGE) {
+            return message;
+        }
+        try {
+            int program = playing.applyAsInt(message.getData1());
+            return new ShortMessage(ShortMessage.PROGRAM_CHANGE, message.getChannel(), program, 0);
+        } catch (InvalidMidiDataException impossible) {
+            throw new IllegalStateException("a program that MIDI does not know", impossible);
         }
     }
 

@@ -18,7 +18,7 @@ import monochord.theory.Key;
  * @param metre written into MIDI files; besides, it says how long a count-in is
  * @param countedIn whether a bar is counted before the score begins
  * @param levels how loud the parts of the score are made, in order of time; until the first, as they are
- * @param bank where the sounds are taken from; the JDK's own if there is none
+ * @param bank where the sounds are taken from; our own if there is none
  */
 public record Performance(
         Score score,
@@ -46,7 +46,7 @@ public record Performance(
         }
     }
 
-    /** On the piano, at the usual tempo, in no key and in bars of four, from the JDK's own bank. */
+    /** On the piano, at the usual tempo, in no key and in bars of four, from our own bank. */
     public static Performance of(Score score) {
         return new Performance(
                 score,

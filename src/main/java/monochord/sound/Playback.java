@@ -17,8 +17,8 @@ import javax.sound.sampled.SourceDataLine;
  * stopping means to drop what the card still holds: there is no note that could be left hanging.
  */
 final class Playback implements Runnable {
-    /** Bytes handed over at a time, 23 ms: as long as it may take until a stop is seen. */
-    private static final int PIECE_BYTES = 1024 * FRAME_BYTES;
+    /** Frames handed over at a time, 23 ms: as long as it may take until a stop is seen. */
+    private static final int PIECE_FRAMES = 1024;
 
     private static final long GLANCE_NANOS = 5_000_000;
     /** How long a card may take for the last it holds, before it is taken for dead. */
@@ -26,6 +26,7 @@ final class Playback implements Runnable {
 
     private final Sequence sequence;
     private final Optional<Bank> bank;
+    private final double countIn;
     private final Playing playing;
     private volatile boolean stopped;
     /** Written by the player's thread alone. */
@@ -33,9 +34,11 @@ final class Playback implements Runnable {
 
     private volatile SourceDataLine open;
 
-    Playback(Sequence sequence, Optional<Bank> bank) {
+    /** @param countIn seconds until the music begins */
+    Playback(Sequence sequence, Optional<Bank> bank, double countIn) {
         this.sequence = sequence;
         this.bank = bank;
+        this.countIn = countIn;
         this.playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>(), this::heard);
     }
 
@@ -67,8 +70,9 @@ final class Playback implements Runnable {
     }
 
     private Outcome perform() {
-        try (SourceDataLine card = JavaSound.card()) {
-            return perform(card);
+        try (LevelAhead ahead = LevelAhead.of(sequence, bank, countIn);
+                SourceDataLine card = JavaSound.card()) {
+            return perform(ahead, card);
         } catch (LineUnavailableException taken) {
             return Outcome.BUSY;
         } catch (IllegalArgumentException | SecurityException none) {
@@ -80,9 +84,9 @@ final class Playback implements Runnable {
         }
     }
 
-    private Outcome perform(SourceDataLine card) {
+    private Outcome perform(LevelAhead ahead, SourceDataLine card) {
         try (Rendering sound = Rendering.of(sequence, bank)) {
-            return pour(sound, card);
+            return pour(sound, ahead, card);
         } catch (IOException failed) {
             return bank.isPresent() ? Outcome.BANK : Outcome.NO_SYNTHESIZER;
         } catch (RuntimeException broken) {
@@ -90,19 +94,24 @@ final class Playback implements Runnable {
         }
     }
 
-    private Outcome pour(Rendering sound, SourceDataLine card) throws IOException {
+    private Outcome pour(Rendering sound, LevelAhead ahead, SourceDataLine card) throws IOException {
         long music = JavaSound.frames(sequence);
         card.start();
         open = card;
-        byte[] piece = new byte[PIECE_BYTES];
-        int bytes = sound.read(piece);
-        while (!stopped && bytes > 0 && !(given > music && JavaSound.isSilent(piece, bytes))) {
+        float[] samples = new float[2 * PIECE_FRAMES];
+        byte[] piece = new byte[PIECE_FRAMES * FRAME_BYTES];
+        int read = sound.read(samples);
+        Levelled levelled = new Levelled(ahead.first());
+        int bytes = levelled.pass(samples, read, piece);
+        while (!stopped && read > 0 && !(given > music && JavaSound.isSilent(piece, bytes))) {
             if (card.write(piece, 0, bytes) < bytes) {
                 return stopped ? Outcome.STOPPED : Outcome.BROKEN;
             }
             given = given + bytes / FRAME_BYTES;
             playing.started().complete(Outcome.SOUNDING);
-            bytes = sound.read(piece);
+            read = sound.read(samples);
+            levelled.turnTo(ahead.latest());
+            bytes = levelled.pass(samples, read, piece);
         }
         return stopped ? drop(card) : awaitTheLast(card);
     }

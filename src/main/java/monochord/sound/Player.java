@@ -25,16 +25,16 @@ public final class Player implements AutoCloseable {
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Performance performance) {
-        return play(performance.sequence(), performance.bank());
+        double countIn = performance.seconds() - performance.countedIn(false).seconds();
+        return play(new Playback(performance.sequence(), performance.bank(), countIn));
     }
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
     public Playing play(Sequence sequence) {
-        return play(sequence, Optional.empty());
+        return play(new Playback(sequence, Optional.empty(), 0));
     }
 
-    private Playing play(Sequence sequence, Optional<Bank> bank) {
-        Playback next = new Playback(sequence, bank);
+    private Playing play(Playback next) {
         replaceWith(next);
         thread.execute(next);
         return next.playing();

@@ -1,68 +1,62 @@
 package monochord.sound;
 
-import static monochord.sound.JavaSound.FRAME_BYTES;
-
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.Arrays;
 import java.util.Optional;
 import javax.sound.midi.Sequence;
 
 /**
- * A sequence on its way to become sound, a little at a time, softened wherever it would be too loud. It goes on for four
- * seconds after the music.
+ * A sequence on its way to become sound, a little at a time, as loud as the synthesizer makes it. It goes on for four
+ * seconds after the music. Samples are floats of which 1 is full scale, and may be more.
  */
 final class Rendering implements AutoCloseable {
     private static final int TAIL_SECONDS = 4;
+    /** Both channels. */
+    private static final int FRAME_SAMPLES = 2;
 
     private final InputStream sound;
-    private final Limiter limiter = new Limiter();
     private final long end;
     private long given;
+    private ByteBuffer bytes = ByteBuffer.allocate(0);
 
-    private Rendering(InputStream sound, long frames) throws IOException {
+    private Rendering(InputStream sound, long frames) {
         this.sound = sound;
         this.end = frames;
-        pass(new byte[Limiter.AHEAD * FRAME_BYTES], Limiter.AHEAD * FRAME_BYTES);
     }
 
-    /**
-     * @throws IOException if this Java has no synthesizer, or the bank cannot be played
-     */
+    /** @throws IOException if this Java has no synthesizer, or the bank cannot be played */
     static Rendering of(Sequence sequence, Optional<Bank> bank) throws IOException {
-        long frames = JavaSound.frames(sequence) + (long) TAIL_SECONDS * JavaSound.RATE;
-        return new Rendering(JavaSound.render(sequence, bank), frames);
+        return of(sequence, bank, Synthesis.Quality.HEARD);
+    }
+
+    static Rendering of(Sequence sequence, Optional<Bank> bank, Synthesis.Quality quality) throws IOException {
+        long frames = sequence.getMicrosecondLength() * quality.rate() / 1_000_000;
+        InputStream sound = Synthesis.of(sequence, bank, quality);
+        return new Rendering(
+                bank.isPresent() ? new Watched(sound) : sound, frames + (long) TAIL_SECONDS * quality.rate());
     }
 
     /**
-     * The next piece of sound.
+     * The next piece of sound; past the end of what the synthesizer gives there is silence.
      *
-     * @param piece filled from its beginning
-     * @return how many bytes, whole frames; 0 at the end
+     * @param piece filled from its beginning, left and right in turn
+     * @return how many samples, of whole frames; 0 at the end
      * @throws IOException if the bank cannot be played
      */
-    int read(byte[] piece) throws IOException {
-        int frames = (int) Math.min(piece.length / FRAME_BYTES, end - given);
-        int bytes = pass(piece, frames * FRAME_BYTES);
-        given += bytes / FRAME_BYTES;
-        return bytes;
-    }
-
-    /** Through the limiter; past the end of what the synthesizer gives there is silence. */
-    private int pass(byte[] piece, int bytes) throws IOException {
-        int read = sound.readNBytes(piece, 0, bytes);
-        Arrays.fill(piece, read, bytes, (byte) 0);
-        for (int i = 0; i < bytes; i += FRAME_BYTES) {
-            int frame = limiter.next(sample(piece, i), sample(piece, i + 2));
-            for (int b = 0; b < FRAME_BYTES; b++) {
-                piece[i + b] = (byte) (frame >> 8 * b);
-            }
+    int read(float[] piece) throws IOException {
+        int samples = (int) Math.min(piece.length, (end - given) * FRAME_SAMPLES);
+        if (bytes.capacity() < samples * Float.BYTES) {
+            bytes = ByteBuffer.allocate(samples * Float.BYTES).order(ByteOrder.LITTLE_ENDIAN);
         }
-        return bytes;
-    }
-
-    private static short sample(byte[] piece, int at) {
-        return (short) (piece[at + 1] << 8 | piece[at] & 0xFF);
+        int read = sound.readNBytes(bytes.array(), 0, samples * Float.BYTES) / Float.BYTES;
+        bytes.clear();
+        bytes.asFloatBuffer().get(piece, 0, read);
+        Arrays.fill(piece, read, samples, 0);
+        given += samples / FRAME_SAMPLES;
+        return samples;
     }
 
     @Override

@@ -3,6 +3,7 @@ package monochord.sound;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import javax.sound.midi.Sequence;
 import javax.sound.sampled.LineUnavailableException;
 import monochord.score.Score;
 import monochord.theory.Beats;
@@ -24,8 +25,14 @@ final class WarmUp implements Runnable {
     }
 
     private static void render(Score chord) throws IOException {
-        try (Rendering sound = Rendering.of(Performance.of(chord).sequence(), Optional.empty())) {
-            sound.read(new byte[SECONDS * JavaSound.RATE * JavaSound.FRAME_BYTES]);
+        Sequence sequence = Performance.of(chord).sequence();
+        double gain;
+        float[] piece = new float[2 * SECONDS * JavaSound.RATE];
+        try (LevelAhead ahead = LevelAhead.of(sequence, Optional.empty(), 0);
+                Rendering sound = Rendering.of(sequence, Optional.empty())) {
+            sound.read(piece);
+            gain = ahead.first();
         }
+        new Levelled(gain).pass(piece, piece.length, new byte[2 * piece.length]);
     }
 }

@@ -15,8 +15,8 @@ public final class WavFile {
     }
 
     /**
-     * Replaces the file if there is one. What would be too loud is turned down where it is, so that nothing clips. The
-     * file ends when the last note has died away, at most two seconds after the music.
+     * Replaces the file if there is one. The whole is brought to -18 LUFS (EBU R 128); what would then be too loud is turned
+     * down where it is, so that nothing clips. The file ends when the last note has died away, at most two seconds after the music.
      *
      * @throws IOException with the message {@code path: what is wrong}; what stood there before stays
      */

@@ -7,12 +7,16 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.Optional;
 import javax.sound.midi.Sequence;
+import monochord.sound.level.LoudnessMeter;
+import monochord.sound.level.Target;
 
 /**
- * A recording on its way into a file. Rendered once, a little at a time, so that an hour needs no more memory than a
- * minute; then its end is faded in place.
+ * A recording on its way into a file, a little at a time, so that an hour needs no more memory than a minute. First it is
+ * rendered into the file as it comes, in floats, and its loudness measured; then it is brought to its level in place, and
+ * its end faded.
  *
  * <p>Source: Multimedia Programming Interface and Data Specifications 1.0, IBM and Microsoft, 1991, WAVE with format
  * tag 1; from memory.
@@ -22,14 +26,25 @@ final class Wave implements AutoCloseable {
     private static final int FRAME_BYTES = JavaSound.FRAME_BYTES;
     private static final int HEADER_BYTES = 44;
     private static final int MOST_FRAMES = (Integer.MAX_VALUE - HEADER_BYTES) / FRAME_BYTES;
-    private static final int CHUNK_BYTES = 1 << 16;
+    /** Frames dealt with at a time. */
+    private static final int CHUNK = 1 << 13;
+
+    private static final int RAW_BYTES = 2 * Float.BYTES;
+    private static final double SILENCE = JavaSound.SILENCE / 32_768.0;
     private static final int LONGEST_TAIL = 2 * RATE;
     private static final int FADE = RATE / 5;
 
     private final FileChannel file;
-    private final ByteBuffer chunk = ByteBuffer.allocate(CHUNK_BYTES).order(ByteOrder.LITTLE_ENDIAN);
+    private final float[] samples = new float[2 * CHUNK];
+    private final ByteBuffer raw = ByteBuffer.allocate(CHUNK * RAW_BYTES).order(ByteOrder.LITTLE_ENDIAN);
+    private final ByteBuffer finished = ByteBuffer.allocate(CHUNK * FRAME_BYTES).order(ByteOrder.LITTLE_ENDIAN);
+    private final LoudnessMeter meter = new LoudnessMeter(RATE);
+    /** The highest sample of each chunk. */
+    private float[] peaks = new float[1 << 10];
+
+    private int chunks;
+    private long rendered;
     private long frames;
-    private long lastAudible;
 
     private Wave(FileChannel file) {
         this.file = file;
@@ -38,8 +53,8 @@ final class Wave implements AutoCloseable {
     static void record(Sequence sequence, Optional<Bank> bank, Path part) throws IOException {
         try (Rendering sound = Rendering.of(sequence, bank);
                 Wave wave = new Wave(open(part))) {
-            wave.copy(sound);
-            wave.end(JavaSound.frames(sequence));
+            wave.render(sound);
+            wave.finish(JavaSound.frames(sequence));
         }
     }
 
@@ -47,60 +62,84 @@ final class Wave implements AutoCloseable {
         return FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
     }
 
-    private void copy(Rendering sound) throws IOException {
-        file.position(HEADER_BYTES);
-        for (int read = sound.read(chunk.array()); read > 0; read = sound.read(chunk.array())) {
-            chunk.clear().limit(read);
-            measure();
-            writeFully(chunk.rewind(), HEADER_BYTES + frames * FRAME_BYTES);
-            frames += read / FRAME_BYTES;
+    private void render(Rendering sound) throws IOException {
+        for (int read = sound.read(samples); read > 0; read = sound.read(samples)) {
+            measure(read);
+            raw.clear();
+            raw.asFloatBuffer().put(samples, 0, read);
+            raw.limit(read * Float.BYTES);
+            writeFully(raw, HEADER_BYTES + rendered * RAW_BYTES);
+            rendered += read / 2;
         }
     }
 
-    private void measure() {
-        for (int i = 0; i < chunk.limit(); i += 2) {
-            if (Math.abs(chunk.getShort(i)) > JavaSound.SILENCE) {
-                lastAudible = frames + i / FRAME_BYTES;
-            }
+    private void measure(int read) {
+        float peak = 0;
+        for (int i = 0; i < read; i += 2) {
+            meter.add(samples[i], samples[i + 1]);
+            peak = Math.max(peak, Math.max(Math.abs(samples[i]), Math.abs(samples[i + 1])));
         }
+        if (chunks == peaks.length) {
+            peaks = Arrays.copyOf(peaks, 2 * chunks);
+        }
+        peaks[chunks++] = peak;
     }
 
     /** @param music frames until the score is over, rests included */
-    private void end(long music) throws IOException {
-        long wanted = Math.max(music, Math.min(lastAudible + 1, music + LONGEST_TAIL));
-        frames = Math.min(frames, wanted);
+    private void finish(long music) throws IOException {
+        double gain = Target.gain(meter.lufs());
+        long wanted = Math.max(music, Math.min(audible(gain), music + LONGEST_TAIL));
+        frames = Math.min(rendered, wanted);
         if (frames > MOST_FRAMES) {
             throw new IOException("longer than a WAV file can hold, about three hours");
         }
+        level(new Levelled(gain), frames - Math.min(FADE, Math.max(0, frames - music)));
         file.truncate(HEADER_BYTES + frames * FRAME_BYTES);
-        fade(frames - Math.min(FADE, Math.max(0, frames - music)));
         writeFully(header(), 0);
     }
 
-    /** Turns what comes from there on down ever more, to nothing. */
-    private void fade(long fadeFrom) throws IOException {
-        long from = fadeFrom;
-        while (from < frames) {
-            int count = (int) Math.min(CHUNK_BYTES / FRAME_BYTES, frames - from);
-            chunk.clear().limit(count * FRAME_BYTES);
-            readFully(HEADER_BYTES + from * FRAME_BYTES);
-            for (int i = 0; i < chunk.limit(); i += 2) {
-                chunk.putShort(i, (short) Math.round(chunk.getShort(i) * fade(from + i / FRAME_BYTES, fadeFrom)));
-            }
-            writeFully(chunk.rewind(), HEADER_BYTES + from * FRAME_BYTES);
-            from += count;
+    /** Frames until all is silence. */
+    private long audible(double gain) {
+        int last = chunks;
+        while (last > 0 && peaks[last - 1] * gain <= SILENCE) {
+            last--;
+        }
+        return (long) last * CHUNK;
+    }
+
+    /** What is written is half as long as what was read, and never overtakes it. */
+    private void level(Levelled levelled, long fadeFrom) throws IOException {
+        long written = 0;
+        for (long read = 0; written < frames; read += CHUNK) {
+            readRaw(read);
+            int bytes = levelled.pass(samples, samples.length, finished.array());
+            int count = (int) Math.min(bytes / FRAME_BYTES, frames - written);
+            fade(written, count, fadeFrom);
+            writeFully(finished.clear().limit(count * FRAME_BYTES), HEADER_BYTES + written * FRAME_BYTES);
+            written += count;
         }
     }
 
-    private double fade(long frame, long fadeFrom) {
-        return (double) (frames - 1 - frame) / (frames - fadeFrom);
-    }
-
-    private void readFully(long position) throws IOException {
-        while (chunk.hasRemaining()) {
-            if (file.read(chunk, position + chunk.position()) < 0) {
+    /** A chunk of what was rendered; behind its end there is silence. */
+    private void readRaw(long frame) throws IOException {
+        int count = (int) Math.max(0, Math.min(CHUNK, rendered - frame));
+        raw.clear().limit(count * RAW_BYTES);
+        while (raw.hasRemaining()) {
+            if (file.read(raw, HEADER_BYTES + frame * RAW_BYTES + raw.position()) < 0) {
                 throw new IOException("the recording got shorter while it was being written");
             }
+        }
+        raw.flip().asFloatBuffer().get(samples, 0, 2 * count);
+        Arrays.fill(samples, 2 * count, samples.length, 0);
+    }
+
+    /** Turns what comes from there on down ever more, to nothing. */
+    private void fade(long first, int count, long fadeFrom) {
+        for (long frame = Math.max(first, fadeFrom); frame < first + count; frame++) {
+            double share = (double) (frames - 1 - frame) / (frames - fadeFrom);
+            int at = (int) (frame - first) * FRAME_BYTES;
+            finished.putShort(at, (short) Math.round(finished.getShort(at) * share));
+            finished.putShort(at + 2, (short) Math.round(finished.getShort(at + 2) * share));
         }
     }
 

@@ -1,5 +1,6 @@
 /**
- * A score made to sound: live through the JDK's synthesizer, as a WAV file, as a MIDI file.
+ * A score made to sound: live through the JDK's synthesizer and a bank of our own, as a WAV file, as a MIDI file; all of it
+ * equally loud.
  *
  * <p>A {@link monochord.sound.Performance} says how a score is played and becomes a {@code javax.sound.midi.Sequence};
  * {@link monochord.sound.Player} plays it behind the prompt, {@link monochord.sound.WavFile} and {@link

@@ -68,7 +68,7 @@ class LessonPlaceTest {
                 .leftAt("stacking-thirds", new Bookmarks.Mark(3, 1, 2, 5, 4, "Bb major"));
         marks.write(home);
         assertEquals(marks, Bookmarks.read(home));
-        Files.writeString(home.resolve("bookmarks"), "monochord bookmarks 1\nat somewhere x\n");
+        Files.writeString(home.resolve("bookmarks"), "bookmarks 1\nat somewhere x\n");
         assertEquals(Bookmarks.NONE, Bookmarks.read(home));
     }
 }

@@ -66,7 +66,7 @@ class LineModesTest {
             REVIEW          | hint | helps           | Three letters first                              | REVIEW
             REVIEW          | quit | leaves, and keeps your place | Nothing answered      | REST
             LESSON_PAGE     |      | goes on         | Walk up one octave of C major.     | LESSON_QUESTION
-            LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. Enter goes on with 1.1 | REST
+            LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. | REST
             LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
             LESSON_PAGE     | hint | what to do      | A lesson is open:                  | LESSON_PAGE
             LESSON_PAGE     | quit | leaves, and keeps your place | Until next time.      | LESSON_PAGE
@@ -101,7 +101,7 @@ class LineModesTest {
             OPEN_CELL       | hint | is Java         |                                    | OPEN_CELL
             OPEN_CELL       | quit | leaves, and keeps your place | Until next time.      | REST
             LONG_ANSWER     |      | shows more      | Music needs no verb:               | REST
-            LONG_ANSWER     | skip | leaves the rest | Enter begins                       | REST
+            LONG_ANSWER     | skip | leaves the rest |                                    | REST
             LONG_ANSWER     | back | a screen back   | exploring                          | LONG_ANSWER
             LONG_ANSWER     | hint | leaves the rest | Type music, such as Am7            | REST
             LONG_ANSWER     | quit | leaves, and keeps your place | Until next time.      | REST

@@ -207,11 +207,43 @@ class SoundVerbsTest {
         Run run = hall.outside("").run("bank", "song.sf2");
         assertEquals(3, run.status());
         assertEquals(
-                "song.sf2: is neither a SoundFont nor a DLS bank. Sounds come from Java's own bank as before.",
+                "song.sf2: is neither a SoundFont nor a DLS bank. Sounds come from our own bank as before.",
                 run.err().strip().replaceAll("\\s+", " "));
-        assertEquals("Sounds come from Java's own bank.\n", hall.once("bank").out());
+        assertEquals("Sounds come from our own bank.\n", hall.once("bank").out());
+        assertEquals("Sounds come from our own bank.\n", hall.once("bank own").out());
+    }
+
+    @Test
+    void aBankIsRememberedUntilOursIsWantedOrItIsGone() throws IOException {
+        Path tiny = Files.write(folder.resolve("tiny.sf2"), TinyBank.file());
+        String ours = "Sounds come from our own bank.";
+        assertEquals("Sounds come from tiny.sf2.", said("bank tiny.sf2"));
+        assertEquals("Sounds come from tiny.sf2.", said("bank"));
+        assertEquals(ours, said("bank own"));
+        assertEquals(ours, said("bank"));
+        said("bank tiny.sf2");
+        Files.delete(tiny);
+        assertEquals(ours + " " + tiny + " cannot be read any more.", said("bank"));
+    }
+
+    private String said(String line) throws IOException {
+        Run run = hall.once(line);
+        assertEquals(0, run.status(), run.err());
+        return run.out().strip().replaceAll("\\s+", " ");
+    }
+
+    /** Once, where it is chosen: who plays what the bank has not. */
+    @Test
+    void saysWhoPlaysInPlaceOfWhatTheBankHasNot() throws IOException {
+        assertEquals("Both hands play Acoustic Bass.", said("patch acoustic bass"));
         assertEquals(
-                "Sounds come from Java's own bank.\n", hall.once("bank own").out());
+                "Both hands play Oboe. The bank has no Oboe; Clarinet plays in its place.", said("patch oboe --keep"));
+        assertEquals("Both hands play Oboe.", said("patch"));
+        assertEquals(
+                "The left hand plays Church Organ, the right hand Trumpet."
+                        + " The bank has no Church Organ; Drawbar Organ plays in its place."
+                        + " The bank has no Trumpet; Brass Section plays in its place.",
+                said("patch left church organ right trumpet"));
     }
 
     /** A bank that is read sounds; whatever is then tried in vain, it goes on sounding. */
@@ -283,7 +315,7 @@ class SoundVerbsTest {
                 hall.once("patch acoustic bass left --json").out());
         assertEquals(
                 "{\"tempo\":84,\"left\":" + piano + ",\"right\":" + piano + "," + rest
-                        + "\"Sounds come from Java's own bank.\"}\n",
+                        + "\"Sounds come from our own bank.\"}\n",
                 hall.once("bank --json").out());
         assertEquals(
                 "{\"kind\":\"play\",\"titles\":[\"the tenor of F Ab in C major\"],\"tempo\":60,\"left\":\"Vibraphone\","

@@ -63,7 +63,7 @@ class BankTest {
     }
 
     @Test
-    void whatItDoesNotHoldComesFromTheJdk() throws IOException {
+    void whatItDoesNotHoldComesFromOurs() throws IOException {
         Bank bank = Bank.read(file(TinyBank.file()));
         Performance organ =
                 Performance.of(Score.note(Pitch.parse("A4"), Beats.ONE)).with(Patch.parse("church organ"));

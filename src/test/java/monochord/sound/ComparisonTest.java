@@ -8,12 +8,13 @@ import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
 import monochord.score.Pattern;
 import monochord.score.Piece;
+import monochord.sound.level.LoudnessMeter;
 import monochord.theory.Key;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Both sides of a comparison as the card hears them. Loudness here: root mean square; level within one decibel. */
+/** Both sides of a comparison as the card hears them. Loudness here: ITU-R BS.1770-4; equal within one LU. */
 class ComparisonTest {
     private static final Key C = Key.parse("C");
     private static final Directions QUICK = Directions.USUAL.at(240);
@@ -33,13 +34,12 @@ class ComparisonTest {
         return Arrangement.piece(MusicText.read(text, C));
     }
 
-    private static double decibels(byte[] sound, double from, double to) {
-        double sum = 0;
-        double[] samples = Spectrum.mono(sound, from, to);
-        for (double sample : samples) {
-            sum += sample * sample;
+    private static double lufs(byte[] sound, double from, double to) {
+        LoudnessMeter meter = new LoudnessMeter(44_100);
+        for (double sample : Spectrum.mono(sound, from, to)) {
+            meter.add((float) sample / 32_768, (float) sample / 32_768);
         }
-        return 10 * Math.log10(sum / samples.length);
+        return meter.lufs();
     }
 
     private static byte[] heard(Performance performance) throws Exception {
@@ -56,20 +56,20 @@ class ComparisonTest {
         double first = comparison.sides().get(0).seconds();
         double second = first + 2 * 60.0 / directions.tempo();
         double end = second + comparison.sides().get(1).seconds();
-        return decibels(sound, second, end) - decibels(sound, 0, first);
+        return lufs(sound, second, end) - lufs(sound, 0, first);
     }
 
     @Test
     void oneVoiceAndTenAreEquallyLoud() throws Exception {
         Directions organ = QUICK.with(Patch.parse("church organ"), Patch.parse("church organ"));
         double off = difference(organ, "C4 D4 E4 F4", "| C13 F13 G13 | C13 . G13 |");
-        assertTrue(Math.abs(off) < 1, () -> off + " dB");
+        assertTrue(Math.abs(off) < 1, () -> off + " LU");
     }
 
     @Test
     void plainAndColouredAreEquallyLoud() throws Exception {
         double off = difference(QUICK.as(Pattern.BROKEN), "F C G Ab", "Fmaj9 C6/9 Gsus4 Abmaj9");
-        assertTrue(Math.abs(off) < 1, () -> off + " dB");
+        assertTrue(Math.abs(off) < 1, () -> off + " LU");
     }
 
     @Test

@@ -3,7 +3,6 @@ package monochord.sound;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -13,11 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiEvent;
-import javax.sound.midi.MidiSystem;
-import javax.sound.midi.MidiUnavailableException;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
@@ -33,7 +29,9 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class WavFileTest {
     private static final int HEADER = 44;
-    private static final String STEADY = "drawbar organ";
+    private static final String STEADY = "clarinet";
+
+    private static final int CEILING = 26_029;
 
     private static final double C3 = 130.813;
     private static final double C4 = 261.626;
@@ -45,16 +43,6 @@ class WavFileTest {
 
     @TempDir
     Path folder;
-
-    /**
-     * Another bank may have vibrato in its organ, or an organ that is not in tune; what we promise is the notes we
-     * send.
-     */
-    private static void expectTheJdksOwnBank() throws MidiUnavailableException {
-        String bank = MidiSystem.getSynthesizer().getDefaultSoundbank().getName();
-        assumeTrue(
-                "Emergency GM sound set".equals(bank), "SKIPPED: sound is compared in the JDK's own bank, not " + bank);
-    }
 
     private byte[] wav(Sequence sequence) throws IOException {
         Path file = folder.resolve("sound.wav");
@@ -82,15 +70,13 @@ class WavFileTest {
     }
 
     @Test
-    void theATunesTo440() throws IOException, MidiUnavailableException {
-        expectTheJdksOwnBank();
+    void theATunesTo440() throws IOException {
         assertInTune(spectrum(STEADY, "A4"), A4);
         assertInTune(spectrum("piano", "A4"), A4);
     }
 
     @Test
-    void aTriadHasItsThreeNotesAndNoOthers() throws IOException, MidiUnavailableException {
-        expectTheJdksOwnBank();
+    void aTriadHasItsThreeNotesAndNoOthers() throws IOException {
         Spectrum triad = spectrum(STEADY, "C4", "E4", "G4");
         for (double tone : List.of(C4, E4, G4)) {
             assertInTune(triad, tone);
@@ -101,8 +87,7 @@ class WavFileTest {
     }
 
     @Test
-    void aLowCIsInTune() throws IOException, MidiUnavailableException {
-        expectTheJdksOwnBank();
+    void aLowCIsInTune() throws IOException {
         assertInTune(spectrum(STEADY, "C3"), C3);
     }
 
@@ -159,14 +144,6 @@ class WavFileTest {
     }
 
     @Test
-    void theUsualChordIsModerate() throws IOException, MidiUnavailableException {
-        expectTheJdksOwnBank();
-        byte[] wav = wav(held("piano", "C3", "C4", "E4", "G4"));
-        double peak = Spectrum.loudest(Spectrum.mono(Arrays.copyOfRange(wav, HEADER, wav.length), 0, 4));
-        assertTrue(peak > 1000 && peak < 10_000, () -> "peak " + peak);
-    }
-
-    @Test
     void aWallOfSoundDoesNotClip() throws IOException, InvalidMidiDataException {
         for (String patch : List.of("electric piano 1", "church organ", "lead 2 (sawtooth)")) {
             byte[] wav = wav(wall(Patch.parse(patch)));
@@ -176,7 +153,8 @@ class WavFileTest {
                 peak = Math.max(peak, Math.abs(samples.getShort(i)));
             }
             int loudest = peak;
-            assertTrue(loudest <= 29_204, () -> patch + " peaks at " + loudest + ", over one decibel below full scale");
+            assertTrue(
+                    loudest <= CEILING, () -> patch + " peaks at " + loudest + ", over two decibels below full scale");
             assertTrue(loudest > 10_000, () -> patch + " peaks at " + loudest + ", too soft to prove anything");
         }
     }
@@ -197,23 +175,5 @@ class WavFileTest {
     @Test
     void theSameSequenceGivesTheSameBytes() throws IOException {
         assertArrayEquals(wav(held("piano", "C4", "E4")), wav(held("piano", "C4", "E4")));
-    }
-
-    /** A bank read from a file has room for twenty letters of a name. */
-    @Test
-    void theBankNamesItsSoundsAsWeDo() throws MidiUnavailableException {
-        expectTheJdksOwnBank();
-        var instruments = MidiSystem.getSynthesizer().getDefaultSoundbank().getInstruments();
-        for (Patch patch : Patch.all()) {
-            assertTrue(
-                    Arrays.stream(instruments)
-                            .filter(instrument -> instrument.getPatch().getProgram() == patch.number() - 1)
-                            .anyMatch(instrument -> plain(patch.name()).startsWith(plain(instrument.getName()))),
-                    patch::toString);
-        }
-    }
-
-    private static String plain(String name) {
-        return name.replace(" ", "").toLowerCase(Locale.ROOT);
     }
 }

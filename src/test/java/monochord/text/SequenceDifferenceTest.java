@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Worked by hand. */
+/** Source: worked by hand. */
 class SequenceDifferenceTest {
     private static String written(String before, String after) {
         return SequenceDifference.between(letters(before), letters(after)).stream()

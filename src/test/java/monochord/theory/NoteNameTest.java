@@ -138,7 +138,7 @@ class NoteNameTest {
                         .getMessage());
     }
 
-    /** Worked on the keyboard. */
+    /** Source: read off the keyboard. */
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource({
         "C#, Db",

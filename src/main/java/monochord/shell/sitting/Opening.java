@@ -61,9 +61,14 @@ public final class Opening {
     private String next(Sitting sitting) {
         String lesson = agenda.title().isEmpty() ? "the first lesson" : agenda.title();
         boolean isLeft = sitting.study().bookmarks().at(agenda.slug()).isPresent();
-        String coming = isLeft ? lesson + " where you left it" : lesson;
-        String begin = agenda.due(time) > 0 ? "Then comes " : isLeft ? "Enter goes on with " : "Enter begins ";
-        return begin + coming + "; or type music, a verb, or help.";
+        if (isLeft && agenda.due(time) == 0) {
+            return Phrase.sentence(
+                            "Enter goes on with {0} where you left it; or type music, a verb, or help.",
+                            Phrase.typed(lesson))
+                    .toString();
+        }
+        String begin = agenda.due(time) > 0 ? "Then comes " : "Enter begins ";
+        return begin + lesson + "; or type music, a verb, or help.";
     }
 
     /** What Enter does while nothing is open. The lessons are not looked for on disk to say it. */

@@ -1,5 +1,8 @@
 package monochord.shell.sitting;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -8,6 +11,7 @@ import monochord.harmony.Music;
 import monochord.score.Piece;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Settings;
+import monochord.sound.Bank;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
@@ -24,6 +28,8 @@ public final class Stage {
 
     public static final String RIGHT = "patch.right";
     public static final String LEFT = "patch.left";
+    /** The path of a bank; empty for the program's own. */
+    public static final String BANK = "bank";
 
     private final Ear ear;
     private final Settings settings;
@@ -79,7 +85,18 @@ public final class Stage {
                 .map(Integer::parseInt)
                 .filter(said -> said >= Performance.SLOWEST && said <= Performance.FASTEST)
                 .orElse(usual.tempo());
-        return usual.at(tempo).with(patch(LEFT), patch(RIGHT));
+        return usual.at(tempo)
+                .with(patch(LEFT), patch(RIGHT))
+                .from(keptBank().filter(Files::isReadable).map(Bank::known));
+    }
+
+    /** Where the bank is, or was, that is settled for good. */
+    public Optional<Path> keptBank() {
+        try {
+            return settings.get(BANK).filter(path -> !path.isEmpty()).map(Path::of);
+        } catch (InvalidPathException unknown) {
+            return Optional.empty();
+        }
     }
 
     private Patch patch(String hand) {

@@ -215,8 +215,12 @@ public final class Teaching {
         opening().reviewed();
         long until = sitting.study().now() + Duration.ofMinutes(minutes).toMillis();
         begin(QuestionRun.review(turns, until, level()));
-        String count = turns.size() == 1 ? "One thing" : turns.size() + " things";
-        return Answers.of(Saying.of(count + " to bring back, weakest first. skip ends it."), advance());
+        Phrase head = Phrase.counted(
+                turns.size(),
+                "One thing to bring back, weakest first. skip ends it.",
+                "{0} things to bring back, weakest first. skip ends it.",
+                turns.size());
+        return Answers.of(Statement.of(head), advance());
     }
 
     private Level level() {
@@ -298,7 +302,9 @@ public final class Teaching {
                                 judged.text.english(),
                                 sitting.stage().ear()) + "\n"
                 : "";
-        return heard + (question.isTried() ? "Try again, or: hint, why, tell." : "Try again, or: hint, tell.");
+        return heard + ((question.isTried()
+                        ? Phrase.sentence("Try again, or: hint, why, tell.")
+                        : Phrase.sentence("Try again, or: hint, tell.")));
     }
 
     /** Counts what came of a question, if it was one of a run or a lesson. */
@@ -447,7 +453,7 @@ public final class Teaching {
 
     private Answer endClass() {
         underWay.pop();
-        return Saying.of("The lesson is closed; nothing of it was kept.");
+        return Statement.of(Phrase.sentence("The lesson is closed; nothing of it was kept."));
     }
 
     /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */

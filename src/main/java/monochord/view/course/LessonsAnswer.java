@@ -1,5 +1,6 @@
 package monochord.view.course;
 
+import monochord.text.Phrase;
 import java.util.List;
 import java.util.Set;
 import monochord.lesson.read.LibraryEntry;
@@ -27,8 +28,8 @@ public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements 
         private String of(LibraryEntry entry) {
             boolean waits = left.contains(entry.slug());
             return done.contains(entry.slug())
-                    ? waits ? "done, waiting where you left it" : "done"
-                    : waits ? "waiting where you left it" : "";
+                    ? waits ? Phrase.of("done, waiting where you left it").toString() : "done"
+                    : waits ? Phrase.of("waiting where you left it").toString() : "";
         }
     }
 

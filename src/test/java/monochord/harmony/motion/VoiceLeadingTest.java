@@ -127,7 +127,7 @@ class VoiceLeadingTest {
         assertEquals(36, VoiceLeading.halfStepsOfNames(c, many.subList(0, 12)));
     }
 
-    /** Worked by hand, octaves and all. */
+    /** Source: worked by hand, octaves and all. */
     @ParameterizedTest(name = "{0} to {1}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
             C4 E4 G4    | C4 F4 A4    | 3

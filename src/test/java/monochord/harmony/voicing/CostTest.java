@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Each part of the formula, counted by hand. Source: the formula is our own, see {@link Weights}. */
+/** Each part of the formula, counted by hand. Source: the formula is our own, see {@link VoicingWeights}. */
 class CostTest {
     private static Cost cost(String style, String chords, String voicings) {
         List<Chord> row = Stream.of(chords.split(" ")).map(Chord::parse).toList();

@@ -80,7 +80,8 @@ class VoicingSearchTest {
         for (String first : few) {
             for (String second : few) {
                 for (String third : Thorough.spread(few, 1, few.indexOf(first) + few.indexOf(second))) {
-                    assertExact(VoicingTask.of(chords(first, second, third), C, style).within(small));
+                    assertExact(VoicingTask.of(chords(first, second, third), C, style)
+                            .within(small));
                 }
             }
         }

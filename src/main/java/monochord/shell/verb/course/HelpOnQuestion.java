@@ -1,5 +1,6 @@
 package monochord.shell.verb.course;
 
+import monochord.text.Phrase;
 import java.util.Optional;
 import monochord.course.OpenQuestion;
 import monochord.shell.sentence.Sentence;
@@ -20,7 +21,7 @@ enum HelpOnQuestion implements Verb {
             return Optional.of(sitting.teaching())
                     .filter(teaching -> sitting.mode() != LineMode.CONSENT)
                     .flatMap(Teaching::hint)
-                    .orElseGet(() -> nothing("There is nothing to help with just now.", sitting));
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to help with just now."), sitting));
         }
     },
     TELL("tell", "be told the answer to the open question and the way to it") {
@@ -47,7 +48,7 @@ enum HelpOnQuestion implements Verb {
     SKIP("skip", "leave the open question, the page of a lesson, or the run of questions") {
         @Override
         Answer help(Sitting sitting) {
-            return sitting.teaching().skip().orElseGet(() -> nothing("There is nothing to skip just now.", sitting));
+            return sitting.teaching().skip().orElseGet(() -> nothing(Phrase.sentence("There is nothing to skip just now."), sitting));
         }
     },
     BACK("back", "go back a page in a lesson, or a step before a class") {
@@ -56,7 +57,7 @@ enum HelpOnQuestion implements Verb {
             return Optional.of(sitting.teaching())
                     .filter(teaching -> sitting.mode() != LineMode.CONSENT)
                     .flatMap(Teaching::back)
-                    .orElseGet(() -> nothing("There is nothing to go back to just now.", sitting));
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to go back to just now."), sitting));
         }
     };
 
@@ -75,8 +76,8 @@ enum HelpOnQuestion implements Verb {
                         : "ask puts one, as in ask interval.");
     }
 
-    private static Answer nothing(String said, Sitting sitting) {
-        return new Refusal(said, 1, sitting.mode().row().toString());
+    private static Answer nothing(Phrase said, Sitting sitting) {
+        return new Refusal(said.toString(), 1, sitting.mode().row().toString());
     }
 
     abstract Answer help(Sitting sitting);

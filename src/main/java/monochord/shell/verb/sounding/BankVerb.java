@@ -25,7 +25,7 @@ final class BankVerb implements Verb {
                         "bank",
                         Usage.Topic.SOUND,
                         "bank [FILE or own]",
-                        "take the sounds from a SoundFont or DLS file, or from Java's own bank again",
+                        "take the sounds from a SoundFont or DLS file, from now on, or from our own bank again",
                         "bank",
                         "bank own")
                 .withSmallWords();
@@ -36,33 +36,45 @@ final class BankVerb implements Verb {
         Stage stage = sitting.stage();
         Sentence.Part wish = sentence.body();
         if (wish.isEmpty()) {
-            return said(stage);
+            return new SoundAnswer(stage.directions(), inWords(stage));
         }
         if (wish.text().equalsIgnoreCase(OWN)) {
-            return settle(Optional.empty(), stage);
+            return settle(Optional.empty(), sitting);
         }
         Path file = Recording.file(wish, sitting);
         try {
-            return settle(Optional.of(Bank.read(file)), stage);
+            return settle(Optional.of(Bank.read(file)), sitting);
         } catch (IOException refused) {
             return Saying.failed(SafeText.oneLine(sitting.outside().named(refused.getMessage())) + ". Sounds come from "
                     + name(stage.directions().bank()) + " as before.");
         }
     }
 
-    private static Answer settle(Optional<Bank> bank, Stage stage) {
+    private static Answer settle(Optional<Bank> bank, Sitting sitting) {
+        Stage stage = sitting.stage();
         stage.settle(stage.directions().from(bank));
-        return said(stage);
+        String said = "Sounds come from " + name(bank) + ".";
+        try {
+            Optional<String> path =
+                    bank.map(chosen -> chosen.file().toAbsolutePath().toString());
+            sitting.settings().put(Stage.BANK, path.orElse(""));
+            return new SoundAnswer(stage.directions(), said);
+        } catch (IOException unkept) {
+            return Saying.failed(said + " It cannot be kept: " + unkept.getMessage());
+        }
     }
 
-    private static Answer said(Stage stage) {
-        return new SoundAnswer(
-                stage.directions(),
-                "Sounds come from " + name(stage.directions().bank()) + ".");
+    /** Where sounds come from, and why not from where they did, if that is gone. */
+    private static String inWords(Stage stage) {
+        Optional<Bank> bank = stage.directions().bank();
+        Optional<String> gone = stage.keptBank()
+                .filter(kept -> bank.isEmpty())
+                .map(kept -> " " + SafeText.oneLine(kept.toString()) + " cannot be read any more.");
+        return "Sounds come from " + name(bank) + "." + gone.orElse("");
     }
 
     private static String name(Optional<Bank> bank) {
-        return bank.map(Bank::name).map(SafeText::oneLine).orElse("Java's own bank");
+        return bank.map(Bank::name).map(SafeText::oneLine).orElse("our own bank");
     }
 
     @Override

@@ -3,13 +3,17 @@ package monochord.shell.verb.sounding;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
+import monochord.sound.Bank;
 import monochord.sound.Directions;
+import monochord.sound.OwnBank;
 import monochord.sound.Patch;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -46,15 +50,24 @@ final class PatchVerb implements Verb {
         }
         Directions settled = now.with(left.orElse(now.left()), right.orElse(now.right()));
         sitting.stage().settle(settled);
+        Stream<Patch> chosen = Stream.of(left, right).flatMap(Optional::stream).distinct();
+        String said = inWords(settled) + standIns(chosen, settled.bank());
         try {
             if (sentence.has(TempoVerb.KEEP)) {
                 sitting.settings().put(Stage.LEFT, settled.left().toString());
                 sitting.settings().put(Stage.RIGHT, settled.right().toString());
             }
         } catch (IOException unkept) {
-            return Saying.failed(inWords(settled) + " It cannot be kept: " + unkept.getMessage());
+            return Saying.failed(said + " It cannot be kept: " + unkept.getMessage());
         }
-        return new SoundAnswer(settled, inWords(settled));
+        return new SoundAnswer(settled, said);
+    }
+
+    /** Who plays in place of what the bank has not. */
+    private static String standIns(Stream<Patch> chosen, Optional<Bank> bank) {
+        return chosen.filter(patch -> !OwnBank.player(patch, bank).equals(patch))
+                .map(patch -> " The bank has no " + patch + "; " + OwnBank.player(patch, bank) + " plays in its place.")
+                .collect(Collectors.joining());
     }
 
     private static Optional<Patch> said(Sentence.Part part) {

@@ -1,5 +1,7 @@
 package monochord.shell.verb.writing;
 
+import monochord.view.Statement;
+import monochord.text.Phrase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -129,7 +131,7 @@ final class OpenVerb implements Verb {
         if (foreign.isEmpty() || !sitting.isAttended()) {
             return "open " + opened.name + " --trust runs it.";
         }
-        sitting.outside().askConsent(() -> open(opened, true, sitting), () -> Aside.of("Nothing of it was run."));
+        sitting.outside().askConsent(() -> open(opened, true, sitting), () -> new Aside(Statement.of(Phrase.sentence("Nothing of it was run."))));
         return "Type yes to trust this file, as it is, and run it. Any other line leaves it alone.";
     }
 }
