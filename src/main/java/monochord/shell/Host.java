@@ -4,9 +4,8 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.shell.sentence.Everyday;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.sitting.Opening;
+import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -17,6 +16,13 @@ import monochord.view.course.AskAnswer;
 
 /** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
 final class Host {
+    private static final Phrase WAYS =
+            Phrase.of("Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.");
+    private static final Phrase FURTHER =
+            Phrase.of("hint helps a step further, tell shows the answer, skip leaves it.");
+    private static final Phrase FIRST = Phrase.sentence("Type what you think; Enter passes it.");
+    private static final Phrase NO_TALK = Phrase.sentence("Questions in words are beyond me.");
+
     private final Verbs verbs;
     private final Sitting sitting;
 
@@ -52,67 +58,28 @@ final class Host {
 
     private Answer answer(Everyday meaning) {
         if (meaning == Everyday.LEAVES || meaning == Everyday.HEARS) {
-            return run(meaning == Everyday.LEAVES ? "quit" : sitting.desk().isByEar() ? "hear" : "play");
+            return run(meaning == Everyday.LEAVES ? "quit" : sitting.question().isByEar() ? "hear" : "play");
         }
-        return sitting.desk().isOpen() ? atQuestion(meaning) : elsewhere(meaning);
+        return sitting.question().isOpen() ? atQuestion(meaning) : elsewhere(meaning);
     }
 
     private Answer atQuestion(Everyday meaning) {
-        Teaching teaching = sitting.teaching();
-        boolean first = teaching.welcome().isPresent();
+        boolean first = sitting.mode() == LineMode.FIRST_QUESTION;
         return switch (meaning) {
-            case NEXT -> run("skip");
+            case NEXT -> sitting.teaching().goOn();
             case GIVES_UP -> run("tell");
-            case LOST ->
-                first
-                        ? run("skip")
-                        : Answers.of(
-                                run("hint"),
-                                quietly(Phrase.of(
-                                        "hint helps a step further, tell shows the answer, skip leaves it.")));
-            default ->
-                Answers.of(
-                        new AskAnswer(sitting.desk().question()),
-                        quietly(
-                                Phrase.of(
-                                        first
-                                                ? "Type what you think; Enter passes it."
-                                                : "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.")));
+            case LOST -> first ? sitting.teaching().goOn() : Answers.of(run("hint"), quietly(FURTHER));
+            default -> Answers.of(new AskAnswer(sitting.question().question()), quietly(first ? FIRST : WAYS));
         };
     }
 
     private Answer elsewhere(Everyday meaning) {
-        Teaching teaching = sitting.teaching();
-        boolean names = teaching.welcome().filter(Opening::asksForNames).isPresent();
-        if (meaning == Everyday.NEXT || meaning == Everyday.AGREES && !names) {
-            return teaching.goOn();
+        LineMode mode = sitting.mode();
+        if (meaning == Everyday.NEXT || meaning == Everyday.AGREES && mode != LineMode.NAMES) {
+            return sitting.teaching().goOn();
         }
-        Phrase where = names ? whiteKeys() : here(teaching);
-        return Statement.of(
-                meaning == Everyday.TALKS
-                        ? Phrase.sentence("Questions in words are beyond me.").then(where)
-                        : where);
-    }
-
-    private static Phrase whiteKeys() {
-        return Phrase.sentence("If you call the white keys {0}, press Enter.", Phrase.typed("A B C D E F G"))
-                .then(Phrase.sentence(
-                        "If one of them is {0} to you, type german; if they are {1}, type latin.",
-                        Phrase.typed("H"), Phrase.typed("La Si Do")));
-    }
-
-    /** What can be done where nothing is asked. */
-    private static Phrase here(Teaching teaching) {
-        if (teaching.presentation().isPresent()) {
-            return Phrase.of("Enter goes on, back goes back, skip ends it.");
-        } else if (teaching.course().isOpen()) {
-            return Phrase.sentence("A lesson is open: Enter goes on with it.")
-                    .then(Phrase.of("play hears the last example again, help lists what else there is."));
-        }
-        return Phrase.sentence(
-                        "Type music, such as {0}, {1} or {2}, and see what it is; play {1} sounds it.",
-                        Phrase.toType("Am7"), Phrase.toType("F C G"), Phrase.toType("D major"))
-                .then(Phrase.of("lessons lists what can be learnt, help all the rest."));
+        Phrase where = mode.advice().isEmpty() ? mode.row() : mode.advice();
+        return Statement.of(meaning == Everyday.TALKS ? NO_TALK.then(where) : where);
     }
 
     private static Answer quietly(Phrase advice) {

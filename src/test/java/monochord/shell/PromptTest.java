@@ -38,7 +38,7 @@ class PromptTest {
             assertEquals(third, typist.types("hint"));
             assertTrue(typist.types("tell").contains("B♭ D F"));
             typist.seesAtThePrompt("");
-            assertTrue(typist.types("skip").startsWith("Which chord is"));
+            assertTrue(typist.types("").startsWith("Which chord is"));
             assertTrue(typist.types("quit").startsWith("Until next time."));
             typist.seesItEnd();
         }
@@ -53,7 +53,8 @@ class PromptTest {
             for (int turns = 0; !page.contains("End of Steps and half steps."); turns++) {
                 assertTrue(turns < 60, "the lesson does not end");
                 page = typist.types("tell");
-                page = page.startsWith("No question is open just now.") ? typist.types("") : page;
+                boolean isRead = page.startsWith("No question is open just now.") || page.contains("shows more");
+                page = isRead ? typist.types("") : page;
             }
             assertTrue(typist.types("").startsWith("1.2 Seven letters"), "Enter begins the next lesson");
         }

@@ -161,7 +161,7 @@ final class Typist implements AutoCloseable {
     /** Presses keys once the prompt stands. */
     void press(String keys) {
         if (!editing) {
-            waitFor(() -> lastLine(line -> line.startsWith("▸")).equals("▸"), "▸");
+            waitFor(() -> List.of("▸", "▹").contains(atThePrompt()), "▸");
             editing = true;
         }
         try {
@@ -221,12 +221,12 @@ final class Typist implements AutoCloseable {
 
     /** Waits until a line of a cell is asked for. */
     void seesTheCellGoOn() {
-        waitFor(() -> lastLine(line -> !line.isEmpty()).equals("▹"), "▹");
+        waitFor(() -> atThePrompt().equals("▹"), "▹");
     }
 
-    /** Waits until the last line on the screen is this, the mark before it. */
+    /** Waits until the line that is being typed is this, the mark before it; below it what Enter does may be said. */
     void seesAtThePrompt(String typed) {
-        waitFor(() -> lastLine(line -> !line.isEmpty()).equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
+        waitFor(() -> atThePrompt().equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
     }
 
     /** Asks for the rest of a word until it is there, for a cell that is busy gives none. */
@@ -241,7 +241,7 @@ final class Typist implements AutoCloseable {
     }
 
     private boolean shows(String line) {
-        return lastLine(text -> !text.isEmpty()).equals(line);
+        return atThePrompt().equals(line);
     }
 
     void sees(String text) {
@@ -257,6 +257,10 @@ final class Typist implements AutoCloseable {
             }
             pause(LOOK_MILLIS, what);
         }
+    }
+
+    private String atThePrompt() {
+        return lastLine(line -> line.startsWith("▸") || line.startsWith("▹"));
     }
 
     private void pause(long millis, String awaited) {

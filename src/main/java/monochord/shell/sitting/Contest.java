@@ -57,27 +57,26 @@ public final class Contest {
         if (takes.size() != 2) {
             return listened(sitting);
         }
-        boolean idle = sitting.teaching().isIdle();
-        sitting.stage().remember(this, idle);
+        sitting.stage().remember(this);
         return new CompareAnswer(
                 titles(),
                 new Contrast(takes.get(0).side(), takes.get(1).side()),
                 takes.get(0).key(),
                 directions.tempo(),
-                idle ? "Enter or " + AGAIN : AGAIN,
+                AGAIN,
                 sitting.stage().ear().play(this::performance));
     }
 
     /** Lets one be heard, as loud as in the comparison. */
     public Answer heard(int side, Sitting sitting) {
-        sitting.stage().remember(this, sitting.teaching().isIdle());
+        sitting.stage().remember(this);
         String remark = sitting.stage().ear().play(() -> performance(side));
         return new PlayAnswer(List.of(takes.get(side).title()), directions, remark);
     }
 
     /** Lets all be heard, and says no more than what they are. */
     public Answer listened(Sitting sitting) {
-        sitting.stage().remember(this, false);
+        sitting.stage().remember(this);
         return new PlayAnswer(titles(), directions, sitting.stage().ear().play(this::performance));
     }
 

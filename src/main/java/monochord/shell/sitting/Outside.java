@@ -17,7 +17,9 @@ public final class Outside {
     private Trust trust = Trust.none();
     private Drafts drafts;
     private Conversation conversation;
-    private Supplier<Answer> consent;
+    private Consent consent;
+
+    private record Consent(Supplier<Answer> yes, Supplier<Answer> no) {}
 
     /** @param folder where file names that are not absolute begin */
     Outside(Path folder) {
@@ -98,15 +100,30 @@ public final class Outside {
         conversation = newConversation;
     }
 
-    /** Asks for a yes: if the next line is one, this is done; any other line takes the question away. */
-    public void askConsent(Supplier<Answer> whatThen) {
-        consent = whatThen;
+    /**
+     * Asks for a yes. Any other line takes the question away.
+     *
+     * @param yes what is done if the next line says yes
+     * @param no what is done if it says nothing, or to skip
+     */
+    public void askConsent(Supplier<Answer> yes, Supplier<Answer> no) {
+        consent = new Consent(yes, no);
     }
 
-    /** What was to be done on a yes, taken away. */
-    public Optional<Supplier<Answer>> takeConsent() {
-        Optional<Supplier<Answer>> asked = Optional.ofNullable(consent);
+    /** Whether the next line may say yes. */
+    public boolean asksConsent() {
+        return consent != null;
+    }
+
+    /** Takes the question away, with this answer to it. */
+    public Answer consent(boolean given) {
+        Consent asked = consent;
         consent = null;
-        return asked;
+        return (given ? asked.yes : asked.no).get();
+    }
+
+    /** Takes the question away. */
+    public void forgetConsent() {
+        consent = null;
     }
 }

@@ -43,7 +43,6 @@ public final class Stage {
     private Directions lastDirections;
     private List<Take> versions = List.of();
     private Contest contest;
-    private boolean entersAgain;
 
     Stage(Ear ear, Settings settings, Breaks breaks) {
         this.ear = ear;
@@ -150,7 +149,6 @@ public final class Stage {
         lastDirections = other.lastDirections;
         versions = other.versions;
         contest = other.contest;
-        entersAgain = other.entersAgain;
     }
 
     /** What was shown or played last, as it can be played again. */
@@ -166,11 +164,6 @@ public final class Stage {
     /** What was compared, if nothing has been shown or played since. */
     public Optional<Contest> contest() {
         return Optional.ofNullable(contest);
-    }
-
-    /** The same where an empty line hears it again. */
-    Optional<Contest> contestOnEnter() {
-        return contest().filter(compared -> entersAgain);
     }
 
     public void remember(Music shown) {
@@ -209,19 +202,12 @@ public final class Stage {
         lastDirections = played;
     }
 
-    /** @param again whether an empty line hears it again, until something else comes up */
-    void remember(Contest compared, boolean again) {
+    void remember(Contest compared) {
         List<Take> takes = compared.takes();
         clear();
         last = takes.get(takes.size() - 1);
         lastDirections = compared.directions();
         contest = compared;
-        entersAgain = again;
-    }
-
-    /** Something else has come up: Enter no longer plays the comparison again. */
-    void leaveContest() {
-        entersAgain = false;
     }
 
     private void clear() {
@@ -231,6 +217,5 @@ public final class Stage {
         lastDirections = null;
         versions = List.of();
         contest = null;
-        entersAgain = false;
     }
 }

@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import monochord.course.Course;
+import monochord.course.OpenQuestion;
 import monochord.Thorough;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Grade;
@@ -66,10 +69,12 @@ class EveryLessonTest {
         /** @return the last page */
         String through(LibraryEntry lesson, Key key, Learner learner) {
             sitting.settle(key);
-            Answer page = course.begin(lesson, key, sitting);
-            for (int turns = 0; course.isOpen() || sitting.desk().isOpen(); turns++) {
+            Answer page = sitting.teaching().begin(lesson, Optional.of(key));
+            for (int turns = 0;
+                    sitting.teaching().isInLesson() || sitting.question().isOpen();
+                    turns++) {
                 assertTrue(turns < MOST_TURNS, "the lesson goes on for ever");
-                page = sitting.desk().isOpen()
+                page = sitting.question().isOpen()
                         ? asked(learner)
                         : sitting.teaching().goOn();
                 shown(page);
@@ -79,7 +84,7 @@ class EveryLessonTest {
 
         private Answer asked(Learner learner) {
             asked++;
-            Question question = sitting.desk().question();
+            Question question = sitting.question().question();
             assertFalse(question.prompt().isBlank());
             return learner.meets(question, this);
         }
@@ -159,7 +164,6 @@ class EveryLessonTest {
                 assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
                 shown(answer);
             });
-            walk.sitting.teaching().leaveQuestion();
             return walk.sitting.teaching().goOn();
         });
     }
@@ -175,7 +179,7 @@ class EveryLessonTest {
                     assertEquals(Answer.UNREADABLE, answer.status(), () -> question + ": " + shown(answer));
                     shown(answer);
                 }
-                assertFalse(walk.sitting.desk().isTried());
+                assertFalse(walk.sitting.question().isTried());
                 return walk.sitting.teaching().answer(question.expected());
             }
 
@@ -190,8 +194,8 @@ class EveryLessonTest {
     @MethodSource("lessons")
     void whoTakesHintsGetsThrough(LibraryEntry lesson) {
         inFourKeys(lesson, (question, walk) -> {
-            Desk desk = walk.sitting.desk();
-            List<String> hints = List.of(desk.hint(), desk.hint(), desk.hint(), desk.hint());
+            OpenQuestion open = walk.sitting.question();
+            List<String> hints = List.of(open.hint(), open.hint(), open.hint(), open.hint());
             assertEquals(question.hints(), hints.subList(0, 3));
             assertEquals(hints.get(2), hints.get(3));
             assertTrue(question.hints().stream().noneMatch(String::isBlank));

@@ -131,7 +131,7 @@ final class PlayVerb implements Verb {
     }
 
     private static Answer again(Sentence sentence, Part part, Sitting sitting) {
-        if (part == Part.BOTH_HANDS && sitting.desk().isByEar()) {
+        if (part == Part.BOTH_HANDS && sitting.question().isByEar()) {
             return HeardAgain.of(sentence, sitting);
         }
         Stage stage = sitting.stage();

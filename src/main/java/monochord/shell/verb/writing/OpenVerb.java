@@ -141,7 +141,10 @@ final class OpenVerb implements Verb {
         if (foreign.isEmpty() || !sitting.isAttended()) {
             return Phrase.of("{0} runs it.", Phrase.typed("open " + opened.name + " --trust"));
         }
-        sitting.outside().askConsent(() -> open(opened, true, sitting));
+        sitting.outside()
+                .askConsent(
+                        () -> open(opened, true, sitting),
+                        () -> new Aside(Statement.of(Phrase.sentence("Nothing of it was run."))));
         return Phrase.of("Type yes to trust this file, as it is, and run it. Any other line leaves it alone.");
     }
 }
