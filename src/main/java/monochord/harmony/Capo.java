@@ -2,11 +2,11 @@ package monochord.harmony;
 
 import java.util.Comparator;
 import java.util.List;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
-import monochord.theory.Signs;
 
 /**
  * A fret for a guitarist's capo, and the progression in the shapes that are played above it.
@@ -48,22 +48,32 @@ public record Capo(int fret, Progression shapes) {
         return fifth && (minor ? OPEN_MINOR : OPEN_MAJOR).contains(chord.root().toString());
     }
 
-    /** Why it is worth taking or leaving, a clause with the signs of printed music. */
-    public String reason() {
-        List<String> barred = shapes.chords().stream()
-                .filter(chord -> !ringsOpen(chord))
-                .map(chord -> chord.write(Signs.MUSIC))
-                .distinct()
-                .toList();
-        String open = barred.isEmpty() ? "every chord rings open" : "all open but " + String.join(", ", barred);
-        return (openChords() == 0 ? "no chord rings open" : open) + "; " + neck();
+    /** Why it is worth taking or leaving, a clause. */
+    public Phrase reason() {
+        return Phrase.of("{0}; {1}", open(), neck());
     }
 
-    private String neck() {
-        return fret == 0
-                ? "no capo needed"
-                : fret <= LOW
-                        ? "low, so most of the neck stays"
-                        : fret <= HIGH ? "high, and the frets grow narrow" : "very high and thin, a last resort";
+    private Phrase open() {
+        List<Chord> barred = shapes.chords().stream()
+                .filter(chord -> !ringsOpen(chord))
+                .distinct()
+                .toList();
+        if (openChords() == 0) {
+            return Phrase.of("no chord rings open");
+        }
+        return barred.isEmpty()
+                ? Phrase.of("every chord rings open")
+                : Phrase.of("all open but {0}", Phrase.joined(", ", barred));
+    }
+
+    private Phrase neck() {
+        if (fret == 0) {
+            return Phrase.of("no capo needed");
+        } else if (fret <= LOW) {
+            return Phrase.of("low, so most of the neck stays");
+        }
+        return fret <= HIGH
+                ? Phrase.of("high, and the frets grow narrow")
+                : Phrase.of("very high and thin, a last resort");
     }
 }

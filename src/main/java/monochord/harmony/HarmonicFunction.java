@@ -1,5 +1,7 @@
 package monochord.harmony;
 
+import monochord.text.Phrase;
+
 /**
  * What a chord does in its key: rest, lead away, lead home, or none of these.
  *
@@ -26,6 +28,16 @@ public enum HarmonicFunction {
             case SUBDOMINANT -> next == DOMINANT || next == TONIC;
             case DOMINANT -> next == TONIC;
             case COLOUR -> false;
+        };
+    }
+
+    /** {@code T}, {@code S}, {@code D}, {@code colour}, as a reader has it. */
+    public Phrase label() {
+        return switch (this) {
+            case TONIC -> Phrase.of("T");
+            case SUBDOMINANT -> Phrase.of("S");
+            case DOMINANT -> Phrase.of("D");
+            case COLOUR -> Phrase.of("colour");
         };
     }
 

@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import monochord.text.Phrase;
 import monochord.theory.Interval;
+import monochord.theory.NoteName;
 import monochord.theory.Unreadable;
 
 /**
@@ -15,7 +17,7 @@ import monochord.theory.Unreadable;
  */
 public enum Instrument {
     CONCERT(
-            "instruments in concert pitch",
+            Phrase.of("instruments in concert pitch"),
             "P1",
             "concert",
             "c",
@@ -30,7 +32,7 @@ public enum Instrument {
             "tuba",
             "accordion"),
     B_FLAT(
-            "B♭ instruments",
+            Phrase.of("{0} instruments", NoteName.parse("Bb")),
             "M2",
             "bb",
             "b flat",
@@ -41,21 +43,36 @@ public enum Instrument {
             "soprano sax",
             "cornet",
             "flugelhorn"),
-    B_FLAT_TENOR("B♭ tenor instruments", "M9", "tenor sax", "bass clarinet"),
-    E_FLAT("E♭ instruments", "M6", "eb", "e flat", "alto sax", "eb alto sax"),
-    E_FLAT_BARITONE("E♭ baritone instruments", "M13", "baritone sax", "eb baritone sax"),
-    E_FLAT_CLARINET("the E♭ clarinet", "-m3", "eb clarinet"),
-    F("F instruments", "P5", "f", "horn", "f horn", "french horn", "english horn", "cor anglais"),
-    A("the clarinet in A", "m3", "a", "a clarinet"),
-    G("the alto flute", "P4", "g", "alto flute"),
-    OCTAVE_UP("instruments that sound an octave higher", "-P8", "piccolo"),
-    OCTAVE_DOWN("instruments that sound an octave lower", "P8", "guitar", "double bass", "bass", "contrabassoon");
+    B_FLAT_TENOR(Phrase.of("{0} tenor instruments", NoteName.parse("Bb")), "M9", "tenor sax", "bass clarinet"),
+    E_FLAT(Phrase.of("{0} instruments", NoteName.parse("Eb")), "M6", "eb", "e flat", "alto sax", "eb alto sax"),
+    E_FLAT_BARITONE(
+            Phrase.of("{0} baritone instruments", NoteName.parse("Eb")), "M13", "baritone sax", "eb baritone sax"),
+    E_FLAT_CLARINET(Phrase.of("the {0} clarinet", NoteName.parse("Eb")), "-m3", "eb clarinet"),
+    F(
+            Phrase.of("{0} instruments", NoteName.parse("F")),
+            "P5",
+            "f",
+            "horn",
+            "f horn",
+            "french horn",
+            "english horn",
+            "cor anglais"),
+    A(Phrase.of("the clarinet in {0}", NoteName.parse("A")), "m3", "a", "a clarinet"),
+    G(Phrase.of("the alto flute"), "P4", "g", "alto flute"),
+    OCTAVE_UP(Phrase.of("instruments that sound an octave higher"), "-P8", "piccolo"),
+    OCTAVE_DOWN(
+            Phrase.of("instruments that sound an octave lower"),
+            "P8",
+            "guitar",
+            "double bass",
+            "bass",
+            "contrabassoon");
 
-    private final String title;
+    private final Phrase title;
     private final Interval writtenAbove;
     private final List<String> names;
 
-    Instrument(String title, String writtenAbove, String... names) {
+    Instrument(Phrase title, String writtenAbove, String... names) {
         this.title = title;
         this.writtenAbove = Interval.parse(writtenAbove);
         this.names = List.of(names);
@@ -86,8 +103,8 @@ public enum Instrument {
         return names.stream();
     }
 
-    @Override
-    public String toString() {
+    /** {@code B♭ instruments}. */
+    public Phrase title() {
         return title;
     }
 }

@@ -5,10 +5,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Interval;
 import monochord.theory.Key;
+import monochord.theory.Notated;
 import monochord.theory.Numeral;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
@@ -96,34 +98,69 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
     }
 
     public String symbols(Signs signs) {
-        return write(slot -> slot.chord().write(signs));
+        return write(symbols(), signs);
     }
 
     public String numerals(Signs signs) {
-        return write(slot -> slot.numeral().write(signs));
+        return write(numerals(), signs);
     }
 
     public String numbers(Signs signs) {
-        return write(slot -> BandNumber.write(slot.chord(), key, signs));
+        return write(tokens(slot -> BandNumber.of(slot.chord(), key)), signs);
     }
 
-    private String write(Function<ChordEvent, String> name) {
-        List<String> written = new ArrayList<>();
+    private static String write(List<Notated> tokens, Signs signs) {
+        return tokens.stream().map(token -> token.write(signs)).collect(Collectors.joining(" "));
+    }
+
+    /** The chord symbols and the signs between them, one by one as they are written. */
+    public List<Notated> symbols() {
+        return tokens(ChordEvent::chord);
+    }
+
+    /** The numerals and the same signs: as many, each where its chord stands in {@link #symbols()}. */
+    public List<Notated> numerals() {
+        return tokens(ChordEvent::numeral);
+    }
+
+    private List<Notated> tokens(Function<ChordEvent, Notated> name) {
+        List<Notated> tokens = new ArrayList<>();
         for (Bar bar : bars) {
-            written.add(bar.repeat() ? "%" : write(bar, name));
-        }
-        return String.join(barred ? " | " : " ", written) + (barred ? " |" : "");
-    }
-
-    private static String write(Bar bar, Function<ChordEvent, String> name) {
-        List<String> written = new ArrayList<>();
-        for (ChordEvent slot : bar.slots()) {
-            written.add(slot.held() ? "." : name.apply(slot));
-            for (int share = 1; share < slot.shares(); share++) {
-                written.add(".");
+            if (bar.repeat()) {
+                tokens.add(Sign.REPEAT);
+            } else {
+                bar.slots().forEach(slot -> addTokens(slot, name, tokens));
+            }
+            if (barred) {
+                tokens.add(Sign.BAR_LINE);
             }
         }
-        return String.join(" ", written);
+        return tokens;
+    }
+
+    private static void addTokens(ChordEvent slot, Function<ChordEvent, Notated> name, List<Notated> tokens) {
+        tokens.add(slot.held() ? Sign.HOLD : name.apply(slot));
+        for (int share = 1; share < slot.shares(); share++) {
+            tokens.add(Sign.HOLD);
+        }
+    }
+
+    /** What is written between chords. */
+    private enum Sign implements Notated {
+        BAR_LINE("|"),
+        HOLD("."),
+        REPEAT("%");
+
+        private final String written;
+
+        Sign(String written) {
+            this.written = written;
+        }
+
+        @Override
+        public String write(Signs signs) {
+            return written;
+        }
     }
 
     /** The chord symbols, with the bars. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.harmony.voicing.Voicing;
+import monochord.text.Phrase;
 import monochord.theory.Pitch;
 
 /**
@@ -33,6 +34,21 @@ public enum Part {
 
     Part(String... alsoCalled) {
         this.alsoCalled = List.of(alsoCalled);
+    }
+
+    /** {@code left hand}, as a reader has it. */
+    public Phrase inWords() {
+        return switch (this) {
+            case BOTH_HANDS -> Phrase.of("both hands");
+            case LEFT_HAND -> Phrase.of("left hand");
+            case RIGHT_HAND -> Phrase.of("right hand");
+            case BASS -> Phrase.of("bass");
+            case TENOR -> Phrase.of("tenor");
+            case ALTO -> Phrase.of("alto");
+            case SOPRANO -> Phrase.of("soprano");
+            case TUNE -> Phrase.of("tune");
+            case CHORDS -> Phrase.of("chords");
+        };
     }
 
     /** The part of this name, if there is one. */

@@ -6,6 +6,7 @@ import monochord.theory.Interval;
 import monochord.theory.IntervalNumber;
 import monochord.theory.Notated;
 import monochord.theory.Scale;
+import monochord.theory.ScaleKind;
 
 /** What a {@link Phrase} is made of. */
 sealed interface Content {
@@ -41,6 +42,9 @@ sealed interface Content {
 
     /** A key or a scale: its tonic and its kind. */
     record ScaleName(Scale scale) implements Content {}
+
+    /** The kind of a scale alone. */
+    record KindOfScale(ScaleKind kind) implements Content {}
 
     /** An interval without its article. */
     record IntervalName(Interval interval) implements Content {}

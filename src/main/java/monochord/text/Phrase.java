@@ -9,6 +9,7 @@ import monochord.theory.IntervalNumber;
 import monochord.theory.Key;
 import monochord.theory.Notated;
 import monochord.theory.Scale;
+import monochord.theory.ScaleKind;
 import monochord.theory.Unreadable;
 
 /**
@@ -150,6 +151,11 @@ public final class Phrase {
     /** {@code lowered sixth}; as a part by itself a degree is a figure. */
     public static Phrase inWords(Degree degree) {
         return new Phrase(new Content.DegreeInWords(degree));
+    }
+
+    /** {@code harmonic minor}: the kind of a scale without its tonic. */
+    public static Phrase kind(ScaleKind kind) {
+        return new Phrase(new Content.KindOfScale(kind));
     }
 
     /** This phrase in a style. */

@@ -57,6 +57,8 @@ final class Wording {
             words(reader.language().number(number.number()));
         } else if (content instanceof Content.ScaleName name) {
             scale(name.scale());
+        } else if (content instanceof Content.KindOfScale name) {
+            words(reader.language().scaleKind(name.kind()));
         } else if (content instanceof Content.IntervalName name) {
             words(reader.language().interval(name.interval()));
         } else if (content instanceof Content.OneInterval name) {

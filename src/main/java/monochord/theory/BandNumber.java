@@ -86,6 +86,18 @@ public final class BandNumber {
         return numeral.over(note, key);
     }
 
+    /** The number of a chord in a key, to be written for whoever reads it. */
+    public static Notated of(Chord chord, Key key) {
+        return new InKey(chord, key);
+    }
+
+    private record InKey(Chord chord, Key key) implements Notated {
+        @Override
+        public String write(Signs signs) {
+            return BandNumber.write(chord, key, signs);
+        }
+    }
+
     /** The number of a chord in a key, its quality always said, so that no reader has to know the key's own chords. */
     public static String write(Chord chord, Key key, Signs signs) {
         Degree root = key.degreeOf(chord.root());

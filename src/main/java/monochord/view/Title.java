@@ -4,42 +4,29 @@ import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
-import monochord.theory.Signs;
+import monochord.text.Phrase;
 
-/**
- * What something that sounds is called in a sentence.
- *
- * @param text with the signs of print
- */
-public record Title(String text) {
-    public static Title of(Music music) {
+/** What something that sounds is called in a sentence. */
+public final class Title {
+    private Title() {}
+
+    public static Phrase of(Music music) {
         if (music instanceof Music.OneChord one) {
-            return new Title(one.chord().write(Signs.MUSIC));
+            return Phrase.of("{0}", one.chord());
         } else if (music instanceof Music.OneScale one) {
-            return new Title(one.scale().write(Signs.MUSIC));
+            return Phrase.of("{0}", one.scale());
         } else if (music instanceof Music.OneProgression one) {
             return of(one.progression());
         }
-        return new Title(Words.joined(((Music.Notes) music).names(), " ", note -> note.write(Signs.MUSIC)));
+        return Phrase.row(((Music.Notes) music).names());
     }
 
-    public static Title of(Progression progression) {
-        return new Title(
-                progression.symbols(Signs.MUSIC) + " in " + progression.key().write(Signs.MUSIC));
+    public static Phrase of(Progression progression) {
+        return Phrase.of("{0} in {1}", Phrase.row(progression.symbols()), progression.key());
     }
 
-    public static Title of(Melody melody, Optional<Progression> chords) {
-        return new Title(melody.write(Signs.MUSIC)
-                + chords.map(under -> " over " + of(under)).orElse(""));
-    }
-
-    /** This, with words before and behind it. */
-    public Title within(String before, String behind) {
-        return new Title(before + text + behind);
-    }
-
-    @Override
-    public String toString() {
-        return text;
+    public static Phrase of(Melody melody, Optional<Progression> chords) {
+        return chords.map(under -> Phrase.of("{0} over {1}", melody, of(under)))
+                .orElseGet(() -> Phrase.of("{0}", melody));
     }
 }

@@ -55,7 +55,7 @@ class CapoTest {
         Capo best = capos(chords, key).get(0);
         assertEquals(fret, best.fret());
         assertEquals(shapes, best.shapes().toString());
-        assertEquals(reason, best.reason());
+        assertEquals(reason, best.reason().toString());
     }
 
     @Test

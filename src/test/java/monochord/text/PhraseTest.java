@@ -129,6 +129,9 @@ class PhraseTest {
                 Phrase.of("{0}, {1}, {2}", interval("m3"), Phrase.one(interval("m3")), Phrase.one(interval("A4")))
                         .toString());
         assertEquals("lowered sixth", Phrase.inWords(Degree.parse("b6")).toString());
+        assertEquals(
+                "harmonic minor",
+                Phrase.kind(monochord.theory.ScaleKind.HARMONIC_MINOR).toString());
     }
 
     private static Interval interval(String text) {
@@ -231,5 +234,6 @@ class PhraseTest {
         assertEquals("Sol avant Do", said(Phrase.of("{0} after {1}", note("C"), note("G")), reader));
         assertEquals("Do, Re et Mi", said(Phrase.list(List.of(note("C"), note("D"), note("E"))), reader));
         assertEquals("in Re majeur", said(Phrase.of("in {0}", Key.parse("D")), reader));
+        assertEquals("majeur", said(Phrase.kind(monochord.theory.ScaleKind.MAJOR), reader));
     }
 }

@@ -1,9 +1,11 @@
 package monochord.harmony.after;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.melody.Standing;
+import monochord.text.Phrase;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -43,5 +45,27 @@ public record BorrowedChordContext(
     /** The degrees a tune may rest on over the chord: its own tones first, then its colours. */
     public List<Degree> welcomes() {
         return Stream.concat(rests.stream(), colours.stream()).toList();
+    }
+
+    /** What the chord does to a tune over it: which degrees rest, which colour, which clash. */
+    public Phrase tune(Key key) {
+        List<Phrase> said = new ArrayList<>();
+        if (!rests.isEmpty()) {
+            said.add(Phrase.counted(rests.size(), "{0} rests", "{0} rest", degrees(rests, key)));
+        }
+        if (!colours.isEmpty()) {
+            said.add(Phrase.counted(colours.size(), "{0} colours", "{0} colour", degrees(colours, key)));
+        }
+        if (!fights.isEmpty()) {
+            said.add(Phrase.counted(
+                    fights.size(), "{0} clashes on a strong beat", "{0} clash on a strong beat", degrees(fights, key)));
+        }
+        return Phrase.sentence("Under the tune: {0}.", Phrase.joined("; ", said));
+    }
+
+    private static Phrase degrees(List<Degree> degrees, Key key) {
+        return Phrase.list(degrees.stream()
+                .map(degree -> Phrase.of("{0} ({1})", degree, key.note(degree)))
+                .toList());
     }
 }

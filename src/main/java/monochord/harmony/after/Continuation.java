@@ -1,8 +1,12 @@
 package monochord.harmony.after;
 
+import java.util.List;
 import java.util.Optional;
 import monochord.harmony.HarmonicFunction;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
+import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 
 /**
@@ -10,7 +14,7 @@ import monochord.theory.Numeral;
  *
  * @param start the chord it comes from
  * @param numeral the chord it goes to
- * @param reason why it goes there, a clause with the signs of printed music
+ * @param reason why it goes there, a clause
  * @param weight how strong the reason is, from 1 to 8
  * @param from what the chord it comes from does
  * @param to what this one does
@@ -21,7 +25,7 @@ public record Continuation(
         Numeral numeral,
         Chord chord,
         ChordMove move,
-        String reason,
+        Phrase reason,
         int weight,
         HarmonicFunction from,
         HarmonicFunction to,
@@ -33,6 +37,17 @@ public record Continuation(
 
     public Optional<SongCounts.Backing> backed() {
         return Optional.ofNullable(backing);
+    }
+
+    /** What both chords do, how the root goes, what stays and how far all voices go: a clause. */
+    public Phrase movement() {
+        List<NoteName> held = move.held();
+        Phrase stays = held.isEmpty()
+                ? Phrase.of("nothing stays")
+                : Phrase.counted(held.size(), "{0} stays", "{0} stay", Phrase.list(held));
+        return Phrase.of(
+                "{0} to {1}, {2}, {3}, {4}",
+                from.label(), to.label(), move.rootInWords(), stays, MusicWords.halfSteps(move.halfSteps()));
     }
 
     /** What it is ranked by: ten for each weight, up to forty by its share in songs, and how smoothly it moves. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import monochord.harmony.Borrowing;
 import monochord.harmony.ChordFunction;
 import monochord.harmony.HarmonicFunction;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;
@@ -15,7 +16,6 @@ import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Numeral.Form;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
 
 /**
  * Why one chord leads to another: a tendency that has to resolve, a {@link Habit}, or what can be seen from the tones.
@@ -24,9 +24,9 @@ import monochord.theory.Signs;
  * "augmentedSixthChords"; a suspension as the way back is common practice, no source.
  *
  * @param weight from 1 to 8
- * @param said a clause with the signs of printed music
+ * @param said a clause
  */
-record Reason(int weight, String said) {
+record Reason(int weight, Phrase said) {
     private static final int MUST = 8;
     private static final int SUSPENDED = 5;
     private static final int LEADS = 2;
@@ -44,13 +44,16 @@ record Reason(int weight, String said) {
     private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
         boolean stays = sharedMode(new ChordMove(from.in(key), to.in(key)), key).isPresent();
         return Habit.of(from, to, key)
-                .map(habit -> new Reason(habit.weight(), (stays ? "it stays borrowed: " : "") + habit.reason(key)));
+                .map(habit -> new Reason(
+                        habit.weight(), stays ? Phrase.of("it stays borrowed: {0}", habit.reason()) : habit.reason()));
     }
 
     static Reason ofSongs(SongCounts.Backing backing) {
         return new Reason(
                 SEEN,
-                "no rule of thumb leads there, but " + backing.collection().idiom() + " go there");
+                Phrase.of(
+                        "no rule of thumb leads there, but {0} go there",
+                        backing.collection().idiom()));
     }
 
     /** Where a chord with a tendency of its own has to go: a suspended chord, an applied one, an augmented sixth. */
@@ -89,28 +92,33 @@ record Reason(int weight, String said) {
         Chord chord = from.in(key);
         Chord next = to.in(key);
         if (isSuspended(chord) && resolved(chord).filter(next::equals).isPresent()) {
-            NoteName third = next.root().plus(Interval.MAJOR_THIRD);
-            boolean fourth = chord.kind().holds(Interval.PERFECT_FOURTH);
-            String way = fourth ? "the suspended fourth falls to its third, " : "the second rises to its third, ";
-            return Optional.of(new Reason(MUST, way + write(third)));
+            return must(settling(chord, next.root().plus(Interval.MAJOR_THIRD)));
         }
         if (from.appliedTo().map(goal -> goal.in(key)).filter(next::equals).isPresent()) {
-            return Optional.of(
-                    new Reason(MUST, "it is the " + function(from) + " of " + write(next) + " and resolves there"));
+            return must(
+                    from.degree() == 5
+                            ? Phrase.of("it is the dominant of {0} and resolves there", next)
+                            : Phrase.of("it is the leading-note chord of {0} and resolves there", next));
         }
         boolean dominant = to.target() == null && next.equals(Numeral.parse("V").in(key));
-        return dominant && isAugmentedSixth(from)
-                ? Optional.of(new Reason(
-                        MUST,
-                        write(key.note(Degree.of(6, -1))) + " and " + write(key.note(Degree.of(4, 1)))
-                                + " open by half steps onto " + write(next.root())))
-                : dominant && from.form() == Form.CADENTIAL
-                        ? Optional.of(new Reason(MUST, "sixth and fourth above the bass fall to fifth and third"))
-                        : Optional.empty();
+        if (dominant && isAugmentedSixth(from)) {
+            return must(Phrase.of(
+                    "{0} and {1} open by half steps onto {2}",
+                    key.note(Degree.of(6, -1)), key.note(Degree.of(4, 1)), next.root()));
+        }
+        return dominant && from.form() == Form.CADENTIAL
+                ? must(Phrase.of("sixth and fourth above the bass fall to fifth and third"))
+                : Optional.empty();
     }
 
-    private static String function(Numeral applied) {
-        return applied.degree() == 5 ? "dominant" : "leading-note chord";
+    private static Optional<Reason> must(Phrase said) {
+        return Optional.of(new Reason(MUST, said));
+    }
+
+    private static Phrase settling(Chord suspended, NoteName third) {
+        return suspended.kind().holds(Interval.PERFECT_FOURTH)
+                ? Phrase.of("the suspended fourth falls to its third, {0}", third)
+                : Phrase.of("the second rises to its third, {0}", third);
     }
 
     /** The tonic, held over from the chord before as the fourth of the suspended dominant. */
@@ -121,12 +129,12 @@ record Reason(int weight, String said) {
             return Optional.empty();
         }
         boolean held = from.in(key).holds(key.tonic()) && !from.in(key).root().equals(key.tonic());
-        String leadingNote = write(key.note(Degree.of(7, 0)));
         return held
                 ? Optional.of(new Reason(
                         SUSPENDED,
-                        "back by a suspension: " + write(key.tonic()) + " stays as its fourth, then falls to "
-                                + leadingNote))
+                        Phrase.of(
+                                "back by a suspension: {0} stays as its fourth, then falls to {1}",
+                                key.tonic(), key.note(Degree.of(7, 0)))))
                 : Optional.empty();
     }
 
@@ -135,23 +143,27 @@ record Reason(int weight, String said) {
         HarmonicFunction function = ChordFunction.of(from.in(key), key).main();
         boolean prepares = to.form() == Form.CADENTIAL && function == HarmonicFunction.SUBDOMINANT;
         return prepares
-                ? Optional.of(
-                        new Reason(LEADS, "the six-four over the dominant's bass delays it, as classical cadences do"))
+                ? Optional.of(new Reason(
+                        LEADS, Phrase.of("the six-four over the dominant's bass delays it, as classical cadences do")))
                 : Optional.empty();
     }
 
     private static Optional<Reason> applied(Numeral to, Key key) {
         return to.appliedTo().map(goal -> {
-            String outside = String.join(
-                    " and ",
-                    Borrowing.borrowed(to.in(key), key).changed().stream()
-                            .map(degree -> write(key.note(degree)))
-                            .toList());
+            List<NoteName> outside = Borrowing.borrowed(to.in(key), key).changed().stream()
+                    .map(key::note)
+                    .toList();
             return new Reason(
-                    LEADS,
-                    "it brings " + outside + " and leads on to " + write(goal.in(key)) + ", "
-                            + goal.write(Signs.MUSIC));
+                    LEADS, Phrase.of("it brings {0} and leads on to {1}, {2}", all(outside), goal.in(key), goal));
         });
+    }
+
+    /** {@code C♯}, {@code C♯ and F♯ and A♯}. */
+    private static Phrase all(List<NoteName> notes) {
+        return notes.stream()
+                .map(note -> Phrase.of("{0}", note))
+                .reduce((before, note) -> Phrase.of("{0} and {1}", before, note))
+                .orElse(Phrase.NOTHING);
     }
 
     /** What the tones say where no habit does: the circle, a shared mode, tones that stay. */
@@ -161,14 +173,13 @@ record Reason(int weight, String said) {
             return Optional.empty();
         }
         if (move.rootUp().equals(Interval.PERFECT_FOURTH)) {
-            return Optional.of(new Reason(LEADS, "the root falls a fifth, the strongest step there is"));
+            return Optional.of(new Reason(LEADS, Phrase.of("the root falls a fifth, the strongest step there is")));
         }
         Optional<Scale> mode = sharedMode(move, key);
         if (mode.isPresent() && move.held().size() >= 1) {
-            return Optional.of(
-                    new Reason(SEEN, "it stays borrowed, from " + mode.get().write(Signs.MUSIC)));
+            return Optional.of(new Reason(SEEN, Phrase.of("it stays borrowed, from {0}", mode.get())));
         }
-        return move.held().size() >= 2 ? Optional.of(new Reason(SEEN, "two tones stay")) : Optional.empty();
+        return move.held().size() >= 2 ? Optional.of(new Reason(SEEN, Phrase.of("two tones stay"))) : Optional.empty();
     }
 
     private static Optional<Scale> sharedMode(ChordMove move, Key key) {
@@ -176,13 +187,5 @@ record Reason(int weight, String said) {
         return Borrowing.borrowedFrom(move.from(), key).stream()
                 .filter(others::contains)
                 .findFirst();
-    }
-
-    private static String write(NoteName note) {
-        return note.write(Signs.MUSIC);
-    }
-
-    private static String write(Chord chord) {
-        return chord.write(Signs.MUSIC);
     }
 }

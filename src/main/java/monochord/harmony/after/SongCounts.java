@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -24,15 +25,15 @@ public record SongCounts(List<Row> rows) {
 
     /** Where songs were counted. */
     public enum Collection {
-        RS200("RS200", "rock songs", "T. de Clercq and D. Temperley, 2011 and 2013", "CC BY 4.0"),
-        BILLBOARD("McGill Billboard", "chart songs", "J. A. Burgoyne, J. Wild and I. Fujinaga, 2011", "CC0");
+        RS200("RS200", Phrase.of("rock songs"), "T. de Clercq and D. Temperley, 2011 and 2013", "CC BY 4.0"),
+        BILLBOARD("McGill Billboard", Phrase.of("chart songs"), "J. A. Burgoyne, J. Wild and I. Fujinaga, 2011", "CC0");
 
         private final String title;
-        private final String idiom;
+        private final Phrase idiom;
         private final String authors;
         private final String licence;
 
-        Collection(String title, String idiom, String authors, String licence) {
+        Collection(String title, Phrase idiom, String authors, String licence) {
             this.title = title;
             this.idiom = idiom;
             this.authors = authors;
@@ -44,7 +45,7 @@ public record SongCounts(List<Row> rows) {
         }
 
         /** {@code rock songs}. */
-        public String idiom() {
+        public Phrase idiom() {
             return idiom;
         }
 
@@ -93,6 +94,19 @@ public record SongCounts(List<Row> rows) {
         /** Of a hundred, rounded. */
         public int percent() {
             return Math.round(100f * times / of);
+        }
+
+        /** How often, of how many, in how many songs; a share of a hundred only where there are enough of them. */
+        public Phrase inWords() {
+            return isFromFewSongs()
+                    ? Phrase.counted(
+                            songs,
+                            "{0} of {1}, but in only {2} song",
+                            "{0} of {1}, but in only {2} songs",
+                            times,
+                            of,
+                            Phrase.number(songs))
+                    : Phrase.of("{0} of {1} ({2} %), in {3} songs", times, of, percent(), songs);
         }
     }
 

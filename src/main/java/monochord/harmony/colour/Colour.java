@@ -1,25 +1,31 @@
 package monochord.harmony.colour;
 
+import monochord.text.Phrase;
+
 /** In what way a chord is changed. */
 public enum Colour {
     /** Not at all. */
-    PLAIN("as it is"),
-    BORROWED("borrowed"),
+    PLAIN(Phrase.of("as it is")),
+    BORROWED(Phrase.of("borrowed")),
     /** Made the dominant of the next chord. */
-    APPLIED("applied"),
+    APPLIED(Phrase.of("applied")),
     /** The fourth in place of the third. */
-    SUSPENDED("suspended"),
+    SUSPENDED(Phrase.of("suspended")),
     /** A seventh or ninth added. */
-    ENRICHED("enriched");
+    ENRICHED(Phrase.of("enriched"));
 
-    private final String words;
+    private final Phrase words;
 
-    Colour(String words) {
+    Colour(Phrase words) {
         this.words = words;
+    }
+
+    public Phrase inWords() {
+        return words;
     }
 
     @Override
     public String toString() {
-        return words;
+        return words.toString();
     }
 }

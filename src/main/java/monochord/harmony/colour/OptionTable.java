@@ -95,7 +95,7 @@ final class OptionTable {
                 shade.numeral,
                 shade.colour,
                 gain(at, shades(at).indexOf(shade)),
-                new Reasons(key, plain, shade, before, after).list(friction),
+                new SubstitutionReasons(key, plain, shade, before, after).list(friction),
                 tune.clashes(at, shade.chord));
     }
 }

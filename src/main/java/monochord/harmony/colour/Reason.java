@@ -1,9 +1,10 @@
 package monochord.harmony.colour;
 
+import monochord.text.Phrase;
+
 /**
  * Why a change would sound well, or what it costs.
  *
  * @param points what it counts in the score; below 0 where it counts against
- * @param sentence with the signs of printed music
  */
-public record Reason(int points, String sentence) {}
+public record Reason(int points, Phrase sentence) {}

@@ -2,6 +2,7 @@ package monochord.harmony.melody;
 
 import java.util.List;
 import monochord.harmony.Progression;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 
 /**
@@ -66,6 +67,26 @@ public record Fit(Melody melody, Progression progression, List<FitNote> notes) {
                 .filter(note -> note.role() != NoteRole.FREE)
                 .mapToInt(FitNote::weight)
                 .sum();
+    }
+
+    /** The bar and the beat in it, from 1, the pick-up as bar 0; without bars the beat alone: {@code 2.1}, {@code 4+1/2}. */
+    public Phrase place(FitNote note) {
+        Beats pickup = melody.pickup();
+        boolean early = note.start().compareTo(pickup) < 0;
+        Beats bar = bar(melody, progression);
+        Beats here = early ? note.start().plus(bar).minus(pickup) : note.start().minus(pickup);
+        if (!progression.barred()) {
+            return beat(here);
+        }
+        long number = early ? 0 : 1 + here.numerator() * bar.denominator() / (here.denominator() * bar.numerator());
+        Beats within = early ? here : here.minus(bar.times(number - 1));
+        return Phrase.of("{0}.{1}", (int) number, beat(within));
+    }
+
+    private static Phrase beat(Beats time) {
+        long whole = time.numerator() / time.denominator();
+        Beats rest = time.minus(Beats.of(whole));
+        return Phrase.typed(whole + 1 + (rest.isZero() ? "" : "+" + rest));
     }
 
     /** Whether the tune is longer than the chords. */

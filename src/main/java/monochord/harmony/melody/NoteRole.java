@@ -1,5 +1,7 @@
 package monochord.harmony.melody;
 
+import monochord.text.Phrase;
+
 /**
  * What a note of a tune does over its chord.
  *
@@ -7,33 +9,37 @@ package monochord.harmony.melody;
  * BY-SA 4.0. When a colour may be rested on and when it clashes: common practice, no source.
  */
 public enum NoteRole {
-    CHORD_TONE("chord tone"),
+    CHORD_TONE(Phrase.of("chord tone")),
     /** A colour that is heard as part of the chord. */
-    TENSION("tension"),
+    TENSION(Phrase.of("tension")),
     /** Reached by step and left by step the same way, where it is not exposed. */
-    PASSING("passing"),
+    PASSING(Phrase.of("passing")),
     /** A step away from a note and back to it, where it is not exposed. */
-    NEIGHBOUR("neighbour"),
+    NEIGHBOUR(Phrase.of("neighbour")),
     /** Held or struck again from before, then it moves by step into the chord. */
-    SUSPENSION("suspension"),
+    SUSPENSION(Phrase.of("suspension")),
     /** The next chord's tone, a little early. */
-    ANTICIPATION("anticipation"),
+    ANTICIPATION(Phrase.of("anticipation")),
     /** Reached by step and left by a leap the other way. */
-    ESCAPE("escape"),
+    ESCAPE(Phrase.of("escape")),
     /** Reached by a leap and left by step: a note that leans on the next. */
-    APPOGGIATURA("appoggiatura"),
-    CLASH("clash"),
+    APPOGGIATURA(Phrase.of("appoggiatura")),
+    CLASH(Phrase.of("clash")),
     /** No chord has begun under it. */
-    FREE("free");
+    FREE(Phrase.of("free"));
 
-    private final String words;
+    private final Phrase words;
 
-    NoteRole(String words) {
+    NoteRole(Phrase words) {
         this.words = words;
+    }
+
+    public Phrase inWords() {
+        return words;
     }
 
     @Override
     public String toString() {
-        return words;
+        return words.toString();
     }
 }

@@ -3,6 +3,7 @@ package monochord.harmony.melody;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Degree;
 import monochord.theory.Key;
@@ -19,14 +20,14 @@ import monochord.theory.TriadQuality;
  * <p>Source: none; common practice of players who match scales to chords, and so advice.
  */
 public enum Standing {
-    CHORD_TONE("chord tone"),
+    CHORD_TONE(Phrase.of("chord tone")),
     /** Usable colour: a ninth, a raised eleventh, a thirteenth, a seventh. */
-    COLOUR("usable colour"),
+    COLOUR(Phrase.of("usable colour")),
     /** A colour with an edge: a major seventh over a minor chord, a ninth over a diminished one. */
-    TENSE("tense colour"),
+    TENSE(Phrase.of("tense colour")),
     /** The fourth over a major third: good as a suspension, not to rest on. */
-    SUSPENSION_ONLY("suspension only"),
-    CLASH("clash");
+    SUSPENSION_ONLY(Phrase.of("suspension only")),
+    CLASH(Phrase.of("clash"));
 
     private static final int OCTAVE = 12;
     private static final int MINOR_SEVENTH = 10;
@@ -44,9 +45,9 @@ public enum Standing {
     /** A second in place of the third: the tune may sing the third that the chord leaves out. */
     private static final String ABOVE_SUSPENDED_SECOND = "CxCxccxCxcct";
 
-    private final String words;
+    private final Phrase words;
 
-    Standing(String words) {
+    Standing(Phrase words) {
         this.words = words;
     }
 
@@ -106,8 +107,12 @@ public enum Standing {
         return this == CHORD_TONE || this == COLOUR;
     }
 
+    public Phrase inWords() {
+        return words;
+    }
+
     @Override
     public String toString() {
-        return words;
+        return words.toString();
     }
 }

@@ -2,6 +2,7 @@ package monochord.harmony.motion;
 
 import java.util.List;
 import java.util.Locale;
+import monochord.text.Phrase;
 
 /** How strictly moving voices are judged. */
 public enum Strictness {
@@ -13,7 +14,7 @@ public enum Strictness {
      * <p>Source: Integrated Music Theory (open university course text), lessons 10a and 10b; Open Music Theory, 1st
      * edition (2014), on figured bass, first species and intervals.
      */
-    CHORALE("chorale rules") {
+    CHORALE(Phrase.of("chorale rules")) {
         @Override
         List<Finding> judge(Passage passage, List<Step> steps) {
             return ChoraleRules.judge(passage, steps);
@@ -24,16 +25,16 @@ public enum Strictness {
      * a fault; three voices or more that slide as one block, bare fifths between bass and top, and a crossing get a
      * remark. Common practice, no source.
      */
-    BAND("band practice") {
+    BAND(Phrase.of("band practice")) {
         @Override
         List<Finding> judge(Passage passage, List<Step> steps) {
             return BandRules.judge(passage, steps);
         }
     };
 
-    private final String title;
+    private final Phrase title;
 
-    Strictness(String title) {
+    Strictness(Phrase title) {
         this.title = title;
     }
 
@@ -45,7 +46,7 @@ public enum Strictness {
     }
 
     /** What it goes by: {@code chorale rules}, {@code band practice}. */
-    public String title() {
+    public Phrase title() {
         return title;
     }
 

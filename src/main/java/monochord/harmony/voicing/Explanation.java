@@ -7,8 +7,8 @@ import monochord.harmony.motion.Step;
 import monochord.theory.Chord;
 
 /**
- * What happens in a way to play a progression, next to the plain root-position version of the same chords. {@link Telling}
- * puts it into sentences.
+ * What happens in a way to play a progression, next to the plain root-position version of the same chords. {@link
+ * VoicingExplanation} puts it into sentences.
  *
  * @param plain the same chords as {@link RootPositions} plays them
  * @param plainCost what those cost by the same formula

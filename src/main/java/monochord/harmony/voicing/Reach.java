@@ -1,6 +1,7 @@
 package monochord.harmony.voicing;
 
-import java.util.List;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
@@ -23,8 +24,6 @@ public record Reach(int steps) {
     public static final int LARGEST = 12;
     public static final Reach OCTAVE = new Reach(8);
 
-    private static final List<String> WORDS =
-            List.of("a fifth", "a sixth", "a seventh", "an octave", "a ninth", "a tenth", "an eleventh", "a twelfth");
     private static final int[] HALF_STEPS = {0, 2, 4, 5, 7, 9, 11};
 
     /** @throws IllegalArgumentException if the steps are out of range */
@@ -61,8 +60,8 @@ public record Reach(int steps) {
     }
 
     /** {@code an octave}, {@code a tenth}. */
-    public String inWords() {
-        return WORDS.get(steps - SMALLEST);
+    public Phrase inWords() {
+        return MusicWords.oneNumber(steps);
     }
 
     @Override

@@ -1,5 +1,9 @@
 package monochord.harmony.voicing;
 
+import monochord.text.Phrase;
+import monochord.text.Reader;
+import monochord.theory.Signs;
+
 /** A chord has no voicing that keeps the rules of a style within a reach. */
 public final class Unvoiced extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -8,11 +12,25 @@ public final class Unvoiced extends RuntimeException {
     private final int index;
 
     Unvoiced(VoicingTask task, int index) {
-        super(task.chords().get(index) + " has no " + task.style() + " voicing within "
-                + task.reach().inWords()
-                + task.tops().get(index).map(top -> " with " + top + " on top").orElse(""));
         this.task = task;
         this.index = index;
+    }
+
+    /** What cannot be played: a clause. */
+    public Phrase said() {
+        Phrase within = Phrase.of(
+                "{0} has no {1} voicing within {2}",
+                task.chords().get(index), task.style().inWords(), task.reach().inWords());
+        return task.tops()
+                .get(index)
+                .map(top -> Phrase.of("{0} with {1} on top", within, top))
+                .orElse(within);
+    }
+
+    /** {@link #said} in English and ASCII; put into words when it is asked for. */
+    @Override
+    public String getMessage() {
+        return said().in(Reader.of(Signs.ASCII)).plain();
     }
 
     public VoicingTask task() {

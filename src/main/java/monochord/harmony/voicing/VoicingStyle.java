@@ -3,6 +3,7 @@ package monochord.harmony.voicing;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import monochord.text.Phrase;
 
 /**
  * How a progression is laid out for two hands.
@@ -39,6 +40,16 @@ public enum VoicingStyle {
     /** Voices in a chord that needs no more. */
     public int voices() {
         return voices;
+    }
+
+    /** {@code spread}, as a reader has it. */
+    public Phrase inWords() {
+        return switch (this) {
+            case CLOSE -> Phrase.of("close");
+            case SPREAD -> Phrase.of("spread");
+            case SHELL -> Phrase.of("shell");
+            case CHOIR -> Phrase.of("choir");
+        };
     }
 
     /** In small letters: {@code spread}. */

@@ -37,7 +37,7 @@ record HeldView(MovingKeyboard keyboard, List<Integer> keys, Key key, boolean na
         StyledLine caption =
                 row.isEmpty() ? chord.map(held -> caption(held, look)).orElse(StyledLine.EMPTY) : soFar(look.signs());
         List<Marked> marks = marks(Spelling.pitches(names, keys), chord);
-        return StyledText.of(caption).plus(keyboard.draw(marks, look.signs(), look.pictureWidth()));
+        return StyledText.of(caption).plus(keyboard.draw(marks, look.reader(), look.pictureWidth()));
     }
 
     private static List<Marked> marks(List<Pitch> pitches, Optional<Chord> chord) {

@@ -7,12 +7,11 @@ import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Comparison;
 import monochord.sound.Directions;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Title;
 
 /** Versions that are being compared. How loud each has to be is measured once, when they are first to be heard. */
 public final class Contest {
-    private static final String AGAIN = "compare hears both again, compare first or compare second one of them.";
 
     private final List<Take> takes;
     private final Directions directions;
@@ -63,7 +62,7 @@ public final class Contest {
                 new Contrast(takes.get(0).side(), takes.get(1).side()),
                 takes.get(0).key(),
                 directions.tempo(),
-                AGAIN,
+                Phrase.of("compare hears both again, compare first or compare second one of them."),
                 sitting.stage().ear().play(this::performance));
     }
 
@@ -80,7 +79,7 @@ public final class Contest {
         return new PlayAnswer(titles(), directions, sitting.stage().ear().play(this::performance));
     }
 
-    private List<Title> titles() {
+    private List<Phrase> titles() {
         return takes.stream().map(Take::title).toList();
     }
 }

@@ -14,6 +14,7 @@ import monochord.score.Piece;
 import monochord.score.Score;
 import monochord.score.Sounding;
 import monochord.score.TimedVoicing;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -26,7 +27,7 @@ import monochord.view.Title;
  *
  * @param chords those of the piece, in order, each once though it may come again; none for a line alone
  */
-public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
+public record Take(Phrase title, Piece piece, Key key, List<Chord> chords) {
     public Take {
         chords = List.copyOf(chords);
     }
@@ -75,7 +76,7 @@ public record Take(Title title, Piece piece, Key key, List<Chord> chords) {
                 Title.of(progression), Piece.of(voicings, Metre.COMMON), progression.key(), progression.chords());
     }
 
-    public Take titled(Title other) {
+    public Take titled(Phrase other) {
         return new Take(other, piece, key, chords);
     }
 

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.contrast.ComparedVersion;
+import monochord.harmony.contrast.ComparisonText;
 import monochord.harmony.contrast.Contrast;
-import monochord.harmony.contrast.Telling;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Key;
@@ -14,7 +15,6 @@ import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Title;
 
 /**
  * Two versions that are heard one after the other, and what differs.
@@ -23,32 +23,40 @@ import monochord.view.Title;
  * @param advice how to hear them again
  * @param remark what the sound room has to say, or nothing
  */
-public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int tempo, String advice, String remark)
+public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int tempo, Phrase advice, String remark)
         implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
-        text.line(side("First ", titles.get(0), contrast.first()));
-        text.line(side("Then ", titles.get(1), contrast.second()));
-        new Telling(contrast).differences().forEach(text::line);
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(first()).line(then());
+        new ComparisonText(contrast).differences().forEach(text::line);
         if (changes()) {
-            text.line("Agree a changed chord with the band first.", Style.QUIET);
+            text.line(Phrase.sentence("Agree a changed chord with the band first."), Style.QUIET);
         }
         text.line(advice, Style.QUIET);
         if (!remark.isEmpty()) {
-            text.line(remark, Style.QUIET);
+            text.line(Phrase.typed(remark), Style.QUIET);
         }
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().wrapped(look.width());
+    }
+
+    private Phrase first() {
+        Phrase numbers = ComparisonText.numbers(contrast.first());
+        return numbers.isEmpty()
+                ? Phrase.sentence("First {0}.", titles.get(0))
+                : Phrase.sentence("First {0}: {1}.", titles.get(0), numbers);
+    }
+
+    private Phrase then() {
+        Phrase numbers = ComparisonText.numbers(contrast.second());
+        return numbers.isEmpty()
+                ? Phrase.sentence("Then {0}.", titles.get(1))
+                : Phrase.sentence("Then {0}: {1}.", titles.get(1), numbers);
     }
 
     private boolean changes() {
         return contrast.first().chords().size() > 1
                 && !contrast.first().chords().equals(contrast.second().chords());
-    }
-
-    private static String side(String name, Title title, ComparedVersion side) {
-        String numbers = Telling.numbers(side);
-        return name + title + (numbers.isEmpty() ? "" : ": " + numbers) + ".";
     }
 
     /** Whether there is a sound card is no matter of the music. */
@@ -75,7 +83,11 @@ public record CompareAnswer(List<Title> titles, Contrast contrast, Key key, int 
     }
 
     private List<String> differences() {
-        return new Telling(contrast).differences().stream().map(Signs::toAscii).toList();
+        return new ComparisonText(contrast)
+                .differences().stream()
+                        .map(Phrase::toString)
+                        .map(Signs::toAscii)
+                        .toList();
     }
 
     private static void json(Json json, ComparedVersion side) {

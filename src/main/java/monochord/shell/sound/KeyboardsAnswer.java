@@ -7,6 +7,8 @@ import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.Table;
+import monochord.view.Table.Column;
 
 /**
  * The MIDI keyboards that are there.
@@ -23,16 +25,24 @@ public record KeyboardsAnswer(List<String> names, String connected, Phrase remar
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        for (int i = 0; i < names.size(); i++) {
-            boolean here = names.get(i).equals(connected);
-            Phrase name =
-                    Phrase.of("{0}  {1}", i + 1, Phrase.typed(names.get(i))).styled(here ? Style.STRONG : Style.PLAIN);
-            text.line(here ? Phrase.of("{0}{1}", name, Phrase.of("  connected").styled(Style.QUIET)) : name);
-        }
+        text.lines(table().text(look));
         if (!remark.isEmpty()) {
             text.line(remark);
         }
         return text.build().wrapped(look.width());
+    }
+
+    private Table table() {
+        Table table = Table.of(Column.right(Phrase.NOTHING), Column.left(), Column.left());
+        for (int i = 0; i < names.size(); i++) {
+            boolean here = names.get(i).equals(connected);
+            Style style = here ? Style.STRONG : Style.PLAIN;
+            table.row(
+                    Phrase.of("{0}", i + 1).styled(style),
+                    Phrase.typed(names.get(i)).styled(style),
+                    here ? Phrase.of("connected").styled(Style.QUIET) : Phrase.NOTHING);
+        }
+        return table;
     }
 
     @Override

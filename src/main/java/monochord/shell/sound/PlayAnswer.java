@@ -6,13 +6,13 @@ import java.util.Optional;
 import monochord.score.Pattern;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Title;
 
 /**
  * What is being played.
@@ -21,49 +21,55 @@ import monochord.view.Title;
  * @param directions how it is played
  * @param remark what the sound room has to say, or nothing
  */
-public record PlayAnswer(List<Title> titles, Directions directions, String remark) implements Answer {
+public record PlayAnswer(List<Phrase> titles, Directions directions, String remark) implements Answer {
     public PlayAnswer {
         titles = List.copyOf(titles);
     }
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        StyledText.Builder text = StyledText.builder(look.reader());
         int last = titles.size() - 1;
-        for (int i = 0; i <= last; i++) {
-            text.line((i == 0 ? "Playing " : "then ") + titles.get(i) + (i == last ? manner() + "." : ","));
+        for (int i = 0; i < last; i++) {
+            Phrase title = titles.get(i);
+            text.line(i == 0 ? Phrase.of("Playing {0},", title) : Phrase.of("then {0},", title));
         }
+        Phrase title = titles.get(last);
+        text.line(last == 0 ? Phrase.of("Playing {0} {1}.", title, how()) : Phrase.of("then {0} {1}.", title, how()));
         if (!remark.isEmpty()) {
-            text.line(remark, Style.QUIET);
+            text.line(Phrase.typed(remark), Style.QUIET);
         }
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().wrapped(look.width());
     }
 
-    /** {@code at 84, broken, swung, 3 times, after a bar of clicks}. */
-    private String manner() {
-        List<String> said = new ArrayList<>(List.of(" at " + directions.tempo()));
+    /** {@code at 84, as broken, swung, 3 times, after a count-in}. */
+    private Phrase how() {
+        List<Phrase> said = new ArrayList<>(List.of(Phrase.of("at {0}", directions.tempo())));
         if (!directions.left().equals(Patch.PIANO) || !directions.right().equals(Patch.PIANO)) {
-            said.add("with " + sounds());
+            said.add(sounds());
         }
         if (directions.pattern() != Pattern.BLOCK) {
-            said.add("as " + directions.pattern());
+            said.add(Phrase.of("as {0}", Phrase.typed(directions.pattern().toString())));
         }
         if (directions.swung()) {
-            said.add("swung");
+            said.add(Phrase.of("swung"));
         }
         if (directions.times() > 1) {
-            said.add(directions.times() + " times");
+            said.add(Phrase.of("{0} times", directions.times()));
         }
         if (directions.countedIn()) {
-            said.add("after a count-in");
+            said.add(Phrase.of("after a count-in"));
         }
-        return String.join(", ", said);
+        return Phrase.joined(", ", said);
     }
 
-    private String sounds() {
+    private Phrase sounds() {
+        Phrase right = Phrase.typed(directions.right().toString());
         return directions.left().equals(directions.right())
-                ? directions.right().toString()
-                : directions.left() + " on the left and " + directions.right() + " on the right";
+                ? Phrase.of("with {0}", right)
+                : Phrase.of(
+                        "with {0} on the left and {1} on the right",
+                        Phrase.typed(directions.left().toString()), right);
     }
 
     /** Whether there is a sound card is no matter of the music. */
@@ -77,7 +83,10 @@ public record PlayAnswer(List<Title> titles, Directions directions, String remar
         json.put("kind", "play")
                 .put(
                         "titles",
-                        titles.stream().map(Title::toString).map(Signs::toAscii).toList())
+                        titles.stream()
+                                .map(Phrase::toString)
+                                .map(Signs::toAscii)
+                                .toList())
                 .put("tempo", directions.tempo())
                 .put("left", directions.left().toString())
                 .put("right", directions.right().toString())

@@ -65,7 +65,7 @@ final class ScoreView {
         List<Marked> down = moment.down.stream()
                 .map(sounding -> new Marked(sounding.pitch(), role(sounding.hand())))
                 .toList();
-        StyledText keys = keyboard.draw(down, look.signs(), look.pictureWidth());
+        StyledText keys = keyboard.draw(down, look.reader(), look.pictureWidth());
         return captions.isEmpty()
                 ? keys
                 : StyledText.of(caption(moment.chord, look)).plus(keys);

@@ -30,7 +30,7 @@ final class ChordsReading {
 
     void take(Optional<Chord> chord, Beats time) throws SheetFault {
         if (chord.isEmpty()) {
-            remarks.add(Phrase.of("A harmony without a chord symbol is left out; the chord before it goes on."));
+            remarks.add(Phrase.sentence("A harmony without a chord symbol is left out; the chord before it goes on."));
             return;
         }
         int last = struck.size() - 1;
@@ -63,9 +63,9 @@ final class ChordsReading {
             throw new SheetFault(Phrase.of("no chord symbols that could be read stand over its notes"));
         }
         if (struck.get(0).time().compareTo(lengths.pickup()) > 0) {
-            remarks.add(Phrase.of("The first chord is taken from the first full bar on."));
+            remarks.add(Phrase.sentence("The first chord is taken from the first full bar on."));
         } else if (struck.get(0).time().compareTo(lengths.pickup()) < 0) {
-            remarks.add(Phrase.of("The chord over the pick-up is left out."));
+            remarks.add(Phrase.sentence("The chord over the pick-up is left out."));
         }
         return struck.stream()
                 .filter(one -> one.time().compareTo(lengths.pickup()) <= 0)

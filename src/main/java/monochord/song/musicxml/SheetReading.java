@@ -72,7 +72,7 @@ final class SheetReading {
                 .findFirst()
                 .orElseThrow(() -> new SheetFault(Phrase.of("no chord symbols stand over its notes")));
         if (parts.size() > 1) {
-            remarks.add(Phrase.of("Only the first part with chord symbols is read."));
+            remarks.add(Phrase.sentence("Only the first part with chord symbols is read."));
         }
         return first;
     }
@@ -105,7 +105,7 @@ final class SheetReading {
             Beats back = Figures.beats(backup.getDuration(), divisions);
             now = back.compareTo(now.minus(barStart)) > 0 ? barStart : now.minus(back);
         } else if (part instanceof Barline line && line.getRepeat() != null) {
-            remarks.add(Phrase.of("Repeats are not played out: each bar is read once."));
+            remarks.add(Phrase.sentence("Repeats are not played out: each bar is read once."));
         }
     }
 
@@ -115,7 +115,7 @@ final class SheetReading {
 
     private void note(Note note) throws SheetFault {
         if (note.getGrace() != null || note.getCue() != null) {
-            remarks.add(Phrase.of("Grace and cue notes are left out."));
+            remarks.add(Phrase.sentence("Grace and cue notes are left out."));
             return;
         }
         Beats beats = Figures.beats(note.getDuration(), divisions);
@@ -149,7 +149,7 @@ final class SheetReading {
 
     private void key(org.audiveris.proxymusic.Key written) throws SheetFault {
         if (key != null) {
-            remarks.add(Phrase.of("The key changes on the way; all is read in the first."));
+            remarks.add(Phrase.sentence("The key changes on the way; all is read in the first."));
             return;
         }
         int fifths = Figures.whole(written.getFifths(), MOST_SIGNS, Phrase.of("a key signature"));
@@ -161,7 +161,7 @@ final class SheetReading {
         try {
             return Mode.parse(written == null ? "major" : written.toLowerCase(Locale.ROOT));
         } catch (Unreadable unreadable) {
-            remarks.add(Phrase.of("Its mode is not one of the seven; major is taken."));
+            remarks.add(Phrase.sentence("Its mode is not one of the seven; major is taken."));
             return Mode.IONIAN;
         }
     }

@@ -31,9 +31,9 @@ final class TuneReading {
         String its = note.getVoice() == null ? "1" : note.getVoice();
         voice = voice == null ? its : voice;
         if (!voice.equals(its)) {
-            remarks.add(Phrase.of("Only the first voice is read."));
+            remarks.add(Phrase.sentence("Only the first voice is read."));
         } else if (note.getChord() != null) {
-            remarks.add(Phrase.of("Of notes struck together the top one is read."));
+            remarks.add(Phrase.sentence("Of notes struck together the top one is read."));
             raise(pitch(note), isTied(note, StartStop.START));
         } else {
             add(note, start, beats);

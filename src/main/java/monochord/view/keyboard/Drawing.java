@@ -2,21 +2,22 @@ package monochord.view.keyboard;
 
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.text.Phrase;
 
 /**
  * What a picture of the keyboard shows, before it is known how it will be drawn.
  *
- * @param caption what stands over it, with the signs of printed music: {@code IV  F}
+ * @param caption what stands over it, {@code IV  F}
  * @param left what the left hand holds; empty where no hands are told apart
  * @param right what the right hand holds, or all of it
  */
-public record Drawing(String caption, List<Marked> left, List<Marked> right) {
+public record Drawing(Phrase caption, List<Marked> left, List<Marked> right) {
     public Drawing {
         left = List.copyOf(left);
         right = List.copyOf(right);
     }
 
-    public static Drawing of(String caption, List<Marked> marks) {
+    public static Drawing of(Phrase caption, List<Marked> marks) {
         return new Drawing(caption, List.of(), marks);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import monochord.text.Reader;
 import monochord.text.Span;
 import monochord.text.Style;
 import monochord.text.StyledLine;
@@ -21,12 +22,14 @@ import monochord.theory.Signs;
  */
 final class KeyboardDrawing {
     private final Keys keys;
+    private final Reader reader;
     private final Signs signs;
     private final Map<Integer, Marked> marked = new HashMap<>();
 
-    KeyboardDrawing(Keys keys, Signs signs, List<Marked> marks) {
+    KeyboardDrawing(Keys keys, Reader reader, List<Marked> marks) {
         this.keys = keys;
-        this.signs = signs;
+        this.reader = reader;
+        this.signs = reader.signs();
         marks.forEach(mark -> marked.put(mark.key(), mark));
     }
 
@@ -103,7 +106,7 @@ final class KeyboardDrawing {
                 .filter(mark -> Keys.isBlack(mark.key()) == black)
                 .forEach(mark -> row.put(
                         keys.column(mark.key()),
-                        new Span(mark.role().label(signs), mark.role().style())));
+                        new Span(mark.role().label(reader), mark.role().style())));
         return row;
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.NoteNaming;
@@ -41,34 +42,36 @@ public final class KeyboardPicture {
      *
      * @param width columns; more than 80 are not used
      */
-    public static StyledText chord(Chord chord, Signs signs, int width) {
-        return draw(Roles.close(chord), signs, width, false).orElseGet(() -> KeyboardWords.chord(chord, signs, width));
+    public static StyledText chord(Chord chord, Reader reader, int width) {
+        return draw(Roles.close(chord), reader, width, false)
+                .orElseGet(() -> KeyboardWords.chord(chord, reader, width));
     }
 
     /** The scale from its tonic to the octave, the degrees numbered. */
-    public static StyledText scale(Scale scale, Signs signs, int width) {
-        return draw(Roles.marked(scale), signs, width, false).orElseGet(() -> KeyboardWords.scale(scale, signs, width));
+    public static StyledText scale(Scale scale, Reader reader, int width) {
+        return draw(Roles.marked(scale), reader, width, false)
+                .orElseGet(() -> KeyboardWords.scale(scale, reader, width));
     }
 
     /** Keys at their heights, each C numbered. */
-    public static StyledText pitches(List<Marked> marks, Signs signs, int width) {
-        return draw(marks, signs, width, true).orElseGet(() -> KeyboardWords.pitches(marks, signs, width));
+    public static StyledText pitches(List<Marked> marks, Reader reader, int width) {
+        return draw(marks, reader, width, true).orElseGet(() -> KeyboardWords.pitches(marks, reader, width));
     }
 
     /** What two hands play, with a line in words for each hand. */
-    public static StyledText hands(List<Marked> left, List<Marked> right, Signs signs, int width) {
+    public static StyledText hands(List<Marked> left, List<Marked> right, Reader reader, int width) {
         List<Marked> both = Stream.concat(left.stream(), right.stream()).toList();
-        return draw(both, signs, width, true)
-                .map(drawn -> drawn.plus(KeyboardWords.handLines(left, right, signs, width)))
-                .orElseGet(() -> KeyboardWords.hands(left, right, signs, width));
+        return draw(both, reader, width, true)
+                .map(drawn -> drawn.plus(KeyboardWords.handLines(left, right, reader, width)))
+                .orElseGet(() -> KeyboardWords.hands(left, right, reader, width));
     }
 
-    private static Optional<StyledText> draw(List<Marked> marks, Signs signs, int width, boolean octaves) {
+    private static Optional<StyledText> draw(List<Marked> marks, Reader reader, int width, boolean octaves) {
         if (width < NARROWEST || marks.isEmpty() || sharesKey(marks)) {
             return Optional.empty();
         }
-        return stretches(marks, signs).stream()
-                .map(keys -> new KeyboardDrawing(keys, signs, marks).draw(octaves))
+        return stretches(marks, reader.signs()).stream()
+                .map(keys -> new KeyboardDrawing(keys, reader, marks).draw(octaves))
                 .flatMap(Optional::stream)
                 .filter(drawn -> drawn.columns() <= Math.min(width, WIDEST))
                 .findFirst();

@@ -2,15 +2,17 @@ package monochord.view.keyboard;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.text.Wrap;
 import monochord.theory.Chord;
+import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
 
 /** What the pictures show, in words, one fact a line: for screen readers and for windows too narrow to draw in. */
 public final class KeyboardWords {
@@ -18,83 +20,112 @@ public final class KeyboardWords {
 
     private KeyboardWords() {}
 
-    private static StyledText wrapped(StyledText facts, int width) {
-        return new StyledText(facts.lines().stream()
-                .flatMap(line -> Wrap.line(line, width, HANG).stream())
+    private static StyledText lines(List<Phrase> facts, Reader reader, int width) {
+        return new StyledText(facts.stream()
+                .flatMap(fact -> Wrap.line(fact.in(reader), width, HANG).stream())
                 .toList());
     }
 
     /** One line a tone from the bass up, such as {@code D: third, in the bass.} */
-    public static StyledText chord(Chord chord, Signs signs, int width) {
-        return wrapped(names(Roles.close(chord), signs), width);
+    public static StyledText chord(Chord chord, Reader reader, int width) {
+        return names(Roles.close(chord), reader, width);
     }
 
     /** One line a tone from the tonic up to the octave. */
-    public static StyledText scale(Scale scale, Signs signs, int width) {
-        return wrapped(names(Roles.marked(scale), signs), width);
+    public static StyledText scale(Scale scale, Reader reader, int width) {
+        return names(Roles.marked(scale), reader, width);
     }
 
-    private static StyledText names(List<Marked> marks, Signs signs) {
-        return new StyledText(marks.stream()
-                .map(mark -> fact(mark.pitch().name().write(signs), mark.role(), ""))
-                .toList());
+    private static StyledText names(List<Marked> marks, Reader reader, int width) {
+        return lines(
+                marks.stream()
+                        .map(mark -> fact(
+                                Phrase.of("{0}", mark.pitch().name()),
+                                mark.role(),
+                                mark.role().words()))
+                        .toList(),
+                reader,
+                width);
     }
 
     /** One line a key from the lowest up, such as {@code A3: third.} */
-    public static StyledText pitches(List<Marked> marks, Signs signs, int width) {
-        return wrapped(heights(marks, signs, ""), width);
+    public static StyledText pitches(List<Marked> marks, Reader reader, int width) {
+        return lines(
+                marks.stream()
+                        .map(mark -> fact(
+                                Phrase.of("{0}", mark.pitch()),
+                                mark.role(),
+                                mark.role().words()))
+                        .toList(),
+                reader,
+                width);
     }
 
     /** One line a key, the left hand first, such as {@code A3: third, right hand.} */
-    public static StyledText hands(List<Marked> left, List<Marked> right, Signs signs, int width) {
-        return wrapped(heights(left, signs, "left hand").plus(heights(right, signs, "right hand")), width);
+    public static StyledText hands(List<Marked> left, List<Marked> right, Reader reader, int width) {
+        Stream<Phrase> both = Stream.concat(
+                left.stream().map(mark -> inHand(mark, Role.LEFT_HAND)),
+                right.stream().map(mark -> inHand(mark, Role.RIGHT_HAND)));
+        return lines(both.toList(), reader, width);
     }
 
-    private static StyledText heights(List<Marked> marks, Signs signs, String hand) {
-        return new StyledText(marks.stream()
-                .map(mark -> fact(mark.pitch().write(signs), mark.role(), hand))
-                .toList());
+    private static Phrase inHand(Marked mark, Role hand) {
+        Phrase words = mark.role().words();
+        Phrase both = words.isEmpty() ? hand.words() : Phrase.of("{0}, {1}", words, hand.words());
+        return fact(Phrase.of("{0}", mark.pitch()), mark.role(), both);
     }
 
-    private static StyledLine fact(String name, Role role, String hand) {
-        String facts = role.words() + (role.words().isEmpty() || hand.isEmpty() ? "" : ", ") + hand;
-        StyledLine start = StyledLine.of(name, role.style());
-        return facts.isEmpty() ? start.plus(".") : start.plus(": " + facts + ".");
+    private static Phrase fact(Phrase name, Role role, Phrase words) {
+        Phrase start = name.styled(role.style());
+        return words.isEmpty() ? Phrase.of("{0}.", start) : Phrase.of("{0}: {1}.", start, words);
     }
 
     /** Two lines that stand under a picture: {@code left   F2 C3}. */
-    static StyledText handLines(List<Marked> left, List<Marked> right, Signs signs, int width) {
-        return wrapped(StyledText.of(handLine("left   ", left, signs), handLine("right  ", right, signs)), width);
+    static StyledText handLines(List<Marked> left, List<Marked> right, Reader reader, int width) {
+        StyledLine leftHand = Phrase.of("left").styled(Style.QUIET).in(reader);
+        StyledLine rightHand = Phrase.of("right").styled(Style.QUIET).in(reader);
+        int label = Math.max(leftHand.columns(), rightHand.columns()) + HANG;
+        return new StyledText(Stream.of(
+                        handLine(leftHand, label, row(left).in(reader)),
+                        handLine(rightHand, label, row(right).in(reader)))
+                .flatMap(line -> Wrap.line(line, width, HANG).stream())
+                .toList());
     }
 
-    private static StyledLine handLine(String hand, List<Marked> marks, Signs signs) {
-        StyledLine line = StyledLine.of(hand, Style.QUIET);
-        for (Marked mark : marks) {
-            line = line.plus(mark.pitch().write(signs), mark.role().style()).plus(" ");
-        }
-        return line.stripTrailing();
+    private static StyledLine handLine(StyledLine hand, int label, StyledLine pitches) {
+        return hand.plus(" ".repeat(label - hand.columns())).plus(pitches);
+    }
+
+    private static Phrase row(List<Marked> marks) {
+        return Phrase.row(marks.stream()
+                .map(mark -> Phrase.of("{0}", mark.pitch()).styled(mark.role().style()))
+                .toList());
     }
 
     /** One line a chord with its tones from the lowest up, and the tones that stay from the chord before. */
-    public static StyledText progression(List<ChordRow> rows, Signs signs, int width) {
-        List<StyledLine> lines = new ArrayList<>();
+    public static StyledText progression(List<ChordRow> rows, Reader reader, int width) {
+        List<Phrase> lines = new ArrayList<>();
         List<Pitch> before = List.of();
         for (ChordRow row : rows) {
-            lines.add(chordLine(row, before, signs));
+            lines.add(chordLine(row, before));
             before = row.pitches();
         }
-        return wrapped(new StyledText(lines), width);
+        return lines(lines, reader, width);
     }
 
-    private static StyledLine chordLine(ChordRow row, List<Pitch> before, Signs signs) {
-        String kept = row.pitches().stream()
+    private static Phrase chordLine(ChordRow row, List<Pitch> before) {
+        List<NoteName> kept = row.pitches().stream()
                 .filter(pitch -> before.stream().anyMatch(pitch::soundsLike))
-                .map(pitch -> pitch.name().write(signs))
-                .collect(Collectors.joining(" "));
-        String tones =
-                row.pitches().stream().map(pitch -> pitch.name().write(signs)).collect(Collectors.joining(" "));
-        String stays = kept.isEmpty() ? "" : " " + kept + (kept.contains(" ") ? " stay." : " stays.");
-        return StyledLine.of(row.chord().write(signs), Style.STRONG)
-                .plus(", " + row.numeral().write(signs) + ": " + tones + "." + stays);
+                .map(Pitch::name)
+                .toList();
+        Phrase stays = kept.isEmpty()
+                ? Phrase.NOTHING
+                : Phrase.counted(kept.size(), "{0} stays.", "{0} stay.", Phrase.row(kept));
+        return Phrase.of(
+                        "{0}, {1}: {2}.",
+                        Phrase.of("{0}", row.chord()).styled(Style.STRONG),
+                        row.numeral(),
+                        Phrase.row(row.pitches().stream().map(Pitch::name).toList()))
+                .then(stays);
     }
 }

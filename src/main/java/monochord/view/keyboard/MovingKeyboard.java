@@ -2,9 +2,10 @@ package monochord.view.keyboard;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.StyledText;
+import monochord.theory.Pitch;
 import monochord.theory.Signs;
 
 /**
@@ -16,7 +17,7 @@ import monochord.theory.Signs;
  */
 public record MovingKeyboard(int lowest, int highest) {
     private static final int WIDEST = 80;
-    private static final String NOTHING_DOWN = "no key down";
+    private static final Phrase NOTHING_DOWN = Phrase.of("no key down");
 
     /**
      * The keys that are down, each role beside its key.
@@ -24,11 +25,11 @@ public record MovingKeyboard(int lowest, int highest) {
      * @param down within the stretch; of two on one key the later is drawn
      * @param width columns
      */
-    public StyledText draw(List<Marked> down, Signs signs, int width) {
-        return stretch(signs, width)
-                .flatMap(keys -> new KeyboardDrawing(keys, signs, down).drawStill())
+    public StyledText draw(List<Marked> down, Reader reader, int width) {
+        return stretch(reader.signs(), width)
+                .flatMap(keys -> new KeyboardDrawing(keys, reader, down).drawStill())
                 .filter(drawn -> drawn.columns() <= width)
-                .orElseGet(() -> StyledText.of(words(down, signs)));
+                .orElseGet(() -> StyledText.of(words(down), reader));
     }
 
     /** The best stretch that has room, whatever is down, so that it is the same from picture to picture. */
@@ -41,22 +42,23 @@ public record MovingKeyboard(int lowest, int highest) {
     }
 
     /** The keys of one role together, such as {@code lh A2  rh E4 C5}. */
-    private static String words(List<Marked> down, Signs signs) {
+    private static Phrase words(List<Marked> down) {
         return down.isEmpty()
                 ? NOTHING_DOWN
-                : down.stream()
-                        .map(mark -> mark.role().label(signs))
-                        .distinct()
-                        .map(label -> words(label, down, signs))
-                        .collect(Collectors.joining("  "));
+                : Phrase.joined(
+                        "  ",
+                        down.stream()
+                                .map(mark -> mark.role().label())
+                                .distinct()
+                                .map(label -> words(label, down))
+                                .toList());
     }
 
-    private static String words(String label, List<Marked> down, Signs signs) {
-        Stream<String> pitches = down.stream()
-                .filter(mark -> mark.role().label(signs).equals(label))
-                .map(mark -> mark.pitch().write(signs));
-        return Stream.concat(Stream.of(label), pitches)
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining(" "));
+    private static Phrase words(Phrase label, List<Marked> down) {
+        List<Pitch> pitches = down.stream()
+                .filter(mark -> mark.role().label().equals(label))
+                .map(Marked::pitch)
+                .toList();
+        return label.then(Phrase.row(pitches));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import monochord.text.Columns;
+import monochord.text.Reader;
 import monochord.text.Span;
 import monochord.text.Style;
 import monochord.text.StyledLine;
@@ -27,18 +28,18 @@ public final class ProgressionPicture {
      *
      * @param width columns; more than 80 are not used
      */
-    public static StyledText of(List<ChordRow> rows, Signs signs, int width) {
+    public static StyledText of(List<ChordRow> rows, Reader reader, int width) {
         List<Marked> marks = rows.stream().flatMap(row -> row.marked().stream()).toList();
         boolean shared = rows.stream().anyMatch(row -> KeyboardPicture.sharesKey(row.marked()));
         if (width < KeyboardPicture.NARROWEST || marks.isEmpty() || shared) {
-            return KeyboardWords.progression(rows, signs, width);
+            return KeyboardWords.progression(rows, reader, width);
         }
-        return grids(rows, marks, signs).stream()
+        return grids(rows, marks, reader.signs()).stream()
                 .map(ProgressionGrid::draw)
                 .flatMap(Optional::stream)
                 .filter(drawn -> drawn.columns() <= Math.min(width, WIDEST))
                 .findFirst()
-                .orElseGet(() -> KeyboardWords.progression(rows, signs, width));
+                .orElseGet(() -> KeyboardWords.progression(rows, reader, width));
     }
 
     private static List<ProgressionGrid> grids(List<ChordRow> rows, List<Marked> marks, Signs signs) {

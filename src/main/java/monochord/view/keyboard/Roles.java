@@ -2,6 +2,8 @@ package monochord.view.keyboard;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.theory.Chord;
 import monochord.theory.Degree;
@@ -36,19 +38,15 @@ public final class Roles {
         int number = interval.number();
         int alteration = Degree.ofFifths(interval.fifths()).alteration();
         return switch (number) {
-            case 1 -> new Role("R", "root", Style.ROOT);
-            case 3 -> new Role("3", "third", Style.THIRD);
-            case 7 -> new Role("7", "seventh", Style.SEVENTH);
+            case 1 -> new Role(Phrase.of("R"), Phrase.of("root"), Style.ROOT);
+            case 3 -> new Role(Phrase.of("3"), MusicWords.number(number), Style.THIRD);
+            case 7 -> new Role(Phrase.of("7"), MusicWords.number(number), Style.SEVENTH);
             default ->
                 new Role(
-                        Signs.MUSIC.accidental(alteration) + number,
-                        change(alteration) + interval.numberInWords(),
+                        Phrase.typed(Signs.MUSIC.accidental(alteration) + number),
+                        MusicWords.altered(Integer.signum(alteration), number),
                         number == 5 ? Style.FIFTH : Style.OTHER_TONE);
         };
-    }
-
-    private static String change(int alteration) {
-        return alteration < 0 ? "lowered " : alteration > 0 ? "raised " : "";
     }
 
     /** The role of a degree in this scale. */
@@ -56,11 +54,8 @@ public final class Roles {
         boolean full = scale.kind().degrees().size() == NOTES_OF_A_FULL_SCALE;
         Style style = degree.fifths() == 0 ? Style.ROOT : Style.OTHER_TONE;
         return full
-                ? new Role(
-                        Integer.toString(degree.number()),
-                        Degree.of(degree.number(), 0).inWords(),
-                        style)
-                : new Role(degree.write(Signs.MUSIC), degree.inWords(), style);
+                ? new Role(Phrase.of("{0}", degree.number()), Phrase.inWords(Degree.of(degree.number(), 0)), style)
+                : new Role(Phrase.of("{0}", degree), Phrase.inWords(degree), style);
     }
 
     /** The pitches with the roles their names have in the chord. */
@@ -107,7 +102,7 @@ public final class Roles {
         for (int i = 0; i < degrees.size(); i++) {
             marked.add(new Marked(pitches.get(i), of(scale, degrees.get(i))));
         }
-        marked.add(new Marked(pitches.get(degrees.size()), new Role("1", "octave", Style.ROOT)));
+        marked.add(new Marked(pitches.get(degrees.size()), new Role(Phrase.of("1"), MusicWords.number(8), Style.ROOT)));
         return marked;
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import monochord.text.Columns;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -28,14 +30,16 @@ public final class VoicingGrid {
     private static final int WAY = 4;
 
     private final List<VoicingRow> rows;
+    private final Reader reader;
     private final Signs signs;
     private final int room;
     private final int cell;
     private final int voices;
 
-    private VoicingGrid(List<VoicingRow> rows, Signs signs, int width) {
+    private VoicingGrid(List<VoicingRow> rows, Reader reader, int width) {
         this.rows = rows;
-        this.signs = signs;
+        this.reader = reader;
+        this.signs = reader.signs();
         this.voices = rows.get(0).voices();
         int name = rows.stream()
                 .flatMap(row -> row.voicing().pitches().stream())
@@ -54,8 +58,8 @@ public final class VoicingGrid {
      * @param rows one or more chords, all with as many voices
      * @param width columns
      */
-    public static StyledText of(List<VoicingRow> rows, Signs signs, int width) {
-        return new VoicingGrid(rows, signs, width).draw();
+    public static StyledText of(List<VoicingRow> rows, Reader reader, int width) {
+        return new VoicingGrid(rows, reader, width).draw();
     }
 
     private StyledText draw() {
@@ -83,7 +87,7 @@ public final class VoicingGrid {
     }
 
     private StyledLine line(int voice, int start, int end) {
-        StyledLine line = StyledLine.of(padded(label(voice), LABEL, ' '), Style.QUIET);
+        StyledLine line = StyledLine.of(padded(label(voice).in(reader).plain(), LABEL, ' '), Style.QUIET);
         line = line.plus(start == 0 ? StyledLine.of(" ".repeat(WAY)) : arrival(voice, start, true));
         for (int i = start; i < end; i++) {
             boolean last = i == end - 1;
@@ -94,13 +98,13 @@ public final class VoicingGrid {
     }
 
     /** The hand at its upper voice; in a choir, where hands may change, each voice by its part. */
-    private String label(int voice) {
+    private Phrase label(int voice) {
         int left = rows.get(0).voicing().left().size();
         boolean fixed = rows.stream().allMatch(row -> row.voicing().left().size() == left);
         if (!fixed) {
-            return voice == voices - 1 ? "top" : voice == 0 ? "bass" : "";
+            return voice == voices - 1 ? Phrase.of("top") : voice == 0 ? Phrase.of("bass") : Phrase.NOTHING;
         }
-        return voice == voices - 1 ? "right" : voice == left - 1 ? "left" : "";
+        return voice == voices - 1 ? Phrase.of("right") : voice == left - 1 ? Phrase.of("left") : Phrase.NOTHING;
     }
 
     /** How the voice comes to its note: a string that goes on, or the way it moves. */
@@ -144,39 +148,39 @@ public final class VoicingGrid {
     }
 
     /** The same in words, one chord a line, with what stays from the chord before. */
-    public static StyledText words(List<VoicingRow> rows, Signs signs) {
+    public static StyledText words(List<VoicingRow> rows, Reader reader) {
         return new StyledText(IntStream.range(0, rows.size())
-                .mapToObj(i -> words(rows, i, signs))
+                .mapToObj(i -> words(rows, i).in(reader))
                 .toList());
     }
 
-    private static StyledLine words(List<VoicingRow> rows, int index, Signs signs) {
+    private static Phrase words(List<VoicingRow> rows, int index) {
         VoicingRow row = rows.get(index);
         List<Pitch> before =
                 index == 0 ? List.of() : rows.get(index - 1).voicing().pitches();
         List<Pitch> stay = row.voicing().pitches().stream()
                 .filter(pitch -> before.stream().anyMatch(pitch::soundsLike))
                 .toList();
-        String kept = stay.isEmpty() ? "" : " " + names(stay, signs) + (stay.size() == 1 ? " stays." : " stay.");
-        return StyledLine.of(row.chord().write(signs), Style.STRONG)
-                .plus(": left hand " + names(row.voicing().left(), signs) + ", right hand "
-                        + names(row.voicing().right(), signs) + "." + kept);
-    }
-
-    private static String names(List<Pitch> pitches, Signs signs) {
-        return String.join(
-                " ", pitches.stream().map(pitch -> pitch.write(signs)).toList());
+        Phrase kept = stay.isEmpty()
+                ? Phrase.NOTHING
+                : Phrase.counted(stay.size(), "{0} stays.", "{0} stay.", Phrase.row(stay));
+        return Phrase.of(
+                        "{0}: left hand {1}, right hand {2}.",
+                        Phrase.of("{0}", row.chord()).styled(Style.STRONG),
+                        Phrase.row(row.voicing().left()),
+                        Phrase.row(row.voicing().right()))
+                .then(kept);
     }
 
     /** Both hands of each chord on a keyboard, one under the other. */
-    public static StyledText keyboards(List<VoicingRow> rows, Signs signs, int width) {
-        StyledText.Builder text = StyledText.builder();
+    public static StyledText keyboards(List<VoicingRow> rows, Reader reader, int width) {
+        StyledText.Builder text = StyledText.builder(reader);
         for (VoicingRow row : rows) {
-            text.gap().line(row.chord().write(signs), Style.STRONG);
+            text.gap().line(Phrase.of("{0}", row.chord()), Style.STRONG);
             text.lines(KeyboardPicture.hands(
                     Roles.marked(row.voicing().left(), row.chord()),
                     Roles.marked(row.voicing().right(), row.chord()),
-                    signs,
+                    reader,
                     width));
         }
         return text.build();

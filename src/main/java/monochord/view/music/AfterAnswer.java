@@ -1,26 +1,21 @@
 package monochord.view.music;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.after.ClassicalCounts;
 import monochord.harmony.after.Continuation;
 import monochord.harmony.after.SongCounts;
 import monochord.harmony.after.SongCounts.Backing;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
-import monochord.text.Wrap;
-import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
+import monochord.view.Table;
+import monochord.view.Table.Column;
 
 /**
  * Where a chord goes next.
@@ -47,74 +42,74 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
     }
 
     private StyledText whole(Look look) {
-        Chord chord = numeral.in(key);
-        StyledText.Builder text = StyledText.builder();
-        String head = "After " + chord.write(Signs.MUSIC) + ", " + numeral.write(Signs.MUSIC) + " in "
-                + key.write(Signs.MUSIC);
-        text.line(named(StyledLine.of(head, Style.HEADING), look));
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(Phrase.of("After {0}, {1} in {2}", numeral.in(key), numeral, key), Style.HEADING);
+        StyledText head = text.build().wrapped(look.width());
+        return head.plus(look.plain() ? sentences(look) : table().text(look)).plus(notes(look));
+    }
+
+    private Table table() {
+        Table table = Table.of(Column.left().atLeast(NUMERAL), Column.left().atLeast(SYMBOL), Column.left());
         for (Continuation way : ways) {
-            (look.plain() ? sentences(way, look) : row(way, look)).forEach(text::line);
+            table.row(
+                            Phrase.of("{0}", way.numeral()).styled(Style.STRONG),
+                            Phrase.of("{0}", way.chord()).styled(Style.STRONG),
+                            Phrase.sentence("{0}.", way.reason()))
+                    .row(
+                            Phrase.NOTHING,
+                            Phrase.NOTHING,
+                            Phrase.sentence("{0}.", facts(way)).styled(Style.QUIET));
         }
-        notes().forEach(note -> text.line(note, Style.QUIET));
-        return text.build().in(look.signs().with(NoteNaming.ENGLISH)).wrapped(look.width());
+        return table;
     }
 
-    /** The learner's names go into a line before it is wrapped, and into none that quotes authors. */
-    private static StyledLine named(StyledLine line, Look look) {
-        return StyledText.of(line).in(look.signs()).lines().get(0);
+    private StyledText sentences(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        ways.forEach(way -> text.line(Phrase.of("{0}, {1}: {2}.", way.numeral(), way.chord(), way.reason())
+                .then(Phrase.sentence("{0}.", facts(way)))));
+        return text.build().wrapped(look.width());
     }
 
-    private List<StyledLine> row(Continuation way, Look look) {
-        StyledLine names = StyledLine.of(pad(way.numeral().write(Signs.MUSIC), NUMERAL), Style.STRONG)
-                .plus(pad(way.chord().write(Signs.MUSIC), SYMBOL), Style.STRONG);
-        int hang = names.columns();
-        List<StyledLine> lines =
-                new ArrayList<>(Wrap.line(named(names.plus(capital(way.reason()) + "."), look), look.width(), hang));
-        String facts = movement(way) + way.backed().map(this::counted).orElse("");
-        StyledLine below = StyledLine.of(" ".repeat(hang)).plus(capital(facts) + ".", Style.QUIET);
-        lines.addAll(Wrap.line(named(below, look), look.width()));
-        return lines;
+    private Phrase facts(Continuation way) {
+        return way.backed()
+                .map(backing -> Phrase.of("{0}; {1}", way.movement(), counted(backing)))
+                .orElseGet(way::movement);
     }
 
-    private List<StyledLine> sentences(Continuation way, Look look) {
-        String said = way.numeral().write(Signs.MUSIC) + ", " + way.chord().write(Signs.MUSIC) + ": " + way.reason()
-                + ". " + capital(movement(way))
-                + way.backed().map(this::counted).orElse("") + ".";
-        return Wrap.line(named(StyledLine.of(said), look), look.width());
+    private Phrase counted(Backing backing) {
+        return collections().size() == 1
+                ? backing.inWords()
+                : Phrase.of("{0} {1}", Phrase.typed(backing.collection().title()), backing.inWords());
     }
 
-    /** {@code C stays, the rest moves two half steps in all}. */
-    private static String movement(Continuation way) {
-        List<String> held = way.move().held().stream().map(AfterAnswer::write).toList();
-        int halfSteps = way.move().halfSteps();
-        String stays = held.isEmpty() ? "nothing stays" : Words.listed(held) + (held.size() == 1 ? " stays" : " stay");
-        return way.from() + " to " + way.to() + ", " + way.move().rootInWords() + ", " + stays + ", " + halfSteps
-                + (halfSteps == 1 ? " half step" : " half steps");
-    }
-
-    private String counted(Backing backing) {
-        String title = collections().size() == 1 ? "" : backing.collection().title() + " ";
-        String times = "; " + title + backing.times() + " of " + backing.of();
-        return backing.isFromFewSongs()
-                ? times + ", but in only " + Words.number(backing.songs()) + (backing.songs() == 1 ? " song" : " songs")
-                : times + " (" + backing.percent() + " %), in " + backing.songs() + " songs";
-    }
-
-    private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        notes.add("T, S, D: tonic, subdominant, dominant; half steps of all voices together.");
+    private StyledText notes(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(
+                Phrase.sentence("T, S, D: tonic, subdominant, dominant; half steps of all voices together."),
+                Style.QUIET);
         for (SongCounts.Collection one : collections()) {
-            notes.add("Counted in " + one.idiom() + ": " + one.title() + ", " + one.authors() + " (" + one.licence()
-                    + ").");
+            text.line(
+                    Phrase.sentence(
+                            "Counted in {0}: {1}, {2} ({3}).",
+                            one.idiom(),
+                            Phrase.typed(one.title()),
+                            Phrase.typed(one.authors()),
+                            Phrase.typed(one.licence())),
+                    Style.QUIET);
         }
         if (!classical.isEmpty()) {
-            List<String> rows = classical.stream()
-                    .map(row -> row.to().write(Signs.MUSIC) + " " + row.times())
-                    .toList();
-            notes.add("Classical scores differ: " + String.join(", ", rows) + " of "
-                    + classical.get(0).of() + " in " + SCORES + ".");
+            text.line(classicalScores(), Style.QUIET);
         }
-        return notes;
+        return text.build().wrapped(look.width());
+    }
+
+    private Phrase classicalScores() {
+        List<Phrase> rows = classical.stream()
+                .map(row -> Phrase.of("{0} {1}", row.to(), row.times()))
+                .toList();
+        return Phrase.sentence(
+                "Classical scores differ: {0} of {1} in {2}.",
+                Phrase.joined(", ", rows), classical.get(0).of(), Phrase.typed(SCORES));
     }
 
     private List<SongCounts.Collection> collections() {
@@ -122,19 +117,6 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
                 .map(Continuation::backed)
                 .flatMap(Optional::stream)
                 .toList());
-    }
-
-    private static String write(NoteName note) {
-        return note.write(Signs.MUSIC);
-    }
-
-    private static String capital(String clause) {
-        return clause.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + clause.substring(1);
-    }
-
-    private static String pad(String text, int columns) {
-        int width = text.codePointCount(0, text.length());
-        return text + " ".repeat(Math.max(1, columns - width));
     }
 
     @Override
@@ -155,7 +137,11 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
     private static void json(Json object, Continuation way) {
         object.put("numeral", way.numeral().toString())
                 .put("symbol", way.chord().toString())
-                .put("reason", capital(way.reason()) + ". " + capital(movement(way)) + ".")
+                .put(
+                        "reason",
+                        Phrase.sentence("{0}.", way.reason())
+                                .then(Phrase.sentence("{0}.", way.movement()))
+                                .toString())
                 .put("held", way.move().held())
                 .put("moved", way.move().halfSteps());
         way.backed()

@@ -7,20 +7,22 @@ import java.util.Map;
 import java.util.TreeMap;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
+import monochord.harmony.Brightness;
 import monochord.harmony.after.BorrowedChordContext;
 import monochord.harmony.melody.Standing;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
+import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
+import monochord.view.Table;
+import monochord.view.Table.Column;
 
 /**
  * The chords a key can borrow.
@@ -30,26 +32,86 @@ import monochord.view.Words;
 public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) implements Answer {
     private static final int NUMERAL = 12;
     private static final int SYMBOL = 12;
-    private static final int NOTES = 15;
-    private static final int CHANGED = 7;
+    private static final int NOTES = 17;
+    private static final int CHANGED = 15;
+    private static final int INDENT = 2;
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        StyledText.Builder text = StyledText.builder(look.reader());
         if (chords.isEmpty()) {
-            text.line(key.write(look.signs()) + " has nothing to borrow there: all its chords are the key's own.");
+            text.line(Phrase.sentence("{0} has nothing to borrow there: all its chords are the key's own.", key));
             return text.build().wrapped(look.width());
         }
-        scales().forEach((scale, borrowed) -> {
-            text.line("From " + scale.write(look.signs()) + ", " + Brightness.inWords(scale, key), Style.HEADING);
-            borrowed.forEach(one -> text.line(row(one, look)));
-        });
-        text.line(
-                "One in full: borrow " + example().write(look.signs()) + " in "
-                        + key.tonic().write(look.signs()) + (key.isMinor() ? "m" : "")
-                        + ". Agree on a changed chord with the band first.",
-                Style.QUIET);
+        text.lines(look.plain() ? sentences(look) : table().text(look));
+        text.line(advice(), Style.QUIET);
         return text.build().wrapped(look.width());
+    }
+
+    /** What can be typed next stands as it is typed: a minor key by its short name. */
+    private Phrase advice() {
+        return key.isMinor()
+                ? Phrase.sentence(
+                        "One in full: borrow {0} in {1}m. Agree on a changed chord with the band first.",
+                        example(), key.tonic())
+                : Phrase.sentence(
+                        "One in full: borrow {0} in {1}. Agree on a changed chord with the band first.",
+                        example(), key.tonic());
+    }
+
+    private static Phrase heading(Scale scale, Key key) {
+        return Phrase.of("From {0}, {1}", scale, Brightness.inWords(scale, key)).styled(Style.HEADING);
+    }
+
+    private Table table() {
+        Table table = Table.of(
+                        Column.left().atLeast(NUMERAL),
+                        Column.left().atLeast(SYMBOL),
+                        Column.left().atLeast(NOTES),
+                        Column.left().atLeast(CHANGED),
+                        Column.left())
+                .indentedBy(INDENT);
+        scales().forEach((scale, borrowed) -> {
+            table.across(heading(scale, key));
+            borrowed.forEach(one -> table.row(row(one)));
+        });
+        return table;
+    }
+
+    private List<Phrase> row(Borrowed borrowed) {
+        List<Degree> rests = rests(borrowed);
+        return List.of(
+                Phrase.of("{0}", borrowed.numeral()),
+                Phrase.of("{0}", borrowed.chord()).styled(Style.STRONG),
+                Phrase.row(borrowed.chord().tones()),
+                Phrase.of("changes {0}", Phrase.row(borrowed.changed())).styled(Style.QUIET),
+                rests.isEmpty()
+                        ? Phrase.NOTHING
+                        : Phrase.of("tune on {0}", Phrase.row(rests)).styled(Style.QUIET));
+    }
+
+    private StyledText sentences(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        scales().forEach((scale, borrowed) -> {
+            text.line(heading(scale, key));
+            borrowed.forEach(one -> text.line(sentence(one)));
+        });
+        return text.build().wrapped(look.width());
+    }
+
+    private Phrase sentence(Borrowed borrowed) {
+        List<Degree> rests = rests(borrowed);
+        return Phrase.sentence(
+                "{0} is {1}, {2}; it changes {3}; the tune may rest on {4}.",
+                borrowed.numeral(),
+                borrowed.chord(),
+                Phrase.row(borrowed.chord().tones()),
+                Phrase.row(borrowed.changed()),
+                rests.isEmpty() ? Phrase.of("none of the key's notes") : Phrase.row(rests));
+    }
+
+    private List<Degree> rests(Borrowed borrowed) {
+        return Standing.degrees(borrowed.chord(), key, Standing.CHORD_TONE);
     }
 
     /** A chord on a root from outside the key, if there is one. */
@@ -76,32 +138,6 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
                 : borrowed.sources().contains(key.parallel().scale())
                         ? key.parallel().scale()
                         : borrowed.sources().get(0);
-    }
-
-    private StyledLine row(Borrowed borrowed, Look look) {
-        String rests = Words.joined(
-                Standing.degrees(borrowed.chord(), key, Standing.CHORD_TONE),
-                " ",
-                degree -> degree.write(look.signs()));
-        String numeral = look.signs().isAscii()
-                ? Signs.toAscii(borrowed.numeral().write(Signs.ASCII))
-                : borrowed.numeral().write(Signs.MUSIC);
-        String symbol = borrowed.chord().write(look.signs());
-        String notes = Words.notes(borrowed.chord().tones(), look);
-        String changed = Words.joined(borrowed.changed(), " ", degree -> degree.write(look.signs()));
-        return look.plain()
-                ? StyledLine.of(numeral + " is " + symbol + ", " + notes + "; it changes " + changed
-                        + "; the tune may rest on " + (rests.isEmpty() ? "none of the key's notes" : rests) + ".")
-                : StyledLine.of("  " + pad(numeral, NUMERAL))
-                        .plus(pad(symbol, SYMBOL), Style.STRONG)
-                        .plus(pad(notes, NOTES))
-                        .plus("  changes " + pad(changed, CHANGED), Style.QUIET)
-                        .plus(rests.isEmpty() ? "" : "tune on " + rests, Style.QUIET);
-    }
-
-    private static String pad(String text, int columns) {
-        int width = text.codePointCount(0, text.length());
-        return width < columns ? text + " ".repeat(columns - width) : text + " ";
     }
 
     @Override

@@ -3,9 +3,10 @@ package monochord.view.music;
 import java.util.List;
 import monochord.harmony.Capo;
 import monochord.harmony.Progression;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Signs;
+import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -17,20 +18,26 @@ import monochord.view.Look;
  * @param capos the best first; not empty
  */
 public record CapoAnswer(Progression sounding, List<Capo> capos) implements Answer {
+    private static final String INDENT = "  ";
+
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
-        text.line("To sound in " + sounding.key().write(Signs.MUSIC), Style.QUIET);
-        text.line("  " + sounding.symbols(Signs.MUSIC));
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(Phrase.of("To sound in {0}", sounding.key()), Style.QUIET);
+        text.add(INDENT).add(Phrase.row(sounding.symbols()));
         for (Capo capo : capos) {
-            text.line(
-                    (capo.fret() == 0 ? "No capo" : "Capo " + capo.fret()) + ", shapes of "
-                            + capo.shapes().key().write(Signs.MUSIC) + ": " + capo.reason() + ".",
-                    Style.QUIET);
-            text.line("  " + capo.shapes().symbols(Signs.MUSIC), Style.STRONG);
+            text.line(heading(capo), Style.QUIET);
+            text.add(INDENT).add(Phrase.row(capo.shapes().symbols()), Style.STRONG);
         }
-        text.line("The keyboard reads the chords that sound.", Style.QUIET);
-        return text.build().in(look.signs()).wrapped(look.width());
+        text.line(Phrase.sentence("The keyboard reads the chords that sound."), Style.QUIET);
+        return text.build().wrapped(look.width());
+    }
+
+    private static Phrase heading(Capo capo) {
+        Key shapes = capo.shapes().key();
+        return capo.fret() == 0
+                ? Phrase.sentence("No capo, shapes of {0}: {1}.", shapes, capo.reason())
+                : Phrase.sentence("Capo {0}, shapes of {1}: {2}.", capo.fret(), shapes, capo.reason());
     }
 
     @Override
@@ -45,6 +52,6 @@ public record CapoAnswer(Progression sounding, List<Capo> capos) implements Answ
                         (object, capo) -> object.put("fret", capo.fret())
                                 .put("shapes", capo.shapes().key().toString())
                                 .put("chords", capo.shapes().chords())
-                                .put("reason", capo.reason()));
+                                .put("reason", capo.reason().toString()));
     }
 }

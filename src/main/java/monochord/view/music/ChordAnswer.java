@@ -1,24 +1,29 @@
 package monochord.view.music;
 
 import java.util.List;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
 import monochord.view.keyboard.Drawing;
 
 /** A chord, spelled and drawn, and what it is in the key. */
 public record ChordAnswer(ChordRow row) implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledLine first = StyledLine.of(row.chord().write(look.signs()), Style.STRONG)
-                .plus("  " + Words.notes(row.chord().fromBass(), look));
-        String second = "In " + row.key().write(look.signs()) + ": "
-                + row.numeral().write(look.signs()) + ", degrees " + row.degrees(look) + "; " + row.origin(look) + ".";
-        StyledText said = StyledText.of(first, StyledLine.of(second)).wrapped(look.width());
+        Phrase spelled = Phrase.of(
+                "{0}  {1}",
+                Phrase.of("{0}", row.chord()).styled(Style.STRONG),
+                Phrase.row(row.chord().fromBass()));
+        Phrase inKey = Phrase.sentence(
+                "In {0}: {1}, degrees {2}; {3}.", row.key(), row.numeral(), row.degrees(), row.origin());
+        StyledText said = StyledText.builder(look.reader())
+                .line(spelled)
+                .line(inKey)
+                .build()
+                .wrapped(look.width());
         return said.plus(Pictures.chord(row.chord(), look));
     }
 

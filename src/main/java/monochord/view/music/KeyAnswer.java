@@ -1,62 +1,78 @@
 package monochord.view.music;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.BandNumber;
 import monochord.theory.Key;
+import monochord.theory.Notated;
 import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
+import monochord.view.Table;
+import monochord.view.Table.Column;
 
 /** A key: its signature, its notes, its own triads, its neighbours. */
 public record KeyAnswer(Key key) implements Answer {
     private static final int DEGREES = 7;
     private static final int COLUMN = 8;
+    private static final int LABEL = 10;
 
     @Override
     public StyledText text(Look look) {
-        Signs signs = look.signs();
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(Phrase.sentence("{0}: {1}.", Phrase.of("{0}", key).styled(Style.STRONG), MusicWords.signature(key)));
+        boolean columns = look.width() > (DEGREES + 1) * COLUMN && !look.plain();
+        return text.build().wrapped(look.width()).plus(columns ? inColumns(look) : inRows(look));
+    }
+
+    private StyledText inRows(Look look) {
         Progression triads = triads();
-        return StyledText.builder()
-                .line(StyledLine.of(key.write(signs), Style.STRONG).plus(": " + signature(look)))
-                .line("Scale:    " + Words.notes(key.scale().tones(), look))
-                .line("Triads:   " + columns(triads.symbols(signs), look))
-                .line("Numerals: " + columns(triads.numerals(signs), look))
-                .line("Relative: " + key.relative().write(signs) + ", the same notes.")
-                .line("Parallel: " + key.parallel().write(signs) + ", the same tonic; borrowed chords live there.")
-                .build()
-                .wrapped(look.width());
+        Table table = scale().row(Phrase.of("Triads:"), Phrase.row(triads.symbols()))
+                .row(Phrase.of("Numerals:"), Phrase.row(triads.numerals()));
+        return neighbours(table).text(look);
     }
 
-    /** Words in columns, so that each triad stands over its numeral where the width allows. */
-    private static String columns(String words, Look look) {
-        int column = look.width() > (DEGREES + 1) * COLUMN && !look.plain() ? COLUMN : 0;
-        return Arrays.stream(words.split(" "))
-                .map(word -> word + " ".repeat(Math.max(1, column - word.codePointCount(0, word.length()))))
-                .collect(Collectors.joining())
-                .strip();
+    /** Each triad over its numeral. */
+    private StyledText inColumns(Look look) {
+        Progression triads = triads();
+        List<Column> columns =
+                new ArrayList<>(Collections.nCopies(DEGREES, Column.left().atLeast(COLUMN)));
+        columns.add(0, Column.left().atLeast(LABEL));
+        Table chords = Table.of(columns.toArray(Column[]::new))
+                .row(cells(Phrase.of("Triads:"), triads.symbols()))
+                .row(cells(Phrase.of("Numerals:"), triads.numerals()));
+        return scale().text(look)
+                .plus(chords.text(look))
+                .plus(neighbours(labelled()).text(look));
     }
 
-    private String signature(Look look) {
-        int count = Math.abs(key.signature());
-        if (count == 0) {
-            return "no sharps or flats.";
-        }
-        String kind = key.signature() > 0 ? "sharp" : "flat";
-        List<String> notes = key.signatureNotes().stream()
-                .map(note -> note.write(look.signs()))
-                .toList();
-        return key.isInUse()
-                ? Words.number(count) + " " + kind + (count == 1 ? ", " : "s, ") + Words.listed(notes) + "."
-                : "more than seven " + kind + "s, so no signature is printed for it.";
+    private Table scale() {
+        return labelled().row(Phrase.of("Scale:"), Phrase.row(key.scale().tones()));
+    }
+
+    private Table neighbours(Table table) {
+        return table.row(Phrase.of("Relative:"), Phrase.of("{0}, the same notes.", key.relative()))
+                .row(
+                        Phrase.of("Parallel:"),
+                        Phrase.of("{0}, the same tonic; borrowed chords live there.", key.parallel()));
+    }
+
+    private static List<Phrase> cells(Phrase label, List<Notated> names) {
+        List<Phrase> cells = new ArrayList<>(List.of(label));
+        names.forEach(name -> cells.add(Phrase.of("{0}", name)));
+        return cells;
+    }
+
+    private static Table labelled() {
+        return Table.of(Column.left().atLeast(LABEL), Column.left());
     }
 
     private Progression triads() {

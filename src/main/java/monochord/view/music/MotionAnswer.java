@@ -4,22 +4,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.motion.Finding;
+import monochord.harmony.motion.MotionExplanation;
 import monochord.harmony.motion.Move;
 import monochord.harmony.motion.Pair;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.Perfect;
 import monochord.harmony.motion.Step;
 import monochord.harmony.motion.Strictness;
-import monochord.harmony.motion.Telling;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
 
 /**
  * How the voices of some chords move, and what there is to mend.
@@ -28,92 +27,93 @@ import monochord.view.Words;
  */
 public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> symbols) implements Answer {
     private static final int MOST_IN_GRID = 64;
+    private static final String INDENT = "  ";
 
     @Override
     public StyledText text(Look look) {
-        Telling telling = new Telling(passage, strictness);
+        MotionExplanation explanation = new MotionExplanation(passage, strictness);
         List<Finding> findings = strictness.judge(passage);
-        StyledText.Builder head = StyledText.builder().line(verdict(findings), Style.HEADING);
+        StyledText.Builder text = StyledText.builder(look.reader()).line(verdict(findings), Style.HEADING);
         if (!symbols.isEmpty()) {
-            head.line("Voiced here: the bass in the left hand, the nearest shape in the right.", Style.QUIET);
+            text.line(
+                    Phrase.sentence("Voiced here: the bass in the left hand, the nearest shape in the right."),
+                    Style.QUIET);
         }
         if (!look.plain() && hasEvenVoices() && passage.chords().size() <= MOST_IN_GRID) {
-            head.gap().lines(grid(telling, look)).gap();
+            text.gap().lines(grid(explanation, look)).gap();
         }
-        return head.build().plus(said(findings, telling, look)).wrapped(look.width());
-    }
-
-    private StyledText said(List<Finding> findings, Telling telling, Look look) {
-        StyledText.Builder text = StyledText.builder();
-        findings.stream().filter(finding -> finding.at() == 0).forEach(finding -> found(finding, telling, text));
-        List<Step> steps = passage.steps();
-        for (int i = 0; i < steps.size(); i++) {
-            change(i, steps.get(i), findings, telling, look, text);
+        findings.stream().filter(finding -> finding.at() == 0).forEach(finding -> found(finding, explanation, text));
+        for (int i = 0; i < passage.steps().size(); i++) {
+            change(i, findings, explanation, look, text);
         }
-        return text.build().in(look.signs());
+        return text.build().wrapped(look.width());
     }
 
-    private String verdict(List<Finding> findings) {
-        long faults = findings.stream().filter(Finding::isFault).count();
-        long remarks = findings.size() - faults;
-        String count = faults == 0 && remarks == 0
-                ? "nothing to mend"
-                : counted(faults, "fault") + (remarks == 0 ? "" : ", " + counted(remarks, "remark"));
-        return "By " + strictness.title() + ": " + count + ".";
-    }
-
-    private static String counted(long count, String what) {
-        return Words.number((int) count) + " " + what + (count == 1 ? "" : "s");
+    private Phrase verdict(List<Finding> findings) {
+        int faults = (int) findings.stream().filter(Finding::isFault).count();
+        int remarks = findings.size() - faults;
+        Phrase counted = Phrase.counted(faults, "{0} fault", "{0} faults", Phrase.number(faults));
+        if (findings.isEmpty()) {
+            return Phrase.sentence("By {0}: nothing to mend.", strictness.title());
+        } else if (remarks == 0) {
+            return Phrase.sentence("By {0}: {1}.", strictness.title(), counted);
+        }
+        return Phrase.sentence(
+                "By {0}: {1}, {2}.",
+                strictness.title(),
+                counted,
+                Phrase.counted(remarks, "{0} remark", "{0} remarks", Phrase.number(remarks)));
     }
 
     private boolean hasEvenVoices() {
         return passage.chords().stream().mapToInt(List::size).distinct().count() == 1;
     }
 
-    private StyledText grid(Telling telling, Look look) {
+    private StyledText grid(MotionExplanation explanation, Look look) {
         int voices = passage.chords().get(0).size();
-        List<String> names = IntStream.range(0, voices)
-                .mapToObj(v -> telling.name(v, voices))
+        List<Phrase> names = IntStream.range(0, voices)
+                .mapToObj(v -> explanation.name(v, voices))
                 .toList();
-        List<String> heads = IntStream.range(0, passage.chords().size())
-                .mapToObj(i -> head(i, look.signs()))
-                .toList();
-        return new VoiceGrid(passage.chords(), heads, names, look.signs()).draw(look.pictureWidth());
+        List<Phrase> heads =
+                IntStream.range(0, passage.chords().size()).mapToObj(this::head).toList();
+        return new VoiceGrid(passage.chords(), heads, names, look.reader()).draw(look.pictureWidth());
     }
 
-    private String head(int chord, Signs signs) {
-        return symbols.isEmpty()
-                ? Integer.toString(chord + 1)
-                : symbols.get(chord).write(signs);
+    private Phrase head(int chord) {
+        return symbols.isEmpty() ? Phrase.of("{0}", chord + 1) : Phrase.of("{0}", symbols.get(chord));
     }
 
-    private void change(int i, Step step, List<Finding> findings, Telling telling, Look look, StyledText.Builder text) {
-        text.line(StyledLine.of(head(i, Signs.MUSIC) + " to " + head(i + 1, Signs.MUSIC), Style.STRONG)
-                .plus(": " + telling.sum(step)));
+    private void change(
+            int i, List<Finding> findings, MotionExplanation explanation, Look look, StyledText.Builder text) {
+        Step step = passage.steps().get(i);
+        text.line(Phrase.of(
+                "{0}: {1}", Phrase.of("{0} to {1}", head(i), head(i + 1)).styled(Style.STRONG), explanation.sum(step)));
         if (look.plain()) {
-            step.moves().forEach(move -> text.line(telling.voice(move, step)));
+            step.moves().forEach(move -> text.line(explanation.voice(move, step)));
         }
-        text.line((look.plain() ? "" : "  ") + telling.motions(step));
+        text.add(look.plain() ? "" : INDENT).add(explanation.motions(step)).end();
         List<Finding> here =
                 findings.stream().filter(finding -> finding.at() == i + 1).toList();
-        here.forEach(finding -> found(finding, telling, text));
+        here.forEach(finding -> found(finding, explanation, text));
         here.stream()
-                .map(telling::instead)
+                .map(explanation::instead)
                 .flatMap(Optional::stream)
                 .findFirst()
-                .ifPresent(remedy -> text.line("  Instead: " + remedy));
+                .ifPresent(remedy ->
+                        text.add(INDENT).add(Phrase.of("Instead: {0}", remedy)).end());
     }
 
-    private static void found(Finding finding, Telling telling, StyledText.Builder text) {
-        String mark = finding.isFault() ? "  Fault: " : "  Remark: ";
-        text.line(StyledLine.of(mark, finding.isFault() ? Style.WRONG : Style.NEARLY)
-                .plus(telling.of(finding)));
+    private static void found(Finding finding, MotionExplanation explanation, StyledText.Builder text) {
+        Phrase mark = finding.isFault()
+                ? Phrase.of("Fault:").styled(Style.WRONG)
+                : Phrase.of("Remark:").styled(Style.NEARLY);
+        text.add(INDENT).add(mark.then(explanation.of(finding))).end();
     }
 
     @Override
     public void json(Json json) {
         List<Finding> findings = strictness.judge(passage);
-        Telling telling = new Telling(passage, strictness);
+        MotionExplanation explanation = new MotionExplanation(passage, strictness);
         json.put("strictness", strictness.toString())
                 .put("chords", symbols)
                 .put(
@@ -125,11 +125,11 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
                 .objects(
                         "faults",
                         findings.stream().filter(Finding::isFault).toList(),
-                        (object, finding) -> finding(object, finding, telling))
+                        (object, finding) -> finding(object, finding, explanation))
                 .objects(
                         "remarks",
                         findings.stream().filter(finding -> !finding.isFault()).toList(),
-                        (object, finding) -> finding(object, finding, telling));
+                        (object, finding) -> finding(object, finding, explanation));
     }
 
     private static void step(Json json, Step step) {
@@ -157,11 +157,13 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
         }
     }
 
-    private static void finding(Json json, Finding finding, Telling telling) {
+    private static void finding(Json json, Finding finding, MotionExplanation explanation) {
         json.put("kind", finding.kind().toString())
                 .put("at", finding.at())
                 .numbers("voices", finding.voices())
-                .put("message", telling.of(finding))
-                .put("instead", telling.instead(finding).orElse(null));
+                .put("message", explanation.of(finding).toString())
+                .put(
+                        "instead",
+                        explanation.instead(finding).map(Phrase::toString).orElse(null));
     }
 }

@@ -1,16 +1,15 @@
 package monochord.view.music;
 
 import java.util.List;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
+import monochord.theory.Chord;
 import monochord.theory.ChordNames;
 import monochord.theory.NoteName;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
 
 /**
  * What a set of notes can be called.
@@ -20,39 +19,40 @@ import monochord.view.Words;
 public record NamesAnswer(List<NoteName> notes, List<ChordNames.Name> names) implements Answer {
     @Override
     public StyledText text(Look look) {
-        String spelled = Words.notes(notes, look);
+        StyledText.Builder text = StyledText.builder(look.reader());
         if (names.isEmpty()) {
-            return StyledText.of(spelled + ": no chord symbol is written for these notes.")
-                    .wrapped(look.width());
+            text.line(Phrase.sentence("{0}: no chord symbol is written for these notes.", Phrase.row(notes)));
+            return text.build().wrapped(look.width());
         }
-        StyledText.Builder text = StyledText.builder();
-        text.line(StyledLine.of(spelled + " is ")
-                .plus(symbol(names.get(0), look.signs()), Style.STRONG)
-                .plus(rest(look)));
-        if (names.get(0).bySound()) {
-            text.line("It only sounds so: that chord is spelled "
-                    + Words.notes(names.get(0).chord().fromBass(), look) + ".");
+        ChordNames.Name best = names.get(0);
+        text.line(named(best).then(best.bySound() ? Phrase.NOTHING : bySound()));
+        if (best.bySound()) {
+            text.line(Phrase.sentence(
+                    "It only sounds so: that chord is spelled {0}.",
+                    Phrase.row(best.chord().fromBass())));
         }
         return text.build().wrapped(look.width());
     }
 
-    private String rest(Look look) {
-        List<String> spelledSo = others(false, look);
-        List<String> soundingSo = names.get(0).bySound() ? List.of() : others(true, look);
-        String also = spelledSo.isEmpty() ? "" : ", also " + Words.listed(spelledSo);
-        return also + "." + (soundingSo.isEmpty() ? "" : " By sound alone: " + Words.listed(soundingSo) + ".");
+    private Phrase named(ChordNames.Name best) {
+        List<Chord> also = others(false);
+        Phrase symbol = Phrase.of("{0}", best.chord()).styled(Style.STRONG);
+        return also.isEmpty()
+                ? Phrase.sentence("{0} is {1}.", Phrase.row(notes), symbol)
+                : Phrase.sentence("{0} is {1}, also {2}.", Phrase.row(notes), symbol, Phrase.list(also));
     }
 
-    private List<String> others(boolean bySound, Look look) {
+    private Phrase bySound() {
+        List<Chord> soundingSo = others(true);
+        return soundingSo.isEmpty() ? Phrase.NOTHING : Phrase.sentence("By sound alone: {0}.", Phrase.list(soundingSo));
+    }
+
+    private List<Chord> others(boolean bySound) {
         return names.stream()
                 .skip(1)
                 .filter(name -> name.bySound() == bySound)
-                .map(name -> symbol(name, look.signs()))
+                .map(ChordNames.Name::chord)
                 .toList();
-    }
-
-    private static String symbol(ChordNames.Name name, Signs signs) {
-        return name.chord().write(signs);
     }
 
     @Override

@@ -6,11 +6,11 @@ import monochord.harmony.Progression;
 import monochord.score.Arrangement;
 import monochord.score.Comping;
 import monochord.score.TimedVoicing;
+import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
 import monochord.view.Look;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.KeyboardPicture;
@@ -30,16 +30,16 @@ final class Pictures {
     static StyledText chord(Chord chord, Look look) {
         return below(
                 look.plain()
-                        ? KeyboardWords.chord(chord, look.signs(), look.width())
-                        : KeyboardPicture.chord(chord, look.signs(), look.pictureWidth()),
+                        ? KeyboardWords.chord(chord, look.reader(), look.width())
+                        : KeyboardPicture.chord(chord, look.reader(), look.pictureWidth()),
                 look);
     }
 
     static StyledText scale(Scale scale, Look look) {
         return below(
                 look.plain()
-                        ? KeyboardWords.scale(scale, look.signs(), look.width())
-                        : KeyboardPicture.scale(scale, look.signs(), look.pictureWidth()),
+                        ? KeyboardWords.scale(scale, look.reader(), look.width())
+                        : KeyboardPicture.scale(scale, look.reader(), look.pictureWidth()),
                 look);
     }
 
@@ -47,8 +47,8 @@ final class Pictures {
         List<Marked> marks = marks(pitches);
         return below(
                 look.plain()
-                        ? KeyboardWords.pitches(marks, look.signs(), look.width())
-                        : KeyboardPicture.pitches(marks, look.signs(), look.pictureWidth()),
+                        ? KeyboardWords.pitches(marks, look.reader(), look.width())
+                        : KeyboardPicture.pitches(marks, look.reader(), look.pictureWidth()),
                 look);
     }
 
@@ -60,8 +60,8 @@ final class Pictures {
         }
         return below(
                 look.plain()
-                        ? KeyboardWords.progression(drawn, look.signs(), look.width())
-                        : ProgressionPicture.of(drawn, look.signs(), look.pictureWidth()),
+                        ? KeyboardWords.progression(drawn, look.reader(), look.width())
+                        : ProgressionPicture.of(drawn, look.reader(), look.pictureWidth()),
                 look);
     }
 
@@ -91,21 +91,20 @@ final class Pictures {
     }
 
     static List<Drawing> drawings(Chord chord) {
-        return List.of(Drawing.of(chord.write(Signs.MUSIC), Roles.close(chord)));
+        return List.of(Drawing.of(Phrase.of("{0}", chord), Roles.close(chord)));
     }
 
     static List<Drawing> drawings(Scale scale) {
-        return List.of(Drawing.of(scale.write(Signs.MUSIC), Roles.marked(scale)));
+        return List.of(Drawing.of(Phrase.of("{0}", scale), Roles.marked(scale)));
     }
 
     static List<Drawing> drawings(List<Pitch> pitches) {
-        return pitches.isEmpty() ? List.of() : List.of(Drawing.of("", marks(pitches)));
+        return pitches.isEmpty() ? List.of() : List.of(Drawing.of(Phrase.NOTHING, marks(pitches)));
     }
 
     static List<Drawing> drawings(Progression progression) {
         return drawn(progression).stream()
-                .map(row -> Drawing.of(
-                        row.numeral().write(Signs.MUSIC) + "  " + row.chord().write(Signs.MUSIC), row.marked()))
+                .map(row -> Drawing.of(Phrase.of("{0}  {1}", row.numeral(), row.chord()), row.marked()))
                 .toList();
     }
 
@@ -115,7 +114,7 @@ final class Pictures {
                 ? List.of()
                 : rows.stream()
                         .map(row -> new Drawing(
-                                row.chord().write(Signs.MUSIC),
+                                Phrase.of("{0}", row.chord()),
                                 Roles.marked(row.voicing().left(), row.chord()),
                                 Roles.marked(row.voicing().right(), row.chord())))
                         .toList();

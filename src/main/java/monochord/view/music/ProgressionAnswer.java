@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Set;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
+import monochord.theory.Notated;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.Table;
 import monochord.view.keyboard.Drawing;
 
 /** A progression as symbols and numerals, with a word on each chord that is not the key's own, and drawn. */
 public record ProgressionAnswer(Progression progression) implements Answer {
-    private static final int GAP = 2;
-
     static List<ChordRow> rows(Progression progression) {
         List<ChordRow> rows = new ArrayList<>();
         for (ChordEvent slot : progression.slots()) {
@@ -30,59 +30,39 @@ public record ProgressionAnswer(Progression progression) implements Answer {
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
-        text.line("In " + progression.key().write(look.signs()), Style.HEADING);
-        text.lines(look.plain() ? words(look) : columns(look));
-        origins(look).forEach(text::line);
-        StyledText said = text.build().wrapped(look.width());
-        return said.plus(Pictures.progression(progression, look));
-    }
-
-    private StyledText words(Look look) {
-        return StyledText.of(
-                StyledLine.of("Chords: " + progression.symbols(look.signs())),
-                StyledLine.of("Numerals: " + progression.numerals(look.signs())));
-    }
-
-    /** Symbols over numerals, each pair in a column, as many as the width allows on a line. */
-    private StyledText columns(Look look) {
-        String[] symbols = progression.symbols(look.signs()).split(" ");
-        String[] numerals = progression.numerals(look.signs()).split(" ");
-        StyledText.Builder text = StyledText.builder();
-        StringBuilder upper = new StringBuilder();
-        StringBuilder lower = new StringBuilder();
-        for (int i = 0; i < symbols.length; i++) {
-            int width = Math.max(columnsOf(symbols[i]), columnsOf(numerals[i])) + GAP;
-            if (columnsOf(upper) + width > look.width() && upper.length() > 0) {
-                flush(text, upper, lower);
-            }
-            upper.append(symbols[i]).append(" ".repeat(width - columnsOf(symbols[i])));
-            lower.append(numerals[i]).append(" ".repeat(width - columnsOf(numerals[i])));
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(Phrase.of("In {0}", progression.key()), Style.HEADING);
+        if (look.plain()) {
+            text.line(Phrase.of("Chords: {0}", Phrase.row(progression.symbols())));
+            text.line(Phrase.of("Numerals: {0}", Phrase.row(progression.numerals())));
+        } else {
+            text.lines(chords().inBlocks(look, 0));
         }
-        flush(text, upper, lower);
-        return text.build();
+        origins().forEach(text::line);
+        return text.build().wrapped(look.width()).plus(Pictures.progression(progression, look));
     }
 
-    private static void flush(StyledText.Builder text, StringBuilder upper, StringBuilder lower) {
-        text.line(upper.toString().stripTrailing(), Style.STRONG)
-                .line(lower.toString().stripTrailing());
-        upper.setLength(0);
-        lower.setLength(0);
+    /** Symbols over numerals. */
+    private Table chords() {
+        List<Notated> symbols = progression.symbols();
+        return Table.of(symbols.size())
+                .row(symbols.stream()
+                        .map(symbol -> Phrase.of("{0}", symbol).styled(Style.STRONG))
+                        .toList())
+                .row(progression.numerals().stream()
+                        .map(numeral -> Phrase.of("{0}", numeral))
+                        .toList());
     }
 
-    private static int columnsOf(CharSequence text) {
-        return Character.codePointCount(text, 0, text.length());
-    }
-
-    private List<String> origins(Look look) {
-        Set<String> said = new LinkedHashSet<>();
+    /** A sentence on each chord that is not the key's own. */
+    private Set<Phrase> origins() {
+        Set<Phrase> said = new LinkedHashSet<>();
         for (ChordRow row : rows(progression)) {
             if (!row.key().isOwn(row.chord())) {
-                said.add(row.chord().write(look.signs()) + ", " + row.numeral().write(look.signs()) + ": "
-                        + row.origin(look) + ".");
+                said.add(Phrase.sentence("{0}, {1}: {2}.", row.chord(), row.numeral(), row.origin()));
             }
         }
-        return new ArrayList<>(said);
+        return said;
     }
 
     @Override

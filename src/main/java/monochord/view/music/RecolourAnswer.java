@@ -2,16 +2,14 @@ package monochord.view.music;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Reason;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.FitNote;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Beats;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -21,29 +19,31 @@ import monochord.view.Look;
  *
  * @param remarks what is to be known about how the chords and the tune were read
  */
-public record RecolourAnswer(Recolour recolour, List<String> remarks) implements Answer {
+public record RecolourAnswer(Recolour recolour, List<Phrase> remarks) implements Answer {
+    private static final String ITEM = "   - ";
     private static final int SHOWN = 6;
     private static final int PER_PLACE = 2;
     private static final int IN_JSON = 200;
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        StyledText.Builder text = StyledText.builder(look.reader());
         remarks.forEach(remark -> text.line(remark, Style.QUIET));
-        text.line("In " + recolour.progression().key().write(Signs.MUSIC), Style.HEADING);
-        text.line(recolour.progression().symbols(Signs.MUSIC), Style.STRONG);
+        text.line(Phrase.of("In {0}", recolour.progression().key()), Style.HEADING);
+        text.line(Phrase.row(recolour.progression().symbols()), Style.STRONG);
         List<Idea> shown = shown();
         if (shown.isEmpty()) {
-            text.line("No change here would sound better than what you have.");
+            text.line(Phrase.sentence("No change here would sound better than what you have."));
         }
         for (int i = 0; i < shown.size(); i++) {
-            idea(i + 1, shown.get(i), look, text);
+            idea(i + 1, shown.get(i), text);
         }
-        together(look, text);
+        together(text);
         text.line(
-                "Advice from custom, for your ear to decide. Agree each changed chord with the band first.",
+                Phrase.sentence(
+                        "Advice from custom, for your ear to decide. Agree each changed chord with the band first."),
                 Style.QUIET);
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().wrapped(look.width());
     }
 
     /** The best ideas that make it better, no more than two for one chord. */
@@ -58,37 +58,44 @@ public record RecolourAnswer(Recolour recolour, List<String> remarks) implements
         return shown;
     }
 
-    private void idea(int number, Idea idea, Look look, StyledText.Builder text) {
-        text.line(StyledLine.of(number + ". ")
-                .plus(idea.to().write(Signs.MUSIC), Style.STRONG)
-                .plus(" for " + idea.from().write(Signs.MUSIC) + ", chord " + (idea.at() + 1) + "  "
-                        + idea.fromNumeral().write(Signs.MUSIC) + " → "
-                        + idea.toNumeral().write(Signs.MUSIC))
-                .plus("  " + idea.colour() + ", score " + idea.score(), Style.QUIET));
-        idea.reasons().forEach(reason -> text.line("   - " + reason.sentence()));
+    private static void idea(int number, Idea idea, StyledText.Builder text) {
+        Phrase to = Phrase.of("{0}", idea.to()).styled(Style.STRONG);
+        Phrase kind = Phrase.of("{0}, score {1}", idea.colour().inWords(), idea.score());
+        text.line(Phrase.of(
+                "{0}. {1} for {2}, chord {3}  {4} → {5}  {6}",
+                number,
+                to,
+                idea.from(),
+                idea.at() + 1,
+                idea.fromNumeral(),
+                idea.toNumeral(),
+                kind.styled(Style.QUIET)));
+        idea.reasons().forEach(reason -> text.add(ITEM).add(reason.sentence()).end());
         if (!idea.clashes().isEmpty()) {
-            text.line("   - In the tune: " + changes(idea, look) + ".");
+            List<Phrase> changes = idea.clashes().stream()
+                    .map(RecolourAnswer::change)
+                    .distinct()
+                    .toList();
+            text.add(ITEM)
+                    .add(Phrase.sentence("In the tune: {0}.", Phrase.joined(", ", changes)))
+                    .end();
         }
     }
 
-    private static String changes(Idea idea, Look look) {
-        return idea.clashes().stream()
-                .map(clash -> clash.pitch().write(Signs.MUSIC)
-                        + clash.change()
-                                .map(change -> " becomes " + change.to().write(Signs.MUSIC))
-                                .orElse(" has nothing near that fits"))
-                .distinct()
-                .collect(Collectors.joining(", "));
+    private static Phrase change(FitNote clash) {
+        return clash.change()
+                .map(change -> Phrase.of("{0} becomes {1}", clash.pitch(), change.to()))
+                .orElseGet(() -> Phrase.of("{0} has nothing near that fits", clash.pitch()));
     }
 
-    private void together(Look look, StyledText.Builder text) {
+    private void together(StyledText.Builder text) {
         if (recolour.combined().isEmpty()) {
             return;
         }
-        text.line("Best together, score " + recolour.gain() + ":", Style.HEADING)
-                .line(recolour.best().symbols(Signs.MUSIC), Style.STRONG)
-                .line(recolour.best().numerals(Signs.MUSIC))
-                .line("play lets you hear it.", Style.QUIET);
+        text.line(Phrase.of("Best together, score {0}:", recolour.gain()), Style.HEADING)
+                .line(Phrase.row(recolour.best().symbols()), Style.STRONG)
+                .line(Phrase.row(recolour.best().numerals()))
+                .line(Phrase.of("play lets you hear it."), Style.QUIET);
     }
 
     @Override

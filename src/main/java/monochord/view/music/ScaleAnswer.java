@@ -2,25 +2,28 @@ package monochord.view.music;
 
 import java.util.List;
 import java.util.OptionalInt;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Scale;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
 import monochord.view.keyboard.Drawing;
 
 /** A scale, spelled and drawn. */
 public record ScaleAnswer(Scale scale) implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledLine first =
-                StyledLine.of(scale.write(look.signs()), Style.STRONG).plus("  " + Words.notes(scale.tones(), look));
-        StyledLine second = StyledLine.of(
-                "Half steps from note to note: " + Words.joined(scale.kind().steps(), " ", Object::toString) + ".");
-        return StyledText.of(first, second).wrapped(look.width()).plus(Pictures.scale(scale, look));
+        Phrase spelled = Phrase.of("{0}  {1}", Phrase.of("{0}", scale).styled(Style.STRONG), Phrase.row(scale.tones()));
+        Phrase steps = Phrase.sentence(
+                "Half steps from note to note: {0}.", Phrase.row(scale.kind().steps()));
+        StyledText said = StyledText.builder(look.reader())
+                .line(spelled)
+                .line(steps)
+                .build()
+                .wrapped(look.width());
+        return said.plus(Pictures.scale(scale, look));
     }
 
     @Override

@@ -1,9 +1,9 @@
 package monochord.view.music;
 
 import monochord.harmony.Progression;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -13,18 +13,20 @@ import monochord.view.Look;
  *
  * @param as what the second is for, or nothing
  */
-public record TransposeAnswer(Progression from, Progression to, String as) implements Answer {
+public record TransposeAnswer(Progression from, Progression to, Phrase as) implements Answer {
+    private static final String INDENT = "  ";
+
     @Override
     public StyledText text(Look look) {
-        String source = from.key().write(Signs.MUSIC);
-        String goal = to.key().write(Signs.MUSIC) + (as.isEmpty() ? "" : ", " + as);
-        return StyledText.builder()
-                .line(source, Style.QUIET)
-                .line("  " + from.symbols(Signs.MUSIC))
+        Phrase goal = as.isEmpty() ? Phrase.of("{0}", to.key()) : Phrase.of("{0}, {1}", to.key(), as);
+        return StyledText.builder(look.reader())
+                .line(Phrase.of("{0}", from.key()), Style.QUIET)
+                .add(INDENT)
+                .add(Phrase.row(from.symbols()))
                 .line(goal, Style.QUIET)
-                .line("  " + to.symbols(Signs.MUSIC), Style.STRONG)
+                .add(INDENT)
+                .add(Phrase.row(to.symbols()), Style.STRONG)
                 .build()
-                .in(look.signs())
                 .wrapped(look.width());
     }
 

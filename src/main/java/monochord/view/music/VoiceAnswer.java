@@ -6,20 +6,17 @@ import java.util.stream.IntStream;
 import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.MovementCount;
 import monochord.harmony.voicing.Reach;
-import monochord.harmony.voicing.Telling;
 import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
+import monochord.harmony.voicing.VoicingExplanation;
 import monochord.harmony.voicing.VoicingTask;
 import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Pitch;
-import monochord.theory.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Words;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.VoicingGrid;
 import monochord.view.keyboard.VoicingRow;
@@ -36,8 +33,8 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
 
     /** Source: Boyle, Boyle and Booker, APPC 2015, for who reaches a tenth; the advice is common practice. */
     private static final Phrase CARE = Phrase.sentence(
-            "Some of this asks for more than an octave in one hand. Take only what lies easily: roll it "
-                    + "from the bottom, or give a note to the other hand. If the hand aches, stop.");
+            "Some of this asks for more than an octave in one hand. Take only what"
+                    + " lies easily: roll it from the bottom, or give a note to the other hand. If the hand aches, stop.");
 
     /** Where so much was asked for and nothing needs it; the same source. */
     private static final Phrase NOT_NEEDED = Phrase.sentence("Many grown hands do not reach a tenth. "
@@ -66,46 +63,47 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
-        text.lines(StyledText.of(heading(), Style.HEADING).in(look.signs()));
-        text.lines(
-                look.plain()
-                        ? VoicingGrid.words(rows(), look.signs())
-                        : VoicingGrid.of(rows(), look.signs(), look.pictureWidth()));
-        text.lines(new StyledText(said()).in(look.signs()));
-        care().ifPresent(care -> text.lines(StyledText.of(care, look.reader())));
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(heading(), Style.HEADING)
+                .lines(
+                        look.plain()
+                                ? VoicingGrid.words(rows(), look.reader())
+                                : VoicingGrid.of(rows(), look.reader(), look.pictureWidth()));
+        say(text);
         StyledText told = text.build().wrapped(look.width());
         boolean drawn = (keyboards || rows().size() <= FEW_CHORDS) && !look.plain() && !look.apart();
-        return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.signs(), look.pictureWidth())) : told;
+        return drawn ? told.plus(VoicingGrid.keyboards(rows(), look.reader(), look.pictureWidth())) : told;
     }
 
-    private String heading() {
-        return "In " + task().key().write(Signs.MUSIC) + ", " + task().style() + ", each hand within "
-                + task().reach().inWords();
+    private Phrase heading() {
+        return Phrase.of(
+                "In {0}, {1}, each hand within {2}",
+                task().key(), task().style().inWords(), task().reach().inWords());
     }
 
-    private List<StyledLine> said() {
-        Telling telling = new Telling(Explanation.of(best()));
-        StyledText.Builder said = StyledText.builder();
-        List<String> changes = telling.changes();
-        changes.stream().limit(MOST_CHANGES_TOLD).forEach(said::line);
+    private void say(StyledText.Builder text) {
+        VoicingExplanation explanation = new VoicingExplanation(Explanation.of(best()));
+        List<Phrase> changes = explanation.changes();
+        changes.stream().limit(MOST_CHANGES_TOLD).forEach(text::line);
         if (changes.size() > MOST_CHANGES_TOLD) {
-            said.line("… and " + (changes.size() - MOST_CHANGES_TOLD) + " more changes.", Style.QUIET);
+            int more = changes.size() - MOST_CHANGES_TOLD;
+            text.line(Phrase.counted(more, "… and {0} more change.", "… and {0} more changes.", more), Style.QUIET);
         }
-        telling.reason().ifPresent(said::line);
+        explanation.reason().ifPresent(text::line);
         if (!changes.isEmpty()) {
-            telling.comparison().forEach(said::line);
+            explanation.comparison().forEach(text::line);
         }
-        said.line(costs(), Style.QUIET);
-        return said.build().lines();
+        text.line(costs(), Style.QUIET);
+        care().ifPresent(text::line);
     }
 
-    private String costs() {
-        List<String> others = ways.subList(1, ways.size()).stream()
-                .map(way -> Integer.toString(way.cost().total()))
+    private Phrase costs() {
+        List<Integer> others = ways.subList(1, ways.size()).stream()
+                .map(way -> way.cost().total())
                 .toList();
-        return "Cost " + best().cost().total()
-                + (others.isEmpty() ? "." : "; the next best " + Words.listed(others) + ".");
+        return others.isEmpty()
+                ? Phrase.sentence("Cost {0}.", best().cost().total())
+                : Phrase.sentence("Cost {0}; the next best {1}.", best().cost().total(), Phrase.list(others));
     }
 
     private Optional<Phrase> care() {

@@ -3,11 +3,13 @@ package monochord.view.music;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import monochord.text.Columns;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Pitch;
-import monochord.theory.Signs;
 
 /**
  * Voices over time, the top one above: a chord a column, and a line from a note to the next where its key stays down.
@@ -16,21 +18,21 @@ import monochord.theory.Signs;
  * @param heads what stands above each chord
  * @param names what stands in front of each voice, from the bottom
  */
-record VoiceGrid(List<List<Pitch>> chords, List<String> heads, List<String> names, Signs signs) {
+record VoiceGrid(List<List<Pitch>> chords, List<Phrase> heads, List<Phrase> names, Reader reader) {
     private static final int GAP = 4;
 
     /** As many chords on a line as the width takes; those that do not fit follow below. */
     StyledText draw(int width) {
-        int label = names.stream().mapToInt(VoiceGrid::columnsOf).max().orElse(0) + 2;
+        int label = names.stream().mapToInt(this::columnsOf).max().orElse(0) + 2;
         int column = widest() + GAP;
         int perLine = Math.max(1, (width - label) / column);
         StyledText.Builder text = StyledText.builder();
         for (int from = 0; from < chords.size(); from += perLine) {
             int to = Math.min(chords.size(), from + perLine);
-            text.line(row(padded("", label), from, to, i -> padded(heads.get(i), column)));
+            text.line(row(padded("", label), from, to, i -> padded(said(heads.get(i)), column)));
             for (int voice = names.size() - 1; voice >= 0; voice--) {
                 int sounding = voice;
-                text.line(row(padded(names.get(voice), label), from, to, i -> cell(i, sounding, column)));
+                text.line(row(padded(said(names.get(voice)), label), from, to, i -> cell(i, sounding, column)));
             }
         }
         return text.build();
@@ -46,24 +48,28 @@ record VoiceGrid(List<List<Pitch>> chords, List<String> heads, List<String> name
 
     private String cell(int i, int voice, int column) {
         Pitch pitch = chords.get(i).get(voice);
-        String written = pitch.write(signs);
+        String written = pitch.write(reader.signs());
         boolean held =
                 i + 1 < chords.size() && pitch.soundsLike(chords.get(i + 1).get(voice));
-        String bar = signs.isAscii() ? "-" : "─";
-        return held ? written + " " + bar.repeat(column - columnsOf(written) - 2) + " " : padded(written, column);
+        String bar = reader.signs().isAscii() ? "-" : "─";
+        return held ? written + " " + bar.repeat(column - Columns.of(written) - 2) + " " : padded(written, column);
     }
 
     private int widest() {
-        List<String> all = new ArrayList<>(heads);
-        chords.forEach(chord -> chord.forEach(pitch -> all.add(pitch.write(signs))));
-        return all.stream().mapToInt(VoiceGrid::columnsOf).max().orElse(0);
+        List<Phrase> all = new ArrayList<>(heads);
+        chords.forEach(chord -> chord.forEach(pitch -> all.add(Phrase.of("{0}", pitch))));
+        return all.stream().mapToInt(this::columnsOf).max().orElse(0);
+    }
+
+    private int columnsOf(Phrase phrase) {
+        return Columns.of(said(phrase));
+    }
+
+    private String said(Phrase phrase) {
+        return phrase.in(reader).plain();
     }
 
     private static String padded(String text, int columns) {
-        return text + " ".repeat(Math.max(0, columns - columnsOf(text)));
-    }
-
-    private static int columnsOf(String text) {
-        return text.codePointCount(0, text.length());
+        return text + " ".repeat(Math.max(0, columns - Columns.of(text)));
     }
 }

@@ -3,8 +3,8 @@ package monochord.view.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import monochord.text.Phrase;
 import monochord.theory.Signs;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.Marked;
@@ -38,7 +38,7 @@ final class KeyboardDrawn {
     static Html.Element of(Drawing drawing) {
         return Html.element("figure")
                 .holding(new KeyboardDrawn(drawing).svg())
-                .holding(Html.element("figcaption").holding(drawing.caption()));
+                .holding(Html.element("figcaption").holding(drawing.caption().toString()));
     }
 
     /** The stretch begins on C or F and ends on E or B, so that the groups of black keys are whole. */
@@ -112,7 +112,7 @@ final class KeyboardDrawn {
         return List.of(
                 shape.with("class", role),
                 written(name, middle, height + 4, role + " name"),
-                written(mark.role().label(), middle, beyond, "role"));
+                written(mark.role().label().toString(), middle, beyond, "role"));
     }
 
     private static Html.Element rectangle(int x, int y, int width, int height) {
@@ -133,16 +133,19 @@ final class KeyboardDrawn {
 
     /** {@code IV F on a keyboard: F4 root, A4 third, C5 5.} */
     private String words() {
-        String hands = drawing.left().isEmpty()
-                ? words(drawing.right())
-                : "left hand " + words(drawing.left()) + "; right hand " + words(drawing.right());
-        return drawing.caption().strip() + " on a keyboard: " + hands + ".";
+        Phrase right = words(drawing.right());
+        Phrase hands = drawing.left().isEmpty()
+                ? right
+                : Phrase.of("left hand {0}; right hand {1}", words(drawing.left()), right);
+        return Phrase.of("{0} on a keyboard: {1}.", drawing.caption(), hands).toString();
     }
 
-    private static String words(List<Marked> marks) {
-        return marks.stream()
-                .map(mark ->
-                        (mark.pitch().write(Signs.MUSIC) + " " + mark.role().words()).strip())
-                .collect(Collectors.joining(", "));
+    private static Phrase words(List<Marked> marks) {
+        return Phrase.joined(
+                ", ",
+                marks.stream()
+                        .map(mark ->
+                                Phrase.of("{0}", mark.pitch()).then(mark.role().words()))
+                        .toList());
     }
 }

@@ -84,7 +84,7 @@ class ChordMoveTest {
             Eb | F# | the root rises an augmented second
             """)
     void saysHowTheRootMoves(String from, String to, String words) {
-        assertEquals(words, move(from, to).rootInWords());
+        assertEquals(words, move(from, to).rootInWords().toString());
     }
 
     @Test

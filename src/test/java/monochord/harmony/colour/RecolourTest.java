@@ -59,7 +59,7 @@ class RecolourTest {
     @Test
     void saysWhy() {
         List<String> reasons = recolour(WALTZ, "C").ideas().get(0).reasons().stream()
-                .map(Reason::sentence)
+                .map(reason -> reason.sentence().toString())
                 .toList();
         assertEquals(
                 List.of(
@@ -100,8 +100,9 @@ class RecolourTest {
     void saysWhatTheChordDoesInstead(String chords, String key, int at, String to, String sentence) {
         List<Idea> ideas = ideas(chords, key, at, to);
         assertEquals(1, ideas.size(), to);
-        List<String> said =
-                ideas.get(0).reasons().stream().map(Reason::sentence).toList();
+        List<String> said = ideas.get(0).reasons().stream()
+                .map(reason -> reason.sentence().toString())
+                .toList();
         assertTrue(said.contains(sentence), said::toString);
     }
 
@@ -128,8 +129,9 @@ class RecolourTest {
         for (String chords : List.of("IV I V vi V I", "I vi ii V7 I", "I viio I V IV I", "I iii vi V7/V V I")) {
             for (Key key : Key.majorKeys()) {
                 for (Idea idea : recolour(chords, key.toString()).ideas()) {
-                    List<String> said =
-                            idea.reasons().stream().map(Reason::sentence).toList();
+                    List<String> said = idea.reasons().stream()
+                            .map(reason -> reason.sentence().toString())
+                            .toList();
                     boolean same = said.stream().anyMatch(one -> one.contains("does what"));
                     String leadsNoMore = idea.from().write(Signs.MUSIC) + " no longer leads";
                     boolean homeLost = said.contains("The tonic is not heard there any more.");

@@ -148,8 +148,10 @@ class FitTest {
         Fit fit = fit("E4:2 D4 C4", "Ab G", "C");
         assertEquals(
                 "E4 rubs against the E♭ of A♭. Sing E♭4 there, the chord's own colour, or change the chord.",
-                FitWords.say(fit.notes().get(0), fit));
-        assertEquals("D4 is the fifth of G.", FitWords.say(fit.notes().get(1), fit));
+                FitExplanation.say(fit.notes().get(0), fit).toString());
+        assertEquals(
+                "D4 is the fifth of G.",
+                FitExplanation.say(fit.notes().get(1), fit).toString());
     }
 
     /**
@@ -174,7 +176,7 @@ class FitTest {
             """)
     void namesANoteByItsSpelling(String melody, String chord, String sentence) {
         Fit fit = fit(melody, chord, "C");
-        assertEquals(sentence, FitWords.say(fit.notes().get(0), fit));
+        assertEquals(sentence, FitExplanation.say(fit.notes().get(0), fit).toString());
     }
 
     @Test
@@ -182,9 +184,12 @@ class FitTest {
     void everySpellingHasAName() {
         Set<String> names = new HashSet<>();
         for (int fifths = -15; fifths <= 15; fifths++) {
-            String name = FitWords.beyond(NoteName.at(fifths), NoteName.C);
+            String name = FitExplanation.beyond(NoteName.at(fifths), NoteName.C).toString();
             assertTrue(names.add(name), name);
-            assertEquals(name, FitWords.beyond(NoteName.at(fifths + 3), NoteName.at(3)));
+            assertEquals(
+                    name,
+                    FitExplanation.beyond(NoteName.at(fifths + 3), NoteName.at(3))
+                            .toString());
         }
         assertTrue(names.contains("lowered sixth") && names.contains("raised ninth"), names::toString);
     }

@@ -100,7 +100,7 @@ class CostTest {
     void reach(String text, int halfSteps, String words) {
         Reach reach = Reach.parse(text);
         assertEquals(halfSteps, reach.halfSteps());
-        assertEquals(words, reach.inWords());
+        assertEquals(words, reach.inWords().toString());
         assertEquals(text, reach.toString());
     }
 

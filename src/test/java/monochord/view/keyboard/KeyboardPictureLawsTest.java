@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.Thorough;
+import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.NoteNaming;
@@ -43,7 +44,7 @@ class KeyboardPictureLawsTest {
         int drawn = 0;
         for (int width = 30; width <= 80; width += Thorough.times(10, 5)) {
             for (String chord : chords()) {
-                StyledText picture = KeyboardPicture.chord(Chord.parse(chord), signs, width);
+                StyledText picture = KeyboardPicture.chord(Chord.parse(chord), Reader.of(signs), width);
                 List<String> names = Chord.parse(chord).tones().stream()
                         .map(name -> name.write(signs))
                         .toList();
@@ -94,16 +95,16 @@ class KeyboardPictureLawsTest {
     private static List<StyledText> pictures(Signs signs, int width) {
         List<StyledText> pictures = new ArrayList<>();
         roots().map(root -> root + "13")
-                .forEach(chord -> pictures.add(KeyboardPicture.chord(Chord.parse(chord), signs, width)));
+                .forEach(chord -> pictures.add(KeyboardPicture.chord(Chord.parse(chord), Reader.of(signs), width)));
         roots().forEach(root ->
-                pictures.add(KeyboardPicture.scale(Scale.parse(root + " harmonic minor"), signs, width)));
+                pictures.add(KeyboardPicture.scale(Scale.parse(root + " harmonic minor"), Reader.of(signs), width)));
         roots().forEach(root -> {
             Chord over = Chord.parse("Ebm7b5/" + root);
-            pictures.add(KeyboardPicture.chord(over, signs, width));
+            pictures.add(KeyboardPicture.chord(over, Reader.of(signs), width));
             pictures.add(KeyboardPicture.hands(
                     Roles.close(Chord.parse("F")).subList(0, 1),
                     Roles.close(over).subList(1, 3),
-                    signs,
+                    Reader.of(signs),
                     width));
         });
         return pictures;

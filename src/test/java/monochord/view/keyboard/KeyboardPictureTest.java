@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import java.util.List;
+import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Pitch;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class KeyboardPictureTest {
     @Test
     void aFlatMajorSevenHasTwoBlackAndTwoWhiteKeys() {
-        assertPicture(chord("Abmaj7", Signs.MUSIC, 80), """
+        assertPicture(chord("Abmaj7", Reader.ENGLISH, 80), """
                          R                   5
                     ██   A♭   ██        ██   E♭        ██   ██   ██
                 ──┴────┴────┴────┴────C────┴────┴────┴────G────┴────┴──
@@ -25,7 +26,7 @@ class KeyboardPictureTest {
 
     @Test
     void theSamePictureStandsInFortyColumnsOfAscii() {
-        assertPicture(chord("Abmaj7", Signs.ASCII, 40), """
+        assertPicture(chord("Abmaj7", Reader.of(Signs.ASCII), 40), """
                      R           5
                   [] Ab []    [] Eb    [] [] []
                 -+--+--+--+--C--+--+--+--G--+--+-
@@ -35,7 +36,7 @@ class KeyboardPictureTest {
 
     @Test
     void theChordUnderTheSixthOfDIsBFlatDFA() {
-        assertPicture(chord("Bbmaj7", Signs.MUSIC, 80), """
+        assertPicture(chord("Bbmaj7", Reader.ENGLISH, 80), """
                               R
                     ██   ██   B♭        ██   ██        ██   ██   ██
                 ──┴────┴────┴────┴────┴────D────┴────F────┴────A────┴──
@@ -45,7 +46,7 @@ class KeyboardPictureTest {
 
     @Test
     void cFlatStandsOnTheKeyOfB() {
-        assertPicture(chord("Cb", Signs.MUSIC, 80), """
+        assertPicture(chord("Cb", Reader.ENGLISH, 80), """
                                              3         5
                     ██   ██   ██        ██   E♭        G♭   ██   ██
                 ──┴────┴────┴────C♭───┴────┴────┴────┴────┴────┴────┴──
@@ -55,13 +56,13 @@ class KeyboardPictureTest {
 
     @Test
     void anInversionNamesItsBassAndBDoubleFlatStandsOnTheKeyOfA() {
-        assertPicture(chord("Ebm7b5/Gb", Signs.MUSIC, 80), """
+        assertPicture(chord("Ebm7b5/Gb", Reader.ENGLISH, 80), """
                 bass 3                   7    R
                      G♭   ██   ██        D♭   E♭
                  ──┴────┴────B𝄫───┴────┴────┴────┴──
                              ♭5
                 """);
-        assertPicture(chord("Ebm7b5/Gb", Signs.ASCII, 80), """
+        assertPicture(chord("Ebm7b5/Gb", Reader.of(Signs.ASCII), 80), """
                 bass 3                   7    R
                      Gb   []   []        Db   Eb
                  --+----+---Bbb---+----+----+----+--
@@ -71,12 +72,12 @@ class KeyboardPictureTest {
 
     @Test
     void aThirteenthChordReachesOverTwoOctaves() {
-        assertPicture(chord("G13", Signs.MUSIC, 80), """
+        assertPicture(chord("G13", Reader.ENGLISH, 80), """
                     ██   ██   ██        ██   ██        ██   ██   ██        ██   ██
                 ──┴────G────┴────B────┴────D────┴────F────┴────A────┴────C────┴────E──
                        R         3         5         7         9         11        13
                 """);
-        assertPicture(chord("G13", Signs.ASCII, 40), """
+        assertPicture(chord("G13", Reader.of(Signs.ASCII), 40), """
                   [] []    [] []    [] [] []    [] []
                 -G--+--B--+--D--+--F--+--A--+--C--+--E-
                  R     3     5     7     9     11    13
@@ -85,7 +86,7 @@ class KeyboardPictureTest {
 
     @Test
     void aBassFromOutsideTheChordIsOnlyABass() {
-        assertPicture(chord("F/G", Signs.MUSIC, 80), """
+        assertPicture(chord("F/G", Reader.ENGLISH, 80), """
                     ██   ██   ██        ██   ██        ██   ██   ██        ██   ██
                 ──┴────G────┴────┴────┴────┴────┴────F────┴────A────┴────C────┴────┴──
                       bass                           R         3         5
@@ -94,13 +95,13 @@ class KeyboardPictureTest {
 
     @Test
     void fDoubleSharpStandsOnTheKeyOfGInGSharpHarmonicMinor() {
-        assertPicture(scale("G# harmonic minor", Signs.MUSIC, 80), """
+        assertPicture(scale("G# harmonic minor", Reader.ENGLISH, 80), """
                          1    2         4    5              1
                     ██   G♯   A♯        C♯   D♯        ██   G♯   ██
                 ──┴────┴────┴────B────┴────┴────E────┴────F𝄪───┴────┴──
                                  3              6         7
                 """);
-        assertPicture(scale("G# harmonic minor", Signs.ASCII, 40), """
+        assertPicture(scale("G# harmonic minor", Reader.of(Signs.ASCII), 40), """
                      1  2     4  5        1
                   [] G# A#    C# D#    [] G# []
                 -+--+--+--B--+--+--E--+-F##-+--+-
@@ -110,7 +111,7 @@ class KeyboardPictureTest {
 
     @Test
     void theBluesScaleIsCountedFromTheMajorScale() {
-        assertPicture(scale("A blues", Signs.MUSIC, 80), """
+        assertPicture(scale("A blues", Reader.ENGLISH, 80), """
                                              ♭5
                     ██   ██   ██        ██   E♭        ██   ██   ██
                 ──┴────┴────A────┴────C────D────E────┴────G────A────┴──
@@ -122,7 +123,7 @@ class KeyboardPictureTest {
     void twoHandsAreDrawnAtTheirHeightsAndToldApartInWords() {
         Chord chord = Chord.parse("Fmaj7");
         StyledText drawn = KeyboardPicture.hands(
-                Roles.marked(pitches("F2 C3"), chord), Roles.marked(pitches("A3 C4 E4"), chord), Signs.MUSIC, 80);
+                Roles.marked(pitches("F2 C3"), chord), Roles.marked(pitches("A3 C4 E4"), chord), Reader.ENGLISH, 80);
         assertPicture(drawn, """
                     ██   ██   ██        ██   ██        ██   ██   ██        ██   ██
                 ──F────┴────┴────┴────C────┴────┴────┴────┴────A────┴────C────┴────E──
@@ -135,7 +136,7 @@ class KeyboardPictureTest {
 
     @Test
     void aWindowTooNarrowToDrawInIsToldTheSameInWords() {
-        assertPicture(chord("Ebm7b5/Gb", Signs.MUSIC, 29), """
+        assertPicture(chord("Ebm7b5/Gb", Reader.ENGLISH, 29), """
                 G♭: third, in the bass.
                 B𝄫: lowered fifth.
                 D♭: seventh.
@@ -148,7 +149,7 @@ class KeyboardPictureTest {
         List<Marked> marks = pitches("F#4 Gb4").stream()
                 .map(pitch -> new Marked(pitch, Role.NONE))
                 .toList();
-        assertPicture(KeyboardPicture.pitches(marks, Signs.ASCII, 80), """
+        assertPicture(KeyboardPicture.pitches(marks, Reader.of(Signs.ASCII), 80), """
                 F#4.
                 Gb4.
                 """);
@@ -158,12 +159,12 @@ class KeyboardPictureTest {
         return Arrays.stream(text.split(" ")).map(Pitch::parse).toList();
     }
 
-    private static StyledText chord(String symbol, Signs signs, int width) {
-        return KeyboardPicture.chord(Chord.parse(symbol), signs, width);
+    private static StyledText chord(String symbol, Reader reader, int width) {
+        return KeyboardPicture.chord(Chord.parse(symbol), reader, width);
     }
 
-    private static StyledText scale(String name, Signs signs, int width) {
-        return KeyboardPicture.scale(Scale.parse(name), signs, width);
+    private static StyledText scale(String name, Reader reader, int width) {
+        return KeyboardPicture.scale(Scale.parse(name), reader, width);
     }
 
     static void assertPicture(StyledText drawn, String expected) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -18,7 +19,7 @@ class ProgressionPictureTest {
 
     @Test
     void tonesThatTwoChordsShareStandInOneColumn() {
-        assertPicture(ProgressionPicture.of(rows(WALTZ), Signs.MUSIC, 80), """
+        assertPicture(ProgressionPicture.of(rows(WALTZ), Reader.ENGLISH, 80), """
                              ██   ██   ██        ██   ██        ██   ██   ██
                          ──F────G────A────B────C────D────E────F────G────A────B──
                 IV   F               A         C              F
@@ -32,7 +33,7 @@ class ProgressionPictureTest {
 
     @Test
     void fortyColumnsHoldTheSameGrid() {
-        assertPicture(ProgressionPicture.of(rows(WALTZ), Signs.ASCII, 40), """
+        assertPicture(ProgressionPicture.of(rows(WALTZ), Reader.of(Signs.ASCII), 40), """
                       [] [] []    [] []    [] [] []
                     -F--G--A--B--C--D--E--F--G--A--B-
                 F          A     C        F
@@ -46,13 +47,13 @@ class ProgressionPictureTest {
 
     @Test
     void neighboursAHalfStepApartDoNotTouch() {
-        StyledText grid = ProgressionPicture.of(rows(List.of("Bmaj7 A#3 B3 D#4 F#4")), Signs.MUSIC, 40);
+        StyledText grid = ProgressionPicture.of(rows(List.of("Bmaj7 A#3 B3 D#4 F#4")), Reader.ENGLISH, 40);
         assertTrue(grid.plain().contains(" A♯ B "), grid.plain());
     }
 
     @Test
     void inWordsEachChordSaysWhatStays() {
-        assertPicture(KeyboardWords.progression(rows(WALTZ.subList(0, 4)), Signs.MUSIC, 80), """
+        assertPicture(KeyboardWords.progression(rows(WALTZ.subList(0, 4)), Reader.ENGLISH, 80), """
                 F, IV: A C F.
                 C, I: G C E. C stays.
                 G, V: G B D. G stays.
@@ -64,7 +65,7 @@ class ProgressionPictureTest {
     void everyGridFitsItsWidth() {
         for (int width = 20; width <= 100; width++) {
             for (Signs signs : Signs.values()) {
-                StyledText grid = ProgressionPicture.of(rows(WALTZ), signs, width);
+                StyledText grid = ProgressionPicture.of(rows(WALTZ), Reader.of(signs), width);
                 assertTrue(grid.columns() <= Math.min(80, width), grid.plain());
                 assertTrue(grid.plain().lines().noneMatch(line -> line.endsWith(" ")), grid.plain());
             }

@@ -3,6 +3,7 @@ package monochord.view.keyboard;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.stream.Collectors;
+import monochord.text.Reader;
 import monochord.theory.Chord;
 import monochord.theory.NoteName;
 import monochord.theory.Scale;
@@ -28,7 +29,7 @@ class RolesTest {
     void eachToneHasItsRole(String symbol, String roles) {
         Chord chord = Chord.parse(symbol);
         String found = chord.tones().stream()
-                .map(tone -> tone + " " + Roles.of(chord, tone).label(Signs.ASCII))
+                .map(tone -> tone + " " + Roles.of(chord, tone).label(Reader.of(Signs.ASCII)))
                 .collect(Collectors.joining(", "));
         assertEquals(roles, found);
     }
@@ -55,7 +56,8 @@ class RolesTest {
 
     @Test
     void inWordsAScaleCountsItsDegrees() {
-        KeyboardPictureTest.assertPicture(KeyboardWords.scale(Scale.parse("A minor pentatonic"), Signs.MUSIC, 80), """
+        KeyboardPictureTest.assertPicture(
+                KeyboardWords.scale(Scale.parse("A minor pentatonic"), Reader.ENGLISH, 80), """
                 A: first.
                 C: lowered third.
                 D: fourth.
@@ -67,7 +69,7 @@ class RolesTest {
 
     @Test
     void inWordsABassFromOutsideIsSaidToBeOne() {
-        KeyboardPictureTest.assertPicture(KeyboardWords.chord(Chord.parse("F/G"), Signs.MUSIC, 20), """
+        KeyboardPictureTest.assertPicture(KeyboardWords.chord(Chord.parse("F/G"), Reader.ENGLISH, 20), """
                 G: bass, not in the
                   chord.
                 F: root.

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.voicing.Voicing;
+import monochord.text.Reader;
 import monochord.theory.Chord;
 import monochord.theory.Signs;
 import org.junit.jupiter.api.DisplayName;
@@ -28,7 +29,7 @@ class VoicingGridTest {
                             E4   ↘4 C4══════●
                 left        G3   ↘5 D3   ↗1 E♭3
                             C3   ↘5 G2   ↗1 A♭2\
-                """, VoicingGrid.of(ROWS, Signs.MUSIC, 80).plain());
+                """, VoicingGrid.of(ROWS, Reader.ENGLISH, 80).plain());
     }
 
     @Test
@@ -40,7 +41,7 @@ class VoicingGridTest {
                             E4   v4 C4======o
                 left        G3   v5 D3   ^1 Eb3
                             C3   v5 G2   ^1 Ab2\
-                """, VoicingGrid.of(ROWS, Signs.ASCII, 80).plain());
+                """, VoicingGrid.of(ROWS, Reader.of(Signs.ASCII), 80).plain());
     }
 
     @Test
@@ -58,7 +59,7 @@ class VoicingGridTest {
                          ═══C4
                 left     ↗1 E♭3
                          ↗1 A♭2\
-                """, VoicingGrid.of(ROWS, Signs.MUSIC, 30).plain());
+                """, VoicingGrid.of(ROWS, Reader.ENGLISH, 30).plain());
     }
 
     @Test
@@ -71,7 +72,7 @@ class VoicingGridTest {
         for (int width = 24; width <= 80; width++) {
             int room = width;
             for (Signs signs : Signs.values()) {
-                assertTrue(VoicingGrid.of(many, signs, width).columns() <= width, () -> room + " " + signs);
+                assertTrue(VoicingGrid.of(many, Reader.of(signs), width).columns() <= width, () -> room + " " + signs);
             }
         }
     }
@@ -83,6 +84,6 @@ class VoicingGridTest {
                 C: left hand C3 G3, right hand E4 G4.
                 Gsus4: left hand G2 D3, right hand C4 G4. G4 stays.
                 A♭maj7: left hand A♭2 E♭3, right hand C4 G4. C4 G4 stay.\
-                """, VoicingGrid.words(ROWS, Signs.MUSIC).plain());
+                """, VoicingGrid.words(ROWS, Reader.ENGLISH).plain());
     }
 }

@@ -14,6 +14,7 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
 import monochord.lesson.Span;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
@@ -37,7 +38,7 @@ class WebPageTest {
     private static Drawing drawing(String symbol) {
         Music.OneChord one = (Music.OneChord) MusicText.read(symbol, Key.parse("C"));
         Chord chord = one.chord();
-        return Drawing.of(symbol, Roles.close(chord));
+        return Drawing.of(Phrase.of("{0}", chord), Roles.close(chord));
     }
 
     private static WebPage page(Section... sections) {
@@ -64,7 +65,7 @@ class WebPageTest {
         String written = page(shown("show Ab/C", "", drawing("Ab/C"))).write();
 
         assertTrue(
-                written.contains("aria-label=\"Ab/C on a keyboard: C4 third, in the bass, E♭4 fifth, A♭4 root.\""),
+                written.contains("aria-label=\"A♭/C on a keyboard: C4 third, in the bass, E♭4 fifth, A♭4 root.\""),
                 written);
     }
 

@@ -79,7 +79,7 @@ final class RecolourVerb implements Verb {
     }
 
     private static Answer answer(
-            Progression progression, Optional<Melody> melody, List<String> remarks, Sitting sitting) {
+            Progression progression, Optional<Melody> melody, List<Phrase> remarks, Sitting sitting) {
         Recolour recolour = Recolour.of(progression, melody);
         remember(recolour, melody, sitting.stage());
         return new RecolourAnswer(recolour, remarks);

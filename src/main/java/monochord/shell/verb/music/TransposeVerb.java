@@ -69,12 +69,13 @@ final class TransposeVerb implements Verb {
         Key from = progression.key();
         if (sentence.clause("to").isPresent()) {
             Key to = sentence.clause("to").get().read(Key::parse);
-            return new TransposeAnswer(progression, progression.in(to), "");
+            return new TransposeAnswer(progression, progression.in(to), Phrase.NOTHING);
         }
         if (sentence.clause("for").isPresent()) {
             Instrument instrument = sentence.clause("for").get().read(Instrument::parse);
             Key written = Transposition.written(from, instrument);
-            return new TransposeAnswer(progression, progression.in(written), "written for " + instrument);
+            return new TransposeAnswer(
+                    progression, progression.in(written), Phrase.of("written for {0}", instrument.title()));
         }
         if (sentence.clause("capo").filter(Sentence.Part::isEmpty).isPresent()) {
             return new CapoAnswer(progression, Capo.forSounding(progression));
@@ -82,7 +83,8 @@ final class TransposeVerb implements Verb {
         if (sentence.clause("capo").isPresent()) {
             int fret = sentence.clause("capo").get().read(TransposeVerb::fret);
             Key shapes = Transposition.shapes(from, fret);
-            return new TransposeAnswer(progression, progression.in(shapes), "shapes above a capo on fret " + fret);
+            return new TransposeAnswer(
+                    progression, progression.in(shapes), Phrase.of("shapes above a capo on fret {0}", fret));
         }
         throw Unreadable.because(
                 sentence.whole(), sentence.whole().length(), "a transposition", "expected to, for or capo", EXAMPLE);

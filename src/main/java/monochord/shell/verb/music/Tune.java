@@ -2,6 +2,7 @@ package monochord.shell.verb.music;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.shell.sentence.Keys;
@@ -10,15 +11,15 @@ import monochord.shell.sitting.Sitting;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.LeadSheetFile;
 import monochord.song.musicxml.SheetFault;
+import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.Signs;
 
 /**
  * A tune and perhaps its chords, as a sentence or a file gives them.
  *
  * @param remarks what is to be known about how a file was read
  */
-record Tune(Melody melody, Optional<Progression> progression, List<String> remarks) {
+record Tune(Melody melody, Optional<Progression> progression, List<Phrase> remarks) {
     /** The option that names a file. */
     static final String FILE = "file";
 
@@ -48,11 +49,9 @@ record Tune(Melody melody, Optional<Progression> progression, List<String> remar
         return LeadSheetFile.read(file.read(sitting.outside()::file), file.text());
     }
 
-    static List<String> remarks(LeadSheet sheet) {
-        String title = sheet.title().isEmpty() ? "A tune" : sheet.title();
-        java.util.ArrayList<String> said = new java.util.ArrayList<>();
-        said.add(title + ", in " + sheet.key().write(Signs.MUSIC) + ".");
-        sheet.remarks().forEach(remark -> said.add(remark.toString()));
-        return said;
+    static List<Phrase> remarks(LeadSheet sheet) {
+        Phrase title = sheet.title().isEmpty() ? Phrase.of("a tune") : Phrase.typed(sheet.title());
+        return Stream.concat(Stream.of(Phrase.sentence("{0}, in {1}.", title, sheet.key())), sheet.remarks().stream())
+                .toList();
     }
 }

@@ -122,19 +122,19 @@ final class VoiceVerb implements Verb {
     }
 
     private static void remember(VoicedProgression best, Progression progression, Sitting sitting) {
-        Take voiced =
-                take(progression, best.voicings(), " voiced " + best.task().style());
-        Take plain = take(progression, Explanation.of(best).plain(), " in root position");
-        sitting.stage().remember(voiced, plain, voiced);
+        Take voiced = take(progression, best.voicings());
+        Take plain = take(progression, Explanation.of(best).plain());
+        Take improved = voiced.titled(
+                Phrase.of("{0} voiced {1}", voiced.title(), best.task().style().inWords()));
+        sitting.stage().remember(improved, plain.titled(Phrase.of("{0} in root position", plain.title())), improved);
     }
 
-    private static Take take(Progression progression, List<Voicing> voicings, String how) {
+    private static Take take(Progression progression, List<Voicing> voicings) {
         List<Change> changes = Arrangement.changes(progression);
         List<TimedVoicing> timed = IntStream.range(0, changes.size())
                 .mapToObj(i -> new TimedVoicing(
                         voicings.get(i), changes.get(i).beats(), changes.get(i).label()))
                 .toList();
-        Take take = Take.of(progression, timed);
-        return take.titled(take.title().within("", how));
+        return Take.of(progression, timed);
     }
 }

@@ -30,7 +30,6 @@ import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Title;
 
 /** Makes music heard, or writes it to a file. */
 final class PlayVerb implements Verb {
@@ -169,11 +168,11 @@ final class PlayVerb implements Verb {
                         sitting.stage().ear().play(directions.perform(piece, take.key()))));
     }
 
-    private static Title title(Take take, Part part, Sentence sentence) {
-        String whose = part == Part.BOTH_HANDS ? "" : "the " + part + " of ";
-        String bars = sentence.clause(Wishes.METRE)
-                .map(said -> ", in " + said.text() + ",")
-                .orElse("");
-        return take.title().within(whose, bars);
+    private static Phrase title(Take take, Part part, Sentence sentence) {
+        Phrase title =
+                part == Part.BOTH_HANDS ? take.title() : Phrase.of("the {0} of {1}", part.inWords(), take.title());
+        return sentence.clause(Wishes.METRE)
+                .map(said -> Phrase.of("{0}, in {1},", title, Phrase.typed(said.text())))
+                .orElse(title);
     }
 }

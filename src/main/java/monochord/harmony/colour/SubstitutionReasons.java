@@ -5,17 +5,15 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import monochord.harmony.ChordFunction;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
 
 /** Puts into words what a change adds to the score, part by part. */
-final class Reasons {
+final class SubstitutionReasons {
     private final Key key;
     private final ChordOption from;
     private final ChordOption to;
@@ -24,7 +22,7 @@ final class Reasons {
     private final List<Reason> reasons = new ArrayList<>();
 
     /** Neighbours may be null. */
-    Reasons(Key key, ChordOption from, ChordOption to, ChordOption before, ChordOption after) {
+    SubstitutionReasons(Key key, ChordOption from, ChordOption to, ChordOption before, ChordOption after) {
         this.key = key;
         this.from = from;
         this.to = to;
@@ -42,53 +40,53 @@ final class Reasons {
         moves();
         home();
         if (friction != 0) {
-            String more = friction > 0 ? "More of the tune clashes" : "Less of the tune clashes";
-            reasons.add(new Reason(-friction * RecolourWeights.CLASH, more + " than over " + name(from) + "."));
+            reasons.add(new Reason(
+                    -friction * RecolourWeights.CLASH,
+                    friction > 0
+                            ? Phrase.sentence("More of the tune clashes than over {0}.", from.chord)
+                            : Phrase.sentence("Less of the tune clashes than over {0}.", from.chord)));
         }
         reasons.sort(Comparator.comparingInt(Reason::points).reversed());
         return reasons;
-    }
-
-    private static String name(ChordOption shade) {
-        return shade.chord.write(Signs.MUSIC);
     }
 
     private void origin() {
         switch (to.colour) {
             case BORROWED -> borrowed();
             case APPLIED -> {}
-            case SUSPENDED -> reasons.add(new Reason(0, "The fourth waits in place of the third; the function stays."));
-            default -> reasons.add(new Reason(0, "Root and function stay; only a colour is added."));
+            case SUSPENDED ->
+                reasons.add(
+                        new Reason(0, Phrase.sentence("The fourth waits in place of the third; the function stays.")));
+            default -> reasons.add(new Reason(0, Phrase.sentence("Root and function stay; only a colour is added.")));
         }
     }
 
     private void borrowed() {
         Scale nearest = to.sources.isEmpty() ? key.parallel().scale() : to.sources.get(0);
-        reasons.add(new Reason(
-                RecolourWeights.BORROWED - ChordScore.farther(to),
-                borrowed(to.chord, nearest, from.chord).toString()));
+        reasons.add(new Reason(RecolourWeights.BORROWED - ChordScore.farther(to), borrowed(nearest)));
     }
 
-    private Phrase borrowed(Chord chord, Scale source, Chord instead) {
+    private Phrase borrowed(Scale source) {
         Replacement replacement =
                 Replacement.of(from, to, function(before), function(after)).orElseThrow();
         return switch (replacement) {
             case SAME_FUNCTION ->
-                Phrase.sentence("{0} is borrowed from {1} and does what {2} did.", chord, source, instead);
+                Phrase.sentence("{0} is borrowed from {1} and does what {2} did.", to.chord, source, from.chord);
             case BEFORE_DOMINANT ->
                 Phrase.sentence(
                         "{0} is borrowed from {1} and takes the place of {2} before the dominant.",
-                        chord, source, instead);
+                        to.chord, source, from.chord);
             case DECEPTIVE ->
-                Phrase.sentence("{0} is borrowed from {1} and comes where {2} was expected.", chord, source, instead);
+                Phrase.sentence(
+                        "{0} is borrowed from {1} and comes where {2} was expected.", to.chord, source, from.chord);
             case WITHOUT_LEADING_NOTE ->
                 Phrase.sentence(
                         "{0} is borrowed from {1} and takes the place of {2} without a leading note.",
-                        chord, source, instead);
+                        to.chord, source, from.chord);
             case LOWERED_THIRD ->
                 Phrase.sentence(
                         "{0} is borrowed from {1}, the third degree lowered: a colour in place of {2}.",
-                        chord, source, instead);
+                        to.chord, source, from.chord);
         };
     }
 
@@ -107,13 +105,23 @@ final class Reasons {
                 .filter(tone -> isAdded(tone) && ChordOptions.isStable(tone, key))
                 .toList();
         if (ChordScore.firm(to, key) > 0 && !firm.isEmpty()) {
-            String degrees =
-                    firm.stream().map(tone -> key.degreeOf(tone).inWords()).collect(Collectors.joining(" and the "));
             reasons.add(new Reason(
                     RecolourWeights.STABLE * ChordScore.firm(to, key),
-                    "Its added " + row(firm) + (firm.size() == 1 ? " is the " : " are the ") + degrees
-                            + " of the key, steady in any chord."));
+                    Phrase.counted(
+                            firm.size(),
+                            "Its added {0} is the {1} of the key, steady in any chord.",
+                            "Its added {0} are the {1} of the key, steady in any chord.",
+                            Phrase.row(firm),
+                            degrees(firm))));
         }
+    }
+
+    /** {@code fifth}, {@code fifth and the tonic}. */
+    private Phrase degrees(List<NoteName> tones) {
+        return tones.stream()
+                .map(tone -> Phrase.inWords(key.degreeOf(tone)))
+                .reduce((before, degree) -> Phrase.of("{0} and the {1}", before, degree))
+                .orElse(Phrase.NOTHING);
     }
 
     private boolean isAdded(NoteName tone) {
@@ -127,10 +135,15 @@ final class Reasons {
         int old = common(before, from) + common(from, after);
         int now = common(before, to) + common(to, after);
         if (now > old) {
-            String verb = held.size() == 1 ? " is" : " are";
-            reasons.add(new Reason(points, row(held) + verb + " shared with the chords beside it."));
+            reasons.add(new Reason(
+                    points,
+                    Phrase.counted(
+                            held.size(),
+                            "{0} is shared with the chords beside it.",
+                            "{0} are shared with the chords beside it.",
+                            row(held))));
         } else if (now < old) {
-            reasons.add(new Reason(points, "Fewer tones are held from chord to chord."));
+            reasons.add(new Reason(points, Phrase.sentence("Fewer tones are held from chord to chord.")));
         }
     }
 
@@ -150,15 +163,17 @@ final class Reasons {
         int now = halfSteps(before, to) + halfSteps(to, after);
         int points = RecolourWeights.BASS * (now - halfSteps(before, from) - halfSteps(from, after));
         if (points > 0) {
-            Set<NoteName> line = new LinkedHashSet<>();
+            List<NoteName> line = new ArrayList<>();
             if (halfSteps(before, to) > 0) {
                 line.add(before.chord.bass());
             }
             line.add(to.chord.bass());
-            String end = halfSteps(to, after) > 0 ? " " + after.chord.bass().write(Signs.MUSIC) : "";
-            reasons.add(new Reason(points, "The bass moves by half step: " + row(line) + end + "."));
+            if (halfSteps(to, after) > 0) {
+                line.add(after.chord.bass());
+            }
+            reasons.add(new Reason(points, Phrase.sentence("The bass moves by half step: {0}.", Phrase.row(line))));
         } else if (points < 0) {
-            reasons.add(new Reason(points, "The bass no longer moves by half step."));
+            reasons.add(new Reason(points, Phrase.sentence("The bass no longer moves by half step.")));
         }
     }
 
@@ -175,8 +190,9 @@ final class Reasons {
                         - from.resolved(after)
                         + (before == null ? 0 : before.resolved(to) - before.resolved(from)));
         if (points > 0) {
-            reasons.add(
-                    new Reason(points, "Its tone from outside the key goes on by half step into " + name(after) + "."));
+            reasons.add(new Reason(
+                    points,
+                    Phrase.sentence("Its tone from outside the key goes on by half step into {0}.", after.chord)));
         }
     }
 
@@ -193,23 +209,30 @@ final class Reasons {
         if (newly) {
             reasons.add(new Reason(RecolourWeights.IDIOM, idiom(one, next)));
         } else if (TransitionScore.isIdiom(oldOne, oldNext) && !TransitionScore.isIdiom(one, next)) {
-            reasons.add(
-                    new Reason(-RecolourWeights.IDIOM, name(oldOne) + " no longer moves to " + name(oldNext) + "."));
+            reasons.add(new Reason(
+                    -RecolourWeights.IDIOM,
+                    Phrase.sentence("{0} no longer moves to {1}.", oldOne.chord, oldNext.chord)));
         }
         if (TransitionScore.leads(one, next) && !TransitionScore.leads(oldOne, oldNext)) {
-            reasons.add(new Reason(RecolourWeights.LEADS, leads(one, next).toString()));
+            reasons.add(new Reason(
+                    RecolourWeights.LEADS,
+                    one.fallsToFifth(next)
+                            ? Phrase.sentence("{0} leads to {1} as its dominant.", one.chord, next.chord)
+                            : Phrase.sentence("{0} leads to {1} with the leading note.", one.chord, next.chord)));
         } else if (TransitionScore.leads(oldOne, oldNext) && !TransitionScore.leads(one, next)) {
-            reasons.add(
-                    new Reason(-RecolourWeights.LEADS, name(oldOne) + " no longer leads to " + name(oldNext) + "."));
+            reasons.add(new Reason(
+                    -RecolourWeights.LEADS,
+                    Phrase.sentence("{0} no longer leads to {1}.", oldOne.chord, oldNext.chord)));
         }
     }
 
     private void home() {
         if (ChordScore.leavesHome(from, to)) {
-            reasons.add(new Reason(-RecolourWeights.HOME, "The tonic is not heard there any more."));
+            reasons.add(new Reason(-RecolourWeights.HOME, Phrase.sentence("The tonic is not heard there any more.")));
         }
         if (isCrowded(before, to) || isCrowded(to, after)) {
-            reasons.add(new Reason(-RecolourWeights.CROWDED, "It stands beside a chord that is much like it."));
+            reasons.add(new Reason(
+                    -RecolourWeights.CROWDED, Phrase.sentence("It stands beside a chord that is much like it.")));
         }
     }
 
@@ -217,20 +240,20 @@ final class Reasons {
         return one != null && next != null && TransitionScore.isCrowded(one, next);
     }
 
-    private static String idiom(ChordOption one, ChordOption next) {
-        String move = one.numeral.write(Signs.MUSIC) + " to " + next.numeral.write(Signs.MUSIC);
-        return TransitionScore.settles(one, next)
-                ? "The suspension settles on its own root, " + name(next) + "."
-                : TransitionScore.isWalkUp(one, next)
-                        ? move + " walks up by whole steps to the tonic."
-                        : TransitionScore.isMinorPlagal(one, next)
-                                ? move + " is the dark plagal ending: the lowered sixth falls to the fifth."
-                                : move + " is a move many songs know.";
+    private static Phrase idiom(ChordOption one, ChordOption next) {
+        if (TransitionScore.settles(one, next)) {
+            return Phrase.sentence("The suspension settles on its own root, {0}.", next.chord);
+        } else if (TransitionScore.isWalkUp(one, next)) {
+            return Phrase.sentence("{0} to {1} walks up by whole steps to the tonic.", one.numeral, next.numeral);
+        }
+        return TransitionScore.isMinorPlagal(one, next)
+                ? Phrase.sentence(
+                        "{0} to {1} is the dark plagal ending: the lowered sixth falls to the fifth.",
+                        one.numeral, next.numeral)
+                : Phrase.sentence("{0} to {1} is a move many songs know.", one.numeral, next.numeral);
     }
 
-    private static String row(Iterable<NoteName> notes) {
-        List<String> written = new ArrayList<>();
-        notes.forEach(note -> written.add(note.write(Signs.MUSIC)));
-        return String.join(" ", written);
+    private static Phrase row(Set<NoteName> notes) {
+        return Phrase.row(new ArrayList<>(notes));
     }
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * What a teacher says: whole sentences. Source: the words are ours; what is found follows from the rules in {@link
  * Strictness}, read off by hand.
  */
-class TellingTest {
+class MotionExplanationTest {
     @ParameterizedTest(name = "{1}: {0}")
     @CsvSource(delimiter = '!', textBlock = """
             F3 C4 A4 F5 | G3 D4 B4 D5 ! CHORALE ! Parallel fifths between bass and tenor: F3 C4 to G3 D4. Let C hang over as the fourth of Gsus4, and let it fall a step afterwards.
@@ -29,10 +29,13 @@ class TellingTest {
             """)
     void says(String text, Strictness strictness, String said) {
         Passage passage = Passage.parse(text);
-        Telling telling = new Telling(passage, strictness);
+        MotionExplanation explanation = new MotionExplanation(passage, strictness);
         List<String> sentences = strictness.judge(passage).stream()
-                .map(finding -> telling.of(finding)
-                        + telling.instead(finding).map(remedy -> " " + remedy).orElse(""))
+                .map(finding -> explanation.of(finding)
+                        + explanation
+                                .instead(finding)
+                                .map(remedy -> " " + remedy)
+                                .orElse(""))
                 .toList();
         assertEquals(said, String.join(" / ", sentences));
     }
@@ -47,9 +50,9 @@ class TellingTest {
             """)
     void sumsUp(String text, String sum, String motions) {
         Passage passage = Passage.parse(text);
-        Telling telling = new Telling(passage, Strictness.CHORALE);
-        assertEquals(sum, telling.sum(passage.steps().get(0)));
-        assertEquals(motions, telling.motions(passage.steps().get(0)));
+        MotionExplanation explanation = new MotionExplanation(passage, Strictness.CHORALE);
+        assertEquals(sum, explanation.sum(passage.steps().get(0)).toString());
+        assertEquals(motions, explanation.motions(passage.steps().get(0)).toString());
     }
 
     @ParameterizedTest(name = "{0}: {1}")
