@@ -72,7 +72,7 @@ record NotebookDesk(Path folder, Path home) {
                 noCard(),
                 () -> 0,
                 RecordKeeper::new);
-        int status = new CommandLine(around).run(arguments);
+        int status = Run.Outside.run(around, arguments);
         return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

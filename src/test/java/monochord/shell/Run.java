@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -89,9 +90,28 @@ record Run(int status, String out, String err) {
         Run run(String... arguments) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             ByteArrayOutputStream err = new ByteArrayOutputStream();
-            int status =
-                    new CommandLine(around(new ByteArrayInputStream(in), printer(out), printer(err))).run(arguments);
+            int status = run(around(new ByteArrayInputStream(in), printer(out), printer(err)), arguments);
             return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        }
+
+        /** Runs it, and waits until nothing of it writes to a learner's folder any more. */
+        static int run(Surroundings around, String... arguments) {
+            int status = new CommandLine(around).run(arguments);
+            Thread[] threads = new Thread[2 * Thread.activeCount()];
+            for (Thread thread : Arrays.copyOf(threads, Thread.enumerate(threads))) {
+                if (thread.getName().equals("opens the record")) {
+                    awaitEnd(thread);
+                }
+            }
+            return status;
+        }
+
+        private static void awaitEnd(Thread thread) {
+            try {
+                thread.join();
+            } catch (InterruptedException interrupted) {
+                throw new AssertionError("the record is not open yet", interrupted);
+            }
         }
 
         Surroundings around(InputStream input, PrintStream out, PrintStream err) {

@@ -63,18 +63,32 @@ class EndedCellTest {
                 .replaceFirst("the \\d+ cells", "the cells");
     }
 
-    /** Guards, each enough: {@code still} in {@code Scene} and {@code Workshop}; that {@code JvmCell.repeat} hears nothing. */
+    /**
+     * Guards, each enough: {@code still} in {@code Scene} and {@code Workshop}; that {@code JvmCell.repeat} hears nothing. For
+     * what lies about: {@code folder.remove()} in {@code Link.end}; links are removed and never followed.
+     */
     @Test
-    void nothingIsHeardOrPrintedAgain() {
-        try (Bench bench = new Bench()) {
-            Outcome first = bench.outcome("play(\"F C\"); show(\"C\"); System.out.println(\"loud\"); int n = 5");
-            assertEquals(1, first.plays().size());
-            Outcome exit = bench.outcome("System.exit(1)");
-            assertEquals("This cell told Java to end. It did; the line goes on." + ANEW, Bench.said(exit));
-            assertEquals(List.of(), exit.plays());
-            assertNull(exit.shown());
-            assertEquals("5", bench.says("n"));
-        }
+    void nothingIsHeardOrPrintedAgainAndNothingIsLeftLyingAbout(@TempDir Path outside) throws Exception {
+        Path precious = Files.writeString(outside.resolve("precious"), "tune");
+        Outcome first = BENCH.outcome("play(\"F C\"); show(\"C\"); System.out.println(\"loud\"); int n = 5");
+        assertEquals(1, first.plays().size());
+        assertEquals("true", BENCH.says("new java.io.File(\"a/b\").getAbsoluteFile().mkdirs()"));
+        BENCH.says("java.nio.file.Files.createSymbolicLink(java.nio.file.Path.of(\"a/b/c\"), java.nio.file.Path.of(\""
+                + outside + "\"))");
+        Path folder = BENCH.cell().folder();
+        assertTrue(Files.exists(folder.resolve("a/b/c/precious")));
+        assertEquals(Path.of(System.getProperty("java.io.tmpdir")).toRealPath(), folder.getParent());
+
+        Outcome exit = BENCH.outcome("System.exit(1)");
+        assertEquals(
+                "This cell told Java to end. It did; the line goes on. It begins anew; the cells that went well before have"
+                        + " been run again.",
+                counted(Bench.said(exit)));
+        assertEquals(List.of(), exit.plays());
+        assertNull(exit.shown());
+        assertEquals("5", BENCH.says("n"));
+        assertFalse(Files.exists(folder));
+        assertTrue(Files.exists(precious));
     }
 
     /** Guard: {@code Past.note}; without it the JVM would be built anew for ever. */
@@ -95,24 +109,6 @@ class EndedCellTest {
                     bench.says("System.exit(0)"));
             assertEquals("5", bench.says("n"));
         }
-    }
-
-    /** Guard: {@code folder.remove()} in {@code Link.end}; links are removed and never followed. */
-    @Test
-    void whatACellLeavesLyingAboutIsTakenAway(@TempDir Path outside) throws Exception {
-        Path precious = Files.writeString(outside.resolve("precious"), "tune");
-        Path folder;
-        try (Bench bench = new Bench()) {
-            assertEquals("true", bench.says("new java.io.File(\"a/b\").getAbsoluteFile().mkdirs()"));
-            bench.says(
-                    "java.nio.file.Files.createSymbolicLink(java.nio.file.Path.of(\"a/b/c\"), java.nio.file.Path.of(\""
-                            + outside + "\"))");
-            folder = bench.cell().folder();
-            assertTrue(Files.exists(folder.resolve("a/b/c/precious")));
-            assertEquals(Path.of(System.getProperty("java.io.tmpdir")).toRealPath(), folder.getParent());
-        }
-        assertFalse(Files.exists(folder));
-        assertTrue(Files.exists(precious));
     }
 
     /** Guard: {@code hasLeft} in {@code JvmCell.link}; without it the next cell is told that it ended Java, and not run. */

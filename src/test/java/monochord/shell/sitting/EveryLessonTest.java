@@ -140,7 +140,7 @@ class EveryLessonTest {
     @ParameterizedTest
     @MethodSource("lessons")
     void whoAnswersRightGetsThrough(LibraryEntry lesson) {
-        in(Thorough.spread(Key.majorKeys(), 3, number(lesson)), lesson, new Learner() {
+        in(Thorough.spread(Key.majorKeys(), 2, number(lesson)), lesson, new Learner() {
             @Override
             public Answer meets(Question question, Walk walk) {
                 Answer answer = walk.sitting.teaching().answer(question.expected());
