@@ -309,8 +309,8 @@ final class Reading {
     private Phrase advice() {
         LineMode mode = sitting.mode();
         return switch (mode) {
-            case NAMES -> Phrase.of(
-                    "Type english, german or latin; Enter keeps {0} and goes on.", Phrase.typed("A B C"));
+            case NAMES ->
+                Phrase.of("Type english, german or latin; Enter keeps {0} and goes on.", Phrase.typed("A B C"));
             case LESSON_PAGE, LESSON_JAVA -> mode.row().then(WHAT_IS_READ);
             default -> WHAT_IS_READ;
         };

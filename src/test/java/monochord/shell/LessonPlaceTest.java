@@ -55,9 +55,7 @@ class LessonPlaceTest {
         assertTrue(listed.contains("  1.1  Steps and half steps  done"), listed.toString());
         assertTrue(listed.contains("  1.2  Seven letters, each once"), listed.toString());
         List<String> begun = sitting("learn 1.1", "lessons 1");
-        assertTrue(
-                begun.contains("  1.1  Steps and half steps  done, waiting where you left it"),
-                begun.toString());
+        assertTrue(begun.contains("  1.1  Steps and half steps  done, waiting where you left it"), begun.toString());
     }
 
     @Test

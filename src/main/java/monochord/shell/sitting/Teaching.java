@@ -302,7 +302,8 @@ public final class Teaching {
                                 judged.text.english(),
                                 sitting.stage().ear()) + "\n"
                 : "";
-        return heard + ((question.isTried()
+        return heard
+                + ((question.isTried()
                         ? Phrase.sentence("Try again, or: hint, why, tell.")
                         : Phrase.sentence("Try again, or: hint, tell.")));
     }

@@ -19,7 +19,8 @@ public record LessonEnd(Lesson lesson, int asked, int atOnce, String next) imple
     @Override
     public StyledText text(Look look) {
         return StyledText.builder(look.reader())
-                .line(Phrase.sentence("End of {0}.", Phrase.typed(lesson.title())).then(count()))
+                .line(Phrase.sentence("End of {0}.", Phrase.typed(lesson.title()))
+                        .then(count()))
                 .line(after(), Style.QUIET)
                 .build()
                 .wrapped(look.width());

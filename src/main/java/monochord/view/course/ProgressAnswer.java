@@ -30,8 +30,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
         if (knowledge.standings().isEmpty()) {
-            text.line(Phrase.sentence(
-                    "Nothing has been asked yet. Enter begins a lesson; practise takes any skill."));
+            text.line(Phrase.sentence("Nothing has been asked yet. Enter begins a lesson; practise takes any skill."));
         } else if (look.plain() || look.width() < ProgressPicture.COLUMNS) {
             knowledge.standings().forEach((item, standing) -> text.line(fact(item, standing)));
             next(text);
@@ -44,7 +43,8 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
 
     /** What is known of one thing, in one line. */
     private Phrase fact(Item item, Standing standing) {
-        List<Phrase> facts = new ArrayList<>(List.of(ProgressPicture.Level.of(standing).words(), count(standing)));
+        List<Phrase> facts =
+                new ArrayList<>(List.of(ProgressPicture.Level.of(standing).words(), count(standing)));
         if (standing.pace().answers() > 0) {
             facts.add(Phrase.of("{0} s", (int) Math.round(standing.pace().millis() / 1000)));
         }
@@ -70,11 +70,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
         Standing standing = knowledge.of(weakest).orElseThrow();
         return Phrase.sentence(
                 "Next: review. {0}, some {1} min; the weakest is {2}, {3}, {4}.",
-                things(due.items().size()),
-                (due.seconds() + 59) / 60,
-                name(weakest),
-                count(standing),
-                asked(standing));
+                things(due.items().size()), (due.seconds() + 59) / 60, name(weakest), count(standing), asked(standing));
     }
 
     private static Phrase things(int count) {
@@ -88,8 +84,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
         int days = (int) Math.max(1, Math.round((first.getValue().due() - time) / DAY));
         return Phrase.sentence(
                 "Nothing is due. First to come back is {0}, {1}; until then, something new.",
-                name(first.getKey()),
-                Phrase.counted(days, "within a day", "in {0} days", days));
+                name(first.getKey()), Phrase.counted(days, "within a day", "in {0} days", days));
     }
 
     private static Phrase count(Standing standing) {

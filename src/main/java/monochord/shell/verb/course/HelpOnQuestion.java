@@ -22,8 +22,7 @@ enum HelpOnQuestion implements Verb {
             return Optional.of(sitting.teaching())
                     .filter(teaching -> sitting.mode() != LineMode.CONSENT)
                     .flatMap(Teaching::hint)
-                    .orElseGet(
-                            () -> nothing(Phrase.sentence("There is nothing to help with just now."), sitting));
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to help with just now."), sitting));
         }
     },
     TELL {
@@ -61,8 +60,7 @@ enum HelpOnQuestion implements Verb {
             return Optional.of(sitting.teaching())
                     .filter(teaching -> sitting.mode() != LineMode.CONSENT)
                     .flatMap(Teaching::back)
-                    .orElseGet(
-                            () -> nothing(Phrase.sentence("There is nothing to go back to just now."), sitting));
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to go back to just now."), sitting));
         }
     };
 

@@ -4,7 +4,6 @@ import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.takes;
 
-import java.util.List;
 import java.util.Optional;
 import monochord.course.Course;
 import monochord.lesson.read.Library;
@@ -32,8 +31,7 @@ final class LearnVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.LEARNING,
-                        Phrase.of(
-                                "begin a lesson, by number or name, or go on where you left it; alone, the next one"))
+                        Phrase.of("begin a lesson, by number or name, or go on where you left it; alone, the next one"))
                 .form(may(takes(Value.LESSON)), may(clause("in", Value.KEY)))
                 .examples("learn 1.1", "learn 5.2 in A");
     }
