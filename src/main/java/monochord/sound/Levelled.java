@@ -41,7 +41,9 @@ final class Levelled {
     int pass(float[] from, int samples, byte[] into) {
         int bytes = 0;
         for (int i = 0; i < samples; i += 2) {
-            turn();
+            if (gain != wanted) {
+                turn();
+            }
             limiter.next((float) (from[i] * gain), (float) (from[i + 1] * gain));
             if (late > 0) {
                 late--;

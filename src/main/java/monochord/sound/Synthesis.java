@@ -83,7 +83,7 @@ final class Synthesis extends InputStream {
             settings.put("midi channels", 16);
             settings.put("reverb", room);
             settings.put("light reverb", true);
-            settings.put("chorus", room);
+            settings.put("chorus", false);
             settings.put("auto gain control", false);
             settings.put("large mode", false);
             settings.put("load default soundbank", false);

@@ -24,6 +24,8 @@ public final class Limiter {
     private static final double RELEASE = 1.5e-4;
 
     private static final double NEARLY_OPEN = 0.9999;
+    /** 3 dB below the ceiling: what has no sample there does not rise to it between two. */
+    private static final double LOUD = CEILING * 0.7;
 
     private final TruePeak leftPeak = new TruePeak();
     private final TruePeak rightPeak = new TruePeak();
@@ -34,6 +36,9 @@ public final class Limiter {
     private double sum = WINDOW;
     private double gain = 1;
     private int oldestGain;
+    /** Frames for which nothing has had to be turned down. */
+    private int calm;
+
     private int at;
     private float outLeft;
     private float outRight;
@@ -47,8 +52,19 @@ public final class Limiter {
         left[at] = newLeft;
         right[at] = newRight;
         at = at == AHEAD ? 0 : at + 1;
-        double peak = Math.max(leftPeak.next(newLeft, CEILING / 2), rightPeak.next(newRight, CEILING / 2));
-        double least = wanted.next(peak > CEILING ? CEILING / peak : 1);
+        double peak = Math.max(leftPeak.next(newLeft, LOUD), rightPeak.next(newRight, LOUD));
+        calm = peak > CEILING || gain < 1 ? 0 : calm + 1;
+        if (calm > 2 * WINDOW) {
+            calm = 2 * WINDOW;
+            outLeft = left[at];
+            outRight = right[at];
+        } else {
+            soften(peak > CEILING ? CEILING / peak : 1);
+        }
+    }
+
+    private void soften(double wantedGain) {
+        double least = wanted.next(wantedGain);
         gain = Math.min(least, gain + (1 - gain) * RELEASE);
         gain = least == 1 && gain > NEARLY_OPEN ? 1 : gain;
         double mean = mean();

@@ -34,31 +34,36 @@ final class TruePeak {
     /**
      * Takes the next sample.
      *
-     * @param loud what need not be told apart from silence: where twice as much is not reached, the samples speak for
-     *     what lies between
-     * @return the highest from the sample {@value #LATE} before it to the one after that, both included
+     * @param loud where no sample is as high, the samples speak for what lies between
+     * @return the highest from the sample {@value #LATE} before it to the one after that, both included; where all is soft, of
+     *     those around them, too
      */
     double next(float sample, double loud) {
         samples[at] = sample;
         at = at + 1 == TAPS ? 0 : at + 1;
         remember(Math.abs(sample));
+        return highest > loud ? between() : highest;
+    }
+
+    private double between() {
         double peak = Math.max(Math.abs(sample(LATE - 1)), Math.abs(sample(LATE)));
-        if (highest > loud) {
-            for (double[] phase : WEIGHTS) {
-                double value = 0;
-                for (int tap = 0; tap < TAPS; tap++) {
-                    value += phase[tap] * sample(tap);
-                }
-                peak = Math.max(peak, Math.abs(value));
+        for (double[] phase : WEIGHTS) {
+            double value = 0;
+            for (int tap = 0; tap < TAPS; tap++) {
+                value += phase[tap] * sample(tap);
             }
+            peak = Math.max(peak, Math.abs(value));
         }
         return peak;
     }
 
-    /** The highest of the last twelve, or a little more. */
+    /** The highest of the last twelve; of a few more while none is as high. */
     private void remember(float size) {
-        if (size >= highest || ++since > TAPS) {
+        if (size >= highest) {
             highest = size;
+            since = 0;
+        } else if (++since > TAPS) {
+            highest = 0;
             since = 0;
             for (float one : samples) {
                 highest = Math.max(highest, Math.abs(one));
