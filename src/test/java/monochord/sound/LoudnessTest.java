@@ -55,6 +55,7 @@ class LoudnessTest {
         return meter.lufs();
     }
 
+    /** Source: our own; music invented so that each register and each instrument is heard. */
     @ParameterizedTest(name = "{0} on {1}, {2} times")
     @CsvSource(delimiter = '|', textBlock = """
             F C G Ab                          | piano             | 1
