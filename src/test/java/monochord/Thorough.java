@@ -5,8 +5,14 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.extension.ConditionEvaluationResult;
+import org.junit.jupiter.api.extension.ExecutionCondition;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.extension.ExtensionContext;
 
 /**
  * How much the tests try: {@code mvn verify} an even spread of what there is, {@code mvn -Pthorough verify} all of it. Both
@@ -14,6 +20,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
  */
 public final class Thorough {
     private static final String PROPERTY = "thorough";
+    private static final String LEFT_OUT = "left to mvn -Pthorough verify";
     private static final boolean ON = Boolean.getBoolean(PROPERTY);
 
     private Thorough() {}
@@ -21,8 +28,34 @@ public final class Thorough {
     /** A test that {@code mvn verify} leaves out. */
     @Target(ElementType.METHOD)
     @Retention(RetentionPolicy.RUNTIME)
-    @EnabledIfSystemProperty(named = PROPERTY, matches = "true", disabledReason = "left to mvn -Pthorough verify")
+    @EnabledIfSystemProperty(named = PROPERTY, matches = "true", disabledReason = LEFT_OUT)
     public @interface Only {}
+
+    /** A test with rows, of which {@code mvn verify} takes the first of each {@code value}. */
+    @Target(ElementType.METHOD)
+    @Retention(RetentionPolicy.RUNTIME)
+    @ExtendWith(FirstOfEach.class)
+    public @interface FirstOf {
+        int value();
+    }
+
+    /** Tells the rows apart by their numbers in JUnit's unique ids. */
+    static final class FirstOfEach implements ExecutionCondition {
+        private static final Pattern ROW = Pattern.compile("\\[test-template-invocation:#(\\d+)]$");
+
+        @Override
+        public ConditionEvaluationResult evaluateExecutionCondition(ExtensionContext context) {
+            Matcher row = ROW.matcher(context.getUniqueId());
+            boolean taken = ON
+                    || !row.find()
+                    || (Integer.parseInt(row.group(1)) - 1)
+                                    % context.getRequiredTestMethod()
+                                            .getAnnotation(FirstOf.class)
+                                            .value()
+                            == 0;
+            return taken ? ConditionEvaluationResult.enabled("tried") : ConditionEvaluationResult.disabled(LEFT_OUT);
+        }
+    }
 
     /**
      * How often something is tried.

@@ -112,6 +112,11 @@ class CellTypedTest {
         assertEquals(
                 "{\"kind\":\"cell\",\"value\":\"42\",\"type\":\"int\",\"output\":\"\"}\n",
                 Run.of("--json", "6 * 7").result(0));
+    }
+
+    @Thorough.Only
+    @Test
+    void aCellOnTheCommandLineGoesOverOneLine() {
         assertEquals(
                 "A bracket } is missing at the end.\n  int twice(int n) {\n                    ^\n",
                 new Run.Outside().run("int twice(int n) {").message(2));

@@ -38,6 +38,8 @@ class AnyHomeTest {
         Path output = folder.resolve("output");
         Process process = new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "--add-exports=java.desktop/com.sun.media.sound=ALL-UNNAMED",
                         "-Duser.home=" + home,
                         "-Djava.util.prefs.userRoot=" + home,

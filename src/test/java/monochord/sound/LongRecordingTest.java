@@ -38,6 +38,7 @@ class LongRecordingTest {
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx32m",
                         "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "--add-exports=java.desktop/com.sun.media.sound=ALL-UNNAMED",
                         "-Duser.home=" + folder,
                         "-cp",

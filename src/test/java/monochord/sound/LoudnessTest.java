@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.sound.midi.Sequence;
+import monochord.Thorough;
 import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
 import monochord.score.Pattern;
@@ -23,7 +24,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** How loud things come out: measured by our own meter, which is held to the broadcasters' signals. */
+/**
+ * How loud things come out: measured by our own meter, which is held to the broadcasters' signals. The music is ours, chosen for
+ * how it sounds: common practice, no source.
+ */
 class LoudnessTest {
     private static final Key C = Key.parse("C");
 
@@ -55,7 +59,7 @@ class LoudnessTest {
         return meter.lufs();
     }
 
-    /** Source: our own; music invented so that each register and each instrument is heard. */
+    @Thorough.FirstOf(3)
     @ParameterizedTest(name = "{0} on {1}, {2} times")
     @CsvSource(delimiter = '|', textBlock = """
             F C G Ab                          | piano             | 1
@@ -81,6 +85,7 @@ class LoudnessTest {
         assertEquals(whole(performance.sequence()), Loudness.of(performance), 0.7);
     }
 
+    @Thorough.FirstOf(2)
     @ParameterizedTest
     @ValueSource(strings = {"F C G Ab", "C4", "| C13 F13 | G13 C13 |", "E5 F5 G5 E5"})
     void whatTheCardGetsIsAtTheLevel(String music) throws Exception {

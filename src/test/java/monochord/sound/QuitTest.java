@@ -44,7 +44,7 @@ class QuitTest {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
-                "--add-exports=java.desktop/com.sun.media.sound=ALL-UNNAMED",
+                "--add-exports=java.desktop/com.sun.media.sound=ALL-UNNAMED", // as the manifest of the jar has it
                 "-Duser.home=" + home,
                 "-Djava.util.prefs.userRoot=" + home,
                 "-cp",
