@@ -189,7 +189,7 @@ public enum LineMode {
     }
 
     /** What Enter does, and what leaves and what helps. */
-    Phrase fullRow() {
+    public Phrase fullRow() {
         boolean helps = hint.equals(Cell.HELPS);
         if (!isSomething(skip) || skip.equals(enter)) {
             return helps ? Phrase.sentence("Enter {0}, hint helps.", enter) : row();
