@@ -4,20 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.source.tree.BinaryTree;
+import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.ConditionalExpressionTree;
 import com.sun.source.tree.ExpressionTree;
+import com.sun.source.tree.IdentifierTree;
 import com.sun.source.tree.LiteralTree;
-import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.ParenthesizedTree;
+import com.sun.source.tree.SwitchExpressionTree;
 import com.sun.source.tree.Tree;
+import com.sun.source.tree.VariableTree;
 import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreeScanner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +31,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.lang.model.element.Modifier;
 import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
@@ -42,14 +48,25 @@ class CatalogueTest {
     private static final Path NOT_YET_PHRASES =
             Path.of("src", "test", "resources", "monochord", "english-not-yet-phrases.tsv");
 
-    /** What stays English: said where a part of the program is damaged, by a class that may load no other. */
-    private static final Set<String> ENGLISH_FOR_GOOD = Set.of("monochord/shell/Main.java");
+    /** What stays as it is, and why. */
+    private static final Map<String, String> ENGLISH_FOR_GOOD = Map.of(
+            "monochord/shell/Main.java",
+                    "said where a part of the program is damaged, by a class that may load no other",
+            "monochord/sound/Synthesis.java", "names that the synthesizer of the JDK has for its settings");
 
     /** Two words with a space between them, as no id, pattern or name of an option has. */
     private static final Pattern PROSE = Pattern.compile("[A-Za-z]{2,}[,;:]? [a-z]{2,}");
 
     private static final Pattern PLACE = Pattern.compile("\\{([0-9])}");
 
+    /** Methods of one class that hand a clause on to a refusal. */
+    private static final Set<String> REFUSING = Set.of("unexpected", "because", "refused");
+
+    /** Makes clauses of the texts that it is handed, which are looked at where they come from. */
+    private static final String HANDS_TEMPLATES_ON = "monochord/theory/Unreadable.java";
+
+    private static final Map<String, ExpressionTree> constants = new HashMap<>();
+    private static final Set<Tree> known = new HashSet<>();
     private static final List<Template> templates = new ArrayList<>();
     private static final List<String> faults = new ArrayList<>();
     private static final Map<String, Integer> english = new TreeMap<>();
@@ -73,30 +90,71 @@ class CatalogueTest {
                     .toList();
             var task = (JavacTask)
                     compiler.getTask(null, files, null, null, null, files.getJavaFileObjectsFromPaths(java));
-            for (CompilationUnitTree unit : task.parse()) {
-                new Finder(unit).scan(unit, null);
-            }
+            List<CompilationUnitTree> units = new ArrayList<>();
+            task.parse().forEach(units::add);
+            units.forEach(unit -> new Constants().scan(unit, null));
+            units.forEach(unit -> new Finder(file(unit)).scan(unit, null));
+            units.forEach(unit -> new Counter(file(unit)).scan(unit, null));
         }
     }
 
-    /** Goes through one file. */
+    private static String file(CompilationUnitTree unit) {
+        return Path.of("src", "main", "java")
+                .toAbsolutePath()
+                .relativize(Path.of(unit.getSourceFile().toUri()))
+                .toString()
+                .replace('\\', '/');
+    }
+
+    /** Gathers the texts that have a name, by the name of their class and their own. */
+    private static final class Constants extends TreeScanner<Void, Void> {
+        private String type = "";
+
+        @Override
+        public Void visitClass(ClassTree inner, Void nothing) {
+            String around = type;
+            type = inner.getSimpleName().toString();
+            super.visitClass(inner, nothing);
+            type = around;
+            return null;
+        }
+
+        @Override
+        public Void visitVariable(VariableTree variable, Void nothing) {
+            boolean constant = variable.getModifiers().getFlags().contains(Modifier.STATIC);
+            if (constant && variable.getInitializer() != null) {
+                constants.put(type + "." + variable.getName(), variable.getInitializer());
+            }
+            return super.visitVariable(variable, nothing);
+        }
+    }
+
+    /** Goes through one file and finds the templates in it, and what else is accounted for. */
     private static final class Finder extends TreeScanner<Void, Void> {
         private final String file;
-        private final Set<Tree> known = new HashSet<>();
+        private final String type;
 
-        Finder(CompilationUnitTree unit) {
-            file = Path.of("src", "main", "java")
-                    .toAbsolutePath()
-                    .relativize(Path.of(unit.getSourceFile().toUri()))
-                    .toString()
-                    .replace('\\', '/');
+        Finder(String file) {
+            this.file = file;
+            this.type = file.replaceAll(".*/|\\.java$", "");
         }
 
         @Override
         public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
-            if (call.getMethodSelect() instanceof MemberSelectTree method
-                    && method.getExpression().toString().equals("Phrase")) {
-                phrase(method.getIdentifier().toString(), call.getArguments());
+            String select = call.getMethodSelect().toString();
+            String receiver = select.substring(0, Math.max(0, select.lastIndexOf('.')));
+            String method = select.substring(select.lastIndexOf('.') + 1);
+            List<? extends ExpressionTree> arguments = call.getArguments();
+            if (method.equals("examples")) {
+                arguments.forEach(this::asItStands);
+            } else if (receiver.equals("Phrase") || receiver.equals("Clause")) {
+                phrase(method, arguments);
+            } else if (receiver.equals("Unreadable") && arguments.size() == 5) {
+                clause(arguments.get(2));
+                clause(arguments.get(3));
+                asItStands(arguments.get(4));
+            } else if (receiver.endsWith("cursor") || REFUSING.contains(select)) {
+                arguments.forEach(this::clause);
             }
             return super.visitMethodInvocation(call, nothing);
         }
@@ -106,6 +164,9 @@ class CatalogueTest {
             String name = made.getIdentifier().toString();
             if (name.equals("Phrase.Forms") || name.equals("Forms")) {
                 made.getArguments().forEach(form -> template(form, -1));
+            } else if (name.equals("Cursor")) {
+                clause(made.getArguments().get(1));
+                asItStands(made.getArguments().get(2));
             } else if (name.endsWith("Exception") || name.endsWith("Error")) {
                 made.getArguments().forEach(this::texts);
             }
@@ -123,17 +184,45 @@ class CatalogueTest {
                         template(arguments.get(2), arguments.size() - 3);
                     }
                 }
+                case "byNaming" -> arguments.forEach(naming -> template(naming, 0));
+                case "typed", "verb", "toType" -> arguments.forEach(this::asItStands);
                 default -> {}
             }
+        }
+
+        /** A text that stands for a clause without parts; a clause of its own and a value from elsewhere are left alone. */
+        private void clause(ExpressionTree argument) {
+            if (argument instanceof ConditionalExpressionTree either) {
+                clause(either.getTrueExpression());
+                clause(either.getFalseExpression());
+            } else if (text(argument) != null) {
+                template(argument, 0);
+            } else if (argument instanceof BinaryTree && argument.toString().contains("\"")) {
+                faults.add(file + ": the template is no literal: " + argument);
+            }
+        }
+
+        /** What is typed as it stands in every language. */
+        private void asItStands(ExpressionTree argument) {
+            texts(argument);
+            text(argument);
         }
 
         /** @param parts how many there are, or −1 where the call does not say */
         private void template(ExpressionTree argument, int parts) {
             texts(argument);
+            if (argument instanceof ConditionalExpressionTree either) {
+                template(either.getTrueExpression(), parts);
+                template(either.getFalseExpression(), parts);
+                return;
+            } else if (argument instanceof SwitchExpressionTree choice) {
+                choice.getCases().forEach(one -> template((ExpressionTree) one.getBody(), parts));
+                return;
+            }
             String text = text(argument);
-            if (text == null) {
+            if (text == null && !file.equals(HANDS_TEMPLATES_ON)) {
                 faults.add(file + ": the template is no literal: " + argument);
-            } else {
+            } else if (text != null) {
                 templates.add(new Template(file, text, parts));
             }
         }
@@ -149,8 +238,14 @@ class CatalogueTest {
             }.scan(expression, null);
         }
 
-        private static String text(ExpressionTree argument) {
-            if (argument instanceof LiteralTree literal && literal.getValue() instanceof String text) {
+        /** A text written here or by its name; none for anything else. */
+        private String text(ExpressionTree argument) {
+            String name = argument instanceof IdentifierTree ? type + "." + argument : argument.toString();
+            ExpressionTree constant = constants.get(name);
+            if (constant != null) {
+                texts(constant);
+                return text(constant);
+            } else if (argument instanceof LiteralTree literal && literal.getValue() instanceof String text) {
                 return text;
             } else if (argument instanceof ParenthesizedTree inner) {
                 return text(inner.getExpression());
@@ -161,9 +256,18 @@ class CatalogueTest {
             }
             return null;
         }
+    }
+
+    /** Counts the English texts of one file that are not accounted for. */
+    private static final class Counter extends TreeScanner<Void, Void> {
+        private final String file;
+
+        Counter(String file) {
+            this.file = file;
+        }
 
         private void count() {
-            if (!ENGLISH_FOR_GOOD.contains(file)) {
+            if (!ENGLISH_FOR_GOOD.containsKey(file)) {
                 english.merge(file, 1, Integer::sum);
             }
         }

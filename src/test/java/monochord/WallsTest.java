@@ -37,7 +37,7 @@ class WallsTest {
             Map.entry("song", Set.of("theory", "harmony", "text")),
             Map.entry("score", Set.of("theory", "harmony", "song", "text")),
             Map.entry("practice", Set.of("theory", "harmony", "text")),
-            Map.entry("record", Set.of("practice")),
+            Map.entry("record", Set.of("practice", "text")),
             Map.entry("lesson", Set.of("theory", "harmony", "practice", "text")),
             Map.entry("course", Set.of("theory", "harmony", "text", "practice", "record", "lesson")),
             Map.entry("notebook", Set.of("theory", "lesson", "text")),

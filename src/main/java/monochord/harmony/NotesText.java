@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.harmony.Music.Notes;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
@@ -136,18 +137,18 @@ final class NotesText {
             place = startOfToken(text, end);
         }
         if (names.isEmpty()) {
-            throw refused(text.length(), "a note is missing behind the word");
+            throw refused(text.length(), Clause.of("a note is missing behind the word"));
         }
         return new Notes(names, pitches);
     }
 
     private void add(String token, int place) {
         if (names.size() == MOST) {
-            throw refused(place, "at most " + MOST + " notes are read at once");
+            throw refused(place, Clause.of("at most {0} notes are read at once", MOST));
         }
         boolean pitch = Character.isDigit(token.charAt(token.length() - 1));
         if (!names.isEmpty() && pitch == pitches.isEmpty()) {
-            throw refused(place, "either every note has an octave or none has");
+            throw refused(place, Clause.of("either every note has an octave or none has"));
         }
         try {
             add(token, pitch);
@@ -163,7 +164,7 @@ final class NotesText {
         names.add(pitch ? pitches.get(pitches.size() - 1).name() : NoteName.parse(token));
     }
 
-    private Unreadable refused(int place, String why) {
+    private Unreadable refused(int place, Clause why) {
         return Unreadable.because(text, place, "a row of notes", why, "notes C4 E4 G4");
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Cursor;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -100,7 +101,7 @@ final class ProgressionText {
 
     private void counted(int place) {
         if (++count > LONGEST) {
-            throw cursor.because(place, "at most " + LONGEST + " chords are read at once");
+            throw cursor.because(place, Clause.of("at most {0} chords are read at once", LONGEST));
         }
     }
 

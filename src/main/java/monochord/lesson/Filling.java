@@ -89,8 +89,10 @@ public final class Filling {
             int next = text.indexOf(OPEN, place + OPEN.length());
             int close = text.indexOf('}', place);
             if (close < 0 || next >= 0 && next < close) {
-                troubles.add(
-                        new Trouble(place, OPEN + " is not closed", "write } behind the fill, without another in it"));
+                troubles.add(new Trouble(
+                        place,
+                        Phrase.of("{0} is not closed", Phrase.typed(OPEN)),
+                        Phrase.of("write } behind the fill, without another in it")));
             } else {
                 trouble(text.substring(place + OPEN.length(), close), place).ifPresent(troubles::add);
             }
@@ -118,21 +120,24 @@ public final class Filling {
         String argument = inside.substring(word.length()).strip();
         Optional<Fill> fill = Fill.named(word);
         return fill.isEmpty()
-                ? Optional.of(Trouble.unknown(place, "fill", word, Fill.words()))
+                ? Optional.of(Trouble.unknown(place, Phrase.of("fill"), word, Fill.words()))
                 : trouble(fill.get(), argument, place);
     }
 
     private static Optional<Trouble> trouble(Fill fill, String argument, int place) {
-        String instead = "write " + (fill.example().contains(" ") ? "for example " : "") + fill.example();
+        Phrase instead = Phrase.of(
+                fill.example().contains(" ") ? "write for example {0}" : "write {0}", Phrase.typed(fill.example()));
         if (!fill.takes(argument)) {
-            String what = argument.isEmpty() ? " needs to know which" : " takes nothing behind it";
-            return Optional.of(new Trouble(place, "the fill " + fill.word() + what, instead));
+            Phrase what = Phrase.of(
+                    argument.isEmpty() ? "the fill {0} needs to know which" : "the fill {0} takes nothing behind it",
+                    Phrase.typed(fill.word()));
+            return Optional.of(new Trouble(place, what, instead));
         }
         try {
             fill.in(ANY_KEY, argument);
             return Optional.empty();
         } catch (Unreadable unreadable) {
-            return Optional.of(new Trouble(place, unreadable.trouble(), instead));
+            return Optional.of(new Trouble(place, Phrase.clause(unreadable.trouble()), instead));
         }
     }
 }

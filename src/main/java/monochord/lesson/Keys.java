@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Mode;
 import monochord.theory.NoteName;
@@ -73,7 +74,8 @@ public record Keys(List<List<Choice>> steps) {
         }
         Key key = key(piece, line);
         if (key.mode() != Mode.IONIAN && key.mode() != Mode.AEOLIAN || !key.isInUse()) {
-            throw refused(piece, line, "a key to ask in must be major or minor and have at most seven signs");
+            throw refused(
+                    piece, line, Clause.of("a key to ask in must be major or minor and have at most seven signs"));
         }
         return new Choice(key.tonic() + (key.isMinor() ? "m" : ""), List.of(key));
     }
@@ -82,11 +84,11 @@ public record Keys(List<List<Choice>> steps) {
         try {
             return Key.parse(piece.text());
         } catch (Unreadable otherwise) {
-            throw refused(piece, line, "expected a key, or same, easy, sharps, flats or all");
+            throw refused(piece, line, Clause.of("expected a key, or same, easy, sharps, flats or all"));
         }
     }
 
-    private static Unreadable refused(Piece piece, String line, String why) {
+    private static Unreadable refused(Piece piece, String line, Clause why) {
         return Unreadable.because(piece.text(), 0, "a key", why, EXAMPLE).within(line, piece.place());
     }
 

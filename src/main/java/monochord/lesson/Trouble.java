@@ -2,6 +2,7 @@ package monochord.lesson;
 
 import java.util.Collection;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 
 /**
@@ -11,9 +12,12 @@ import monochord.theory.Unreadable;
  * @param what a clause that says what was found
  * @param instead a clause that says what to write
  */
-public record Trouble(int place, String what, String instead) {
+public record Trouble(int place, Phrase what, Phrase instead) {
     public static Trouble of(Unreadable unreadable) {
-        return new Trouble(unreadable.place(), unreadable.trouble(), "write for example " + unreadable.example());
+        return new Trouble(
+                unreadable.place(),
+                Phrase.clause(unreadable.trouble()),
+                Phrase.of("write for example {0}", Phrase.typed(unreadable.example())));
     }
 
     /**
@@ -21,11 +25,11 @@ public record Trouble(int place, String what, String instead) {
      *
      * @param kind what the words are: {@code skill}
      */
-    public static Trouble unknown(int place, String kind, String word, Collection<String> known) {
-        String instead = Nearest.to(word, known)
-                .map(near -> "write " + near)
-                .orElseGet(() -> "write one of " + String.join(", ", known));
-        return new Trouble(place, "unknown " + kind + " \"" + shortened(word) + "\"", instead);
+    public static Trouble unknown(int place, Phrase kind, String word, Collection<String> known) {
+        Phrase instead = Nearest.to(word, known)
+                .map(near -> Phrase.of("write {0}", Phrase.typed(near)))
+                .orElseGet(() -> Phrase.of("write one of {0}", Phrase.typed(String.join(", ", known))));
+        return new Trouble(place, Phrase.of("unknown {0} \"{1}\"", kind, Phrase.typed(shortened(word))), instead);
     }
 
     private static String shortened(String word) {

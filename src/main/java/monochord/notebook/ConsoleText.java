@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Line;
+import monochord.text.Phrase;
 
 /** Reads the lines of one block into exchanges. */
 final class ConsoleText {
@@ -23,7 +24,11 @@ final class ConsoleText {
             boolean read = text.take(line, line == lines.get(0));
             if (!read && !faulty) {
                 faulty = true;
-                faults.at(line.number(), 1, "nothing was typed above this line", "begin it with ▸ and what was typed");
+                faults.at(
+                        line.number(),
+                        1,
+                        Phrase.of("nothing was typed above this line"),
+                        Phrase.of("begin it with ▸ and what was typed"));
             }
         }
         text.close();

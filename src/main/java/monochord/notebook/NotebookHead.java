@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Field;
 import monochord.lesson.read.Line;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
@@ -57,29 +58,37 @@ final class NotebookHead {
     private Start read() {
         for (Line line : lines.subList(1, lines.size() - 1)) {
             if (!line.isBlank() && !line.text().startsWith("#")) {
-                Field.read(line, NAMES, "field", faults).ifPresent(field -> Field.put(fields, field, faults));
+                Field.read(line, NAMES, Phrase.of("field"), faults)
+                        .ifPresent(field -> Field.put(fields, field, faults));
             }
         }
-        said("notebook", NotebookHead::version, "write notebook: " + Start.VERSION);
+        said("notebook", NotebookHead::version, Phrase.of("write notebook: {0}", Start.VERSION));
         return new Start(
                 lines.stream().map(line -> line.text() + "\n").collect(Collectors.joining()),
-                said("title", NotebookHead::title, "write title: and a name"),
-                said("key", NotebookHead::key, "write for example key: Eb").orElse(Start.USUAL.key()),
-                said("seed", NotebookHead::seed, "write a whole number").orElse(OptionalLong.empty()),
-                said("screen", Screen::parse, "write for example screen: 80x24").orElse(Screen.USUAL),
-                said("lesson", NotebookHead::slug, "write the file name of the lesson without its number and .md")
+                said("title", NotebookHead::title, Phrase.of("write title: and a name")),
+                said("key", NotebookHead::key, Phrase.of("write for example key: Eb"))
+                        .orElse(Start.USUAL.key()),
+                said("seed", NotebookHead::seed, Phrase.of("write a whole number"))
+                        .orElse(OptionalLong.empty()),
+                said("screen", Screen::parse, Phrase.of("write for example screen: 80x24"))
+                        .orElse(Screen.USUAL),
+                said(
+                                "lesson",
+                                NotebookHead::slug,
+                                Phrase.of("write the file name of the lesson without its number and .md"))
                         .orElse(""),
-                said("notes", NoteNaming::of, "write english, german or latin").orElse(Start.USUAL.notes()));
+                said("notes", NoteNaming::of, Phrase.of("write english, german or latin"))
+                        .orElse(Start.USUAL.notes()));
     }
 
-    private <T> Optional<T> said(String name, Function<String, Optional<T>> reader, String instead) {
+    private <T> Optional<T> said(String name, Function<String, Optional<T>> reader, Phrase instead) {
         Field field = fields.get(name);
         if (field == null) {
             return Optional.empty();
         }
         Optional<T> value = reader.apply(field.value().text());
         if (value.isEmpty()) {
-            field.fault("this " + name + " cannot be read", instead, faults);
+            field.fault(Phrase.of("this {0} cannot be read", Phrase.typed(name)), instead, faults);
         }
         return value;
     }

@@ -11,6 +11,7 @@ import monochord.lesson.read.Faults;
 import monochord.lesson.read.Guard;
 import monochord.lesson.read.Line;
 import monochord.lesson.read.Source;
+import monochord.text.Phrase;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
@@ -77,7 +78,8 @@ public final class NotebookReader {
         Notebook notebook = new Notebook(start, reader.parts);
         if (notebook.exchanges().size() > MOST_TYPED) {
             int line = notebook.exchanges().get(MOST_TYPED).line();
-            faults.at(line, 1, "more than " + MOST_TYPED + " typed lines", "make two notebooks of it");
+            faults.at(
+                    line, 1, Phrase.of("more than {0} typed lines", MOST_TYPED), Phrase.of("make two notebooks of it"));
         }
         return notebook;
     }
@@ -114,7 +116,7 @@ public final class NotebookReader {
         int end = spans.get(spans.size() - 1).getLineIndex() + 1;
         boolean closed = block.getClosingFenceLength() != null;
         if (!closed) {
-            faults.at(first + 1, 1, "the block is not closed", "write ``` on a line below it");
+            faults.at(first + 1, 1, Phrase.of("the block is not closed"), Phrase.of("write ``` on a line below it"));
         }
         List<Line> inside = lines.subList(first + 1, closed ? end - 1 : end);
         parts.add(new Notebook.Console(first + 1, ConsoleText.read(inside, faults)));

@@ -2,6 +2,7 @@ package monochord.practice;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -46,7 +47,11 @@ public interface Skill {
         List<String> subjects = subjects(key);
         if (subjects.isEmpty()) {
             throw Unreadable.because(
-                    key.toString(), 0, "a key to ask in", id() + " has no question there", "ask " + id() + " in C");
+                    key.toString(),
+                    0,
+                    "a key to ask in",
+                    Clause.of("{0} has no question there", id()),
+                    "ask " + id() + " in C");
         }
         String subject = subjects.get(new SplittableRandom(seed).nextInt(subjects.size()));
         return question(key, subject, seed);

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import monochord.text.Phrase;
 
 /** Sets a damaged file aside under another name, with what SQLite keeps beside it; nothing is deleted. */
 final class Aside {
@@ -19,7 +20,7 @@ final class Aside {
     private Aside() {}
 
     /** @return what to tell the learner */
-    static String move(Path file) throws IOException {
+    static Phrase move(Path file) throws IOException {
         Path aside = freeName(file);
         for (String ending : BESIDE) {
             Path part = with(file, ending);
@@ -27,8 +28,9 @@ final class Aside {
                 Files.move(part, with(aside, ending));
             }
         }
-        return "The record in " + file + " is damaged. It has been set aside as " + aside.getFileName()
-                + ", and a new one begun; nothing was deleted.";
+        return Phrase.of(
+                "The record in {0} is damaged. It has been set aside as {1}, and a new one begun; nothing was deleted.",
+                Phrase.typed(file.toString()), Phrase.typed(aside.getFileName().toString()));
     }
 
     private static Path freeName(Path file) {

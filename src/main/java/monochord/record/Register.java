@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Evidence;
 import monochord.practice.knowing.Knowledge;
+import monochord.text.Phrase;
 
 /**
  * The learner's record. It opens its file when it is first needed and never throws: what cannot be kept is held for this
@@ -23,7 +24,7 @@ public final class Register implements AutoCloseable {
 
     private final Path file;
     private final List<Attempt> waiting = new ArrayList<>();
-    private final List<String> notices = new ArrayList<>();
+    private final List<Phrase> notices = new ArrayList<>();
     private Logbook book;
     private boolean troubled;
     private boolean closed;
@@ -51,7 +52,7 @@ public final class Register implements AutoCloseable {
         });
         if (waiting.isEmpty() && troubled) {
             troubled = false;
-            notices.add("Answers are being kept again, and so are those from before.");
+            notices.add(Phrase.of("Answers are being kept again, and so are those from before."));
         }
     }
 
@@ -98,8 +99,8 @@ public final class Register implements AutoCloseable {
     }
 
     /** What there is to tell the learner, each thing once; often nothing. */
-    public synchronized List<String> notice() {
-        List<String> all = List.copyOf(notices);
+    public synchronized List<Phrase> notice() {
+        List<Phrase> all = List.copyOf(notices);
         notices.clear();
         return all;
     }
@@ -129,8 +130,9 @@ public final class Register implements AutoCloseable {
     private void giveUp(Throwable failed) {
         letGo();
         if (!troubled) {
-            notices.add("Answers are not being kept: " + Trouble.reason(failed, file)
-                    + ". The sitting goes on; what it holds is kept as soon as that is put right.");
+            notices.add(Phrase.of(
+                    "Answers are not being kept: {0}. The sitting goes on; what it holds is kept as soon as that is put right.",
+                    Trouble.reason(failed, file)));
         }
         troubled = true;
     }

@@ -3,6 +3,7 @@ package monochord.record;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import monochord.text.Phrase;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -30,22 +31,24 @@ final class Trouble {
     }
 
     /** Why nothing can be written, as the end of a sentence. */
-    static String reason(Throwable failed, Path file) {
+    static Phrase reason(Throwable failed, Path file) {
         if (failed instanceof Schema.NewerFile) {
-            return file + " was made by a later version of Monochord";
+            return Phrase.of("{0} was made by a later version of Monochord", Phrase.typed(file.toString()));
         }
         if (failed instanceof FileSystemException
                 || is(SQLiteErrorCode.SQLITE_READONLY, failed)
                 || is(SQLiteErrorCode.SQLITE_CANTOPEN, failed)
                 || is(SQLiteErrorCode.SQLITE_PERM, failed)) {
-            return file.getParent() + " cannot be written";
+            return Phrase.of("{0} cannot be written", Phrase.typed(String.valueOf(file.getParent())));
         }
         if (is(SQLiteErrorCode.SQLITE_FULL, failed)) {
-            return "the disk is full";
+            return Phrase.of("the disk is full");
         }
         if (is(SQLiteErrorCode.SQLITE_BUSY, failed)) {
-            return "another program holds " + file;
+            return Phrase.of("another program holds {0}", Phrase.typed(file.toString()));
         }
-        return file + " cannot be used (" + failed.getMessage() + ")";
+        return Phrase.of(
+                "{0} cannot be used ({1})",
+                Phrase.typed(file.toString()), Phrase.typed(String.valueOf(failed.getMessage())));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import monochord.theory.Beats;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /**
@@ -67,8 +68,9 @@ public enum Pattern {
                         text,
                         0,
                         "a way to play chords",
-                        "expected one of "
-                                + Arrays.stream(values()).map(Pattern::toString).collect(Collectors.joining(", ")),
+                        Clause.of(
+                                "expected one of {0}",
+                                Arrays.stream(values()).map(Pattern::toString).collect(Collectors.joining(", "))),
                         "as broken"));
     }
 

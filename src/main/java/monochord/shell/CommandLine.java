@@ -10,6 +10,7 @@ import java.util.Optional;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -98,7 +99,10 @@ final class CommandLine {
             }
             return worst;
         } catch (IOException unreadable) {
-            around.err().println("Standard input cannot be read: " + unreadable.getMessage());
+            around.err()
+                    .println(Phrase.of(
+                            "Standard input cannot be read: {0}",
+                            Phrase.typed(String.valueOf(unreadable.getMessage()))));
             return Answer.FAILED;
         }
     }

@@ -5,17 +5,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import monochord.harmony.Instrument;
+import monochord.lesson.read.LibraryEntry;
+import monochord.practice.Skill;
+import monochord.practice.skill.Skills;
+import monochord.score.Part;
 import monochord.shell.cell.Cell;
 import monochord.shell.sentence.Keys;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.sounding.Wishes;
 import monochord.sound.Patch;
-import monochord.text.naming.InProse;
-import monochord.theory.Signs;
+import monochord.text.naming.ToType;
+import monochord.theory.ScaleKind;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
 import org.jline.reader.LineReader;
@@ -23,8 +30,9 @@ import org.jline.reader.ParsedLine;
 
 /**
  * Offers verbs at the start of a line, keys behind {@code in from to}, patches behind {@code with}, instruments behind
- * {@code for}, and what each verb takes; word by word, each time what can follow the words before. Where a line is or may
- * become Java, what the cell would take stands beside that; behind {@code $} stand the cell's variables.
+ * {@code for}, and what each verb takes; word by word, each time what can follow the words before. Behind two hyphens stand
+ * the verb's options. Where a line is or may become Java, what the cell would take stands beside that; behind {@code $} stand
+ * the cell's variables.
  */
 final class Completion implements Completer {
     private final Verbs verbs;
@@ -44,7 +52,11 @@ final class Completion implements Completer {
         if (!sitting.cells().isOpen()) {
             offers(before).distinct().map(Candidate::new).forEach(candidates::add);
         }
-        if (sentence && line.word().startsWith("$")) {
+        if (sentence && line.word().startsWith("--")) {
+            verbs.find(before.get(0)).orElseThrow().usage().options().stream()
+                    .map(option -> new Candidate("--" + option))
+                    .forEach(candidates::add);
+        } else if (sentence && line.word().startsWith("$")) {
             sitting.cells().variables().map(name -> new Candidate("$" + name)).forEach(candidates::add);
         } else if (!sentence && (before.isEmpty() || isJava(line.line()))) {
             java(line).forEach(candidates::add);
@@ -83,33 +95,61 @@ final class Completion implements Completer {
     }
 
     private Stream<String> offers(Verb verb, List<String> before) {
-        Set<String> smallWords = verb.usage().smallWords();
+        Usage usage = verb.usage();
+        Set<String> smallWords = usage.smallWords();
         int clause = before.size() - 1;
         while (clause > 0 && !smallWords.contains(before.get(clause))) {
             clause--;
         }
         List<String> said = before.subList(clause + 1, before.size());
-        Stream<String> phrases =
-                clause == 0 ? longestFit(verb.candidates(sitting), said) : next(inClause(before.get(clause)), said);
+        Stream<String> phrases = clause == 0
+                ? longestFit(body(usage), said)
+                : next(inClause(usage.clauses().get(before.get(clause))), said);
         boolean clauseIsEmpty = clause > 0 && said.isEmpty();
         return clauseIsEmpty ? phrases : Stream.concat(phrases, smallWords.stream());
     }
 
-    private Collection<String> inClause(String smallWord) {
-        return switch (smallWord) {
-            case "in", "from", "to" ->
-                Keys.shortNames().stream().map(this::asCalled).toList();
-            case "as" -> Wishes.patterns();
-            case "metre" -> List.of("2/4", "3/4", "4/4", "6/8");
-            case "left", "right", "with" ->
-                Patch.all().stream().map(Patch::toString).toList();
-            case "for" -> Instrument.allNames();
+    /** What can stand behind the verb itself. */
+    private Collection<String> body(Usage usage) {
+        return Stream.concat(usage.values().stream().flatMap(value -> written(value).stream()), usage.words().stream())
+                .toList();
+    }
+
+    private Collection<String> written(Value value) {
+        return switch (value) {
+            case KEY -> Keys.names();
+            case SCALE -> ScaleKind.all().stream().map(ScaleKind::toString).toList();
+            case MODE ->
+                ScaleKind.all().stream()
+                        .filter(kind -> kind.degrees().size() == 7)
+                        .map(ScaleKind::toString)
+                        .toList();
+            case SKILL -> Skills.all().stream().map(Skill::id).toList();
+            case LESSON -> lessons(LibraryEntry::number);
+            case LESSON_FILES -> lessons(entry -> entry.file().toString());
+            case PART -> Stream.of(Part.values()).map(part -> part + " of").toList();
+            case VERB -> verbs.words();
+            default -> inClause(value);
+        };
+    }
+
+    private List<String> lessons(Function<LibraryEntry, String> said) {
+        return sitting.course().library().entries().stream().map(said).toList();
+    }
+
+    private Collection<String> inClause(Value value) {
+        return switch (value) {
+            case KEY, KEYS -> Keys.shortNames().stream().map(this::asCalled).toList();
+            case PATTERN -> Wishes.patterns();
+            case METRE -> List.of("2/4", "3/4", "4/4", "6/8");
+            case PATCH -> Patch.all().stream().map(Patch::toString).toList();
+            case INSTRUMENT -> Instrument.allNames();
             default -> List.of();
         };
     }
 
     private String asCalled(String key) {
-        return InProse.of(key, Signs.ASCII.with(sitting.naming()));
+        return ToType.in(key, sitting.naming());
     }
 
     /** What follows the last words said, as many of them as begin a phrase: a tonic may stand before a scale's name. */

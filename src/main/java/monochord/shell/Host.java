@@ -9,21 +9,13 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 
 /** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
 final class Host {
-    private static final String WAYS =
-            "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.";
-    private static final String FURTHER = "hint helps a step further, tell shows the answer, skip leaves it.";
-    private static final String FIRST = "Type what you think; Enter passes it.";
-    private static final Phrase NO_TALK = Phrase.sentence("Questions in words are beyond me.");
-
     private final Verbs verbs;
     private final Sitting sitting;
 
@@ -69,8 +61,21 @@ final class Host {
         return switch (meaning) {
             case NEXT -> sitting.teaching().goOn();
             case GIVES_UP -> run("tell");
-            case LOST -> first ? sitting.teaching().goOn() : Answers.of(run("hint"), quietly(FURTHER));
-            default -> Answers.of(new AskAnswer(sitting.question().question()), quietly(first ? FIRST : WAYS));
+            case LOST ->
+                first
+                        ? sitting.teaching().goOn()
+                        : Answers.of(
+                                run("hint"),
+                                quietly(Phrase.of(
+                                        "hint helps a step further, tell shows the answer, skip leaves it.")));
+            default ->
+                Answers.of(
+                        new AskAnswer(sitting.question().question()),
+                        quietly(
+                                Phrase.of(
+                                        first
+                                                ? "Type what you think; Enter passes it."
+                                                : "Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.")));
         };
     }
 
@@ -80,11 +85,14 @@ final class Host {
             return sitting.teaching().goOn();
         }
         Phrase where = mode.advice().isEmpty() ? mode.row() : mode.advice();
-        return Statement.of(meaning == Everyday.TALKS ? NO_TALK.then(where) : where);
+        return Statement.of(
+                meaning == Everyday.TALKS
+                        ? Phrase.sentence("Questions in words are beyond me.").then(where)
+                        : where);
     }
 
-    private static Answer quietly(String advice) {
-        return Saying.of(StyledText.of(advice, Style.QUIET));
+    private static Answer quietly(Phrase advice) {
+        return Statement.of(advice.styled(Style.QUIET));
     }
 
     private Answer run(String verb) {

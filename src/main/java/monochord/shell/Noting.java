@@ -2,6 +2,7 @@ package monochord.shell;
 
 import java.util.Optional;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 
 /** Hands what is typed to the journal, the lines of a cell as one. */
@@ -18,7 +19,7 @@ final class Noting {
      *
      * @return what the person must be told, once
      */
-    Optional<String> note(String line, Answer answer) {
+    Optional<Phrase> note(String line, Answer answer) {
         String text = open.isEmpty() ? line : open + "\n" + line;
         open = sitting.cells().isOpen() ? text : "";
         return open.isEmpty() ? sitting.journal().note(text, answer) : Optional.empty();

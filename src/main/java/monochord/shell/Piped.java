@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.function.ToIntFunction;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 
 /** A conversation through a pipe: no prompt, no colour, an answer for each line until the lines end. */
@@ -40,7 +41,10 @@ final class Piped {
             sitting.stage().ear().listenToTheEnd();
             return Answer.DONE;
         } catch (IOException unreadable) {
-            around.err().println("Standard input cannot be read: " + unreadable.getMessage());
+            around.err()
+                    .println(Phrase.of(
+                            "Standard input cannot be read: {0}",
+                            Phrase.typed(String.valueOf(unreadable.getMessage()))));
             return Answer.FAILED;
         } finally {
             sitting.leave();

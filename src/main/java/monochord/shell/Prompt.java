@@ -17,7 +17,6 @@ import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Look;
-import monochord.view.Saying;
 import monochord.view.Statement;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
@@ -68,7 +67,9 @@ final class Prompt {
             });
             return Answer.DONE;
         } catch (IOException broken) {
-            around.err().println("The terminal cannot be used: " + broken.getMessage());
+            around.err()
+                    .println(Phrase.of(
+                            "The terminal cannot be used: {0}", Phrase.typed(String.valueOf(broken.getMessage()))));
             return Answer.FAILED;
         } finally {
             sitting.leave();
@@ -170,13 +171,14 @@ final class Prompt {
         Answer greeting = sitting.teaching().opening().greeting(sitting);
         boolean brokenOff =
                 sitting.outside().drafts().flatMap(Drafts::brokenOff).isPresent();
-        String offer = "A sitting was broken off; open draft brings it back.";
-        return brokenOff ? Saying.of(greeting.text(look).plus(StyledText.of(offer))) : greeting;
+        return brokenOff
+                ? Answers.of(greeting, Statement.of(Phrase.of("A sitting was broken off; open draft brings it back.")))
+                : greeting;
     }
 
     /** Notes it behind the answer, so that nobody waits for the disk with the answer unseen. */
     private void note(String line, Answer answer, Terminal terminal, Consumer<String> show) {
-        noting.note(line, answer).ifPresent(told -> show.accept(rendered(Saying.of(told), terminal)));
+        noting.note(line, answer).ifPresent(told -> show.accept(rendered(Statement.of(told), terminal)));
     }
 
     /** The first time something sounds, it is said how to stop it. */
@@ -185,7 +187,7 @@ final class Prompt {
             return answer;
         }
         toldHowToStop = true;
-        return Answers.of(answer, Saying.of(StyledText.of("Any key stops it.", Style.QUIET)));
+        return Answers.of(answer, Statement.of(Phrase.of("Any key stops it.").styled(Style.QUIET)));
     }
 
     /** Between the lines: what sounds, what is typed again and what the cell does. */
@@ -200,7 +202,7 @@ final class Prompt {
         noting.leave();
         return sitting.cells().isOpen()
                 ? sitting.cells().breakOff()
-                : Saying.of("Stopped. To leave, type quit or press ctrl-D.");
+                : Statement.of(Phrase.of("Stopped. To leave, type quit or press ctrl-D."));
     }
 
     /** Where nothing can be drawn under the prompt, what Enter does stands before it when that has changed. */

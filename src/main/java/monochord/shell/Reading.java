@@ -1,7 +1,9 @@
 package monochord.shell;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -21,7 +23,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
 import monochord.text.Nearest;
-import monochord.text.SafeText;
+import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
@@ -29,7 +31,7 @@ import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
 import monochord.view.Refusal;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.music.MusicAnswer;
 
 /**
@@ -42,8 +44,9 @@ final class Reading {
     private static final int LONGEST_QUOTE = 30;
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
     private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
-    private static final String WHAT_IS_READ =
-            "Type music, such as F C G, IV I V, Abmaj7 or D major, or one of the words that help lists.";
+    private static final Phrase WHAT_IS_READ = Phrase.of(
+            "Type music, such as {0}, IV I V, {1} or {2}, or one of the words that help lists.",
+            Phrase.toType("F C G"), Phrase.toType("Abmaj7"), Phrase.toType("D major"));
 
     private static final String SKIP = "skip";
     private static final String BACK = "back";
@@ -53,6 +56,7 @@ final class Reading {
     private final Verbs verbs;
     private final Sitting sitting;
     private final Host host;
+    private final Map<Verb, Usage> usages = new HashMap<>();
 
     Reading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
@@ -74,19 +78,21 @@ final class Reading {
 
     private static Answer safely(String line, Function<String, Answer> answer) {
         if (line.length() > LONGEST_LINE) {
-            String message = "This line has " + line.length() + " characters; at most " + LONGEST_LINE + " are read.";
-            return new Refusal(message, LONGEST_LINE + 1, "");
+            Phrase message =
+                    Phrase.of("This line has {0} characters; at most {1} are read.", line.length(), LONGEST_LINE);
+            return new Refusal(message, LONGEST_LINE + 1);
         }
         try {
             Manner manner = Manner.of(line);
             return manner.of(answer.apply(manner.line()));
         } catch (Unreadable unreadable) {
-            return new Refusal(unreadable.getMessage(), unreadable.place() + 1, "");
+            return Refusal.of(unreadable, Phrase.NOTHING);
         } catch (RuntimeException fault) {
-            return Saying.failed(
-                    "This line met a fault of ours: " + fault + ". Nothing is lost; go on, and please report it.");
+            return Statement.failed(Phrase.of(
+                    "This line met a fault of ours: {0}. Nothing is lost; go on, and please report it.",
+                    Phrase.typed(fault.toString())));
         } catch (LinkageError damage) {
-            return Saying.failed(Main.toldAs(damage));
+            return Statement.failed(Phrase.typed(Main.toldAs(damage)));
         }
     }
 
@@ -198,7 +204,7 @@ final class Reading {
             Answer answer = sitting.teaching().take(judged);
             return OtherNames.in(text, sitting.naming(), english -> isRead(judged.question(), english))
                     .or(() -> didYouMean(word))
-                    .map(advice -> Answers.of(answer, Saying.of(advice)))
+                    .map(advice -> Answers.of(answer, Statement.of(advice)))
                     .orElse(answer);
         });
     }
@@ -219,27 +225,26 @@ final class Reading {
         return AsTyped.upTo(end, text, sitting.naming(), place -> verb.isNoName(text, place));
     }
 
-    private Refusal refusal(Unreadable unreadable, AsTyped typed, String advice) {
-        int place = typed.typedPlace(unreadable.place());
-        return new Refusal(
-                typed.requoted(unreadable.getMessage()),
-                place + 1,
-                OtherNames.at(place, typed.typed(), typed.naming()).orElse(advice));
+    private Refusal refusal(Unreadable unreadable, AsTyped typed, Phrase advice) {
+        Unreadable restored = typed.restored(unreadable);
+        return Refusal.of(
+                restored,
+                OtherNames.at(restored.place(), typed.typed(), typed.naming()).orElse(advice));
     }
 
-    private Optional<String> didYouMean(String word) {
-        return Nearest.to(word, verbs.words()).map(verb -> "Did you mean " + verb + "?");
+    private Optional<Phrase> didYouMean(String word) {
+        return Nearest.to(word, verbs.words()).map(verb -> Phrase.of("Did you mean {0}?", Phrase.typed(verb)));
     }
 
     private Sentence sentence(Verb verb, Usage usage, AsTyped typed) {
         String english = typed.english();
         String filled = verb.takesVariables() ? sitting.cells().filled(english) : english;
-        return verb.readsWhole() ? Sentence.whole(filled) : Sentence.parse(filled, usage.smallWords(), usage.options());
+        return verb.readsWhole() ? Sentence.whole(filled) : Sentence.parse(filled, usage);
     }
 
     /** Runs one verb on the text behind it. Places in a refusal count from the start of that text. */
     private Answer run(Verb verb, String text) {
-        Usage usage = verb.usage();
+        Usage usage = usages.computeIfAbsent(verb, Verb::usage);
         AsTyped typed = heard(verb, text);
         try {
             return verb.run(sentence(verb, usage, typed), sitting);
@@ -286,23 +291,27 @@ final class Reading {
 
     /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
     private Answer neither(AsTyped typed, String word, Unreadable unreadable) {
-        Optional<String> near = didYouMean(word);
+        Optional<Phrase> near = didYouMean(word);
         int place = typed.typedPlace(unreadable.place());
         boolean named = typed.changeAt(0).isPresent()
                 || OtherNames.at(place, typed.typed(), typed.naming()).isPresent();
         boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0;
         if (named || near.isEmpty() && (musical || place > word.length())) {
-            return refusal(unreadable, typed, "");
+            return refusal(unreadable, typed, Phrase.NOTHING);
         }
-        String shown = SafeText.oneLine(word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word);
-        return new Refusal("\"" + shown + "\" is neither music nor a word I know.", 1, near.orElseGet(this::advice));
+        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
+        return new Refusal(
+                Phrase.of("\"{0}\" is neither music nor a word I know.", Phrase.typed(shown)),
+                1,
+                near.orElseGet(this::advice));
     }
 
-    private String advice() {
+    private Phrase advice() {
         LineMode mode = sitting.mode();
         return switch (mode) {
-            case NAMES -> "Type english, german or latin; Enter keeps A B C and goes on.";
-            case LESSON_PAGE, LESSON_JAVA -> mode.row() + " " + WHAT_IS_READ;
+            case NAMES ->
+                Phrase.of("Type english, german or latin; Enter keeps {0} and goes on.", Phrase.typed("A B C"));
+            case LESSON_PAGE, LESSON_JAVA -> mode.row().then(WHAT_IS_READ);
             default -> WHAT_IS_READ;
         };
     }

@@ -1,5 +1,8 @@
 package monochord.sound;
 
+import java.util.List;
+import monochord.text.Phrase;
+
 /**
  * The caution for ears. A program cannot know how loud it is at the ear, so it says this, and keeps all that it
  * plays at one level ({@link monochord.sound.level.Target}).
@@ -13,14 +16,14 @@ public final class Care {
     public static final String BRIEF = "Start with the volume low, most of all in headphones.";
 
     /** The whole caution, a sentence or two to a line. */
-    public static final String EARS = """
-            Start with the volume low, most of all in headphones, and turn it up only until you hear every voice.
-            For listening, 80 dB(A) for 40 hours a week is held to be safe for adults, 75 dB(A) for children \
-            (WHO-ITU H.870). Each 3 dB more halves the time.
-            At work, 85 dB(A) for 8 hours a day is the recommended limit (NIOSH, 2015).
-            If your ears ring or sounds seem dull afterwards, stop, rest them, and play more quietly next time; \
-            if it stays, see a doctor.
-            """;
+    public static final List<Phrase> EARS = List.of(
+            Phrase.of("Start with the volume low, most of all in headphones, and turn it up only until you hear every"
+                    + " voice."),
+            Phrase.of("For listening, 80 dB(A) for 40 hours a week is held to be safe for adults, 75 dB(A) for children"
+                    + " (WHO-ITU H.870). Each 3 dB more halves the time."),
+            Phrase.of("At work, 85 dB(A) for 8 hours a day is the recommended limit (NIOSH, 2015)."),
+            Phrase.of("If your ears ring or sounds seem dull afterwards, stop, rest them, and play more quietly next"
+                    + " time; if it stays, see a doctor."));
 
     private Care() {}
 }

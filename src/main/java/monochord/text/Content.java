@@ -3,6 +3,7 @@ package monochord.text;
 import java.util.List;
 import monochord.theory.Degree;
 import monochord.theory.Interval;
+import monochord.theory.IntervalNumber;
 import monochord.theory.Notated;
 import monochord.theory.Scale;
 
@@ -13,6 +14,9 @@ sealed interface Content {
 
     /** @param english templates for one, for many, and perhaps for none */
     record Counted(int count, List<String> english, List<Phrase> parts) implements Content {}
+
+    /** @param english templates for English, German and Latin note names */
+    record ByNaming(List<String> english) implements Content {}
 
     /** Items with a conjunction before the last. */
     record Listed(Conjunction conjunction, List<Phrase> items) implements Content {}
@@ -25,6 +29,9 @@ sealed interface Content {
 
     /** Text that no language changes. */
     record Typed(String text) implements Content {}
+
+    /** Music and verbs as they are typed; only notes change. */
+    record ToBeTyped(String english) implements Content {}
 
     /** A whole number in words. */
     record Number(int number) implements Content {}
@@ -40,6 +47,9 @@ sealed interface Content {
 
     /** An interval with its article. */
     record OneInterval(Interval interval) implements Content {}
+
+    /** The number of an interval with its article. */
+    record IntervalNumberInWords(IntervalNumber number) implements Content {}
 
     /** A degree in words. */
     record DegreeInWords(Degree degree) implements Content {}

@@ -3,6 +3,7 @@ package monochord.text;
 import java.util.List;
 import monochord.theory.Degree;
 import monochord.theory.Interval;
+import monochord.theory.IntervalNumber;
 import monochord.theory.ScaleKind;
 
 /**
@@ -54,6 +55,11 @@ public interface Language {
     default String oneInterval(Interval interval) {
         String name = interval(interval);
         return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
+    }
+
+    /** {@code a fifth}. */
+    default String intervalNumber(IntervalNumber number) {
+        return number.toString();
     }
 
     /** {@code lowered sixth}. */

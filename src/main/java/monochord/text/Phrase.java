@@ -2,11 +2,14 @@ package monochord.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Interval;
+import monochord.theory.IntervalNumber;
 import monochord.theory.Key;
 import monochord.theory.Notated;
 import monochord.theory.Scale;
+import monochord.theory.Unreadable;
 
 /**
  * Something to be said, before it is put into a reader's language, signs and note names: an English template with typed
@@ -101,6 +104,39 @@ public final class Phrase {
         return typed(text).styled(Style.TYPED);
     }
 
+    /**
+     * An example that would be typed: the notes in it go by the reader's names, in ASCII; verbs, options and the names of
+     * scales stay.
+     *
+     * @param english as it is typed with English note names: {@code play F C G in D}
+     */
+    public static Phrase toType(String english) {
+        return new Phrase(new Content.ToBeTyped(english));
+    }
+
+    /** What reads otherwise where notes have other names: {@code a letter from A to G}, {@code a syllable from Do to Si}. */
+    public static Phrase byNaming(String english, String german, String latin) {
+        return new Phrase(new Content.ByNaming(List.of(english, german, latin)));
+    }
+
+    /** What cannot be read, where and why, and an example: no whole sentence, for it ends in the example. */
+    public static Phrase refusal(Unreadable unreadable) {
+        return Phrase.of("{0}. Example: {1}", unreadable.trouble(), toType(unreadable.example()));
+    }
+
+    /** What a refusal says, or a part of it. */
+    public static Phrase clause(Clause clause) {
+        List<String> templates = clause.templates();
+        List<Object> parts = new ArrayList<>(clause.parts().size());
+        for (Object part : clause.parts()) {
+            parts.add(part instanceof String text ? typed(text) : part);
+        }
+        return new Phrase(
+                templates.size() == 1
+                        ? new Content.Template(templates.get(0), parts(parts.toArray()), false)
+                        : new Content.ByNaming(templates));
+    }
+
     /** A whole number in words, as far as words go. */
     public static Phrase number(int number) {
         return new Phrase(new Content.Number(number));
@@ -138,7 +174,10 @@ public final class Phrase {
     private static List<Phrase> parts(Object... parts) {
         List<Phrase> phrases = new ArrayList<>(parts.length);
         for (Object part : parts) {
-            phrases.add(part instanceof Phrase phrase ? phrase : new Phrase(content(part)));
+            phrases.add(
+                    part instanceof Phrase phrase
+                            ? phrase
+                            : part instanceof Clause clause ? clause(clause) : new Phrase(content(part)));
         }
         return phrases;
     }
@@ -154,6 +193,8 @@ public final class Phrase {
             return new Content.ScaleName(scale);
         } else if (part instanceof Interval interval) {
             return new Content.IntervalName(interval);
+        } else if (part instanceof IntervalNumber number) {
+            return new Content.IntervalNumberInWords(number);
         }
         throw new IllegalArgumentException(
                 "a part of a phrase is music, a whole number or a phrase, not " + part.getClass());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
 import monochord.text.Language.ListPatterns;
+import monochord.text.naming.ToType;
 import monochord.theory.Scale;
 
 /** Puts one phrase into words for one reader. */
@@ -31,6 +32,9 @@ final class Wording {
             fill(reader.language().template(template.english()), template.parts());
         } else if (content instanceof Content.Counted counted) {
             fill(reader.language().counted(counted.count(), counted.english()), counted.parts());
+        } else if (content instanceof Content.ByNaming naming) {
+            String english = naming.english().get(reader.signs().naming().ordinal());
+            fill(reader.language().template(english), List.of());
         } else if (content instanceof Content.Listed listed) {
             list(listed.items(), listed.items().size(), reader.language().list(listed.conjunction()));
         } else if (content instanceof Content.Joined joined) {
@@ -47,6 +51,8 @@ final class Wording {
             name(music.value().write(reader.signs()));
         } else if (content instanceof Content.Typed typed) {
             name(SafeText.oneLine(typed.text()));
+        } else if (content instanceof Content.ToBeTyped example) {
+            name(SafeText.oneLine(ToType.in(example.english(), reader.signs().naming())));
         } else if (content instanceof Content.Number number) {
             words(reader.language().number(number.number()));
         } else if (content instanceof Content.ScaleName name) {
@@ -55,6 +61,8 @@ final class Wording {
             words(reader.language().interval(name.interval()));
         } else if (content instanceof Content.OneInterval name) {
             words(reader.language().oneInterval(name.interval()));
+        } else if (content instanceof Content.IntervalNumberInWords name) {
+            words(reader.language().intervalNumber(name.number()));
         } else if (content instanceof Content.DegreeInWords name) {
             words(reader.language().degree(name.degree()));
         }

@@ -50,7 +50,7 @@ public record Beats(long numerator, long denominator) implements Comparable<Beat
         }
         int parts = matcher.group(2) == null ? 1 : Integer.parseInt(matcher.group(2));
         if (parts < 1 || parts > SMALLEST_PART) {
-            String why = "a beat is divided into 1 to " + SMALLEST_PART + " parts";
+            Clause why = Clause.of("a beat is divided into 1 to {0} parts", SMALLEST_PART);
             throw Unreadable.because(text, matcher.start(2), "a length", why, "1/2");
         }
         return of(Long.parseLong(matcher.group(1)), parts);

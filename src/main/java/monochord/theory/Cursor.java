@@ -201,7 +201,7 @@ public final class Cursor {
     /** @param orElse what could have gone on here, or nothing if the text had to end */
     void end(String orElse) {
         if (!atEnd()) {
-            throw unexpected(orElse.isEmpty() ? "the end" : orElse + " or the end");
+            throw orElse.isEmpty() ? unexpected("the end") : unexpected(Clause.of("{0} or the end", orElse));
         }
     }
 
@@ -214,12 +214,28 @@ public final class Cursor {
         return Unreadable.at(text, at, what, expected, example);
     }
 
+    Unreadable unexpected(Clause expected) {
+        return unexpected(place, expected);
+    }
+
+    public Unreadable unexpected(int at, Clause expected) {
+        return Unreadable.at(text, at, what, expected, example);
+    }
+
     Unreadable because(String why) {
         return because(place, why);
     }
 
     /** What is thrown where the text is refused for a reason that lies at an earlier place. */
     public Unreadable because(int at, String why) {
+        return Unreadable.because(text, at, what, why, example);
+    }
+
+    Unreadable because(Clause why) {
+        return because(place, why);
+    }
+
+    public Unreadable because(int at, Clause why) {
         return Unreadable.because(text, at, what, why, example);
     }
 }

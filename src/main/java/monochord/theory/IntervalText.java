@@ -31,7 +31,7 @@ final class IntervalText {
 
     private static Interval interval(Cursor cursor, String quality, int number) {
         if (number < 1 || number > Interval.largestNumber()) {
-            throw cursor.because("the number must be from 1 to " + Interval.largestNumber());
+            throw cursor.because(Clause.of("the number must be from 1 to {0}", Interval.largestNumber()));
         }
         Interval natural = Interval.of(number, 0);
         Interval found = Interval.of(number, alteration(quality, natural.isPerfectKind()));
@@ -51,14 +51,12 @@ final class IntervalText {
         };
     }
 
-    private static String explain(Interval natural, int number) {
-        String name = Interval.numberInWords(number);
-        String article = name.startsWith("e") || name.startsWith("o") ? "an " : "a ";
-        return article
-                + name
-                + (natural.isPerfectKind()
-                        ? " is perfect, augmented or diminished"
-                        : " is major, minor, augmented or diminished");
+    private static Clause explain(Interval natural, int number) {
+        return Clause.of(
+                natural.isPerfectKind()
+                        ? "{0} is perfect, augmented or diminished"
+                        : "{0} is major, minor, augmented or diminished",
+                new IntervalNumber(number));
     }
 
     private static Interval parseWords(String text) {

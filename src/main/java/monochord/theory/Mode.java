@@ -39,7 +39,7 @@ public enum Mode {
                 return mode;
             }
         }
-        throw Unreadable.because(text, 0, "a mode", "expected one of " + labels(), "dorian");
+        throw Unreadable.because(text, 0, "a mode", Clause.of("expected one of {0}", labels()), "dorian");
     }
 
     private static String labels() {

@@ -17,6 +17,8 @@ public record NoteName(int fifths) implements Notated {
 
     static final int FARTHEST = 100;
 
+    private static final Clause LETTER =
+            Clause.byNaming("a letter from A to G", "a letter from A to H", "a syllable from Do to Si");
     private static final String LETTERS_BY_FIFTHS = "FCGDAEB";
     /** Fifths from a name to the next one for the same key. */
     private static final int SAME_KEY = 12;
@@ -66,7 +68,7 @@ public record NoteName(int fifths) implements Notated {
     static NoteName read(Cursor cursor) {
         char letter = Character.toUpperCase(cursor.peek());
         if (letter < 'A' || letter > 'G' || cursor.peek() > 'g') {
-            throw cursor.unexpected("a letter from A to G");
+            throw cursor.unexpected(LETTER);
         }
         cursor.next();
         return of(letter, cursor.accidentals());

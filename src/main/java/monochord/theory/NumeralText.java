@@ -58,7 +58,7 @@ final class NumeralText {
             return head;
         }
         if (depth == DEEPEST) {
-            throw cursor.because("at most " + DEEPEST + " targets are read");
+            throw cursor.because(Clause.of("at most {0} targets are read", DEEPEST));
         }
         return head.appliedTo(numeral(depth + 1));
     }

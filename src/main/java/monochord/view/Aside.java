@@ -5,10 +5,6 @@ import monochord.text.StyledText;
 
 /** Something said about the notebook itself, which is no part of it. */
 public record Aside(Answer answer) implements Answer {
-    public static Aside of(String text) {
-        return new Aside(Saying.of(text));
-    }
-
     @Override
     public StyledText text(Look look) {
         return answer.text(look);

@@ -1,9 +1,9 @@
 package monochord.view;
 
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.text.naming.InProse;
-import monochord.theory.NoteNaming;
+import monochord.theory.Unreadable;
 
 /**
  * A line that could not be read.
@@ -11,25 +11,28 @@ import monochord.theory.NoteNaming;
  * @param at the character at which it goes wrong, from 1; 0 if no one character is to blame
  * @param advice what would work, perhaps nothing
  */
-public record Refusal(String message, int at, String advice) implements Answer {
-    @Override
-    public StyledText text(Look look) {
-        StyledText said = quoting(message, Style.PLAIN, look);
-        return advice.isEmpty()
-                ? said.wrapped(look.width())
-                : said.plus(quoting(advice, Style.QUIET, look)).wrapped(look.width());
+public record Refusal(Phrase message, int at, Phrase advice) implements Answer {
+    /** A refusal that says all there is to say. */
+    public Refusal(Phrase message, int at) {
+        this(message, at, Phrase.NOTHING);
     }
 
-    /** What stands in quotation marks is what was typed, and stays. */
-    public static StyledText quoting(String message, Style style, Look look) {
-        boolean english = look.signs().naming() == NoteNaming.ENGLISH;
-        return StyledText.of(english ? message : InProse.around(message, look.signs()), style)
-                .in(look.signs().with(NoteNaming.ENGLISH));
+    public static Refusal of(Unreadable unreadable, Phrase advice) {
+        return new Refusal(Phrase.refusal(unreadable), unreadable.place() + 1, advice);
+    }
+
+    @Override
+    public StyledText text(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader()).line(message);
+        if (!advice.isEmpty()) {
+            text.line(advice, Style.QUIET);
+        }
+        return text.build().wrapped(look.width());
     }
 
     @Override
     public void json(Json json) {
-        json.put("error", message).put("at", at);
+        json.put("error", message.toString()).put("at", at);
     }
 
     @Override

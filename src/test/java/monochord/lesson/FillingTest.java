@@ -63,7 +63,11 @@ class FillingTest {
             the ${tonic          |  4 | ${ is not closed | write } behind the fill, without another in it
             """)
     void saysWhyATextCannotBeFilledIn(String text, int place, String what, String instead) {
-        assertEquals(List.of(new Trouble(place, what, instead)), Filling.troubles(text));
+        List<Trouble> troubles = Filling.troubles(text);
+        assertEquals(1, troubles.size());
+        assertEquals(place, troubles.get(0).place());
+        assertEquals(what, troubles.get(0).what().toString());
+        assertEquals(instead, troubles.get(0).instead().toString());
         assertEquals(text, new Filling(Key.parse("D")).of(text).toString());
     }
 

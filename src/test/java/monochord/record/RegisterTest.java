@@ -22,6 +22,7 @@ import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Evidence;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
+import monochord.text.Phrase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -137,7 +138,7 @@ class RegisterTest {
             assertEquals(
                     List.of("The record in " + file + " is damaged. It has been set aside as " + aside
                             + ", and a new one begun; nothing was deleted."),
-                    register.notice());
+                    register.notice().stream().map(Phrase::toString).toList());
             assertEquals(List.of(), register.notice());
             assertEquals(damage.length, Files.size(home.resolve(aside)));
         }
@@ -155,7 +156,7 @@ class RegisterTest {
         Files.write(file, bytes);
         try (Register register = new Register(home)) {
             assertEquals(Knowledge.none(), register.knowledge());
-            String said = String.join("", register.notice());
+            String said = Phrase.row(register.notice()).toString();
             assertTrue(said.startsWith("The record in " + file + " is damaged."), said);
             register.keep(Writer.attempt(1));
             assertEquals(List.of(), register.notice());
@@ -171,7 +172,7 @@ class RegisterTest {
         run(home.resolve(Register.FILE), "CREATE TABLE recipe (name TEXT)");
         try (Register register = new Register(home)) {
             register.keep(Writer.attempt(1));
-            assertTrue(register.notice().get(0).contains("set aside"));
+            assertTrue(register.notice().get(0).toString().contains("set aside"));
         }
         assertEquals(List.of(Writer.attempt(1)), kept(home));
         assertEquals(2, namesOfFiles().size());
@@ -187,7 +188,7 @@ class RegisterTest {
             assertEquals(
                     List.of("Answers are not being kept: " + file + " was made by a later version of Monochord."
                             + " The sitting goes on; what it holds is kept as soon as that is put right."),
-                    register.notice());
+                    register.notice().stream().map(Phrase::toString).toList());
         }
         assertEquals(List.of(Register.FILE), namesOfFiles());
     }
@@ -200,13 +201,15 @@ class RegisterTest {
             assertEquals(
                     List.of("Answers are not being kept: " + inTheWay + " cannot be written."
                             + " The sitting goes on; what it holds is kept as soon as that is put right."),
-                    register.notice());
+                    register.notice().stream().map(Phrase::toString).toList());
             register.keep(Writer.attempt(2));
             assertEquals(List.of(), register.notice());
             assertEquals(2, register.knowledge().of(BORROWED_IN_D).orElseThrow().asked());
             Files.delete(inTheWay);
             register.keep(Writer.attempt(3));
-            assertEquals(List.of("Answers are being kept again, and so are those from before."), register.notice());
+            assertEquals(
+                    List.of("Answers are being kept again, and so are those from before."),
+                    register.notice().stream().map(Phrase::toString).toList());
         }
         assertEquals(3, kept(inTheWay).size());
     }

@@ -22,7 +22,10 @@ class TroubleTest {
             SQLITE_IOERR              | home/record.db cannot be used (it broke)
             """)
     void theReasonIsOneALearnerCanDoSomethingAbout(SQLiteErrorCode code, String reason) {
-        assertEquals(reason, Trouble.reason(new SQLiteException("it broke", code), Path.of("home", "record.db")));
+        assertEquals(
+                reason,
+                Trouble.reason(new SQLiteException("it broke", code), Path.of("home", "record.db"))
+                        .toString());
     }
 
     @ParameterizedTest(name = "{0} is damage: {1}")

@@ -150,6 +150,14 @@ class CompletionTest {
     }
 
     @Test
+    void optionsFollowTwoHyphens() {
+        assertTrue(offers("play F C --").containsAll(List.of("--wav", "--midi")));
+        assertTrue(offers("ask interval --s").contains("--seed"));
+        assertFalse(offers("play F C ").contains("--wav"));
+        assertEquals(List.of(), offers("F C --"));
+    }
+
+    @Test
     void nothingFollowsAWordThatIsNoVerb() {
         assertEquals(List.of(), offers("F C "));
         assertEquals(List.of(), offers("xyz \"a b"));

@@ -9,6 +9,7 @@ import monochord.shell.cell.Cell;
 import monochord.shell.cell.Outcome;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,7 +34,7 @@ class JavaTextTest {
         @Override
         public Outcome run(String text, Key key) {
             touched.add("run");
-            return new Outcome(new monochord.view.Refusal("ran", 1, ""), List.of(), null);
+            return new Outcome(new monochord.view.Refusal(Phrase.of("ran"), 1), List.of(), null);
         }
 
         @Override

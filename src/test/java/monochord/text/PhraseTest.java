@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Interval;
 import monochord.theory.Key;
@@ -13,6 +14,7 @@ import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
 import monochord.theory.Numeral;
 import monochord.theory.Signs;
+import monochord.theory.Unreadable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -140,6 +142,37 @@ class PhraseTest {
                 "\"{0} \uFFFDA\" is nothing.",
                 Phrase.sentence("\"{0}\" is nothing.", Phrase.typed("{0} \u001BA"))
                         .toString());
+    }
+
+    @Test
+    @DisplayName("a refusal goes by the reader's names, and quotes letter for letter")
+    void refusalsGoByTheReader() {
+        Phrase noNote = Phrase.refusal(assertThrows(Unreadable.class, () -> NoteName.parse("Hb")));
+        assertEquals(
+                "\"Hb\" is not a note name: expected a letter from A to G at character 1, found 'H'. Example: Eb",
+                noNote.toString());
+        assertEquals(
+                "\"Hb\" is not a note name: expected a letter from A to H at character 1, found 'H'. Example: Es",
+                said(noNote, GERMAN));
+        assertEquals(
+                "\"Hb\" is not a note name: expected a syllable from Do to Si at character 1, found 'H'. Example: Mib",
+                said(noNote, LATIN));
+        Phrase noInterval = Phrase.refusal(assertThrows(Unreadable.class, () -> Interval.parse("m11")));
+        assertEquals(
+                "\"m11\" is not an interval: an eleventh is perfect, augmented or diminished. Example: m3",
+                noInterval.toString());
+    }
+
+    @Test
+    @DisplayName("a clause of a refusal has values for parts, and texts that are typed as they stand")
+    void clausesHaveParts() {
+        Clause clause =
+                Clause.of("{0} has no {1}; {2}", note("Bb"), "--loop", Clause.of("{0} has", Key.parse("Bb minor")));
+        assertEquals("Bb has no --loop; Bb minor has", clause.toString());
+        assertEquals(
+                "B\u266d has no --loop; B\u266d minor has",
+                Phrase.clause(clause).toString());
+        assertEquals("B has no --loop; B minor has", said(Phrase.clause(clause), GERMAN));
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.harmony.melody.Melody.Note;
 import monochord.theory.Beats;
+import monochord.theory.Clause;
 import monochord.theory.Cursor;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
@@ -48,7 +49,7 @@ final class MelodyText {
         }
         closeBar(text.length());
         if (notes.isEmpty()) {
-            throw cursor.unexpected(text.length(), "a note such as E4");
+            throw cursor.unexpected(text.length(), Clause.of("a note such as {0}", new Pitch(NoteName.parse("E"), 4)));
         }
         Optional<Beats> bar = bar();
         return new Melody(notes, now, bar, bar.map(this::pickup).orElse(Beats.ZERO));
@@ -62,7 +63,7 @@ final class MelodyText {
             return;
         }
         if (++count > Melody.MOST) {
-            throw cursor.because(place, "at most " + Melody.MOST + " notes are read at once");
+            throw cursor.because(place, Clause.of("at most {0} notes are read at once", Melody.MOST));
         }
         int colon = token.indexOf(':');
         String name = colon < 0 ? token : token.substring(0, colon);
@@ -121,7 +122,7 @@ final class MelodyText {
         try {
             return NearestOctave.to(before, name);
         } catch (IllegalArgumentException outOfReach) {
-            throw cursor.because(place, "the nearest " + name + " has no octave from -1 to 10");
+            throw cursor.because(place, Clause.of("the nearest {0} has no octave from -1 to 10", name));
         }
     }
 
@@ -156,7 +157,10 @@ final class MelodyText {
                 place++;
             }
             throw cursor.because(
-                    place, "bar " + (index + 1) + " has " + one.beats() + " beats where the others have " + bar);
+                    place,
+                    Clause.of(
+                            "bar {0} has {1} beats where the others have {2}",
+                            index + 1, one.beats().toString(), bar.toString()));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import monochord.theory.Clause;
 import monochord.theory.Cursor;
 import monochord.theory.Pitch;
 import monochord.theory.Unreadable;
@@ -77,7 +78,7 @@ final class PassageText {
     private void sound(List<Pitch> chord, String word, int place) {
         chord.add(pitch(word, place));
         if (chord.size() > Passage.MOST_VOICES) {
-            throw cursor.because(place, "a chord here has at most " + Passage.MOST_VOICES + " voices");
+            throw cursor.because(place, Clause.of("a chord here has at most {0} voices", Passage.MOST_VOICES));
         }
     }
 
@@ -92,7 +93,7 @@ final class PassageText {
 
     private void add(List<Pitch> chord, int place) {
         if (chords.size() == Passage.MOST_CHORDS) {
-            throw cursor.because(place, "at most " + Passage.MOST_CHORDS + " chords are read at once");
+            throw cursor.because(place, Clause.of("at most {0} chords are read at once", Passage.MOST_CHORDS));
         }
         chords.add(List.copyOf(chord));
     }

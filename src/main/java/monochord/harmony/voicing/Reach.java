@@ -1,6 +1,7 @@
 package monochord.harmony.voicing;
 
 import java.util.List;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /**
@@ -38,7 +39,7 @@ public record Reach(int steps) {
     public static Reach parse(String text) {
         int steps = text.matches("[0-9]{1,2}") ? Integer.parseInt(text) : 0;
         if (steps < SMALLEST || steps > LARGEST) {
-            String why = "expected white keys from " + SMALLEST + " to " + LARGEST + ", 8 for an octave";
+            Clause why = Clause.of("expected white keys from {0} to {1}, 8 for an octave", SMALLEST, LARGEST);
             throw Unreadable.because(text, 0, "a reach", why, "reach 9");
         }
         return new Reach(steps);

@@ -12,6 +12,7 @@ import monochord.lesson.Trouble;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 
@@ -19,6 +20,7 @@ import monochord.theory.Unreadable;
 final class AskText {
     private static final List<String> NAMES = List.of("skill", "subject", "keys", "count", "answer");
 
+    private static final Phrase LINE = Phrase.of("line of a question");
     private static final int MOST_LINES = 12;
 
     private final Faults faults;
@@ -39,11 +41,14 @@ final class AskText {
     static Optional<Ask> read(int fence, List<Line> lines, Faults faults) {
         AskText text = new AskText(faults);
         if (lines.size() > MOST_LINES) {
-            faults.at(lines.get(MOST_LINES).number(), 1, "a question of too many lines", "write each line once");
+            faults.at(
+                    lines.get(MOST_LINES).number(),
+                    1,
+                    Phrase.of("a question of too many lines"),
+                    Phrase.of("write each line once"));
         }
         for (Line line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
-            Field.read(line, NAMES, "line of a question", faults)
-                    .ifPresent(field -> Field.put(text.fields, field, faults));
+            Field.read(line, NAMES, LINE, faults).ifPresent(field -> Field.put(text.fields, field, faults));
         }
         return text.ask(fence);
     }
@@ -53,8 +58,8 @@ final class AskText {
             faults.at(
                     fence,
                     1,
-                    "the question names no skill",
-                    "write skill: and one of " + String.join(", ", skillIds()));
+                    Phrase.of("the question names no skill"),
+                    Phrase.of("write skill: and one of {0}", Phrase.typed(String.join(", ", skillIds()))));
         }
         Optional<Skill> skill = said("skill").flatMap(this::skill);
         Optional<Keys> keys = said("keys").map(this::keys).orElse(Optional.of(Keys.same()));
@@ -70,7 +75,10 @@ final class AskText {
     private Optional<Field> said(String name) {
         Field field = fields.get(name);
         if (field != null && field.value().isEmpty()) {
-            field.fault(name + " is empty", "write something behind the colon, or leave the line out", faults);
+            field.fault(
+                    Phrase.of("{0} is empty", Phrase.typed(name)),
+                    Phrase.of("write something behind the colon, or leave the line out"),
+                    faults);
         }
         return Optional.ofNullable(field).filter(some -> !some.value().isEmpty());
     }
@@ -83,7 +91,7 @@ final class AskText {
         String id = field.value().text();
         Optional<Skill> skill = Skills.find(id);
         if (skill.isEmpty()) {
-            faults.in(field.line(), field.value().place(), Trouble.unknown(0, "skill", id, skillIds()));
+            faults.in(field.line(), field.value().place(), Trouble.unknown(0, Phrase.of("skill"), id, skillIds()));
         }
         return skill;
     }
@@ -100,8 +108,10 @@ final class AskText {
     private OptionalInt count(Field field) {
         OptionalInt count = Numbers.upTo(Ask.MOST, field.value().text());
         if (count.isEmpty()) {
-            String what = "the count \"" + field.value().text() + "\" is no number from 1 to " + Ask.MOST;
-            field.fault(what, "write for example count: 4", faults);
+            Phrase what = Phrase.of(
+                    "the count \"{0}\" is no number from 1 to {1}",
+                    Phrase.typed(field.value().text()), Ask.MOST);
+            field.fault(what, Phrase.of("write for example count: 4"), faults);
         }
         return count;
     }
@@ -147,8 +157,10 @@ final class AskText {
     private boolean isRight(Ask ask, Question question, Key key) {
         boolean right = question.judge(ask.answer()).grade().isRight();
         if (!right) {
-            String what = "in " + key + " \"" + ask.answer() + "\" is not right";
-            fields.get("answer").fault(what, "write " + question.expected() + ", or leave the line out", faults);
+            Phrase what =
+                    Phrase.of("in {0} \"{1}\" is not right", Phrase.typed(key.toString()), Phrase.typed(ask.answer()));
+            Phrase instead = Phrase.of("write {0}, or leave the line out", Phrase.typed(question.expected()));
+            fields.get("answer").fault(what, instead, faults);
         }
         return right;
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import monochord.lesson.Block;
 import monochord.lesson.Part;
+import monochord.text.Phrase;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.FencedCodeBlock;
@@ -86,14 +87,20 @@ final class Body {
     private void heading(Heading heading) {
         int level = heading.getLevel();
         if (level < 2 || level > 3) {
-            fault(heading, "a heading with " + level + " #", "write ## for a heading, ### for one below it");
+            fault(
+                    heading,
+                    Phrase.of("a heading with {0} #", level),
+                    Phrase.of("write ## for a heading, ### for one below it"));
         }
         prose.add(new Block.Heading(level < 3 ? 2 : 3, Inlines.of(heading, lines, faults)));
     }
 
     private void list(ListBlock list, int depth) {
         if (depth > DEEPEST_LIST) {
-            fault(list, "a list in a list in a list in a list", "write at most three, one in the other");
+            fault(
+                    list,
+                    Phrase.of("a list in a list in a list in a list"),
+                    Phrase.of("write at most three, one in the other"));
             return;
         }
         int number = list instanceof OrderedList ordered && ordered.getMarkerStartNumber() != null
@@ -112,7 +119,10 @@ final class Body {
             } else if (node instanceof Paragraph && first) {
                 prose.add(new Block.Item(depth, number, Inlines.of(node, lines, faults)));
             } else if (node instanceof Paragraph) {
-                fault(node, "a second paragraph in a list item", "write it as an item of its own or below the list");
+                fault(
+                        node,
+                        Phrase.of("a second paragraph in a list item"),
+                        Phrase.of("write it as an item of its own or below the list"));
             } else {
                 strange(node);
             }
@@ -122,15 +132,21 @@ final class Body {
 
     private void strange(Node node) {
         if (node instanceof BlockQuote) {
-            fault(node, "a quotation is not set off", "write a paragraph");
+            fault(node, Phrase.of("a quotation is not set off"), Phrase.of("write a paragraph"));
         } else if (node instanceof ThematicBreak) {
-            fault(node, "a rule is not drawn", "write a heading, or leave it out");
+            fault(node, Phrase.of("a rule is not drawn"), Phrase.of("write a heading, or leave it out"));
         } else if (node instanceof IndentedCodeBlock) {
-            fault(node, "an indented block is not read", "begin the line at its edge, or write a fence with a word");
+            fault(
+                    node,
+                    Phrase.of("an indented block is not read"),
+                    Phrase.of("begin the line at its edge, or write a fence with a word"));
         } else if (node instanceof FencedCodeBlock) {
-            fault(node, "a block in a list or a quotation is not read", "write the fence at the edge, below the list");
+            fault(
+                    node,
+                    Phrase.of("a block in a list or a quotation is not read"),
+                    Phrase.of("write the fence at the edge, below the list"));
         } else {
-            fault(node, "this is not read", "write paragraphs, headings and lists");
+            fault(node, Phrase.of("this is not read"), Phrase.of("write paragraphs, headings and lists"));
         }
     }
 
@@ -141,7 +157,7 @@ final class Body {
                         : node.getSourceSpans().get(0).getLineIndex());
     }
 
-    private void fault(Node node, String what, String instead) {
+    private void fault(Node node, Phrase what, Phrase instead) {
         Line line = line(node);
         faults.at(line.number(), line.column(line.whole().place()), what, instead);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.lesson.Fault;
 import monochord.lesson.Trouble;
+import monochord.text.Phrase;
 
 /** Gathers the faults of one file. */
 public final class Faults {
@@ -21,7 +22,7 @@ public final class Faults {
      * @param line from 1
      * @param column from 1
      */
-    public void at(int line, int column, String what, String instead) {
+    public void at(int line, int column, Phrase what, Phrase instead) {
         if (faults.size() > MOST) {
             return;
         }
@@ -46,7 +47,11 @@ public final class Faults {
         if (faults.size() > MOST) {
             Fault last = all.get(MOST - 1);
             all.add(new Fault(
-                    path, last.line(), last.column(), "there are more faults", "put these right and check again"));
+                    path,
+                    last.line(),
+                    last.column(),
+                    Phrase.of("there are more faults"),
+                    Phrase.of("put these right and check again")));
         }
         return List.copyOf(all);
     }

@@ -5,13 +5,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import monochord.lesson.Part;
 import monochord.lesson.Trouble;
+import monochord.text.Phrase;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.SourceSpan;
 
 /** Reads a fenced block by the word behind its fence. */
 final class FenceText {
     private static final List<String> WORDS = List.of("show", "listen", "compare", "ask", "code");
-    private static final String KNOWN = "show, listen, compare, ask or code";
 
     private final Line fence;
     private final String word;
@@ -37,8 +37,10 @@ final class FenceText {
         if (!closed) {
             text.fault(
                     0,
-                    "the block is not closed",
-                    "write " + block.getFenceCharacter().repeat(3) + " on a line below it");
+                    Phrase.of("the block is not closed"),
+                    Phrase.of(
+                            "write {0} on a line below it",
+                            Phrase.typed(block.getFenceCharacter().repeat(3))));
         }
         return text.part();
     }
@@ -50,7 +52,7 @@ final class FenceText {
         }
         List<Line> said = inside.stream().filter(line -> !line.isBlank()).toList();
         if (said.isEmpty()) {
-            fault(0, "the " + word + " block is empty", "write " + example() + " in it");
+            fault(0, Phrase.of("the {0} block is empty", Phrase.typed(word)), example());
             return Optional.empty();
         }
         return part(said);
@@ -70,28 +72,35 @@ final class FenceText {
         return new Part.Code(fence.number(), inside.stream().map(Line::text).collect(Collectors.joining("\n")));
     }
 
-    private String example() {
-        return switch (word) {
-            case "show" -> "a chord, a scale or numerals";
-            case "ask" -> "skill: and what to ask";
-            case "code" -> "a line of Java";
-            default -> "numerals or a scale";
-        };
+    private Phrase example() {
+        return Phrase.of(
+                switch (word) {
+                    case "show" -> "write a chord, a scale or numerals in it";
+                    case "ask" -> "write skill: and what to ask in it";
+                    case "code" -> "write a line of Java in it";
+                    default -> "write numerals or a scale in it";
+                });
     }
 
     private void unknownWord() {
         int place = Math.max(0, fence.text().indexOf(word.isEmpty() ? "`" : word));
         if (word.isEmpty()) {
-            fault(0, "a block without a word", "write " + KNOWN + " behind the fence");
+            fault(
+                    0,
+                    Phrase.of("a block without a word"),
+                    Phrase.of("write show, listen, compare, ask or code behind the fence"));
         } else if (word.contains(" ") && WORDS.contains(word.substring(0, word.indexOf(' ')))) {
             String known = word.substring(0, word.indexOf(' '));
-            fault(place + known.length() + 1, "more than one word behind the fence", "write " + known + " alone");
+            fault(
+                    place + known.length() + 1,
+                    Phrase.of("more than one word behind the fence"),
+                    Phrase.of("write {0} alone", Phrase.typed(known)));
         } else {
-            faults.in(fence, 0, Trouble.unknown(place, "block", word, WORDS));
+            faults.in(fence, 0, Trouble.unknown(place, Phrase.of("block"), word, WORDS));
         }
     }
 
-    private void fault(int place, String what, String instead) {
+    private void fault(int place, Phrase what, Phrase instead) {
         int start = place == 0 ? fence.whole().place() : place;
         faults.in(fence, 0, new Trouble(start, what, instead));
     }

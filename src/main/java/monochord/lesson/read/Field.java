@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.lesson.Piece;
 import monochord.lesson.Trouble;
+import monochord.text.Phrase;
 
 /** A name, a colon and a value, on one line. */
 public record Field(String name, Line line, Piece value) {
@@ -18,12 +19,15 @@ public record Field(String name, Line line, Piece value) {
 
     /** @param names those that may stand there
      * @param kind what such a line is called where it stands */
-    public static Optional<Field> read(Line line, List<String> names, String kind, Faults faults) {
+    public static Optional<Field> read(Line line, List<String> names, Phrase kind, Faults faults) {
         Matcher field = FORM.matcher(line.text());
         int start = line.whole().place();
         if (!field.matches()) {
             faults.at(
-                    line.number(), line.column(start), "this line is no " + kind, "write a name, a colon and a value");
+                    line.number(),
+                    line.column(start),
+                    Phrase.of("this line is no {0}", kind),
+                    Phrase.of("write a name, a colon and a value"));
             return Optional.empty();
         }
         if (!names.contains(field.group(1))) {
@@ -38,11 +42,15 @@ public record Field(String name, Line line, Piece value) {
     public static void put(Map<String, Field> fields, Field field, Faults faults) {
         if (fields.putIfAbsent(field.name, field) != null) {
             int column = field.line.column(field.line.whole().place());
-            faults.at(field.line.number(), column, field.name + " is said twice", "leave one out");
+            faults.at(
+                    field.line.number(),
+                    column,
+                    Phrase.of("{0} is said twice", Phrase.typed(field.name)),
+                    Phrase.of("leave one out"));
         }
     }
 
-    public void fault(String what, String instead, Faults faults) {
+    public void fault(Phrase what, Phrase instead, Faults faults) {
         faults.in(line, value.place(), new Trouble(0, what, instead));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.text.Phrase;
 
 /**
  * Goes over the text before the Markdown parser does, whose effort on unclosed tags, brackets and emphasis grows with the
@@ -55,13 +56,17 @@ public final class Guard {
         int length = line.text().length();
         stretch = line.isBlank() ? 0 : stretch + length + 1;
         if (length > LONGEST_LINE) {
-            faults.at(line.number(), 1, "a line of " + length + " characters", "write at most " + LONGEST_LINE);
+            faults.at(
+                    line.number(),
+                    1,
+                    Phrase.of("a line of {0} characters", length),
+                    Phrase.of("write at most {0}", LONGEST_LINE));
         } else if (stretch > LONGEST_STRETCH) {
             faults.at(
                     line.number(),
                     1,
-                    "more than " + LONGEST_STRETCH + " characters in one piece",
-                    "leave an empty line");
+                    Phrase.of("more than {0} characters in one piece", LONGEST_STRETCH),
+                    Phrase.of("leave an empty line"));
             stretch = 0;
             return true;
         }
@@ -93,8 +98,8 @@ public final class Guard {
         faults.at(
                 line.number(),
                 line.column(tag.end() - 1),
-                "HTML is not read",
-                "write it in Markdown, or a space after <");
+                Phrase.of("HTML is not read"),
+                Phrase.of("write it in Markdown, or a space after <"));
         return tag.replaceAll("$1‹");
     }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import monochord.text.Phrase;
 
 /**
  * The head of a lesson: the fields between two lines of three hyphens.
@@ -22,13 +23,17 @@ record Head(Map<String, Field> fields, int end) {
             faults.at(
                     1,
                     1,
-                    "the head is missing",
-                    "write --- on the first line, below it title, grade, needs and skills, then ---");
+                    Phrase.of("the head is missing"),
+                    Phrase.of("write --- on the first line, below it title, grade, needs and skills, then ---"));
             return new Head(Map.of(), 0);
         }
         int close = close(lines);
         if (close < 0) {
-            faults.at(1, 1, "the head is not closed", "write --- on a line of its own below the last field");
+            faults.at(
+                    1,
+                    1,
+                    Phrase.of("the head is not closed"),
+                    Phrase.of("write --- on a line of its own below the last field"));
         }
         int last = close < 0 ? lastField(lines) : close;
         Map<String, Field> fields = fields(lines.subList(1, last), faults);
@@ -61,23 +66,26 @@ record Head(Map<String, Field> fields, int end) {
         Map<String, Field> fields = new LinkedHashMap<>();
         for (Line line : lines) {
             if (!line.isBlank() && !line.text().startsWith("#")) {
-                Field.read(line, NAMES, "field", faults).ifPresent(field -> Field.put(fields, field, faults));
+                Field.read(line, NAMES, Phrase.of("field"), faults)
+                        .ifPresent(field -> Field.put(fields, field, faults));
             }
         }
         return fields;
     }
 
     private static void missing(String name, Faults faults) {
-        faults.at(1, 1, "the head has no " + name, "write " + example(name));
+        faults.at(1, 1, Phrase.of("the head has no {0}", Phrase.typed(name)), example(name));
     }
 
-    static String example(String name) {
-        return switch (name) {
-            case "title" -> "title: and the name of the lesson";
-            case "grade" -> "grade: and a number from 1 to 8";
-            case "needs" -> "needs: [] or needs: [slug-of-a-lesson, slug-of-another]";
-            default -> "skills: [first-skill, second-skill]";
-        };
+    /** What to write for a field of this name. */
+    static Phrase example(String name) {
+        return Phrase.of(
+                switch (name) {
+                    case "title" -> "write title: and the name of the lesson";
+                    case "grade" -> "write grade: and a number from 1 to 8";
+                    case "needs" -> "write needs: [] or needs: [slug-of-a-lesson, slug-of-another]";
+                    default -> "write skills: [first-skill, second-skill]";
+                });
     }
 
     Optional<Field> field(String name) {

@@ -9,6 +9,7 @@ import monochord.lesson.Piece;
 import monochord.lesson.Trouble;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
+import monochord.text.Phrase;
 
 /** Reads what the fields of a head say. */
 final class HeadValues {
@@ -29,10 +30,10 @@ final class HeadValues {
         Optional<String> title =
                 field.map(said -> unquoted(said.value().text())).filter(text -> !text.isEmpty());
         if (field.isPresent() && title.isEmpty()) {
-            field.get().fault("the title is empty", "write " + Head.example("title"), faults);
+            field.get().fault(Phrase.of("the title is empty"), Head.example("title"), faults);
         }
         if (title.isPresent() && title.get().contains("${")) {
-            field.get().fault("a title is not filled in", "write it without ${…}", faults);
+            field.get().fault(Phrase.of("a title is not filled in"), Phrase.of("write it without ${…}"), faults);
         }
         return title;
     }
@@ -49,8 +50,10 @@ final class HeadValues {
         }
         OptionalInt grade = Numbers.upTo(HIGHEST_GRADE, field.get().value().text());
         if (grade.isEmpty()) {
-            String what = "the grade \"" + field.get().value().text() + "\" is no number from 1 to " + HIGHEST_GRADE;
-            field.get().fault(what, "write for example grade: 3", faults);
+            Phrase what = Phrase.of(
+                    "the grade \"{0}\" is no number from 1 to {1}",
+                    Phrase.typed(field.get().value().text()), HIGHEST_GRADE);
+            field.get().fault(what, Phrase.of("write for example grade: 3"), faults);
         }
         return grade;
     }
@@ -65,8 +68,8 @@ final class HeadValues {
                 fault(
                         "needs",
                         need.place(),
-                        "\"" + need.text() + "\" is no slug",
-                        "write the file name without its number and .md");
+                        Phrase.of("\"{0}\" is no slug", Phrase.typed(need.text())),
+                        Phrase.of("write the file name without its number and .md"));
             }
         }
         return needs;
@@ -85,11 +88,11 @@ final class HeadValues {
     }
 
     private void unknownSkill(Piece piece) {
-        Trouble trouble = Trouble.unknown(piece.place(), "skill", piece.text(), AskText.skillIds());
+        Trouble trouble = Trouble.unknown(piece.place(), Phrase.of("skill"), piece.text(), AskText.skillIds());
         faults.in(head.field("skills").orElseThrow().line(), 0, trouble);
     }
 
-    void fault(String field, int place, String what, String instead) {
+    void fault(String field, int place, Phrase what, Phrase instead) {
         faults.in(head.field(field).orElseThrow().line(), 0, new Trouble(place, what, instead));
     }
 
@@ -100,7 +103,8 @@ final class HeadValues {
         }
         Piece value = field.get().value();
         if (!value.text().startsWith("[") || !value.text().endsWith("]")) {
-            field.get().fault(name + " is no list in square brackets", "write " + Head.example(name), faults);
+            Phrase what = Phrase.of("{0} is no list in square brackets", Phrase.typed(name));
+            field.get().fault(what, Head.example(name), faults);
             return List.of();
         }
         Piece inside = value.part(1, value.text().length() - 1).stripped();

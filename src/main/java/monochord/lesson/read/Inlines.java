@@ -7,6 +7,7 @@ import monochord.lesson.Filling;
 import monochord.lesson.Span;
 import monochord.lesson.Span.Style;
 import monochord.lesson.Trouble;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import org.commonmark.node.Code;
 import org.commonmark.node.Emphasis;
@@ -79,10 +80,11 @@ final class Inlines {
     private void fault(Node node) {
         SourceSpan at = node.getSourceSpans().get(0);
         Line line = lines.get(at.getLineIndex());
-        String what = node instanceof Link
-                ? "a link is not followed"
-                : node instanceof Image ? "an image is not shown" : "HTML is not read";
-        faults.in(line, 0, new Trouble(at.getColumnIndex(), what, "write it in words"));
+        Phrase what = Phrase.of(
+                node instanceof Link
+                        ? "a link is not followed"
+                        : node instanceof Image ? "an image is not shown" : "HTML is not read");
+        faults.in(line, 0, new Trouble(at.getColumnIndex(), what, Phrase.of("write it in words")));
     }
 
     private void append(String text, Node node, Style newStyle) {
@@ -110,7 +112,8 @@ final class Inlines {
     /** An unsafe character that was written as an entity. */
     private void unsafe(String text, int codePoint) {
         int place = text.indexOf(codePoint);
-        fault(new Trouble(place, "the control character U+%04X".formatted(codePoint), "leave it out"));
+        Phrase code = Phrase.typed("U+%04X".formatted(codePoint));
+        fault(new Trouble(place, Phrase.of("the control character {0}", code), Phrase.of("leave it out")));
     }
 
     private void fault(Trouble trouble) {

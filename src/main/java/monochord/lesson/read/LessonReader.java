@@ -13,6 +13,7 @@ import monochord.lesson.Piece;
 import monochord.lesson.Reading;
 import monochord.practice.Skill;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 
 /** Reads lessons, and finds every fault of a file in one pass. Nothing a file holds makes it throw. */
@@ -83,7 +84,7 @@ public final class LessonReader {
         String own = LessonName.of(file).slug();
         for (Piece need : said.needs()) {
             if (need.text().equals(own)) {
-                said.fault("needs", need.place(), "the lesson needs itself", "leave it out");
+                said.fault("needs", need.place(), Phrase.of("the lesson needs itself"), Phrase.of("leave it out"));
             } else if (slugs != null && !slugs.contains(need.text())) {
                 unknownNeed(said, need);
             } else {
@@ -94,9 +95,10 @@ public final class LessonReader {
     }
 
     private void unknownNeed(HeadValues said, Piece need) {
-        String instead = Nearest.to(need.text(), slugs)
-                .map(slug -> "write " + slug)
-                .orElse("write the slug of a lesson in the library, or leave it out");
-        said.fault("needs", need.place(), "no lesson is called \"" + need.text() + "\"", instead);
+        Phrase instead = Nearest.to(need.text(), slugs)
+                .map(slug -> Phrase.of("write {0}", Phrase.typed(slug)))
+                .orElse(Phrase.of("write the slug of a lesson in the library, or leave it out"));
+        Phrase what = Phrase.of("no lesson is called \"{0}\"", Phrase.typed(need.text()));
+        said.fault("needs", need.place(), what, instead);
     }
 }

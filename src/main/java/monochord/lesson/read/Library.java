@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import monochord.lesson.Fault;
 import monochord.lesson.Reading;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 
 /**
  * The lessons in a folder, or in several: the files {@code N-slug/N-slug.md} in the order of their numbers, folder by
@@ -153,8 +154,9 @@ public final class Library {
     }
 
     private static Fault duplicate(LibraryEntry entry, LibraryEntry other) {
-        String what = "the slug " + entry.slug() + " is used by lesson " + other.number() + " already";
-        return new Fault(entry.file().toString(), 1, 1, what, "write another name for this file");
+        Phrase what = Phrase.of(
+                "the slug {0} is used by lesson {1} already", Phrase.typed(entry.slug()), Phrase.typed(other.number()));
+        return new Fault(entry.file().toString(), 1, 1, what, Phrase.of("write another name for this file"));
     }
 
     private static Reading withFault(Reading reading, Fault fault) {

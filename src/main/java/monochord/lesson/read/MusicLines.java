@@ -7,6 +7,7 @@ import monochord.harmony.MusicText;
 import monochord.lesson.Part;
 import monochord.lesson.Trouble;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.ScaleKind;
@@ -31,7 +32,11 @@ final class MusicLines {
 
     static Optional<Part> compare(int fence, List<Line> lines, Faults faults) {
         if (lines.size() < 2) {
-            faults.at(fence, 1, "a compare block with one line", "write a second line to compare it with");
+            faults.at(
+                    fence,
+                    1,
+                    Phrase.of("a compare block with one line"),
+                    Phrase.of("write a second line to compare it with"));
         }
         List<String> music = readable(atMost(MOST_COMPARED, "compare", lines, faults), faults);
         return music.size() < 2 ? Optional.empty() : Optional.of(new Part.Compare(fence, music));
@@ -46,8 +51,8 @@ final class MusicLines {
         if (lines.size() <= most) {
             return lines;
         }
-        String what = "line " + (most + 1) + " in a " + word + " block";
-        faults.at(lines.get(most).number(), 1, what, "write it in a block of its own");
+        Phrase what = Phrase.of("line {0} in a {1} block", most + 1, Phrase.typed(word));
+        faults.at(lines.get(most).number(), 1, what, Phrase.of("write it in a block of its own"));
         return lines.subList(0, most);
     }
 
@@ -73,7 +78,10 @@ final class MusicLines {
 
     private static Trouble trouble(Line line, Unreadable unreadable) {
         return Nearest.to(line.text().strip(), SCALES)
-                .map(scale -> new Trouble(line.whole().place(), "no scale has this name", "write " + scale))
+                .map(scale -> new Trouble(
+                        line.whole().place(),
+                        Phrase.of("no scale has this name"),
+                        Phrase.of("write {0}", Phrase.typed(scale))))
                 .orElseGet(() -> Trouble.of(unreadable));
     }
 }

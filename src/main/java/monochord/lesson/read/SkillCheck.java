@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import monochord.lesson.Part;
 import monochord.lesson.Part.Ask;
 import monochord.lesson.Piece;
+import monochord.text.Phrase;
 
 /** Holds the skills that the head lists against those that the blocks ask. */
 final class SkillCheck {
@@ -43,15 +44,26 @@ final class SkillCheck {
     private void listed(Piece piece, Set<String> asked, Set<String> listed) {
         String id = piece.text();
         if (!listed.add(id)) {
-            said.fault("skills", piece.place(), id + " is listed twice", "leave one out");
+            said.fault(
+                    "skills",
+                    piece.place(),
+                    Phrase.of("{0} is listed twice", Phrase.typed(id)),
+                    Phrase.of("leave one out"));
         } else if (!asked.contains(id) && AskText.skillIds().contains(id)) {
             said.fault(
-                    "skills", piece.place(), id + " is listed but never asked", "write an ask block, or leave it out");
+                    "skills",
+                    piece.place(),
+                    Phrase.of("{0} is listed but never asked", Phrase.typed(id)),
+                    Phrase.of("write an ask block, or leave it out"));
         }
     }
 
     private void notListed(Ask ask) {
-        String id = ask.skill().id();
-        faults.at(ask.line(), 1, id + " is asked but not listed", "write " + id + " behind skills: in the head");
+        Phrase id = Phrase.typed(ask.skill().id());
+        faults.at(
+                ask.line(),
+                1,
+                Phrase.of("{0} is asked but not listed", id),
+                Phrase.of("write {0} behind skills: in the head", id));
     }
 }

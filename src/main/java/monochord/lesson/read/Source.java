@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 
 /** A file as safe lines. Says what had to be taken out, and refuses what is not a text or too large. */
@@ -45,13 +46,17 @@ public final class Source {
     /** What the file holds, if it is a file, can be read and is not too large. */
     public Optional<byte[]> bytes(Path file) {
         if (!Files.isRegularFile(file)) {
-            return refuse(Files.exists(file) ? "this is not a file" : "there is no such file", "name a Markdown file");
+            return refuse(
+                    Phrase.of(Files.exists(file) ? "this is not a file" : "there is no such file"),
+                    Phrase.of("name a Markdown file"));
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(most + 1);
             return bytes.length > most ? tooLarge() : Optional.of(bytes);
         } catch (IOException e) {
-            return refuse("the file cannot be read: " + e.getMessage(), "look at its permissions");
+            return refuse(
+                    Phrase.of("the file cannot be read: {0}", Phrase.typed(String.valueOf(e.getMessage()))),
+                    Phrase.of("look at its permissions"));
         }
     }
 
@@ -68,10 +73,10 @@ public final class Source {
     }
 
     private <T> Optional<T> tooLarge() {
-        return refuse("the file is larger than " + most / 1024 + " KB", "split it into several");
+        return refuse(Phrase.of("the file is larger than {0} KB", most / 1024), Phrase.of("split it into several"));
     }
 
-    private <T> Optional<T> refuse(String what, String instead) {
+    private <T> Optional<T> refuse(Phrase what, Phrase instead) {
         faults.at(1, 1, what, instead);
         return Optional.empty();
     }
@@ -92,8 +97,9 @@ public final class Source {
         while (SafeText.isSafe(characters[place])) {
             place++;
         }
-        String code = "U+%04X".formatted(characters[place]);
-        faults.at(line.number(), place + 1, "the control character " + code, "leave it out");
+        Phrase code = Phrase.typed("U+%04X".formatted(characters[place]));
+        Phrase what = Phrase.of("the control character {0}", code);
+        faults.at(line.number(), place + 1, what, Phrase.of("leave it out"));
     }
 
     /** The text that the bytes hold in UTF-8; where they hold none, a fault says from where on. */
@@ -118,7 +124,7 @@ public final class Source {
         faults.at(
                 last.number(),
                 last.column(last.text().length()),
-                "from here on the file is not in UTF-8",
-                "save it in the encoding UTF-8");
+                Phrase.of("from here on the file is not in UTF-8"),
+                Phrase.of("save it in the encoding UTF-8"));
     }
 }

@@ -74,6 +74,6 @@ public final class UnmarkedNames {
         Phrase instead = Phrase.of(
                 "write {0}, or {1} if it is none",
                 Phrase.typed("${" + written + "}"), Phrase.typed("${text " + written + "}"));
-        faults.in(line, 0, new Trouble(name.from(), what.toString(), instead.toString()));
+        faults.in(line, 0, new Trouble(name.from(), what, instead));
     }
 }

@@ -11,12 +11,17 @@ import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
 import monochord.practice.reading.Tones;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.NoteName;
 import monochord.theory.Signs;
 import monochord.theory.Unreadable;
 
 /** Judges a chord, answered by its symbol or its notes. */
 public final class ChordRubric extends Rubric<Tones> {
+    private static final Clause LETTERS = Clause.byNaming(
+            "notes are the letters A to G with b or #, and a symbol begins with one",
+            "notes are the letters A to H with is or es, and a symbol begins with one",
+            "notes are the syllables Do to Si with b or #, and a symbol begins with one");
     private static final Pattern DEGREE = Pattern.compile("[b#♭♯]*(?:[1-7]|[IViv]+).*");
 
     private final Chord chord;
@@ -86,9 +91,7 @@ public final class ChordRubric extends Rubric<Tones> {
             return ChordReading.read(plain, example);
         } catch (Unreadable unreadable) {
             boolean degree = DEGREE.matcher(plain).matches();
-            String why = degree
-                    ? "it says the degree; name the chord that stands there"
-                    : "notes are the letters A to G with b or #, and a symbol begins with one";
+            Clause why = degree ? Clause.of("it says the degree; name the chord that stands there") : LETTERS;
             throw Unreadable.because(plain, 0, what, why, example);
         }
     }

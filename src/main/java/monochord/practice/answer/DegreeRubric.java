@@ -10,6 +10,7 @@ import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.DegreeReading;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Signs;
@@ -42,8 +43,8 @@ public final class DegreeRubric extends Rubric<Numeral> {
             return DegreeReading.read(CADENTIAL.matcher(plain).replaceFirst("Cad64"), key);
         } catch (Unreadable unreadable) {
             boolean name = "ABCDEFG".indexOf(plain.charAt(0)) >= 0;
-            String why =
-                    name ? "it begins like the name of a chord" : "numerals are I to VII or i to vii, numbers 1 to 7";
+            Clause why = Clause.of(
+                    name ? "it begins like the name of a chord" : "numerals are I to VII or i to vii, numbers 1 to 7");
             throw Unreadable.because(plain, 0, WHAT, why, example);
         }
     }

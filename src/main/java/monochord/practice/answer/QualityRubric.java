@@ -11,6 +11,7 @@ import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.TriadQuality;
 import monochord.theory.Unreadable;
 
@@ -84,7 +85,7 @@ public final class QualityRubric extends Rubric<TriadQuality> {
             throw Unreadable.because(text, 0, WHAT, "one word is enough", EXAMPLE);
         }
         if (!given.root().equals(chord.root())) {
-            throw Unreadable.because(text, 0, WHAT, "the chord here stands on " + chord.root(), EXAMPLE);
+            throw Unreadable.because(text, 0, WHAT, Clause.of("the chord here stands on {0}", chord.root()), EXAMPLE);
         }
         return given.kind().quality();
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import monochord.theory.Clause;
 import monochord.theory.Interval;
 import monochord.theory.Unreadable;
 
@@ -62,16 +63,14 @@ public final class IntervalReading {
             return STEPS.get(words);
         }
         if (ORDINALS.containsValue(words)) {
-            throw Unreadable.because(
-                    bare, 0, "one interval", "say which " + words + ": " + qualities(words), "minor third");
+            Clause why = Clause.of(
+                    words.matches("fourth|fifth")
+                            ? "say which {0}: perfect, augmented or diminished"
+                            : "say which {0}: major, minor, augmented or diminished",
+                    words);
+            throw Unreadable.because(bare, 0, "one interval", why, "minor third");
         }
         return Interval.parse(words).size();
-    }
-
-    private static String qualities(String number) {
-        return number.matches("fourth|fifth")
-                ? "perfect, augmented or diminished"
-                : "major, minor, augmented or diminished";
     }
 
     /** A quality in front of a figure; before a word it has to be whole. */

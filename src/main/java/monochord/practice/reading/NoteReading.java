@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.theory.Clause;
 import monochord.theory.NoteName;
 import monochord.theory.Unreadable;
 
@@ -18,6 +19,12 @@ public final class NoteReading {
     private static final Pattern NOTE = Pattern.compile("([A-Ga-g]" + ACCIDENTALS + ")-?[0-9]?");
     private static final Pattern NOTES_TOGETHER = Pattern.compile("(?:[A-G]" + ACCIDENTALS + ")+");
     private static final Pattern CAPITAL_NOTE = Pattern.compile("[A-G]" + ACCIDENTALS);
+
+    /** What notes are, wherever something else was given. */
+    private static final Clause LETTERS = Clause.byNaming(
+            "notes are the letters A to G with b or #",
+            "notes are the letters A to H with is or es",
+            "notes are the syllables Do to Si with b or #");
 
     private NoteReading() {}
 
@@ -42,7 +49,7 @@ public final class NoteReading {
         } else if (NOTES_TOGETHER.matcher(token).matches()) {
             CAPITAL_NOTE.matcher(token).results().forEach(found -> notes.add(NoteName.parse(found.group())));
         } else {
-            throw Unreadable.because(token, 0, "a note", "notes are the letters A to G with b or #", example);
+            throw Unreadable.because(token, 0, "a note", LETTERS, example);
         }
     }
 }

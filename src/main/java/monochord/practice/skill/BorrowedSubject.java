@@ -8,6 +8,7 @@ import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -25,7 +26,8 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
         Numeral numeral = numeral(subject.strip(), key);
         Chord chord = numeral.in(key);
         if (key.isOwn(chord)) {
-            throw Unreadable.because(subject, 0, "a borrowed chord", "it is the key's own chord in " + key, "bVI");
+            throw Unreadable.because(
+                    subject, 0, "a borrowed chord", Clause.of("it is the key's own chord in {0}", key), "bVI");
         }
         return new BorrowedSubject(numeral, chord, key);
     }

@@ -17,6 +17,7 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.SignatureRubric;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Signature;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;
@@ -45,7 +46,11 @@ final class KeySignature implements Skill {
         Key asked = subject.isBlank() ? key : parse(subject.strip(), key);
         if (!asked.isInUse()) {
             throw Unreadable.because(
-                    subject, 0, "a key with a signature", asked + " needs more than seven signs", "F# minor");
+                    subject,
+                    0,
+                    "a key with a signature",
+                    Clause.of("{0} needs more than seven signs", asked),
+                    "F# minor");
         }
         boolean same = asked.tonic().equals(key.tonic());
         Topic topic = new Topic(id(), same ? asked.mode().label() : asked.toString(), same ? key : asked);

@@ -10,6 +10,7 @@ import monochord.practice.teaching.Own;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Interval;
 import monochord.theory.Key;
@@ -37,7 +38,11 @@ record ProgressionSubject(List<Chord> chords, Key key) {
         List<Chord> chords = Progression.parse(subject, key).chords();
         if (chords.size() > LONGEST) {
             throw Unreadable.because(
-                    subject, 0, "a row of chords to ask", "at most " + LONGEST + " are asked at once", "4 1 5 b6 5 1");
+                    subject,
+                    0,
+                    "a row of chords to ask",
+                    Clause.of("at most {0} are asked at once", LONGEST),
+                    "4 1 5 b6 5 1");
         }
         return new ProgressionSubject(
                 chords.stream()

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -36,7 +37,11 @@ record TuneSubject(boolean mend, NoteName note, Chord chord, Key key) {
         TuneSubject about = new TuneSubject(mend, note, chord, key);
         if (mend && (about.standing() != Standing.CLASH || about.changes().isEmpty())) {
             throw Unreadable.because(
-                    subject, 0, "a note to mend", note + " does not clash with " + chord, "mend " + EXAMPLE);
+                    subject,
+                    0,
+                    "a note to mend",
+                    Clause.of("{0} does not clash with {1}", note, chord),
+                    "mend " + EXAMPLE);
         }
         return about;
     }

@@ -3,6 +3,7 @@ package monochord.shell.cell;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Refusal;
@@ -13,7 +14,7 @@ import monochord.view.Refusal;
  * @param told what is said of a text that was to run
  */
 record NoCell(Function<String, Answer> told) implements Cell {
-    static final NoCell HERE = new NoCell(text -> new Refusal("No Java is run here.", 1, ""));
+    static final NoCell HERE = new NoCell(text -> new Refusal(Phrase.of("No Java is run here."), 1));
 
     @Override
     public void ready() {

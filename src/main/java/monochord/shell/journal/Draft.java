@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.function.Supplier;
+import monochord.text.Phrase;
 
 /** The draft of one sitting. It is only ever added to, and what is added is on disk before the next prompt. */
 final class Draft implements Drafting {
@@ -29,7 +30,7 @@ final class Draft implements Drafting {
     }
 
     @Override
-    public Optional<String> append(Supplier<String> all, Supplier<String> behind) {
+    public Optional<Phrase> append(Supplier<String> all, Supplier<String> behind) {
         if (failed) {
             return Optional.empty();
         }
@@ -43,8 +44,9 @@ final class Draft implements Drafting {
             return Optional.empty();
         } catch (IOException wrong) {
             failed = true;
-            return Optional.of(
-                    "No draft of this sitting can be kept (" + wrong.getMessage() + "): save it now and then.");
+            return Optional.of(Phrase.of(
+                    "No draft of this sitting can be kept ({0}): save it now and then.",
+                    Phrase.typed(String.valueOf(wrong.getMessage()))));
         }
     }
 

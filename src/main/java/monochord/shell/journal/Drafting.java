@@ -2,6 +2,7 @@ package monochord.shell.journal;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import monochord.text.Phrase;
 
 /** What keeps one sitting's draft up to date. */
 public interface Drafting {
@@ -13,7 +14,7 @@ public interface Drafting {
      *
      * @return why it cannot be kept, once
      */
-    Optional<String> append(Supplier<String> all, Supplier<String> behind);
+    Optional<Phrase> append(Supplier<String> all, Supplier<String> behind);
 
     /** The sitting is left: nothing of the draft is worth keeping if all was saved, else it stays behind. */
     void leave(boolean saved);
@@ -30,7 +31,7 @@ public interface Drafting {
             }
 
             @Override
-            public Optional<String> append(Supplier<String> all, Supplier<String> behind) {
+            public Optional<Phrase> append(Supplier<String> all, Supplier<String> behind) {
                 return Optional.empty();
             }
 

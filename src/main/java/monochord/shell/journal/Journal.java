@@ -12,6 +12,7 @@ import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
 import monochord.notebook.Start;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.view.Answer;
 import monochord.view.Look;
@@ -98,7 +99,7 @@ public final class Journal {
      *
      * @return what the person must be told, once
      */
-    public Optional<String> note(String line, Answer answer) {
+    public Optional<Phrase> note(String line, Answer answer) {
         Optional<Answer> kept = answer.noted();
         if (kept.isEmpty() || isFull()) {
             return kept.isEmpty() ? Optional.empty() : sayFull();
@@ -114,7 +115,7 @@ public final class Journal {
      *
      * @return what the person must be told, once
      */
-    public Optional<String> words(String markdown) {
+    public Optional<Phrase> words(String markdown) {
         if (isFull()) {
             return sayFull();
         }
@@ -133,16 +134,16 @@ public final class Journal {
         return typed >= NotebookReader.MOST_TYPED || bytes >= MOST_BYTES;
     }
 
-    private Optional<String> sayFull() {
+    private Optional<Phrase> sayFull() {
         boolean first = !full;
         full = true;
         return first
-                ? Optional.of(
-                        "The notebook of this sitting is full; what follows is not noted. Save it, and begin another.")
+                ? Optional.of(Phrase.of(
+                        "The notebook of this sitting is full; what follows is not noted. Save it, and begin another."))
                 : Optional.empty();
     }
 
-    private Optional<String> add(Entry entry) {
+    private Optional<Phrase> add(Entry entry) {
         start();
         if (opening != null) {
             entries.add(opening);
@@ -223,7 +224,7 @@ public final class Journal {
     }
 
     /** Puts all of it into the draft now, although nothing new is in it, for the file it came from goes. */
-    public Optional<String> secure() {
+    public Optional<Phrase> secure() {
         saved = false;
         own = Own.NONE;
         return drafts.append(() -> notebook().toString(), () -> "");

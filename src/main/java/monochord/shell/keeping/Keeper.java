@@ -7,6 +7,7 @@ import monochord.practice.knowing.Evidence;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
+import monochord.text.Phrase;
 
 /** What keeps a learner's answers and says what they show. */
 public interface Keeper {
@@ -19,7 +20,7 @@ public interface Keeper {
     Knowledge knowledge();
 
     /** What the learner must be told, each thing once. */
-    List<String> notices();
+    List<Phrase> notices();
 
     /** What the last sitting left for this one; quick, for it is read before the first prompt. */
     Agenda agenda();
@@ -54,7 +55,7 @@ public interface Keeper {
             }
 
             @Override
-            public List<String> notices() {
+            public List<Phrase> notices() {
                 return List.of();
             }
 

@@ -7,6 +7,7 @@ import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.record.Register;
+import monochord.text.Phrase;
 
 /** Keeps answers in the record on disk, of which nothing is loaded before the first question. */
 public final class RecordKeeper implements Keeper {
@@ -45,7 +46,7 @@ public final class RecordKeeper implements Keeper {
     }
 
     @Override
-    public List<String> notices() {
+    public List<Phrase> notices() {
         return register == null ? List.of() : register.notice();
     }
 

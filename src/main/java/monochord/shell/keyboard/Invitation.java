@@ -5,23 +5,29 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.practice.Form;
 import monochord.practice.Question;
+import monochord.text.Phrase;
 
 /** Says once for each kind of question how it is answered with the fingers. */
 final class Invitation {
     private final Set<Form> said = EnumSet.noneOf(Form.class);
 
-    Optional<String> to(Question question) {
-        return said.add(question.form()) ? Optional.ofNullable(words(question.form())) : Optional.empty();
+    Optional<Phrase> to(Question question) {
+        return said.add(question.form()) ? words(question.form()) : Optional.empty();
     }
 
-    private static String words(Form form) {
+    private static Optional<Phrase> words(Form form) {
         return switch (form) {
             case NOTES ->
-                "You can play it, in any octave: together and let go, or one after another and a pause at the end.";
-            case CHORD -> "You can play it, in any octave: it counts when you let go.";
-            case VOICING -> "You can play it with both hands, where you want it: it counts when you let go.";
-            case PROGRESSION -> "You can play it chord after chord; a single key takes the last one back.";
-            default -> null;
+                Optional.of(
+                        Phrase.of(
+                                "You can play it, in any octave: together and let go, or one after another and a pause at the end."));
+            case CHORD -> Optional.of(Phrase.of("You can play it, in any octave: it counts when you let go."));
+            case VOICING ->
+                Optional.of(
+                        Phrase.of("You can play it with both hands, where you want it: it counts when you let go."));
+            case PROGRESSION ->
+                Optional.of(Phrase.of("You can play it chord after chord; a single key takes the last one back."));
+            default -> Optional.empty();
         };
     }
 }

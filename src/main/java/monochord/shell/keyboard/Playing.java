@@ -9,19 +9,19 @@ import monochord.shell.sitting.Breaks;
 import monochord.shell.sitting.Scene;
 import monochord.shell.sitting.Stage;
 import monochord.sound.keyboard.Stroke;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
-import monochord.view.Saying;
 import monochord.view.Statement;
 import monochord.view.keyboard.MovingKeyboard;
 
 /** What becomes of what is played: a picture, a name, an answer. Used by one thread. */
 final class Playing {
-    private static final String FINGERS_DO_NOT_SPELL = "The letters are mine: spelling is not asked of the fingers.";
+    private static final Phrase FINGERS_DO_NOT_SPELL =
+            Phrase.of("The letters are mine: spelling is not asked of the fingers.");
     private static final MovingKeyboard MIDDLE = new MovingKeyboard(48, 83);
 
     private final Stage stage;
@@ -45,8 +45,8 @@ final class Playing {
         return gestures.isQuiet();
     }
 
-    void says(String words) {
-        stage.board().say(Saying.of(StyledText.of(words, Style.QUIET)));
+    void says(Phrase words) {
+        stage.board().say(Statement.of(words.styled(Style.QUIET)));
     }
 
     /** Somebody sits down at a keyboard, or leaves it. */

@@ -11,6 +11,7 @@ import monochord.sound.keyboard.Connection;
 import monochord.sound.keyboard.KeyboardTrouble;
 import monochord.sound.keyboard.MidiKeyboard;
 import monochord.sound.keyboard.Stroke;
+import monochord.text.Phrase;
 
 /**
  * The seat at the keyboard beside the line. What is played comes on threads of the system's and is handed to one queue; a
@@ -145,7 +146,8 @@ public final class Seat {
             playing.sits(false);
             current = null;
             lost = gone.name;
-            playing.says(gone.name + " is gone. Go on by typing; once it is plugged in again: keys.");
+            playing.says(Phrase.of(
+                    "{0} is gone. Go on by typing; once it is plugged in again: keys.", Phrase.typed(gone.name)));
         }
     }
 }

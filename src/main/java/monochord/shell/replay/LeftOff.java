@@ -6,6 +6,7 @@ import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.shell.keeping.Keeper;
+import monochord.text.Phrase;
 
 /** A keeper with an agenda of its own. */
 record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
@@ -25,7 +26,7 @@ record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
     }
 
     @Override
-    public List<String> notices() {
+    public List<Phrase> notices() {
         return keeper.notices();
     }
 

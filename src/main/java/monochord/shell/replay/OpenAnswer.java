@@ -24,7 +24,7 @@ import monochord.view.ProseAnswer;
  * @param called what is to be said of the names of notes, perhaps nothing
  */
 public record OpenAnswer(
-        String path, Replayed replayed, int lines, List<String> foreign, String howToTrust, String called)
+        String path, Replayed replayed, int lines, List<String> foreign, Phrase howToTrust, Phrase called)
         implements Answer {
     private static final int AROUND = 8;
     private static final int MOST_FOREIGN = 16;
@@ -32,37 +32,45 @@ public record OpenAnswer(
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        StyledText.Builder text = StyledText.builder(look.reader());
         StyledText end = end(look);
         Notebook notebook = replayed.written();
-        String title = notebook.title().map(said -> said + ", ").orElse("");
-        text.line(title + path + ", " + counted(replayed.turns().size()) + ".", Style.STRONG)
-                .gap();
+        text.line(title(notebook), Style.STRONG).gap();
         if (!end.isEmpty()) {
             text.lines(end).gap();
         }
         trust(text);
         if (!replayed.differences().isEmpty()) {
-            text.line(replayed.differences().size() + " of them are answered otherwise now; replay tells which.");
+            text.line(Phrase.of(
+                    "{0} of them are answered otherwise now; replay tells which.",
+                    replayed.differences().size()));
         }
-        text.line("What you type goes on from here." + called, Style.QUIET);
-        return text.build().in(look.signs()).wrapped(look.width());
+        text.line(Phrase.of("What you type goes on from here.").then(called), Style.QUIET);
+        return text.build().wrapped(look.width());
     }
 
-    private static String counted(int lines) {
-        return lines + (lines == 1 ? " line" : " lines");
+    private Phrase title(Notebook notebook) {
+        int lines = replayed.turns().size();
+        Phrase file = Phrase.counted(lines, "{0}, {1} line.", "{0}, {1} lines.", Phrase.typed(path), lines);
+        return notebook.title()
+                .map(said -> Phrase.of("{0}, {1}", Phrase.typed(said), file))
+                .orElse(file);
     }
 
     private void trust(StyledText.Builder text) {
         if (foreign.isEmpty()) {
             return;
         }
-        text.line("It is not ours, and holds Java that was not run:");
+        text.line(Phrase.of("It is not ours, and holds Java that was not run:"));
         List<String> code = foreign.stream().flatMap(String::lines).toList();
         code.stream().limit(MOST_FOREIGN).forEach(line -> text.line("  " + cut(line), Style.JAVA));
         int more = code.size() - MOST_FOREIGN;
         if (more > 0) {
-            text.line("  … and " + counted(more).replace(" ", " more ") + ": look at the file before you say yes.");
+            text.line(Phrase.counted(
+                    more,
+                    "  … and {0} more line: look at the file before you say yes.",
+                    "  … and {0} more lines: look at the file before you say yes.",
+                    more));
         }
         text.line(howToTrust);
     }

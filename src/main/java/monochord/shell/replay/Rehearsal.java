@@ -19,10 +19,11 @@ import monochord.shell.sitting.Chance;
 import monochord.shell.sitting.Outside;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import monochord.theory.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Look;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /**
  * A sitting in which everything but the lines is settled beforehand: chance, clock, screen, an empty record, no settings, no
@@ -119,10 +120,10 @@ public final class Rehearsal implements AutoCloseable {
         }
         heard = null;
         if (sitting.hasEnded()) {
-            return Saying.of("The sitting has ended before this line.");
+            return Statement.of(Phrase.of("The sitting has ended before this line."));
         }
         if (!sitting.outside().seal().orElseThrow().takesLine()) {
-            return Saying.failed("This is more than a replay types.");
+            return Statement.failed(Phrase.of("This is more than a replay types."));
         }
         Answer answer = sitting.outside().conversation().read(text, sitting);
         sitting.journal().note(text, answer);

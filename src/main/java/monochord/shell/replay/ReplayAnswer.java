@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.lesson.Fault;
 import monochord.notebook.LineDifference;
+import monochord.text.Phrase;
 import monochord.text.SequenceDifference.Change;
 import monochord.text.SequenceDifference.Fate;
 import monochord.text.Style;
 import monochord.text.StyledText;
+import monochord.theory.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -49,58 +51,90 @@ public record ReplayAnswer(List<Played> files) implements Answer {
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        // A file holds English names, whoever reads of its faults.
+        StyledText.Builder text =
+                StyledText.builder(look.naming(NoteNaming.ENGLISH).reader());
         files.forEach(file -> tell(file, text));
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().wrapped(look.width());
     }
 
     private static void tell(Played file, StyledText.Builder text) {
-        file.faults.forEach(fault -> text.line(fault.toString()));
+        Phrase path = Phrase.typed(file.path);
+        file.faults.forEach(fault -> text.line(fault.phrase()));
         if (!file.trouble.isEmpty()) {
-            text.line(file.trouble);
+            text.line(Phrase.typed(file.trouble));
         }
         if (file.replayed == null) {
             return;
         }
         int lines = file.replayed.turns().size();
         if (file.holds() && !file.isAccepted) {
-            text.line(file.path + ": holds, " + counted(lines, "line") + ".", Style.RIGHT);
+            text.line(
+                    Phrase.counted(lines, "{0}: holds, {1} line.", "{0}: holds, {1} lines.", path, lines), Style.RIGHT);
         }
-        if (!file.skipped().isEmpty()) {
-            text.line(file.path + ": " + counted(file.skipped().size(), "line") + " of Java not run, at line "
-                    + file.skipped().get(0).written().line() + ". It is not ours; --trust runs it.");
+        int skipped = file.skipped().size();
+        if (skipped > 0) {
+            text.line(Phrase.counted(
+                            skipped,
+                            "{0}: {1} line of Java not run, at line {2}.",
+                            "{0}: {1} lines of Java not run, at line {2}.",
+                            path,
+                            skipped,
+                            file.skipped().get(0).written().line())
+                    .then(Phrase.sentence("It is not ours; --trust runs it.")));
         }
         if (!file.differences().isEmpty()) {
-            differences(file, lines, text);
+            differences(file, text);
         }
     }
 
-    private static String counted(int number, String what) {
-        return number + " " + what + (number == 1 ? "" : "s");
-    }
-
-    private static void differences(Played file, int lines, StyledText.Builder text) {
+    private static void differences(Played file, StyledText.Builder text) {
         List<Turn> differences = file.differences();
-        String what = file.isAccepted ? " rewritten." : " answered otherwise.";
-        text.line(file.path + ": " + differences.size() + " of " + counted(lines, "line") + what, Style.NEARLY);
+        text.line(changed(file), Style.NEARLY);
         for (Turn turn : differences.subList(0, Math.min(MOST_TOLD, differences.size()))) {
-            text.line(file.path + ":" + turn.written().line() + ": "
-                    + turn.written().typed().get(0));
+            text.line(Phrase.of(
+                    "{0}:{1}: {2}",
+                    Phrase.typed(file.path),
+                    turn.written().line(),
+                    Phrase.typed(turn.written().typed().get(0))));
             changes(turn, text);
         }
         if (differences.size() > MOST_TOLD) {
-            text.line("… and " + (differences.size() - MOST_TOLD) + " more.");
+            text.line(Phrase.of("… and {0} more.", differences.size() - MOST_TOLD));
         }
+    }
+
+    private static Phrase changed(Played file) {
+        int lines = file.replayed.turns().size();
+        Phrase path = Phrase.typed(file.path);
+        int changed = file.differences().size();
+        return file.isAccepted
+                ? Phrase.counted(
+                        lines,
+                        "{0}: {1} of {2} line rewritten.",
+                        "{0}: {1} of {2} lines rewritten.",
+                        path,
+                        changed,
+                        lines)
+                : Phrase.counted(
+                        lines,
+                        "{0}: {1} of {2} line answered otherwise.",
+                        "{0}: {1} of {2} lines answered otherwise.",
+                        path,
+                        changed,
+                        lines);
     }
 
     private static void changes(Turn turn, StyledText.Builder text) {
         List<Change<String>> changes = changes(turn);
         for (Change<String> change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
             boolean gone = change.fate() == Fate.GONE;
-            text.line((gone ? "  - " : "  + ") + change.element(), gone ? Style.WRONG : Style.RIGHT);
+            text.line(
+                    Phrase.of(gone ? "  - {0}" : "  + {0}", Phrase.typed(change.element())),
+                    gone ? Style.WRONG : Style.RIGHT);
         }
         if (changes.size() > MOST_LINES) {
-            text.line("  … and " + (changes.size() - MOST_LINES) + " more lines.");
+            text.line(Phrase.of("  … and {0} more lines.", changes.size() - MOST_LINES));
         }
     }
 

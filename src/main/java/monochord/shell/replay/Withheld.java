@@ -1,8 +1,9 @@
 package monochord.shell.replay;
 
 import monochord.shell.cell.Cell;
+import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Keeps back what somebody else's file would have run, and counts it. */
 final class Withheld {
@@ -21,6 +22,6 @@ final class Withheld {
 
     private Answer keptBack(String text) {
         count++;
-        return Saying.failed("This is somebody else's Java; it was not run.");
+        return Statement.failed(Phrase.of("This is somebody else's Java; it was not run."));
     }
 }

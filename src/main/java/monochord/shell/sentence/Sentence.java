@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /**
@@ -54,6 +55,14 @@ public final class Sentence {
      */
     public static Sentence parse(String text, Set<String> smallWords, Set<String> options) {
         return new Reader(text, smallWords, options).read();
+    }
+
+    /**
+     * @param usage of the verb that stood before the text
+     * @throws Unreadable as {@link #parse(String, Set, Set)} does
+     */
+    public static Sentence parse(String text, Usage usage) {
+        return parse(text, usage.smallWords(), usage.options());
     }
 
     /** One that is all body. */
@@ -136,7 +145,7 @@ public final class Sentence {
         private void option(String word, int place, int end) {
             if (!options.contains(word.substring(2))) {
                 throw Unreadable.because(
-                        text, place, WHAT, "there is no option " + word + " here", "show Abmaj7 --plain");
+                        text, place, WHAT, Clause.of("there is no option {0} here", word), "show Abmaj7 --plain");
             }
             open(word, place, end);
         }
@@ -144,7 +153,8 @@ public final class Sentence {
         private void open(String name, int place, int end) {
             close(place);
             if (parts.containsKey(name)) {
-                throw Unreadable.because(text, place, WHAT, "\"" + name + "\" stands in it twice", "show bVI in D");
+                throw Unreadable.because(
+                        text, place, WHAT, Clause.of("\"{0}\" stands in it twice", name), "show bVI in D");
             }
             current = name;
             start = end;

@@ -1,27 +1,26 @@
 package monochord.shell.sentence;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import monochord.text.Phrase;
 
 /**
- * How a verb is used.
- *
- * @param word the verb itself
- * @param topic the heading under which help lists it
- * @param form the sentence it takes, what may be left out in brackets
- * @param purpose what it does, in one line
- * @param examples sentences that work as they stand
- * @param smallWords the words that begin a clause
- * @param options its own options, without hyphens
+ * How a verb is used. Its grammar is said here once: the form that help shows, the small words and options that are read, and
+ * what completion offers follow from the same parts.
  */
-public record Usage(
-        String word,
-        Topic topic,
-        String form,
-        String purpose,
-        List<String> examples,
-        Set<String> smallWords,
-        Set<String> options) {
+public final class Usage {
+    private final String word;
+    private final Topic topic;
+    private final Phrase purpose;
+    private final List<FormPart> parts;
+    private final List<String> examples;
+    private final Map<String, Value> clauses = new LinkedHashMap<>();
+    private final Map<String, Value> options = new LinkedHashMap<>();
+
     /** What a verb is for. */
     public enum Topic {
         EXPLORING("exploring"),
@@ -43,20 +42,152 @@ public record Usage(
         }
     }
 
-    public static Usage of(String word, Topic topic, String form, String purpose, String... examples) {
-        return new Usage(word, topic, form, purpose, List.of(examples), Set.of("in"), Set.of());
+    private Usage(String word, Topic topic, Phrase purpose, List<FormPart> parts, List<String> examples) {
+        this.word = word;
+        this.topic = topic;
+        this.purpose = purpose;
+        this.parts = parts;
+        this.examples = examples;
+        parts.forEach(this::gather);
+    }
+
+    /**
+     * A verb that stands alone.
+     *
+     * @param word the verb itself
+     * @param topic the heading under which help lists it
+     * @param purpose what it does, in one line without a full stop
+     */
+    public static Usage of(String word, Topic topic, Phrase purpose) {
+        return new Usage(word, topic, purpose, List.of(), List.of());
+    }
+
+    /** With these parts behind those that are there. */
+    public Usage form(FormPart... more) {
+        List<FormPart> all = new ArrayList<>(parts);
+        all.addAll(List.of(more));
+        return new Usage(word, topic, purpose, all, examples);
+    }
+
+    /** With sentences that work as they stand, in English note names. */
+    public Usage examples(String... sentences) {
+        return new Usage(word, topic, purpose, parts, List.of(sentences));
+    }
+
+    private void gather(FormPart part) {
+        if (part instanceof FormPart.Clause clause) {
+            clauses.put(clause.word(), clause.value());
+        } else if (part instanceof FormPart.OneOf either) {
+            either.words().forEach(one -> clauses.put(one, either.value()));
+        } else if (part instanceof FormPart.Option option) {
+            options.put(option.name(), option.value());
+        } else if (part instanceof FormPart.May may) {
+            may.parts().forEach(this::gather);
+        } else if (part instanceof FormPart.Unsaid unsaid) {
+            unsaid.parts().forEach(this::gather);
+        }
+    }
+
+    public String word() {
+        return word;
+    }
+
+    public Topic topic() {
+        return topic;
+    }
+
+    public Phrase purpose() {
+        return purpose;
+    }
+
+    public List<String> examples() {
+        return examples;
+    }
+
+    /** The words that begin a clause, and what follows each. */
+    public Map<String, Value> clauses() {
+        return clauses;
+    }
+
+    public Set<String> smallWords() {
+        return clauses.keySet();
+    }
+
+    /** Its own options without hyphens. */
+    public Set<String> options() {
+        return options.keySet();
+    }
+
+    /** What can stand behind the verb itself. */
+    public Set<Value> values() {
+        Set<Value> values = new LinkedHashSet<>();
+        bodies(parts).forEach(body -> values.addAll(body.values()));
+        return values;
+    }
+
+    /** The words that can stand behind the verb itself. */
+    public List<String> words() {
+        return bodies(parts).stream().flatMap(body -> body.words().stream()).toList();
+    }
+
+    private static List<FormPart.Body> bodies(List<FormPart> parts) {
+        List<FormPart.Body> bodies = new ArrayList<>();
+        for (FormPart part : parts) {
+            if (part instanceof FormPart.Body body) {
+                bodies.add(body);
+            } else if (part instanceof FormPart.May may) {
+                bodies.addAll(bodies(may.parts()));
+            }
+        }
+        return bodies;
+    }
+
+    /** The sentence it takes, what may be left out in brackets. */
+    public String form() {
+        return word + written(parts, " ");
+    }
+
+    private String written(List<FormPart> some, String before) {
+        StringBuilder form = new StringBuilder();
+        for (FormPart part : some) {
+            String one = written(part);
+            form.append(one.isEmpty() || part instanceof FormPart.Or || form.isEmpty() ? "" : " ")
+                    .append(one);
+        }
+        return form.isEmpty() ? "" : before + form;
+    }
+
+    private String written(FormPart part) {
+        if (part instanceof FormPart.Body body) {
+            List<String> either = new ArrayList<>();
+            body.values().forEach(value -> either.add(value.toString()));
+            either.addAll(body.words());
+            return either(either);
+        } else if (part instanceof FormPart.Clause clause) {
+            String value = clause.mayBeAlone()
+                    ? "[" + clause.value() + "]"
+                    : clause.value().toString();
+            return (clause.word() + " " + value).strip();
+        } else if (part instanceof FormPart.Fixed fixed) {
+            return fixed.word();
+        } else if (part instanceof FormPart.OneOf one) {
+            return either(one.words());
+        } else if (part instanceof FormPart.Option option) {
+            return ("--" + option.name() + " " + option.value()).strip();
+        } else if (part instanceof FormPart.May may) {
+            return "[" + written(may.parts(), "") + "]";
+        } else if (part instanceof FormPart.Or or) {
+            return or.withVerb() ? ", or " + word : ", or";
+        }
+        return "";
+    }
+
+    private static String either(List<String> words) {
+        return Phrase.either(words.stream().map(Phrase::typed).toList()).toString();
     }
 
     /** A line that shows the form, or nothing for a verb that stands alone. */
-    public String formIfAny() {
-        return form.equals(word) ? "" : "Form: " + form;
-    }
-
-    public Usage withSmallWords(String... words) {
-        return new Usage(word, topic, form, purpose, examples, Set.of(words), options);
-    }
-
-    public Usage withOptions(String... names) {
-        return new Usage(word, topic, form, purpose, examples, smallWords, Set.of(names));
+    public Phrase formIfAny() {
+        return parts.isEmpty() ? Phrase.NOTHING : Phrase.of("Form: {0}", Phrase.typed(form()));
     }
 }

@@ -1,12 +1,15 @@
 package monochord.shell.sentence;
 
-import java.util.List;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 
 /** One verb of the line. */
 public interface Verb {
+    /** What a sentence with it begins with. */
+    String word();
+
+    /** How it is used; asked for only when a sentence begins with it. */
     Usage usage();
 
     /** Whether all that stands behind it is one text, in which neither small words nor options mean anything. */
@@ -35,10 +38,5 @@ public interface Verb {
     /** Whether {@code $name} in its sentence stands for a variable of the cell; not where a person's own words follow. */
     default boolean takesVariables() {
         return true;
-    }
-
-    /** What can follow the verb, for completion. */
-    default List<String> candidates(Sitting sitting) {
-        return List.of();
     }
 }

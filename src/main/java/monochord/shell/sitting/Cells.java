@@ -9,7 +9,9 @@ import monochord.harmony.Music;
 import monochord.shell.cell.Cell;
 import monochord.shell.cell.Outcome;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
@@ -139,7 +141,7 @@ public final class Cells {
     private Answer keepOpen(String text) {
         if (text.length() > LONGEST) {
             open = "";
-            return new Refusal("A cell may have " + LONGEST + " characters; this one has more.", LONGEST + 1, "");
+            return new Refusal(Phrase.of("A cell may have {0} characters; this one has more.", LONGEST), LONGEST + 1);
         }
         open = text;
         return new Answers(List.of());
@@ -151,7 +153,9 @@ public final class Cells {
         open = "";
         emptyLines = 0;
         return new Refusal(
-                "The cell is left: it was not complete.", left.length() + 1, "To run it, type it again with its end.");
+                Phrase.of("The cell is left: it was not complete."),
+                left.length() + 1,
+                Phrase.of("To run it, type it again with its end."));
     }
 
     /** Runs a text as it stands, whole or not. */
@@ -191,23 +195,25 @@ public final class Cells {
         while (variable.find()) {
             String name = variable.group(1);
             if (!cell.holds(name)) {
-                throw refused(sentence, variable.start(), "the cell has no " + name + near(name));
+                throw refused(sentence, variable.start(), near(name));
             }
             String value = cell.typed(name)
                     .orElseThrow(() -> refused(
-                            sentence, variable.start(), name + " is no music, text or number that a verb could read"));
+                            sentence,
+                            variable.start(),
+                            Clause.of("{0} is no music, text or number that a verb could read", name)));
             variable.appendReplacement(filled, Matcher.quoteReplacement(SafeText.oneLine(value)));
         }
         return variable.appendTail(filled).toString();
     }
 
-    private String near(String name) {
+    private Clause near(String name) {
         return Nearest.to(name, cell.variables())
-                .map(known -> "; did you mean $" + known)
-                .orElse("");
+                .map(known -> Clause.of("the cell has no {0}; did you mean ${1}", name, known))
+                .orElseGet(() -> Clause.of("the cell has no {0}", name));
     }
 
-    private static Unreadable refused(String sentence, int place, String why) {
+    private static Unreadable refused(String sentence, int place, Clause why) {
         return Unreadable.because(sentence, place, "a sentence", why, EXAMPLE);
     }
 

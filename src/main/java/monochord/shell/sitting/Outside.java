@@ -38,8 +38,7 @@ public final class Outside {
         try {
             return seal == null ? folder.resolve(name) : seal.file(name);
         } catch (InvalidPathException invalid) {
-            String why = "it holds a character that no name may hold";
-            throw Unreadable.because(name, 0, "a file name", why, "song.wav");
+            throw Unreadable.because(name, 0, "a file name", "it holds a character that no name may hold", "song.wav");
         }
     }
 

@@ -9,9 +9,10 @@ import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.shell.keeping.Keeper;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** The learner's answers over the days: what is kept of this sitting, what is known, what is to come back. */
 public final class Study {
@@ -65,8 +66,8 @@ public final class Study {
 
     /** The answer, and behind it what must be said about the record, if anything. */
     public Answer withNotices(Answer answer) {
-        List<String> notices = keeper.notices();
-        return notices.isEmpty() ? answer : Answers.of(answer, Saying.of(String.join("\n", notices)));
+        List<Phrase> notices = keeper.notices();
+        return notices.isEmpty() ? answer : Answers.of(answer, new Statement(notices, Answer.DONE));
     }
 
     /** Which lessons are finished, and where others were left. */

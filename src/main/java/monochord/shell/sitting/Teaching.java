@@ -331,7 +331,7 @@ public final class Teaching {
         }
         return Answers.of(
                 way,
-                firstStart().isPresent() ? FirstStart.follow(firstStart().get().pass(), sitting) : advance());
+                firstStart().isPresent() ? FirstStart.follow(firstStart().get().pass(), sitting) : afterBreak(this::advance));
     }
 
     /** What comes of itself once a question is done with. */

@@ -1,8 +1,8 @@
 package monochord.shell.sound;
 
 import java.util.List;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -15,23 +15,24 @@ import monochord.view.Look;
  * @param connected the one that is listened to, empty if none is
  * @param remark what to do, or what was done; empty for nothing
  */
-public record KeyboardsAnswer(List<String> names, String connected, String remark) implements Answer {
+public record KeyboardsAnswer(List<String> names, String connected, Phrase remark) implements Answer {
     public KeyboardsAnswer {
         names = List.copyOf(names);
     }
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        StyledText.Builder text = StyledText.builder(look.reader());
         for (int i = 0; i < names.size(); i++) {
             boolean here = names.get(i).equals(connected);
-            text.line(StyledLine.of((i + 1) + "  " + names.get(i), here ? Style.STRONG : Style.PLAIN)
-                    .plus(here ? "  connected" : "", Style.QUIET));
+            Phrase name =
+                    Phrase.of("{0}  {1}", i + 1, Phrase.typed(names.get(i))).styled(here ? Style.STRONG : Style.PLAIN);
+            text.line(here ? Phrase.of("{0}{1}", name, Phrase.of("  connected").styled(Style.QUIET)) : name);
         }
         if (!remark.isEmpty()) {
             text.line(remark);
         }
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().wrapped(look.width());
     }
 
     @Override

@@ -2,21 +2,22 @@ package monochord.shell.sound;
 
 import monochord.sound.Bank;
 import monochord.sound.Directions;
+import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /**
  * How things are played where nothing else is said.
  *
  * @param said the part of it that was asked for or has just been settled, in a sentence
  */
-public record SoundAnswer(Directions directions, String said) implements Answer {
+public record SoundAnswer(Directions directions, Phrase said) implements Answer {
     @Override
     public StyledText text(Look look) {
-        return Saying.of(said).text(look);
+        return Statement.of(said).text(look);
     }
 
     @Override
@@ -25,6 +26,6 @@ public record SoundAnswer(Directions directions, String said) implements Answer 
                 .put("left", directions.left().toString())
                 .put("right", directions.right().toString())
                 .put("bank", directions.bank().map(Bank::name).orElse(null))
-                .put("message", said);
+                .put("message", said.toString());
     }
 }

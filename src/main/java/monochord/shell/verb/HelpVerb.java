@@ -1,65 +1,30 @@
 package monochord.shell.verb;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Care;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledLine;
-import monochord.text.StyledText;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Says what can be typed. */
 public final class HelpVerb implements Verb {
     private static final int WORD = 11;
-
-    private static final String MUSIC = """
-            Notes: letters with b or #, bb or x for doubles; an octave behind them, C4 is middle C.
-            Chords: as bands write them, Abmaj7 G7sus4 Bb2 F/A Am7b5 Co7 C6/9 E7#9.
-            Numerals: IV bVI V7/V viiø7 I64; capitals are major, small letters minor, o diminished.
-            Numbers: 4 1 5 b6; a number alone is the key's own chord, 6- says minor, 1/3 has the third in the bass.
-            Scales: D major, E harmonic minor, G mixolydian; without a tonic, on the tonic of the key.
-            Progressions: any of these in a row. Bars between | share alike, a dot holds, % repeats the bar before.
-            Small words: in KEY, at BPM, with PATCH. Options: --plain, --ascii; on a command line also --json.
-            """;
-
-    private static final List<String> JAVA = List.of(
-            "What is neither a verb nor music is Java, over as many lines as it needs:",
-            "  var verse = progression(\"4 1 5 b6\", \"D\")",
-            "  for (var k : List.of(\"C\", \"Eb\")) show(numeral(\"bVI\", k), k)",
-            "Short words, each with the key of the line where none is said:",
-            "  key(\"D\")  chord(\"Bbmaj7\")  scale(\"E dorian\")  numeral(\"bVI\", \"D\")",
-            "  notes(\"C Eb G\")  pitches(\"C4 Eb4\")  progression(\"F C G Ab\")",
-            "  borrowed(key(\"D\"))  voice(verse)  show(verse)  play(verse, 84)",
-            "Text stands in quotation marks, notes go by their English names.",
-            "Behind a dollar sign a name stands in a verb:",
-            "  play $verse in D",
-            "Tab completes. Ctrl-C stops what runs; after ten seconds it stops by itself.",
-            "A line cell-seconds=30 in settings.properties, beside your record, gives it thirty; 0 turns Java off.");
-
-    private static final String HANDS = """
-            Warm up, sit well, and take regular breaks; begin no long practice all at once. See a doctor when worried.
-            So far the student sheet of NASM and PAMA. What follows is common practice, no source.
-            Five minutes off every half hour; shoulders and wrists loose.
-            Stop at pain, tingling or numbness; do not play through it. If it comes back, see a doctor.
-            voice lays out nothing wider than an octave in one hand, unless you say reach 9 or more.
-            Roll or split what does not lie well.
-            """;
-
-    private static final String BAND = """
-            A changed chord is agreed with the band before anyone plays it: which bar, which bass note, whose note it meets.
-            Say it aloud and mark it on the chart. Then play the two bars round it three times, and only then the song.
-            Whether the tune may change is for the singer to say.
-            Common practice, no source.
-            """;
 
     private final Verbs verbs;
 
@@ -68,15 +33,15 @@ public final class HelpVerb implements Verb {
     }
 
     @Override
+    public String word() {
+        return "help";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "help",
-                        Usage.Topic.LEAVING,
-                        "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
-                        "list the verbs, tell about one, or how music is typed",
-                        "help play",
-                        "help music")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.LEAVING, Phrase.of("list the verbs, tell about one, or how music is typed"))
+                .form(may(takes(List.of(Value.VERB, Value.TOPIC), "enter", "music", "java", "ears", "hands", "band")))
+                .examples("help play", "help music");
     }
 
     @Override
@@ -88,61 +53,63 @@ public final class HelpVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         String about = sentence.body().text().toLowerCase(Locale.ROOT);
         return switch (about) {
-            case "" -> Saying.of(overview());
+            case "" -> overview();
             case "enter" -> new ModesAnswer(sitting.mode());
-            case "music", "notation" -> Saying.of(StyledText.of(MUSIC.strip()));
-            case "ears", "hearing" -> Saying.of(StyledText.of(Care.EARS.strip()));
-            case "java", "code" -> Saying.of(java());
-            case "hands" -> Saying.of(StyledText.of(HANDS.strip()));
-            case "band" -> Saying.of(StyledText.of(BAND.strip()));
+            case "music", "notation" -> HelpPages.music();
+            case "ears", "hearing" -> new Statement(Care.EARS, Answer.DONE);
+            case "java", "code" -> HelpPages.java();
+            case "hands" -> HelpPages.hands();
+            case "band" -> HelpPages.band();
             default -> about(about);
         };
-    }
-
-    private static StyledText java() {
-        StyledText.Builder text = StyledText.builder();
-        JAVA.forEach(line -> text.line(line, line.startsWith(" ") ? Style.JAVA : Style.PLAIN));
-        return text.build();
     }
 
     private Answer about(String word) {
         Optional<Verb> verb = verbs.find(word);
         if (verb.isPresent()) {
-            return Saying.of(of(verb.get().usage()));
+            return of(verb.get().usage());
         }
         return Arrays.stream(Usage.Topic.values())
                 .filter(topic -> topic.toString().equals(word))
                 .findFirst()
-                .<Answer>map(topic -> Saying.of(of(topic)))
+                .<Answer>map(this::of)
                 .orElseThrow(() -> unknown(word));
     }
 
     private Unreadable unknown(String word) {
-        String advice = Nearest.to(word, verbs.words())
-                .map(near -> "did you mean " + near)
-                .orElse("help alone lists them");
+        Clause advice = Nearest.to(word, verbs.words())
+                .map(near -> Clause.of("did you mean {0}", near))
+                .orElseGet(() -> Clause.of("help alone lists them"));
         return Unreadable.because(word, 0, "a verb", advice, "help play");
     }
 
     /** Short enough for one screen: the verbs of each topic in a line. */
-    private StyledText overview() {
-        StyledText.Builder text = StyledText.builder();
+    private Statement overview() {
+        List<Phrase> lines = new ArrayList<>();
         for (Usage.Topic topic : Usage.Topic.values()) {
-            StyledLine line =
-                    StyledLine.of(topic + " ".repeat(WORD - topic.toString().length()));
-            for (Usage usage : usages(topic)) {
-                line = line.plus(" " + usage.word(), Style.TYPED);
-            }
-            text.line(line);
+            List<Phrase> words = usages(topic).stream()
+                    .map(usage -> Phrase.verb(usage.word()))
+                    .toList();
+            lines.add(Phrase.of("{0} {1}", padded(topic.toString()), Phrase.row(words)));
         }
-        return text.gap()
-                .line("Music needs no verb: type F C G Ab, or IV I V bVI, or D major. Enter goes on.")
-                .line("help VERB tells about one, help exploring about these, and so on.", Style.QUIET)
-                .line(
-                        "help enter: what Enter, skip, back, hint and quit do where you are. help music: how it is typed.",
-                        Style.QUIET)
-                .line("help java: lines of code. help ears, help hands, help band: take care.", Style.QUIET)
-                .build();
+        lines.add(Phrase.NOTHING);
+        lines.add(Phrase.sentence(
+                        "Music needs no verb: type {0}, or IV I V bVI, or {1}.",
+                        Phrase.toType("F C G Ab"), Phrase.toType("D major"))
+                .then(Phrase.sentence("Enter goes on.")));
+        lines.add(quiet(Phrase.of("help VERB tells about one, help exploring about these, and so on.")));
+        lines.add(quiet(Phrase.of("help enter: what Enter, skip, back, hint and quit do where you are.")));
+        lines.add(quiet(Phrase.of("help music: how it is typed. help java: lines of code.")));
+        lines.add(quiet(Phrase.of("help ears, help hands, help band: take care.")));
+        return new Statement(lines, Answer.DONE);
+    }
+
+    private static Phrase quiet(Phrase line) {
+        return line.styled(Style.QUIET);
+    }
+
+    private static Phrase padded(String word) {
+        return Phrase.typed(word + " ".repeat(WORD - word.length()));
     }
 
     private List<Usage> usages(Usage.Topic topic) {
@@ -152,25 +119,23 @@ public final class HelpVerb implements Verb {
                 .toList();
     }
 
-    private StyledText of(Usage.Topic topic) {
-        StyledText.Builder text = StyledText.builder();
+    private Statement of(Usage.Topic topic) {
+        List<Phrase> lines = new ArrayList<>();
         for (Usage usage : usages(topic)) {
-            text.line(StyledLine.of(usage.word(), Style.TYPED)
-                    .plus(" ".repeat(WORD - usage.word().length()) + usage.purpose()));
+            String gap = " ".repeat(WORD - usage.word().length());
+            lines.add(Phrase.joined(gap, List.of(Phrase.verb(usage.word()), usage.purpose())));
         }
-        return text.build();
+        return new Statement(lines, Answer.DONE);
     }
 
     /** How one verb is used. */
-    public static StyledText of(Usage usage) {
-        StyledText.Builder text =
-                StyledText.builder().line(usage.form(), Style.STRONG).line(usage.purpose() + ".");
-        usage.examples().forEach(example -> text.line("  " + example, Style.TYPED));
-        return text.build();
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return List.copyOf(verbs.words());
+    public static Statement of(Usage usage) {
+        List<Phrase> lines = new ArrayList<>();
+        lines.add(Phrase.typed(usage.form()).styled(Style.STRONG));
+        lines.add(Phrase.of("{0}.", usage.purpose()));
+        usage.examples()
+                .forEach(example ->
+                        lines.add(Phrase.of("  {0}", Phrase.toType(example)).styled(Style.TYPED)));
+        return new Statement(lines, Answer.DONE);
     }
 }

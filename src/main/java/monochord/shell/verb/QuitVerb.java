@@ -4,17 +4,22 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Ends the sitting. */
 final class QuitVerb implements Verb {
     @Override
+    public String word() {
+        return "quit";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of("quit", Usage.Topic.LEAVING, "quit", "leave; ctrl-D does the same")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.LEAVING, Phrase.of("leave; ctrl-D does the same"));
     }
 
     @Override
@@ -24,7 +29,7 @@ final class QuitVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Answer farewell = Saying.of("Until next time.");
+        Answer farewell = Statement.of(Phrase.of("Until next time."));
         Answer said =
                 sitting.teaching().isInRun() ? Answers.of(sitting.teaching().endRun(), farewell) : farewell;
         sitting.end();

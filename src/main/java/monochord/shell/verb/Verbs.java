@@ -26,7 +26,7 @@ public final class Verbs {
         verbs.addAll(WritingVerbs.all());
         verbs.add(new HelpVerb(this));
         verbs.add(new QuitVerb());
-        verbs.forEach(verb -> byWord.put(verb.usage().word(), verb));
+        verbs.forEach(verb -> byWord.put(verb.word(), verb));
     }
 
     public Collection<Verb> all() {

@@ -3,6 +3,7 @@ package monochord.song.musicxml;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 
 /**
@@ -24,7 +25,7 @@ record BarLengths(Beats bar, Beats pickup, int count) {
     static BarLengths of(List<Beats> lengths) throws SheetFault {
         List<Beats> bars = lengths.stream().filter(beats -> !beats.isZero()).toList();
         if (bars.isEmpty()) {
-            throw new SheetFault("its bars are empty");
+            throw new SheetFault(Phrase.of("its bars are empty"));
         }
         int last = bars.size() - 1;
         Beats bar = last >= 2 ? commonest(bars) : bars.get(0).longerOf(bars.get(last));
@@ -33,8 +34,9 @@ record BarLengths(Beats bar, Beats pickup, int count) {
         for (int i = 0; i <= last; i++) {
             int difference = bars.get(i).compareTo(bar);
             if (difference > 0 || difference < 0 && i > 0 && i < last) {
-                throw new SheetFault("bar " + (i + 1) + " has " + bars.get(i) + " beats where the others have " + bar
-                        + "; one metre is read");
+                throw new SheetFault(Phrase.of(
+                        "bar {0} has {1} beats where the others have {2}; one metre is read",
+                        i + 1, Phrase.typed(bars.get(i).toString()), Phrase.typed(bar.toString())));
             }
         }
         return new BarLengths(bar, pickup ? first : Beats.ZERO, bars.size() - (pickup ? 1 : 0));

@@ -7,6 +7,7 @@ import java.util.Set;
 import monochord.harmony.Bar;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Interval;
@@ -19,29 +20,29 @@ final class ChordsReading {
     private static final int MOST_SHARES = 64;
 
     private final List<Struck> struck = new ArrayList<>();
-    private final Set<String> remarks;
+    private final Set<Phrase> remarks;
 
     private record Struck(Chord chord, Beats time) {}
 
-    ChordsReading(Set<String> remarks) {
+    ChordsReading(Set<Phrase> remarks) {
         this.remarks = remarks;
     }
 
     void take(Optional<Chord> chord, Beats time) throws SheetFault {
         if (chord.isEmpty()) {
-            remarks.add("A harmony without a chord symbol is left out; the chord before it goes on.");
+            remarks.add(Phrase.of("A harmony without a chord symbol is left out; the chord before it goes on."));
             return;
         }
         int last = struck.size() - 1;
         if (last >= 0 && struck.get(last).time().compareTo(time) > 0) {
-            throw new SheetFault("its chord symbols are not in order of time");
+            throw new SheetFault(Phrase.of("its chord symbols are not in order of time"));
         }
         if (last >= 0 && struck.get(last).time().equals(time)) {
             struck.remove(last);
         }
         struck.add(new Struck(chord.get(), time));
         if (struck.size() > MOST) {
-            throw new SheetFault("it has more than " + MOST + " chord symbols");
+            throw new SheetFault(Phrase.of("it has more than {0} chord symbols", MOST));
         }
     }
 
@@ -59,12 +60,12 @@ final class ChordsReading {
 
     private Chord first(BarLengths lengths) throws SheetFault {
         if (struck.isEmpty()) {
-            throw new SheetFault("no chord symbols that could be read stand over its notes");
+            throw new SheetFault(Phrase.of("no chord symbols that could be read stand over its notes"));
         }
         if (struck.get(0).time().compareTo(lengths.pickup()) > 0) {
-            remarks.add("The first chord is taken from the first full bar on.");
+            remarks.add(Phrase.of("The first chord is taken from the first full bar on."));
         } else if (struck.get(0).time().compareTo(lengths.pickup()) < 0) {
-            remarks.add("The chord over the pick-up is left out.");
+            remarks.add(Phrase.of("The chord over the pick-up is left out."));
         }
         return struck.stream()
                 .filter(one -> one.time().compareTo(lengths.pickup()) <= 0)
@@ -114,6 +115,6 @@ final class ChordsReading {
                 return shares;
             }
         }
-        throw new SheetFault("its chords divide a bar into more than " + MOST_SHARES + " shares");
+        throw new SheetFault(Phrase.of("its chords divide a bar into more than {0} shares", MOST_SHARES));
     }
 }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Degree;
@@ -93,7 +94,7 @@ final class HarmonyChord {
         } else if (part instanceof Bass one) {
             bass = one;
         } else if (part instanceof Inversion one) {
-            inversion = Figures.whole(one.getValue(), 6, "an inversion");
+            inversion = Figures.whole(one.getValue(), 6, Phrase.of("an inversion"));
         } else if (part instanceof org.audiveris.proxymusic.Degree one && root != null) {
             degree(one);
         }
@@ -106,7 +107,7 @@ final class HarmonyChord {
         }
         int alter = numeral.getNumeralAlter() == null
                 ? 0
-                : Figures.whole(numeral.getNumeralAlter().getValue(), 3, "an accidental");
+                : Figures.whole(numeral.getNumeralAlter().getValue(), 3, Phrase.of("an accidental"));
         NoteName own = key.note(number);
         return NoteName.of(own.letter(), own.alteration() + alter);
     }
@@ -125,10 +126,10 @@ final class HarmonyChord {
         if (degree.getDegreeValue() == null || degree.getDegreeType() == null || tones.isEmpty()) {
             return;
         }
-        int number = Math.abs(Figures.whole(degree.getDegreeValue().getValue(), 13, "a chord degree"));
+        int number = Math.abs(Figures.whole(degree.getDegreeValue().getValue(), 13, Phrase.of("a chord degree")));
         int alter = degree.getDegreeAlter() == null
                 ? 0
-                : Figures.whole(degree.getDegreeAlter().getValue(), 3, "an accidental");
+                : Figures.whole(degree.getDegreeAlter().getValue(), 3, Phrase.of("an accidental"));
         int step = Math.max(0, number - 1) % 7 + 1;
         Optional<NoteName> there =
                 tones.stream().filter(tone -> stepOf(tone) == step).findFirst();

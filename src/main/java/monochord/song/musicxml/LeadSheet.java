@@ -3,6 +3,7 @@ package monochord.song.musicxml;
 import java.util.List;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 
 /**
@@ -11,7 +12,7 @@ import monochord.theory.Key;
  * @param title as the file says it, cleaned for a terminal, or nothing
  * @param remarks what of the file was left out or changed, in sentences
  */
-public record LeadSheet(String title, Key key, Melody melody, Progression progression, List<String> remarks) {
+public record LeadSheet(String title, Key key, Melody melody, Progression progression, List<Phrase> remarks) {
     public LeadSheet {
         remarks = List.copyOf(remarks);
     }

@@ -10,7 +10,7 @@ import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import monochord.text.SafeText;
+import monochord.text.Phrase;
 import org.audiveris.proxymusic.ScorePartwise;
 
 /**
@@ -52,21 +52,22 @@ public final class LeadSheetFile {
             check(file, name);
             return new SheetReading(score(file)).sheet();
         } catch (SheetFault fault) {
-            throw new SheetFault(SafeText.oneLine(name + ": " + fault.getMessage()));
+            throw new SheetFault(Phrase.of("{0}: {1}", Phrase.typed(name), fault.phrase()));
         } catch (IOException failed) {
-            throw new SheetFault(SafeText.oneLine(name + ": it could not be read"));
+            throw new SheetFault(Phrase.of("{0}: it could not be read", Phrase.typed(name)));
         }
     }
 
     private static void check(Path file, String name) throws IOException {
         if (!Files.isRegularFile(file)) {
-            throw new SheetFault(Files.isDirectory(file) ? "is a folder, not a file" : "there is no such file");
+            throw new SheetFault(
+                    Phrase.of(Files.isDirectory(file) ? "is a folder, not a file" : "there is no such file"));
         }
         if (Files.size(file) > LARGEST) {
-            throw new SheetFault("it is longer than 10 MB, which no lead sheet is");
+            throw new SheetFault(Phrase.of("it is longer than 10 MB, which no lead sheet is"));
         }
         if (name.endsWith(".mxl")) {
-            throw new SheetFault("it is compressed; save it as plain .musicxml");
+            throw new SheetFault(Phrase.of("it is compressed; save it as plain .musicxml"));
         }
     }
 
@@ -83,7 +84,7 @@ public final class LeadSheetFile {
         } catch (JAXBException wrong) {
             throw wrong.getLinkedException() instanceof XMLStreamException broken
                     ? broken(broken.getLocation())
-                    : new SheetFault("it is not MusicXML that could be read");
+                    : new SheetFault(Phrase.of("it is not MusicXML that could be read"));
         }
     }
 
@@ -102,15 +103,18 @@ public final class LeadSheetFile {
             reader.next();
         }
         if (!reader.getLocalName().equals(ROOT)) {
-            throw new SheetFault("it begins with <" + reader.getLocalName()
-                    + ">; a lead sheet in MusicXML begins with <" + ROOT + ">");
+            throw new SheetFault(Phrase.of(
+                    "it begins with <{0}>; a lead sheet in MusicXML begins with <{1}>",
+                    Phrase.typed(reader.getLocalName()), Phrase.typed(ROOT)));
         }
     }
 
     private static SheetFault broken(Location place) {
-        String where = place == null || place.getLineNumber() < 1
-                ? ""
-                : " at line " + place.getLineNumber() + ", column " + place.getColumnNumber();
-        return new SheetFault("it is not well-formed XML" + where);
+        return new SheetFault(
+                place == null || place.getLineNumber() < 1
+                        ? Phrase.of("it is not well-formed XML")
+                        : Phrase.of(
+                                "it is not well-formed XML at line {0}, column {1}",
+                                place.getLineNumber(), place.getColumnNumber()));
     }
 }

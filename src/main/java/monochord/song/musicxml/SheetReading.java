@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.theory.Beats;
 import monochord.theory.Interval;
@@ -30,7 +31,7 @@ final class SheetReading {
     private static final int MOST_SIGNS = 7;
 
     private final ScorePartwise score;
-    private final Set<String> remarks = new LinkedHashSet<>();
+    private final Set<Phrase> remarks = new LinkedHashSet<>();
     private final TuneReading tune = new TuneReading(remarks);
     private final ChordsReading chords = new ChordsReading(remarks);
     private final List<Beats> bars = new ArrayList<>();
@@ -64,14 +65,14 @@ final class SheetReading {
         List<Part> parts =
                 score.getPart().stream().filter(part -> holds(part, Note.class)).toList();
         if (parts.isEmpty()) {
-            throw new SheetFault("no notes stand in it");
+            throw new SheetFault(Phrase.of("no notes stand in it"));
         }
         Part first = parts.stream()
                 .filter(part -> holds(part, Harmony.class))
                 .findFirst()
-                .orElseThrow(() -> new SheetFault("no chord symbols stand over its notes"));
+                .orElseThrow(() -> new SheetFault(Phrase.of("no chord symbols stand over its notes")));
         if (parts.size() > 1) {
-            remarks.add("Only the first part with chord symbols is read.");
+            remarks.add(Phrase.of("Only the first part with chord symbols is read."));
         }
         return first;
     }
@@ -104,7 +105,7 @@ final class SheetReading {
             Beats back = Figures.beats(backup.getDuration(), divisions);
             now = back.compareTo(now.minus(barStart)) > 0 ? barStart : now.minus(back);
         } else if (part instanceof Barline line && line.getRepeat() != null) {
-            remarks.add("Repeats are not played out: each bar is read once.");
+            remarks.add(Phrase.of("Repeats are not played out: each bar is read once."));
         }
     }
 
@@ -114,7 +115,7 @@ final class SheetReading {
 
     private void note(Note note) throws SheetFault {
         if (note.getGrace() != null || note.getCue() != null) {
-            remarks.add("Grace and cue notes are left out.");
+            remarks.add(Phrase.of("Grace and cue notes are left out."));
             return;
         }
         Beats beats = Figures.beats(note.getDuration(), divisions);
@@ -140,7 +141,7 @@ final class SheetReading {
         for (Transpose one : attributes.getTranspose()) {
             Interval moved = transposition(one);
             if (!moved.equals(sounding) && !bars.isEmpty()) {
-                throw new SheetFault("its transposition changes in bar " + (bars.size() + 1));
+                throw new SheetFault(Phrase.of("its transposition changes in bar {0}", bars.size() + 1));
             }
             sounding = moved;
         }
@@ -148,10 +149,10 @@ final class SheetReading {
 
     private void key(org.audiveris.proxymusic.Key written) throws SheetFault {
         if (key != null) {
-            remarks.add("The key changes on the way; all is read in the first.");
+            remarks.add(Phrase.of("The key changes on the way; all is read in the first."));
             return;
         }
-        int fifths = Figures.whole(written.getFifths(), MOST_SIGNS, "a key signature");
+        int fifths = Figures.whole(written.getFifths(), MOST_SIGNS, Phrase.of("a key signature"));
         Mode mode = mode(written.getMode());
         key = new Key(NoteName.at(fifths - mode.flattest() + Mode.IONIAN.flattest()), mode);
     }
@@ -160,17 +161,17 @@ final class SheetReading {
         try {
             return Mode.parse(written == null ? "major" : written.toLowerCase(Locale.ROOT));
         } catch (Unreadable unreadable) {
-            remarks.add("Its mode is not one of the seven; major is taken.");
+            remarks.add(Phrase.of("Its mode is not one of the seven; major is taken."));
             return Mode.IONIAN;
         }
     }
 
     private static Interval transposition(Transpose written) throws SheetFault {
-        int halfSteps = Figures.whole(written.getChromatic(), FARTHEST_TRANSPOSITION, "a transposition");
+        int halfSteps = Figures.whole(written.getChromatic(), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"));
         int letters = written.getDiatonic() == null
                 ? Math.round(halfSteps * 7 / 12f)
-                : Figures.whole(written.getDiatonic(), FARTHEST_TRANSPOSITION, "a transposition");
-        int octaves = Figures.whole(written.getOctaveChange(), 4, "a transposition");
+                : Figures.whole(written.getDiatonic(), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"));
+        int octaves = Figures.whole(written.getOctaveChange(), 4, Phrase.of("a transposition"));
         return new Interval(7 * halfSteps - 12 * letters, 7 * letters - 4 * halfSteps + octaves);
     }
 
@@ -178,7 +179,7 @@ final class SheetReading {
         Key written = key == null ? Key.major(NoteName.C) : key;
         NoteName tonic = written.tonic().plus(sounding);
         if (Math.abs(tonic.fifths()) > 30) {
-            throw new SheetFault("its transposition leads to no key");
+            throw new SheetFault(Phrase.of("its transposition leads to no key"));
         }
         return new Key(tonic, written.mode());
     }

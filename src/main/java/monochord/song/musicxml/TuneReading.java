@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import monochord.harmony.melody.Melody;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 import monochord.theory.Interval;
 import monochord.theory.Pitch;
@@ -14,11 +15,11 @@ import org.audiveris.proxymusic.StartStop;
 /** Gathers the tune: one voice, the top of notes struck together, ties joined. */
 final class TuneReading {
     private final List<Melody.Note> notes = new ArrayList<>();
-    private final Set<String> remarks;
+    private final Set<Phrase> remarks;
     private String voice;
     private boolean tied;
 
-    TuneReading(Set<String> remarks) {
+    TuneReading(Set<Phrase> remarks) {
         this.remarks = remarks;
     }
 
@@ -30,9 +31,9 @@ final class TuneReading {
         String its = note.getVoice() == null ? "1" : note.getVoice();
         voice = voice == null ? its : voice;
         if (!voice.equals(its)) {
-            remarks.add("Only the first voice is read.");
+            remarks.add(Phrase.of("Only the first voice is read."));
         } else if (note.getChord() != null) {
-            remarks.add("Of notes struck together the top one is read.");
+            remarks.add(Phrase.of("Of notes struck together the top one is read."));
             raise(pitch(note), isTied(note, StartStop.START));
         } else {
             add(note, start, beats);
@@ -54,7 +55,7 @@ final class TuneReading {
         Pitch pitch = pitch(note);
         int last = notes.size() - 1;
         if (last >= 0 && start.compareTo(notes.get(last).end()) < 0) {
-            throw new SheetFault("two notes of one voice sound at once");
+            throw new SheetFault(Phrase.of("two notes of one voice sound at once"));
         }
         boolean joins = tied
                 && isTied(note, StartStop.STOP)
@@ -69,7 +70,7 @@ final class TuneReading {
         }
         tied = isTied(note, StartStop.START);
         if (notes.size() > Melody.MOST) {
-            throw new SheetFault("it has more than " + Melody.MOST + " notes");
+            throw new SheetFault(Phrase.of("it has more than {0} notes", Melody.MOST));
         }
     }
 
@@ -81,21 +82,21 @@ final class TuneReading {
         org.audiveris.proxymusic.Pitch written = note.getPitch();
         int octave = written.getOctave();
         if (octave < 0 || octave > 9) {
-            throw new SheetFault("a note in it has the octave " + octave + "; 0 to 9 are in use");
+            throw new SheetFault(Phrase.of("a note in it has the octave {0}; 0 to 9 are in use", octave));
         }
         return new Pitch(Figures.note(written.getStep(), written.getAlter()), octave);
     }
 
     Melody melody(BarLengths lengths, Interval sounding) throws SheetFault {
         if (notes.isEmpty()) {
-            throw new SheetFault("no notes with a pitch stand in it");
+            throw new SheetFault(Phrase.of("no notes with a pitch stand in it"));
         }
         Beats end = lengths.pickup().plus(lengths.bar().times(lengths.count()));
         Melody written = new Melody(notes, end, Optional.of(lengths.bar()), lengths.pickup());
         try {
             return written.plus(sounding);
         } catch (IllegalArgumentException outOfReach) {
-            throw new SheetFault("its transposition leads past the highest or lowest octave");
+            throw new SheetFault(Phrase.of("its transposition leads past the highest or lowest octave"));
         }
     }
 }

@@ -13,6 +13,7 @@ import javax.sound.midi.MidiSystem;
 import javax.sound.midi.MidiUnavailableException;
 import javax.sound.midi.Sequencer;
 import javax.sound.midi.Synthesizer;
+import monochord.text.Phrase;
 
 /**
  * A MIDI keyboard that is plugged in, or was when it was looked for.
@@ -82,17 +83,18 @@ public record MidiKeyboard(String name, MidiDevice.Info info) {
             throw new KeyboardTrouble(name, reason(failed.getCause()));
         } catch (TimeoutException silent) {
             opening.cancel(true);
-            throw new KeyboardTrouble(name, "it does not answer");
+            throw new KeyboardTrouble(name, Phrase.of("it does not answer"));
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
-            throw new KeyboardTrouble(name, "it was not waited for");
+            throw new KeyboardTrouble(name, Phrase.of("it was not waited for"));
         }
     }
 
-    private static String reason(Throwable failed) {
-        return failed instanceof MidiUnavailableException
-                ? "something else holds it, or it was just unplugged"
-                : "it is not there any more";
+    private static Phrase reason(Throwable failed) {
+        return Phrase.of(
+                failed instanceof MidiUnavailableException
+                        ? "something else holds it, or it was just unplugged"
+                        : "it is not there any more");
     }
 
     private Connection open(Consumer<Stroke> strokes) throws MidiUnavailableException {

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.NoteNaming;
 import monochord.theory.NoteNaming.Found;
-import monochord.theory.Signs;
+import monochord.theory.Unreadable;
 
 /**
  * A line as a learner typed it, with the note names of some country, and what it is in English, which the engine reads.
@@ -66,7 +66,24 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
                 .findFirst();
     }
 
-    /** A refusal of the English line, or of a part of it, with what was typed in its quotation marks and its places. */
+    /** A refusal of the English line, or of a part of it, as one of what was typed. */
+    public Unreadable restored(Unreadable unreadable) {
+        if (changes.isEmpty()) {
+            return unreadable;
+        }
+        int place = typedPlace(unreadable.place());
+        String part = unreadable.part();
+        boolean known = unreadable.text().equals(english);
+        int from = known ? unreadable.place() - unreadable.placeInPart() : english.indexOf(part);
+        if (part.isEmpty() || !english.startsWith(part, from)) {
+            return unreadable.asTyped(ToType.in(part, naming), unreadable.placeInPart(), typed, place);
+        }
+        int typedFrom = typedPlace(from);
+        String shown = typed.substring(typedFrom, typedPlace(from + part.length()));
+        return unreadable.asTyped(shown, typedPlace(from + unreadable.placeInPart()) - typedFrom, typed, place);
+    }
+
+    /** The same of a refusal that is in words already, as a verdict's is. */
     public String requoted(String refusal) {
         if (changes.isEmpty()) {
             return refusal;
@@ -78,7 +95,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
         String part = quote.group(1);
         int from = english.indexOf(part);
         if (from < 0 || part.isEmpty()) {
-            String again = InProse.of(part, Signs.ASCII.with(naming));
+            String again = ToType.in(part, naming);
             return "\"" + again + refusal.substring(quote.end(1));
         }
         int typedFrom = typedPlace(from);

@@ -2,8 +2,10 @@ package monochord.view.course;
 
 import java.util.List;
 import monochord.lesson.Fault;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
+import monochord.theory.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -24,14 +26,17 @@ public record CheckAnswer(List<Checked> files) implements Answer {
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
+        // files hold English note names
+        StyledText.Builder text =
+                StyledText.builder(look.naming(NoteNaming.ENGLISH).reader());
         for (Checked file : files) {
             if (file.faults.isEmpty()) {
-                text.line(file.path + ": no faults.", Style.RIGHT);
+                text.line(Phrase.of("{0}: no faults.", Phrase.typed(file.path)), Style.RIGHT);
             }
-            file.untried.forEach(line -> text.line(file.path + ":" + line + ": this Java was not tried, for the file"
-                    + " is not ours; --trust tries it."));
-            file.faults.forEach(fault -> text.line(fault.toString()));
+            file.untried.forEach(line -> text.line(Phrase.of(
+                    "{0}:{1}: this Java was not tried, for the file is not ours; --trust tries it.",
+                    Phrase.typed(file.path), line)));
+            file.faults.forEach(fault -> text.line(fault.phrase()));
         }
         return text.build().wrapped(look.width());
     }
@@ -47,8 +52,8 @@ public record CheckAnswer(List<Checked> files) implements Answer {
                         (object, fault) -> object.put("path", fault.path())
                                 .put("line", fault.line())
                                 .put("column", fault.column())
-                                .put("what", fault.what())
-                                .put("instead", fault.instead()))
+                                .put("what", fault.what().toString())
+                                .put("instead", fault.instead().toString()))
                 .objects(
                         "untried",
                         files.stream().filter(file -> !file.untried.isEmpty()).toList(),

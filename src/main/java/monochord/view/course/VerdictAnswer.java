@@ -5,10 +5,11 @@ import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.text.Style;
 import monochord.text.StyledText;
+import monochord.text.naming.InProse;
+import monochord.theory.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
-import monochord.view.Refusal;
 
 /**
  * A verdict on an answer.
@@ -19,11 +20,18 @@ public record VerdictAnswer(Question question, Verdict verdict, String next) imp
     @Override
     public StyledText text(Look look) {
         StyledText said = verdict.grade() == Grade.UNREADABLE
-                ? Refusal.quoting(verdict.message(), style(), look)
+                ? quoting(verdict.message(), look)
                 : StyledText.of(verdict.message(), style()).in(look.signs());
         return next.isEmpty()
                 ? said.wrapped(look.width())
                 : said.plus(StyledText.of(next, Style.QUIET).in(look.signs())).wrapped(look.width());
+    }
+
+    /** What stands in quotation marks is what was typed, and stays. */
+    private static StyledText quoting(String message, Look look) {
+        boolean english = look.signs().naming() == NoteNaming.ENGLISH;
+        return StyledText.of(english ? message : InProse.around(message, look.signs()))
+                .in(look.signs().with(NoteNaming.ENGLISH));
     }
 
     private Style style() {

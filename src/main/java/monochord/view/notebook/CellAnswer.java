@@ -2,6 +2,7 @@ package monochord.view.notebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.NoteNaming;
@@ -53,7 +54,11 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
             first = false;
         }
         if (unprinted > 0) {
-            text.lines(said("… and " + unprinted + " more characters that are not shown.", Style.QUIET, look));
+            text.lines(StyledText.of(
+                            Phrase.of("… and {0} more characters that are not shown.", unprinted)
+                                    .styled(Style.QUIET),
+                            look.reader())
+                    .wrapped(look.width()));
         }
         if (trouble != null) {
             text.lines(trouble.text(look));

@@ -1,6 +1,7 @@
 package monochord.view.notebook;
 
 import java.util.regex.Pattern;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.NoteNaming;
@@ -22,14 +23,14 @@ public record CellTrouble(String message, String text, int place, int line, int 
     private static final Pattern UNREAD = Pattern.compile("^\".*\" is not an? ");
 
     StyledText text(Look look) {
-        StyledText.Builder told = StyledText.builder();
-        String where = line > 0 && place < 0 ? " In line " + line + " of the cell." : "";
-        told.lines(StyledText.of(message + where)
+        StyledText.Builder told = StyledText.builder(look.reader());
+        Phrase where = line > 0 && place < 0 ? Phrase.of(" In line {0} of the cell.", line) : Phrase.NOTHING;
+        told.lines(StyledText.of(message + where.in(look.reader()).plain())
                 .in(look.signs().with(NoteNaming.ENGLISH))
                 .wrapped(look.width()));
         if (look.signs().naming() != NoteNaming.ENGLISH
                 && UNREAD.matcher(message).find()) {
-            told.line("In Java notes go by their English names.");
+            told.line(Phrase.of("In Java notes go by their English names."));
         }
         if (place >= 0) {
             told.lines(pointed(look));
@@ -56,7 +57,7 @@ public record CellTrouble(String message, String text, int place, int line, int 
                             .filter(c -> c == '\n')
                             .count()
                     + 1;
-            return StyledText.of("Place: line " + number + ", character " + (column + 1) + ".");
+            return StyledText.of(Phrase.of("Place: line {0}, character {1}.", number, column + 1), look.reader());
         }
         String[] shown = window(whole, column, look);
         return StyledText.builder()

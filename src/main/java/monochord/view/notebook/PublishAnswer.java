@@ -1,5 +1,6 @@
 package monochord.view.notebook;
 
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -18,20 +19,33 @@ import monochord.view.Look;
 public record PublishAnswer(String file, int recordings, int leftOut, int differing, int untried) implements Answer {
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder();
-        text.line("Written: " + file + ", one page that needs nothing else; open it in a browser.");
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(
+                Phrase.of("Written: {0}, one page that needs nothing else; open it in a browser.", Phrase.typed(file)));
         if (recordings > 0) {
-            text.line(recordings + (recordings == 1 ? " piece" : " pieces") + " can be heard in it.");
+            text.line(Phrase.counted(
+                    recordings, "{0} piece can be heard in it.", "{0} pieces can be heard in it.", recordings));
         }
         if (leftOut > 0) {
-            text.line(leftOut + (leftOut == 1 ? " is" : " are") + " too long for a page and left out.", Style.QUIET);
+            text.line(
+                    Phrase.counted(
+                            leftOut,
+                            "{0} is too long for a page and left out.",
+                            "{0} are too long for a page and left out.",
+                            leftOut),
+                    Style.QUIET);
         }
         if (differing > 0) {
-            text.line(differing + (differing == 1 ? " answer is" : " answers are")
-                    + " not as in the notebook; the page has the new. replay shows what differs.");
+            text.line(Phrase.counted(
+                            differing,
+                            "{0} answer is not as in the notebook; the page has the new.",
+                            "{0} answers are not as in the notebook; the page has the new.",
+                            differing)
+                    .then(Phrase.of("replay shows what differs.")));
         }
         if (untried > 0) {
-            text.line("Somebody else's Java was not run; the page shows what the notebook has. --trust runs it.");
+            text.line(Phrase.of(
+                    "Somebody else's Java was not run; the page shows what the notebook has. --trust runs it."));
         }
         return text.build().wrapped(look.width());
     }

@@ -64,7 +64,7 @@ class MelodyTest {
             """)
     void refuses(String text, int place, String message) {
         Unreadable refusal = assertThrows(Unreadable.class, () -> Melody.parse(text));
-        assertEquals(message, refusal.trouble());
+        assertEquals(message, refusal.trouble().toString());
         assertEquals(place, refusal.place());
     }
 

@@ -21,11 +21,13 @@ import monochord.notebook.NotebookReader;
 import monochord.notebook.NotebookReading;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.NoteNaming;
 import monochord.view.Aside;
 import monochord.view.Look;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -138,7 +140,7 @@ class JournalTest {
     @Test
     void aWordAsideIsNotNoted() {
         Journal journal = journal();
-        journal.note("save evening.md", Aside.of("Saved."));
+        journal.note("save evening.md", new Aside(Statement.of(Phrase.of("Saved."))));
 
         assertTrue(journal.isEmpty());
         assertEquals(0, journal.typed());

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.melody.Fit;
+import monochord.text.Phrase;
 import org.audiveris.proxymusic.KindValue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -185,7 +186,7 @@ class LeadSheetFileTest {
                         "Only the first voice is read.",
                         "Grace and cue notes are left out.",
                         "Of notes struck together the top one is read."),
-                sheet.remarks());
+                sheet.remarks().stream().map(Phrase::toString).toList());
         assertEquals("C | . |", sheet.progression().toString());
     }
 

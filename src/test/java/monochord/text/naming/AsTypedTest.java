@@ -147,6 +147,8 @@ class AsTypedTest {
         int place = heard.english().indexOf('Q');
         Unreadable unreadable = Unreadable.at(heard.english(), place, "a row", "a chord", "F");
         assertEquals(refusal + ". Example: F", heard.requoted(unreadable.getMessage()));
+        assertEquals(refusal + ". Example: F", heard.restored(unreadable).getMessage());
+        assertEquals(typed.indexOf('Q'), heard.restored(unreadable).place());
         assertEquals(typed.indexOf('Q'), heard.typedPlace(place));
     }
 
@@ -156,5 +158,7 @@ class AsTypedTest {
         assertEquals("show F# Esq", heard.english());
         Unreadable part = assertThrows(Unreadable.class, () -> Chord.parse("Esq"));
         assertTrue(heard.requoted(part.getMessage()).startsWith("\"Esq\" is not a chord: "), part.getMessage());
+        String restored = heard.restored(part.within(heard.english(), 8)).getMessage();
+        assertTrue(restored.startsWith("\"Esq\" is not a chord: "), restored);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import monochord.practice.Topic;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
+import monochord.theory.Clause;
 import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -45,7 +46,11 @@ record ChordSubject(Chord chord, String text, Key key) {
         } catch (Unreadable asNumeral) {
             boolean symbol = asSymbol.place() > 0;
             throw Unreadable.because(
-                    text, 0, what, symbol ? asSymbol.trouble() : "name it by its symbol or its numeral", example);
+                    text,
+                    0,
+                    what,
+                    symbol ? asSymbol.trouble() : Clause.of("name it by its symbol or its numeral"),
+                    example);
         }
     }
 

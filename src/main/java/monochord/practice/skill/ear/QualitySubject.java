@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.theory.ChordKind;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /**
@@ -67,12 +68,10 @@ record QualitySubject(ChordKind kind, int inversion, boolean spread) {
         if (kind.isEmpty() || inversion >= kind.get().intervals().size()) {
             String names = String.join(
                     ", ", KindNames.kinds().stream().map(KindNames::write).toList());
-            throw Unreadable.because(
-                    subject,
-                    0,
-                    WHAT,
-                    kind.isEmpty() ? "the kinds are " + names : "it has no " + INVERSIONS.get(inversion),
-                    EXAMPLE);
+            Clause why = kind.isEmpty()
+                    ? Clause.of("the kinds are {0}", names)
+                    : Clause.of("it has no {0}", INVERSIONS.get(inversion));
+            throw Unreadable.because(subject, 0, WHAT, why, EXAMPLE);
         }
         return kind.get();
     }

@@ -12,7 +12,9 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.Sense;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ProgressionReading;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Signs;
@@ -56,8 +58,12 @@ final class RowSense implements Sense<List<Chord>> {
                     text,
                     0,
                     WHAT,
-                    Say.count(wanted.size()) + " sounded behind the tonic, and here "
-                            + (row.size() == 1 ? "is one" : "are " + Say.count(row.size())),
+                    Clause.of(
+                            row.size() == 1
+                                    ? "{0} sounded behind the tonic, and here is one"
+                                    : "{0} sounded behind the tonic, and here are {1}",
+                            Phrase.number(wanted.size()),
+                            Phrase.number(row.size())),
                     example);
         }
         return row;

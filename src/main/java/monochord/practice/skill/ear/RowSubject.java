@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import monochord.harmony.Progression;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Signs;
@@ -60,7 +61,11 @@ record RowSubject(List<Chord> chords, Key key) {
         List<Chord> chords = Progression.parse(subject, key).chords();
         if (chords.size() > LONGEST || chords.size() < 2) {
             throw Unreadable.because(
-                    subject, 0, "a row of chords to hear", "from two to " + LONGEST + " are played", "I bVI bVII I");
+                    subject,
+                    0,
+                    "a row of chords to hear",
+                    Clause.of("from two to {0} are played", LONGEST),
+                    "I bVI bVII I");
         }
         if (chords.stream().anyMatch(chord -> chord.kind().intervals().size() > MOST_TONES)) {
             throw Unreadable.because(

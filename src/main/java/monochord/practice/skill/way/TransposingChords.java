@@ -18,6 +18,7 @@ import monochord.practice.answer.Slip;
 import monochord.practice.teaching.Own;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
@@ -105,9 +106,9 @@ public final class TransposingChords implements Skill {
         List<Chord> chords = Progression.parse(form.group(1), from).chords();
         boolean still = from.tonic().equals(to.tonic());
         if (chords.size() > LONGEST || still || from.isMinor() != to.isMinor()) {
-            String why = chords.size() > LONGEST
-                    ? "at most " + LONGEST + " chords are asked at once"
-                    : still ? "both keys have one tonic" : "both keys are major, or both are minor";
+            Clause why = chords.size() > LONGEST
+                    ? Clause.of("at most {0} chords are asked at once", LONGEST)
+                    : Clause.of(still ? "both keys have one tonic" : "both keys are major, or both are minor");
             throw Unreadable.because(subject, 0, "a row to transpose", why, EXAMPLE);
         }
         return new Row(chords, from, to);

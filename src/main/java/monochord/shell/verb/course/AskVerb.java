@@ -1,5 +1,12 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.or;
+import static monochord.shell.sentence.FormPart.takes;
+import static monochord.shell.sentence.FormPart.unsaid;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,11 +16,14 @@ import monochord.practice.skill.Skills;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
 import monochord.shell.verb.sounding.Recording;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -26,18 +36,28 @@ final class AskVerb implements Verb {
     private static final String EXAMPLE = "ask borrowed-chord of bVI in D";
 
     @Override
+    public String word() {
+        return "ask";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "ask",
+                        word(),
                         Usage.Topic.LEARNING,
-                        "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--seed N] [--answer TEXT]",
-                        "be asked a question; without a skill, another of the same",
+                        Phrase.of("be asked a question; without a skill, another of the same"))
+                .form(
+                        takes(Value.SKILL),
+                        may(clause("of", Value.SUBJECT)),
+                        may(clause("in", Value.KEY), or(), clause("from", Value.KEY), clause("to", Value.KEY)),
+                        may(option("seed", Value.SEED)),
+                        may(option("answer", Value.TEXT)))
+                .form(unsaid(Recording.form()))
+                .examples(
                         EXAMPLE,
                         "ask scale-spelling of E harmonic minor",
                         "ask degree-quality in Eb",
-                        "ask transposition of F C G from C to Eb")
-                .withSmallWords("of", "in", "from", "to")
-                .withOptions("seed", "answer", "wav", "midi");
+                        "ask transposition of F C G from C to Eb");
     }
 
     @Override
@@ -82,7 +102,8 @@ final class AskVerb implements Verb {
     private static Skill again(Sentence sentence, Sitting sitting) {
         Skill last = sitting.question().lastSkill();
         if (last == null) {
-            throw Unreadable.because("ask", 0, "a whole sentence", "say which skill, of " + list(), EXAMPLE);
+            throw Unreadable.because(
+                    "ask", 0, "a whole sentence", Clause.of("say which skill, of {0}", list()), EXAMPLE);
         }
         return last;
     }
@@ -93,7 +114,9 @@ final class AskVerb implements Verb {
                         text,
                         0,
                         "a skill",
-                        meant(text).map(id -> "did you mean " + id).orElse("the skills are " + list()),
+                        meant(text)
+                                .map(id -> Clause.of("did you mean {0}", id))
+                                .orElseGet(() -> Clause.of("the skills are {0}", list())),
                         EXAMPLE));
     }
 
@@ -136,10 +159,5 @@ final class AskVerb implements Verb {
         } catch (NumberFormatException unreadable) {
             throw Unreadable.because(text, 0, "a seed", "expected a whole number", "--seed 7");
         }
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return ids();
     }
 }

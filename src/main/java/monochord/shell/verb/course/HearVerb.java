@@ -1,5 +1,11 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.unsaid;
+import static monochord.shell.sentence.FormPart.words;
+
 import java.util.List;
 import java.util.Locale;
 import monochord.practice.Question;
@@ -9,10 +15,14 @@ import monochord.practice.skill.Skills;
 import monochord.practice.skill.ear.Dictation;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
+import monochord.shell.verb.sounding.Recording;
 import monochord.text.Nearest;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -24,16 +34,20 @@ final class HearVerb implements Verb {
     private static final List<String> KINDS = List.of("interval", "quality", "progression", DICTATION);
 
     @Override
+    public String word() {
+        return "hear";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "hear",
+                        word(),
                         Usage.Topic.LEARNING,
-                        "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE]",
-                        "be asked by ear, at your level and in any key; alone, hear the open question again",
-                        "hear interval",
-                        EXAMPLE,
-                        "hear dictation")
-                .withOptions("seed", "wav", "midi");
+                        Phrase.of("be asked by ear, at your level and in any key; alone, hear the open question again"))
+                .form(may(words("interval", "quality", "progression", DICTATION)), may(clause("in", Value.KEY)))
+                .form(Recording.form())
+                .form(unsaid(option("seed", Value.SEED)))
+                .examples("hear interval", EXAMPLE, "hear dictation");
     }
 
     @Override
@@ -68,14 +82,9 @@ final class HearVerb implements Verb {
     }
 
     private static Unreadable unknown(String text) {
-        String advice = Nearest.to(text, KINDS)
-                .map(kind -> "did you mean " + kind)
-                .orElse("expected one of " + String.join(", ", KINDS));
+        Clause advice = Nearest.to(text, KINDS)
+                .map(kind -> Clause.of("did you mean {0}", kind))
+                .orElseGet(() -> Clause.of("expected one of {0}", String.join(", ", KINDS)));
         return Unreadable.because(text, 0, "something to be asked by ear", advice, EXAMPLE);
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return KINDS;
     }
 }

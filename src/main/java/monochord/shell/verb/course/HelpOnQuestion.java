@@ -1,6 +1,6 @@
 package monochord.shell.verb.course;
 
-import monochord.text.Phrase;
+import java.util.Locale;
 import java.util.Optional;
 import monochord.course.OpenQuestion;
 import monochord.shell.sentence.Sentence;
@@ -9,13 +9,14 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Refusal;
 import monochord.view.Saying;
 
 /** The verbs beside Enter: what they do hangs on the mode of the line. */
 enum HelpOnQuestion implements Verb {
-    HINT("hint", "be helped one step further with the open question") {
+    HINT {
         @Override
         Answer help(Sitting sitting) {
             return Optional.of(sitting.teaching())
@@ -24,13 +25,13 @@ enum HelpOnQuestion implements Verb {
                     .orElseGet(() -> nothing(Phrase.sentence("There is nothing to help with just now."), sitting));
         }
     },
-    TELL("tell", "be told the answer to the open question and the way to it") {
+    TELL {
         @Override
         Answer help(Sitting sitting) {
             return sitting.question().isOpen() ? sitting.teaching().tell() : noQuestion(sitting);
         }
     },
-    WHY("why", "hear the reason for the last verdict") {
+    WHY {
         @Override
         Answer help(Sitting sitting) {
             OpenQuestion question = sitting.question();
@@ -39,19 +40,19 @@ enum HelpOnQuestion implements Verb {
             }
             return question.isOpen()
                     ? new Refusal(
-                            "Nothing has been judged yet.",
+                            Phrase.of("Nothing has been judged yet."),
                             1,
-                            "why explains the verdict on an answer; hint helps to one.")
+                            Phrase.of("why explains the verdict on an answer; hint helps to one."))
                     : noQuestion(sitting);
         }
     },
-    SKIP("skip", "leave the open question, the page of a lesson, or the run of questions") {
+    SKIP {
         @Override
         Answer help(Sitting sitting) {
             return sitting.teaching().skip().orElseGet(() -> nothing(Phrase.sentence("There is nothing to skip just now."), sitting));
         }
     },
-    BACK("back", "go back a page in a lesson, or a step before a class") {
+    BACK {
         @Override
         Answer help(Sitting sitting) {
             return Optional.of(sitting.teaching())
@@ -61,30 +62,39 @@ enum HelpOnQuestion implements Verb {
         }
     };
 
-    private final Usage usage;
-
-    HelpOnQuestion(String word, String purpose) {
-        usage = Usage.of(word, Usage.Topic.LEARNING, word, purpose).withSmallWords();
-    }
-
     private static Answer noQuestion(Sitting sitting) {
         return new Refusal(
-                "No question is open just now.",
+                Phrase.of("No question is open just now."),
                 1,
                 sitting.mode() == LineMode.LESSON_PAGE
-                        ? LineMode.LESSON_PAGE.row().toString()
-                        : "ask puts one, as in ask interval.");
+                        ? LineMode.LESSON_PAGE.row()
+                        : Phrase.of("ask puts one, as in ask interval."));
     }
 
     private static Answer nothing(Phrase said, Sitting sitting) {
-        return new Refusal(said.toString(), 1, sitting.mode().row().toString());
+        return new Refusal(said, 1, sitting.mode().row());
     }
 
     abstract Answer help(Sitting sitting);
 
     @Override
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
     public Usage usage() {
-        return usage;
+        return Usage.of(
+                word(),
+                Usage.Topic.LEARNING,
+                Phrase.of(
+                        switch (this) {
+                            case HINT -> "be helped one step further with the open question";
+                            case TELL -> "be told the answer to the open question and the way to it";
+                            case WHY -> "hear the reason for the last verdict";
+                            case SKIP -> "leave the open question, the page of a lesson, or the run of questions";
+                            case BACK -> "go back a page in a lesson, or a step before a class";
+                        }));
     }
 
     @Override

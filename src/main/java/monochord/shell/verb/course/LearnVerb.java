@@ -1,14 +1,20 @@
 package monochord.shell.verb.course;
 
-import java.util.List;
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.Optional;
 import monochord.course.Course;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -16,14 +22,18 @@ import monochord.view.Answer;
 /** Begins a lesson. */
 final class LearnVerb implements Verb {
     @Override
+    public String word() {
+        return "learn";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                "learn",
-                Usage.Topic.LEARNING,
-                "learn [LESSON] [in KEY]",
-                "begin a lesson, by number or name, or go on where you left it; alone, the next one",
-                "learn 1.1",
-                "learn 5.2 in A");
+                        word(),
+                        Usage.Topic.LEARNING,
+                        Phrase.of("begin a lesson, by number or name, or go on where you left it; alone, the next one"))
+                .form(may(takes(Value.LESSON)), may(clause("in", Value.KEY)))
+                .examples("learn 1.1", "learn 5.2 in A");
     }
 
     @Override
@@ -61,15 +71,8 @@ final class LearnVerb implements Verb {
                         0,
                         "a lesson",
                         library.didYouMean(text)
-                                .map(entry -> "did you mean " + entry.number() + " " + entry.title())
-                                .orElse("lessons lists them all"),
+                                .map(entry -> Clause.of("did you mean {0} {1}", entry.number(), entry.title()))
+                                .orElseGet(() -> Clause.of("lessons lists them all")),
                         "learn 1.1"));
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return sitting.course().library().entries().stream()
-                .map(LibraryEntry::number)
-                .toList();
     }
 }

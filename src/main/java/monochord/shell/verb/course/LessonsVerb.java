@@ -1,12 +1,17 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import monochord.lesson.read.LibraryEntry;
 import monochord.record.Bookmarks;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.course.BooksAnswer;
@@ -15,14 +20,15 @@ import monochord.view.course.LessonsAnswer;
 /** Lists the lessons; where they are more than a screen holds, the books. */
 final class LessonsVerb implements Verb {
     @Override
+    public String word() {
+        return "lessons";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "lessons",
-                        Usage.Topic.LEARNING,
-                        "lessons [BOOK]",
-                        "list the books, or the lessons of one",
-                        "lessons 5")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("list the books, or the lessons of one"))
+                .form(may(takes(Value.BOOK)))
+                .examples("lessons 5");
     }
 
     @Override

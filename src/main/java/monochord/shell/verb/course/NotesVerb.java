@@ -1,13 +1,15 @@
 package monochord.shell.verb.course;
 
-import java.util.Arrays;
-import java.util.List;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.words;
+
 import java.util.Locale;
 import java.util.Optional;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -18,16 +20,15 @@ final class NotesVerb implements Verb {
     private static final String EXAMPLE = "notes german";
 
     @Override
+    public String word() {
+        return "notes";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "notes",
-                        Usage.Topic.LEARNING,
-                        "notes [english, german or latin]",
-                        "call the notes A B C, A H C or La Si Do",
-                        EXAMPLE,
-                        "notes latin",
-                        "notes")
-                .withSmallWords();
+        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("call the notes A B C, A H C or La Si Do"))
+                .form(may(words("english", "german", "latin")))
+                .examples(EXAMPLE, "notes latin", "notes");
     }
 
     @Override
@@ -64,10 +65,5 @@ final class NotesVerb implements Verb {
             case "italian", "french", "spanish", "portuguese", "solfa", "do re mi" -> Optional.of(NoteNaming.LATIN);
             default -> Optional.empty();
         };
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Arrays.stream(NoteNaming.values()).map(NoteNaming::toString).toList();
     }
 }

@@ -1,36 +1,46 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import monochord.lesson.Keys;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Mix;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Begins a run of questions on one skill, keys and directions mixed. */
 final class PractiseVerb implements Verb {
     private static final int QUESTIONS = 10;
 
     @Override
+    public String word() {
+        return "practise";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "practise",
+                        word(),
                         Usage.Topic.LEARNING,
-                        "practise SKILL [in KEYS] [--seed N]",
-                        "take ten questions, keys and directions mixed; skip ends it",
-                        "practise degree-chord",
-                        "practise interval in D A Eb",
-                        "practise borrowed-chord in flats")
-                .withOptions("seed");
+                        Phrase.of("take ten questions, keys and directions mixed; skip ends it"))
+                .form(takes(Value.SKILL), may(clause("in", Value.KEYS)), may(option("seed", Value.SEED)))
+                .examples("practise degree-chord", "practise interval in D A Eb", "practise borrowed-chord in flats");
     }
 
     @Override
@@ -46,9 +56,15 @@ final class PractiseVerb implements Verb {
 
     private static Answer head(Skill skill, List<Key> keys) {
         Optional<Skill> back = Mix.wayBack(skill);
-        String both = back.map(way -> " and " + way.id()).orElse("");
-        String where = keys.size() == 1 ? "" : ", " + keys.size() + " keys mixed";
-        return Saying.of("Ten questions on " + skill.id() + both + where + "; skip ends it.");
+        List<Phrase> skills = Stream.concat(Stream.of(skill), back.stream())
+                .map(one -> Phrase.typed(one.id()))
+                .toList();
+        return Statement.of(
+                keys.size() == 1
+                        ? Phrase.of("Ten questions on {0}; skip ends it.", Phrase.list(skills))
+                        : Phrase.of(
+                                "Ten questions on {0}, {1} keys mixed; skip ends it.",
+                                Phrase.list(skills), keys.size()));
     }
 
     /** Keys as lessons write them, with commas, or with spaces between. */
@@ -60,10 +76,5 @@ final class PractiseVerb implements Verb {
             keys = Keys.parse(text.replace(' ', ','));
         }
         return keys.in(sitting.key()).stream().flatMap(List::stream).distinct().toList();
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return AskVerb.ids();
     }
 }

@@ -1,11 +1,15 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+
 import monochord.practice.knowing.Knowledge;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Study;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.course.ProgressAnswer;
@@ -14,16 +18,15 @@ import monochord.view.course.ProgressTable;
 /** Shows what is known in which key, and what is next. */
 final class ProgressVerb implements Verb {
     @Override
+    public String word() {
+        return "progress";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "progress",
-                        Usage.Topic.LEARNING,
-                        "progress [--csv]",
-                        "see what is known in which key, and what comes next",
-                        "progress",
-                        "progress --csv")
-                .withSmallWords()
-                .withOptions("csv");
+        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("see what is known in which key, and what comes next"))
+                .form(may(option("csv")))
+                .examples("progress", "progress --csv");
     }
 
     @Override

@@ -1,31 +1,41 @@
 package monochord.shell.verb.course;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import monochord.course.ReviewSet;
 import monochord.practice.drill.Turn;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Study;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Brings back what is due. */
 final class ReviewVerb implements Verb {
     private static final int LONGEST = 240;
 
     @Override
+    public String word() {
+        return "review";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "review",
+                        word(),
                         Usage.Topic.LEARNING,
-                        "review [MINUTES]",
-                        "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say",
-                        "review",
-                        "review 5")
-                .withSmallWords();
+                        Phrase.of(
+                                "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say"))
+                .form(may(takes(Value.MINUTES)))
+                .examples("review", "review 5");
     }
 
     @Override
@@ -36,15 +46,16 @@ final class ReviewVerb implements Verb {
         Study study = sitting.study();
         List<Turn> turns = ReviewSet.turns(minutes, study.now(), study.knowledge());
         if (turns.isEmpty()) {
-            return study.withNotices(
-                    Saying.of("Nothing is due. learn goes on with the lessons, practise takes any skill."));
+            return study.withNotices(Statement.of(
+                    Phrase.of("Nothing is due. learn goes on with the lessons, practise takes any skill.")));
         }
         return study.withNotices(sitting.teaching().review(turns, minutes));
     }
 
     private static int minutes(String text) {
         if (!text.matches("[1-9][0-9]{0,2}") || Integer.parseInt(text) > LONGEST) {
-            throw Unreadable.because(text, 0, "a time", "expected whole minutes from 1 to " + LONGEST, "review 10");
+            throw Unreadable.because(
+                    text, 0, "a time", Clause.of("expected whole minutes from 1 to {0}", LONGEST), "review 10");
         }
         return Integer.parseInt(text);
     }

@@ -1,5 +1,9 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
@@ -8,8 +12,10 @@ import monochord.harmony.after.Continuations;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -20,15 +26,18 @@ final class AfterVerb implements Verb {
     private static final int BEST = 6;
 
     @Override
+    public String word() {
+        return "after";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                "after",
-                Usage.Topic.EXPLORING,
-                "after NUMERAL, NUMBER or CHORD [in KEY]",
-                "say where a chord goes next, with reasons and counts from songs",
-                "after bVI in D",
-                "after Fm in C",
-                "after V7/V in Eb");
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("say where a chord goes next, with reasons and counts from songs"))
+                .form(takes(Value.NUMERAL, Value.NUMBER, Value.CHORD), may(clause("in", Value.KEY)))
+                .examples("after bVI in D", "after Fm in C", "after V7/V in Eb");
     }
 
     @Override

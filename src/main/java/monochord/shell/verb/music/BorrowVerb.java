@@ -1,5 +1,9 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
@@ -7,9 +11,12 @@ import monochord.harmony.Progression;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.ScaleKind;
 import monochord.theory.Unreadable;
@@ -20,15 +27,18 @@ import monochord.view.music.BorrowedAnswer;
 /** Lists the chords a key can borrow from its parallel modes. */
 final class BorrowVerb implements Verb {
     @Override
+    public String word() {
+        return "borrow";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                "borrow",
-                Usage.Topic.EXPLORING,
-                "borrow [MODE or CHORD] [in KEY]",
-                "list the chords a key can borrow from its parallel modes",
-                "borrow in D",
-                "borrow mixolydian in A",
-                "borrow bVI in D");
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("list the chords a key can borrow from its parallel modes"))
+                .form(may(takes(Value.MODE, Value.CHORD)), may(clause("in", Value.KEY)))
+                .examples("borrow in D", "borrow mixolydian in A", "borrow bVI in D");
     }
 
     @Override
@@ -57,7 +67,9 @@ final class BorrowVerb implements Verb {
             throw asScale;
         }
         if (chords.size() > 1 || key.isOwn(chords.get(0))) {
-            String why = chords.size() > 1 ? "one is shown at a time" : "it is the key's own chord in " + key;
+            Clause why = chords.size() > 1
+                    ? Clause.of("one is shown at a time")
+                    : Clause.of("it is the key's own chord in {0}", key);
             throw Unreadable.because(text, 0, "a borrowed chord", why, "borrow bVI in D");
         }
         return Borrowing.borrowed(chords.get(0), key);
@@ -70,13 +82,5 @@ final class BorrowVerb implements Verb {
                     text, 0, "a mode to borrow from", "chords are built on scales of seven notes", "minor");
         }
         return kind;
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return ScaleKind.all().stream()
-                .filter(kind -> kind.degrees().size() == 7)
-                .map(ScaleKind::toString)
-                .toList();
     }
 }

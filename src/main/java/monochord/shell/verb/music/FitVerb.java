@@ -1,20 +1,28 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.orAgain;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Fit;
 import monochord.harmony.melody.Melody;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.SheetFault;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.music.FitAnswer;
 
 /** Judges a tune over chords. */
@@ -22,16 +30,24 @@ final class FitVerb implements Verb {
     private static final String EXAMPLE = "fit E4:2 D4 C4 over F G Am in C";
 
     @Override
+    public String word() {
+        return "fit";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "fit",
+                        word(),
                         Usage.Topic.EXPLORING,
-                        "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET " + Recording.FORM,
-                        "say what each note of a tune does over its chord, and what would fit",
-                        EXAMPLE,
-                        "fit G4:2 E4 D4 | C4:4 over bVI | I in D")
-                .withSmallWords("over", "in")
-                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
+                        Phrase.of("say what each note of a tune does over its chord, and what would fit"))
+                .form(
+                        takes(Value.MELODY),
+                        clause("over", Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        orAgain(),
+                        option(Tune.FILE, Value.LEADSHEET))
+                .form(Recording.form())
+                .examples(EXAMPLE, "fit G4:2 E4 D4 | C4:4 over bVI | I in D");
     }
 
     @Override
@@ -40,7 +56,7 @@ final class FitVerb implements Verb {
         try {
             tune = Tune.read(sentence, "over", sitting);
         } catch (SheetFault fault) {
-            return Saying.failed(fault.getMessage());
+            return Statement.failed(fault.phrase());
         }
         Progression chords = tune.progression()
                 .orElseThrow(() -> Unreadable.because(

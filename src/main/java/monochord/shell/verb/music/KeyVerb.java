@@ -1,11 +1,14 @@
 package monochord.shell.verb.music;
 
-import java.util.List;
-import monochord.shell.sentence.Keys;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.music.KeyAnswer;
@@ -13,15 +16,18 @@ import monochord.view.music.KeyAnswer;
 /** Shows a key and makes it the key of the sitting. */
 final class KeyVerb implements Verb {
     @Override
+    public String word() {
+        return "key";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "key",
+                        word(),
                         Usage.Topic.EXPLORING,
-                        "key [KEY]",
-                        "show a key and stay in it; without one, say where we are",
-                        "key D",
-                        "key F# minor")
-                .withSmallWords();
+                        Phrase.of("show a key and stay in it; without one, say where we are"))
+                .form(may(takes(Value.KEY)))
+                .examples("key D", "key F# minor");
     }
 
     @Override
@@ -31,10 +37,5 @@ final class KeyVerb implements Verb {
             sitting.settle(named.read(Key::parse));
         }
         return new KeyAnswer(sitting.key());
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Keys.names();
     }
 }

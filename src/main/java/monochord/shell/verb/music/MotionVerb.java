@@ -1,5 +1,10 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.oneOf;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.harmony.Music;
@@ -13,9 +18,11 @@ import monochord.score.TimedVoicing;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import monochord.theory.Beats;
 import monochord.theory.Key;
 import monochord.theory.Pitch;
@@ -30,16 +37,21 @@ final class MotionVerb implements Verb {
     private static final String WHAT = "something to watch";
 
     @Override
+    public String word() {
+        return "motion";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "motion",
+                        word(),
                         Usage.Topic.EXPLORING,
-                        "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
-                        "watch how each voice moves, and what runs in parallel",
-                        EXAMPLE,
-                        "motion F3 C4 A4 F5 | G3 D4 B4 D5 chorale",
-                        "motion F C G Ab in C")
-                .withSmallWords("in", "chorale", "band");
+                        Phrase.of("watch how each voice moves, and what runs in parallel"))
+                .form(
+                        takes(Value.VOICES, Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        may(oneOf("chorale", "band")))
+                .examples(EXAMPLE, "motion F3 C4 A4 F5 | G3 D4 B4 D5 chorale", "motion F C G Ab in C");
     }
 
     @Override

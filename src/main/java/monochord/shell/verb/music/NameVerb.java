@@ -1,12 +1,19 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.ArrayList;
 import java.util.List;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.ChordNames;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.NoteName;
 import monochord.theory.Pitch;
@@ -19,14 +26,15 @@ final class NameVerb implements Verb {
     private static final int MOST_NOTES = 24;
 
     @Override
+    public String word() {
+        return "name";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                "name",
-                Usage.Topic.EXPLORING,
-                "name NOTES [in KEY]",
-                "say what chord these notes make, the lowest first",
-                "name C E G A",
-                "name Ab C Eb G in C");
+        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("say what chord these notes make, the lowest first"))
+                .form(takes(Value.NOTES), may(clause("in", Value.KEY)))
+                .examples("name C E G A", "name Ab C Eb G in C");
     }
 
     @Override
@@ -47,7 +55,8 @@ final class NameVerb implements Verb {
             place = end + 1;
         }
         if (notes.isEmpty() || notes.size() > MOST_NOTES) {
-            throw Unreadable.because(text, 0, "a set of notes", "expected 1 to " + MOST_NOTES + " notes", "C E G A");
+            throw Unreadable.because(
+                    text, 0, "a set of notes", Clause.of("expected 1 to {0} notes", MOST_NOTES), "C E G A");
         }
         return notes;
     }

@@ -1,12 +1,18 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.music.ChordRow;
@@ -16,15 +22,18 @@ import monochord.view.music.ProgressionAnswer;
 /** Turns numerals, numbers and chord symbols into each other. */
 final class NumeralVerb implements Verb {
     @Override
+    public String word() {
+        return "numeral";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                "numeral",
-                Usage.Topic.EXPLORING,
-                "numeral NUMERAL, NUMBER or CHORD [in KEY]",
-                "say what a chord is in a key, and where it comes from",
-                "numeral bVI in D",
-                "numeral Abmaj7 in C",
-                "numeral V7/V in Eb");
+                        word(),
+                        Usage.Topic.EXPLORING,
+                        Phrase.of("say what a chord is in a key, and where it comes from"))
+                .form(takes(Value.NUMERAL, Value.NUMBER, Value.CHORD), may(clause("in", Value.KEY)))
+                .examples("numeral bVI in D", "numeral Abmaj7 in C", "numeral V7/V in Eb");
     }
 
     @Override

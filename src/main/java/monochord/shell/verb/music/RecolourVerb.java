@@ -1,5 +1,11 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.orAgain;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Music;
@@ -9,6 +15,7 @@ import monochord.harmony.melody.Melody;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
@@ -16,24 +23,33 @@ import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.music.RecolourAnswer;
 
 /** Proposes where a progression could take a colour. */
 final class RecolourVerb implements Verb {
     @Override
+    public String word() {
+        return "recolour";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "recolour",
+                        word(),
                         Usage.Topic.EXPLORING,
-                        "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET " + Recording.FORM,
-                        "propose where a progression could take a colour, and why",
-                        "recolour IV I V vi V I in C",
-                        "recolour F C G Am in C under A4:2 G4 B4 C5")
-                .withSmallWords("in", "under")
-                .withOptions(Tune.FILE, Recording.WAV, Recording.MIDI);
+                        Phrase.of("propose where a progression could take a colour, and why"))
+                .form(
+                        takes(Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        may(clause("under", Value.MELODY)),
+                        orAgain(),
+                        option(Tune.FILE, Value.LEADSHEET))
+                .form(Recording.form())
+                .examples("recolour IV I V vi V I in C", "recolour F C G Am in C under A4:2 G4 B4 C5");
     }
 
     @Override
@@ -42,7 +58,7 @@ final class RecolourVerb implements Verb {
             Answer answer = sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
             return Recording.besides(answer, sentence, sitting);
         } catch (SheetFault fault) {
-            return Saying.failed(fault.getMessage());
+            return Statement.failed(fault.phrase());
         }
     }
 

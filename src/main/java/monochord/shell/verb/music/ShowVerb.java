@@ -1,30 +1,34 @@
 package monochord.shell.verb.music;
 
-import java.util.List;
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.ScaleKind;
 import monochord.view.Answer;
 import monochord.view.music.MusicAnswer;
 
 /** Spells music and draws it on a keyboard. */
 final class ShowVerb implements Verb {
     @Override
+    public String word() {
+        return "show";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                "show",
-                Usage.Topic.EXPLORING,
-                "show CHORD, SCALE, NOTES or PROGRESSION [in KEY]",
-                "spell it and draw it on a keyboard",
-                "show Abmaj7",
-                "show E harmonic minor",
-                "show IV I V bVI V I in D");
+        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("spell it and draw it on a keyboard"))
+                .form(takes(Value.CHORD, Value.SCALE, Value.NOTES, Value.PROGRESSION), may(clause("in", Value.KEY)))
+                .examples("show Abmaj7", "show E harmonic minor", "show IV I V bVI V I in D");
     }
 
     @Override
@@ -33,10 +37,5 @@ final class ShowVerb implements Verb {
         Music music = sentence.body().read(text -> MusicText.read(text, key));
         sitting.stage().remember(music);
         return MusicAnswer.of(music, key);
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return ScaleKind.all().stream().map(ScaleKind::toString).toList();
     }
 }

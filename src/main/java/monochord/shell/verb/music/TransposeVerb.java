@@ -1,13 +1,23 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.clauseOrAlone;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.or;
+import static monochord.shell.sentence.FormPart.takes;
+import static monochord.shell.sentence.FormPart.unsaid;
+
 import monochord.harmony.Capo;
 import monochord.harmony.Instrument;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -19,17 +29,30 @@ final class TransposeVerb implements Verb {
     private static final String EXAMPLE = "transpose F C G from C to Eb";
 
     @Override
+    public String word() {
+        return "transpose";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "transpose",
+                        word(),
                         Usage.Topic.EXPLORING,
-                        "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
-                        "move chords to a key, an instrument's part, or above a capo",
+                        Phrase.of("move chords to a key, an instrument's part, or above a capo"))
+                .form(
+                        takes(Value.PROGRESSION),
+                        may(clause("from", Value.KEY)),
+                        unsaid(clause("in", Value.KEY)),
+                        clause("to", Value.KEY),
+                        or(),
+                        clause("for", Value.INSTRUMENT),
+                        or(),
+                        clauseOrAlone("capo", Value.FRET))
+                .examples(
                         EXAMPLE,
                         "transpose F C G Ab in C for alto sax",
                         "transpose Bb F Gm in Bb capo 3",
-                        "transpose Bb F Gm in Bb capo")
-                .withSmallWords("in", "from", "to", "for", "capo");
+                        "transpose Bb F Gm in Bb capo");
     }
 
     @Override
@@ -68,7 +91,11 @@ final class TransposeVerb implements Verb {
     private static int fret(String text) {
         if (!text.matches("[0-9]{1,2}") || Integer.parseInt(text) > Transposition.HIGHEST_FRET) {
             throw Unreadable.because(
-                    text, 0, "a fret", "expected a number from 0 to " + Transposition.HIGHEST_FRET, "capo 3");
+                    text,
+                    0,
+                    "a fret",
+                    Clause.of("expected a number from 0 to {0}", Transposition.HIGHEST_FRET),
+                    "capo 3");
         }
         return Integer.parseInt(text);
     }

@@ -52,7 +52,7 @@ record Tune(Melody melody, Optional<Progression> progression, List<String> remar
         String title = sheet.title().isEmpty() ? "A tune" : sheet.title();
         java.util.ArrayList<String> said = new java.util.ArrayList<>();
         said.add(title + ", in " + sheet.key().write(Signs.MUSIC) + ".");
-        said.addAll(sheet.remarks());
+        sheet.remarks().forEach(remark -> said.add(remark.toString()));
         return said;
     }
 }

@@ -1,5 +1,12 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.oneOf;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+import static monochord.shell.sentence.FormPart.unsaid;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,10 +28,13 @@ import monochord.score.TimedVoicing;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -36,18 +46,28 @@ final class VoiceVerb implements Verb {
     private static final int WAYS = 3;
 
     @Override
+    public String word() {
+        return "voice";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "voice",
+                        word(),
                         Usage.Topic.EXPLORING,
-                        "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE] "
-                                + Recording.FORM,
-                        "find the voicing for two hands that moves best, and say why",
+                        Phrase.of("find the voicing for two hands that moves best, and say why"))
+                .form(
+                        takes(Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        may(oneOf("close", "spread", "shell", "choir")),
+                        may(clause("reach", Value.WHITE_KEYS)),
+                        may(clause("melody", Value.TUNE)))
+                .form(Recording.form())
+                .form(unsaid(option("keys")))
+                .examples(
                         EXAMPLE,
                         "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10",
-                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys")
-                .withSmallWords("in", "close", "spread", "shell", "choir", "reach", "melody")
-                .withOptions("keys", Recording.WAV, Recording.MIDI);
+                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys");
     }
 
     @Override
@@ -81,7 +101,7 @@ final class VoiceVerb implements Verb {
                         sentence.whole(),
                         clause.get().place(),
                         "a sentence",
-                        "one style stands alone: " + String.join(", ", styles()),
+                        Clause.of("one style stands alone: {0}", String.join(", ", styles())),
                         EXAMPLE);
             }
         }

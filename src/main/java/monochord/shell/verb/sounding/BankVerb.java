@@ -1,34 +1,42 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
-import monochord.text.SafeText;
+import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Says or settles where sounds are taken from. */
 final class BankVerb implements Verb {
     private static final String OWN = "own";
 
     @Override
+    public String word() {
+        return "bank";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "bank",
+                        word(),
                         Usage.Topic.SOUND,
-                        "bank [FILE or own]",
-                        "take the sounds from a SoundFont or DLS file, from now on, or from our own bank again",
-                        "bank",
-                        "bank own")
-                .withSmallWords();
+                        Phrase.of(
+                                "take the sounds from a SoundFont or DLS file, from now on, or from our own bank again"))
+                .form(may(takes(List.of(Value.FILE), OWN)))
+                .examples("bank", "bank own");
     }
 
     @Override
@@ -45,40 +53,39 @@ final class BankVerb implements Verb {
         try {
             return settle(Optional.of(Bank.read(file)), sitting);
         } catch (IOException refused) {
-            return Saying.failed(SafeText.oneLine(sitting.outside().named(refused.getMessage())) + ". Sounds come from "
-                    + name(stage.directions().bank()) + " as before.");
+            return Statement.failed(Phrase.of(
+                    "{0}. Sounds come from {1} as before.",
+                    Phrase.typed(sitting.outside().named(refused.getMessage())),
+                    name(stage.directions().bank())));
         }
     }
 
     private static Answer settle(Optional<Bank> bank, Sitting sitting) {
         Stage stage = sitting.stage();
         stage.settle(stage.directions().from(bank));
-        String said = "Sounds come from " + name(bank) + ".";
+        Phrase said = Phrase.sentence("Sounds come from {0}.", name(bank));
         try {
             Optional<String> path =
                     bank.map(chosen -> chosen.file().toAbsolutePath().toString());
             sitting.settings().put(Stage.BANK, path.orElse(""));
             return new SoundAnswer(stage.directions(), said);
         } catch (IOException unkept) {
-            return Saying.failed(said + " It cannot be kept: " + unkept.getMessage());
+            return Statement.failed(
+                    said.then(Phrase.of("It cannot be kept: {0}", Phrase.typed(String.valueOf(unkept.getMessage())))));
         }
     }
 
     /** Where sounds come from, and why not from where they did, if that is gone. */
-    private static String inWords(Stage stage) {
+    private static Phrase inWords(Stage stage) {
         Optional<Bank> bank = stage.directions().bank();
-        Optional<String> gone = stage.keptBank()
+        Phrase gone = stage.keptBank()
                 .filter(kept -> bank.isEmpty())
-                .map(kept -> " " + SafeText.oneLine(kept.toString()) + " cannot be read any more.");
-        return "Sounds come from " + name(bank) + "." + gone.orElse("");
+                .map(kept -> Phrase.sentence("{0} cannot be read any more.", Phrase.typed(kept.toString())))
+                .orElse(Phrase.NOTHING);
+        return Phrase.sentence("Sounds come from {0}.", name(bank)).then(gone);
     }
 
-    private static String name(Optional<Bank> bank) {
-        return bank.map(Bank::name).map(SafeText::oneLine).orElse("our own bank");
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return List.of(OWN);
+    private static Phrase name(Optional<Bank> bank) {
+        return bank.map(Bank::name).map(Phrase::typed).orElseGet(() -> Phrase.of("our own bank"));
     }
 }

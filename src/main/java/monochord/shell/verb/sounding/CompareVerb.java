@@ -1,17 +1,26 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.orAgain;
+import static monochord.shell.sentence.FormPart.takes;
+import static monochord.shell.sentence.FormPart.unsaid;
+import static monochord.shell.sentence.FormPart.words;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Contest;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 
@@ -21,19 +30,31 @@ final class CompareVerb implements Verb {
     private static final String WHAT = "a comparison";
 
     @Override
+    public String word() {
+        return "compare";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "compare",
+                        word(),
                         Usage.Topic.SOUND,
-                        "compare MUSIC vs MUSIC [over CHORDS] [in KEY] " + Wishes.FORM + " " + Recording.FORM
-                                + ", or compare this, first or second",
-                        "hear two versions, equally loud, and what differs; this means the last, plain and improved",
+                        Phrase.of(
+                                "hear two versions, equally loud, and what differs; this means the last, plain and improved"))
+                .form(
+                        takes(Value.MUSIC),
+                        clause("vs", Value.MUSIC),
+                        unsaid(clause("versus", Value.MUSIC)),
+                        may(clause(PlayVerb.OVER, Value.CHORDS)),
+                        may(clause("in", Value.KEY)))
+                .form(Wishes.form())
+                .form(Recording.form())
+                .form(orAgain(), words("this", "first", "second"))
+                .examples(
                         EXAMPLE,
                         "compare IV I V I vs IV I bVI I in D as broken at 72",
                         "compare E4:2 D4 vs E4:2 Eb4 over C G in C",
-                        "compare C vs Cm7")
-                .withSmallWords(Wishes.and("in", "vs", "versus", PlayVerb.OVER))
-                .withOptions(Recording.WAV, Recording.MIDI);
+                        "compare C vs Cm7");
     }
 
     @Override
@@ -45,7 +66,7 @@ final class CompareVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Optional<Sentence.Part> other = sentence.clause("vs").or(() -> sentence.clause("versus"));
         if (other.isPresent()) {
-            List<Take> takes = takes(sentence, other.get(), sitting);
+            List<Take> takes = bothTakes(sentence, other.get(), sitting);
             return heard(sentence, contest(sentence, takes, sitting.stage().directions()), sitting);
         }
         return switch (sentence.body().text().toLowerCase(Locale.ROOT)) {
@@ -61,7 +82,7 @@ final class CompareVerb implements Verb {
         return Unreadable.because(sentence.whole(), sentence.whole().length(), WHAT, why, EXAMPLE);
     }
 
-    private static List<Take> takes(Sentence sentence, Sentence.Part other, Sitting sitting) {
+    private static List<Take> bothTakes(Sentence sentence, Sentence.Part other, Sitting sitting) {
         if (sentence.clause("vs").isPresent() && sentence.clause("versus").isPresent()) {
             throw refused(sentence, "two versions are compared at a time");
         }
@@ -99,10 +120,5 @@ final class CompareVerb implements Verb {
     private static Answer heard(Sentence sentence, Contest contest, int side, Sitting sitting) {
         return Recording.written(sentence, () -> contest.performance(side), sitting)
                 .orElseGet(() -> contest.heard(side, sitting));
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return List.of("this", "first", "second");
     }
 }

@@ -1,50 +1,45 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.shell.keyboard.Seat;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sound.KeyboardsAnswer;
 import monochord.sound.keyboard.KeyboardTrouble;
 import monochord.sound.keyboard.MidiKeyboard;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Lists the MIDI keyboards that are plugged in, and connects one. */
 final class KeysVerb implements Verb {
     private static final String OFF = "off";
-    private static final String NONE =
-            "No MIDI keyboard is plugged in. Plug one in, switch it on, and type keys again.";
-    private static final String CHOOSE = "Type keys and a number to connect one.";
-    private static final String ONLY_AT_THE_PROMPT = "A keyboard can be played at the prompt: start monochord alone.";
-    private static final String CONNECTED =
-            " is connected; it sounds by itself, I only listen. What you hold is named, "
-                    + "and questions can be answered by playing.";
 
     private Seat seat;
 
     @Override
-    public Usage usage() {
-        return Usage.of(
-                        "keys",
-                        Usage.Topic.SOUND,
-                        "keys [NUMBER or NAME or off]",
-                        "play on a MIDI keyboard: list what is plugged in, connect one",
-                        "keys",
-                        "keys 1",
-                        "keys off")
-                .withSmallWords();
+    public String word() {
+        return "keys";
     }
 
     @Override
-    public List<String> candidates(Sitting sitting) {
-        return List.of(OFF);
+    public Usage usage() {
+        return Usage.of(
+                        word(),
+                        Usage.Topic.SOUND,
+                        Phrase.of("play on a MIDI keyboard: list what is plugged in, connect one"))
+                .form(may(takes(List.of(Value.NUMBER, Value.NAME), OFF)))
+                .examples("keys", "keys 1", "keys off");
     }
 
     /** What is plugged in hangs on the day, and is no part of a notebook. */
@@ -55,7 +50,7 @@ final class KeysVerb implements Verb {
 
     private Answer keyboards(Sentence sentence, Sitting sitting) {
         if (sitting.outside().seal().isPresent()) {
-            return new KeyboardsAnswer(List.of(), "", NONE);
+            return new KeyboardsAnswer(List.of(), "", nothingThere());
         }
         String wish = sentence.body().text().strip();
         if (wish.equalsIgnoreCase(OFF)) {
@@ -63,29 +58,35 @@ final class KeysVerb implements Verb {
         }
         List<MidiKeyboard> there = MidiKeyboard.all();
         if (there.isEmpty()) {
-            return list(there, NONE);
+            return list(there, nothingThere());
         } else if (!sitting.stage().board().isThere()) {
-            return list(there, ONLY_AT_THE_PROMPT);
+            return list(there, Phrase.of("A keyboard can be played at the prompt: start monochord alone."));
         }
         Optional<MidiKeyboard> chosen = wish.isEmpty() ? obvious(there) : Optional.of(chosen(wish, there));
         return chosen.map(keyboard -> connect(keyboard, sitting))
-                .orElseGet(() -> list(there, connected().isEmpty() ? CHOOSE : ""));
+                .orElseGet(() -> list(
+                        there,
+                        connected().isEmpty() ? Phrase.of("Type keys and a number to connect one.") : Phrase.NOTHING));
+    }
+
+    private static Phrase nothingThere() {
+        return Phrase.of("No MIDI keyboard is plugged in. Plug one in, switch it on, and type keys again.");
     }
 
     private Answer off() {
         String name = connected();
         if (name.isEmpty()) {
-            return Saying.of("No keyboard is connected.");
+            return Statement.of(Phrase.of("No keyboard is connected."));
         }
         seat.disconnect();
-        return Saying.of(name + " is let go.");
+        return Statement.of(Phrase.of("{0} is let go.", Phrase.typed(name)));
     }
 
     private String connected() {
         return seat == null ? "" : seat.connected().orElse("");
     }
 
-    private Answer list(List<MidiKeyboard> there, String remark) {
+    private Answer list(List<MidiKeyboard> there, Phrase remark) {
         return new KeyboardsAnswer(there.stream().map(MidiKeyboard::name).toList(), connected(), remark);
     }
 
@@ -119,9 +120,12 @@ final class KeysVerb implements Verb {
         }
         try {
             seat.connect(keyboard);
-            return Saying.of(keyboard.name() + CONNECTED);
+            return Statement.of(Phrase.of(
+                    "{0} is connected; it sounds by itself, I only listen. What you hold is named, and questions can be"
+                            + " answered by playing.",
+                    Phrase.typed(keyboard.name())));
         } catch (KeyboardTrouble trouble) {
-            return Saying.failed(trouble.getMessage());
+            return Statement.failed(trouble.phrase());
         }
     }
 }

@@ -1,12 +1,16 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.oneOf;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
@@ -15,9 +19,10 @@ import monochord.sound.Bank;
 import monochord.sound.Directions;
 import monochord.sound.OwnBank;
 import monochord.sound.Patch;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Says or settles what each hand sounds like. */
 final class PatchVerb implements Verb {
@@ -26,17 +31,18 @@ final class PatchVerb implements Verb {
     private static final String RIGHT = "right";
 
     @Override
+    public String word() {
+        return "patch";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "patch",
+                        word(),
                         Usage.Topic.SOUND,
-                        "patch [PATCH] [left or right] [--keep]",
-                        "say or settle the sound, of one hand or of both, by its General MIDI name",
-                        "patch electric piano 1",
-                        EXAMPLE,
-                        "patch left acoustic bass right vibraphone")
-                .withSmallWords(LEFT, RIGHT)
-                .withOptions(TempoVerb.KEEP);
+                        Phrase.of("say or settle the sound, of one hand or of both, by its General MIDI name"))
+                .form(may(takes(Value.PATCH)), may(oneOf(Value.PATCH, LEFT, RIGHT)), may(option(TempoVerb.KEEP)))
+                .examples("patch electric piano 1", EXAMPLE, "patch left acoustic bass right vibraphone");
     }
 
     @Override
@@ -51,23 +57,29 @@ final class PatchVerb implements Verb {
         Directions settled = now.with(left.orElse(now.left()), right.orElse(now.right()));
         sitting.stage().settle(settled);
         Stream<Patch> chosen = Stream.of(left, right).flatMap(Optional::stream).distinct();
-        String said = inWords(settled) + standIns(chosen, settled.bank());
+        Phrase said = inWords(settled).then(standIns(chosen, settled.bank()));
         try {
             if (sentence.has(TempoVerb.KEEP)) {
                 sitting.settings().put(Stage.LEFT, settled.left().toString());
                 sitting.settings().put(Stage.RIGHT, settled.right().toString());
             }
         } catch (IOException unkept) {
-            return Saying.failed(said + " It cannot be kept: " + unkept.getMessage());
+            return Statement.failed(
+                    said.then(Phrase.of("It cannot be kept: {0}", Phrase.typed(String.valueOf(unkept.getMessage())))));
         }
         return new SoundAnswer(settled, said);
     }
 
     /** Who plays in place of what the bank has not. */
-    private static String standIns(Stream<Patch> chosen, Optional<Bank> bank) {
+    private static Phrase standIns(Stream<Patch> chosen, Optional<Bank> bank) {
         return chosen.filter(patch -> !OwnBank.player(patch, bank).equals(patch))
-                .map(patch -> " The bank has no " + patch + "; " + OwnBank.player(patch, bank) + " plays in its place.")
-                .collect(Collectors.joining());
+                .map(patch -> Phrase.sentence(
+                        "The bank has no {0}; {1} plays in its place.", name(patch), name(OwnBank.player(patch, bank))))
+                .reduce(Phrase.NOTHING, Phrase::then);
+    }
+
+    private static Phrase name(Patch patch) {
+        return Phrase.typed(patch.toString());
     }
 
     private static Optional<Patch> said(Sentence.Part part) {
@@ -93,14 +105,12 @@ final class PatchVerb implements Verb {
         return clause.isEmpty() ? Optional.empty() : behind.or(() -> before);
     }
 
-    private static String inWords(Directions directions) {
+    private static Phrase inWords(Directions directions) {
+        Phrase right = Phrase.typed(directions.right().toString());
         return directions.left().equals(directions.right())
-                ? "Both hands play " + directions.right() + "."
-                : "The left hand plays " + directions.left() + ", the right hand " + directions.right() + ".";
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Patch.all().stream().map(Patch::toString).toList();
+                ? Phrase.sentence("Both hands play {0}.", right)
+                : Phrase.sentence(
+                        "The left hand plays {0}, the right hand {1}.",
+                        Phrase.typed(directions.left().toString()), right);
     }
 }

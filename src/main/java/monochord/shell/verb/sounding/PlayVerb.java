@@ -1,10 +1,14 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.fixed;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
@@ -13,6 +17,7 @@ import monochord.score.Piece;
 import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Contest;
 import monochord.shell.sitting.Sitting;
@@ -20,6 +25,8 @@ import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -37,20 +44,30 @@ final class PlayVerb implements Verb {
     private static final Pattern TUNE = Pattern.compile("(?s).*([^\\s:]:\\s*[0-9]|(^|\\s)r(\\s|$)).*");
 
     @Override
+    public String word() {
+        return "play";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "play",
+                        word(),
                         Usage.Topic.SOUND,
-                        "play [PART of] MUSIC [over CHORDS] [in KEY] " + Wishes.FORM + " " + Recording.FORM,
-                        "play music, or write it to a file; alone, play the last again",
+                        Phrase.of("play music, or write it to a file; alone, play the last again"))
+                .form(
+                        may(takes(Value.PART), fixed("of")),
+                        takes(Value.MUSIC),
+                        may(clause(OVER, Value.CHORDS)),
+                        may(clause("in", Value.KEY)))
+                .form(Wishes.form())
+                .form(Recording.form())
+                .examples(
                         EXAMPLE,
                         "play F C G Ab as broken with electric piano 1",
                         "play E4:2 D4 C4 over F G Am in C loop 2",
                         "play | F | C | G7 | C | in C metre 3/4 as bass-and-chord count-in",
                         "play tenor of F C G Ab",
-                        "play D harmonic minor --wav scale.wav")
-                .withSmallWords(Wishes.and("in", OVER))
-                .withOptions(Recording.WAV, Recording.MIDI);
+                        "play D harmonic minor --wav scale.wav");
     }
 
     @Override
@@ -138,7 +155,11 @@ final class PlayVerb implements Verb {
     private static Answer sound(Sentence sentence, Take take, Part part, Directions directions, Sitting sitting) {
         Piece piece = part.of(take.piece())
                 .orElseThrow(() -> Unreadable.because(
-                        sentence.whole(), 0, WHAT, "there is no " + part + " in it", "play bass of F C G"));
+                        sentence.whole(),
+                        0,
+                        WHAT,
+                        Clause.of("there is no {0} in it", part.toString()),
+                        "play bass of F C G"));
         Wishes.within(sentence.whole(), piece, directions);
         sitting.stage().remember(take, directions);
         return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)
@@ -154,10 +175,5 @@ final class PlayVerb implements Verb {
                 .map(said -> ", in " + said.text() + ",")
                 .orElse("");
         return take.title().within(whose, bars);
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return Stream.of(Part.values()).map(part -> part + " of").toList();
     }
 }

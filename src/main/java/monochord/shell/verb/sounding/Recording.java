@@ -1,31 +1,40 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import monochord.shell.sentence.FormPart;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Value;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
 import monochord.sound.MidiFile;
 import monochord.sound.Performance;
 import monochord.sound.WavFile;
-import monochord.text.StyledText;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** The options that write what would sound to a file instead: {@code --wav FILE}, {@code --midi FILE}. */
 public final class Recording {
     public static final String WAV = "wav";
     public static final String MIDI = "midi";
-    public static final String FORM = "[--wav FILE] [--midi FILE]";
 
     private Recording() {}
+
+    /** How they are written. */
+    public static FormPart[] form() {
+        return new FormPart[] {may(option(WAV, Value.FILE)), may(option(MIDI, Value.FILE))};
+    }
 
     public static boolean isWanted(Sentence sentence) {
         return sentence.has(WAV) || sentence.has(MIDI);
@@ -56,9 +65,9 @@ public final class Recording {
                 written.add(sentence.option(MIDI).orElseThrow().text());
             }
         } catch (IOException failed) {
-            return Optional.of(Saying.failed(sitting.outside().named(failed.getMessage())));
+            return Optional.of(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
         }
-        return Optional.of(Saying.of(StyledText.of("Written: " + String.join(", ", written))));
+        return Optional.of(Statement.of(Phrase.of("Written: {0}", Phrase.typed(String.join(", ", written)))));
     }
 
     /** @throws Unreadable if the second file would take the place of the first */

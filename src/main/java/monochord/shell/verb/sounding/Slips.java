@@ -3,13 +3,13 @@ package monochord.shell.verb.sounding;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.score.Part;
 import monochord.score.Pattern;
 import monochord.sound.Patch;
 import monochord.text.Nearest;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /** Reads the names that sounds, patterns and parts have; for a slip of the finger the nearest name is offered. */
@@ -21,17 +21,25 @@ final class Slips {
 
     /** @throws Unreadable if there is none of this name */
     static Patch patch(String text) {
-        return read(text, Patch::parse, Slips::nearestPatch, "a patch", "with electric piano 1");
+        try {
+            return Patch.parse(text);
+        } catch (Unreadable slip) {
+            throw nearestPatch(text)
+                    .map(near -> Unreadable.because(text, 0, "a patch", didYouMean(near), "with electric piano 1"))
+                    .orElse(slip);
+        }
     }
 
     /** @throws Unreadable if there is none of this name */
     static Pattern pattern(String text) {
-        return read(
-                text,
-                Pattern::parse,
-                slip -> Nearest.to(slip, Wishes.patterns()),
-                "a way to play chords",
-                "play F C G as broken");
+        try {
+            return Pattern.parse(text);
+        } catch (Unreadable slip) {
+            throw Nearest.to(text, Wishes.patterns())
+                    .map(near -> Unreadable.because(
+                            text, 0, "a way to play chords", didYouMean(near), "play F C G as broken"))
+                    .orElse(slip);
+        }
     }
 
     /** @throws Unreadable if there is none of this name */
@@ -42,26 +50,14 @@ final class Slips {
                         text,
                         0,
                         "a part",
-                        advice(Nearest.to(text, parts), "expected one of " + String.join(", ", parts)),
+                        Nearest.to(text, parts)
+                                .map(Slips::didYouMean)
+                                .orElseGet(() -> Clause.of("expected one of {0}", String.join(", ", parts))),
                         "play tenor of F C G"));
     }
 
-    private static <T> T read(
-            String text,
-            Function<String, T> reader,
-            Function<String, Optional<String>> nearest,
-            String what,
-            String example) {
-        try {
-            return reader.apply(text);
-        } catch (Unreadable slip) {
-            String near = nearest.apply(text).orElseThrow(() -> slip);
-            throw Unreadable.because(text, 0, what, advice(Optional.of(near), ""), example);
-        }
-    }
-
-    private static String advice(Optional<String> near, String otherwise) {
-        return near.map(name -> "did you mean " + name).orElse(otherwise);
+    private static Clause didYouMean(String near) {
+        return Clause.of("did you mean {0}", near);
     }
 
     /** The nearest whole name; else what is read when each word is put right by itself. */

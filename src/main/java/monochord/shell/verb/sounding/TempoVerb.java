@@ -1,31 +1,36 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Directions;
+import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Says or settles how fast things are played. */
 final class TempoVerb implements Verb {
     static final String KEEP = "keep";
 
     @Override
+    public String word() {
+        return "tempo";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "tempo",
-                        Usage.Topic.SOUND,
-                        "tempo [BPM] [--keep]",
-                        "say or settle the tempo, with --keep for other days too",
-                        "tempo 96",
-                        "tempo")
-                .withSmallWords()
-                .withOptions(KEEP);
+        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("say or settle the tempo, with --keep for other days too"))
+                .form(may(takes(Value.BPM)), may(option(KEEP)))
+                .examples("tempo 96", "tempo");
     }
 
     @Override
@@ -33,7 +38,8 @@ final class TempoVerb implements Verb {
         Stage stage = sitting.stage();
         Directions directions = stage.directions();
         if (sentence.body().isEmpty()) {
-            return new SoundAnswer(directions, directions.tempo() + " beats a minute, where nothing else is said.");
+            return new SoundAnswer(
+                    directions, Phrase.of("{0} beats a minute, where nothing else is said.", directions.tempo()));
         }
         int tempo = sentence.body().read(Wishes::tempo);
         stage.settle(directions.at(tempo));
@@ -42,8 +48,10 @@ final class TempoVerb implements Verb {
                 sitting.settings().put(Stage.TEMPO, Integer.toString(tempo));
             }
         } catch (IOException unkept) {
-            return Saying.failed("It is " + tempo + " for now, but cannot be kept: " + unkept.getMessage());
+            return Statement.failed(Phrase.of(
+                    "It is {0} for now, but cannot be kept: {1}",
+                    tempo, Phrase.typed(String.valueOf(unkept.getMessage()))));
         }
-        return new SoundAnswer(stage.directions(), "From now on " + tempo + " beats a minute.");
+        return new SoundAnswer(stage.directions(), Phrase.of("From now on {0} beats a minute.", tempo));
     }
 }

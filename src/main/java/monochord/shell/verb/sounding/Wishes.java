@@ -1,5 +1,9 @@
 package monochord.shell.verb.sounding;
 
+import static monochord.shell.sentence.FormPart.alone;
+import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.may;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
@@ -7,11 +11,14 @@ import java.util.stream.Stream;
 import monochord.score.Metre;
 import monochord.score.Pattern;
 import monochord.score.Piece;
+import monochord.shell.sentence.FormPart;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Value;
 import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
 import monochord.text.Nearest;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 
 /** The small words that say how something is to be played. */
@@ -24,15 +31,19 @@ public final class Wishes {
     static final String COUNT_IN = "count-in";
     static final String METRE = "metre";
 
-    /** How they are written in a form. */
-    static final String FORM = "[metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in]";
-
     private Wishes() {}
 
-    /** These small words and the verb's own. */
-    static String[] and(String... own) {
-        return Stream.concat(Stream.of(own), Stream.of(METRE, AS, AT, WITH, SWING, LOOP, COUNT_IN))
-                .toArray(String[]::new);
+    /** How they are written. */
+    static FormPart[] form() {
+        return new FormPart[] {
+            may(clause(METRE, Value.METRE)),
+            may(clause(AS, Value.PATTERN)),
+            may(clause(AT, Value.BPM)),
+            may(clause(WITH, Value.PATCH)),
+            may(alone(SWING)),
+            may(clause(LOOP, Value.TIMES)),
+            may(alone(COUNT_IN))
+        };
     }
 
     /** @throws Unreadable if one of them cannot be read */
@@ -67,7 +78,11 @@ public final class Wishes {
     private static boolean standsAlone(Sentence sentence, String word) {
         sentence.clause(word).filter(part -> !part.isEmpty()).ifPresent(part -> {
             throw Unreadable.because(
-                            part.text(), 0, "a wish", "the music comes first, then " + word, "play F C G " + word)
+                            part.text(),
+                            0,
+                            "a wish",
+                            Clause.of("the music comes first, then {0}", word),
+                            "play F C G " + word)
                     .within(sentence.whole(), part.place());
         });
         return sentence.clause(word).isPresent();
@@ -81,7 +96,7 @@ public final class Wishes {
                     text,
                     0,
                     "a tempo",
-                    "expected beats a minute from " + Performance.SLOWEST + " to " + Performance.FASTEST,
+                    Clause.of("expected beats a minute from {0} to {1}", Performance.SLOWEST, Performance.FASTEST),
                     "at 84");
         }
         return tempo;
@@ -92,7 +107,11 @@ public final class Wishes {
         int times = number.matches("[0-9]{1,2}") ? Integer.parseInt(number) : 0;
         if (times < 1) {
             throw Unreadable.because(
-                    text, 0, "how often to play it", "expected a number from 1 to " + Directions.MOST_TIMES, "loop 4");
+                    text,
+                    0,
+                    "how often to play it",
+                    Clause.of("expected a number from 1 to {0}", Directions.MOST_TIMES),
+                    "loop 4");
         }
         return times;
     }
@@ -120,7 +139,9 @@ public final class Wishes {
                     said,
                     0,
                     "something to play",
-                    "it would last " + minutes + " minutes, and at most " + Directions.MOST_MINUTES + " are played",
+                    Clause.of(
+                            "it would last {0} minutes, and at most {1} are played",
+                            (int) minutes, Directions.MOST_MINUTES),
                     "play F C G loop 4");
         }
     }

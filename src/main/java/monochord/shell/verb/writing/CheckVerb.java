@@ -1,5 +1,9 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,12 +13,13 @@ import monochord.lesson.Fault;
 import monochord.lesson.Part;
 import monochord.lesson.Reading;
 import monochord.lesson.read.Library;
-import monochord.lesson.read.LibraryEntry;
 import monochord.lesson.read.UnmarkedNames;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.course.CheckAnswer;
 import monochord.view.course.CheckAnswer.Checked;
@@ -22,15 +27,18 @@ import monochord.view.course.CheckAnswer.Checked;
 /** Finds the faults of lesson files. */
 final class CheckVerb implements Verb {
     @Override
+    public String word() {
+        return "check";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "check",
+                        word(),
                         Usage.Topic.TEACHING,
-                        "check [FILE …] [--trust]",
-                        "find the faults of lesson files; alone, of all lessons here",
-                        "check my-lesson.md")
-                .withSmallWords()
-                .withOptions("trust");
+                        Phrase.of("find the faults of lesson files; alone, of all lessons here"))
+                .form(may(takes(Value.LESSON_FILES)), may(option("trust")))
+                .examples("check my-lesson.md");
     }
 
     @Override
@@ -86,14 +94,6 @@ final class CheckVerb implements Verb {
     private static List<Fault> withNames(List<Fault> faults, Path file, String path) {
         return Stream.concat(faults.stream(), UnmarkedNames.in(file, path).stream())
                 .sorted(Fault.IN_ORDER)
-                .toList();
-    }
-
-    @Override
-    public List<String> candidates(Sitting sitting) {
-        return sitting.course().library().entries().stream()
-                .map(LibraryEntry::file)
-                .map(Path::toString)
                 .toList();
     }
 }

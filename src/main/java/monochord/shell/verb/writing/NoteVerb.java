@@ -1,28 +1,38 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.util.Optional;
 import monochord.lesson.read.Guard;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
+import monochord.view.Statement;
 
 /** Puts the person's own words into the notebook. */
 final class NoteVerb implements Verb {
     private static final int LONGEST = 1900;
 
     @Override
+    public String word() {
+        return "note";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "note",
+                        word(),
                         Usage.Topic.WRITING,
-                        "note TEXT",
-                        "put words of your own into the notebook; Markdown is allowed",
-                        "note The last chorus wants *one* colour, not three.")
-                .withSmallWords();
+                        Phrase.of("put words of your own into the notebook; Markdown is allowed"))
+                .form(takes(Value.TEXT))
+                .examples("note The last chorus wants *one* colour, not three.");
     }
 
     @Override
@@ -34,11 +44,13 @@ final class NoteVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         String words = sentence.whole().strip();
         if (words.isEmpty() || written(words) > LONGEST) {
-            String why = words.isEmpty() ? "say it behind the verb" : "it has more than " + LONGEST + " characters";
+            Clause why = words.isEmpty()
+                    ? Clause.of("say it behind the verb")
+                    : Clause.of("it has more than {0} characters", LONGEST);
             throw Unreadable.because(words, 0, "a note", why, "note Try this in the last chorus.");
         }
-        Optional<String> told = sitting.journal().words(words);
-        return Aside.of(told.orElse("Noted."));
+        Optional<Phrase> told = sitting.journal().words(words);
+        return new Aside(Statement.of(told.orElseGet(() -> Phrase.of("Noted."))));
     }
 
     /** In the notebook HTML is longer than here. */

@@ -1,7 +1,9 @@
 package monochord.shell.verb.writing;
 
-import monochord.view.Statement;
-import monochord.text.Phrase;
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,14 +18,16 @@ import monochord.shell.replay.Replay;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.theory.NoteNaming;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.course.CheckAnswer;
 
 /** Opens a notebook, brings the sitting to where it ends, and goes on writing behind it. */
@@ -32,16 +36,18 @@ final class OpenVerb implements Verb {
     private static final String TRUST = "trust";
 
     @Override
+    public String word() {
+        return "open";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "open",
+                        word(),
                         Usage.Topic.WRITING,
-                        "open FILE or draft [--trust]",
-                        "open a notebook and go on where it ends; draft is the last one not saved",
-                        "open evening.md",
-                        "open draft")
-                .withSmallWords()
-                .withOptions(TRUST);
+                        Phrase.of("open a notebook and go on where it ends; draft is the last one not saved"))
+                .form(takes(List.of(Value.FILE), "draft"), may(option(TRUST)))
+                .examples("open evening.md", "open draft");
     }
 
     @Override
@@ -51,7 +57,7 @@ final class OpenVerb implements Verb {
             throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "open evening.md");
         }
         if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
-            return new Aside(Saying.failed("A notebook in a notebook opens no third."));
+            return new Aside(Statement.failed(Phrase.of("A notebook in a notebook opens no third.")));
         }
         if (said.text().equals(DRAFT)) {
             return draft(sentence.has(TRUST), sitting);
@@ -86,7 +92,7 @@ final class OpenVerb implements Verb {
     private static Answer draft(boolean trust, Sitting sitting) {
         Optional<Path> file = sitting.outside().drafts().flatMap(Drafts::latest);
         if (file.isEmpty()) {
-            return new Aside(Saying.failed("There is no draft that was not saved."));
+            return new Aside(Statement.failed(Phrase.of("There is no draft that was not saved.")));
         }
         NotebookReading reading = NotebookReader.read(file.get());
         return reading.notebook().isPresent()
@@ -118,20 +124,27 @@ final class OpenVerb implements Verb {
                     ask(opened, foreign, sitting),
                     called(before, sitting.naming())));
         } catch (IOException failed) {
-            return new Aside(Saying.failed(sitting.outside().named(failed.getMessage())));
+            return new Aside(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
         }
     }
 
-    private static String called(NoteNaming before, NoteNaming now) {
-        return before == now ? "" : " Notes go by " + now + " names in it; notes " + before + " changes that.";
+    private static Phrase called(NoteNaming before, NoteNaming now) {
+        return before == now
+                ? Phrase.NOTHING
+                : Phrase.of(
+                        "Notes go by {0} names in it; {1} changes that.",
+                        Phrase.typed(now.toString()), Phrase.typed("notes " + before));
     }
 
     /** Asks the person, or says what a script has to say. */
-    private static String ask(Opened opened, List<String> foreign, Sitting sitting) {
+    private static Phrase ask(Opened opened, List<String> foreign, Sitting sitting) {
         if (foreign.isEmpty() || !sitting.isAttended()) {
-            return "open " + opened.name + " --trust runs it.";
+            return Phrase.of("{0} runs it.", Phrase.typed("open " + opened.name + " --trust"));
         }
-        sitting.outside().askConsent(() -> open(opened, true, sitting), () -> new Aside(Statement.of(Phrase.sentence("Nothing of it was run."))));
-        return "Type yes to trust this file, as it is, and run it. Any other line leaves it alone.";
+        sitting.outside()
+                .askConsent(
+                        () -> open(opened, true, sitting),
+                        () -> new Aside(Statement.of(Phrase.sentence("Nothing of it was run."))));
+        return Phrase.of("Type yes to trust this file, as it is, and run it. Any other line leaves it alone.");
     }
 }

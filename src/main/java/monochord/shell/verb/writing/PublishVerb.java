@@ -1,5 +1,9 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,14 +18,17 @@ import monochord.shell.replay.ReplayAnswer;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.text.Phrase;
+import monochord.theory.Clause;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.notebook.PublishAnswer;
 import monochord.view.web.WebPage;
 
@@ -34,15 +41,15 @@ final class PublishVerb implements Verb {
     private static final int HEAD = 1024;
 
     @Override
+    public String word() {
+        return "publish";
+    }
+
+    @Override
     public Usage usage() {
-        return Usage.of(
-                        "publish",
-                        Usage.Topic.WRITING,
-                        "publish FILE --html OUT [--trust]",
-                        "make a notebook into one page with pictures and sound",
-                        EXAMPLE)
-                .withSmallWords()
-                .withOptions(HTML, TRUST);
+        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("make a notebook into one page with pictures and sound"))
+                .form(takes(Value.FILE), option(HTML, Value.OUT), may(option(TRUST)))
+                .examples(EXAMPLE);
     }
 
     @Override
@@ -54,12 +61,12 @@ final class PublishVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Sentence.Part said = sentence.body();
         if (said.isEmpty() || sentence.option(HTML).isEmpty()) {
-            String missing = said.isEmpty() ? "a name is needed" : "it has to be said where the page goes";
+            Clause missing = Clause.of(said.isEmpty() ? "a name is needed" : "it has to be said where the page goes");
             throw Unreadable.because(
                     sentence.whole(), sentence.whole().length(), "a notebook to publish", missing, EXAMPLE);
         }
         if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
-            return new Aside(Saying.failed("Nothing is published out of a replay in a replay."));
+            return new Aside(Statement.failed(Phrase.of("Nothing is published out of a replay in a replay.")));
         }
         String name = NotebookFiles.name(said.text());
         Path file = said.read(text -> sitting.outside().file(name));
@@ -88,7 +95,7 @@ final class PublishVerb implements Verb {
                     replayed.differences().size(),
                     replayed.skipped().size());
         } catch (IOException failed) {
-            return Saying.failed(failed.getMessage());
+            return Statement.failed(Phrase.typed(failed.getMessage()));
         }
     }
 

@@ -1,5 +1,9 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,14 +17,16 @@ import monochord.shell.replay.ReplayAnswer.Played;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Seal;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Types the lines of notebooks again and tells where the answers differ. */
 final class ReplayVerb implements Verb {
@@ -28,16 +34,19 @@ final class ReplayVerb implements Verb {
     private static final String TRUST = "trust";
 
     @Override
+    public String word() {
+        return "replay";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "replay",
+                        word(),
                         Usage.Topic.WRITING,
-                        "replay FILE … [--accept] [--trust]",
-                        "type a notebook's lines again and tell what is answered otherwise; --accept rewrites",
-                        "replay evening.md",
-                        "replay evening.md --accept")
-                .withSmallWords()
-                .withOptions(ACCEPT, TRUST);
+                        Phrase.of(
+                                "type a notebook's lines again and tell what is answered otherwise; --accept rewrites"))
+                .form(takes(Value.FILES), may(option(ACCEPT)), may(option(TRUST)))
+                .examples("replay evening.md", "replay evening.md --accept");
     }
 
     @Override
@@ -47,7 +56,7 @@ final class ReplayVerb implements Verb {
             throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "replay evening.md");
         }
         if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
-            return new Aside(Saying.failed("A replay in a replay begins no third."));
+            return new Aside(Statement.failed(Phrase.of("A replay in a replay begins no third.")));
         }
         List<Played> played = new ArrayList<>();
         for (String word : NotebookFiles.named(said, sitting)) {

@@ -1,45 +1,53 @@
 package monochord.shell.verb.writing;
 
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.takes;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import monochord.notebook.Digest;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
 import monochord.shell.replay.Replay;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
-import monochord.text.StyledText;
+import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** Writes the sitting so far into a file, as a notebook. */
 final class SaveVerb implements Verb {
     private static final String OVER = "over";
 
     @Override
+    public String word() {
+        return "save";
+    }
+
+    @Override
     public Usage usage() {
         return Usage.of(
-                        "save",
+                        word(),
                         Usage.Topic.WRITING,
-                        "save [FILE] [--over]",
-                        "save the sitting so far as a notebook; alone, into the file it has",
-                        "save evening.md",
-                        "save evening.md --over")
-                .withSmallWords()
-                .withOptions(OVER);
+                        Phrase.of("save the sitting so far as a notebook; alone, into the file it has"))
+                .form(may(takes(Value.FILE)), may(option(OVER)))
+                .examples("save evening.md", "save evening.md --over");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (sitting.journal().isEmpty()) {
-            return new Aside(new Saying(StyledText.of("Nothing has been typed or noted yet."), Answer.NO));
+            return new Aside(new Statement(List.of(Phrase.of("Nothing has been typed or noted yet.")), Answer.NO));
         }
         String name = NotebookFiles.name(sentence.body().text());
         Path file = name.isEmpty()
@@ -47,9 +55,10 @@ final class SaveVerb implements Verb {
                 : sentence.body().read(text -> sitting.outside().file(name));
         String shown = name.isEmpty() ? file.toString() : name;
         if (Files.isRegularFile(file) && !sentence.has(OVER) && !isOwn(file, sitting)) {
-            String refused = shown + " is there already and is not this sitting's notebook. Another name, or save "
-                    + shown + " --over puts this in its place.";
-            return new Aside(new Saying(StyledText.of(refused), Answer.NO));
+            Phrase refused = Phrase.of(
+                    "{0} is there already and is not this sitting's notebook. Another name, or {1} puts this in its place.",
+                    Phrase.typed(shown), Phrase.typed("save " + shown + " --over"));
+            return new Aside(new Statement(List.of(refused), Answer.NO));
         }
         return save(file, shown, sitting);
     }
@@ -72,7 +81,7 @@ final class SaveVerb implements Verb {
             WholeFile.write(file, part -> Files.writeString(part, content));
             trust(notebook, content, shown, sitting);
         } catch (IOException failed) {
-            return new Aside(Saying.failed(sitting.outside().named(failed.getMessage())));
+            return new Aside(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
         }
         sitting.journal().saved(file, content);
         return new Aside(

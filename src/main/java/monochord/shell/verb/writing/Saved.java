@@ -1,5 +1,6 @@
 package monochord.shell.verb.writing;
 
+import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -9,12 +10,12 @@ import monochord.view.Look;
 record Saved(String file, int lines, int notes) implements Answer {
     @Override
     public StyledText text(Look look) {
-        String notebook = counted(lines, "line") + (notes == 0 ? "" : ", " + counted(notes, "note"));
-        return StyledText.of("Saved: " + file + ", " + notebook + ".").wrapped(look.width());
-    }
-
-    private static String counted(int number, String what) {
-        return number + " " + what + (number == 1 ? "" : "s");
+        Phrase typed = Phrase.counted(lines, "{0} line", "{0} lines", lines);
+        Phrase own = Phrase.counted(notes, "{0} note", "{0} notes", notes);
+        Phrase said = notes == 0
+                ? Phrase.of("Saved: {0}, {1}.", Phrase.typed(file), typed)
+                : Phrase.of("Saved: {0}, {1}, {2}.", Phrase.typed(file), typed, own);
+        return StyledText.of(said, look.reader()).wrapped(look.width());
     }
 
     @Override

@@ -11,6 +11,7 @@ import monochord.lesson.read.Source;
 import monochord.notebook.Digest;
 import monochord.shell.cell.Cell;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Look;
 
@@ -56,7 +57,12 @@ final class Tried {
         Answer answer = cell.run(block.text(), sitting.key()).answer();
         if (answer.status() != Answer.DONE) {
             String said = answer.text(Look.ofPipe()).plain();
-            faults.add(new Fault(path, block.line(), 1, "this Java fails: " + said, "try it at the prompt"));
+            faults.add(new Fault(
+                    path,
+                    block.line(),
+                    1,
+                    Phrase.of("this Java fails: {0}", Phrase.typed(said)),
+                    Phrase.of("try it at the prompt")));
         }
     }
 }

@@ -1,0 +1,100 @@
+package monochord.shell.verb;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Verb;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** The grammar of every verb, as help shows it and as sentences are read. */
+class UsageTest {
+    private static final String PLAYED =
+            " [metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in] [--wav FILE] [--midi FILE]";
+    private static final List<String> FORMS = List.of(
+            "key [KEY]",
+            "show CHORD, SCALE, NOTES or PROGRESSION [in KEY]",
+            "name NOTES [in KEY]",
+            "numeral NUMERAL, NUMBER or CHORD [in KEY]",
+            "borrow [MODE or CHORD] [in KEY]",
+            "after NUMERAL, NUMBER or CHORD [in KEY]",
+            "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
+            "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET [--wav FILE] [--midi FILE]",
+            "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
+            "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE] [--wav FILE]"
+                    + " [--midi FILE]",
+            "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
+            "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
+            "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
+            "tempo [BPM] [--keep]",
+            "patch [PATCH] [left or right] [--keep]",
+            "bank [FILE or own]",
+            "keys [NUMBER, NAME or off]",
+            "stop",
+            "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE]",
+            "lessons [BOOK]",
+            "learn [LESSON] [in KEY]",
+            "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--seed N] [--answer TEXT]",
+            "practise SKILL [in KEYS] [--seed N]",
+            "review [MINUTES]",
+            "progress [--csv]",
+            "hint",
+            "tell",
+            "why",
+            "skip",
+            "notes [english, german or latin]",
+            "check [FILE …] [--trust]",
+            "present LESSON [in KEY]",
+            "back",
+            "note TEXT",
+            "save [FILE] [--over]",
+            "open FILE or draft [--trust]",
+            "replay FILE … [--accept] [--trust]",
+            "publish FILE --html OUT [--trust]",
+            "help [VERB, TOPIC, music, java, ears, hands or band]",
+            "quit");
+
+    private static Usage usage(String word) {
+        return new Verbs().find(word).orElseThrow().usage();
+    }
+
+    @Test
+    @DisplayName("every verb shows its form")
+    void everyVerbShowsItsForm() {
+        assertEquals(
+                Set.copyOf(FORMS),
+                Set.copyOf(new Verbs()
+                        .all().stream().map(Verb::usage).map(Usage::form).toList()));
+    }
+
+    @Test
+    @DisplayName("what a form shows in small letters is read, and what is read beside it is not shown")
+    void aFormIsWhatIsRead() {
+        assertEquals(
+                Set.of("over", "in", "metre", "as", "at", "with", "swing", "loop", "count-in"),
+                usage("play").smallWords());
+        assertEquals(Set.of("wav", "midi"), usage("play").options());
+        assertTrue(usage("compare").smallWords().containsAll(Set.of("vs", "versus")));
+        assertEquals(
+                Set.of("in", "from", "to", "for", "capo"), usage("transpose").smallWords());
+        assertEquals(Set.of("seed", "answer", "wav", "midi"), usage("ask").options());
+        assertEquals(Set.of(), usage("quit").smallWords());
+        assertEquals(
+                "Eb",
+                Sentence.parse("C F to Eb", usage("transpose"))
+                        .clause("to")
+                        .orElseThrow()
+                        .text());
+    }
+
+    @Test
+    @DisplayName("a verb that takes nothing shows no form in a refusal")
+    void aVerbAloneHasNoForm() {
+        assertEquals("", usage("quit").formIfAny().toString());
+        assertEquals("Form: tempo [BPM] [--keep]", usage("tempo").formIfAny().toString());
+    }
+}
