@@ -18,6 +18,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Keeper;
+import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
@@ -192,6 +193,15 @@ final class Typist implements AutoCloseable {
         return answer();
     }
 
+    /** Types a line, and reads on by Enter to the end of a long answer. */
+    String typesAndReads(String line) {
+        StringBuilder all = new StringBuilder(types(line));
+        while (sitting().mode() == LineMode.LONG_ANSWER) {
+            all.append(' ').append(types(""));
+        }
+        return all.toString();
+    }
+
     /** The next answer, on one line and without its colours. No line was too wide, and it holds no word of a programmer's. */
     String answer() {
         try {
@@ -259,8 +269,9 @@ final class Typist implements AutoCloseable {
         }
     }
 
+    /** The last line, unless it says what Enter does: then the line before it. */
     private String atThePrompt() {
-        return lastLine(line -> line.startsWith("▸") || line.startsWith("▹"));
+        return lastLine(line -> !line.isEmpty() && !line.startsWith("Enter "));
     }
 
     private void pause(long millis, String awaited) {

@@ -143,10 +143,14 @@ public enum LineMode {
     /** What to do, for whoever asks in so many words. */
     private static final class Advice {
         static final Phrase REST = Phrase.sentence(
-                        "Type music, such as Am7, F C G or D major, and see what it is; play F C G sounds it.")
+                        "Type music, such as {0}, {1} or {2}, and see what it is; play {1} sounds it.",
+                        Phrase.toType("Am7"), Phrase.toType("F C G"), Phrase.toType("D major"))
                 .then(Phrase.of("lessons lists what can be learnt, help all the rest."));
-        static final Phrase NAMES = Phrase.sentence("If you call the white keys A B C D E F G, press Enter.")
-                .then(Phrase.sentence("If one of them is H to you, type german; if they are La Si Do, type latin."));
+        static final Phrase NAMES = Phrase.sentence(
+                        "If you call the white keys {0}, press Enter.", Phrase.typed("A B C D E F G"))
+                .then(Phrase.sentence(
+                        "If one of them is {0} to you, type german; if they are {1}, type latin.",
+                        Phrase.typed("H"), Phrase.typed("La Si Do")));
         static final Phrase LESSON = Phrase.sentence("A lesson is open: Enter goes on with it.")
                 .then(Phrase.of("play hears the last example again, help lists what else there is."));
         static final Phrase CLASS = Phrase.sentence("Enter goes on, back goes back, skip ends it.");
@@ -189,7 +193,7 @@ public enum LineMode {
     }
 
     /** What Enter does, and what leaves and what helps. */
-    Phrase fullRow() {
+    public Phrase fullRow() {
         boolean helps = hint.equals(Cell.HELPS);
         if (!isSomething(skip) || skip.equals(enter)) {
             return helps ? Phrase.sentence("Enter {0}, hint helps.", enter) : row();

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import monochord.course.Activity;
 import monochord.course.Course;
 import monochord.course.LessonWalk;
@@ -121,6 +122,9 @@ public final class Teaching {
     Phrase row(LineMode mode) {
         boolean plays =
                 mode == LineMode.LESSON_PAGE && underWay.peek() instanceof LessonWalk walk && walk.endsWithMusic();
+        if (mode == LineMode.LESSON_JAVA) {
+            return mode.fullRow();
+        }
         return plays ? Phrase.sentence("Enter {0}; play hears it again.", mode.enter()) : mode.row();
     }
 
@@ -328,7 +332,7 @@ public final class Teaching {
         }
         return Answers.of(
                 way,
-                firstStart().isPresent() ? FirstStart.follow(firstStart().get().pass(), sitting) : advance());
+                firstStart().isPresent() ? FirstStart.follow(firstStart().get().pass(), sitting) : afterBreak(this::advance));
     }
 
     /** What comes of itself once a question is done with. */
@@ -358,9 +362,14 @@ public final class Teaching {
 
     /** What Enter does. */
     public Answer goOn() {
+        return afterBreak(this::enter);
+    }
+
+    /** Where it goes on after half an hour, a rest is recommended first. */
+    private Answer afterBreak(Supplier<Answer> next) {
         boolean tired = sitting.stage().breaks().isDue();
-        Answer next = enter();
-        return tired ? Answers.of(Statement.of(Breaks.CAUTION), next) : next;
+        Answer goesOn = next.get();
+        return tired ? Answers.of(Statement.of(Breaks.CAUTION), goesOn) : goesOn;
     }
 
     private Answer enter() {

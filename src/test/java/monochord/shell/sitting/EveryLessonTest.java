@@ -164,7 +164,9 @@ class EveryLessonTest {
                 assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
                 shown(answer);
             });
-            return walk.sitting.teaching().goOn();
+            return walk.sitting.question().isTried()
+                    ? walk.sitting.teaching().goOn()
+                    : walk.sitting.teaching().tell();
         });
     }
 
