@@ -310,7 +310,8 @@ public final class Teaching {
                                 judged.text.english(),
                                 sitting.stage().ear()) + "\n"
                 : "";
-        return heard + ((question.isTried()
+        return heard
+                + ((question.isTried()
                         ? Phrase.sentence("Try again, or: hint, why, tell.")
                         : Phrase.sentence("Try again, or: hint, tell.")));
     }
@@ -335,7 +336,9 @@ public final class Teaching {
         }
         return Answers.of(
                 way,
-                firstStart().isPresent() ? FirstStart.follow(firstStart().get().pass(), sitting) : afterBreak(this::advance));
+                firstStart().isPresent()
+                        ? FirstStart.follow(firstStart().get().pass(), sitting)
+                        : afterBreak(this::advance));
     }
 
     /** What comes of itself once a question is done with. */

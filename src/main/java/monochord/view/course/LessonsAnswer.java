@@ -1,9 +1,9 @@
 package monochord.view.course;
 
-import monochord.text.Phrase;
 import java.util.List;
 import java.util.Set;
 import monochord.lesson.read.LibraryEntry;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;

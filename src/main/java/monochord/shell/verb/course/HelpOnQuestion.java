@@ -49,7 +49,9 @@ enum HelpOnQuestion implements Verb {
     SKIP {
         @Override
         Answer help(Sitting sitting) {
-            return sitting.teaching().skip().orElseGet(() -> nothing(Phrase.sentence("There is nothing to skip just now."), sitting));
+            return sitting.teaching()
+                    .skip()
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to skip just now."), sitting));
         }
     },
     BACK {
