@@ -40,6 +40,9 @@ class LessonPlaceTest {
         assertTrue(first.contains("Spell F major, from F."), first.toString());
         List<String> again = sitting("learn 1.2");
         assertEquals("1.2  Seven letters, each once  in D major", again.get(0));
+        assertTrue(
+                sitting("learn 1.2", "key").contains("D major: two sharps, F♯ and C♯."),
+                "and the key of the line with it");
         assertTrue(again.stream().anyMatch(line -> line.matches("Spell .* major, from .*\\.")), again.toString());
         List<String> anew = sitting("learn 1.2 in C");
         assertTrue(anew.contains("You can find a major scale by ear. Writing it down needs one rule more: seven"));

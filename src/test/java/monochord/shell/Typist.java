@@ -162,7 +162,9 @@ final class Typist implements AutoCloseable {
     /** Presses keys once the prompt stands. */
     void press(String keys) {
         if (!editing) {
-            waitFor(() -> List.of("▸", "▹").contains(atThePrompt()), "▸");
+            waitFor(
+                    () -> List.of("▸", "▹").contains(lastLine(line -> line.startsWith("▸") || line.startsWith("▹"))),
+                    "▸");
             editing = true;
         }
         try {

@@ -238,7 +238,11 @@ public final class Teaching {
             return faults(entry, reading);
         }
         course.begin(entry);
+        key.ifPresent(sitting::settle);
         lesson = LessonTeaching.of(entry, reading.lesson().get(), key, sitting);
+        if (!Course.majorKey(sitting.key()).equals(lesson.walk().key())) {
+            sitting.settle(lesson.walk().key()); // it was left in this key
+        }
         begin(lesson.walk());
         return lesson.begin(sitting);
     }
@@ -332,7 +336,9 @@ public final class Teaching {
         }
         return Answers.of(
                 way,
-                firstStart().isPresent() ? FirstStart.follow(firstStart().get().pass(), sitting) : afterBreak(this::advance));
+                firstStart().isPresent()
+                        ? FirstStart.follow(firstStart().get().pass(), sitting)
+                        : afterBreak(this::advance));
     }
 
     /** What comes of itself once a question is done with. */
