@@ -18,9 +18,9 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
+import monochord.shell.sitting.Judged;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Teaching;
 import monochord.shell.verb.Verbs;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
@@ -196,7 +196,7 @@ final class Reading {
 
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
-        Teaching.Judged judged = sitting.teaching().judge(text);
+        Judged judged = sitting.teaching().judge(text);
         if (judged.isRead()) {
             return sitting.teaching().take(judged);
         }

@@ -19,10 +19,8 @@ import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
 import monochord.lesson.Reading;
 import monochord.lesson.read.LibraryEntry;
-import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.Verdict;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
@@ -49,13 +47,6 @@ public final class Teaching {
     private LessonTeaching lesson;
     private ClassTeaching room;
     private Opening opening;
-
-    /** An answer to the open question, and the verdict on it. */
-    public record Judged(Question question, AsTyped text, Verdict verdict) {
-        public boolean isRead() {
-            return verdict.grade() != Grade.UNREADABLE;
-        }
-    }
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
@@ -277,7 +268,7 @@ public final class Teaching {
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
     public Answer take(Judged judged) {
-        question.take(judged.text.english(), judged.verdict).ifPresent(sitting.study()::keep);
+        question.take(judged.text().english(), judged.verdict()).ifPresent(sitting.study()::keep);
         return sitting.study().withNotices(said(judged));
     }
 
@@ -287,12 +278,12 @@ public final class Teaching {
     }
 
     private Answer said(Judged judged) {
-        Answer plain = new VerdictAnswer(judged.question, judged.verdict, "");
+        Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), "");
         if (firstStart().isPresent() && judged.isRead()) {
-            return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict), sitting));
+            return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
         }
-        if (!judged.verdict.grade().isRight()) {
-            return new VerdictAnswer(judged.question, judged.verdict, tryAgain(judged));
+        if (!judged.verdict().grade().isRight()) {
+            return new VerdictAnswer(judged.question(), judged.verdict(), tryAgain(judged));
         }
         note(question.wasRightAtOnce());
         return isAloneWithQuestion() ? plain : Answers.of(plain, advance());
@@ -304,10 +295,10 @@ public final class Teaching {
 
     /** What can be done after a wrong answer, or one that could not be read. */
     private String tryAgain(Judged judged) {
-        String heard = judged.question.isByEar() && judged.isRead()
+        String heard = judged.question().isByEar() && judged.isRead()
                 ? Hearing.beside(
-                                judged.question,
-                                judged.text.english(),
+                                judged.question(),
+                                judged.text().english(),
                                 sitting.stage().ear()) + "\n"
                 : "";
         return heard
