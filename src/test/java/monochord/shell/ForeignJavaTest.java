@@ -175,7 +175,7 @@ class ForeignJavaTest {
         Files.writeString(
                 home.resolve("odd.md"),
                 NotebookDesk.notebook(unpackaged, "class A {" + many.replace("\n", "\n▹ ") + "\n▹ }"));
-        try (Typist typist = new Typist(80, 40, home)) {
+        try (Typist typist = new Typist(80, 60, home)) {
             String asked = typist.types("open odd.md");
             assertTrue(asked.contains("new Formatter("), asked);
             assertTrue(asked.contains("… and 7 more lines: look at the file before you say yes."), asked);
