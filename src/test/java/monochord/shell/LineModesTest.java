@@ -72,7 +72,7 @@ class LineModesTest {
             LESSON_PAGE     | quit | leaves, and keeps your place | Until next time.      | LESSON_PAGE
             LESSON_QUESTION |      | passes it       | Spell F major, from F. Question 2 of 12. | LESSON_QUESTION
             LESSON_QUESTION | skip | passes them all | The slip to know beforehand        | LESSON_QUESTION
-            LESSON_QUESTION | back | the page again  | The letters never change                           | LESSON_QUESTION
+            LESSON_QUESTION | back | page again      | The letters never change                           | LESSON_QUESTION
             LESSON_QUESTION | hint | helps           | Write the letters first                              | LESSON_QUESTION
             LESSON_QUESTION | quit | leaves, and keeps your place | Until next time.      | LESSON_QUESTION
             LESSON_JAVA     |      | runs it         | x = 42 After.                    | REST

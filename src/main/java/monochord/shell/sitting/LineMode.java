@@ -69,7 +69,7 @@ public enum LineMode {
             Phrase.of("question on a page"),
             Phrase.of("passes it"),
             Phrase.of("passes them all"),
-            Phrase.of("the page again"),
+            Phrase.of("page again"),
             Cell.HELPS,
             Phrase.NOTHING),
     LESSON_JAVA(

@@ -218,7 +218,7 @@ public final class Teaching {
         return Answers.of(Statement.of(head), advance());
     }
 
-    private Level level() {
+    Level level() {
         return new Level(sitting.study().knowledge());
     }
 
@@ -333,7 +333,7 @@ public final class Teaching {
     }
 
     /** What comes of itself once a question is done with. */
-    private Answer advance() {
+    Answer advance() {
         if (underWay.peek() instanceof NamedQuestion) {
             return leaveUppermost();
         }
@@ -349,7 +349,7 @@ public final class Teaching {
     }
 
     /** The uppermost is done with; what waited below goes on at once if it was in the middle of a question. */
-    private Answer leaveUppermost() {
+    Answer leaveUppermost() {
         question.clear();
         underWay.pop();
         boolean goesOn =
@@ -359,7 +359,7 @@ public final class Teaching {
 
     /** What Enter does. */
     public Answer goOn() {
-        return afterBreak(this::enter);
+        return afterBreak(() -> moves().enter());
     }
 
     /** Where it goes on after half an hour, a rest is recommended first. */
@@ -369,98 +369,23 @@ public final class Teaching {
         return tired ? Answers.of(Statement.of(Breaks.CAUTION), goesOn) : goesOn;
     }
 
-    private Answer enter() {
-        return switch (mode()) {
-            case NAMES, FIRST_QUESTION -> passFirstQuestion();
-            case QUESTION -> leaveQuestion();
-            case ANSWERED -> askAnother();
-            case RUN, REVIEW -> passInRun();
-            case LESSON_QUESTION -> passInLesson(false);
-            case LESSON_PAGE, LESSON_JAVA -> lesson.next(sitting);
-            case CLASS, CLASS_QUESTION -> nextBeforeClass();
-            default -> opening().begin(sitting);
-        };
-    }
-
-    private Answer passFirstQuestion() {
-        question.clear();
-        return FirstStart.follow(firstStart().orElseThrow().pass(), sitting);
-    }
-
-    private Answer leaveQuestion() {
-        return Answers.of(
-                Statement.of(Phrase.sentence("We leave it. ask asks another of its kind.")), leaveUppermost());
-    }
-
-    private Answer passInRun() {
-        QuestionRun run = (QuestionRun) underWay.peek();
-        if (question.isTried()) {
-            run.note(false);
-        } else {
-            run.pass();
-        }
-        question.clear();
-        return advance();
-    }
-
-    private Answer passInLesson(boolean all) {
-        LessonWalk walk = lesson.walk();
-        if (question.isTried()) {
-            walk.note(false);
-        }
-        if (all) {
-            walk.passAll();
-        } else {
-            walk.pass();
-        }
-        question.clear();
-        return lesson.next(sitting);
-    }
-
-    private Answer nextBeforeClass() {
-        Answer next = room.next(sitting);
-        if (((RoomLesson) underWay.peek()).isOver()) {
-            underWay.pop();
-        }
-        return next;
-    }
-
-    private Answer askAnother() {
-        Skill skill = question.lastSkill();
-        Question last = question.lastQuestion();
-        ask(
-                skill,
-                last.isByEar()
-                        ? level().another(skill, sitting.seeds(), last)
-                        : new Turn(skill, sitting.key()).question(sitting.seeds(), last));
-        return asked();
-    }
-
     /** What {@code skip} does; none where there is nothing to skip. */
     public Optional<Answer> skip() {
-        return switch (mode()) {
-            case NAMES, FIRST_QUESTION ->
-                Optional.of(FirstStart.follow(firstStart().orElseThrow().found(), sitting));
-            case QUESTION -> Optional.of(leaveQuestion());
-            case ANSWERED ->
-                Optional.of(Answers.of(Statement.of(Phrase.sentence("Done with that.")), leaveUppermost()));
-            case RUN, REVIEW -> Optional.of(endRun());
-            case LESSON_QUESTION -> Optional.of(passInLesson(true));
-            case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));
-            case LESSON_PAGE -> Optional.of(leaveLesson());
-            case CLASS, CLASS_QUESTION -> Optional.of(endClass());
-            default -> Optional.empty();
-        };
+        return moves().skip();
     }
 
-    private Answer leaveLesson() {
-        underWay.pop();
-        return lesson.leave(sitting);
+    /** What {@code back} does; none where there is nothing to go back to. */
+    public Optional<Answer> back() {
+        return moves().back();
     }
 
-    private Answer endClass() {
-        underWay.pop();
-        return Statement.of(Phrase.sentence("The lesson is closed; nothing of it was kept."));
+    /** What {@code hint} says; none where nothing is open to help with. */
+    public Optional<Answer> hint() {
+        return moves().hint();
+    }
+
+    private LineMoves moves() {
+        return new LineMoves(this, sitting, underWay, lesson, room);
     }
 
     /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */
@@ -472,26 +397,5 @@ public final class Teaching {
         question.clear();
         QuestionRun.Result result = run.result();
         return new DrillEnd(result.asked(), result.atOnce(), result.second(), result.missed());
-    }
-
-    /** What {@code back} does; none where there is nothing to go back to. */
-    public Optional<Answer> back() {
-        return switch (mode()) {
-            case LESSON_PAGE, LESSON_QUESTION, LESSON_JAVA -> Optional.of(lesson.back(sitting));
-            case CLASS, CLASS_QUESTION -> Optional.of(room.back(sitting));
-            default -> Optional.empty();
-        };
-    }
-
-    /** What {@code hint} says; none where nothing is open to help with. */
-    public Optional<Answer> hint() {
-        if (question.isOpen()) {
-            return Optional.of(Saying.of(question.hint()));
-        }
-        return mode() == LineMode.CLASS_QUESTION
-                ? Optional.of(Saying.of(((RoomLesson) underWay.peek()).hint()))
-                : Optional.of(mode().advice())
-                        .filter(advice -> !advice.isEmpty() && LineMode.isSomething(mode().hint()))
-                        .map(Statement::of);
     }
 }
