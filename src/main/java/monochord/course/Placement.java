@@ -41,7 +41,7 @@ public final class Placement implements Activity {
     }
 
     /** What is being asked. */
-    public enum Stage {
+    public enum Topic {
         NAMES,
         SCALE,
         CHORD
@@ -49,8 +49,8 @@ public final class Placement implements Activity {
 
     /** What follows. */
     public sealed interface Step {
-        /** A question of that stage. */
-        record Ask(Stage stage, Question question) implements Step {}
+        /** A question of that topic. */
+        record Ask(Topic topic, Question question) implements Step {}
 
         /** The same question once more. */
         record Again() implements Step {}
@@ -59,12 +59,12 @@ public final class Placement implements Activity {
         record Found(Level level) implements Step {}
     }
 
-    private Stage stage = Stage.NAMES;
+    private Topic topic = Topic.NAMES;
     /** On the last answer to the open question that could be read. */
     private Verdict last;
 
     public boolean asksForNames() {
-        return stage == Stage.NAMES;
+        return topic == Topic.NAMES;
     }
 
     @Override
@@ -74,7 +74,7 @@ public final class Placement implements Activity {
 
     /** Which of the three questions is open. */
     public Place place() {
-        return new Place(Place.Unit.QUESTION, stage.ordinal() + 1, Stage.values().length);
+        return new Place(Place.Unit.QUESTION, topic.ordinal() + 1, Topic.values().length);
     }
 
     /** What the names were called by a word or by an example; none if the line is no answer to that. */
@@ -95,15 +95,15 @@ public final class Placement implements Activity {
 
     /** Passes what is asked. */
     public Step pass() {
-        return switch (stage) {
-            case NAMES -> ask(Stage.SCALE, "scale-spelling", "major");
+        return switch (topic) {
+            case NAMES -> ask(Topic.SCALE, "scale-spelling", "major");
             case SCALE, CHORD -> found();
         };
     }
 
     /** The place by what has been answered so far. */
     public Step.Found found() {
-        Level level = switch (stage) {
+        Level level = switch (topic) {
             case NAMES, SCALE -> isClose() ? Level.LETTERS : Level.BEGINNING;
             case CHORD -> isClose() ? Level.MOVING : Level.CHORDS;
         };
@@ -115,8 +115,8 @@ public final class Placement implements Activity {
         return last != null && (last.grade() == Grade.NEARLY || last.misconception() != null);
     }
 
-    private Step ask(Stage next, String skill, String subject) {
-        stage = next;
+    private Step ask(Topic next, String skill, String subject) {
+        topic = next;
         last = null;
         return new Step.Ask(next, Skills.find(skill).orElseThrow().question(KEY, subject));
     }
@@ -128,6 +128,6 @@ public final class Placement implements Activity {
         if (!verdict.grade().isRight()) {
             return again ? pass() : new Step.Again();
         }
-        return stage == Stage.CHORD ? new Step.Found(Level.COLOUR) : ask(Stage.CHORD, "borrowed-chord", "bVI");
+        return topic == Topic.CHORD ? new Step.Found(Level.COLOUR) : ask(Topic.CHORD, "borrowed-chord", "bVI");
     }
 }

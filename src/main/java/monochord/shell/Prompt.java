@@ -106,7 +106,7 @@ final class Prompt {
         sitting.stage().take(board);
         sitting.stage().tell(new Follower(sitting.stage().ear(), board));
         sitting.study().begin();
-        sitting.takeSeat();
+        sitting.startInteractive();
         sitting.cells().gather();
         greet(terminal, show);
         sitting.outside().drafts().ifPresent(drafts -> sitting.journal().keep(drafts.drafting()));
@@ -122,7 +122,7 @@ final class Prompt {
         try {
             sitting.waits();
             String line = board.readLine(row(terminal) + mark());
-            sitting.faces(look(terminal), lines(terminal));
+            sitting.setDisplay(look(terminal), lines(terminal));
             Answer answer = reading.read(line);
             show.accept(rendered(inWindow(withNotice(answer), terminal), terminal));
             note(line, answer, terminal, show);

@@ -55,13 +55,13 @@ final class Reading {
 
     private final Verbs verbs;
     private final Sitting sitting;
-    private final Host host;
+    private final SmallTalk host;
     private final Map<Verb, Usage> usages = new HashMap<>();
 
     Reading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
         this.sitting = sitting;
-        this.host = new Host(verbs, sitting);
+        this.host = new SmallTalk(verbs, sitting);
         sitting.outside().take((Conversation) (line, other) -> new Reading(verbs, other).read(line));
     }
 
@@ -83,7 +83,7 @@ final class Reading {
             return new Refusal(message, LONGEST_LINE + 1);
         }
         try {
-            Manner manner = Manner.of(line);
+            OutputOptions manner = OutputOptions.of(line);
             return manner.of(answer.apply(manner.line()));
         } catch (Unreadable unreadable) {
             return Refusal.of(unreadable, Phrase.NOTHING);

@@ -80,7 +80,7 @@ class EverydayTest {
     @DisplayName("no answer to a question is mistaken for one of them")
     void noAnswerIsMistaken() {
         Sitting sitting = new Sitting(Ear.silent(), () -> 7, home, new Course(home));
-        sitting.takeSeat();
+        sitting.startInteractive();
         Reading reading = new Reading(new Verbs(), sitting);
         long asked = 0;
         for (Skill skill : Skills.all()) {

@@ -29,15 +29,15 @@ final class FirstStart {
         if (step instanceof Step.Ask ask) {
             sitting.question().put(ask.question(), "");
             sitting.study().ready();
-            return Answers.of(Saying.of(lead(ask.stage())), new AskAnswer(ask.question()));
+            return Answers.of(Saying.of(lead(ask.topic())), new AskAnswer(ask.question()));
         }
         return step instanceof Step.Found found
                 ? place(found.level(), sitting)
                 : Saying.of("Once more, or Enter leaves it.");
     }
 
-    private static String lead(Placement.Stage stage) {
-        return stage == Placement.Stage.SCALE
+    private static String lead(Placement.Topic topic) {
+        return topic == Placement.Topic.SCALE
                 ? "Can you name a major scale? Type its notes."
                 : "One from farther on; Enter if it is new to you.";
     }

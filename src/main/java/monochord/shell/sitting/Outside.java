@@ -12,8 +12,8 @@ import monochord.view.Answer;
 /** What a sitting may reach beyond itself: files, drafts, and what understands its lines. */
 public final class Outside {
     private final Path folder;
-    private Seal seal;
-    private volatile Seal inner;
+    private ReplaySandbox seal;
+    private volatile ReplaySandbox inner;
     private Trust trust = Trust.none();
     private Drafts drafts;
     private Conversation conversation;
@@ -51,24 +51,24 @@ public final class Outside {
     }
 
     /** Closes the sitting off. */
-    public void closeOff(Seal newSeal) {
+    public void closeOff(ReplaySandbox newSeal) {
         seal = newSeal;
     }
 
     /** What closes the sitting off, if anything does. */
-    public Optional<Seal> seal() {
+    public Optional<ReplaySandbox> seal() {
         return Optional.ofNullable(seal);
     }
 
     /** A seal for what is typed again closed off from here. */
-    public Seal newSeal(Path empty) {
-        inner = seal == null ? Seal.around(empty) : seal.within(empty);
+    public ReplaySandbox newSeal(Path empty) {
+        inner = seal == null ? ReplaySandbox.around(empty) : seal.within(empty);
         return inner;
     }
 
     /** Breaks off what is being typed again closed off from here; from another thread. */
     public void stop() {
-        Seal broken = inner;
+        ReplaySandbox broken = inner;
         if (broken != null) {
             broken.stop();
         }

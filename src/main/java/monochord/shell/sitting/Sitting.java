@@ -28,10 +28,10 @@ import monochord.view.Saying;
 public final class Sitting {
     private static final String NOTES = "notes";
 
-    private final Stage stage;
+    private final PlaybackState stage;
     private final Settings settings;
     private final Outside outside;
-    private final Study study;
+    private final LearnerRecord study;
     private final Journal journal;
     private Chance seeds;
     private final Teaching teaching;
@@ -57,12 +57,12 @@ public final class Sitting {
      */
     public Sitting(
             Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
-        this.stage = new Stage(ear, settings, new Breaks(clock));
+        this.stage = new PlaybackState(ear, settings, new Breaks(clock));
         this.settings = settings;
         this.seeds = seeds;
         this.outside = new Outside(folder);
         this.teaching = new Teaching(this, course, clock);
-        this.study = new Study(keeper, clock);
+        this.study = new LearnerRecord(keeper, clock);
         this.journal = new Journal(this::start, () -> Look.ofPipe().naming(naming));
     }
 
@@ -101,8 +101,8 @@ public final class Sitting {
         key = newKey;
     }
 
-    /** Tells how answers will look, and how many lines the learner sees at once. */
-    public void faces(Look screen, int lines) {
+    /** @param lines of the window, {@link Integer#MAX_VALUE} where nothing scrolls away */
+    public void setDisplay(Look screen, int lines) {
         look = screen;
         screenLines = lines;
     }
@@ -117,7 +117,7 @@ public final class Sitting {
     }
 
     /** Where music is shown and heard. */
-    public Stage stage() {
+    public PlaybackState stage() {
         return stage;
     }
 
@@ -126,14 +126,14 @@ public final class Sitting {
         return naming;
     }
 
-    /** From now on a person sits here: notes go by the names the learner has settled on. A script's are English. */
-    public void takeSeat() {
+    /** From now on a person converses here, not a script: notes go by the names kept in the settings. */
+    public void startInteractive() {
         seated = true;
         naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
     }
 
-    /** From now on notes go by these names here. */
-    public void takeSeat(NoteNaming names) {
+    /** The same, where notes go by these names. */
+    public void startInteractive(NoteNaming names) {
         seated = true;
         naming = names;
     }
@@ -250,7 +250,7 @@ public final class Sitting {
         return teaching.question();
     }
 
-    public Study study() {
+    public LearnerRecord study() {
         return study;
     }
 

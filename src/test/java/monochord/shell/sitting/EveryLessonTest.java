@@ -63,7 +63,7 @@ class EveryLessonTest {
         Walk(Course course, long seed) {
             this.course = course;
             sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), course);
-            sitting.faces(new Look(80, Signs.MUSIC, false, false), 24);
+            sitting.setDisplay(new Look(80, Signs.MUSIC, false, false), 24);
         }
 
         /** @return the last page */

@@ -57,7 +57,7 @@ class ToldBeforeAskedTest {
     private static List<String> told(LibraryEntry lesson, Key key, long seed) {
         Course course = OURS.afresh();
         Sitting sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), course);
-        sitting.faces(LOOK, 24);
+        sitting.setDisplay(LOOK, 24);
         sitting.settle(key);
         List<String> told = new ArrayList<>();
         StringBuilder said = new StringBuilder(text(sitting.teaching().begin(lesson, Optional.of(key))));

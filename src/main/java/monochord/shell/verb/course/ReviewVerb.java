@@ -10,8 +10,8 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.LearnerRecord;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Study;
 import monochord.text.Phrase;
 import monochord.theory.Clause;
 import monochord.theory.Unreadable;
@@ -43,7 +43,7 @@ final class ReviewVerb implements Verb {
         int minutes = sentence.body().isEmpty()
                 ? ReviewSet.USUAL_MINUTES
                 : sentence.body().read(ReviewVerb::minutes);
-        Study study = sitting.study();
+        LearnerRecord study = sitting.study();
         List<Turn> turns = ReviewSet.turns(minutes, study.now(), study.knowledge());
         if (turns.isEmpty()) {
             return study.withNotices(Statement.of(

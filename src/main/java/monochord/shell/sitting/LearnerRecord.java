@@ -15,7 +15,7 @@ import monochord.view.Answers;
 import monochord.view.Statement;
 
 /** The learner's answers over the days: what is kept of this sitting, what is known, what is to come back. */
-public final class Study {
+public final class LearnerRecord {
     private final Keeper keeper;
     private final LongSupplier clock;
     private Bookmarks bookmarks;
@@ -24,7 +24,7 @@ public final class Study {
     private boolean left;
 
     /** @param clock milliseconds since 1970 in UTC */
-    Study(Keeper keeper, LongSupplier clock) {
+    LearnerRecord(Keeper keeper, LongSupplier clock) {
         this.keeper = keeper;
         this.clock = clock;
     }

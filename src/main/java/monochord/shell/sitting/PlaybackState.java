@@ -22,7 +22,7 @@ import monochord.view.Saying;
 import monochord.view.Title;
 
 /** Where music is shown and heard: what plays, what moves with it, how it is played, and what was there last. */
-public final class Stage {
+public final class PlaybackState {
     /** The names under which directions are settled for good. */
     public static final String TEMPO = "tempo";
 
@@ -42,9 +42,9 @@ public final class Stage {
     private Take last;
     private Directions lastDirections;
     private List<Take> versions = List.of();
-    private Contest contest;
+    private AbComparison contest;
 
-    Stage(Ear ear, Settings settings, Breaks breaks) {
+    PlaybackState(Ear ear, Settings settings, Breaks breaks) {
         this.ear = ear;
         this.settings = settings;
         this.breaks = breaks;
@@ -142,7 +142,7 @@ public final class Stage {
     }
 
     /** Remembers what another stage does. */
-    void rememberAs(Stage other) {
+    void rememberAs(PlaybackState other) {
         lastMusic = other.lastMusic;
         lastPerformance = other.lastPerformance;
         last = other.last;
@@ -162,7 +162,7 @@ public final class Stage {
     }
 
     /** What was compared, if nothing has been shown or played since. */
-    public Optional<Contest> contest() {
+    public Optional<AbComparison> contest() {
         return Optional.ofNullable(contest);
     }
 
@@ -202,7 +202,7 @@ public final class Stage {
         lastDirections = played;
     }
 
-    void remember(Contest compared) {
+    void remember(AbComparison compared) {
         List<Take> takes = compared.takes();
         clear();
         last = takes.get(takes.size() - 1);

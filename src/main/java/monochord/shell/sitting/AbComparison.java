@@ -11,14 +11,14 @@ import monochord.text.Phrase;
 import monochord.view.Answer;
 
 /** Versions that are being compared. How loud each has to be is measured once, when they are first to be heard. */
-public final class Contest {
+public final class AbComparison {
 
     private final List<Take> takes;
     private final Directions directions;
     private Comparison comparison;
 
     /** @param takes at least one */
-    public Contest(List<Take> takes, Directions directions) {
+    public AbComparison(List<Take> takes, Directions directions) {
         this.takes = List.copyOf(takes);
         this.directions = directions;
     }

@@ -14,8 +14,8 @@ import monochord.view.Answers;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 
-/** Meets whoever types {@linkplain Everyday everyday words}: with the next step from where they stand. */
-final class Host {
+/** Answers what people say that is neither music nor a verb, {@link Everyday}: with the next step in the mode of the line. */
+final class SmallTalk {
     private static final Phrase WAYS =
             Phrase.of("Type what you think, or: hint helps a step, tell shows the answer, skip leaves it.");
     private static final Phrase FURTHER =
@@ -26,7 +26,7 @@ final class Host {
     private final Verbs verbs;
     private final Sitting sitting;
 
-    Host(Verbs verbs, Sitting sitting) {
+    SmallTalk(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
         this.sitting = sitting;
     }
