@@ -17,7 +17,7 @@ public final class LinePlace {
     private LineMode mode = LineMode.REST;
     private Optional<Place> place = Optional.empty();
     /** Modes that the learner has been told about in this sitting. */
-    private final Set<LineMode> met = EnumSet.noneOf(LineMode.class);
+    private final Set<LineMode> met = EnumSet.of(LineMode.REST);
 
     private boolean isSaid;
 
@@ -43,9 +43,19 @@ public final class LinePlace {
         isSaid = false;
     }
 
+    /** A long answer is read in the midst of something, which no notebook knows of. */
     private void remember() {
-        mode = sitting.mode();
-        place = sitting.place();
+        if (sitting.mode() != LineMode.LONG_ANSWER) {
+            mode = sitting.mode();
+            place = sitting.place();
+        }
+    }
+
+    /** Goes on where another sitting stands, which has told its learner what is told here. */
+    void goOnFrom(LinePlace other) {
+        mode = other.mode;
+        place = other.place;
+        met.addAll(other.met);
     }
 
     /** The answer, with the place and the row of the mode behind it where they are news. */

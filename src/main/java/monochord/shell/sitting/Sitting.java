@@ -88,6 +88,7 @@ public final class Sitting {
         naming = other.naming;
         seeds = other.seeds;
         teaching.goOnFrom(other.teaching);
+        linePlace.goOnFrom(other.linePlace);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
     }
