@@ -39,6 +39,7 @@ class WallsTest {
             Map.entry("practice", Set.of("theory", "harmony", "text")),
             Map.entry("record", Set.of("practice", "text")),
             Map.entry("lesson", Set.of("theory", "harmony", "practice", "text")),
+            Map.entry("course", Set.of("theory", "harmony", "text", "practice", "record", "lesson")),
             Map.entry("notebook", Set.of("theory", "lesson", "text")),
             Map.entry("view", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "text")),
             Map.entry("sound", Set.of("theory", "score", "text")),
@@ -53,6 +54,7 @@ class WallsTest {
                             "practice",
                             "record",
                             "lesson",
+                            "course",
                             "notebook",
                             "view",
                             "sound")));

@@ -61,7 +61,7 @@ final class CommandLine {
     /** A person converses; JSON is for programs, to which notes go by their English names. */
     private int converse() {
         if (!json) {
-            sitting.takeSeat();
+            sitting.startInteractive();
         }
         return around.typing() && around.watching()
                 ? new Prompt(around, verbs, sitting, reading, look).run()

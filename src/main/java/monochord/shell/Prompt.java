@@ -7,11 +7,13 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.shell.journal.Drafts;
+import monochord.shell.sitting.LongAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.strip.Follower;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
 import monochord.text.Style;
+import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Look;
@@ -40,6 +42,7 @@ final class Prompt {
     private final Look look;
     private final Noting noting;
     private boolean toldHowToStop;
+    private Phrase rowBefore = Phrase.NOTHING;
 
     Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
         this.around = around;
@@ -99,10 +102,11 @@ final class Prompt {
         terminal.handle(Terminal.Signal.INT, between -> stop());
         PromptReader reader = reader(terminal);
         TerminalBoard board = new TerminalBoard(reader, () -> look(terminal), draws(terminal));
+        board.showBelow(() -> sitting.linePlace().underPrompt());
         sitting.stage().take(board);
         sitting.stage().tell(new Follower(sitting.stage().ear(), board));
         sitting.study().begin();
-        sitting.takeSeat();
+        sitting.startInteractive();
         sitting.cells().gather();
         greet(terminal, show);
         sitting.outside().drafts().ifPresent(drafts -> sitting.journal().keep(drafts.drafting()));
@@ -117,10 +121,10 @@ final class Prompt {
     private boolean turn(TerminalBoard board, Terminal terminal, Consumer<String> show) {
         try {
             sitting.waits();
-            String line = board.readLine(mark());
-            sitting.faces(look(terminal), lines(terminal));
+            String line = board.readLine(row(terminal) + mark());
+            sitting.setDisplay(look(terminal), lines(terminal));
             Answer answer = reading.read(line);
-            show.accept(rendered(withNotice(answer), terminal));
+            show.accept(rendered(inWindow(withNotice(answer), terminal), terminal));
             note(line, answer, terminal, show);
             return true;
         } catch (UserInterruptException interrupted) {
@@ -133,6 +137,15 @@ final class Prompt {
             }
             return left;
         }
+    }
+
+    /** An answer longer than the window comes screen by screen, where a window shows it. */
+    private Answer inWindow(Answer answer, Terminal terminal) {
+        StyledText text = answer.text(look(terminal));
+        if (!draws(terminal) || !LongAnswer.isTooLong(text, lines(terminal))) {
+            return answer;
+        }
+        return sitting.linePlace().instead(sitting.show(LongAnswer.of(text, lines(terminal))));
     }
 
     /** Whether somebody pressed ctrl-D and the window is still there: a sitting whose window was closed is broken off. */
@@ -148,7 +161,7 @@ final class Prompt {
     private void greet(Terminal terminal, Consumer<String> show) {
         Answer greeting = greeting();
         show.accept(rendered(greeting, terminal));
-        if (sitting.teaching().opening().isAsking()) {
+        if (sitting.teaching().firstStart().isPresent()) {
             sitting.journal().open(COMMAND, greeting);
         }
     }
@@ -190,6 +203,14 @@ final class Prompt {
         return sitting.cells().isOpen()
                 ? sitting.cells().breakOff()
                 : Statement.of(Phrase.of("Stopped. To leave, type quit or press ctrl-D."));
+    }
+
+    /** Where nothing can be drawn under the prompt, what Enter does stands before it when that has changed. */
+    private String row(Terminal terminal) {
+        Phrase row = draws(terminal) ? Phrase.NOTHING : sitting.linePlace().underPrompt();
+        boolean isNews = !row.isEmpty() && !row.equals(rowBefore);
+        rowBefore = row.isEmpty() ? rowBefore : row;
+        return isNews ? Ansi.of(Statement.of(row).text(look(terminal)), look(terminal)) : "";
     }
 
     /** A hollow mark where a cell goes on. */

@@ -34,6 +34,7 @@ final class PromptReader extends LineReaderImpl {
     private final BooleanSupplier sounds;
     private final Runnable hush;
     private Supplier<AttributedString> strip;
+    private Supplier<AttributedString> row = () -> AttributedString.EMPTY;
     private Supplier<AttributedString> drawn;
     private boolean leaving;
 
@@ -63,6 +64,17 @@ final class PromptReader extends LineReaderImpl {
         }
     }
 
+    /** Says this under the line where nothing else is drawn there; asked for each time the line is drawn. */
+    void showBelow(Supplier<AttributedString> said) {
+        row = said;
+    }
+
+    /** The strip where there is one, else the row. */
+    private AttributedString below() {
+        AttributedString drawing = strip == null ? AttributedString.EMPTY : strip.get();
+        return drawing.length() == 0 ? row.get() : drawing;
+    }
+
     /** Puts this line in place of what was typed so far, which is given back; nothing if no line is being read. */
     Optional<String> exchange(String line) {
         lock.lock();
@@ -84,7 +96,8 @@ final class PromptReader extends LineReaderImpl {
         lock.lock();
         try {
             if (post == null || post == drawn) {
-                drawn = leaving ? null : strip;
+                AttributedString said = leaving ? AttributedString.EMPTY : below();
+                drawn = said.length() == 0 ? null : () -> said;
                 post = drawn;
             }
             super.redisplay(flush);
@@ -109,7 +122,7 @@ final class PromptReader extends LineReaderImpl {
         lock.lock();
         try {
             super.handleSignal(signal);
-            if (signal == Terminal.Signal.WINCH && strip != null) {
+            if (signal == Terminal.Signal.WINCH && below().length() > 0) {
                 terminal.puts(InfoCmp.Capability.carriage_return);
                 terminal.puts(InfoCmp.Capability.clr_eos);
                 redrawLine();

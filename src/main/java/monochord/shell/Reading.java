@@ -1,12 +1,14 @@
 package monochord.shell;
 
 import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import monochord.course.Placement;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.practice.Grade;
@@ -14,8 +16,10 @@ import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
-import monochord.shell.sitting.Presentation;
+import monochord.shell.sitting.Judged;
+import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Nearest;
@@ -25,6 +29,7 @@ import monochord.theory.Key;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
+import monochord.view.Aside;
 import monochord.view.Refusal;
 import monochord.view.Statement;
 import monochord.view.music.MusicAnswer;
@@ -43,21 +48,27 @@ final class Reading {
             "Type music, such as {0}, IV I V, {1} or {2}, or one of the words that help lists.",
             Phrase.toType("F C G"), Phrase.toType("Abmaj7"), Phrase.toType("D major"));
 
+    private static final String SKIP = "skip";
+    private static final String BACK = "back";
+    private static final String HINT = "hint";
+    private static final String QUIT = "quit";
+
     private final Verbs verbs;
     private final Sitting sitting;
-    private final Host host;
+    private final SmallTalk host;
     private final Map<Verb, Usage> usages = new HashMap<>();
 
     Reading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
         this.sitting = sitting;
-        this.host = new Host(verbs, sitting);
+        this.host = new SmallTalk(verbs, sitting);
         sitting.outside().take((Conversation) (line, other) -> new Reading(verbs, other).read(line));
     }
 
     /** Answers a whole line. */
     Answer read(String line) {
-        return safely(line, this::understood);
+        sitting.linePlace().begin();
+        return sitting.linePlace().behind(safely(line, this::understood));
     }
 
     /** Answers the sentence behind a verb. */
@@ -72,7 +83,7 @@ final class Reading {
             return new Refusal(message, LONGEST_LINE + 1);
         }
         try {
-            Manner manner = Manner.of(line);
+            OutputOptions manner = OutputOptions.of(line);
             return manner.of(answer.apply(manner.line()));
         } catch (Unreadable unreadable) {
             return Refusal.of(unreadable, Phrase.NOTHING);
@@ -86,18 +97,59 @@ final class Reading {
     }
 
     private Answer understood(String line) {
-        if (sitting.cells().isOpen()) {
-            return sitting.cells().goOn(line);
-        }
+        LineMode mode = sitting.mode();
         String text = line.strip();
-        if (text.isEmpty()) {
-            sitting.outside().takeConsent();
-            return sitting.teaching().goOn();
+        return switch (mode) {
+            case OPEN_CELL -> inCell(line, text);
+            case LONG_ANSWER -> inLongAnswer(text);
+            case CONSENT -> atConsent(text);
+            default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
+        };
+    }
+
+    /** In a cell all is Java but the two words that leave it. */
+    private Answer inCell(String line, String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case SKIP -> sitting.cells().breakOff();
+            case QUIT -> {
+                sitting.cells().breakOff();
+                yield sentence(text);
+            }
+            default -> sitting.cells().goOn(line);
+        };
+    }
+
+    /** Whatever is typed instead of going on leaves the rest of a long answer, and is read as usual. */
+    private Answer inLongAnswer(String text) {
+        switch (text.toLowerCase(Locale.ROOT)) {
+            case "":
+                return sitting.showMore();
+            case BACK:
+                return sitting.showBefore();
+            case SKIP:
+                sitting.leaveLongAnswer();
+                return new Aside(new Answers(List.of()));
+            default:
+                sitting.leaveLongAnswer();
+                return understood(text);
         }
-        Optional<Supplier<Answer>> asked = sitting.outside().takeConsent();
-        if (asked.isPresent() && text.equalsIgnoreCase("yes")) {
-            return asked.get().get();
+    }
+
+    private Answer atConsent(String text) {
+        switch (text.toLowerCase(Locale.ROOT)) {
+            case "yes":
+                return sitting.outside().consent(true);
+            case "", SKIP:
+                return sitting.outside().consent(false);
+            case BACK, HINT:
+                return run(verbs.find(text).orElseThrow(), "");
+            default:
+                sitting.outside().forgetConsent();
+                return sentence(text);
         }
+    }
+
+    private Answer sentence(String text) {
         String word = firstWord(text);
         Optional<Verb> verb = verbs.find(word);
         Optional<Answer> met = verb.flatMap(some -> host.meetVerb(text, word));
@@ -106,26 +158,35 @@ final class Reading {
         }
         if (verb.isPresent() && !JavaText.assigns(text, word)) {
             if (!verb.get().isAside()) {
-                giveWay();
+                sitting.teaching().giveWay();
             }
             return run(verb.get(), text.substring(word.length()).strip());
         }
-        Optional<Presentation> room = sitting.teaching().presentation().filter(open -> open.takes(text));
+        Optional<ClassTeaching> room = sitting.teaching().room().filter(open -> open.takes(text));
         if (room.isPresent()) {
             return called(text, room.get());
         }
-        return sitting.teaching()
-                .welcome()
-                .flatMap(opening -> opening.take(text, sitting))
-                .orElseGet(() -> sitting.desk().isOpen() ? answer(unasked(text), word) : music(unasked(text), word));
+        return atFirstStart(text)
+                .orElseGet(
+                        () -> sitting.question().isOpen() ? answer(unasked(text), word) : music(unasked(text), word));
     }
 
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
-    private Answer called(String text, Presentation room) {
-        boolean answers = room.question()
+    private Answer called(String text, ClassTeaching room) {
+        boolean answers = sitting.teaching()
+                .roomQuestion()
                 .filter(question -> isRead(question, heard(text).english()))
                 .isPresent();
         return (answers ? Optional.<Answer>empty() : host.goOn(text)).orElseGet(() -> room.take(text, sitting));
+    }
+
+    /** What follows a line that passes a first question, or says what the notes are called; none if it does neither. */
+    private Optional<Answer> atFirstStart(String text) {
+        return sitting.teaching()
+                .firstStart()
+                .flatMap(first -> Placement.passes(text)
+                        ? Optional.of(sitting.teaching().goOn())
+                        : first.asksForNames() ? Placement.naming(text).map(sitting::call) : Optional.empty());
     }
 
     /** Whoever is not sure puts a question mark behind it: {@code Bb?} is B flat. */
@@ -133,27 +194,19 @@ final class Reading {
         return UNSURE.matcher(text).matches() ? text.replaceAll("[?!\\s]+$", "") : text;
     }
 
-    /** Whoever knows what to do is asked no more. */
-    private void giveWay() {
-        sitting.teaching().welcome().ifPresent(opening -> opening.yield(sitting));
-    }
-
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
-        Question question = sitting.desk().question();
-        if (!isRead(question, heard(text).english())) {
-            Optional<Answer> met = host.meet(text);
-            if (met.isPresent()) {
-                return met.get();
-            }
+        Judged judged = sitting.teaching().judge(text);
+        if (judged.isRead()) {
+            return sitting.teaching().take(judged);
         }
-        Answer answer = sitting.teaching().answer(text);
-        return answer.status() != Answer.UNREADABLE
-                ? answer
-                : OtherNames.in(text, sitting.naming(), english -> isRead(question, english))
-                        .or(() -> didYouMean(word))
-                        .map(advice -> Answers.of(answer, Statement.of(advice)))
-                        .orElse(answer);
+        return host.meet(text).orElseGet(() -> {
+            Answer answer = sitting.teaching().take(judged);
+            return OtherNames.in(text, sitting.naming(), english -> isRead(judged.question(), english))
+                    .or(() -> didYouMean(word))
+                    .map(advice -> Answers.of(answer, Statement.of(advice)))
+                    .orElse(answer);
+        });
     }
 
     private static boolean isRead(Question question, String answer) {
@@ -215,7 +268,7 @@ final class Reading {
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
-            giveWay();
+            sitting.teaching().giveWay();
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             return isJava(text, word)
@@ -254,11 +307,12 @@ final class Reading {
     }
 
     private Phrase advice() {
-        if (sitting.teaching().opening().asksForNames()) {
-            return Phrase.of("Type english, german or latin; Enter keeps {0} and goes on.", Phrase.typed("A B C"));
-        }
-        return sitting.course().isOpen()
-                ? Phrase.sentence("Enter goes on with the lesson.").then(WHAT_IS_READ)
-                : WHAT_IS_READ;
+        LineMode mode = sitting.mode();
+        return switch (mode) {
+            case NAMES ->
+                Phrase.of("Type english, german or latin; Enter keeps {0} and goes on.", Phrase.typed("A B C"));
+            case LESSON_PAGE, LESSON_JAVA -> mode.row().then(WHAT_IS_READ);
+            default -> WHAT_IS_READ;
+        };
     }
 }

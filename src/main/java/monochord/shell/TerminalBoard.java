@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import monochord.shell.sitting.Board;
+import monochord.text.Phrase;
+import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Look;
+import monochord.view.Statement;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Size;
 import org.jline.utils.AttributedString;
@@ -46,14 +49,14 @@ final class TerminalBoard implements Board {
     @Override
     public void show(Function<Look, StyledText> picture) {
         if (draws) {
-            reader.show(() -> safely(picture));
+            reader.show(() -> safely(() -> drawn(picture)));
         }
     }
 
     /** A picture that cannot be drawn is left out: it is drawn in the midst of somebody's typing. */
-    private AttributedString safely(Function<Look, StyledText> picture) {
+    private static AttributedString safely(Supplier<AttributedString> drawing) {
         try {
-            return drawn(picture);
+            return drawing.get();
         } catch (RuntimeException fault) {
             return AttributedString.EMPTY;
         }
@@ -75,6 +78,21 @@ final class TerminalBoard implements Board {
     /** The display turns light rules into letters of another character set, which not every window turns back. */
     private static String heavy(String drawing) {
         return drawing.replace('─', '━').replace('┴', '┻');
+    }
+
+    /** Says this in one line under the prompt while nothing is drawn there. */
+    void showBelow(Supplier<Phrase> row) {
+        if (draws) {
+            reader.showBelow(() -> safely(() -> below(row.get())));
+        }
+    }
+
+    private AttributedString below(Phrase row) {
+        Look now = look.get();
+        StyledText said = Statement.of(row.styled(Style.QUIET)).text(now);
+        return row.isEmpty() || said.lines().size() > 1
+                ? AttributedString.EMPTY
+                : AttributedString.fromAnsi(Ansi.of(said, now).stripTrailing());
     }
 
     @Override

@@ -194,10 +194,10 @@ class CellTypedTest {
         sitting.outside().take(new Trusted(home, List.of(home.resolve("lessons"))));
         Reading reading = new Reading(new Verbs(), sitting);
         try {
-            assertTrue(says(reading, "learn 20.1 in D").endsWith("Enter runs it; skip passes it by."));
+            assertTrue(says(reading, "learn 20.1 in D").endsWith("Enter runs it, skip passes it by."));
             String ran = says(reading, "");
             assertTrue(ran.contains("Playing F C in D major at 84."), ran);
-            assertTrue(ran.endsWith("tune.chords().size() + 40\n\nEnter runs it; skip passes it by."), ran);
+            assertTrue(ran.endsWith("tune.chords().size() + 40\n\nEnter runs it, skip passes it by."), ran);
             String skipped = says(reading, "skip");
             assertTrue(skipped.startsWith("After."), skipped);
         } finally {
@@ -224,7 +224,7 @@ class CellTypedTest {
         assertTrue(says(agreed, "42"), agreed.toString());
 
         List<String> again = walks("\n\n\n\n\nquit\n");
-        assertTrue(says(again, "Enter runs it; skip passes it by."), again.toString());
+        assertTrue(says(again, "Enter runs it, skip passes it by."), again.toString());
         assertTrue(says(again, "42"), again.toString());
 
         Files.writeString(file, LESSON.replace("+ 40", "+ 41"));

@@ -28,7 +28,8 @@ class ComparingTest {
 
     @Test
     void comparesTwoVersionsAndSaysWhatDiffers() {
-        Run run = hall.typed("compare F C G Ab vs F C Gsus4 Abmaj7 in C", "", "compare first", "compare b", "play");
+        Run run = hall.typed(
+                "compare F C G Ab vs F C Gsus4 Abmaj7 in C", "compare", "compare first", "compare b", "play");
         String first = """
                 First F C G A♭ in C major: 22 half steps moved, 2 notes held, 2 parallel fifths
                 or octaves.
@@ -36,7 +37,7 @@ class ComparingTest {
                 fifth or octave.
                 Changed: chord 3, Gsus4 for G; chord 4, A♭maj7 for A♭.
                 Agree a changed chord with the band first.
-                Enter or compare hears both again, compare first or compare second one of them.
+                compare hears both again, compare first or compare second one of them.
                 """;
         assertEquals(
                 first + first + "Playing F C G A♭ in C major at 84.\n"
@@ -57,7 +58,7 @@ class ComparingTest {
             compare F C vs F C G/B Am        | Only in the second: G/B, Am.
             compare F C vs F C               | Both are the same, key for key.
             compare C D F# vs C D Gb         | Changed: chord 3
-            compare C4 E4 G4 vs C4 E4 A4     | A. Changed: note 3, A4 for G4. Enter
+            compare C4 E4 G4 vs C4 E4 A4     | A. Changed: note 3, A4 for G4. compare
             compare E4:2 D4 vs E4:2 Eb4 over C G in C | In the tune: note 2, E♭4 for D4.
             compare E4:2 D4 vs E4:2 D4:2     | The same keys, held for other lengths.
             compare F C G vs F | C | G       | The same keys, held for other lengths.

@@ -176,20 +176,20 @@ class ForeignJavaTest {
                 home.resolve("odd.md"),
                 NotebookDesk.notebook(unpackaged, "class A {" + many.replace("\n", "\n▹ ") + "\n▹ }"));
         try (Typist typist = new Typist(80, 40, home)) {
-            String asked = typist.types("open odd.md");
+            String asked = typist.typesAndReads("open odd.md");
             assertTrue(asked.contains("new Formatter("), asked);
             assertTrue(asked.contains("… and 7 more lines: look at the file before you say yes."), asked);
             assertTrue(asked.contains("Type yes to trust this file, as it is, and run it."), asked);
             typist.types("show C");
             typist.types("yes");
-            typist.types("open odd.md");
+            typist.typesAndReads("open odd.md");
             typist.types("");
             typist.types("yes");
             assertFalse(ran(), "only the next line can say yes");
-            typist.types("open odd.md");
+            typist.typesAndReads("open odd.md");
             typist.types("YES");
             assertTrue(ran());
-            assertFalse(typist.types("open odd.md").contains("Type yes"));
+            assertFalse(typist.typesAndReads("open odd.md").contains("Type yes"));
             assertTrue(ran());
         }
     }

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import monochord.Thorough;
+import monochord.course.Course;
 import monochord.shell.ear.Ear;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.view.Answer;
@@ -76,9 +76,9 @@ class HostileLinesTest {
         }
         Reading reading = new Reading(VERBS, sitting);
         if (skill.isEmpty()) {
-            sitting.desk().clear();
-        } else if (!sitting.desk().isOpen()
-                || !sitting.desk().question().skillId().equals(skill)) {
+            sitting.question().clear();
+        } else if (!sitting.question().isOpen()
+                || !sitting.question().question().skillId().equals(skill)) {
             reading.read("ask " + skill);
         }
         Answer answer = reading.read(line);

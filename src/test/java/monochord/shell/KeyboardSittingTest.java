@@ -97,7 +97,7 @@ class KeyboardSittingTest {
             typist.sees("\n▸");
             Thread.sleep(3000); // far more than the rest after an answer, in which nothing is heard
             keys.plays(68, 71, 75);
-            assertEquals("Yes: A♭ C♭ E♭. Enter for another.", typist.answer());
+            assertEquals("Yes: A♭ C♭ E♭. Enter asks another.", typist.answer());
             typist.sees("The letters are mine: spelling is not asked of the fingers.\n▸ Ab Cb Eb\n");
         }
     }

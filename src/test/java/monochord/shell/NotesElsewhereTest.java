@@ -10,9 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.course.Course;
 import monochord.record.Register;
 import monochord.shell.ear.Ear;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.naming.InProse;
@@ -104,8 +104,8 @@ class NotesElsewhereTest {
     void saysWhatToDoAboutOtherNames() {
         assertEquals(
                 "Spell the D major triad, root first. \"D Fis A\" is not a row of notes: notes are the letters A to G"
-                        + " with b or #, and a symbol begins with one. Example: Eb G Bb. Try again, or: hint, tell. skip"
-                        + " leaves it and goes on. \"Fis\" is German for F#. To go by such names: notes german",
+                        + " with b or #, and a symbol begins with one. Example: Eb G Bb. Try again, or: hint, tell."
+                        + " \"Fis\" is German for F#. To go by such names: notes german",
                 said("ask triad-spelling of D", "D Fis A"));
         assertTrue(said("show fa#m7").endsWith("\"fa#\" is Latin for F#. To go by such names: notes latin"));
         assertTrue(said("H Fis Em").endsWith("\"H\" is German for B. To go by such names: notes german"));

@@ -80,7 +80,7 @@ class PromisesOfAskingTest {
         String lessons = json("lessons");
         assertEquals(
                 "{\"lessons\":[{\"number\":\"1.1\",\"slug\":\"steps-and-half-steps\",\"title\":\"Steps and half steps\","
-                        + "\"book\":\"How scales are built\",\"grade\":1},",
+                        + "\"book\":\"How scales are built\",\"grade\":1,\"done\":false,\"left\":false},",
                 lessons.substring(0, lessons.indexOf("},") + 2));
         assertEquals(63, lessons.split("\"number\"").length - 1);
         assertEquals(

@@ -71,7 +71,7 @@ class StudyTest {
 
     @Test
     void answersInALessonNameTheLesson() {
-        sitting(0, "learn 1.1", "", "", "W W H W W W H", "W W H W W W H");
+        sitting(0, "learn 1.1", "", "W W H W W W H", "W W H W W W H");
         assertTrue(
                 kept().stream().anyMatch(attempt -> attempt.lesson().equals("steps-and-half-steps")),
                 kept().toString());

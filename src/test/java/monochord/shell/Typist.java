@@ -18,6 +18,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Keeper;
+import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
@@ -161,7 +162,9 @@ final class Typist implements AutoCloseable {
     /** Presses keys once the prompt stands. */
     void press(String keys) {
         if (!editing) {
-            waitFor(() -> lastLine(line -> line.startsWith("▸")).equals("▸"), "▸");
+            waitFor(
+                    () -> List.of("▸", "▹").contains(lastLine(line -> line.startsWith("▸") || line.startsWith("▹"))),
+                    "▸");
             editing = true;
         }
         try {
@@ -190,6 +193,15 @@ final class Typist implements AutoCloseable {
             pressOn(keys);
         }
         return answer();
+    }
+
+    /** Types a line, and reads on by Enter to the end of a long answer. */
+    String typesAndReads(String line) {
+        StringBuilder all = new StringBuilder(types(line));
+        while (sitting().mode() == LineMode.LONG_ANSWER) {
+            all.append(' ').append(types(""));
+        }
+        return all.toString();
     }
 
     /** The next answer, on one line and without its colours. No line was too wide, and it holds no word of a programmer's. */
@@ -221,12 +233,12 @@ final class Typist implements AutoCloseable {
 
     /** Waits until a line of a cell is asked for. */
     void seesTheCellGoOn() {
-        waitFor(() -> lastLine(line -> !line.isEmpty()).equals("▹"), "▹");
+        waitFor(() -> atThePrompt().equals("▹"), "▹");
     }
 
-    /** Waits until the last line on the screen is this, the mark before it. */
+    /** Waits until the line that is being typed is this, the mark before it; below it what Enter does may be said. */
     void seesAtThePrompt(String typed) {
-        waitFor(() -> lastLine(line -> !line.isEmpty()).equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
+        waitFor(() -> atThePrompt().equals(("▸ " + typed).stripTrailing()), "▸ " + typed);
     }
 
     /** Asks for the rest of a word until it is there, for a cell that is busy gives none. */
@@ -241,7 +253,7 @@ final class Typist implements AutoCloseable {
     }
 
     private boolean shows(String line) {
-        return lastLine(text -> !text.isEmpty()).equals(line);
+        return atThePrompt().equals(line);
     }
 
     void sees(String text) {
@@ -257,6 +269,11 @@ final class Typist implements AutoCloseable {
             }
             pause(LOOK_MILLIS, what);
         }
+    }
+
+    /** The last line, unless it says what Enter does: then the line before it. */
+    private String atThePrompt() {
+        return lastLine(line -> !line.isEmpty() && !line.startsWith("Enter "));
     }
 
     private void pause(long millis, String awaited) {

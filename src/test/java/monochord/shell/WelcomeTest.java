@@ -17,9 +17,9 @@ class WelcomeTest {
             + " Music, a verb or help works at once."
             + " What do you call the notes: english A B C, german A H C, or latin La Si Do?";
     private static final String SCALE =
-            "Can you name a major scale? Type its notes, or Enter if not yet. Spell D major, from D.";
+            "Can you name a major scale? Type its notes. Spell D major, from D. Question 2 of 3.";
     private static final String CHORD = "One from farther on; Enter if it is new to you."
-            + " Which chord is ♭VI in D major, the major chord on the lowered sixth?";
+            + " Which chord is ♭VI in D major, the major chord on the lowered sixth? Question 3 of 3.";
     private static final String ELSEWHERE = "; lessons lists all, learn begins any.";
 
     @TempDir
@@ -34,7 +34,7 @@ class WelcomeTest {
     void beginsAtTheBeginning() throws IOException {
         try (Typist typist = newcomer()) {
             assertEquals(GREETING, typist.greeting());
-            assertEquals(SCALE, typist.types(""));
+            assertEquals(SCALE + " Enter passes it.", typist.types(""));
             assertEquals(
                     "Then we begin at the beginning, on the keys. Enter begins 1.1 Steps and half steps" + ELSEWHERE,
                     typist.types(""));
@@ -49,7 +49,8 @@ class WelcomeTest {
             String called = typist.types("german");
             assertEquals(
                     "Notes are called C D E F G A H C, with Fis and B among them; type them so, too."
-                            + " English, German or Latin names: notes english, notes german, notes latin. " + SCALE,
+                            + " English, German or Latin names: notes english, notes german, notes latin. " + SCALE
+                            + " Enter passes it.",
                     called);
             assertEquals("Yes: D E Fis G A H Cis. " + CHORD, typist.types("d e fis g a h cis"));
             assertEquals(

@@ -6,6 +6,7 @@ import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Evidence;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
+import monochord.record.Bookmarks;
 import monochord.text.Phrase;
 
 /** What keeps a learner's answers and says what they show. */
@@ -23,6 +24,12 @@ public interface Keeper {
 
     /** What the last sitting left for this one; quick, for it is read before the first prompt. */
     Agenda agenda();
+
+    /** Which lessons are finished, and where others were left. */
+    Bookmarks bookmarks();
+
+    /** Keeps that for the next sitting, in place of what stood there. */
+    void keep(Bookmarks bookmarks);
 
     /** The sitting ends, and leaves this for the next. */
     void leave(Agenda agenda);
@@ -55,6 +62,16 @@ public interface Keeper {
             @Override
             public Agenda agenda() {
                 return Agenda.NONE;
+            }
+
+            @Override
+            public Bookmarks bookmarks() {
+                return Bookmarks.NONE;
+            }
+
+            @Override
+            public void keep(Bookmarks bookmarks) {
+                // the sitting holds them itself
             }
 
             @Override

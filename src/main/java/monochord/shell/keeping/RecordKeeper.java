@@ -5,6 +5,7 @@ import java.util.List;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
+import monochord.record.Bookmarks;
 import monochord.record.Register;
 import monochord.text.Phrase;
 
@@ -52,6 +53,16 @@ public final class RecordKeeper implements Keeper {
     @Override
     public Agenda agenda() {
         return Agenda.read(home);
+    }
+
+    @Override
+    public Bookmarks bookmarks() {
+        return Bookmarks.read(home);
+    }
+
+    @Override
+    public void keep(Bookmarks bookmarks) {
+        bookmarks.write(home);
     }
 
     @Override

@@ -6,8 +6,8 @@ import java.util.Optional;
 import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.shell.sitting.Breaks;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Scene;
-import monochord.shell.sitting.Stage;
 import monochord.sound.keyboard.Stroke;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -24,7 +24,7 @@ final class Playing {
             Phrase.of("The letters are mine: spelling is not asked of the fingers.");
     private static final MovingKeyboard MIDDLE = new MovingKeyboard(48, 83);
 
-    private final Stage stage;
+    private final PlaybackState stage;
     private final Invitation invitation = new Invitation();
     private final List<Chord> row = new ArrayList<>();
     private Gestures gestures = new Gestures();
@@ -36,7 +36,7 @@ final class Playing {
     private boolean named;
     private boolean shown;
 
-    Playing(Stage stage) {
+    Playing(PlaybackState stage) {
         this.stage = stage;
     }
 

@@ -5,8 +5,8 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Scene;
-import monochord.shell.sitting.Stage;
 import monochord.sound.keyboard.Connection;
 import monochord.sound.keyboard.KeyboardTrouble;
 import monochord.sound.keyboard.MidiKeyboard;
@@ -46,11 +46,11 @@ public final class Seat {
     private volatile Connected current;
 
     /** One on the stage's board, told from now on where the sitting stands. */
-    public Seat(Stage stage) {
+    public Seat(PlaybackState stage) {
         this(stage, () -> TimeUnit.NANOSECONDS.toMillis(System.nanoTime()));
     }
 
-    Seat(Stage stage, LongSupplier clock) {
+    Seat(PlaybackState stage, LongSupplier clock) {
         this.clock = clock;
         this.playing = new Playing(stage);
         stage.tell(scene -> events.add(new Event.Waits(scene)));

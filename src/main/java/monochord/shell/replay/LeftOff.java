@@ -4,6 +4,7 @@ import java.util.List;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
+import monochord.record.Bookmarks;
 import monochord.shell.keeping.Keeper;
 import monochord.text.Phrase;
 
@@ -27,6 +28,16 @@ record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
     @Override
     public List<Phrase> notices() {
         return keeper.notices();
+    }
+
+    @Override
+    public Bookmarks bookmarks() {
+        return keeper.bookmarks();
+    }
+
+    @Override
+    public void keep(Bookmarks bookmarks) {
+        keeper.keep(bookmarks);
     }
 
     @Override

@@ -56,9 +56,9 @@ public final class Rehearsal implements AutoCloseable {
         sitting.cells().take(trusted ? outside.cells().newCell() : withheld.cell());
         this.trusted = trusted;
         sitting.settle(start.key());
-        sitting.takeSeat(start.notes());
+        sitting.startInteractive(start.notes());
         sitting.study().begin();
-        sitting.faces(
+        sitting.setDisplay(
                 Look.ofPipe().inWidth(start.screen().columns()), start.screen().lines());
     }
 

@@ -23,12 +23,12 @@ final class InTurn {
     private static Answer play(List<Music> music, Key key, Directions directions, Sitting sitting) {
         List<Take> takes = music.stream().map(one -> Take.of(one, key)).toList();
         return takes.size() > 1
-                ? new Contest(takes, directions).listened(sitting)
+                ? new AbComparison(takes, directions).listened(sitting)
                 : play(takes.get(0), directions, sitting);
     }
 
     private static Answer play(Take take, Directions directions, Sitting sitting) {
-        Stage stage = sitting.stage();
+        PlaybackState stage = sitting.stage();
         stage.remember(take, directions);
         String remark = stage.ear().play(directions.perform(take.piece(), take.key()));
         return new PlayAnswer(List.of(take.title()), directions, remark);

@@ -35,11 +35,9 @@ final class LessonCode {
         page.add(Saying.of(StyledText.of("  " + text.replace("\n", "\n  "), Style.JAVA)));
         if (sitting.outside().trust().isTrusted(file, digest())) {
             waiting = text;
-            page.add(Saying.of("Enter runs it; skip passes it by."));
         } else {
-            page.add(Saying.of("This lesson is not one of ours. yes runs its Java, this and what follows; "
-                    + "Enter goes on without."));
-            sitting.outside().askConsent(() -> consented(text, sitting));
+            page.add(Saying.of("This lesson is not one of ours. yes runs its Java, this and what follows."));
+            sitting.outside().askConsent(() -> consented(text, sitting), sitting.teaching()::goOn);
         }
         return true;
     }

@@ -2,9 +2,12 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.practice.Verdict;
+import monochord.course.Course;
+import monochord.course.Placement;
+import monochord.course.ReviewSet;
 import monochord.practice.drill.Turn;
 import monochord.record.Agenda;
+import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Saying;
@@ -18,7 +21,6 @@ public final class Opening {
     private final Agenda agenda;
     private final long time;
     private boolean reviewed;
-    private Welcome welcome;
 
     Opening(Agenda agenda, long time) {
         this.agenda = agenda;
@@ -37,10 +39,12 @@ public final class Opening {
     /** What to say before the first prompt; to someone new, the first question. */
     public Answer greeting(Sitting sitting) {
         if (agenda.isEmpty() && sitting.settings().get(WELCOMED).isEmpty()) {
-            welcome = new Welcome();
-            return welcome.greeting();
+            sitting.teaching().beginFirstStart(new Placement());
+            sitting.linePlace().isSaidThere();
+            return FirstStart.greeting();
         }
-        return Saying.of(StyledText.of(agenda.isEmpty() ? FIRST : due() + "\n" + next()));
+        sitting.linePlace().isSaidThere();
+        return Saying.of(StyledText.of(agenda.isEmpty() ? FIRST : due() + "\n" + next(sitting)));
     }
 
     private String due() {
@@ -54,39 +58,45 @@ public final class Opening {
         };
     }
 
-    private String next() {
-        String begin = agenda.due(time) > 0 ? "Then comes " : "Enter begins ";
+    private String next(Sitting sitting) {
         String lesson = agenda.title().isEmpty() ? "the first lesson" : agenda.title();
+        boolean isLeft = sitting.study().bookmarks().at(agenda.slug()).isPresent();
+        if (isLeft && agenda.due(time) == 0) {
+            return Phrase.sentence(
+                            "Enter goes on with {0} where you left it; or type music, a verb, or help.",
+                            Phrase.typed(lesson))
+                    .toString();
+        }
+        String begin = agenda.due(time) > 0 ? "Then comes " : "Enter begins ";
         return begin + lesson + "; or type music, a verb, or help.";
     }
 
-    /** Whether it is being found out where someone new begins. */
-    public boolean isAsking() {
-        return welcome != null && !welcome.isOver();
-    }
-
-    /** Whether it is asked by what names notes go. */
-    public boolean asksForNames() {
-        return isAsking() && welcome.asksForNames();
-    }
-
-    /** What follows a line that passes what is asked, or says what the notes are called; none if it does neither. */
-    public Optional<Answer> take(String line, Sitting sitting) {
-        if (isAsking() && Welcome.passes(line)) {
-            return Optional.of(sitting.teaching().goOn());
+    /** What Enter does while nothing is open. The lessons are not looked for on disk to say it. */
+    Phrase row(Sitting sitting) {
+        if (bringsBack(sitting)) {
+            return Phrase.sentence("Enter brings back what is due.");
         }
-        return asksForNames() ? welcome.takeNames(line, sitting) : Optional.empty();
-    }
-
-    Answer judged(Verdict verdict, Sitting sitting) {
-        return welcome.judged(verdict, sitting);
-    }
-
-    /** Asks no more, for the learner has other plans. */
-    public void yield(Sitting sitting) {
-        if (isAsking()) {
-            welcome.end(sitting);
+        Course course = sitting.course();
+        if (!course.isRead()) {
+            return row(agenda.slug(), agenda.title(), sitting);
         }
+        return course.next()
+                .map(entry -> row(entry.slug(), Course.title(entry), sitting))
+                .orElseGet(() -> Phrase.sentence("Enter finds no lesson after the last."));
+    }
+
+    private static Phrase row(String slug, String title, Sitting sitting) {
+        if (title.isEmpty()) {
+            return Phrase.sentence("Enter begins the first lesson.");
+        }
+        boolean isLeft = sitting.study().bookmarks().at(slug).isPresent();
+        return isLeft
+                ? Phrase.sentence("Enter goes on with {0}.", Phrase.typed(title))
+                : Phrase.sentence("Enter begins {0}.", Phrase.typed(title));
+    }
+
+    private boolean bringsBack(Sitting sitting) {
+        return !reviewed && agenda.due(time) > 0 && !sitting.course().wasTaken();
     }
 
     /** What is due has been brought back, so that Enter does not do it again. */
@@ -94,18 +104,21 @@ public final class Opening {
         reviewed = true;
     }
 
-    /** What is asked is passed; else, once what is due, then the lesson that follows. */
+    /** Once what is due, then the lesson that follows. */
     Answer begin(Sitting sitting) {
-        if (isAsking()) {
-            return welcome.goOn(sitting);
-        }
-        if (!reviewed && agenda.due(time) > 0 && !sitting.course().wasTaken()) {
+        if (bringsBack(sitting)) {
             reviewed();
-            List<Turn> turns = Review.turns(Review.USUAL_MINUTES, sitting.study());
+            List<Turn> turns = ReviewSet.turns(
+                    ReviewSet.USUAL_MINUTES,
+                    sitting.study().now(),
+                    sitting.study().knowledge());
             if (!turns.isEmpty()) {
-                return sitting.study().withNotices(Review.begin(turns, Review.USUAL_MINUTES, sitting));
+                return sitting.study().withNotices(sitting.teaching().review(turns, ReviewSet.USUAL_MINUTES));
             }
         }
-        return sitting.course().begin(sitting);
+        return sitting.course()
+                .next()
+                .map(entry -> sitting.teaching().begin(entry, Optional.empty()))
+                .orElseGet(Sitting::idle);
     }
 }

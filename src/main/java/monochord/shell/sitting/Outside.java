@@ -12,12 +12,14 @@ import monochord.view.Answer;
 /** What a sitting may reach beyond itself: files, drafts, and what understands its lines. */
 public final class Outside {
     private final Path folder;
-    private Seal seal;
-    private volatile Seal inner;
+    private ReplaySandbox seal;
+    private volatile ReplaySandbox inner;
     private Trust trust = Trust.none();
     private Drafts drafts;
     private Conversation conversation;
-    private Supplier<Answer> consent;
+    private Consent consent;
+
+    private record Consent(Supplier<Answer> yes, Supplier<Answer> no) {}
 
     /** @param folder where file names that are not absolute begin */
     Outside(Path folder) {
@@ -49,24 +51,24 @@ public final class Outside {
     }
 
     /** Closes the sitting off. */
-    public void closeOff(Seal newSeal) {
+    public void closeOff(ReplaySandbox newSeal) {
         seal = newSeal;
     }
 
     /** What closes the sitting off, if anything does. */
-    public Optional<Seal> seal() {
+    public Optional<ReplaySandbox> seal() {
         return Optional.ofNullable(seal);
     }
 
     /** A seal for what is typed again closed off from here. */
-    public Seal newSeal(Path empty) {
-        inner = seal == null ? Seal.around(empty) : seal.within(empty);
+    public ReplaySandbox newSeal(Path empty) {
+        inner = seal == null ? ReplaySandbox.around(empty) : seal.within(empty);
         return inner;
     }
 
     /** Breaks off what is being typed again closed off from here; from another thread. */
     public void stop() {
-        Seal broken = inner;
+        ReplaySandbox broken = inner;
         if (broken != null) {
             broken.stop();
         }
@@ -98,15 +100,30 @@ public final class Outside {
         conversation = newConversation;
     }
 
-    /** Asks for a yes: if the next line is one, this is done; any other line takes the question away. */
-    public void askConsent(Supplier<Answer> whatThen) {
-        consent = whatThen;
+    /**
+     * Asks for a yes. Any other line takes the question away.
+     *
+     * @param yes what is done if the next line says yes
+     * @param no what is done if it says nothing, or to skip
+     */
+    public void askConsent(Supplier<Answer> yes, Supplier<Answer> no) {
+        consent = new Consent(yes, no);
     }
 
-    /** What was to be done on a yes, taken away. */
-    public Optional<Supplier<Answer>> takeConsent() {
-        Optional<Supplier<Answer>> asked = Optional.ofNullable(consent);
+    /** Whether the next line may say yes. */
+    public boolean asksConsent() {
+        return consent != null;
+    }
+
+    /** Takes the question away, with this answer to it. */
+    public Answer consent(boolean given) {
+        Consent asked = consent;
         consent = null;
-        return asked;
+        return (given ? asked.yes : asked.no).get();
+    }
+
+    /** Takes the question away. */
+    public void forgetConsent() {
+        consent = null;
     }
 }

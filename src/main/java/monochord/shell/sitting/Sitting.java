@@ -3,6 +3,10 @@ package monochord.shell.sitting;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import monochord.course.Course;
+import monochord.course.OpenQuestion;
+import monochord.course.Place;
+import monochord.course.Placement;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
@@ -15,6 +19,7 @@ import monochord.theory.NoteName;
 import monochord.theory.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
+import monochord.view.Aside;
 import monochord.view.Look;
 import monochord.view.NotesCalled;
 import monochord.view.Saying;
@@ -23,14 +28,16 @@ import monochord.view.Saying;
 public final class Sitting {
     private static final String NOTES = "notes";
 
-    private final Stage stage;
+    private final PlaybackState stage;
     private final Settings settings;
     private final Outside outside;
-    private final Study study;
+    private final LearnerRecord study;
     private final Journal journal;
     private Chance seeds;
     private final Teaching teaching;
     private final Cells cells = new Cells(this);
+    private final LinePlace linePlace = new LinePlace(this);
+    private LongAnswer longAnswer;
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
@@ -50,12 +57,12 @@ public final class Sitting {
      */
     public Sitting(
             Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
-        this.stage = new Stage(ear, settings, new Breaks(clock));
+        this.stage = new PlaybackState(ear, settings, new Breaks(clock));
         this.settings = settings;
         this.seeds = seeds;
         this.outside = new Outside(folder);
         this.teaching = new Teaching(this, course, clock);
-        this.study = new Study(keeper, clock);
+        this.study = new LearnerRecord(keeper, clock);
         this.journal = new Journal(this::start, () -> Look.ofPipe().naming(naming));
     }
 
@@ -81,6 +88,7 @@ public final class Sitting {
         naming = other.naming;
         seeds = other.seeds;
         teaching.goOnFrom(other.teaching);
+        linePlace.goOnFrom(other.linePlace);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
     }
@@ -94,8 +102,8 @@ public final class Sitting {
         key = newKey;
     }
 
-    /** Tells how answers will look, and how many lines the learner sees at once. */
-    public void faces(Look screen, int lines) {
+    /** @param lines of the window, {@link Integer#MAX_VALUE} where nothing scrolls away */
+    public void setDisplay(Look screen, int lines) {
         look = screen;
         screenLines = lines;
     }
@@ -110,7 +118,7 @@ public final class Sitting {
     }
 
     /** Where music is shown and heard. */
-    public Stage stage() {
+    public PlaybackState stage() {
         return stage;
     }
 
@@ -119,14 +127,14 @@ public final class Sitting {
         return naming;
     }
 
-    /** From now on a person sits here: notes go by the names the learner has settled on. A script's are English. */
-    public void takeSeat() {
+    /** From now on a person converses here, not a script: notes go by the names kept in the settings. */
+    public void startInteractive() {
         seated = true;
         naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
     }
 
-    /** From now on notes go by these names here. */
-    public void takeSeat(NoteNaming names) {
+    /** The same, where notes go by these names. */
+    public void startInteractive(NoteNaming names) {
         seated = true;
         naming = names;
     }
@@ -141,13 +149,14 @@ public final class Sitting {
         naming = names;
         boolean kept = settings.keep(NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
-        boolean asked = teaching.welcome().filter(Opening::asksForNames).isPresent();
+        boolean asked = teaching.firstStart().filter(Placement::asksForNames).isPresent();
         return asked ? Answers.of(called, teaching.goOn()) : called;
     }
 
     /** Tells whoever looks on that the line waits, and what for. */
     public void waits() {
-        Optional<Question> answered = Optional.ofNullable(cells.isOpen() ? null : desk().question());
+        Optional<Question> answered =
+                Optional.ofNullable(cells.isOpen() ? null : question().question());
         stage.waits(new Scene(key, naming, answered));
     }
 
@@ -170,6 +179,59 @@ public final class Sitting {
         return screenLines != Integer.MAX_VALUE && outside.seal().isEmpty();
     }
 
+    /** What the line is there for: the innermost of what is open. */
+    public LineMode mode() {
+        if (cells.isOpen()) {
+            return LineMode.OPEN_CELL;
+        }
+        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
+    }
+
+    /** How far that has come, where it can be counted. */
+    public Optional<Place> place() {
+        return switch (mode()) {
+            case LONG_ANSWER -> Optional.of(longAnswer.place());
+            case OPEN_CELL, CONSENT -> Optional.empty();
+            default -> teaching.place();
+        };
+    }
+
+    /** Says where the line stands. */
+    public LinePlace linePlace() {
+        return linePlace;
+    }
+
+    /** Shows the rest of it screen by screen, before anything else. */
+    public Answer show(LongAnswer answer) {
+        longAnswer = answer;
+        return screen();
+    }
+
+    /** The next screen of a long answer. */
+    public Answer showMore() {
+        longAnswer.forward();
+        return screen();
+    }
+
+    /** The screen before. */
+    public Answer showBefore() {
+        longAnswer.back();
+        return screen();
+    }
+
+    private Answer screen() {
+        Answer screen = new Aside(new Saying(longAnswer.screen(), Answer.DONE));
+        if (longAnswer.isLast()) {
+            longAnswer = null;
+        }
+        return screen;
+    }
+
+    /** Shows no more of a long answer. */
+    public void leaveLongAnswer() {
+        longAnswer = null;
+    }
+
     /** Where Java is run. */
     public Cells cells() {
         return cells;
@@ -184,11 +246,12 @@ public final class Sitting {
         return teaching.course();
     }
 
-    public Desk desk() {
-        return teaching.desk();
+    /** The question that is open, or was last. */
+    public OpenQuestion question() {
+        return teaching.question();
     }
 
-    public Study study() {
+    public LearnerRecord study() {
         return study;
     }
 

@@ -1,261 +1,147 @@
 package monochord.shell.sitting;
 
 import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import monochord.practice.Grade;
+import java.util.function.Supplier;
+import monochord.course.Activity;
+import monochord.course.Course;
+import monochord.course.LessonWalk;
+import monochord.course.NamedAnswer;
+import monochord.course.NamedQuestion;
+import monochord.course.OpenQuestion;
+import monochord.course.Place;
+import monochord.course.Placement;
+import monochord.course.QuestionRun;
+import monochord.course.RoomLesson;
+import monochord.lesson.Reading;
+import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.Verdict;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
+import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
+import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Saying;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
+import monochord.view.course.CheckAnswer;
+import monochord.view.course.DrillEnd;
 import monochord.view.course.VerdictAnswer;
 
-/** What is being taught: the question on the desk, the run or the lesson it belongs to, and what comes next. */
+/**
+ * What is being taught. What is under way stands in one pile: the line goes on with the uppermost, and what lies below waits
+ * for it. {@link LineMode} says what Enter and the words beside it do with each.
+ */
 public final class Teaching {
-    private static final String TRIED = "Try again, or: hint, why, tell. Enter leaves it and goes on.";
-    private static final String UNTRIED = "Try again, or: hint, tell. skip leaves it and goes on.";
-
     private final Sitting sitting;
+    private Deque<Activity> underWay = new ArrayDeque<>();
     private Course course;
-    private Desk desk;
-    private Drill drill;
+    private OpenQuestion question;
+    private LessonTeaching lesson;
+    private ClassTeaching room;
     private Opening opening;
-    private Presentation presentation;
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
         this.course = course;
-        this.desk = new Desk(clock);
+        this.question = new OpenQuestion(clock);
     }
 
     /** Goes on where another stands: its question, its lesson. */
     void goOnFrom(Teaching other) {
         course = other.course;
-        desk = other.desk;
-        drill = other.drill;
-        presentation = other.presentation;
+        question = other.question;
+        underWay = other.underWay;
+        lesson = other.lesson;
+        room = other.room;
     }
 
     public Course course() {
         return course;
     }
 
-    public Desk desk() {
-        return desk;
+    /** The question that is open, or was last. */
+    public OpenQuestion question() {
+        return question;
     }
 
-    /** Puts a question that was asked for by name; a lesson or a run that is being taken waits. */
-    public void ask(Skill skill, Question question) {
-        setAside();
-        desk.put(skill, question);
-        sitting.study().ready();
-    }
-
-    /** A lesson's question comes back when the lesson goes on; one of a run is gone. */
-    private void setAside() {
-        sitting.stage().leaveContest();
-        if (desk.isOpen() && !desk.isByName() && drill == null) {
-            course.keep(desk.question());
+    /** What the line is there for. */
+    LineMode mode() {
+        Activity now = underWay.peek();
+        if (now instanceof Placement first) {
+            return first.asksForNames() ? LineMode.NAMES : LineMode.FIRST_QUESTION;
         }
-        desk.clear();
-    }
-
-    /** @param lesson the slug of the lesson that asks, empty if none does */
-    void put(Question question, String lesson) {
-        sitting.stage().leaveContest();
-        desk.put(question, lesson);
-        sitting.study().ready();
-    }
-
-    /** The open question in words, and to the ear if it is one for the ear. */
-    public AskAnswer asked() {
-        return Hearing.put(desk.question(), sitting.stage().ear());
-    }
-
-    /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
-    public Answer drill(List<Turn> turns) {
-        return begin(Drill.of(turns, level()));
-    }
-
-    /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
-    public Answer review(List<Turn> turns, int minutes) {
-        opening().reviewed();
-        long until = sitting.study().now() + Duration.ofMinutes(minutes).toMillis();
-        return begin(Drill.review(turns, until, level()));
-    }
-
-    private Level level() {
-        return new Level(sitting.study().knowledge());
-    }
-
-    private Answer begin(Drill run) {
-        setAside();
-        presentation = null;
-        drill = run;
-        return nextInDrill();
-    }
-
-    private Answer nextInDrill() {
-        if (drill.isOver(sitting.study().now())) {
-            return endDrill();
+        if (now instanceof NamedQuestion) {
+            return question.isOpen() ? LineMode.QUESTION : LineMode.ANSWERED;
         }
-        put(drill.next(sitting.seeds()), "");
-        return asked();
-    }
-
-    /** Nothing is open any more, for a lesson begins. */
-    void clearForLesson() {
-        presentation = null;
-        desk.clearForLesson();
-        drill = null;
-    }
-
-    /** Whether a run of questions is being taken. */
-    public boolean isDrilling() {
-        return drill != null;
-    }
-
-    /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */
-    public Answer endDrill() {
-        if (desk.isTried() || desk.hintsGiven() > 0) {
-            leaveQuestion();
+        if (now instanceof QuestionRun run) {
+            return run.isReview() ? LineMode.REVIEW : LineMode.RUN;
         }
-        desk.clear();
-        Answer end = drill.end();
-        drill = null;
-        return end;
-    }
-
-    /** Judges an answer to the open question; after a right one goes on by itself in a lesson or a run. */
-    public Answer answer(String typed) {
-        Question question = desk.question();
-        AsTyped text = NamedAnswer.answer(typed, question, sitting.naming());
-        Verdict verdict = NamedAnswer.quoting(text, desk.answer(text.english()));
-        if (verdict.grade() != Grade.UNREADABLE) {
-            sitting.study().keep(desk.lastAttempt());
+        if (now instanceof RoomLesson shown) {
+            return shown.isAsking() ? LineMode.CLASS_QUESTION : LineMode.CLASS;
         }
-        return sitting.study().withNotices(answer(question, verdict, text.english()));
+        return now == null ? LineMode.REST : lessonMode();
     }
 
-    private Answer answer(Question question, Verdict verdict, String text) {
-        if (welcome().isPresent() && verdict.grade() != Grade.UNREADABLE) {
-            return Answers.of(new VerdictAnswer(question, verdict, ""), opening.judged(verdict, sitting));
+    private LineMode lessonMode() {
+        return lesson.isJavaWaiting()
+                ? LineMode.LESSON_JAVA
+                : question.isOpen() ? LineMode.LESSON_QUESTION : LineMode.LESSON_PAGE;
+    }
+
+    /** How far what is under way has come. */
+    Optional<Place> place() {
+        Activity now = underWay.peek();
+        if (now instanceof LessonWalk walk) {
+            return Optional.of(question.isOpen() ? walk.place() : walk.page());
         }
-        if (!verdict.grade().isRight()) {
-            return new VerdictAnswer(question, verdict, next(question, verdict, text));
+        return now instanceof QuestionRun run
+                ? Optional.of(run.place())
+                : now instanceof RoomLesson shown
+                        ? Optional.of(shown.place())
+                        : now instanceof Placement first ? Optional.of(first.place()) : Optional.empty();
+    }
+
+    /** What Enter does in that mode, and what hears a page again. */
+    Phrase row(LineMode mode) {
+        boolean plays =
+                mode == LineMode.LESSON_PAGE && underWay.peek() instanceof LessonWalk walk && walk.endsWithMusic();
+        if (mode == LineMode.LESSON_JAVA) {
+            return mode.fullRow();
         }
-        note(desk.wasRightAtOnce());
-        return drill != null || course.isOpen()
-                ? Answers.of(new VerdictAnswer(question, verdict, ""), goOn())
-                : new VerdictAnswer(question, verdict, "Enter for another.");
+        return plays ? Phrase.sentence("Enter {0}; play hears it again.", mode.enter()) : mode.row();
     }
 
-    /** What can be done after a wrong answer, or one that could not be read. */
-    private String next(Question question, Verdict verdict, String text) {
-        String heard = question.isByEar() && verdict.grade() != Grade.UNREADABLE
-                ? Hearing.beside(question, text, sitting.stage().ear()) + "\n"
-                : "";
-        return heard + (isWaiting() ? UNTRIED : TRIED);
+    /** The run of questions that is being taken, if the line goes on with one. */
+    public boolean isInRun() {
+        return underWay.peek() instanceof QuestionRun;
     }
 
-    /** Whether Enter would only put the question again, since nothing yet was an answer to it. */
-    private boolean isWaiting() {
-        return welcome().isEmpty() && !desk.isTried();
+    /** Whether a lesson is being taken, though perhaps something else comes first. */
+    public boolean isInLesson() {
+        return underWay.stream().anyMatch(LessonWalk.class::isInstance);
     }
 
-    /** Takes the open question off the desk without an answer. */
-    public void leaveQuestion() {
-        if (desk.isOpen()) {
-            note(false);
-            desk.clear();
-        }
+    /** The lesson before a class, if the line goes on with one. */
+    public Optional<ClassTeaching> room() {
+        return underWay.peek() instanceof RoomLesson ? Optional.of(room) : Optional.empty();
     }
 
-    /** Counts what came of a question, if it was one of the run or the lesson. */
-    private void note(boolean rightAtOnce) {
-        if (desk.isByName()) {
-            return;
-        }
-        if (drill != null) {
-            drill.note(rightAtOnce);
-        } else {
-            course.noteAnswer(rightAtOnce);
-        }
+    /** The question that the class looks at. */
+    public Optional<Question> roomQuestion() {
+        return underWay.peek() instanceof RoomLesson shown ? shown.question() : Optional.empty();
     }
 
-    /** Begins to take a lesson with a room; the learner's own lesson waits. */
-    Answer present(Presentation begun) {
-        setAside();
-        drill = null;
-        presentation = begun;
-        return goOn();
-    }
-
-    /** The lesson that is being taken with a room, if one is. */
-    public Optional<Presentation> presentation() {
-        return Optional.ofNullable(presentation);
-    }
-
-    /** Ends it. */
-    public Answer endPresentation() {
-        presentation = null;
-        return Saying.of("The lesson is closed; nothing of it was kept.");
-    }
-
-    /** What comes next when the learner only says go on. */
-    public Answer goOn() {
-        boolean tired = sitting.stage().breaks().isDue();
-        Answer next = presentation == null ? goOnAlone() : present();
-        return tired ? Answers.of(Statement.of(Breaks.CAUTION), next) : next;
-    }
-
-    private Answer present() {
-        Answer next = presentation.goOn(sitting);
-        presentation = presentation.isOver() ? null : presentation;
-        return next;
-    }
-
-    private Answer goOnAlone() {
-        if (welcome().isPresent()) {
-            leaveQuestion();
-            return opening().begin(sitting);
-        }
-        if (desk.isOpen() && !desk.isTried()) {
-            return asked();
-        }
-        leaveQuestion();
-        if (drill != null) {
-            return nextInDrill();
-        }
-        if (course.isOpen()) {
-            return course.goOn(sitting);
-        }
-        return sitting.stage().contestOnEnter().isPresent()
-                ? sitting.stage().contestOnEnter().get().heard(sitting)
-                : desk.isByName() ? askAgain(desk.lastSkill()) : opening().begin(sitting);
-    }
-
-    /** Whether nothing waits that an empty line would go on with. */
-    boolean isIdle() {
-        return presentation == null && !desk.isOpen() && drill == null && !course.isOpen();
-    }
-
-    private Answer askAgain(Skill skill) {
-        Question last = desk.lastQuestion();
-        ask(
-                skill,
-                last.isByEar()
-                        ? level().another(skill, sitting.seeds(), last)
-                        : new Turn(skill, sitting.key()).question(sitting.seeds(), last));
-        return asked();
+    /** The first questions to someone new, if they are being asked. */
+    public Optional<Placement> firstStart() {
+        return underWay.peek() instanceof Placement first ? Optional.of(first) : Optional.empty();
     }
 
     /** How a sitting opens, on this day. */
@@ -267,13 +153,249 @@ public final class Teaching {
         return opening;
     }
 
-    /** The questions to someone new, as long as they are being asked. */
-    public Optional<Opening> welcome() {
-        return Optional.ofNullable(opening).filter(Opening::isAsking);
-    }
-
     /** The lesson that the sitting opened with; empty if it has not opened, or with none. */
     String openedWith() {
         return opening == null ? "" : opening.lesson();
+    }
+
+    /** What begins takes the place of what stands as near to the line; the rest waits, with its question. */
+    private void begin(Activity next) {
+        question.clear();
+        while (!underWay.isEmpty() && underWay.peek().nearness() >= next.nearness()) {
+            underWay.pop();
+        }
+        underWay.push(next);
+    }
+
+    void beginFirstStart(Placement first) {
+        begin(first);
+    }
+
+    /** Asks nothing more of someone new, for good. */
+    void endFirstStart() {
+        if (firstStart().isPresent()) {
+            question.clear();
+            underWay.pop();
+        }
+        sitting.settings().keep(Opening.WELCOMED, "yes");
+    }
+
+    /** Whoever knows what to do is asked no more. */
+    public void giveWay() {
+        if (firstStart().isPresent()) {
+            endFirstStart();
+        }
+    }
+
+    /** Puts a question that was asked for by name; what is under way waits. */
+    public void ask(Skill skill, Question named) {
+        begin(new NamedQuestion());
+        question.put(skill, named);
+        sitting.study().ready();
+    }
+
+    /** The open question in words, and to the ear if it is one for the ear. */
+    public AskAnswer asked() {
+        return Hearing.put(question.question(), sitting.stage().ear());
+    }
+
+    /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
+    public Answer practise(List<Turn> turns) {
+        begin(QuestionRun.of(turns, level()));
+        return advance();
+    }
+
+    /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
+    public Answer review(List<Turn> turns, int minutes) {
+        opening().reviewed();
+        long until = sitting.study().now() + Duration.ofMinutes(minutes).toMillis();
+        begin(QuestionRun.review(turns, until, level()));
+        Phrase head = Phrase.counted(
+                turns.size(),
+                "One thing to bring back, weakest first. skip ends it.",
+                "{0} things to bring back, weakest first. skip ends it.",
+                turns.size());
+        return Answers.of(Statement.of(head), advance());
+    }
+
+    Level level() {
+        return new Level(sitting.study().knowledge());
+    }
+
+    /** Begins a lesson of the library, or says what is wrong with it. */
+    public Answer begin(LibraryEntry entry, Optional<Key> key) {
+        Reading reading = course.library().read(entry);
+        if (reading.lesson().isEmpty() || !reading.isSound()) {
+            return faults(entry, reading);
+        }
+        course.begin(entry);
+        key.ifPresent(sitting::settle);
+        lesson = LessonTeaching.of(entry, reading.lesson().get(), key, sitting);
+        if (!Course.majorKey(sitting.key()).equals(lesson.walk().key())) {
+            sitting.settle(lesson.walk().key()); // it was left in this key
+        }
+        begin(lesson.walk());
+        return lesson.begin(sitting);
+    }
+
+    private static Answer faults(LibraryEntry entry, Reading reading) {
+        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults(), true)));
+    }
+
+    /** Begins to take a lesson with a class, or says what is wrong with it; the learner's own lesson waits. */
+    public Answer present(LibraryEntry entry, Key key) {
+        Reading reading = course.library().read(entry);
+        if (reading.lesson().isEmpty() || !reading.isSound()) {
+            return faults(entry, reading);
+        }
+        sitting.settle(key);
+        RoomLesson shown = new RoomLesson(reading.lesson().get(), Course.majorKey(key), sitting.nextSeed());
+        begin(shown);
+        room = new ClassTeaching(shown);
+        return room.begin(sitting);
+    }
+
+    void lessonIsOver(LessonTeaching over) {
+        underWay.remove(over.walk());
+    }
+
+    /** The verdict on an answer to the open question, which nothing hangs on yet. */
+    public Judged judge(String typed) {
+        Question open = question.question();
+        AsTyped text = NamedAnswer.answer(typed, open, sitting.naming());
+        return new Judged(open, text, NamedAnswer.judge(text, open));
+    }
+
+    /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
+    public Answer take(Judged judged) {
+        question.take(judged.text().english(), judged.verdict()).ifPresent(sitting.study()::keep);
+        return sitting.study().withNotices(said(judged));
+    }
+
+    /** Judges an answer and takes it. */
+    public Answer answer(String typed) {
+        return take(judge(typed));
+    }
+
+    private Answer said(Judged judged) {
+        Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), "");
+        if (firstStart().isPresent() && judged.isRead()) {
+            return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
+        }
+        if (!judged.verdict().grade().isRight()) {
+            return new VerdictAnswer(judged.question(), judged.verdict(), tryAgain(judged));
+        }
+        note(question.wasRightAtOnce());
+        return isAloneWithQuestion() ? plain : Answers.of(plain, advance());
+    }
+
+    private boolean isAloneWithQuestion() {
+        return underWay.peek() instanceof NamedQuestion && underWay.size() == 1;
+    }
+
+    /** What can be done after a wrong answer, or one that could not be read. */
+    private String tryAgain(Judged judged) {
+        String heard = judged.question().isByEar() && judged.isRead()
+                ? Hearing.beside(
+                                judged.question(),
+                                judged.text().english(),
+                                sitting.stage().ear()) + "\n"
+                : "";
+        return heard
+                + ((question.isTried()
+                        ? Phrase.sentence("Try again, or: hint, why, tell.")
+                        : Phrase.sentence("Try again, or: hint, tell.")));
+    }
+
+    /** Counts what came of a question, if it was one of a run or a lesson. */
+    private void note(boolean rightAtOnce) {
+        if (underWay.peek() instanceof QuestionRun run) {
+            run.note(rightAtOnce);
+        } else if (underWay.peek() instanceof LessonWalk walk) {
+            walk.note(rightAtOnce);
+        }
+    }
+
+    /** Tells the answer to the open question, which counts as not known, and goes on. */
+    public Answer tell() {
+        Question told = question.question();
+        question.clear();
+        note(false);
+        Answer way = Saying.of(told.derivation());
+        if (isAloneWithQuestion()) {
+            return way;
+        }
+        return Answers.of(
+                way,
+                firstStart().isPresent()
+                        ? FirstStart.follow(firstStart().get().pass(), sitting)
+                        : afterBreak(this::advance));
+    }
+
+    /** What comes of itself once a question is done with. */
+    Answer advance() {
+        if (underWay.peek() instanceof NamedQuestion) {
+            return leaveUppermost();
+        }
+        if (underWay.peek() instanceof QuestionRun run) {
+            if (run.isOver(sitting.study().now())) {
+                return endRun();
+            }
+            question.put(run.next(sitting.seeds()), "");
+            sitting.study().ready();
+            return asked();
+        }
+        return lesson.nextBelowVerdict(sitting);
+    }
+
+    /** The uppermost is done with; what waited below goes on at once if it was in the middle of a question. */
+    Answer leaveUppermost() {
+        question.clear();
+        underWay.pop();
+        boolean goesOn =
+                underWay.peek() instanceof QuestionRun || underWay.peek() instanceof LessonWalk walk && walk.isAsking();
+        return goesOn ? advance() : new Answers(List.of());
+    }
+
+    /** What Enter does. */
+    public Answer goOn() {
+        return afterBreak(() -> moves().enter());
+    }
+
+    /** Where it goes on after half an hour, a rest is recommended first. */
+    private Answer afterBreak(Supplier<Answer> next) {
+        boolean tired = sitting.stage().breaks().isDue();
+        Answer goesOn = next.get();
+        return tired ? Answers.of(Statement.of(Breaks.CAUTION), goesOn) : goesOn;
+    }
+
+    /** What {@code skip} does; none where there is nothing to skip. */
+    public Optional<Answer> skip() {
+        return moves().skip();
+    }
+
+    /** What {@code back} does; none where there is nothing to go back to. */
+    public Optional<Answer> back() {
+        return moves().back();
+    }
+
+    /** What {@code hint} says; none where nothing is open to help with. */
+    public Optional<Answer> hint() {
+        return moves().hint();
+    }
+
+    private LineMoves moves() {
+        return new LineMoves(this, sitting, underWay, lesson, room);
+    }
+
+    /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */
+    public Answer endRun() {
+        QuestionRun run = (QuestionRun) underWay.pop();
+        if (question.isOpen() && (question.isTried() || question.hintsGiven() > 0)) {
+            run.note(false);
+        }
+        question.clear();
+        QuestionRun.Result result = run.result();
+        return new DrillEnd(result.asked(), result.atOnce(), result.second(), result.missed());
     }
 }

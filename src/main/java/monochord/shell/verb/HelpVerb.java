@@ -40,7 +40,7 @@ public final class HelpVerb implements Verb {
     @Override
     public Usage usage() {
         return Usage.of(word(), Usage.Topic.LEAVING, Phrase.of("list the verbs, tell about one, or how music is typed"))
-                .form(may(takes(List.of(Value.VERB, Value.TOPIC), "music", "java", "ears", "hands", "band")))
+                .form(may(takes(List.of(Value.VERB, Value.TOPIC), "enter", "music", "java", "ears", "hands", "band")))
                 .examples("help play", "help music");
     }
 
@@ -54,6 +54,7 @@ public final class HelpVerb implements Verb {
         String about = sentence.body().text().toLowerCase(Locale.ROOT);
         return switch (about) {
             case "" -> overview();
+            case "enter" -> new ModesAnswer(sitting.mode());
             case "music", "notation" -> HelpPages.music();
             case "ears", "hearing" -> new Statement(Care.EARS, Answer.DONE);
             case "java", "code" -> HelpPages.java();
@@ -97,8 +98,9 @@ public final class HelpVerb implements Verb {
                         Phrase.toType("F C G Ab"), Phrase.toType("D major"))
                 .then(Phrase.sentence("Enter goes on.")));
         lines.add(quiet(Phrase.of("help VERB tells about one, help exploring about these, and so on.")));
-        lines.add(quiet(Phrase.of("help music: how it is typed. help java: lines of code.")));
-        lines.add(quiet(Phrase.of("help ears, help hands, help band: take care.")));
+        lines.add(quiet(Phrase.of("help enter: what Enter, skip, back, hint and quit do where you are.")
+                .then(Phrase.of("help music: how it is typed."))));
+        lines.add(quiet(Phrase.of("help java: lines of code. help ears, help hands, help band: take care.")));
         return new Statement(lines, Answer.DONE);
     }
 

@@ -31,7 +31,7 @@ final class QuitVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Answer farewell = Statement.of(Phrase.of("Until next time."));
         Answer said =
-                sitting.teaching().isDrilling() ? Answers.of(sitting.teaching().endDrill(), farewell) : farewell;
+                sitting.teaching().isInRun() ? Answers.of(sitting.teaching().endRun(), farewell) : farewell;
         sitting.end();
         return new Aside(said);
     }

@@ -30,13 +30,17 @@ public record BooksAnswer(LessonsAnswer lessons) implements Answer {
                 .wrapped(look.width());
     }
 
-    private static StyledLine row(String book, List<LibraryEntry> entries) {
+    private StyledLine row(String book, List<LibraryEntry> entries) {
         String first = entries.get(0).number();
         String last = entries.get(entries.size() - 1).number();
         String gap = " ".repeat(Math.max(2, TITLE - book.length()));
+        long done = entries.stream()
+                .filter(entry -> lessons.marks().done().contains(entry.slug()))
+                .count();
         long faulty = entries.stream().filter(LibraryEntry::isFaulty).count();
         return StyledLine.of("  " + first.substring(0, first.indexOf('.')), Style.TYPED)
                 .plus("  " + book + gap + (first.equals(last) ? first : first + " to " + last))
+                .plus(done == 0 ? "" : "  " + done + " of " + entries.size() + " done", Style.QUIET)
                 .plus(faulty == 0 ? "" : "  with faults in " + faulty + ": check them", Style.QUIET);
     }
 

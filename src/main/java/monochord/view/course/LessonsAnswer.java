@@ -1,7 +1,9 @@
 package monochord.view.course;
 
 import java.util.List;
+import java.util.Set;
 import monochord.lesson.read.LibraryEntry;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
@@ -9,8 +11,28 @@ import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
 
-/** The lessons there are, by book. */
-public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
+/** The lessons there are, by book, and which of them are finished or were left in the middle. */
+public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements Answer {
+    /**
+     * What a learner has done of them.
+     *
+     * @param done slugs of those that were taken to their end
+     * @param left slugs of those that wait in the middle
+     */
+    public record Marks(Set<String> done, Set<String> left) {
+        public Marks {
+            done = Set.copyOf(done);
+            left = Set.copyOf(left);
+        }
+
+        private String of(LibraryEntry entry) {
+            boolean waits = left.contains(entry.slug());
+            return done.contains(entry.slug())
+                    ? waits ? Phrase.of("done, waiting where you left it").toString() : "done"
+                    : waits ? Phrase.of("waiting where you left it").toString() : "";
+        }
+    }
+
     @Override
     public StyledText text(Look look) {
         if (entries.isEmpty()) {
@@ -35,9 +57,10 @@ public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
         return entries.size() + (int) books + 3;
     }
 
-    private static StyledLine row(LibraryEntry entry) {
+    private StyledLine row(LibraryEntry entry) {
         StyledLine row = StyledLine.of("  " + entry.number(), Style.TYPED).plus("  " + entry.title());
-        return entry.isFaulty() ? row.plus("  has faults: check it", Style.QUIET) : row;
+        String done = marks.of(entry);
+        return row.plus(entry.isFaulty() ? "  has faults: check it" : done.isEmpty() ? "" : "  " + done, Style.QUIET);
     }
 
     @Override
@@ -49,6 +72,8 @@ public record LessonsAnswer(List<LibraryEntry> entries) implements Answer {
                         .put("slug", entry.slug())
                         .put("title", entry.title())
                         .put("book", entry.book())
-                        .put("grade", entry.grade()));
+                        .put("grade", entry.grade())
+                        .put("done", marks.done.contains(entry.slug()))
+                        .put("left", marks.left.contains(entry.slug())));
     }
 }

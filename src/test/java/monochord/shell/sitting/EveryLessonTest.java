@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.Thorough;
+import monochord.course.Course;
+import monochord.course.OpenQuestion;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Grade;
 import monochord.practice.Question;
@@ -60,16 +63,18 @@ class EveryLessonTest {
         Walk(Course course, long seed) {
             this.course = course;
             sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), course);
-            sitting.faces(new Look(80, Signs.MUSIC, false, false), 24);
+            sitting.setDisplay(new Look(80, Signs.MUSIC, false, false), 24);
         }
 
         /** @return the last page */
         String through(LibraryEntry lesson, Key key, Learner learner) {
             sitting.settle(key);
-            Answer page = course.begin(lesson, key, sitting);
-            for (int turns = 0; course.isOpen() || sitting.desk().isOpen(); turns++) {
+            Answer page = sitting.teaching().begin(lesson, Optional.of(key));
+            for (int turns = 0;
+                    sitting.teaching().isInLesson() || sitting.question().isOpen();
+                    turns++) {
                 assertTrue(turns < MOST_TURNS, "the lesson goes on for ever");
-                page = sitting.desk().isOpen()
+                page = sitting.question().isOpen()
                         ? asked(learner)
                         : sitting.teaching().goOn();
                 shown(page);
@@ -79,7 +84,7 @@ class EveryLessonTest {
 
         private Answer asked(Learner learner) {
             asked++;
-            Question question = sitting.desk().question();
+            Question question = sitting.question().question();
             assertFalse(question.prompt().isBlank());
             return learner.meets(question, this);
         }
@@ -159,8 +164,9 @@ class EveryLessonTest {
                 assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
                 shown(answer);
             });
-            walk.sitting.teaching().leaveQuestion();
-            return walk.sitting.teaching().goOn();
+            return walk.sitting.question().isTried()
+                    ? walk.sitting.teaching().goOn()
+                    : walk.sitting.teaching().tell();
         });
     }
 
@@ -175,7 +181,7 @@ class EveryLessonTest {
                     assertEquals(Answer.UNREADABLE, answer.status(), () -> question + ": " + shown(answer));
                     shown(answer);
                 }
-                assertFalse(walk.sitting.desk().isTried());
+                assertFalse(walk.sitting.question().isTried());
                 return walk.sitting.teaching().answer(question.expected());
             }
 
@@ -190,8 +196,8 @@ class EveryLessonTest {
     @MethodSource("lessons")
     void whoTakesHintsGetsThrough(LibraryEntry lesson) {
         inFourKeys(lesson, (question, walk) -> {
-            Desk desk = walk.sitting.desk();
-            List<String> hints = List.of(desk.hint(), desk.hint(), desk.hint(), desk.hint());
+            OpenQuestion open = walk.sitting.question();
+            List<String> hints = List.of(open.hint(), open.hint(), open.hint(), open.hint());
             assertEquals(question.hints(), hints.subList(0, 3));
             assertEquals(hints.get(2), hints.get(3));
             assertTrue(question.hints().stream().noneMatch(String::isBlank));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import monochord.course.Course;
 import monochord.record.Agenda;
 import monochord.shell.ear.Ear;
 import monochord.view.Look;

@@ -2,12 +2,13 @@ package monochord.shell.sitting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Random;
+import monochord.course.Course;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
@@ -15,7 +16,6 @@ import monochord.shell.ear.Ear;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Look;
-import monochord.view.course.AskAnswer;
 import org.junit.jupiter.api.Test;
 
 /** What a sitting remembers from line to line. */
@@ -31,15 +31,15 @@ class SittingTest {
     }
 
     private void begin(String lesson) {
-        course.begin(course.library().find(lesson).orElseThrow(), Key.parse("D major"), sitting);
+        sitting.teaching().begin(course.library().find(lesson).orElseThrow(), Optional.of(Key.parse("D major")));
     }
 
     private Question firstQuestionOf(String lesson) {
         begin(lesson);
-        while (!sitting.desk().isOpen()) {
+        while (!sitting.question().isOpen()) {
             sitting.teaching().goOn();
         }
-        return sitting.desk().question();
+        return sitting.question().question();
     }
 
     private static String text(Answer answer) {
@@ -47,25 +47,26 @@ class SittingTest {
     }
 
     @Test
-    void enterRepeatsAnOpenQuestionUntilItHasBeenTried() {
-        Question open = ask("perfect fifth");
-        assertEquals(new AskAnswer(open), sitting.teaching().goOn());
-        sitting.teaching().answer("??");
-        assertEquals(new AskAnswer(open), sitting.teaching().goOn(), "what cannot be read is no try");
+    void enterLeavesAnOpenQuestionWhetherItWasTriedOrNot() {
+        ask("perfect fifth");
+        assertEquals(
+                "We leave it. ask asks another of its kind.",
+                text(sitting.teaching().goOn()).strip());
+        assertEquals(LineMode.REST, sitting.mode());
+        ask("perfect fifth");
         sitting.teaching().answer("F");
         sitting.teaching().goOn();
-        assertNotEquals(open.toString(), sitting.desk().question().toString());
+        assertEquals(LineMode.REST, sitting.mode());
     }
 
     @Test
     void enterAfterARightAnswerAsksTheSameSkillAgain() {
         ask("perfect fifth");
-        assertEquals(
-                "Enter for another.",
-                text(sitting.teaching().answer("G")).lines().reduce("", (a, b) -> b));
-        assertFalse(sitting.desk().isOpen());
+        sitting.teaching().answer("G");
+        assertEquals(LineMode.ANSWERED, sitting.mode());
+        assertFalse(sitting.question().isOpen());
         sitting.teaching().goOn();
-        assertEquals("interval", sitting.desk().question().skillId());
+        assertEquals("interval", sitting.question().question().skillId());
     }
 
     @Test
@@ -73,58 +74,58 @@ class SittingTest {
         Question open = ask("perfect fifth");
         Answer wrong = sitting.teaching().answer("A");
         assertEquals(Answer.NO, wrong.status());
-        assertTrue(text(wrong).endsWith("Try again, or: hint, why, tell. Enter leaves it and goes on."), text(wrong));
-        assertEquals(open, sitting.desk().question());
+        assertTrue(text(wrong).endsWith("Try again, or: hint, why, tell."), text(wrong));
+        assertEquals(open, sitting.question().question());
         assertEquals(Answer.DONE, sitting.teaching().answer("g").status());
-        assertFalse(sitting.desk().wasRightAtOnce());
+        assertFalse(sitting.question().wasRightAtOnce());
     }
 
     @Test
     void anAnswerThatCannotBeReadIsNeverTheLastVerdict() {
         ask("perfect fifth");
         sitting.teaching().answer("??");
-        assertNull(sitting.desk().lastVerdict());
+        assertNull(sitting.question().lastVerdict());
         sitting.teaching().answer("A");
-        String verdict = sitting.desk().lastVerdict().message();
+        String verdict = sitting.question().lastVerdict().message();
         sitting.teaching().answer("??");
-        assertEquals(verdict, sitting.desk().lastVerdict().message());
+        assertEquals(verdict, sitting.question().lastVerdict().message());
     }
 
     @Test
     void hintsEndWithTheLastOneAndCountAsHelp() {
         Question open = ask("perfect fifth");
         for (int i = 0; i < 3; i++) {
-            assertEquals(open.hints().get(i), sitting.desk().hint());
+            assertEquals(open.hints().get(i), sitting.question().hint());
         }
-        assertEquals(open.hints().get(2), sitting.desk().hint());
+        assertEquals(open.hints().get(2), sitting.question().hint());
         sitting.teaching().answer("G");
-        assertFalse(sitting.desk().wasRightAtOnce());
+        assertFalse(sitting.question().wasRightAtOnce());
     }
 
     @Test
     void aLessonsQuestionWaitsWhileAnotherIsAskedByName() {
         Question lessons = firstQuestionOf("1.2");
         ask("perfect fifth");
-        Answer right = sitting.teaching().answer("G");
+        Answer right = sitting.teaching().answer("A");
         assertTrue(text(right).contains(lessons.prompt().split(" ")[0]), text(right));
-        assertEquals(lessons, sitting.desk().question());
+        assertEquals(lessons, sitting.question().question());
     }
 
     @Test
     void aQuestionAskedByNameDoesNotCountInTheLesson() {
         Question lessons = firstQuestionOf("1.2");
         ask("perfect fifth");
-        sitting.teaching().answer("A");
+        sitting.teaching().answer("G");
         sitting.teaching().goOn();
-        assertEquals(lessons, sitting.desk().question(), "left, and back to the lesson");
+        assertEquals(lessons, sitting.question().question(), "left, and back to the lesson");
         String end = "";
         int asked = 0;
-        while (course.isOpen()) {
-            asked += sitting.desk().isOpen() ? 1 : 0;
+        while (sitting.teaching().isInLesson()) {
+            asked += sitting.question().isOpen() ? 1 : 0;
             end = text(
-                    sitting.desk().isOpen()
+                    sitting.question().isOpen()
                             ? sitting.teaching()
-                                    .answer(sitting.desk().question().expected())
+                                    .answer(sitting.question().question().expected())
                             : sitting.teaching().goOn());
         }
         assertTrue(asked > 3);
@@ -135,9 +136,9 @@ class SittingTest {
     void enterAfterALessonBeginsTheNextWhateverWasAskedBefore() {
         ask("perfect fifth");
         firstQuestionOf("1.1");
-        while (course.isOpen()) {
-            if (sitting.desk().isOpen()) {
-                sitting.teaching().answer(sitting.desk().question().expected());
+        while (sitting.teaching().isInLesson()) {
+            if (sitting.question().isOpen()) {
+                sitting.teaching().answer(sitting.question().question().expected());
             } else {
                 sitting.teaching().goOn();
             }
@@ -149,7 +150,7 @@ class SittingTest {
     void aNewLessonSweepsTheDesk() {
         ask("perfect fifth");
         begin("1.1");
-        assertFalse(sitting.desk().isOpen());
+        assertFalse(sitting.question().isOpen());
     }
 
     @Test

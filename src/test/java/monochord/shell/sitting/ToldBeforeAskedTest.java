@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.Thorough;
+import monochord.course.Course;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Giveaway;
 import monochord.practice.Question;
@@ -55,13 +57,13 @@ class ToldBeforeAskedTest {
     private static List<String> told(LibraryEntry lesson, Key key, long seed) {
         Course course = OURS.afresh();
         Sitting sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), course);
-        sitting.faces(LOOK, 24);
+        sitting.setDisplay(LOOK, 24);
         sitting.settle(key);
         List<String> told = new ArrayList<>();
-        StringBuilder said = new StringBuilder(text(course.begin(lesson, key, sitting)));
-        while (course.isOpen() || sitting.desk().isOpen()) {
-            if (sitting.desk().isOpen()) {
-                Question question = sitting.desk().question();
+        StringBuilder said = new StringBuilder(text(sitting.teaching().begin(lesson, Optional.of(key))));
+        while (sitting.teaching().isInLesson() || sitting.question().isOpen()) {
+            if (sitting.question().isOpen()) {
+                Question question = sitting.question().question();
                 told.addAll(tellingIn(said.toString(), question, key));
                 said.setLength(0);
                 String after = text(sitting.teaching().answer(question.expected()));

@@ -55,7 +55,7 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE --html OUT [--trust]",
-            "help [VERB, TOPIC, music, java, ears, hands or band]",
+            "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
             "quit");
 
     private static Usage usage(String word) {

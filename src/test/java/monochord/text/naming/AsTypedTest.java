@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import monochord.course.NamedAnswer;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.sitting.NamedAnswer;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.NoteName;

@@ -100,7 +100,7 @@ final class AskVerb implements Verb {
     }
 
     private static Skill again(Sentence sentence, Sitting sitting) {
-        Skill last = sitting.desk().lastSkill();
+        Skill last = sitting.question().lastSkill();
         if (last == null) {
             throw Unreadable.because(
                     "ask", 0, "a whole sentence", Clause.of("say which skill, of {0}", list()), EXAMPLE);

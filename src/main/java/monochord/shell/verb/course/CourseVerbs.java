@@ -20,7 +20,7 @@ public final class CourseVerbs {
                 new ProgressVerb(),
                 new NotesVerb()));
         verbs.addAll(List.of(HelpOnQuestion.values()));
-        verbs.addAll(List.of(new PresentVerb(), new BackVerb()));
+        verbs.add(new PresentVerb());
         return verbs;
     }
 }

@@ -8,7 +8,6 @@ import static monochord.shell.sentence.FormPart.words;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
@@ -18,7 +17,6 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Presentation;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
 import monochord.shell.verb.sounding.Recording;
@@ -55,11 +53,10 @@ final class HearVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         String kind = sentence.body().text().toLowerCase(Locale.ROOT);
-        Optional<Presentation> room = sitting.teaching().presentation();
-        if (kind.isEmpty() && room.isPresent()) {
-            return HeardAgain.of(room.get().question().filter(Question::isByEar), sentence, sitting);
+        if (kind.isEmpty() && sitting.teaching().room().isPresent()) {
+            return HeardAgain.of(sitting.teaching().roomQuestion().filter(Question::isByEar), sentence, sitting);
         }
-        if (kind.isEmpty() && sitting.desk().isByEar()) {
+        if (kind.isEmpty() && sitting.question().isByEar()) {
             return HeardAgain.of(sentence, sitting);
         }
         return ask(kind, sentence, sitting);

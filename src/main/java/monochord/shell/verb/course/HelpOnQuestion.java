@@ -1,79 +1,80 @@
 package monochord.shell.verb.course;
 
 import java.util.Locale;
-import monochord.practice.Question;
+import java.util.Optional;
+import monochord.course.OpenQuestion;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Desk;
+import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Teaching;
 import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.Answers;
 import monochord.view.Refusal;
 import monochord.view.Saying;
 
-/** The four verbs for the question on the desk. */
+/** The verbs beside Enter: what they do hangs on the mode of the line. */
 enum HelpOnQuestion implements Verb {
     HINT {
         @Override
         Answer help(Sitting sitting) {
-            Desk desk = sitting.desk();
-            return desk.isOpen() ? Saying.of(desk.hint()) : notNow(sitting);
+            return Optional.of(sitting.teaching())
+                    .filter(teaching -> sitting.mode() != LineMode.CONSENT)
+                    .flatMap(Teaching::hint)
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to help with just now."), sitting));
         }
     },
     TELL {
         @Override
         Answer help(Sitting sitting) {
-            if (!sitting.desk().isOpen()) {
-                return notNow(sitting);
-            }
-            Question question = sitting.desk().question();
-            sitting.teaching().leaveQuestion();
-            return Answers.of(
-                    Saying.of(question.derivation()), sitting.teaching().goOn());
+            return sitting.question().isOpen() ? sitting.teaching().tell() : noQuestion(sitting);
         }
     },
     WHY {
         @Override
         Answer help(Sitting sitting) {
-            Desk desk = sitting.desk();
-            if (desk.lastVerdict() == null) {
-                return desk.isOpen()
-                        ? new Refusal(
-                                Phrase.of("Nothing has been judged yet."),
-                                1,
-                                Phrase.of("why explains the verdict on an answer; hint helps to one."))
-                        : notNow(sitting);
+            OpenQuestion question = sitting.question();
+            if (question.lastVerdict() != null) {
+                return Saying.of(question.lastQuestion().explain(question.lastVerdict()));
             }
-            return Saying.of(desk.lastQuestion().explain(desk.lastVerdict()));
+            return question.isOpen()
+                    ? new Refusal(
+                            Phrase.sentence("Nothing has been judged yet."),
+                            1,
+                            Phrase.of("why explains the verdict on an answer; hint helps to one."))
+                    : noQuestion(sitting);
         }
     },
     SKIP {
         @Override
         Answer help(Sitting sitting) {
-            if (sitting.teaching().presentation().isPresent()) {
-                return sitting.teaching().endPresentation();
-            }
-            if (sitting.teaching().isDrilling()) {
-                return sitting.teaching().endDrill();
-            }
-            if (!sitting.desk().isOpen() && !sitting.course().isOpen()) {
-                return notNow(sitting);
-            }
-            if (sitting.desk().isOpen()) {
-                sitting.teaching().leaveQuestion();
-            } else {
-                sitting.course().passCodeBy();
-            }
-            return sitting.teaching().goOn();
+            return sitting.teaching()
+                    .skip()
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to skip just now."), sitting));
+        }
+    },
+    BACK {
+        @Override
+        Answer help(Sitting sitting) {
+            return Optional.of(sitting.teaching())
+                    .filter(teaching -> sitting.mode() != LineMode.CONSENT)
+                    .flatMap(Teaching::back)
+                    .orElseGet(() -> nothing(Phrase.sentence("There is nothing to go back to just now."), sitting));
         }
     };
 
-    private static Answer notNow(Sitting sitting) {
-        Phrase next = Phrase.of(
-                sitting.course().isOpen() ? "Enter goes on with the lesson." : "ask puts one, as in ask interval.");
-        return new Refusal(Phrase.of("No question is open just now."), 1, next);
+    private static Answer noQuestion(Sitting sitting) {
+        return new Refusal(
+                Phrase.sentence("No question is open just now."),
+                1,
+                sitting.mode() == LineMode.LESSON_PAGE
+                        ? LineMode.LESSON_PAGE.row()
+                        : Phrase.of("ask puts one, as in ask interval."));
+    }
+
+    private static Answer nothing(Phrase said, Sitting sitting) {
+        return new Refusal(said, 1, sitting.mode().row());
     }
 
     abstract Answer help(Sitting sitting);
@@ -85,16 +86,17 @@ enum HelpOnQuestion implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(
-                word(),
-                Usage.Topic.LEARNING,
-                Phrase.of(
-                        switch (this) {
-                            case HINT -> "be helped one step further with the open question";
-                            case TELL -> "be told the answer to the open question and the way to it";
-                            case WHY -> "hear the reason for the last verdict";
-                            case SKIP -> "leave the open question, this part of the lesson, or the run of questions";
-                        }));
+        return Usage.of(word(), Usage.Topic.LEARNING, purpose());
+    }
+
+    private Phrase purpose() {
+        return switch (this) {
+            case HINT -> Phrase.of("be helped one step further with the open question");
+            case TELL -> Phrase.of("be told the answer to the open question and the way to it");
+            case WHY -> Phrase.of("hear the reason for the last verdict");
+            case SKIP -> Phrase.of("leave the open question, the page of a lesson, or the run of questions");
+            case BACK -> Phrase.of("go back a page in a lesson, or a step before a class");
+        };
     }
 
     @Override

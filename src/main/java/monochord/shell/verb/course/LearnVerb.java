@@ -4,13 +4,14 @@ import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.takes;
 
+import java.util.Optional;
+import monochord.course.Course;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Course;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.Clause;
@@ -30,22 +31,19 @@ final class LearnVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.LEARNING,
-                        Phrase.of("begin a lesson, by number or name; alone, the next one"))
+                        Phrase.of("begin a lesson, by number or name, or go on where you left it; alone, the next one"))
                 .form(may(takes(Value.LESSON)), may(clause("in", Value.KEY)))
                 .examples("learn 1.1", "learn 5.2 in A");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = sentence.clause("in")
-                .map(part -> part.read(LearnVerb::majorKey))
-                .orElseGet(sitting::key);
+        Optional<Key> key = sentence.clause("in").map(part -> part.read(LearnVerb::majorKey));
         Course course = sitting.course();
         Sentence.Part named = sentence.body();
         LibraryEntry entry =
-                named.isEmpty() ? next(sentence, course) : named.read(text -> find(course.library(), text));
-        sitting.settle(key);
-        return course.begin(entry, key, sitting);
+                named.isEmpty() ? next(sentence, sitting) : named.read(text -> find(course.library(), text));
+        return sitting.teaching().begin(entry, key);
     }
 
     /** Lessons are written for major keys; the minor ones come up inside them. */
@@ -58,8 +56,10 @@ final class LearnVerb implements Verb {
         return key;
     }
 
-    private static LibraryEntry next(Sentence sentence, Course course) {
-        return course.next()
+    /** The one after the lesson that is being taken, else the one that Enter begins. */
+    private static LibraryEntry next(Sentence sentence, Sitting sitting) {
+        Course course = sitting.course();
+        return (sitting.teaching().isInLesson() ? course.following() : course.next())
                 .orElseThrow(() -> Unreadable.because(
                         sentence.whole(), 0, "a lesson", "there is none after the last", "learn 1.1"));
     }

@@ -5,6 +5,7 @@ import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.List;
 import monochord.lesson.read.LibraryEntry;
+import monochord.record.Bookmarks;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -33,11 +34,16 @@ final class LessonsVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         List<LibraryEntry> all = sitting.course().library().entries();
+        LessonsAnswer.Marks marks = marks(sitting.study().bookmarks());
         if (!sentence.body().isEmpty()) {
-            return new LessonsAnswer(sentence.body().read(text -> book(text, all)));
+            return new LessonsAnswer(sentence.body().read(text -> book(text, all)), marks);
         }
-        LessonsAnswer whole = new LessonsAnswer(all);
+        LessonsAnswer whole = new LessonsAnswer(all, marks);
         return whole.lines() > sitting.screenLines() ? new BooksAnswer(whole) : whole;
+    }
+
+    private static LessonsAnswer.Marks marks(Bookmarks bookmarks) {
+        return new LessonsAnswer.Marks(bookmarks.done(), bookmarks.left().keySet());
     }
 
     private static List<LibraryEntry> book(String text, List<LibraryEntry> all) {

@@ -49,7 +49,8 @@ final class PractiseVerb implements Verb {
         List<Key> keys = sentence.clause("in")
                 .map(part -> part.read(text -> keys(text, sitting)))
                 .orElseGet(() -> new Level(sitting.study().knowledge()).keys(skill));
-        Answer first = sitting.teaching().drill(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
+        Answer first =
+                sitting.teaching().practise(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
         return Answers.of(head(skill, keys), first);
     }
 

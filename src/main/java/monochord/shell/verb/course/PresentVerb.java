@@ -38,6 +38,6 @@ final class PresentVerb implements Verb {
                 .orElseGet(sitting::key);
         LibraryEntry entry =
                 sentence.body().read(text -> LearnVerb.find(sitting.course().library(), text));
-        return sitting.course().present(entry, key, sitting);
+        return sitting.teaching().present(entry, key);
     }
 }

@@ -7,8 +7,8 @@ import monochord.practice.knowing.Knowledge;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.LearnerRecord;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Study;
 import monochord.text.Phrase;
 import monochord.theory.Unreadable;
 import monochord.view.Answer;
@@ -35,7 +35,7 @@ final class ProgressVerb implements Verb {
             throw Unreadable.because(
                     sentence.body().text(), 0, "wanted here", "progress shows all skills in all keys", "progress");
         }
-        Study study = sitting.study();
+        LearnerRecord study = sitting.study();
         Knowledge knowledge = study.knowledge();
         Answer answer = sentence.has("csv")
                 ? new ProgressTable(knowledge, study.now())

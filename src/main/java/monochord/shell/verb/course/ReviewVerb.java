@@ -4,14 +4,14 @@ import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.List;
+import monochord.course.ReviewSet;
 import monochord.practice.drill.Turn;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Review;
+import monochord.shell.sitting.LearnerRecord;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Study;
 import monochord.text.Phrase;
 import monochord.theory.Clause;
 import monochord.theory.Unreadable;
@@ -41,15 +41,15 @@ final class ReviewVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         int minutes = sentence.body().isEmpty()
-                ? Review.USUAL_MINUTES
+                ? ReviewSet.USUAL_MINUTES
                 : sentence.body().read(ReviewVerb::minutes);
-        Study study = sitting.study();
-        List<Turn> turns = Review.turns(minutes, study);
+        LearnerRecord study = sitting.study();
+        List<Turn> turns = ReviewSet.turns(minutes, study.now(), study.knowledge());
         if (turns.isEmpty()) {
             return study.withNotices(Statement.of(
                     Phrase.of("Nothing is due. learn goes on with the lessons, practise takes any skill.")));
         }
-        return study.withNotices(Review.begin(turns, minutes, sitting));
+        return study.withNotices(sitting.teaching().review(turns, minutes));
     }
 
     private static int minutes(String text) {

@@ -14,8 +14,8 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.SheetFault;
@@ -71,7 +71,7 @@ final class FitVerb implements Verb {
     }
 
     /** The tune over the chords; and where notes clash, the same with what would fit, to be compared. */
-    private static void remember(Fit fit, Stage stage) {
+    private static void remember(Fit fit, PlaybackState stage) {
         Take sung = take(fit.melody(), fit);
         Melody repaired = fit.repaired();
         if (repaired.equals(fit.melody())) {

@@ -17,8 +17,8 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.LeadSheet;
@@ -85,7 +85,7 @@ final class RecolourVerb implements Verb {
         return new RecolourAnswer(recolour, remarks);
     }
 
-    private static void remember(Recolour recolour, Optional<Melody> melody, Stage stage) {
+    private static void remember(Recolour recolour, Optional<Melody> melody, PlaybackState stage) {
         Take best = take(recolour.best(), melody);
         if (recolour.combined().isEmpty()) {
             stage.remember(best);

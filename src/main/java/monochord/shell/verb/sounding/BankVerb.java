@@ -11,8 +11,8 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
 import monochord.text.Phrase;
@@ -41,7 +41,7 @@ final class BankVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Stage stage = sitting.stage();
+        PlaybackState stage = sitting.stage();
         Sentence.Part wish = sentence.body();
         if (wish.isEmpty()) {
             return new SoundAnswer(stage.directions(), inWords(stage));
@@ -61,13 +61,13 @@ final class BankVerb implements Verb {
     }
 
     private static Answer settle(Optional<Bank> bank, Sitting sitting) {
-        Stage stage = sitting.stage();
+        PlaybackState stage = sitting.stage();
         stage.settle(stage.directions().from(bank));
         Phrase said = Phrase.sentence("Sounds come from {0}.", name(bank));
         try {
             Optional<String> path =
                     bank.map(chosen -> chosen.file().toAbsolutePath().toString());
-            sitting.settings().put(Stage.BANK, path.orElse(""));
+            sitting.settings().put(PlaybackState.BANK, path.orElse(""));
             return new SoundAnswer(stage.directions(), said);
         } catch (IOException unkept) {
             return Statement.failed(
@@ -76,7 +76,7 @@ final class BankVerb implements Verb {
     }
 
     /** Where sounds come from, and why not from where they did, if that is gone. */
-    private static Phrase inWords(Stage stage) {
+    private static Phrase inWords(PlaybackState stage) {
         Optional<Bank> bank = stage.directions().bank();
         Phrase gone = stage.keptBank()
                 .filter(kept -> bank.isEmpty())

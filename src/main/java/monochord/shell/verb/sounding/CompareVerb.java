@@ -15,9 +15,9 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Contest;
+import monochord.shell.sitting.AbComparison;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
@@ -91,14 +91,14 @@ final class CompareVerb implements Verb {
                 .toList();
     }
 
-    private static Contest contest(Sentence sentence, List<Take> takes, Directions usual) {
+    private static AbComparison contest(Sentence sentence, List<Take> takes, Directions usual) {
         Directions directions = Wishes.of(sentence, usual);
         takes.forEach(take -> Wishes.within(sentence.whole(), take.piece(), directions));
-        return new Contest(takes, directions);
+        return new AbComparison(takes, directions);
     }
 
     private static Answer versions(Sentence sentence, Sitting sitting) {
-        Stage stage = sitting.stage();
+        PlaybackState stage = sitting.stage();
         if (stage.versions().isEmpty() && stage.contest().isPresent()) {
             return heard(sentence, again(sentence, sitting), sitting);
         } else if (stage.versions().isEmpty()) {
@@ -107,17 +107,18 @@ final class CompareVerb implements Verb {
         return heard(sentence, contest(sentence, stage.versions(), stage.directions()), sitting);
     }
 
-    private static Contest again(Sentence sentence, Sitting sitting) {
-        Contest last = sitting.stage().contest().orElseThrow(() -> refused(sentence, "nothing has been compared yet"));
+    private static AbComparison again(Sentence sentence, Sitting sitting) {
+        AbComparison last =
+                sitting.stage().contest().orElseThrow(() -> refused(sentence, "nothing has been compared yet"));
         Directions directions = Wishes.of(sentence, sitting.stage().lastDirections());
         return directions.equals(last.directions()) ? last : contest(sentence, last.takes(), directions);
     }
 
-    private static Answer heard(Sentence sentence, Contest contest, Sitting sitting) {
+    private static Answer heard(Sentence sentence, AbComparison contest, Sitting sitting) {
         return Recording.written(sentence, contest::performance, sitting).orElseGet(() -> contest.heard(sitting));
     }
 
-    private static Answer heard(Sentence sentence, Contest contest, int side, Sitting sitting) {
+    private static Answer heard(Sentence sentence, AbComparison contest, int side, Sitting sitting) {
         return Recording.written(sentence, () -> contest.performance(side), sitting)
                 .orElseGet(() -> contest.heard(side, sitting));
     }

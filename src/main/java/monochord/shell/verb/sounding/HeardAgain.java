@@ -15,7 +15,7 @@ public final class HeardAgain {
 
     /** The open question's. */
     public static Answer of(Sentence sentence, Sitting sitting) {
-        return of(Optional.of(sitting.desk().question()), sentence, sitting);
+        return of(Optional.of(sitting.question().question()), sentence, sitting);
     }
 
     /** @throws Unreadable if there is nothing to hear */

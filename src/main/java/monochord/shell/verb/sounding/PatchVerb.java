@@ -12,8 +12,8 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
 import monochord.sound.Directions;
@@ -60,8 +60,8 @@ final class PatchVerb implements Verb {
         Phrase said = inWords(settled).then(standIns(chosen, settled.bank()));
         try {
             if (sentence.has(TempoVerb.KEEP)) {
-                sitting.settings().put(Stage.LEFT, settled.left().toString());
-                sitting.settings().put(Stage.RIGHT, settled.right().toString());
+                sitting.settings().put(PlaybackState.LEFT, settled.left().toString());
+                sitting.settings().put(PlaybackState.RIGHT, settled.right().toString());
             }
         } catch (IOException unkept) {
             return Statement.failed(

@@ -19,9 +19,9 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Contest;
+import monochord.shell.sitting.AbComparison;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Stage;
 import monochord.shell.sitting.Take;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
@@ -130,10 +130,10 @@ final class PlayVerb implements Verb {
     }
 
     private static Answer again(Sentence sentence, Part part, Sitting sitting) {
-        if (part == Part.BOTH_HANDS && sitting.desk().isByEar()) {
+        if (part == Part.BOTH_HANDS && sitting.question().isByEar()) {
             return HeardAgain.of(sentence, sitting);
         }
-        Stage stage = sitting.stage();
+        PlaybackState stage = sitting.stage();
         Take last = stage.last(sitting.key())
                 .filter(found -> sentence.clause(OVER).isEmpty())
                 .orElseThrow(() -> nothing(sentence));
@@ -146,8 +146,9 @@ final class PlayVerb implements Verb {
         return sound(sentence, take, part, directions, sitting);
     }
 
-    private static Answer again(Sentence sentence, Contest contest, Directions directions, Sitting sitting) {
-        Contest now = directions.equals(contest.directions()) ? contest : new Contest(contest.takes(), directions);
+    private static Answer again(Sentence sentence, AbComparison contest, Directions directions, Sitting sitting) {
+        AbComparison now =
+                directions.equals(contest.directions()) ? contest : new AbComparison(contest.takes(), directions);
         return Recording.written(sentence, now::performance, sitting).orElseGet(() -> now.listened(sitting));
     }
 

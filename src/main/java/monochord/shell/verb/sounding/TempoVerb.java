@@ -9,8 +9,8 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Stage;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
@@ -35,7 +35,7 @@ final class TempoVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Stage stage = sitting.stage();
+        PlaybackState stage = sitting.stage();
         Directions directions = stage.directions();
         if (sentence.body().isEmpty()) {
             return new SoundAnswer(
@@ -45,7 +45,7 @@ final class TempoVerb implements Verb {
         stage.settle(directions.at(tempo));
         try {
             if (sentence.has(KEEP)) {
-                sitting.settings().put(Stage.TEMPO, Integer.toString(tempo));
+                sitting.settings().put(PlaybackState.TEMPO, Integer.toString(tempo));
             }
         } catch (IOException unkept) {
             return Statement.failed(Phrase.of(

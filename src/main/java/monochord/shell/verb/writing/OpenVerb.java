@@ -20,7 +20,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Seal;
+import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.NoteNaming;
@@ -56,7 +56,7 @@ final class OpenVerb implements Verb {
         if (said.isEmpty()) {
             throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "open evening.md");
         }
-        if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
+        if (sitting.outside().seal().filter(ReplaySandbox::isDeepest).isPresent()) {
             return new Aside(Statement.failed(Phrase.of("A notebook in a notebook opens no third.")));
         }
         if (said.text().equals(DRAFT)) {
@@ -141,7 +141,10 @@ final class OpenVerb implements Verb {
         if (foreign.isEmpty() || !sitting.isAttended()) {
             return Phrase.of("{0} runs it.", Phrase.typed("open " + opened.name + " --trust"));
         }
-        sitting.outside().askConsent(() -> open(opened, true, sitting));
+        sitting.outside()
+                .askConsent(
+                        () -> open(opened, true, sitting),
+                        () -> new Aside(Statement.of(Phrase.sentence("Nothing of it was run."))));
         return Phrase.of("Type yes to trust this file, as it is, and run it. Any other line leaves it alone.");
     }
 }

@@ -20,7 +20,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Seal;
+import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
 import monochord.text.Phrase;
@@ -65,7 +65,7 @@ final class PublishVerb implements Verb {
             throw Unreadable.because(
                     sentence.whole(), sentence.whole().length(), "a notebook to publish", missing, EXAMPLE);
         }
-        if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
+        if (sitting.outside().seal().filter(ReplaySandbox::isDeepest).isPresent()) {
             return new Aside(Statement.failed(Phrase.of("Nothing is published out of a replay in a replay.")));
         }
         String name = NotebookFiles.name(said.text());

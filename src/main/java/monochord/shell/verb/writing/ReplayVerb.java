@@ -19,7 +19,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Seal;
+import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.WholeFile;
 import monochord.text.Phrase;
@@ -55,7 +55,7 @@ final class ReplayVerb implements Verb {
         if (said.isEmpty()) {
             throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "replay evening.md");
         }
-        if (sitting.outside().seal().filter(Seal::isDeepest).isPresent()) {
+        if (sitting.outside().seal().filter(ReplaySandbox::isDeepest).isPresent()) {
             return new Aside(Statement.failed(Phrase.of("A replay in a replay begins no third.")));
         }
         List<Played> played = new ArrayList<>();

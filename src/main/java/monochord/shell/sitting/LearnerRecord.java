@@ -2,10 +2,12 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import java.util.function.LongSupplier;
+import monochord.course.Course;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
+import monochord.record.Bookmarks;
 import monochord.shell.keeping.Keeper;
 import monochord.text.Phrase;
 import monochord.view.Answer;
@@ -13,15 +15,16 @@ import monochord.view.Answers;
 import monochord.view.Statement;
 
 /** The learner's answers over the days: what is kept of this sitting, what is known, what is to come back. */
-public final class Study {
+public final class LearnerRecord {
     private final Keeper keeper;
     private final LongSupplier clock;
+    private Bookmarks bookmarks;
     private boolean keeping;
     private boolean changed;
     private boolean left;
 
     /** @param clock milliseconds since 1970 in UTC */
-    Study(Keeper keeper, LongSupplier clock) {
+    LearnerRecord(Keeper keeper, LongSupplier clock) {
         this.keeper = keeper;
         this.clock = clock;
     }
@@ -65,6 +68,30 @@ public final class Study {
     public Answer withNotices(Answer answer) {
         List<Phrase> notices = keeper.notices();
         return notices.isEmpty() ? answer : Answers.of(answer, new Statement(notices, Answer.DONE));
+    }
+
+    /** Which lessons are finished, and where others were left. */
+    public Bookmarks bookmarks() {
+        if (bookmarks == null) {
+            bookmarks = keeper.bookmarks();
+        }
+        return bookmarks;
+    }
+
+    /** A lesson stands there now. */
+    void keepPlace(String slug, Bookmarks.Mark mark) {
+        keep(bookmarks().leftAt(slug, mark));
+    }
+
+    void finishLesson(String slug) {
+        keep(bookmarks().finished(slug));
+    }
+
+    private void keep(Bookmarks now) {
+        bookmarks = now;
+        if (keeping) {
+            keeper.keep(now);
+        }
     }
 
     /** Leaves word for the next sitting, once, if this one changed anything. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Source of the attack class: OWASP, "Path Traversal", title from memory. */
-class SealTest {
+class ReplaySandboxTest {
     @TempDir
     private Path base;
 
@@ -37,7 +37,7 @@ class SealTest {
                 "//x"
             })
     void noNameLeadsOut(String name) throws IOException {
-        Seal seal = Seal.around(folder());
+        ReplaySandbox seal = ReplaySandbox.around(folder());
 
         String said = assertThrows(Unreadable.class, () -> seal.file(name)).getMessage();
         assertTrue(said.contains("in a replay no file outside is touched"), said);
@@ -46,7 +46,7 @@ class SealTest {
     @ParameterizedTest
     @ValueSource(strings = {"x.md", "a/x.md", "a/../x.md", "..x", "x..", "C:\\x", "%2e%2e%2fx", "..\\x"})
     void otherNamesStayWithin(String name) throws IOException {
-        assertTrue(Seal.around(folder()).file(name).startsWith(folder()));
+        assertTrue(ReplaySandbox.around(folder()).file(name).startsWith(folder()));
     }
 
     @Test
@@ -55,7 +55,7 @@ class SealTest {
         Files.createSymbolicLink(folder().resolve("link.md"), secret);
         Files.createSymbolicLink(folder().resolve("up"), base);
         Files.createSymbolicLink(folder().resolve("dangling"), base.resolve("gone"));
-        Seal seal = Seal.around(folder());
+        ReplaySandbox seal = ReplaySandbox.around(folder());
 
         for (String name : new String[] {"link.md", "up", "up/secret.md", "dangling", "dangling/x"}) {
             assertThrows(Unreadable.class, () -> seal.file(name), name);
@@ -64,8 +64,8 @@ class SealTest {
 
     @Test
     void whatIsTypedIsCountedTogetherHoweverDeep() throws IOException {
-        Seal outer = Seal.around(folder());
-        Seal inner = outer.within(folder());
+        ReplaySandbox outer = ReplaySandbox.around(folder());
+        ReplaySandbox inner = outer.within(folder());
         int typed = 0;
         while (typed < 20_000 && (typed % 2 == 0 ? outer : inner).takesLine()) {
             typed++;
@@ -78,8 +78,8 @@ class SealTest {
 
     @Test
     void whoHasHadEnoughStopsAllOfIt() throws IOException {
-        Seal outer = Seal.around(folder());
-        Seal inner = outer.within(folder());
+        ReplaySandbox outer = ReplaySandbox.around(folder());
+        ReplaySandbox inner = outer.within(folder());
         assertFalse(inner.isStopped());
         outer.stop();
         assertTrue(inner.isStopped());

@@ -1,5 +1,6 @@
-package monochord.shell.sitting;
+package monochord.course;
 
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.practice.Grade;
 import monochord.practice.Question;
@@ -7,22 +8,20 @@ import monochord.practice.Skill;
 import monochord.practice.Verdict;
 import monochord.practice.knowing.Attempt;
 
-/** The question on the desk: open until it is answered rightly, told or left, and remembered for {@code why}. */
-public final class Desk {
+/** The question that is open until it is answered rightly, told or left; it is remembered for {@code why}. */
+public final class OpenQuestion {
     private final LongSupplier clock;
     private Question question;
     private String lesson = "";
     private long since;
-    private Attempt lastAttempt;
     private Question lastQuestion;
     private Verdict lastVerdict;
     private Skill lastSkill;
-    private boolean byName;
     private int hints;
     private int tries;
 
     /** @param clock milliseconds since 1970 in UTC */
-    Desk(LongSupplier clock) {
+    public OpenQuestion(LongSupplier clock) {
         this.clock = clock;
     }
 
@@ -30,7 +29,6 @@ public final class Desk {
     public void put(Skill skill, Question next) {
         lay(next, "");
         lastSkill = skill;
-        byName = true;
     }
 
     /**
@@ -38,9 +36,8 @@ public final class Desk {
      *
      * @param asker the slug of the lesson, empty for a run
      */
-    void put(Question next, String asker) {
+    public void put(Question next, String asker) {
         lay(next, asker);
-        byName = false;
     }
 
     private void lay(Question next, String asker) {
@@ -55,11 +52,6 @@ public final class Desk {
 
     public boolean isOpen() {
         return question != null;
-    }
-
-    /** Whether the question here, or the last one, was asked for by name and is no part of a lesson. */
-    public boolean isByName() {
-        return byName;
     }
 
     /** Whether a question for the ear is open: then no picture may show what sounds. */
@@ -97,19 +89,23 @@ public final class Desk {
         return tries == 1 && hints == 0;
     }
 
-    /** Judges an answer to the open question, and clears the desk if it is right. */
-    public Verdict answer(String text) {
-        Verdict verdict = question.judge(text);
-        if (verdict.grade() != Grade.UNREADABLE) {
-            lastAttempt = attempt(text, verdict);
-            lastVerdict = verdict;
-            since = lastAttempt.time();
-            tries++;
+    /**
+     * Takes an answer that was judged; a right one closes the question. One that could not be read is no answer.
+     *
+     * @return the attempt to be kept; none if it could not be read
+     */
+    public Optional<Attempt> take(String text, Verdict verdict) {
+        if (verdict.grade() == Grade.UNREADABLE) {
+            return Optional.empty();
         }
+        Attempt attempt = attempt(text, verdict);
+        lastVerdict = verdict;
+        since = attempt.time();
+        tries++;
         if (verdict.grade().isRight()) {
             question = null;
         }
-        return verdict;
+        return Optional.of(attempt);
     }
 
     private Attempt attempt(String text, Verdict verdict) {
@@ -129,11 +125,6 @@ public final class Desk {
                 tries);
     }
 
-    /** The last readable answer, or null. */
-    Attempt lastAttempt() {
-        return lastAttempt;
-    }
-
     /** The next hint for the open question, the last one again when there are no more. */
     public String hint() {
         int next = Math.min(hints, question.hints().size() - 1);
@@ -147,11 +138,5 @@ public final class Desk {
 
     public void clear() {
         question = null;
-    }
-
-    /** Clears it for a lesson, so that what follows the lesson is not another question asked for before it. */
-    void clearForLesson() {
-        question = null;
-        byName = false;
     }
 }

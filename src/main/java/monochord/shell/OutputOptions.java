@@ -12,16 +12,16 @@ import monochord.view.Look;
  *
  * @param line what stands before them
  */
-record Manner(String line, UnaryOperator<Look> wish) {
+record OutputOptions(String line, UnaryOperator<Look> wish) {
     private static final UnaryOperator<Look> NONE = UnaryOperator.identity();
     private static final String PLAIN = " --plain";
     private static final String ASCII = " --ascii";
 
-    static Manner of(String line) {
-        return new Manner(line, NONE).cut();
+    static OutputOptions of(String line) {
+        return new OutputOptions(line, NONE).cut();
     }
 
-    private Manner cut() {
+    private OutputOptions cut() {
         String before = line.stripTrailing();
         if (before.endsWith(PLAIN)) {
             return without(before, PLAIN, look -> wish.apply(look).asPlain()).cut();
@@ -31,8 +31,8 @@ record Manner(String line, UnaryOperator<Look> wish) {
                 : this;
     }
 
-    private static Manner without(String line, String option, UnaryOperator<Look> wish) {
-        return new Manner(line.substring(0, line.length() - option.length()), wish);
+    private static OutputOptions without(String line, String option, UnaryOperator<Look> wish) {
+        return new OutputOptions(line.substring(0, line.length() - option.length()), wish);
     }
 
     Answer of(Answer answer) {

@@ -12,7 +12,7 @@ import monochord.theory.Unreadable;
  *
  * <p>Source of the attack classes: OWASP, "Path Traversal" and "Denial of Service Cheat Sheet", titles from memory.
  */
-public final class Seal {
+public final class ReplaySandbox {
     private static final int MOST_LINES = 10_000;
     private static final int DEEPEST = 2;
 
@@ -21,7 +21,7 @@ public final class Seal {
     private final AtomicInteger left;
     private final AtomicBoolean stopped;
 
-    private Seal(Path folder, int depth, AtomicInteger left, AtomicBoolean stopped) {
+    private ReplaySandbox(Path folder, int depth, AtomicInteger left, AtomicBoolean stopped) {
         this.folder = folder.toAbsolutePath().normalize();
         this.depth = depth;
         this.left = left;
@@ -29,13 +29,13 @@ public final class Seal {
     }
 
     /** @param folder empty, and nobody else's */
-    public static Seal around(Path folder) {
-        return new Seal(folder, 1, new AtomicInteger(MOST_LINES), new AtomicBoolean());
+    public static ReplaySandbox around(Path folder) {
+        return new ReplaySandbox(folder, 1, new AtomicInteger(MOST_LINES), new AtomicBoolean());
     }
 
-    /** A seal within this one, with what is left here. */
-    public Seal within(Path inner) {
-        return new Seal(inner, depth + 1, left, stopped);
+    /** A sandbox for a replay within this one; both count the same lines. */
+    public ReplaySandbox within(Path inner) {
+        return new ReplaySandbox(inner, depth + 1, left, stopped);
     }
 
     /** Whether another one may be set within. */
@@ -48,12 +48,12 @@ public final class Seal {
         return left.getAndDecrement() > 0;
     }
 
-    /** Somebody has had enough; from another thread. */
+    /** Stops this replay and those within it. Thread-safe. */
     void stop() {
         stopped.set(true);
     }
 
-    /** Whether somebody has had enough of what is typed within this seal, or a seal around it. */
+    /** Whether this replay, or one around it, was stopped. */
     public boolean isStopped() {
         return stopped.get();
     }

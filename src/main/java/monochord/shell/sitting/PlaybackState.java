@@ -22,7 +22,7 @@ import monochord.view.Saying;
 import monochord.view.Title;
 
 /** Where music is shown and heard: what plays, what moves with it, how it is played, and what was there last. */
-public final class Stage {
+public final class PlaybackState {
     /** The names under which directions are settled for good. */
     public static final String TEMPO = "tempo";
 
@@ -42,10 +42,9 @@ public final class Stage {
     private Take last;
     private Directions lastDirections;
     private List<Take> versions = List.of();
-    private Contest contest;
-    private boolean entersAgain;
+    private AbComparison contest;
 
-    Stage(Ear ear, Settings settings, Breaks breaks) {
+    PlaybackState(Ear ear, Settings settings, Breaks breaks) {
         this.ear = ear;
         this.settings = settings;
         this.breaks = breaks;
@@ -143,14 +142,13 @@ public final class Stage {
     }
 
     /** Remembers what another stage does. */
-    void rememberAs(Stage other) {
+    void rememberAs(PlaybackState other) {
         lastMusic = other.lastMusic;
         lastPerformance = other.lastPerformance;
         last = other.last;
         lastDirections = other.lastDirections;
         versions = other.versions;
         contest = other.contest;
-        entersAgain = other.entersAgain;
     }
 
     /** What was shown or played last, as it can be played again. */
@@ -164,13 +162,8 @@ public final class Stage {
     }
 
     /** What was compared, if nothing has been shown or played since. */
-    public Optional<Contest> contest() {
+    public Optional<AbComparison> contest() {
         return Optional.ofNullable(contest);
-    }
-
-    /** The same where an empty line hears it again. */
-    Optional<Contest> contestOnEnter() {
-        return contest().filter(compared -> entersAgain);
     }
 
     public void remember(Music shown) {
@@ -209,19 +202,12 @@ public final class Stage {
         lastDirections = played;
     }
 
-    /** @param again whether an empty line hears it again, until something else comes up */
-    void remember(Contest compared, boolean again) {
+    void remember(AbComparison compared) {
         List<Take> takes = compared.takes();
         clear();
         last = takes.get(takes.size() - 1);
         lastDirections = compared.directions();
         contest = compared;
-        entersAgain = again;
-    }
-
-    /** Something else has come up: Enter no longer plays the comparison again. */
-    void leaveContest() {
-        entersAgain = false;
     }
 
     private void clear() {
@@ -231,6 +217,5 @@ public final class Stage {
         lastDirections = null;
         versions = List.of();
         contest = null;
-        entersAgain = false;
     }
 }

@@ -11,14 +11,14 @@ import monochord.text.Phrase;
 import monochord.view.Answer;
 
 /** Versions that are being compared. How loud each has to be is measured once, when they are first to be heard. */
-public final class Contest {
+public final class AbComparison {
 
     private final List<Take> takes;
     private final Directions directions;
     private Comparison comparison;
 
     /** @param takes at least one */
-    public Contest(List<Take> takes, Directions directions) {
+    public AbComparison(List<Take> takes, Directions directions) {
         this.takes = List.copyOf(takes);
         this.directions = directions;
     }
@@ -56,29 +56,26 @@ public final class Contest {
         if (takes.size() != 2) {
             return listened(sitting);
         }
-        boolean idle = sitting.teaching().isIdle();
-        sitting.stage().remember(this, idle);
+        sitting.stage().remember(this);
         return new CompareAnswer(
                 titles(),
                 new Contrast(takes.get(0).side(), takes.get(1).side()),
                 takes.get(0).key(),
                 directions.tempo(),
-                idle
-                        ? Phrase.of("Enter or compare hears both again, compare first or compare second one of them.")
-                        : Phrase.of("compare hears both again, compare first or compare second one of them."),
+                Phrase.of("compare hears both again, compare first or compare second one of them."),
                 sitting.stage().ear().play(this::performance));
     }
 
     /** Lets one be heard, as loud as in the comparison. */
     public Answer heard(int side, Sitting sitting) {
-        sitting.stage().remember(this, sitting.teaching().isIdle());
+        sitting.stage().remember(this);
         String remark = sitting.stage().ear().play(() -> performance(side));
         return new PlayAnswer(List.of(takes.get(side).title()), directions, remark);
     }
 
     /** Lets all be heard, and says no more than what they are. */
     public Answer listened(Sitting sitting) {
-        sitting.stage().remember(this, false);
+        sitting.stage().remember(this);
         return new PlayAnswer(titles(), directions, sitting.stage().ear().play(this::performance));
     }
 

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.course;
 
 import monochord.practice.Form;
 import monochord.practice.Grade;
@@ -17,11 +17,11 @@ public final class NamedAnswer {
     }
 
     /** The verdict on it; a refusal quotes what was typed. */
-    static Verdict judge(AsTyped answer, Question question) {
+    public static Verdict judge(AsTyped answer, Question question) {
         return quoting(answer, question.judge(answer.english()));
     }
 
-    static Verdict quoting(AsTyped answer, Verdict verdict) {
+    private static Verdict quoting(AsTyped answer, Verdict verdict) {
         return verdict.grade() == Grade.UNREADABLE ? verdict.saying(answer.requoted(verdict.message())) : verdict;
     }
 }

@@ -1,0 +1,31 @@
+package monochord.course;
+
+import java.util.List;
+import monochord.lesson.Part;
+
+/**
+ * As much of a lesson as a learner sees at once: prose and pictures, and at its end perhaps something to do.
+ *
+ * @param section where it begins, from 0, see {@link LessonPages#sections}
+ * @param block of the prose of that section, from 0
+ * @param standsAlone whether the window is too low for it under what is said to an answer
+ */
+record LessonPage(int section, int block, List<Part> parts, boolean standsAlone) {
+    LessonPage {
+        parts = List.copyOf(parts);
+    }
+
+    Part last() {
+        return parts.get(parts.size() - 1);
+    }
+
+    /** Whether this place in the lesson lies before the page. */
+    boolean isBehind(int otherSection, int otherBlock) {
+        return section > otherSection || section == otherSection && block > otherBlock;
+    }
+
+    /** What is shown before anything is asked. */
+    List<Part> shown() {
+        return last() instanceof Part.Ask ? parts.subList(0, parts.size() - 1) : parts;
+    }
+}

@@ -1,0 +1,163 @@
+package monochord.course;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.stream.IntStream;
+import monochord.lesson.Block;
+import monochord.lesson.Lesson;
+import monochord.lesson.Part;
+
+/**
+ * Parts a lesson into pages for one window. A page ends where the learner has something to do, a question, something to
+ * listen to, Java to run, and at a heading once there is enough in the window.
+ */
+final class LessonPages {
+    private static final int TITLE = 2;
+    /** What is said to an answer, with the empty line under it. */
+    private static final int VERDICT = 4;
+    /** The line that says how to go on, and the prompt, each after an empty line. */
+    private static final int PROMPT = 4;
+
+    private final Measure measure;
+    private final Deque<Piece> ahead = new ArrayDeque<>();
+    private final List<LessonPage> pages = new ArrayList<>();
+    private int above = TITLE;
+
+    /** A part, or some of its blocks, and where it stands in the lesson. */
+    private record Piece(Part part, int section, int block) {
+        boolean isProse() {
+            return part instanceof Part.Prose;
+        }
+
+        boolean stops() {
+            return !(isProse() || part instanceof Part.Show);
+        }
+    }
+
+    private LessonPages(List<Part> sections, Measure measure) {
+        this.measure = measure;
+        IntStream.range(0, sections.size()).forEach(i -> ahead.add(new Piece(sections.get(i), i, 0)));
+    }
+
+    static List<LessonPage> of(Lesson lesson, Measure measure) {
+        LessonPages all = new LessonPages(sections(lesson), measure);
+        while (!all.ahead.isEmpty()) {
+            all.addPage();
+        }
+        return List.copyOf(all.pages);
+    }
+
+    /** The parts of a lesson, prose cut before each heading. */
+    static List<Part> sections(Lesson lesson) {
+        return lesson.parts().stream().flatMap(part -> byHeading(part).stream()).toList();
+    }
+
+    private static List<Part> byHeading(Part part) {
+        if (!(part instanceof Part.Prose prose)) {
+            return List.of(part);
+        }
+        List<Part> sections = new ArrayList<>();
+        List<Block> section = new ArrayList<>();
+        for (Block block : prose.blocks()) {
+            if (block instanceof Block.Heading && !section.isEmpty()) {
+                sections.add(new Part.Prose(prose.line(), section));
+                section = new ArrayList<>();
+            }
+            section.add(block);
+        }
+        sections.add(new Part.Prose(prose.line(), section));
+        return sections;
+    }
+
+    private void addPage() {
+        boolean standsAlone = above == VERDICT && isFull(List.of());
+        above = standsAlone ? 0 : above;
+        List<Piece> page = new ArrayList<>();
+        while (!ahead.isEmpty() && (page.isEmpty() || !page.get(page.size() - 1).stops()) && !isFull(page)) {
+            page.add(ahead.poll());
+        }
+        Piece first = page.get(0);
+        pages.add(new LessonPage(
+                first.section, first.block, page.stream().map(Piece::part).toList(), standsAlone));
+        above = page.get(page.size() - 1).part instanceof Part.Ask ? VERDICT : 0;
+    }
+
+    /** Whether the next section, with what is drawn in it, would push the beginning of the page out of the window. */
+    private boolean isFull(List<Piece> page) {
+        int room = measure.rows() - PROMPT - above;
+        if (ahead.peek().part instanceof Part.Show) {
+            return !page.isEmpty() && lines(page) + picture() > room;
+        }
+        if (!ahead.peek().isProse()) {
+            return false;
+        }
+        if (!page.isEmpty() || above == VERDICT) {
+            return lines(page) + section() > room;
+        }
+        while (section() > room && cut(room)) {}
+        return false;
+    }
+
+    private int lines(List<Piece> page) {
+        return page.stream().mapToInt(piece -> 1 + measure.lines(piece.part)).sum() - (page.isEmpty() ? 0 : 1);
+    }
+
+    /**
+     * Cuts a section that fills more than a window, between two paragraphs: as much of it as has room stays with what is
+     * drawn or asked below.
+     *
+     * @return whether there was a place to cut it
+     */
+    private boolean cut(int room) {
+        Piece piece = ahead.poll();
+        Part.Prose whole = (Part.Prose) piece.part;
+        List<Block> blocks = whole.blocks();
+        int first = blocks.get(0) instanceof Block.Heading ? 2 : 1;
+        List<Integer> cuts = IntStream.range(first, blocks.size())
+                .filter(cut -> !(blocks.get(cut) instanceof Block.Item))
+                .boxed()
+                .toList();
+        int cut = cuts.stream()
+                .filter(place -> fits(whole.from(place), room))
+                .findFirst()
+                .orElse(cuts.isEmpty() ? blocks.size() : cuts.get(cuts.size() - 1));
+        if (cut < blocks.size()) {
+            ahead.addFirst(new Piece(whole.from(cut), piece.section, piece.block + cut));
+        }
+        ahead.addFirst(new Piece(whole.upTo(cut), piece.section, piece.block));
+        return cut < blocks.size();
+    }
+
+    private boolean fits(Part.Prose prose, int room) {
+        ahead.addFirst(new Piece(prose, 0, 0));
+        boolean fits = section() <= room;
+        ahead.removeFirst();
+        return fits;
+    }
+
+    /** Lines of the next picture, and of what is played or asked right under it. */
+    private int picture() {
+        Piece under = ahead.stream().skip(1).findFirst().orElse(null);
+        return 1
+                + measure.lines(ahead.peek().part)
+                + (under != null && under.stops() ? 1 + measure.lines(under.part) : 0);
+    }
+
+    /** Lines from the next part up to the next prose or place to stop. */
+    private int section() {
+        int lines = 0;
+        int parts = 0;
+        for (Piece piece : ahead) {
+            if (parts++ > 0 && piece.isProse()) {
+                return lines;
+            }
+            lines += 1 + measure.lines(piece.part);
+            if (piece.stops()) {
+                return lines;
+            }
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,107 @@
+package monochord.shell.sitting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import monochord.course.Course;
+import monochord.course.NamedAnswer;
+import monochord.course.RoomLesson;
+import monochord.harmony.MusicText;
+import monochord.lesson.Filling;
+import monochord.lesson.Part;
+import monochord.text.SafeText;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.text.naming.AsTyped;
+import monochord.theory.Key;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.ProseAnswer;
+import monochord.view.Saying;
+import monochord.view.Wide;
+import monochord.view.course.VerdictAnswer;
+import monochord.view.music.MusicAnswer;
+
+/** Shows a lesson to a class, widely set, and takes what is called out. */
+public final class ClassTeaching {
+    private static final String IN = "in ";
+    private static final String HOW =
+            "Enter goes on, back goes back, in A takes another key, skip ends it. Answers are typed as they are called out.";
+
+    private final RoomLesson room;
+
+    ClassTeaching(RoomLesson room) {
+        this.room = room;
+    }
+
+    /** The first thing, and how to go on. */
+    Answer begin(Sitting sitting) {
+        sitting.linePlace().isSaidThere();
+        return Answers.of(look(sitting), Saying.of(StyledText.of(HOW, Style.QUIET)));
+    }
+
+    /** Whether a line is meant for the class: another key, or an answer that was called out. */
+    public boolean takes(String line) {
+        return line.toLowerCase(Locale.ROOT).startsWith(IN) || room.isAsking();
+    }
+
+    /** Takes such a line. */
+    public Answer take(String line, Sitting sitting) {
+        if (line.toLowerCase(Locale.ROOT).startsWith(IN)) {
+            return inAnotherKey(AsTyped.of(line.substring(IN.length()).strip(), sitting.naming()), sitting);
+        }
+        room.hold(NamedAnswer.answer(line, room.question().orElseThrow(), sitting.naming()));
+        return Saying.of("Noted. Another answer, or Enter for the verdict.");
+    }
+
+    private Answer inAnotherKey(AsTyped named, Sitting sitting) {
+        Key chosen = Course.majorKey(Key.parse(named.english()));
+        sitting.settle(chosen);
+        room.inKey(chosen);
+        return look(sitting);
+    }
+
+    /** The verdict on what was called out, or the next thing. */
+    Answer next(Sitting sitting) {
+        if (room.isAsking()) {
+            return told();
+        }
+        room.forward();
+        return room.isOver() ? Saying.of("End of " + room.lesson().title() + ".") : look(sitting);
+    }
+
+    private Answer told() {
+        List<Answer> all = new ArrayList<>();
+        var question = room.question().orElseThrow();
+        for (RoomLesson.Judged judged : room.tell()) {
+            String typed = SafeText.clean(judged.answer().typed());
+            all.add(Saying.of(StyledText.of(typed + ":", Style.STRONG)));
+            all.add(new VerdictAnswer(question, judged.verdict(), ""));
+        }
+        all.add(Saying.of(question.derivation()));
+        return new Wide(new Answers(all));
+    }
+
+    /** The thing before. */
+    Answer back(Sitting sitting) {
+        room.back();
+        return look(sitting);
+    }
+
+    private Answer look(Sitting sitting) {
+        return room.look() instanceof RoomLesson.Step.Shown shown
+                ? shown(shown.part(), sitting)
+                : new Wide(Hearing.put(
+                        room.question().orElseThrow(), sitting.stage().ear()));
+    }
+
+    private Answer shown(Part part, Sitting sitting) {
+        if (part instanceof Part.Prose prose) {
+            return new Wide(new ProseAnswer(prose.blocks(), new Filling(room.key())::of));
+        }
+        if (part instanceof Part.Show show) {
+            return MusicAnswer.of(MusicText.read(show.sentence(), room.key()), room.key());
+        }
+        return LessonTeaching.played(part, room.key(), sitting);
+    }
+}

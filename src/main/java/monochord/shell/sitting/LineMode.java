@@ -1,0 +1,210 @@
+package monochord.shell.sitting;
+
+import monochord.text.Phrase;
+
+/**
+ * What the line is there for at the moment, and what Enter and four words do then. This table is the only place that says
+ * so: the prompt prints its row, {@code help enter} prints all of it.
+ *
+ * <p>In each mode Enter has one meaning, and so many Enters lead from each to {@link #REST} or to something new.
+ */
+public enum LineMode {
+    REST(
+            Phrase.of("nothing open"),
+            Phrase.of("begins the next"),
+            Cell.NOTHING,
+            Cell.NOTHING,
+            Phrase.of("what to type"),
+            Advice.REST),
+    NAMES(
+            Phrase.of("names of notes"),
+            Phrase.of("keeps A B C"),
+            Phrase.of("ends the three"),
+            Cell.NOTHING,
+            Phrase.of("says more"),
+            Advice.NAMES),
+    FIRST_QUESTION(
+            Phrase.of("a first question"),
+            Phrase.of("passes it"),
+            Phrase.of("ends the three"),
+            Cell.NOTHING,
+            Cell.HELPS,
+            Phrase.NOTHING),
+    QUESTION(
+            Phrase.of("a question"),
+            Phrase.of("leaves it"),
+            Phrase.of("leaves it"),
+            Cell.NOTHING,
+            Cell.HELPS,
+            Phrase.NOTHING),
+    ANSWERED(
+            Phrase.of("after its answer"),
+            Phrase.of("asks another"),
+            Phrase.of("is done with it"),
+            Cell.NOTHING,
+            Cell.NOTHING,
+            Phrase.NOTHING),
+    RUN(
+            Phrase.of("a run of questions"),
+            Phrase.of("passes it"),
+            Phrase.of("ends the run"),
+            Cell.NOTHING,
+            Cell.HELPS,
+            Phrase.NOTHING),
+    REVIEW(
+            Phrase.of("a review"),
+            Phrase.of("passes it"),
+            Phrase.of("ends the review"),
+            Cell.NOTHING,
+            Cell.HELPS,
+            Phrase.NOTHING),
+    LESSON_PAGE(
+            Phrase.of("page of a lesson"),
+            Phrase.of("goes on"),
+            Phrase.of("leaves it here"),
+            Phrase.of("a page back"),
+            Phrase.of("what to do"),
+            Advice.LESSON),
+    LESSON_QUESTION(
+            Phrase.of("question on a page"),
+            Phrase.of("passes it"),
+            Phrase.of("passes them all"),
+            Phrase.of("page again"),
+            Cell.HELPS,
+            Phrase.NOTHING),
+    LESSON_JAVA(
+            Phrase.of("Java in a lesson"),
+            Phrase.of("runs it"),
+            Phrase.of("passes it by"),
+            Phrase.of("a page back"),
+            Cell.NOTHING,
+            Phrase.NOTHING),
+    CLASS(
+            Phrase.of("before a class"),
+            Phrase.of("goes on"),
+            Phrase.of("ends it"),
+            Phrase.of("a step back"),
+            Cell.NOTHING,
+            Advice.CLASS),
+    CLASS_QUESTION(
+            Phrase.of("asking a class"),
+            Phrase.of("tells"),
+            Phrase.of("ends it"),
+            Phrase.of("a step back"),
+            Cell.HELPS,
+            Advice.CLASS),
+    CONSENT(
+            Phrase.of("yes is wanted"),
+            Phrase.of("goes on without"),
+            Phrase.of("goes on without"),
+            Cell.NOTHING,
+            Cell.NOTHING,
+            Phrase.NOTHING),
+    OPEN_CELL(
+            Phrase.of("unfinished Java"),
+            Phrase.of("twice leaves it"),
+            Phrase.of("leaves it"),
+            Phrase.of("is Java"),
+            Phrase.of("is Java"),
+            Phrase.NOTHING),
+    LONG_ANSWER(
+            Phrase.of("a long answer"),
+            Phrase.of("shows more"),
+            Phrase.of("leaves the rest"),
+            Phrase.of("a screen back"),
+            Phrase.of("leaves the rest"),
+            Phrase.NOTHING);
+
+    /** What {@code quit} does in every mode. */
+    public static final Phrase QUIT = Phrase.of("leaves, and keeps your place");
+
+    private final Phrase where;
+    private final Phrase enter;
+    private final Phrase skip;
+    private final Phrase back;
+    private final Phrase hint;
+    private final Phrase advice;
+
+    LineMode(Phrase where, Phrase enter, Phrase skip, Phrase back, Phrase hint, Phrase advice) {
+        this.where = where;
+        this.enter = enter;
+        this.skip = skip;
+        this.back = back;
+        this.hint = hint;
+        this.advice = advice;
+    }
+
+    /** Cells that come more than once. */
+    private static final class Cell {
+        static final Phrase NOTHING = Phrase.of("–");
+        static final Phrase HELPS = Phrase.of("helps");
+    }
+
+    /** What to do, for whoever asks in so many words. */
+    private static final class Advice {
+        static final Phrase REST = Phrase.sentence(
+                        "Type music, such as {0}, {1} or {2}, and see what it is; play {1} sounds it.",
+                        Phrase.toType("Am7"), Phrase.toType("F C G"), Phrase.toType("D major"))
+                .then(Phrase.of("lessons lists what can be learnt, help all the rest."));
+        static final Phrase NAMES = Phrase.sentence(
+                        "If you call the white keys {0}, press Enter.", Phrase.typed("A B C D E F G"))
+                .then(Phrase.sentence(
+                        "If one of them is {0} to you, type german; if they are {1}, type latin.",
+                        Phrase.typed("H"), Phrase.typed("La Si Do")));
+        static final Phrase LESSON = Phrase.sentence("A lesson is open: Enter goes on with it.")
+                .then(Phrase.of("play hears the last example again, help lists what else there is."));
+        static final Phrase CLASS = Phrase.sentence("Enter goes on, back goes back, skip ends it.");
+    }
+
+    /** In two or three words. */
+    public Phrase where() {
+        return where;
+    }
+
+    public Phrase enter() {
+        return enter;
+    }
+
+    public Phrase skip() {
+        return skip;
+    }
+
+    public Phrase back() {
+        return back;
+    }
+
+    public Phrase hint() {
+        return hint;
+    }
+
+    /** What to do here, in whole sentences; empty where an open question says it. */
+    public Phrase advice() {
+        return advice;
+    }
+
+    /** Whether each answer that leaves the line in this mode says so, even one that a script gets. */
+    boolean isAlwaysSaid() {
+        return this == LESSON_PAGE || this == LESSON_JAVA || this == LONG_ANSWER;
+    }
+
+    /** What Enter does, as a sentence. */
+    public Phrase row() {
+        return Phrase.sentence("Enter {0}.", enter);
+    }
+
+    /** What Enter does, and what leaves and what helps. */
+    public Phrase fullRow() {
+        boolean helps = hint.equals(Cell.HELPS);
+        if (!isSomething(skip) || skip.equals(enter)) {
+            return helps ? Phrase.sentence("Enter {0}, hint helps.", enter) : row();
+        }
+        return helps
+                ? Phrase.sentence("Enter {0}, skip {1}, hint helps.", enter, skip)
+                : Phrase.sentence("Enter {0}, skip {1}.", enter, skip);
+    }
+
+    /** Whether a word does something here. */
+    public static boolean isSomething(Phrase cell) {
+        return !cell.equals(Cell.NOTHING);
+    }
+}

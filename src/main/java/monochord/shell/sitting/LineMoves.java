@@ -1,0 +1,144 @@
+package monochord.shell.sitting;
+
+import java.util.Deque;
+import java.util.Optional;
+import monochord.course.Activity;
+import monochord.course.LessonWalk;
+import monochord.course.QuestionRun;
+import monochord.course.RoomLesson;
+import monochord.practice.Question;
+import monochord.practice.Skill;
+import monochord.practice.drill.Turn;
+import monochord.text.Phrase;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Saying;
+import monochord.view.Statement;
+
+/**
+ * What Enter, {@code skip}, {@code back} and {@code hint} do with what is under way: one case a mode, as the table in
+ * {@link LineMode} says.
+ *
+ * @param underWay the uppermost first
+ * @param lesson the one that is being taken, or null
+ * @param room the one before a class, or null
+ */
+record LineMoves(
+        Teaching teaching, Sitting sitting, Deque<Activity> underWay, LessonTeaching lesson, ClassTeaching room) {
+    /** What Enter does. */
+    Answer enter() {
+        return switch (teaching.mode()) {
+            case NAMES, FIRST_QUESTION -> passFirstQuestion();
+            case QUESTION -> leaveQuestion();
+            case ANSWERED -> askAnother();
+            case RUN, REVIEW -> passInRun();
+            case LESSON_QUESTION -> passInLesson(false);
+            case LESSON_PAGE, LESSON_JAVA -> lesson.next(sitting);
+            case CLASS, CLASS_QUESTION -> nextBeforeClass();
+            default -> teaching.opening().begin(sitting);
+        };
+    }
+
+    private Answer passFirstQuestion() {
+        teaching.question().clear();
+        return FirstStart.follow(teaching.firstStart().orElseThrow().pass(), sitting);
+    }
+
+    private Answer leaveQuestion() {
+        return Answers.of(
+                Statement.of(Phrase.sentence("We leave it. ask asks another of its kind.")), teaching.leaveUppermost());
+    }
+
+    private Answer passInRun() {
+        QuestionRun run = (QuestionRun) underWay.peek();
+        if (teaching.question().isTried()) {
+            run.note(false);
+        } else {
+            run.pass();
+        }
+        teaching.question().clear();
+        return teaching.advance();
+    }
+
+    private Answer passInLesson(boolean all) {
+        LessonWalk walk = lesson.walk();
+        if (teaching.question().isTried()) {
+            walk.note(false);
+        }
+        if (all) {
+            walk.passAll();
+        } else {
+            walk.pass();
+        }
+        teaching.question().clear();
+        return lesson.next(sitting);
+    }
+
+    private Answer nextBeforeClass() {
+        Answer next = room.next(sitting);
+        if (((RoomLesson) underWay.peek()).isOver()) {
+            underWay.pop();
+        }
+        return next;
+    }
+
+    private Answer askAnother() {
+        Skill skill = teaching.question().lastSkill();
+        Question last = teaching.question().lastQuestion();
+        teaching.ask(
+                skill,
+                last.isByEar()
+                        ? teaching.level().another(skill, sitting.seeds(), last)
+                        : new Turn(skill, sitting.key()).question(sitting.seeds(), last));
+        return teaching.asked();
+    }
+    /** What {@code skip} does; none where there is nothing to skip. */
+    Optional<Answer> skip() {
+        return switch (teaching.mode()) {
+            case NAMES, FIRST_QUESTION ->
+                Optional.of(
+                        FirstStart.follow(teaching.firstStart().orElseThrow().found(), sitting));
+            case QUESTION -> Optional.of(leaveQuestion());
+            case ANSWERED ->
+                Optional.of(Answers.of(Statement.of(Phrase.sentence("Done with that.")), teaching.leaveUppermost()));
+            case RUN, REVIEW -> Optional.of(teaching.endRun());
+            case LESSON_QUESTION -> Optional.of(passInLesson(true));
+            case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));
+            case LESSON_PAGE -> Optional.of(leaveLesson());
+            case CLASS, CLASS_QUESTION -> Optional.of(endClass());
+            default -> Optional.empty();
+        };
+    }
+
+    private Answer leaveLesson() {
+        underWay.pop();
+        return lesson.leave(sitting);
+    }
+
+    private Answer endClass() {
+        underWay.pop();
+        return Statement.of(Phrase.sentence("The lesson is closed; nothing of it was kept."));
+    }
+
+    /** What {@code back} does; none where there is nothing to go back to. */
+    Optional<Answer> back() {
+        return switch (teaching.mode()) {
+            case LESSON_PAGE, LESSON_QUESTION, LESSON_JAVA -> Optional.of(lesson.back(sitting));
+            case CLASS, CLASS_QUESTION -> Optional.of(room.back(sitting));
+            default -> Optional.empty();
+        };
+    }
+
+    /** What {@code hint} says; none where nothing is open to help with. */
+    Optional<Answer> hint() {
+        if (teaching.question().isOpen()) {
+            return Optional.of(Saying.of(teaching.question().hint()));
+        }
+        return teaching.mode() == LineMode.CLASS_QUESTION
+                ? Optional.of(Saying.of(((RoomLesson) underWay.peek()).hint()))
+                : Optional.of(teaching.mode().advice())
+                        .filter(advice -> !advice.isEmpty()
+                                && LineMode.isSomething(teaching.mode().hint()))
+                        .map(Statement::of);
+    }
+}

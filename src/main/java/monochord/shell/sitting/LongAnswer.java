@@ -1,0 +1,53 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import monochord.course.Place;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+
+/** An answer longer than the window, of which one screen after another is shown. */
+public final class LongAnswer {
+    /** The line that says how to go on, and the prompt, each after an empty line. */
+    private static final int PROMPT = 4;
+
+    private final List<StyledLine> lines;
+    private final int size;
+    private int at;
+
+    private LongAnswer(List<StyledLine> lines, int size) {
+        this.lines = List.copyOf(lines);
+        this.size = size;
+    }
+
+    /** @param rows of the window, the prompt's among them */
+    public static LongAnswer of(StyledText text, int rows) {
+        return new LongAnswer(text.lines(), Math.max(1, rows - PROMPT));
+    }
+
+    /** Whether a text and the prompt below it fill more than the window. */
+    public static boolean isTooLong(StyledText text, int rows) {
+        return text.lines().size() + 2 > rows;
+    }
+
+    /** The screen that is to be seen. */
+    public StyledText screen() {
+        int from = at * size;
+        return new StyledText(lines.subList(from, Math.min(lines.size(), from + size)));
+    }
+
+    boolean isLast() {
+        return (at + 1) * size >= lines.size();
+    }
+
+    void forward() {
+        at++;
+    }
+
+    void back() {
+        at = Math.max(0, at - 1);
+    }
+
+    Place place() {
+        return new Place(Place.Unit.SCREEN, at + 1, (lines.size() + size - 1) / size);
+    }
+}

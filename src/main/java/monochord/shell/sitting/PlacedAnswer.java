@@ -1,0 +1,50 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.text.Phrase;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
+import monochord.view.Statement;
+import monochord.view.keyboard.Drawing;
+
+/**
+ * An answer, and right below it where the learner is now and what Enter does.
+ *
+ * @param isApart whether an empty line stands between, as below prose
+ */
+record PlacedAnswer(Answer answer, Phrase row, boolean isApart) implements Answer {
+    @Override
+    public StyledText text(Look look) {
+        StyledText said = answer.text(look);
+        StyledText.Builder text = StyledText.builder().lines(said);
+        if (isApart && !said.isEmpty()) {
+            text.gap();
+        }
+        return text.lines(Statement.of(row.styled(Style.QUIET)).text(look)).build();
+    }
+
+    @Override
+    public List<Drawing> drawings() {
+        return answer.drawings();
+    }
+
+    @Override
+    public void json(Json json) {
+        answer.json(json);
+    }
+
+    @Override
+    public int status() {
+        return answer.status();
+    }
+
+    /** What is no part of a notebook takes its place with it. */
+    @Override
+    public Optional<Answer> noted() {
+        return answer.noted().map(kept -> new PlacedAnswer(kept, row, isApart));
+    }
+}

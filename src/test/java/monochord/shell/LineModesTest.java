@@ -1,0 +1,262 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import monochord.practice.drill.Turn;
+import monochord.practice.skill.Skills;
+import monochord.shell.sitting.LineMode;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.trust.Trusted;
+import monochord.text.Phrase;
+import monochord.theory.Key;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every cell of the table of modes, typed into the real line reader: what it says is what happens. */
+class LineModesTest {
+    /** Mode, what is typed, what the table says, what the answer begins with, the mode afterwards. */
+    private static final String CELLS = """
+            REST            |      | begins the next | 1.1 Steps and half steps           | LESSON_PAGE
+            REST            | skip | –               | There is nothing to skip           | REST
+            REST            | back | –               | There is nothing to go back to     | REST
+            REST            | hint | what to type    | Type music, such as Am7            | REST
+            REST            | quit | leaves, and keeps your place | Until next time.      | REST
+            NAMES           |      | keeps A B C     | Can you name a major scale?        | FIRST_QUESTION
+            NAMES           | skip | ends the three  | Then we begin at the beginning     | REST
+            NAMES           | back | –               | There is nothing to go back to     | NAMES
+            NAMES           | hint | says more       | If you call the white keys         | NAMES
+            NAMES           | quit | leaves, and keeps your place | Until next time.      | NAMES
+            FIRST_QUESTION  |      | passes it       | Then we begin at the beginning     | REST
+            FIRST_QUESTION  | skip | ends the three  | Then we begin at the beginning     | REST
+            FIRST_QUESTION  | back | –               | There is nothing to go back to     | FIRST_QUESTION
+            FIRST_QUESTION  | hint | helps           | Write the letters first            | FIRST_QUESTION
+            FIRST_QUESTION  | quit | leaves, and keeps your place | Until next time.      | FIRST_QUESTION
+            QUESTION        |      | leaves it       | We leave it.                       | REST
+            QUESTION        | skip | leaves it       | We leave it.                       | REST
+            QUESTION        | back | –               | There is nothing to go back to     | QUESTION
+            QUESTION        | hint | helps           | Find the letter first              | QUESTION
+            QUESTION        | quit | leaves, and keeps your place | Until next time.      | QUESTION
+            ANSWERED        |      | asks another    | Which                              | QUESTION
+            ANSWERED        | skip | is done with it | Done with that.                    | REST
+            ANSWERED        | back | –               | There is nothing to go back to     | ANSWERED
+            ANSWERED        | hint | –               | There is nothing to help with      | ANSWERED
+            ANSWERED        | quit | leaves, and keeps your place | Until next time.      | ANSWERED
+            RUN             |      | passes it       | Spell the                          | RUN
+            RUN             | skip | ends the run    | Nothing answered this time.        | REST
+            RUN             | back | –               | There is nothing to go back to     | RUN
+            RUN             | hint | helps           | Three letters first                              | RUN
+            RUN             | quit | leaves, and keeps your place | Nothing answered      | REST
+            REVIEW          |      | passes it       | Spell the                          | REVIEW
+            REVIEW          | skip | ends the review | Nothing answered this time.        | REST
+            REVIEW          | back | –               | There is nothing to go back to     | REVIEW
+            REVIEW          | hint | helps           | Three letters first                              | REVIEW
+            REVIEW          | quit | leaves, and keeps your place | Nothing answered      | REST
+            LESSON_PAGE     |      | goes on         | Walk up one octave of C major.     | LESSON_QUESTION
+            LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. | REST
+            LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
+            LESSON_PAGE     | hint | what to do      | A lesson is open:                  | LESSON_PAGE
+            LESSON_PAGE     | quit | leaves, and keeps your place | Until next time.      | LESSON_PAGE
+            LESSON_QUESTION |      | passes it       | Spell F major, from F. Question 2 of 12. | LESSON_QUESTION
+            LESSON_QUESTION | skip | passes them all | The slip to know beforehand        | LESSON_QUESTION
+            LESSON_QUESTION | back | page again      | The letters never change                           | LESSON_QUESTION
+            LESSON_QUESTION | hint | helps           | Write the letters first                              | LESSON_QUESTION
+            LESSON_QUESTION | quit | leaves, and keeps your place | Until next time.      | LESSON_QUESTION
+            LESSON_JAVA     |      | runs it         | x = 42 After.                    | REST
+            LESSON_JAVA     | skip | passes it by    | After.                             | REST
+            LESSON_JAVA     | back | a page back     | Before.                            | LESSON_JAVA
+            LESSON_JAVA     | hint | –               | There is nothing to help with      | LESSON_JAVA
+            LESSON_JAVA     | quit | leaves, and keeps your place | Until next time.      | LESSON_JAVA
+            CLASS           |      | goes on         | Letters first                      | CLASS
+            CLASS           | skip | ends it         | The lesson is closed               | REST
+            CLASS           | back | a step back     | You can find a major scale         | CLASS
+            CLASS           | hint | –               | There is nothing to help with      | CLASS
+            CLASS           | quit | leaves, and keeps your place | Until next time.      | CLASS
+            CLASS_QUESTION  |      | tells           | From                               | CLASS
+            CLASS_QUESTION  | skip | ends it         | The lesson is closed               | REST
+            CLASS_QUESTION  | back | a step back     | Playing C major                    | CLASS
+            CLASS_QUESTION  | hint | helps           | Write the letters first            | CLASS_QUESTION
+            CLASS_QUESTION  | quit | leaves, and keeps your place | Until next time.      | CLASS_QUESTION
+            CONSENT         |      | goes on without | After.                             | REST
+            CONSENT         | skip | goes on without | After.                             | REST
+            CONSENT         | back | –               | There is nothing to go back to     | CONSENT
+            CONSENT         | hint | –               | There is nothing to help with      | CONSENT
+            CONSENT         | quit | leaves, and keeps your place | Until next time.      | LESSON_PAGE
+            OPEN_CELL       |      | twice leaves it |                                    | OPEN_CELL
+            OPEN_CELL       | skip | leaves it       | The cell is left                   | REST
+            OPEN_CELL       | back | is Java         |                                    | OPEN_CELL
+            OPEN_CELL       | hint | is Java         |                                    | OPEN_CELL
+            OPEN_CELL       | quit | leaves, and keeps your place | Until next time.      | REST
+            LONG_ANSWER     |      | shows more      | Music needs no verb:               | REST
+            LONG_ANSWER     | skip | leaves the rest |                                    | REST
+            LONG_ANSWER     | back | a screen back   | exploring                          | LONG_ANSWER
+            LONG_ANSWER     | hint | leaves the rest | Type music, such as Am7            | REST
+            LONG_ANSWER     | quit | leaves, and keeps your place | Until next time.      | REST
+            """;
+
+    private static final String JAVA_LESSON = """
+            ---
+            title: Forty and two
+            grade: 1
+            needs: []
+            skills: []
+            ---
+
+            Before.
+
+            ```code
+            int x = 42;
+            ```
+
+            After.
+            """;
+
+    @TempDir
+    private Path home;
+
+    /** One cell. */
+    private record Cell(LineMode mode, String typed, String says, String answer, LineMode then) {
+        static Cell of(String row) {
+            List<String> parts =
+                    Arrays.stream(row.split("\\|")).map(String::strip).toList();
+            return new Cell(
+                    LineMode.valueOf(parts.get(0)),
+                    parts.get(1),
+                    parts.get(2),
+                    parts.get(3),
+                    LineMode.valueOf(parts.get(4)));
+        }
+
+        String inTheTable() {
+            Phrase said = switch (typed) {
+                case "skip" -> mode.skip();
+                case "back" -> mode.back();
+                case "hint" -> mode.hint();
+                case "quit" -> LineMode.QUIT;
+                default -> mode.enter();
+            };
+            return said.toString();
+        }
+
+        @Override
+        public String toString() {
+            return mode.where() + ", " + (typed.isEmpty() ? "Enter" : typed);
+        }
+    }
+
+    static Stream<Cell> cells() {
+        return CELLS.lines().map(Cell::of);
+    }
+
+    @Test
+    @DisplayName("the table is whole: five cells for each mode")
+    void theTableIsWhole() {
+        TreeSet<String> walked = new TreeSet<>();
+        cells().forEach(cell -> walked.add(cell.mode + " " + cell.typed));
+        TreeSet<String> all = new TreeSet<>();
+        for (LineMode mode : LineMode.values()) {
+            List.of("", "skip", "back", "hint", "quit").forEach(word -> all.add(mode + " " + word));
+        }
+        assertEquals(all, walked);
+    }
+
+    /** What leads into a mode; the lines are typed one after the other. */
+    private List<String> wayTo(LineMode mode, Sitting sitting) throws IOException {
+        switch (mode) {
+            case FIRST_QUESTION:
+                return List.of("");
+            case QUESTION:
+                return List.of("ask interval of P5 in C");
+            case ANSWERED:
+                return List.of("ask interval of P5 in C", "G");
+            case RUN:
+                return List.of("practise triad-spelling in C");
+            case REVIEW:
+                Turn turn = new Turn(Skills.find("triad-spelling").orElseThrow(), Key.parse("C"));
+                sitting.teaching().review(List.of(turn, turn, turn), 10);
+                return List.of("notes");
+            case LESSON_PAGE:
+                return List.of("learn 1.1", "");
+            case LESSON_QUESTION:
+                return List.of("learn 1.2", "", "", "");
+            case CLASS:
+                return List.of("present 1.2");
+            case CLASS_QUESTION:
+                return List.of("present 1.2", "", "", "", "");
+            case LESSON_JAVA:
+                sitting.outside().take(new Trusted(home, List.of(home.resolve("lessons"))));
+                return javaLesson();
+            case CONSENT:
+                return javaLesson();
+            case OPEN_CELL:
+                return List.of("int twice(int x) {");
+            case LONG_ANSWER:
+                return List.of("help");
+            default:
+                return List.of();
+        }
+    }
+
+    private List<String> javaLesson() throws IOException {
+        Path file = home.resolve("lessons/20-numbers/1-forty-and-two.md");
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, JAVA_LESSON);
+        return List.of("learn 20.1");
+    }
+
+    private Typist typist(LineMode mode) throws IOException {
+        boolean isFirst = mode == LineMode.NAMES || mode == LineMode.FIRST_QUESTION;
+        int rows = mode == LineMode.LONG_ANSWER ? 12 : 24;
+        return isFirst ? Typist.newcomer(80, rows, home) : new Typist(80, rows, home);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cells")
+    @DisplayName("each cell does what it says")
+    void eachCellDoesWhatItSays(Cell cell) throws IOException {
+        assertEquals(cell.says, cell.inTheTable());
+        try (Typist typist = typist(cell.mode)) {
+            for (String line : wayTo(cell.mode, typist.sitting())) {
+                typist.types(line);
+            }
+            assertEquals(cell.mode, typist.sitting().mode(), typist::screen);
+            String said = typist.types(cell.typed);
+            assertTrue(said.startsWith(cell.answer), said);
+            assertEquals(cell.then, typist.sitting().mode(), said);
+            assertEquals(cell.typed.equals("quit"), typist.sitting().hasEnded());
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @EnumSource(LineMode.class)
+    @DisplayName("so many Enters lead to rest, and none of them counts as an answer")
+    void enterTrapsNobody(LineMode mode) throws IOException {
+        try (Typist typist = typist(mode)) {
+            for (String line : wayTo(mode, typist.sitting())) {
+                typist.types(line);
+            }
+            List<String> said = new ArrayList<>();
+            boolean answered = mode == LineMode.ANSWERED;
+            int kept = answered ? 1 : 0;
+            do {
+                assertTrue(said.size() < 80, () -> "still going on after " + said);
+                said.add(typist.types(""));
+            } while (typist.sitting().mode() != LineMode.REST && !(mode == LineMode.REST && said.size() > 40));
+            assertEquals(kept, typist.sitting().study().knowledge().standings().size());
+            assertFalse(typist.sitting().hasEnded());
+        }
+    }
+}
