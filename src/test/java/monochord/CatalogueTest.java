@@ -63,7 +63,7 @@ class CatalogueTest {
     private static final Set<String> REFUSING = Set.of("unexpected", "because", "refused");
 
     /** Makes clauses of the texts that it is handed, which are looked at where they come from. */
-    private static final String HANDS_TEMPLATES_ON = "monochord/theory/Unreadable.java";
+    private static final String HANDS_TEMPLATES_ON = "monochord/theory/note/Unreadable.java";
 
     private static final Map<String, ExpressionTree> constants = new HashMap<>();
     private static final Set<Tree> known = new HashSet<>();

@@ -8,7 +8,7 @@ import monochord.harmony.motion.Step;
 import monochord.harmony.motion.Strictness;
 import monochord.harmony.motion.VoiceLeading;
 import monochord.theory.Chord;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;

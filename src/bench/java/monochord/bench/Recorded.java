@@ -9,7 +9,7 @@ import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
 import monochord.score.Piece;
 import monochord.sound.Directions;
-import monochord.sound.WavFile;
+import monochord.sound.file.WavFile;
 import monochord.theory.Key;
 
 /**

@@ -5,7 +5,7 @@ import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.text.naming.AsTyped;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 
 /** An answer by the note names a learner goes by. */
 public final class NamedAnswer {

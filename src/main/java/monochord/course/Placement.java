@@ -8,8 +8,8 @@ import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
 
 /**
  * At most three questions to somebody new: by what names notes go, one scale, one borrowed chord. By one try and a second

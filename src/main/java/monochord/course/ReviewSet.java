@@ -8,7 +8,7 @@ import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** What is due, as questions. */
 public final class ReviewSet {

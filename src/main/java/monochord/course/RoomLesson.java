@@ -11,7 +11,7 @@ import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * A lesson taken with a class, one thing at a time. Answers that are called out are held until the class is to hear the

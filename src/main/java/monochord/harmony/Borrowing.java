@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
 
 /**
  * Chords borrowed from the parallel modes: those that fall out of the key's own window on the line of fifths and into a

@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /**
  * A fret for a guitarist's capo, and the progression in the shapes that are played above it.

@@ -3,10 +3,10 @@ package monochord.harmony;
 import java.util.EnumSet;
 import java.util.Set;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
 
 /**
  * What one chord does in one key: the only place where chords are given functions.

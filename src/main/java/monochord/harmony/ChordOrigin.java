@@ -4,10 +4,10 @@ import java.util.List;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
+import monochord.theory.note.Degree;
 
 /** Where a chord comes from that stands in a key, in words. */
 public final class ChordOrigin {

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import monochord.text.Phrase;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /**
  * A group of instruments that read at one distance from what sounds.

@@ -2,10 +2,10 @@ package monochord.harmony;
 
 import java.util.List;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** What a line of music was understood to be: see {@link MusicText#read}. */
 public sealed interface Music {

@@ -9,7 +9,7 @@ import monochord.harmony.Music.OneScale;
 import monochord.theory.Key;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * Reads a line of music as the prompt and the lessons write it.

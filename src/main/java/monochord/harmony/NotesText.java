@@ -7,10 +7,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.harmony.Music.Notes;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Unreadable;
 
 /** Reads notes, and knows which rows of letters are meant as notes and which as chords. */
 final class NotesText {

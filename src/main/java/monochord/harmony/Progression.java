@@ -8,12 +8,12 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.Notated;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Notated;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A progression of chords in a key.

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
-import monochord.theory.Cursor;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Unreadable;
 
 /** Reads progressions. */
 final class ProgressionText {

@@ -2,7 +2,7 @@ package monochord.harmony;
 
 import java.util.stream.IntStream;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /**
  * Where a progression goes when it is moved: into another key, onto the paper of a transposing instrument, or into the

@@ -9,7 +9,7 @@ import java.util.Random;
 import monochord.lesson.Part.Ask;
 import monochord.practice.Question;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Draws the questions of one block: the steps share the count, and no question comes twice in a row. */
 final class Asking {

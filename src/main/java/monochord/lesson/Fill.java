@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.text.Phrase;
 import monochord.theory.BandNumber;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** The words that may stand between <code>${</code> and <code>}</code>: everything a lesson may know of the key. */
 enum Fill {

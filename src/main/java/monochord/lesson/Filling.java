@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /**
  * Fills in a lesson's text for a key: {@code ${degree b6}} becomes B♭ in D major, {@code ${F#}} is F♯ in every key; both by

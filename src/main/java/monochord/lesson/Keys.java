@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /**
  * Which keys a block asks in, in steps from easy to awkward.

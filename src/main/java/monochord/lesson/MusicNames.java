@@ -5,8 +5,8 @@ import java.util.List;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Reads the names of notes, chords and keys that an author has marked in running text. */
 final class MusicNames {

@@ -3,7 +3,7 @@ package monochord.lesson;
 import java.util.Collection;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * Something wrong in a piece of text, before it is known where in a file the piece stands.

@@ -13,8 +13,8 @@ import monochord.lesson.read.Field;
 import monochord.lesson.read.Line;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.NoteNaming;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Unreadable;
 
 /** Reads the head of a notebook, if it has one. */
 final class NotebookHead {

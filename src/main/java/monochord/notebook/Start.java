@@ -3,8 +3,8 @@ package monochord.notebook;
 import java.util.Optional;
 import java.util.OptionalLong;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
 
 /**
  * How a notebook's sitting began: all that its answers hang on besides what was typed, so that they come back alike.

@@ -2,8 +2,8 @@ package monochord.practice;
 
 import java.util.List;
 import java.util.stream.Stream;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * Something to be heard: moments one after another.

@@ -2,9 +2,9 @@ package monochord.practice;
 
 import java.util.List;
 import java.util.SplittableRandom;
-import monochord.theory.Clause;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /** Something a learner can do, and the questions that show it. */
 public interface Skill {

@@ -6,12 +6,12 @@ import monochord.harmony.Bar;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
+import monochord.theory.note.Beats;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
 
 /**
  * What a line of music sounds like when nothing more is said: a progression and a chord in two hands, a scale one octave

@@ -1,6 +1,6 @@
 package monochord.score;
 
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * A chord symbol or a word, and the stretch of the score it stands over.

@@ -1,8 +1,8 @@
 package monochord.score;
 
 import java.util.List;
-import monochord.theory.Beats;
-import monochord.theory.NoteName;
+import monochord.theory.note.Beats;
+import monochord.theory.note.NoteName;
 
 /**
  * A chord as the hands need it: what the bass plays, which tones there are, for how long.

@@ -3,8 +3,8 @@ package monochord.score;
 import java.util.List;
 import java.util.stream.IntStream;
 import monochord.harmony.voicing.Voicing;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * Two hands for a progression: the bass in the left, as {@link LeftHand} says, the chord in the right, as {@link

@@ -1,8 +1,8 @@
 package monochord.score;
 
 import java.util.regex.Matcher;
-import monochord.theory.Beats;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Unreadable;
 
 /**
  * How long a bar is, and what comes before the first.

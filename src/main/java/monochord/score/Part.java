@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import monochord.harmony.voicing.Voicing;
 import monochord.text.Phrase;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * Part of a piece, to be heard alone.

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import monochord.theory.Beats;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /**
  * How the hands strike the chords they hold. Common practice, no source.

@@ -1,6 +1,6 @@
 package monochord.score;
 
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * A stretch with the sustain pedal down.

@@ -7,7 +7,7 @@ import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Fit;
 import monochord.harmony.melody.Melody;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * Music before it is decided how the hands strike it: chords as they are held, a line that is played as it stands, or a

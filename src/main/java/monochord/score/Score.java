@@ -2,8 +2,8 @@ package monochord.score;
 
 import java.util.List;
 import java.util.stream.Stream;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * What is played: a note, a rest, parts in turn, parts together, and parts that say their hand or carry a label.

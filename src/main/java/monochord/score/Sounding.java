@@ -1,8 +1,8 @@
 package monochord.score;
 
 import java.util.Comparator;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * One note of a score with its place in time.

@@ -2,7 +2,7 @@ package monochord.score;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * Swung eighths: what falls in the first half of a beat is stretched to two thirds of it, the rest pressed into the last,

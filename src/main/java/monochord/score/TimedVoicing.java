@@ -2,8 +2,8 @@ package monochord.score;
 
 import java.util.List;
 import monochord.harmony.voicing.Voicing;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * What both hands hold while a chord lasts.

@@ -3,7 +3,7 @@ package monochord.score;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /** Goes through a score once, from a time, with the hand and the label that hold there, and notes what it meets. */
 final class Walk {

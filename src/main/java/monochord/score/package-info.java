@@ -5,7 +5,7 @@
  * monochord.score.Change} becomes a {@link monochord.score.TimedVoicing}, what both hands hold. Voicings, a line, or a line over
  * voicings are a {@link monochord.score.Piece}; a {@link monochord.score.Pattern} says how the hands strike it, and it
  * becomes a score. Flattened, a score is a list of {@link monochord.score.Sounding}: which pitch, from when, for how
- * long. Times are exact {@link monochord.theory.Beats}.
+ * long. Times are exact {@link monochord.theory.note.Beats}.
  *
  * <p>No I/O, no mutable state. May import {@code theory} and {@code harmony}.
  */

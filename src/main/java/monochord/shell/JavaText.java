@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.Chord;
 import monochord.theory.Numeral;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Tells from the look of a line, without a compiler, whether it may be Java. */
 final class JavaText {

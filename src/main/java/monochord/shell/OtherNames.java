@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
 import monochord.text.naming.Change;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 
 /** Says so where what cannot be read are note names of another country than the learner's setting. */
 final class OtherNames {

@@ -26,7 +26,7 @@ import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;

@@ -17,7 +17,7 @@ import monochord.shell.keeping.Settings;
 import monochord.shell.sitting.Chance;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Look;
 
 /**

@@ -10,7 +10,7 @@ import java.util.List;
 import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Look;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;

@@ -15,8 +15,8 @@ import java.util.Optional;
 import javax.sound.midi.Instrument;
 import javax.sound.midi.Soundbank;
 import monochord.score.Score;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * A sound bank from a file: a SoundFont (SF2) or Downloadable Sounds (DLS).

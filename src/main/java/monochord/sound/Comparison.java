@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.score.Piece;
 import monochord.score.Score;
-import monochord.theory.Beats;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
 
 /**
  * Versions of some music, to be heard one after the other: at one tempo and equally loud, whatever they are made of.

@@ -4,7 +4,7 @@ import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import monochord.score.Metre;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * The clicks before the music: one a beat, the first of a bar higher.

@@ -5,8 +5,8 @@ import monochord.score.Pattern;
 import monochord.score.Piece;
 import monochord.score.Score;
 import monochord.score.Swing;
-import monochord.theory.Beats;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
 
 /**
  * How a piece is to be played, before there is a score of it.

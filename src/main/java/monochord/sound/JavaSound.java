@@ -7,13 +7,13 @@ import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 
 /** The one door to the card. Sound here is 16 bits, stereo, the lower byte first. */
-final class JavaSound {
+public final class JavaSound {
     /** Frames a second. */
-    static final int RATE = 44_100;
+    public static final int RATE = 44_100;
 
-    static final int FRAME_BYTES = 4;
+    public static final int FRAME_BYTES = 4;
     /** The highest sample that passes for silence, about 72 dB below full scale. */
-    static final int SILENCE = 8;
+    public static final int SILENCE = 8;
 
     static final AudioFormat FORMAT = new AudioFormat(RATE, 16, 2, true, false);
     /** What the card holds in advance, 0.1 s: enough to outlast a pause of the JVM. */
@@ -27,18 +27,18 @@ final class JavaSound {
      * @throws LineUnavailableException if something else holds it
      * @throws IllegalArgumentException if there is none
      */
-    static SourceDataLine card() throws LineUnavailableException {
+    public static SourceDataLine card() throws LineUnavailableException {
         SourceDataLine card = AudioSystem.getSourceDataLine(FORMAT);
         card.open(FORMAT, CARD_BYTES);
         return card;
     }
 
     /** Frames until the sequence is over, rests at the end included. */
-    static long frames(Sequence sequence) {
+    public static long frames(Sequence sequence) {
         return sequence.getMicrosecondLength() * RATE / 1_000_000;
     }
 
-    static boolean isSilent(byte[] sound, int length) {
+    public static boolean isSilent(byte[] sound, int length) {
         for (int i = 0; i < length; i += 2) {
             int sample = sound[i + 1] << 8 | sound[i] & 0xFF;
             if (Math.abs(sample) > SILENCE) {

@@ -1,6 +1,6 @@
 package monochord.sound;
 
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * How loud a score is made from a moment on.

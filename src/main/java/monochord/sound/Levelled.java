@@ -6,7 +6,7 @@ import monochord.sound.level.Limiter;
  * Brings rendered sound to its level and into the form of cards and files: 16 bits, stereo, the lower byte first; softened
  * wherever it would be too loud.
  */
-final class Levelled {
+public final class Levelled {
     private static final int FULL_SCALE = 32_767;
 
     /** A decibel a second: too slow to be heard. */
@@ -19,13 +19,13 @@ final class Levelled {
     private int late = Limiter.AHEAD;
 
     /** @param gain a factor */
-    Levelled(double gain) {
+    public Levelled(double gain) {
         this.gain = gain;
         this.wanted = gain;
     }
 
     /** From now on the gain goes there, slowly. */
-    void turnTo(double newGain) {
+    public void turnTo(double newGain) {
         wanted = newGain;
     }
 
@@ -38,7 +38,7 @@ final class Levelled {
      * @param into filled from its beginning
      * @return how many bytes; at the beginning fewer than there are frames, for what comes out is a little late
      */
-    int pass(float[] from, int samples, byte[] into) {
+    public int pass(float[] from, int samples, byte[] into) {
         int bytes = 0;
         for (int i = 0; i < samples; i += 2) {
             if (gain != wanted) {

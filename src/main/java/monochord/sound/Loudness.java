@@ -9,7 +9,7 @@ import monochord.sound.level.LoudnessMeter;
  * How loud a sequence will be, before it is heard: rendered roughly and measured. Rough is within half a decibel, and takes
  * a third of the time.
  */
-final class Loudness implements AutoCloseable {
+public final class Loudness implements AutoCloseable {
     private static final int MOST_SECONDS = 30;
     private static final int PIECE_SAMPLES = 4096;
     private static final int RATE = Synthesis.Quality.MEASURED.rate();
@@ -23,7 +23,7 @@ final class Loudness implements AutoCloseable {
     private long frames;
 
     /** @throws IOException if it cannot be rendered */
-    Loudness(Sequence sequence, Optional<Bank> bank) throws IOException {
+    public Loudness(Sequence sequence, Optional<Bank> bank) throws IOException {
         rendering = Rendering.of(sequence, bank, Synthesis.Quality.MEASURED);
         music = sequence.getMicrosecondLength() * RATE / 1_000_000;
     }
@@ -46,7 +46,7 @@ final class Loudness implements AutoCloseable {
      * @return in LUFS, of all up to there; negative infinity for silence
      * @throws IOException if it cannot be rendered
      */
-    double through(int seconds) throws IOException {
+    public double through(int seconds) throws IOException {
         long end = Math.min(music, (long) seconds * RATE);
         while (frames < end) {
             int read = rendering.read(piece);

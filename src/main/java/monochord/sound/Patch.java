@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * A sound of the synthesizer: one of the 128 of General MIDI Level 1.

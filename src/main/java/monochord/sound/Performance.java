@@ -5,8 +5,8 @@ import java.util.Optional;
 import javax.sound.midi.Sequence;
 import monochord.score.Metre;
 import monochord.score.Score;
-import monochord.theory.Beats;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
 
 /**
  * How a score is played.

@@ -12,7 +12,7 @@ import javax.sound.midi.Sequence;
  * A sequence on its way to become sound, a little at a time, as loud as the synthesizer makes it. It goes on for four
  * seconds after the music. Samples are floats of which 1 is full scale, and may be more.
  */
-final class Rendering implements AutoCloseable {
+public final class Rendering implements AutoCloseable {
     private static final int TAIL_SECONDS = 4;
     /** Both channels. */
     private static final int FRAME_SAMPLES = 2;
@@ -28,11 +28,11 @@ final class Rendering implements AutoCloseable {
     }
 
     /** @throws IOException if this Java has no synthesizer, or the bank cannot be played */
-    static Rendering of(Sequence sequence, Optional<Bank> bank) throws IOException {
+    public static Rendering of(Sequence sequence, Optional<Bank> bank) throws IOException {
         return of(sequence, bank, Synthesis.Quality.HEARD);
     }
 
-    static Rendering of(Sequence sequence, Optional<Bank> bank, Synthesis.Quality quality) throws IOException {
+    public static Rendering of(Sequence sequence, Optional<Bank> bank, Synthesis.Quality quality) throws IOException {
         long frames = sequence.getMicrosecondLength() * quality.rate() / 1_000_000;
         InputStream sound = Synthesis.of(sequence, bank, quality);
         return new Rendering(
@@ -46,7 +46,7 @@ final class Rendering implements AutoCloseable {
      * @return how many samples, of whole frames; 0 at the end
      * @throws IOException if the bank cannot be played
      */
-    int read(float[] piece) throws IOException {
+    public int read(float[] piece) throws IOException {
         int samples = (int) Math.min(piece.length, (end - given) * FRAME_SAMPLES);
         if (bytes.capacity() < samples * Float.BYTES) {
             bytes = ByteBuffer.allocate(samples * Float.BYTES).order(ByteOrder.LITTLE_ENDIAN);

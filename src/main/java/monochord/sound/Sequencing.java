@@ -9,9 +9,9 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import monochord.score.Caption;
-import monochord.theory.Beats;
 import monochord.theory.Key;
-import monochord.theory.Signs;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Signs;
 
 /**
  * Turns a performance into the tracks of a Standard MIDI File.

@@ -1,7 +1,7 @@
 package monochord.text;
 
 import java.text.Normalizer;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 
 /** Running text for a terminal that shows ASCII alone. */
 final class Ascii {

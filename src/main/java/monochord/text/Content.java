@@ -1,12 +1,12 @@
 package monochord.text;
 
 import java.util.List;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
-import monochord.theory.IntervalNumber;
-import monochord.theory.Notated;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.IntervalNumber;
+import monochord.theory.note.Notated;
 
 /** What a {@link Phrase} is made of. */
 sealed interface Content {

@@ -1,16 +1,16 @@
 package monochord.text;
 
 import java.util.List;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
-import monochord.theory.IntervalNumber;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.IntervalNumber;
 
 /**
  * The language that sentences are in. Each method has English as its default, so that a language is one class that says
  * what it has; where it has nothing, English stands.
  *
- * <p>Note names are no part of it: they go by {@link monochord.theory.NoteNaming}, whatever the language.
+ * <p>Note names are no part of it: they go by {@link monochord.theory.note.NoteNaming}, whatever the language.
  */
 public interface Language {
     Language ENGLISH = new Language() {};

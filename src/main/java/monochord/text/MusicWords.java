@@ -1,10 +1,10 @@
 package monochord.text;
 
 import java.util.List;
-import monochord.theory.Interval;
-import monochord.theory.IntervalNumber;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.Interval;
+import monochord.theory.note.IntervalNumber;
+import monochord.theory.note.NoteName;
 
 /** Small words of music that several rooms say. */
 public final class MusicWords {

@@ -2,15 +2,15 @@ package monochord.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.theory.Clause;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
-import monochord.theory.IntervalNumber;
 import monochord.theory.Key;
-import monochord.theory.Notated;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.IntervalNumber;
+import monochord.theory.note.Notated;
+import monochord.theory.note.Unreadable;
 
 /**
  * Something to be said, before it is put into a reader's language, signs and note names: an English template with typed

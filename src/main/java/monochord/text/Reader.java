@@ -1,6 +1,6 @@
 package monochord.text;
 
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 
 /**
  * For whom sentences are written.

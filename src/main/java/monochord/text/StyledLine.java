@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.text.naming.Change;
 import monochord.text.naming.InProse;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 
 /** One line of spans. Neighbours of one style are joined and empty spans left out, so lines that look alike are equal. */
 public record StyledLine(List<Span> spans) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import monochord.theory.NoteNaming;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 
 /** Lines of styled text. */
 public record StyledText(List<StyledLine> lines) {

@@ -1,5 +1,12 @@
 package monochord.theory;
 
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Notated;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
+
 /**
  * Chords as bands call them, by number: {@code 4 1 5 b6 6-}.
  *

@@ -2,6 +2,12 @@ package monochord.theory;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Notated;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A chord with a root, such as A flat major seven over C.

@@ -5,6 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Notated;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.ToneSet;
+import monochord.theory.note.Unreadable;
 
 /**
  * A kind of chord, such as a minor seventh chord: a set of points on the line of fifths around its root.

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Signs;
+import monochord.theory.note.ToneSet;
 
 /**
  * The name of a set of tones: the customary kind nearest to it, and what was altered, added or left out.

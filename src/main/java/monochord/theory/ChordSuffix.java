@@ -2,6 +2,8 @@ package monochord.theory;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.ToneDraft;
 
 /**
  * Reads what stands behind the root of a chord symbol, in any customary writing.

@@ -3,6 +3,11 @@ package monochord.theory;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A key, such as D major: a tonic and a mode. The mode is nearly always major or minor.

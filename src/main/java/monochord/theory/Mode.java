@@ -3,6 +3,9 @@ package monochord.theory;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Unreadable;
 
 /**
  * One of the seven modes: a window of seven neighbours on the line of fifths, seen from the tonic.

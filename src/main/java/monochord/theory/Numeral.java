@@ -1,6 +1,12 @@
 package monochord.theory;
 
 import java.util.Optional;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Notated;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A chord seen from a key: a Roman numeral with its quality, inversion and target, such as the lowered sixth's major

@@ -1,6 +1,10 @@
 package monochord.theory;
 
 import java.util.List;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.ToneSet;
 
 /**
  * Finds the numeral of a chord in a key.

@@ -1,6 +1,9 @@
 package monochord.theory;
 
 import java.util.Map;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Signs;
 
 /** Writes what stands behind the letters of a numeral: the quality sign, then a figure or a suffix. */
 final class NumeralTail {

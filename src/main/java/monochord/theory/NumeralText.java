@@ -3,6 +3,13 @@ package monochord.theory;
 import java.util.List;
 import java.util.Map;
 import monochord.theory.Numeral.Form;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Signs;
+import monochord.theory.note.ToneSet;
+import monochord.theory.note.Unreadable;
 
 /** Reads and writes numerals. */
 final class NumeralText {

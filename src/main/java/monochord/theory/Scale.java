@@ -3,6 +3,13 @@ package monochord.theory;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.ToneSet;
+import monochord.theory.note.Unreadable;
 
 /**
  * A scale on a tonic, such as E harmonic minor.

@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import monochord.theory.note.Degree;
+import monochord.theory.note.ToneSet;
+import monochord.theory.note.Unreadable;
 
 /**
  * A kind of scale, such as harmonic minor: the degrees it has above its tonic.

@@ -1,5 +1,7 @@
 package monochord.theory;
 
+import monochord.theory.note.ToneSet;
+
 /** What the third and the fifth of a chord make of it. */
 public enum TriadQuality {
     MAJOR("major"),

@@ -7,11 +7,11 @@
  *
  * <table>
  * <caption>The values and how they are written</caption>
- * <tr><td>{@link monochord.theory.NoteName}<td>{@code Eb}
- * <tr><td>{@link monochord.theory.Beats}<td>{@code 3/2}
- * <tr><td>{@link monochord.theory.Pitch}<td>{@code Eb4}
- * <tr><td>{@link monochord.theory.Interval}<td>{@code m3}
- * <tr><td>{@link monochord.theory.Degree}<td>{@code b6}
+ * <tr><td>{@link monochord.theory.note.NoteName}<td>{@code Eb}
+ * <tr><td>{@link monochord.theory.note.Beats}<td>{@code 3/2}
+ * <tr><td>{@link monochord.theory.note.Pitch}<td>{@code Eb4}
+ * <tr><td>{@link monochord.theory.note.Interval}<td>{@code m3}
+ * <tr><td>{@link monochord.theory.note.Degree}<td>{@code b6}
  * <tr><td>{@link monochord.theory.Mode}<td>{@code dorian}
  * <tr><td>{@link monochord.theory.Scale}<td>{@code E harmonic minor}
  * <tr><td>{@link monochord.theory.Key}<td>{@code D major}

@@ -2,8 +2,8 @@ package monochord.view;
 
 import monochord.text.Language;
 import monochord.text.Reader;
-import monochord.theory.NoteNaming;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 
 /**
  * How answers are to look on this terminal.

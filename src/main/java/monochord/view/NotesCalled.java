@@ -5,8 +5,8 @@ import java.util.stream.Stream;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
 
 /**
  * By what names notes go.

@@ -19,7 +19,7 @@ import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Key;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 
 /**
  * What is known, as a field: a row for each skill in the order in which they are learned, a column for each key along the line of fifths. The more strokes a

@@ -3,7 +3,7 @@ package monochord.view;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * A line that could not be read.

@@ -70,8 +70,8 @@ class CapoTest {
                 assertEquals(key.tonic().pitchClass(), sounding % 12);
                 assertEquals(
                         Progression.parse(key.isMinor() ? "1 4 5" : "4 1 5 b6", key)
-                                .numerals(monochord.theory.Signs.ASCII),
-                        capo.shapes().numerals(monochord.theory.Signs.ASCII));
+                                .numerals(monochord.theory.note.Signs.ASCII),
+                        capo.shapes().numerals(monochord.theory.note.Signs.ASCII));
             }
         }
     }

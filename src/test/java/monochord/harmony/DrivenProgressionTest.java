@@ -4,7 +4,7 @@ import java.util.List;
 import monochord.Thorough;
 import monochord.theory.Driver;
 import monochord.theory.Key;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.api.Test;
 
 /** A progression is driven as each parser of theory is: all short texts, longer damaged ones, long lines. */

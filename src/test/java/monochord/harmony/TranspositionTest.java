@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.theory.Key;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;

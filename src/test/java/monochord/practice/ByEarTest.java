@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import monochord.practice.Excerpt.Moment;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

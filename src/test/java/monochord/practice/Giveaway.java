@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /**
  * Whether a sentence says the whole answer.
@@ -106,7 +106,7 @@ public final class Giveaway {
             return sentence.contains(expected)
                     || sentence.replaceAll("[A-G][♭♯𝄫𝄪]* ", "").contains(steps);
         }
-        String words = monochord.theory.Interval.parse(expected).inWords();
+        String words = monochord.theory.note.Interval.parse(expected).inWords();
         return sentence.toLowerCase(Locale.ROOT).matches(".*\\b" + words + "\\b.*")
                 || tokens(sentence).contains(expected);
     }

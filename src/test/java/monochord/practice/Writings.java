@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import monochord.harmony.Progression;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
-import monochord.theory.Signs;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Signs;
 
 /** The same answer in the writings that people use for it. */
 final class Writings {

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.Test;
 
 /** Source: arithmetic; what is in turn adds up, what is together starts together. */

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Look;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

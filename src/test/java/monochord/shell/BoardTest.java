@@ -219,8 +219,8 @@ class BoardTest {
         try (Typist typist = typist(80, 24)) {
             typist.press("key Eb");
             typist.seesAtThePrompt("key Eb");
-            ear.play(monochord.sound.Performance.of(
-                    monochord.score.Score.note(monochord.theory.Pitch.parse("C4"), monochord.theory.Beats.ONE)));
+            ear.play(monochord.sound.Performance.of(monochord.score.Score.note(
+                    monochord.theory.note.Pitch.parse("C4"), monochord.theory.note.Beats.ONE)));
             typist.press(Typist.ENTER);
             assertTrue(typist.answer().startsWith("E♭ major"));
             assertEquals(1, ear.stops());

@@ -15,7 +15,7 @@ import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Key;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

@@ -19,7 +19,7 @@ import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
 import org.junit.jupiter.api.Test;

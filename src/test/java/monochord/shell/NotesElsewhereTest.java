@@ -16,8 +16,8 @@ import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.naming.InProse;
-import monochord.theory.NoteNaming;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
 import org.junit.jupiter.api.DisplayName;
@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Note names of other countries at the line. Source: for the names, see {@link monochord.theory.NoteNaming}. */
+/** Note names of other countries at the line. Source: for the names, see {@link monochord.theory.note.NoteNaming}. */
 class NotesElsewhereTest {
     private static final List<String> KEYS = List.of("Bb", "B", "Eb", "A", "F#", "Bm", "Bbm");
     private static final List<String> SENTENCES = List.of(

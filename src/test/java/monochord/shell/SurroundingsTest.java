@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Keeper;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Look;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;

@@ -3,7 +3,7 @@ package monochord.shell;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import monochord.shell.verb.Verbs;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Look;
 import org.jline.utils.AttributedString;
 import org.jline.utils.AttributedStringBuilder;

@@ -13,8 +13,9 @@ import java.util.Optional;
 import java.util.Random;
 import monochord.Thorough;
 import monochord.score.Score;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.sound.file.WavFile;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

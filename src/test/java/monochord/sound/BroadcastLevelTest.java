@@ -15,6 +15,8 @@ import monochord.practice.skill.Skills;
 import monochord.score.Arrangement;
 import monochord.score.Piece;
 import monochord.shell.sitting.Hearing;
+import monochord.sound.file.Mp3;
+import monochord.sound.file.WavFile;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;

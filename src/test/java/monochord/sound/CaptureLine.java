@@ -32,13 +32,13 @@ public final class CaptureLine {
     }
 
     /** All that was played on any line since the last {@link #forget}. */
-    static byte[] heard() {
+    public static byte[] heard() {
         synchronized (HEARD) {
             return HEARD.toByteArray();
         }
     }
 
-    static void forget() {
+    public static void forget() {
         synchronized (HEARD) {
             HEARD.reset();
         }
@@ -52,7 +52,7 @@ public final class CaptureLine {
     }
 
     /** Whether a line was told to drop what it had not yet played, since the last {@link #forget}. */
-    static boolean wasFlushed() {
+    public static boolean wasFlushed() {
         return flushed;
     }
 

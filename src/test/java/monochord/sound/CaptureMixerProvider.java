@@ -27,12 +27,12 @@ public final class CaptureMixerProvider extends MixerProvider {
             new DataLine.Info(SourceDataLine.class, new AudioFormat[] {FORMAT}, 0, AudioSystem.NOT_SPECIFIED);
 
     /** Plugs the card in, before any real one. */
-    static void plugIn(String state) {
+    public static void plugIn(String state) {
         System.setProperty(PROPERTY, state);
         System.setProperty(CHOICE, CaptureMixerProvider.class.getName() + "#Capture");
     }
 
-    static void pullOut() {
+    public static void pullOut() {
         System.clearProperty(PROPERTY);
         System.clearProperty(CHOICE);
     }

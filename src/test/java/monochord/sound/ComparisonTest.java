@@ -9,6 +9,9 @@ import monochord.score.Arrangement;
 import monochord.score.Pattern;
 import monochord.score.Piece;
 import monochord.sound.level.LoudnessMeter;
+import monochord.sound.play.Outcome;
+import monochord.sound.play.Player;
+import monochord.sound.play.Playing;
 import monochord.theory.Key;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -83,8 +86,8 @@ class ComparisonTest {
     /** The step between two neighbouring expression values stays under a third of a decibel down to -12. */
     @Test
     void levelsAreFineEnough() {
-        assertEquals(127, new Level(monochord.theory.Beats.ZERO, 0).expression());
-        assertEquals(90, new Level(monochord.theory.Beats.ZERO, -6).expression());
-        assertEquals(64, new Level(monochord.theory.Beats.ZERO, -12).expression());
+        assertEquals(127, new Level(monochord.theory.note.Beats.ZERO, 0).expression());
+        assertEquals(90, new Level(monochord.theory.note.Beats.ZERO, -6).expression());
+        assertEquals(64, new Level(monochord.theory.note.Beats.ZERO, -12).expression());
     }
 }

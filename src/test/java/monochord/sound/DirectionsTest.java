@@ -12,6 +12,7 @@ import monochord.score.Arrangement;
 import monochord.score.Metre;
 import monochord.score.Pattern;
 import monochord.score.Piece;
+import monochord.sound.file.MidiFile;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
 

@@ -7,8 +7,9 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import monochord.score.Score;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.sound.file.WavFile;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

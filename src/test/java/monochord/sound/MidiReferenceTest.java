@@ -13,6 +13,7 @@ import monochord.harmony.melody.Melody;
 import monochord.score.Arrangement;
 import monochord.score.Pattern;
 import monochord.score.Piece;
+import monochord.sound.file.MidiFile;
 import monochord.theory.Key;
 import monochord.theory.ReferenceLibraries;
 import org.junit.jupiter.api.Test;

@@ -12,9 +12,9 @@ import java.util.List;
  * length; header of six bytes; delta times of at most four bytes with seven bits each; running status ended by meta
  * events; one end of track, last in its track.
  */
-final class MidiWalk {
+public final class MidiWalk {
     /** @param status the status byte, or the type of a meta event plus 0xFF00 */
-    record Event(int track, long tick, int status, List<Integer> content) {
+    public record Event(int track, long tick, int status, List<Integer> content) {
         /** In hexadecimal, such as {@code 0: 90 3C 50}. */
         @Override
         public String toString() {
@@ -24,7 +24,7 @@ final class MidiWalk {
         }
     }
 
-    record File(int format, int division, int trackCount, List<Event> events) {
+    public record File(int format, int division, int trackCount, List<Event> events) {
         List<String> track(int number) {
             return events.stream()
                     .filter(event -> event.track == number)
@@ -40,7 +40,7 @@ final class MidiWalk {
         bytes = ByteBuffer.wrap(file);
     }
 
-    static File through(byte[] file) {
+    public static File through(byte[] file) {
         return new MidiWalk(file).file();
     }
 

@@ -11,8 +11,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.score.Score;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.sound.play.Outcome;
+import monochord.sound.play.Player;
+import monochord.sound.play.Playing;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -74,7 +77,7 @@ class QuitTest {
     @Test
     void nothingOfTheSynthesizerIsLoadedBeforeItIsNeeded() throws Exception {
         String log = String.join("\n", run(NeverPlays.class, "-Xlog:class+load", "-Xshare:off"));
-        assertTrue(log.contains("monochord.sound.Player "), "the log tells what is loaded");
+        assertTrue(log.contains("monochord.sound.play.Player "), "the log tells what is loaded");
         assertFalse(
                 log.contains("javax.sound"),
                 () -> log.lines()

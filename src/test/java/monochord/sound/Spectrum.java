@@ -22,7 +22,7 @@ public final class Spectrum {
     }
 
     /** The mean of both channels, from 16-bit stereo frames. */
-    static double[] mono(byte[] pcm, double fromSecond, double toSecond) {
+    public static double[] mono(byte[] pcm, double fromSecond, double toSecond) {
         ByteBuffer frames = ByteBuffer.wrap(pcm).order(ByteOrder.LITTLE_ENDIAN);
         int first = (int) (fromSecond * RATE);
         double[] samples = new double[(int) (toSecond * RATE) - first];
@@ -33,7 +33,7 @@ public final class Spectrum {
         return samples;
     }
 
-    static double loudest(double[] samples) {
+    public static double loudest(double[] samples) {
         double peak = 0;
         for (double sample : samples) {
             peak = Math.max(peak, Math.abs(sample));

@@ -2,7 +2,7 @@ package monochord.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import monochord.theory.Interval;
+import monochord.theory.note.Interval;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -6,15 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 

@@ -3,6 +3,11 @@ package monochord.theory;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.Thorough;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 

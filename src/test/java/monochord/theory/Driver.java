@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import monochord.Growth;
 import monochord.Thorough;
+import monochord.theory.note.Unreadable;
 
 /**
  * Drives one parser with texts nobody would write. Whatever comes, it answers or refuses with a place inside the text;

@@ -7,6 +7,10 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.api.Test;
 
 /** Every degree with every kind of chord in every inversion; each chord of a key to its numeral and back. */

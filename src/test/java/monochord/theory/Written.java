@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** What the tests of this package share: lists as words, and the domains that are small enough to walk whole. */
 public final class Written {
@@ -20,7 +22,7 @@ public final class Written {
     }
 
     /** Each letter with every accidental from {@code most} flats to {@code most} sharps: 35 names for double ones. */
-    static List<NoteName> names(int most) {
+    public static List<NoteName> names(int most) {
         return "CDEFGAB"
                 .chars()
                 .boxed()
@@ -30,7 +32,7 @@ public final class Written {
     }
 
     /** Every interval up from a unison to two octaves, from doubly diminished to doubly augmented: 81 of them. */
-    static List<Interval> intervals() {
+    public static List<Interval> intervals() {
         return IntStream.rangeClosed(1, 15)
                 .boxed()
                 .flatMap(number -> IntStream.rangeClosed(-3, 2).mapToObj(each -> Interval.of(number, each)))

@@ -2,7 +2,7 @@ package monochord.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

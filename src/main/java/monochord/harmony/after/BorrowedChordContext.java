@@ -6,9 +6,9 @@ import java.util.stream.Stream;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.melody.Standing;
 import monochord.text.Phrase;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.note.Degree;
 
 /**
  * A borrowed chord where it is used: how it is reached and left, and which notes of the tune it bears.

@@ -5,8 +5,8 @@ import monochord.harmony.motion.VoiceLeading;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** One chord followed by another: what stays, how far the voices go in closest position, how the root moves. */
 public record ChordMove(Chord from, Chord to) {

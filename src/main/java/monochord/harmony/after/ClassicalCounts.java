@@ -27,7 +27,7 @@ public record ClassicalCounts(List<Row> rows) {
 
     /**
      * @throws IllegalArgumentException if a line has other columns
-     * @throws monochord.theory.Unreadable if a chord is no numeral
+     * @throws monochord.theory.note.Unreadable if a chord is no numeral
      */
     public static ClassicalCounts parse(String text) {
         return new ClassicalCounts(text.lines()

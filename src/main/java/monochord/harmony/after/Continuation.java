@@ -6,8 +6,8 @@ import monochord.harmony.HarmonicFunction;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
+import monochord.theory.note.NoteName;
 
 /**
  * One way on from a chord.

@@ -9,13 +9,13 @@ import monochord.harmony.HarmonicFunction;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Numeral.Form;
 import monochord.theory.Scale;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /**
  * Why one chord leads to another: a tendency that has to resolve, a {@link Habit}, or what can be seen from the tones.

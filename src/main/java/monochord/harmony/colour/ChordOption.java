@@ -5,14 +5,14 @@ import monochord.harmony.Borrowing;
 import monochord.harmony.ChordFunction;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
-import monochord.theory.ToneSet;
 import monochord.theory.TriadQuality;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.ToneSet;
 
 /**
  * One chord that could stand in a place of the progression, with what the score asks of it. Its tones are a {@link

@@ -11,14 +11,14 @@ import monochord.harmony.ChordEvent;
 import monochord.harmony.ChordFunction;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** Every chord that could stand in the place of one, the one that stands there first. */
 final class ChordOptions {

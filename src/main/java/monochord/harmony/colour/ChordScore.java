@@ -1,9 +1,9 @@
 package monochord.harmony.colour;
 
 import monochord.theory.Chord;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
 
 /** What a changed chord counts by itself, wherever it stands; see {@link Recolour} for the formula. */
 final class ChordScore {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.harmony.ChordFunction;
 import monochord.harmony.HarmonicFunction;
-import monochord.theory.Degree;
+import monochord.theory.note.Degree;
 
 /**
  * Why a borrowed chord may stand in the place of another, by what both do there.

@@ -9,8 +9,8 @@ import monochord.harmony.ChordFunction;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Scale;
+import monochord.theory.note.NoteName;
 
 /** Puts into words what a change adds to the score, part by part. */
 final class SubstitutionReasons {

@@ -1,6 +1,6 @@
 package monochord.harmony.colour;
 
-import monochord.theory.Degree;
+import monochord.theory.note.Degree;
 
 /** What two neighbouring chords count together; see {@link Recolour} for the formula. */
 final class TransitionScore {

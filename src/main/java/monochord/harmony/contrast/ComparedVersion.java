@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import monochord.harmony.motion.Step;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * One version of some music.

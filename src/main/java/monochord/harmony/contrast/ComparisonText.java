@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** Puts a {@link Contrast} into a few sentences. */
 public final class ComparisonText {

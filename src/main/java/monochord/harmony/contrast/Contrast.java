@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import monochord.text.SequenceDifference;
 import monochord.text.SequenceDifference.Fate;
 import monochord.theory.Chord;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /** What differs between a first and a second version. */
 public record Contrast(ComparedVersion first, ComparedVersion second) {

@@ -5,8 +5,8 @@ import java.util.List;
 import monochord.harmony.Bar;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
+import monochord.theory.note.Beats;
 
 /**
  * A chord as long as it sounds.

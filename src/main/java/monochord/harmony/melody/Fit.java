@@ -3,7 +3,7 @@ package monochord.harmony.melody;
 import java.util.List;
 import monochord.harmony.Progression;
 import monochord.text.Phrase;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * How a tune fits over a progression: what each of its notes does over the chord under it.

@@ -5,10 +5,10 @@ import java.util.Optional;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** What a teacher would say about a note over its chord. */
 public final class FitExplanation {

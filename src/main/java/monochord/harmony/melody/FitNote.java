@@ -1,9 +1,9 @@
 package monochord.harmony.melody;
 
 import java.util.Optional;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * A note of a tune, or the part of it that sounds over one chord.

@@ -3,8 +3,8 @@ package monochord.harmony.melody;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Progression;
-import monochord.theory.Beats;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /** Judges each stretch of a tune by the rules of {@link Fit}. */
 final class Fitting {

@@ -2,12 +2,12 @@ package monochord.harmony.melody;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.theory.Beats;
-import monochord.theory.Interval;
-import monochord.theory.Notated;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Notated;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A tune: one note at a time, with rests between notes where there are any.

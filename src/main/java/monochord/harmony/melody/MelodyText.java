@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.melody.Melody.Note;
-import monochord.theory.Beats;
-import monochord.theory.Clause;
-import monochord.theory.Cursor;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** Reads and writes tunes. */
 final class MelodyText {

@@ -3,8 +3,8 @@ package monochord.harmony.melody;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.melody.Melody.Note;
-import monochord.theory.Beats;
-import monochord.theory.Signs;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Signs;
 
 /** Writes a tune: rests where there are gaps, and bar lines where the tune has bars. */
 final class MelodyWriting {

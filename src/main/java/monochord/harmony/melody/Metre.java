@@ -1,6 +1,6 @@
 package monochord.harmony.melody;
 
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * Strong and weak beats, and what a note weighs on them.

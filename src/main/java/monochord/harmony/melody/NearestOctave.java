@@ -2,8 +2,8 @@ package monochord.harmony.melody;
 
 import java.util.Comparator;
 import java.util.stream.IntStream;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** Which octave of a name is meant where none is written. */
 final class NearestOctave {

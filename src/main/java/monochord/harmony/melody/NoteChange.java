@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Pitch;
 
 /**
  * Another note in place of one that clashes.

@@ -5,10 +5,10 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.TriadQuality;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
 
 /**
  * How a note stands over a chord when it is held there, whatever comes before and after.

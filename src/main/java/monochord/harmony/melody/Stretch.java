@@ -1,10 +1,10 @@
 package monochord.harmony.melody;
 
 import java.util.Optional;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * As much of a note as sounds over one chord.

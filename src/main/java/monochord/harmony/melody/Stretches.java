@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody.Note;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /** Cuts the notes of a tune where the chord changes under them. */
 final class Stretches {

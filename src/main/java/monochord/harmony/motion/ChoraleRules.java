@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.motion.Finding.Kind;
 import monochord.harmony.motion.Finding.Weight;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /** The textbook rules of {@link Strictness#CHORALE}, one method each. */
 final class ChoraleRules {

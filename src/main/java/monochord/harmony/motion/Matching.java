@@ -2,7 +2,7 @@ package monochord.harmony.motion;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * Which voice of one chord goes on as which of the next.

@@ -5,7 +5,7 @@ import java.util.Optional;
 import monochord.harmony.motion.Finding.Kind;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /** Puts the moving of voices into sentences. */
 public final class MotionExplanation {

@@ -1,7 +1,7 @@
 package monochord.harmony.motion;
 
-import monochord.theory.Interval;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Pitch;
 
 /**
  * One voice from one chord to the next.

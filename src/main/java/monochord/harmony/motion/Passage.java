@@ -3,10 +3,10 @@ package monochord.harmony.motion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import monochord.theory.Notated;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Notated;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * Two or more chords as their voices sound them.

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import monochord.theory.Clause;
-import monochord.theory.Cursor;
-import monochord.theory.Pitch;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Cursor;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Unreadable;
 
 /** Reads chords written as pitches between bars. */
 final class PassageText {

@@ -1,6 +1,6 @@
 package monochord.harmony.motion;
 
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /** The perfect interval that two notes sound, compounds counted with it: a twelfth is a fifth, two octaves are one. */
 public enum Perfect {

@@ -6,9 +6,9 @@ import java.util.Optional;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.ChordNames;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * What could be held where a change moves too much, worked out from its notes.

@@ -3,8 +3,8 @@ package monochord.harmony.motion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * One change of chord: what each voice does, and each pair of voices.

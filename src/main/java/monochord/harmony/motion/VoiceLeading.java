@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntBinaryOperator;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * How near two chords lie to each other: the notes they share, and the half steps that all voices move in the shortest way.

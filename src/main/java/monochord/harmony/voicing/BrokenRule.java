@@ -1,8 +1,8 @@
 package monochord.harmony.voicing;
 
 import java.util.List;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * A rule broken, and where.

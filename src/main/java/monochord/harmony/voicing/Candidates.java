@@ -3,7 +3,7 @@ package monochord.harmony.voicing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * Every way to play one chord in a style that keeps the rules: what must sound sounds, nothing is doubled that must not

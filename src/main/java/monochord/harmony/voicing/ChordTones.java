@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * The tones of one chord as a voicing sees them: which must sound, which may be doubled, which want to move on. Each has

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import monochord.harmony.motion.Perfect;
 import monochord.harmony.motion.Step;
 import monochord.harmony.voicing.VoiceMoveCost.Place;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * Weighs voicings part by part, as {@link Cost} says it: the formula in its plainest form. {@link VoicingSearch} counts the same

@@ -1,6 +1,6 @@
 package monochord.harmony.voicing;
 
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * The lowest place at which an interval still sounds clear.

@@ -2,8 +2,8 @@ package monochord.harmony.voicing;
 
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /**
  * How far a hand reaches, counted in white keys from thumb to little finger, both included: 8 is an octave, 10 a tenth.

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * A progression as a beginner plays it: the right hand takes every chord in root position, each root on the key nearest to

@@ -2,7 +2,7 @@ package monochord.harmony.voicing;
 
 import monochord.text.Phrase;
 import monochord.text.Reader;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 
 /** A chord has no voicing that keeps the rules of a style within a reach. */
 public final class Unvoiced extends RuntimeException {

@@ -1,9 +1,9 @@
 package monochord.harmony.voicing;
 
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** What one voice pays for its own way from one chord to the next, whatever the others do. */
 final class VoiceMoveCost {

@@ -4,10 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import monochord.theory.Notated;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Notated;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * One chord as two hands hold it.

@@ -11,9 +11,9 @@ import monochord.harmony.voicing.Explanation.Change;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** Puts an {@link Explanation} into sentences, as a teacher would say it at the keyboard. */
 public final class VoicingExplanation {

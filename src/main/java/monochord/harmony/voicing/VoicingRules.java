@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * Holds a voicing against the rules that all styles share. Which hand plays how many notes is free, and so is the register,

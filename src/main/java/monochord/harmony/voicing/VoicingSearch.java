@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.theory.Chord;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * Finds the cheapest ways to play a task: exact, by dynamic programming over all candidates of all chords.

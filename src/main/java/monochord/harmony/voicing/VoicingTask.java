@@ -6,10 +6,10 @@ import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.ChordSpan;
 import monochord.harmony.melody.Melody;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * What is to be voiced.

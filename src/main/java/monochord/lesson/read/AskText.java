@@ -14,7 +14,7 @@ import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Reads an {@code ask} block, and has the skill try what it asks in every key it names. */
 final class AskText {

@@ -9,9 +9,9 @@ import monochord.lesson.Trouble;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.ScaleKind;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Reads the blocks that hold lines of music. */
 final class MusicLines {

@@ -10,8 +10,8 @@ import monochord.lesson.Trouble;
 import monochord.text.Phrase;
 import monochord.text.naming.Change;
 import monochord.text.naming.InProse;
-import monochord.theory.NoteNaming;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 
 /**
  * Finds the notes and chords in a lesson's text that are not marked as such, so that a reader who says La or H for them

@@ -2,8 +2,8 @@ package monochord.practice.answer;
 
 import java.util.Optional;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /**
  * What a chart prints for a chord whose own spelling is hard to read: one with a double accidental, or with a root such

@@ -2,8 +2,8 @@ package monochord.practice.answer;
 
 import java.util.List;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** Says what is off in the tones of a chord and how to find the right ones. */
 final class ChordDifference {

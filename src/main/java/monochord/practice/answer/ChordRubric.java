@@ -11,10 +11,10 @@ import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
 import monochord.practice.reading.Tones;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** Judges a chord, answered by its symbol or its notes. */
 public final class ChordRubric extends Rubric<Tones> {

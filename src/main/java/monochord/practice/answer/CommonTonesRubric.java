@@ -14,7 +14,7 @@ import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** Judges the notes that two chords share, in any order; {@code none} is an answer too. */
 public final class CommonTonesRubric extends Rubric<List<NoteName>> {

@@ -10,11 +10,11 @@ import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.DegreeReading;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** Judges the degree a chord stands on, answered as a numeral or a number. */
 public final class DegreeRubric extends Rubric<Numeral> {

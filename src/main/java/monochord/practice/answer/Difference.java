@@ -1,7 +1,7 @@
 package monochord.practice.answer;
 
 import java.util.List;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** What two rows of notes do not share. */
 final class Difference {

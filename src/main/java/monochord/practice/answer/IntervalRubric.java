@@ -6,8 +6,8 @@ import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.practice.reading.IntervalReading;
-import monochord.theory.Interval;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Unreadable;
 
 /** Judges the name of an interval: {@code m3}, {@code minor third}, {@code min 3rd}. */
 public final class IntervalRubric extends Rubric<Interval> {

@@ -10,9 +10,9 @@ import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** Judges a chord named with its bass: {@code C/E}, or {@code C first inversion}. */
 public final class InversionRubric extends Rubric<Chord> {

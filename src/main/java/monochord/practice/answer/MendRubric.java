@@ -9,8 +9,8 @@ import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Judges the note that a tune sings in place of one that clashes: the nearest, or another near one that fits. */
 public final class MendRubric extends Rubric<NoteName> {

@@ -8,7 +8,7 @@ import monochord.harmony.motion.Motion;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Judges the name of a motion: {@code contrary}, {@code similar motion}. */
 public final class MotionRubric extends Rubric<Motion> {

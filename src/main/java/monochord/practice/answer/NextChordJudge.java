@@ -18,12 +18,12 @@ import monochord.practice.reading.ChordReading;
 import monochord.practice.reading.Tones;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * Judges which chord comes next: right if a rule leads there, right with a remark if it belongs to the key or its parallel

@@ -8,8 +8,8 @@ import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Judges a single note. */
 public final class NoteRubric extends Rubric<NoteName> {

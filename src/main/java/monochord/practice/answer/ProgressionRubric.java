@@ -13,7 +13,7 @@ import monochord.practice.reading.ProgressionReading;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 
 /** Judges a row of chords in a key, answered by name or by number; the bass is left open. */
 public final class ProgressionRubric extends Rubric<List<Chord>> {

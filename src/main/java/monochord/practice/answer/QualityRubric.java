@@ -11,9 +11,9 @@ import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
 import monochord.theory.TriadQuality;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /** Judges a quality, in words ({@code minor}) or signs ({@code m}, {@code -}, {@code °}), or as the chord's own symbol. */
 public final class QualityRubric extends Rubric<TriadQuality> {

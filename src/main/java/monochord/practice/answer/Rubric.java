@@ -9,7 +9,7 @@ import monochord.practice.Judge;
 import monochord.practice.Misconception;
 import monochord.practice.Mistake;
 import monochord.practice.Verdict;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * Judges one kind of answer: reads it, compares it with the right one, then with what each wrong procedure gives, and

@@ -4,11 +4,11 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /** Puts music into a sentence, with the signs of printed music. */
 public final class Say {

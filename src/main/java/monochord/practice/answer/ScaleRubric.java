@@ -9,10 +9,10 @@ import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** Judges a scale spelled note by note; the tonic may stand at the top again. */
 public final class ScaleRubric extends Rubric<List<NoteName>> {

@@ -3,7 +3,7 @@ package monochord.practice.answer;
 import java.util.Optional;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * How one kind of answer about something heard is read, compared and put into words.

@@ -9,7 +9,7 @@ import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.Signature;
 import monochord.practice.reading.SignatureReading;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** Judges a key signature, answered as a count or as the signs themselves. */
 public final class SignatureRubric extends Rubric<Signature> {

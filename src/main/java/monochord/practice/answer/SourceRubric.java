@@ -10,10 +10,10 @@ import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Judges the scale a borrowed chord comes from: {@code C minor}, {@code the parallel minor}, {@code mixolydian}. */
 public final class SourceRubric extends Rubric<Scale> {

@@ -9,7 +9,7 @@ import monochord.harmony.melody.Standing;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Judges how a note stands over a chord: {@code chord tone}, {@code colour}, {@code suspension}, {@code clash}. */
 public final class StandingRubric extends Rubric<Standing> {

@@ -17,11 +17,11 @@ import monochord.practice.Mistake;
 import monochord.practice.Verdict;
 import monochord.practice.reading.AnswerText;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** Judges a voicing for two hands: any that keeps the rules is right, else the first rule that is broken is named. */
 public final class VoicingRubric implements Judge {

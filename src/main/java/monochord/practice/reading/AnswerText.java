@@ -2,7 +2,7 @@ package monochord.practice.reading;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** The text of an answer, made plain: words for accidentals become signs, fillers and decoration go. */
 public final class AnswerText {

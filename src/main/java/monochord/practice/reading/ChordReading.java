@@ -3,7 +3,7 @@ package monochord.practice.reading;
 import java.util.List;
 import java.util.regex.Pattern;
 import monochord.theory.Chord;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Reads a chord by its symbol, in words ({@code B flat minor}), or by its notes. */
 public final class ChordReading {

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import monochord.theory.BandNumber;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Reads a numeral, a number, or the words for them: {@code vi}, {@code 6-}, {@code the lowered sixth}, {@code six minor}. */
 public final class DegreeReading {

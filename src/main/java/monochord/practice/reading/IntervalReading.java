@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
-import monochord.theory.Clause;
-import monochord.theory.Interval;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Unreadable;
 
 /** Reads the name of an interval: {@code m3}, {@code minor third}, {@code min 3rd}. */
 public final class IntervalReading {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.Clause;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /**
  * Reads notes as people write them: {@code Bb D F}, {@code b♭, d, f}, {@code bb-d-f}, {@code B♭/D/F}, {@code Bb, D and F},

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Reads a row of chords, by their names or by numerals and numbers. */
 public final class ProgressionReading {

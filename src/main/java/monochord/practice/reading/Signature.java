@@ -2,8 +2,8 @@ package monochord.practice.reading;
 
 import java.util.List;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /**
  * A key signature as it was answered.

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Reads a signature: {@code 2 sharps}, {@code two sharps}, {@code 3b}, {@code F# C#}, {@code none}. */
 public final class SignatureReading {

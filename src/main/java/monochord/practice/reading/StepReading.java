@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * Reads steps as half steps: {@code W W H}, {@code whole whole half}, {@code tone tone semitone}, {@code 2 2 1}, {@code

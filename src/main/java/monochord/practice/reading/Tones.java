@@ -4,8 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /**
  * A chord as it was answered: its notes, and the symbol if one was written.

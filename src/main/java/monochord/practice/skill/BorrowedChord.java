@@ -24,11 +24,11 @@ import monochord.practice.reading.Tones;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /** A borrowed chord, by name or by notes. */
 final class BorrowedChord implements Skill {

@@ -15,12 +15,12 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.answer.SourceRubric;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** The parallel scale a borrowed chord comes from. */
 final class BorrowedSource implements Skill {

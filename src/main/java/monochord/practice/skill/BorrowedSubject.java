@@ -8,13 +8,13 @@ import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Clause;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** A borrowed chord as a subject: a numeral ({@code bVI}) or a number ({@code b6}) that is not the key's own. */
 record BorrowedSubject(Numeral numeral, Chord chord, Key key) {

@@ -17,11 +17,11 @@ import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** The degree a chord stands on, as numeral or number. The subject is a degree ({@code 6}) or a chord ({@code Em}). */
 final class ChordDegree implements Skill {

@@ -20,9 +20,9 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** The notes that two chords share, so that a finger can stay. */
 final class CommonTones implements Skill {

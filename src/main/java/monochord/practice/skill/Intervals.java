@@ -18,11 +18,11 @@ import monochord.practice.answer.NoteRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.teaching.Own;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /**
  * Intervals both ways: {@code m3} asks for the note so far above the tonic ({@code -m3} below, {@code m3 above F} from

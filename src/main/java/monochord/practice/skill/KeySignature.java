@@ -17,12 +17,12 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.SignatureRubric;
 import monochord.practice.answer.Slip;
 import monochord.practice.reading.Signature;
-import monochord.theory.Clause;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** The sharps or flats of a key. */
 final class KeySignature implements Skill {

@@ -17,10 +17,10 @@ import monochord.practice.answer.NoteRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.teaching.Walk;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** The note on a lowered degree, counted from the major scale on the tonic. */
 final class LoweredDegree implements Skill {

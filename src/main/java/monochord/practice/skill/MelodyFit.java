@@ -17,7 +17,7 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
 import monochord.practice.answer.StandingRubric;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /**
  * Whether a note of a tune can be rested on over a chord, and which near note could where it clashes. The subject is a

@@ -20,12 +20,12 @@ import monochord.practice.Topic;
 import monochord.practice.answer.MotionRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Slip;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** How the lowest and the highest voice move from one voiced chord to the next. */
 final class OuterMotion implements Skill {

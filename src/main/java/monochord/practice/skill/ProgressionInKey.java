@@ -20,8 +20,8 @@ import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /** Numbers into chord names. */
 final class ProgressionInKey implements Skill {

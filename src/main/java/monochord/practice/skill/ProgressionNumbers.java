@@ -17,8 +17,8 @@ import monochord.practice.teaching.Walk;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /** Chord names into numbers. */
 final class ProgressionNumbers implements Skill {

@@ -10,13 +10,13 @@ import monochord.practice.teaching.Own;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Clause;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** A row of chords as a subject, by number, numeral or name; its canonical text is in numbers. */
 record ProgressionSubject(List<Chord> chords, Key key) {

@@ -17,12 +17,12 @@ import monochord.practice.answer.ScaleRubric;
 import monochord.practice.answer.Slip;
 import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
 
 /** A scale spelled on its tonic. */
 final class ScaleSpelling implements Skill {

@@ -7,7 +7,7 @@ import monochord.theory.Key;
 import monochord.theory.Mode;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * A scale as a subject: a kind on the key's tonic ({@code harmonic minor}), or one with a tonic of its own ({@code E

@@ -19,9 +19,9 @@ import monochord.practice.answer.Slip;
 import monochord.practice.answer.StepsRubric;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.NoteName;
 
 /** The whole and half steps of a scale. */
 final class Steps implements Skill {

@@ -21,8 +21,8 @@ import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** A triad spelled note by note, on the tonic ({@code minor}) or on a root of its own ({@code Abm}). */
 final class TriadSpelling implements Skill {

@@ -7,13 +7,13 @@ import java.util.regex.Pattern;
 import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Unreadable;
 
 /**
  * A note over a chord as a subject, both counted in the key.

@@ -30,13 +30,13 @@ import monochord.practice.answer.Slip;
 import monochord.practice.answer.VoicingRubric;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** A chord laid out for two hands. */
 final class Voicings implements Skill {

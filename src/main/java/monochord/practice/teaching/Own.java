@@ -5,12 +5,12 @@ import monochord.practice.answer.Say;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Degree;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** A key's own triads, by degree. */
 public final class Own {

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import monochord.practice.answer.Say;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** The sentences of a derivation: how a teacher walks to a note and builds a chord on it, at the keyboard. */
 public final class Walk {

@@ -11,12 +11,12 @@ import monochord.score.Arrangement;
 import monochord.score.Piece;
 import monochord.sound.Care;
 import monochord.sound.Directions;
-import monochord.sound.Outcome;
 import monochord.sound.Performance;
-import monochord.sound.Player;
-import monochord.sound.Playing;
+import monochord.sound.play.Outcome;
+import monochord.sound.play.Player;
+import monochord.sound.play.Playing;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** Plays through the sound card, and says once a sitting what there is to say about it. */
 public final class LiveEar implements Ear {

@@ -16,10 +16,10 @@ import monochord.practice.Question;
 import monochord.practice.reading.DegreeReading;
 import monochord.practice.reading.NoteReading;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Unreadable;
 
 /**
  * Writes what was played as a line that answers a question.

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import monochord.theory.NoteNaming;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 
 /** An answer that was played, as it can be written. */
 record PlayedLine(Function<Signs, String> text) {

@@ -13,8 +13,8 @@ import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Statement;
 import monochord.view.keyboard.MovingKeyboard;
 

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import monochord.theory.Chord;
 import monochord.theory.ChordNames;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /**
  * Gives keys of the keyboard their letters, for fingers do not spell.

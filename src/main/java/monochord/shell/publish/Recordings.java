@@ -2,8 +2,8 @@ package monochord.shell.publish;
 
 import java.io.IOException;
 import java.util.Optional;
-import monochord.sound.Mp3;
 import monochord.sound.Performance;
+import monochord.sound.file.Mp3;
 import monochord.view.web.Sound;
 
 /** The recordings of one page: as many as it can carry. */

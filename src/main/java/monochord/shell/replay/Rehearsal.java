@@ -20,7 +20,7 @@ import monochord.shell.sitting.Outside;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Look;
 import monochord.view.Statement;

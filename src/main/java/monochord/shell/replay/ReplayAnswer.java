@@ -9,7 +9,7 @@ import monochord.text.SequenceDifference.Change;
 import monochord.text.SequenceDifference.Fate;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

@@ -3,7 +3,7 @@ package monochord.shell.replay;
 import java.util.Optional;
 import monochord.notebook.Exchange;
 import monochord.sound.Performance;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 
 /**

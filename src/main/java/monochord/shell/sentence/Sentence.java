@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /**
  * What follows a verb: a body, clauses that begin with small words ({@code in D}, {@code at 84}), and options that begin

@@ -1,7 +1,7 @@
 package monochord.shell.sentence;
 
 import monochord.shell.sitting.Sitting;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
 /** One verb of the line. */

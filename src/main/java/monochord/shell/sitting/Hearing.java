@@ -9,7 +9,7 @@ import monochord.score.Hand;
 import monochord.score.Score;
 import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 import monochord.view.course.AskAnswer;
 
 /** Makes heard what a question for the ear is about. Nothing of it is named, drawn or remembered where it could be read. */

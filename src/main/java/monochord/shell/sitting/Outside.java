@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import monochord.shell.journal.Drafts;
 import monochord.shell.trust.Trust;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
 /** What a sitting may reach beyond itself: files, drafts, and what understands its lines. */

@@ -16,8 +16,8 @@ import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 import monochord.view.Saying;
 import monochord.view.Title;
 

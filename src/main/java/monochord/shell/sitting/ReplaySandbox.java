@@ -4,7 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /**
  * What closes a sitting off from the world while a notebook is typed again: file names lead into an empty folder and never

@@ -3,7 +3,7 @@ package monochord.shell.sitting;
 import java.util.Optional;
 import monochord.practice.Question;
 import monochord.theory.Key;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 
 /**
  * Where a sitting stands while the line waits.

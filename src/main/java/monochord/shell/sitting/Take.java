@@ -15,11 +15,11 @@ import monochord.score.Score;
 import monochord.score.Sounding;
 import monochord.score.TimedVoicing;
 import monochord.text.Phrase;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 import monochord.view.Title;
 
 /**

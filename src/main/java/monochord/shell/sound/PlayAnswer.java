@@ -9,7 +9,7 @@ import monochord.sound.Patch;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

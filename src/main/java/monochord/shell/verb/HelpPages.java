@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 import monochord.view.Answer;
 import monochord.view.Statement;
 

@@ -17,8 +17,8 @@ import monochord.sound.Care;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
 

@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import monochord.text.Phrase;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 
 /**
  * How long the bars of a sheet are: all alike, but that the first may be a pick-up and the last may fall short.

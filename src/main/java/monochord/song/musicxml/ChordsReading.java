@@ -8,11 +8,11 @@ import monochord.harmony.Bar;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
 import monochord.text.Phrase;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Interval;
 
 /** Gathers the chord symbols, and puts them into bars that they divide. */
 final class ChordsReading {

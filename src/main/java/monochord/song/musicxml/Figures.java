@@ -3,8 +3,8 @@ package monochord.song.musicxml;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import monochord.text.Phrase;
-import monochord.theory.Beats;
-import monochord.theory.NoteName;
+import monochord.theory.note.Beats;
+import monochord.theory.note.NoteName;
 import org.audiveris.proxymusic.HarmonyAlter;
 import org.audiveris.proxymusic.Step;
 

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.harmony.melody.Melody;
 import monochord.text.Phrase;
-import monochord.theory.Beats;
-import monochord.theory.Interval;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Pitch;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.StartStop;
 

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.NoteNaming;
-import monochord.theory.NoteNaming.Found;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.NoteNaming.Found;
+import monochord.theory.note.Unreadable;
 
 /**
  * A line as a learner typed it, with the note names of some country, and what it is in English, which the engine reads.

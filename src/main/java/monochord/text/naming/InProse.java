@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 
 /**
  * Puts the learner's note names into an English sentence: the names of notes, keys and chords change, all else stays. A

@@ -3,9 +3,9 @@ package monochord.text.naming;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
-import monochord.theory.NoteNaming.Found;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.NoteNaming.Found;
 
 /** The words that follow a note name: {@code si bémol}, {@code fa doble sostenido}, {@code Es-Dur}, {@code do mineur}. */
 final class NameWords {

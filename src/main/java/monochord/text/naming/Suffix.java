@@ -2,7 +2,7 @@ package monochord.text.naming;
 
 import java.util.regex.Pattern;
 import monochord.theory.Chord;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** What may stand behind a note name: nothing, an octave, a kind of chord. */
 final class Suffix {

@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
-import monochord.theory.NoteNaming.Found;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.NoteNaming.Found;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * Examples that are to be typed, in the note names of a country: {@code play Bb F in D} is {@code play Sib Fa in Re}. A word

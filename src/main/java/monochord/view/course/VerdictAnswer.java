@@ -6,7 +6,7 @@ import monochord.practice.Verdict;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.text.naming.InProse;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

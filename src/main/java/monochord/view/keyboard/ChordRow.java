@@ -3,7 +3,7 @@ package monochord.view.keyboard;
 import java.util.List;
 import monochord.theory.Chord;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /** One chord of a progression and the keys on which it is played. */
 public record ChordRow(Numeral numeral, Chord chord, List<Pitch> pitches) {

@@ -11,8 +11,8 @@ import monochord.text.Span;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /**
  * Draws marked keys on one stretch of keyboard.

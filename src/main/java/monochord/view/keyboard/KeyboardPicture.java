@@ -8,9 +8,9 @@ import java.util.stream.Stream;
 import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
-import monochord.theory.NoteNaming;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 
 /**
  * A keyboard with marked keys, as text:

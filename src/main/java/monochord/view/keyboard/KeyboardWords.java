@@ -10,9 +10,9 @@ import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.text.Wrap;
 import monochord.theory.Chord;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** What the pictures show, in words, one fact a line: for screen readers and for windows too narrow to draw in. */
 public final class KeyboardWords {

@@ -1,6 +1,6 @@
 package monochord.view.keyboard;
 
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /** A key of the keyboard that is to be seen, with the spelling and the role of its tone. */
 public record Marked(Pitch pitch, Role role) {

@@ -5,8 +5,8 @@ import java.util.Optional;
 import monochord.text.Phrase;
 import monochord.text.Reader;
 import monochord.text.StyledText;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
 
 /**
  * A stretch of keyboard that stays where it is while the keys on it go down and up: always four lines, or, where there is

@@ -10,8 +10,8 @@ import monochord.text.Span;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /**
  * A progression as a grid: one row a chord, each tone in the column of its key, a keyboard above as the ruler. A tone

@@ -6,12 +6,12 @@ import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
-import monochord.theory.Interval;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
+import monochord.theory.note.Degree;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
 
 /**
  * The roles of tones in chords and scales.

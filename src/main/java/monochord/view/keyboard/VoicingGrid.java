@@ -9,8 +9,8 @@ import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
-import monochord.theory.Pitch;
-import monochord.theory.Signs;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
 
 /**
  * Voices over time, one row a voice and one column a chord:

@@ -9,7 +9,7 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Json;
 
 /** A chord in a key with all its names, as a row of a table or an answer of its own. */

@@ -6,7 +6,7 @@ import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.ChordNames;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

@@ -9,7 +9,7 @@ import monochord.harmony.Progression;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Notated;
+import monochord.theory.note.Notated;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

@@ -9,7 +9,7 @@ import monochord.harmony.melody.FitNote;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Beats;
+import monochord.theory.note.Beats;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

@@ -13,7 +13,7 @@ import monochord.harmony.voicing.VoicingTask;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;

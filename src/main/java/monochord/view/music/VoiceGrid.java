@@ -9,7 +9,7 @@ import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * Voices over time, the top one above: a chord a column, and a line from a note to the next where its key stays down.

@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Json;
 import monochord.view.Look;
 

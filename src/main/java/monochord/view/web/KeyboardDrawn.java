@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import monochord.text.Phrase;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.Marked;
 

@@ -7,7 +7,7 @@ import java.util.List;
 import monochord.harmony.Borrowing;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

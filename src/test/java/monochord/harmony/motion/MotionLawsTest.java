@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
-import monochord.theory.Interval;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 

@@ -3,7 +3,7 @@ package monochord.harmony.motion;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,7 +94,7 @@ class MotionTest {
             """)
     void countsWhatIsKeptAndHowFarTheRestGoes(String passage, String kept, String shared, int moved, String voices) {
         Step step = Passage.parse(passage).steps().get(0);
-        assertEquals(kept, Passage.write(step.kept(), monochord.theory.Signs.ASCII));
+        assertEquals(kept, Passage.write(step.kept(), monochord.theory.note.Signs.ASCII));
         assertEquals(
                 shared,
                 String.join(" ", step.shared().stream().map(Object::toString).toList()));
@@ -122,8 +122,8 @@ class MotionTest {
                 moves,
                 String.join(
                         " ", step.moves().stream().map(m -> m.voice() + ":" + m).toList()));
-        assertEquals(entering, Passage.write(step.entering(), monochord.theory.Signs.ASCII));
-        assertEquals(ending, Passage.write(step.ending(), monochord.theory.Signs.ASCII));
+        assertEquals(entering, Passage.write(step.entering(), monochord.theory.note.Signs.ASCII));
+        assertEquals(ending, Passage.write(step.ending(), monochord.theory.note.Signs.ASCII));
     }
 
     @Test

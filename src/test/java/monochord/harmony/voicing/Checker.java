@@ -2,7 +2,7 @@ package monochord.harmony.voicing;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 
 /**
  * The textbook faults of four voices, worked out anew for the tests, from the definitions alone.

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -23,7 +23,7 @@ import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Aside;
 import monochord.view.Look;
 import monochord.view.Saying;

@@ -9,8 +9,8 @@ import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.NoteNaming;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -139,7 +139,7 @@ class PlayedAnswerTest {
                 keys.size() == 12 ? keys.stream().map(spelling::name).toList() : spelling.names(keys);
         assertEquals(expected, names.stream().map(NoteName::toString).collect(Collectors.joining(" ")));
         List<Integer> back = Spelling.pitches(names, keys).stream()
-                .map(monochord.theory.Pitch::midiNumber)
+                .map(monochord.theory.note.Pitch::midiNumber)
                 .toList();
         assertEquals(keys, back);
     }
@@ -152,7 +152,7 @@ class PlayedAnswerTest {
             assertEquals(
                     lowest,
                     Spelling.pitches(spelling.names(lowest), lowest).stream()
-                            .map(monochord.theory.Pitch::midiNumber)
+                            .map(monochord.theory.note.Pitch::midiNumber)
                             .toList());
         }
     }

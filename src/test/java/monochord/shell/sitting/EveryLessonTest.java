@@ -24,7 +24,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Verb;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Key;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
 import org.junit.jupiter.api.Test;

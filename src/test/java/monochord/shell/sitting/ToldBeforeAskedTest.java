@@ -18,7 +18,7 @@ import monochord.practice.Giveaway;
 import monochord.practice.Question;
 import monochord.shell.ear.Ear;
 import monochord.theory.Key;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
 import org.junit.jupiter.api.DisplayName;

@@ -3,8 +3,8 @@ package monochord.text.naming;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import monochord.text.StyledText;
-import monochord.theory.NoteNaming;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

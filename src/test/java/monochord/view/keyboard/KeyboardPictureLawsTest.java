@@ -13,9 +13,9 @@ import monochord.Thorough;
 import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
-import monochord.theory.NoteNaming;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -24,7 +24,7 @@ class KeyboardPictureLawsTest {
     private static final List<String> KINDS = List.of("", "m7b5", "maj7", "sus4", "7b9", "13");
 
     @ParameterizedTest
-    @MethodSource("monochord.theory.Signs#values")
+    @MethodSource("monochord.theory.note.Signs#values")
     void everyPictureFitsItsWidthAndEndsInNoSpaces(Signs signs) {
         int step = signs.naming() == NoteNaming.ENGLISH ? Thorough.times(7, 1) : Thorough.times(27, 9);
         for (int width = 20; width <= 100; width += step) {
@@ -39,7 +39,7 @@ class KeyboardPictureLawsTest {
     }
 
     @ParameterizedTest
-    @MethodSource("monochord.theory.Signs#values")
+    @MethodSource("monochord.theory.note.Signs#values")
     void everyToneStandsOnItsKeyOnce(Signs signs) {
         int drawn = 0;
         for (int width = 30; width <= 80; width += Thorough.times(10, 5)) {

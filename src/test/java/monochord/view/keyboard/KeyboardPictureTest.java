@@ -7,9 +7,9 @@ import java.util.List;
 import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.api.Test;
 
 /** Pictures typed and read against a keyboard by hand; the spellings are those of the theory tables. */

@@ -10,7 +10,7 @@ import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.api.Test;
 
 class ProgressionPictureTest {

@@ -8,7 +8,7 @@ import java.util.List;
 import monochord.harmony.voicing.Voicing;
 import monochord.text.Reader;
 import monochord.theory.Chord;
-import monochord.theory.Signs;
+import monochord.theory.note.Signs;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 

@@ -16,10 +16,10 @@ import monochord.practice.reading.Tones;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A triad with one tone more, spelled, on the tonic ({@code add9}), by symbol or by numeral ({@code IVadd9}).

@@ -16,11 +16,11 @@ import monochord.practice.teaching.Own;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** The dominant of another degree, or its leading-note chord, by name or by notes. */
 public final class AppliedDominant implements Skill {

@@ -5,11 +5,11 @@ import java.util.Locale;
 import monochord.practice.Topic;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Clause;
-import monochord.theory.Interval;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Unreadable;
 
 /**
  * A chord to spell: a suffix stands for it on the tonic of the key ({@code maj7}), a symbol or a numeral names its root.

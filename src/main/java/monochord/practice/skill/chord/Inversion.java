@@ -13,8 +13,8 @@ import monochord.practice.answer.Slip;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Notes from the bass up, to be named with root and bass. The subject is a slash chord or a numeral with figures. */
 public final class Inversion implements Skill {

@@ -14,10 +14,10 @@ import monochord.practice.reading.Tones;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** A seventh chord spelled note by note, on the tonic ({@code maj7}), by symbol ({@code Abmaj7}) or by numeral. */
 public final class SeventhSpelling implements Skill {

@@ -11,7 +11,7 @@ import monochord.practice.reading.Tones;
 import monochord.practice.teaching.Own;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** Wrong procedures that happen with every kind of fuller chord. */
 final class Slips {

@@ -15,10 +15,10 @@ import monochord.practice.reading.Tones;
 import monochord.practice.teaching.Walk;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** A suspended chord spelled note by note, on the tonic ({@code sus4}), by symbol or by numeral ({@code Vsus4}). */
 public final class Suspension implements Skill {

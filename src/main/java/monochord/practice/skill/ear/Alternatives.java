@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** Subjects between which chance decides: {@code P4 or P5}. So a lesson can ask a few things without telling which. */
 final class Alternatives {

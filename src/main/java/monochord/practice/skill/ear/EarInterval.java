@@ -15,11 +15,11 @@ import monochord.practice.Topic;
 import monochord.practice.answer.EarRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.skill.ear.IntervalSubject.Manner;
-import monochord.theory.Beats;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Two notes of a key, one after the other or together: which interval is it? */
 public final class EarInterval implements Skill {

@@ -22,9 +22,9 @@ import monochord.practice.teaching.Own;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** A row of chords behind the tonic chord: bass first, then the quality of each. */
 public final class EarProgression implements Skill {

@@ -13,12 +13,12 @@ import monochord.practice.Topic;
 import monochord.practice.answer.EarRubric;
 import monochord.practice.answer.Say;
 import monochord.practice.teaching.Walk;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Beats;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** One chord: which quality has it? Root in the bass first, then inverted and spread. */
 public final class EarQuality implements Skill {

@@ -7,7 +7,7 @@ import monochord.practice.Misconception;
 import monochord.practice.answer.Say;
 import monochord.practice.answer.Sense;
 import monochord.practice.reading.IntervalReading;
-import monochord.theory.Interval;
+import monochord.theory.note.Interval;
 
 /** The name of an interval that was heard; the two spellings of a tritone count as one. */
 final class IntervalSense implements Sense<Interval> {

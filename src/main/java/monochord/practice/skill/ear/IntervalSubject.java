@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import monochord.practice.reading.IntervalReading;
-import monochord.theory.Interval;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Unreadable;
 
 /**
  * An interval to be heard, and how.

@@ -14,7 +14,7 @@ import monochord.practice.Misconception;
 import monochord.practice.answer.Say;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** What tells two kinds of chord on one root apart. */
 record KindDifference(Chord wanted, Chord given) {

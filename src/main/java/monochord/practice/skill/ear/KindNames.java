@@ -9,8 +9,8 @@ import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** The kinds of chord that are asked by ear: their names in words, and what they feel like. */
 final class KindNames {

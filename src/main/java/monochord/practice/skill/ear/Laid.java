@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.theory.Chord;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** A chord laid out as it is heard, on a root of the key. */
 record Laid(Chord chord, Pitch bass) {

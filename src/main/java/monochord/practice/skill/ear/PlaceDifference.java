@@ -12,10 +12,10 @@ import monochord.practice.Misconception;
 import monochord.practice.answer.Say;
 import monochord.practice.teaching.Own;
 import monochord.theory.Chord;
-import monochord.theory.Degree;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
 
 /** What tells two chords in one place of a row apart, the one that sounded first. */
 record PlaceDifference(Chord wanted, Chord given, Key key) {

@@ -3,10 +3,10 @@ package monochord.practice.skill.ear;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
 
 /** The two notes of an interval where they lie, both of the key. */
 record Placement(Pitch lower, Pitch upper) {

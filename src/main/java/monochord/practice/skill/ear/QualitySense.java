@@ -8,7 +8,7 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.Sense;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** The quality of a chord that was heard; its root is not asked. */
 final class QualitySense implements Sense<Chord> {

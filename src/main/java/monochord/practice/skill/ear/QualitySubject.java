@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.theory.ChordKind;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /**
  * A kind of chord to be heard, and how it is laid out.

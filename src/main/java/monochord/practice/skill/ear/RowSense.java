@@ -14,11 +14,11 @@ import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ProgressionReading;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Interval;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** A row of chords that was heard, answered in numbers, numerals or names; inversions are left open. */
 final class RowSense implements Sense<List<Chord>> {

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import monochord.harmony.Progression;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A row of chords to be heard in a key.

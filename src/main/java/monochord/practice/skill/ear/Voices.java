@@ -15,10 +15,10 @@ import monochord.harmony.voicing.VoicingTask;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
 import monochord.practice.teaching.Own;
-import monochord.theory.Beats;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * How a row of chords is laid out to be heard: smoothly, behind the tonic chord that sets the key.

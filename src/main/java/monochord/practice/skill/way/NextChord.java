@@ -14,8 +14,8 @@ import monochord.practice.answer.Say;
 import monochord.theory.BandNumber;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** A chord that can come next. Many answers are right; the rules of {@link Continuations} judge. */
 public final class NextChord implements Skill {

@@ -18,12 +18,12 @@ import monochord.practice.answer.Slip;
 import monochord.practice.teaching.Own;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
-import monochord.theory.Clause;
-import monochord.theory.Interval;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /**
  * A row of chords moved to another key. The subject is the row, perhaps {@code from} a key, and {@code to} another: {@code F

@@ -18,11 +18,11 @@ import monochord.shell.cell.wire.Told;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Unreadable;
 
 /**
  * The short words of a cell. Each only calls the library; what it gives back is the library's own value, with all that

@@ -3,8 +3,8 @@ package monochord.shell.cell.far;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Unreadable;
 
 /** Finds music that stands in a cell as it would at the line, without the quotation marks that Java wants. */
 record Quoting(int place, String music) {

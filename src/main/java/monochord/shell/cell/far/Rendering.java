@@ -19,12 +19,12 @@ import monochord.shell.cell.wire.Told.Shape;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Mode;
-import monochord.theory.NoteName;
 import monochord.theory.Numeral;
-import monochord.theory.Pitch;
 import monochord.theory.Scale;
-import monochord.theory.Signs;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Signs;
+import monochord.theory.note.Unreadable;
 
 /** Puts the values of a cell into words that the line can read, music as music. */
 final class Rendering {

@@ -4,7 +4,7 @@ import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
 import monochord.shell.cell.wire.Told;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
+import monochord.theory.note.NoteName;
 
 /** What the words of one run of a cell act on: the line's key, and the way back to the line. */
 final class Scene {

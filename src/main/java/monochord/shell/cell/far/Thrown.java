@@ -9,7 +9,7 @@ import jdk.jshell.JShellException;
 import jdk.jshell.Snippet;
 import jdk.jshell.UnresolvedReferenceException;
 import monochord.harmony.voicing.Unvoiced;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 
 /** What a snippet throws, in words. */
 final class Thrown {

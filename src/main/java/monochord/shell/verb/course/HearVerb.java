@@ -22,9 +22,9 @@ import monochord.shell.verb.sounding.HeardAgain;
 import monochord.shell.verb.sounding.Recording;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
-import monochord.theory.Clause;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
 /** Plays the open question for the ear again, or asks one. */

@@ -14,9 +14,9 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
-import monochord.theory.Clause;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
 /** Begins a lesson. */

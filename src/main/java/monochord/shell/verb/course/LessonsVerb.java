@@ -12,7 +12,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.course.BooksAnswer;
 import monochord.view.course.LessonsAnswer;

@@ -10,8 +10,8 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
-import monochord.theory.NoteNaming;
-import monochord.theory.Unreadable;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.NotesCalled;
 

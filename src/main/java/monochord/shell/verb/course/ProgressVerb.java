@@ -10,7 +10,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.LearnerRecord;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.course.ProgressAnswer;
 import monochord.view.course.ProgressTable;

@@ -13,8 +13,8 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.LearnerRecord;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
 

@@ -20,7 +20,7 @@ import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.SheetFault;
 import monochord.text.Phrase;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
 import monochord.view.music.FitAnswer;

@@ -23,10 +23,10 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
-import monochord.theory.Beats;
 import monochord.theory.Key;
-import monochord.theory.Pitch;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.music.MotionAnswer;
 

@@ -13,11 +13,11 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.ChordNames;
-import monochord.theory.Clause;
 import monochord.theory.Key;
-import monochord.theory.NoteName;
-import monochord.theory.Pitch;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.Pitch;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.music.NamesAnswer;
 

@@ -34,9 +34,9 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.text.Phrase;
-import monochord.theory.Clause;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.music.VoiceAnswer;
 

@@ -21,7 +21,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
 /** Lets two versions be heard one after the other, and says what differs. */

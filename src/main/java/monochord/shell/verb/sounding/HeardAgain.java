@@ -6,7 +6,7 @@ import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Hearing;
 import monochord.shell.sitting.Sitting;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
 /** What a question lets be heard, once more, from the loudspeaker or into a file. */

@@ -16,7 +16,7 @@ import monochord.shell.sound.KeyboardsAnswer;
 import monochord.sound.keyboard.KeyboardTrouble;
 import monochord.sound.keyboard.MidiKeyboard;
 import monochord.text.Phrase;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Aside;
 import monochord.view.Statement;

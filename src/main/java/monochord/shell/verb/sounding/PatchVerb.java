@@ -20,7 +20,7 @@ import monochord.sound.Directions;
 import monochord.sound.OwnBank;
 import monochord.sound.Patch;
 import monochord.text.Phrase;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
 

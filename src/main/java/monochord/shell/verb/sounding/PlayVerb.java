@@ -26,9 +26,9 @@ import monochord.shell.sitting.Take;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
-import monochord.theory.Clause;
 import monochord.theory.Key;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
 /** Makes music heard, or writes it to a file. */

@@ -9,8 +9,8 @@ import monochord.score.Part;
 import monochord.score.Pattern;
 import monochord.sound.Patch;
 import monochord.text.Nearest;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /** Reads the names that sounds, patterns and parts have; for a slip of the finger the nearest name is offered. */
 final class Slips {

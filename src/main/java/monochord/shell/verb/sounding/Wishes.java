@@ -18,8 +18,8 @@ import monochord.sound.Directions;
 import monochord.sound.Patch;
 import monochord.sound.Performance;
 import monochord.text.Nearest;
-import monochord.theory.Clause;
-import monochord.theory.Unreadable;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /** The small words that say how something is to be played. */
 public final class Wishes {

@@ -1,0 +1,69 @@
+package monochord.theory.note;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.theory.note.NoteNaming.Found;
+
+/** German note names: a letter, {@code is} for each sharp, {@code es} for each flat; see {@link NoteNaming}. */
+final class GermanNames {
+    private static final String SHARP = "is";
+    private static final String FLAT = "es";
+
+    private GermanNames() {}
+
+    static String write(NoteName name) {
+        String letter = name.letter() == 'B' ? "H" : Character.toString(name.letter());
+        int size = Math.abs(name.alteration());
+        if (name.alteration() >= 0) {
+            return letter + SHARP.repeat(size);
+        }
+        return switch (letter) {
+            case "A", "E" -> letter + "s" + FLAT.repeat(size - 1);
+            case "H" -> size == 1 ? "B" : letter + FLAT.repeat(size);
+            default -> letter + FLAT.repeat(size);
+        };
+    }
+
+    /** The longest first. B with an accidental behind it is English, for a German B takes none. */
+    static List<Found> starting(String text, int from) {
+        char letter = Character.toUpperCase(text.charAt(from));
+        if (letter == 'B') {
+            List<Found> english = NoteNaming.signed('B', text, from + 1, false);
+            return english.isEmpty() ? List.of(new Found(NoteName.of('B', -1), from + 1)) : english;
+        }
+        if ("CDEFGAH".indexOf(letter) < 0) {
+            return List.of();
+        }
+        char english = letter == 'H' ? 'B' : letter;
+        List<Found> found = new ArrayList<>(NoteNaming.signed(english, text, from + 1, true));
+        addAll(found, english, 1, SHARP, text, from + 1);
+        boolean vowel = letter == 'A' || letter == 'E';
+        if (vowel && startsWith(text, from + 1, "s")) {
+            found.add(0, new Found(NoteName.of(english, -1), from + 2));
+            addAll(found, english, -1, FLAT, text, from + 2, -1);
+            addAll(found, english, -1, "as", text, from + 2, -1);
+        } else if (!vowel) {
+            addAll(found, english, -1, FLAT, text, from + 1);
+        }
+        return found;
+    }
+
+    private static void addAll(List<Found> found, char letter, int step, String ending, String text, int from) {
+        addAll(found, letter, step, ending, text, from, 0);
+    }
+
+    private static void addAll(
+            List<Found> found, char letter, int step, String ending, String text, int from, int before) {
+        int alteration = before;
+        for (int place = from;
+                startsWith(text, place, ending) && Math.abs(alteration) < Cursor.MOST_ACCIDENTALS;
+                place += ending.length()) {
+            alteration += step;
+            found.add(0, new Found(NoteName.of(letter, alteration), place + ending.length()));
+        }
+    }
+
+    private static boolean startsWith(String text, int place, String ending) {
+        return text.regionMatches(true, place, ending, 0, ending.length());
+    }
+}
