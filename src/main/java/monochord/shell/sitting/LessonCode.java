@@ -7,6 +7,7 @@ import monochord.lesson.Part;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
 import monochord.notebook.Digest;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.text.Style;
@@ -63,7 +64,7 @@ final class LessonCode {
             return ran;
         } catch (IOException failed) {
             return Answers.of(
-                    ran, Statement.of(Phrase.of("The yes could not be kept: {0}", Phrase.typed(failed.getMessage()))));
+                    ran, Statement.of(Phrase.of("The yes could not be kept: {0}", Failure.told(failed))));
         }
     }
 
