@@ -95,8 +95,8 @@ public final class Bank {
         long said = Integer.toUnsignedLong(
                 ByteBuffer.wrap(first).order(ByteOrder.LITTLE_ENDIAN).getInt(4));
         if (said + 8 > size) {
-            throw new Failure(Phrase.of(
-                    "is cut off: it should have {0} bytes and has {1}", figures(said + 8), figures(size)));
+            throw new Failure(
+                    Phrase.of("is cut off: it should have {0} bytes and has {1}", figures(said + 8), figures(size)));
         }
         return soundFont ? SOUND_FONT : "DLSSoundbank";
     }

@@ -123,7 +123,9 @@ final class Synthesis extends InputStream {
         } catch (InvocationTargetException failed) {
             throw new Failure(Phrase.of("the synthesizer does not start"), failed.getCause());
         } catch (ReflectiveOperationException | IllegalArgumentException hidden) {
-            throw new Failure(Phrase.of("this Java keeps its synthesizer closed; start it by the program's own launcher"), hidden);
+            throw new Failure(
+                    Phrase.of("this Java keeps its synthesizer closed; start it by the program's own launcher"),
+                    hidden);
         }
     }
 

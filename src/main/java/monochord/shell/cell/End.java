@@ -12,8 +12,12 @@ enum End {
     STOPPED(Phrase.sentence("Stopped."), Answer.NO, false),
     TOO_LONG(Phrase.sentence("Stopped, for it took longer than a cell may take."), Answer.FAILED, false),
     UNSTOPPABLE(Phrase.sentence("This cell would not stop, so its Java was ended."), Answer.FAILED, true),
-    OUT_OF_MEMORY(Phrase.sentence("This cell used up all its memory (256 MB), and its Java has ended."), Answer.FAILED, true),
-    CROWDED(Phrase.sentence("This cell started more threads than a cell may have, so its Java was ended."), Answer.FAILED, true),
+    OUT_OF_MEMORY(
+            Phrase.sentence("This cell used up all its memory (256 MB), and its Java has ended."), Answer.FAILED, true),
+    CROWDED(
+            Phrase.sentence("This cell started more threads than a cell may have, so its Java was ended."),
+            Answer.FAILED,
+            true),
     LEFT(Phrase.sentence("This cell told Java to end. It did; the line goes on."), Answer.FAILED, true),
     LOST(Phrase.sentence("The cell's Java has ended, and nobody knows why."), Answer.FAILED, true);
 

@@ -62,9 +62,8 @@ final class Past {
                         "It begins anew; the {0} cells that went well before have been run again.",
                         "It begins anew."),
                 good.size());
-        Phrase left = lost == 0
-                ? Phrase.NOTHING
-                : Phrase.sentence("Left out, for it did not go well this time: {0}.", lost);
+        Phrase left =
+                lost == 0 ? Phrase.NOTHING : Phrase.sentence("Left out, for it did not go well this time: {0}.", lost);
         lost = 0;
         return again.then(left);
     }

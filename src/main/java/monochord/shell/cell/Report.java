@@ -75,7 +75,8 @@ final class Report {
 
     private CellTrouble trouble(Message said) {
         int place = Math.min(said.number(1, -1), text.length());
-        List<Phrase> message = SafeText.clean(said.text(0)).lines().map(Phrase::typed).toList();
+        List<Phrase> message =
+                SafeText.clean(said.text(0)).lines().map(Phrase::typed).toList();
         return new CellTrouble(message, text, place, said.number(2, 0), place < 0 ? Answer.NO : Answer.UNREADABLE);
     }
 

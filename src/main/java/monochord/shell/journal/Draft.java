@@ -46,8 +46,7 @@ final class Draft implements Drafting {
         } catch (IOException wrong) {
             failed = true;
             return Optional.of(Phrase.of(
-                    "No draft of this sitting can be kept ({0}): save it now and then.",
-                    Failure.told(wrong)));
+                    "No draft of this sitting can be kept ({0}): save it now and then.", Failure.told(wrong)));
         }
     }
 

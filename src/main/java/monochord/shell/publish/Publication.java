@@ -50,7 +50,10 @@ public record Publication(WebPage page, int recordings, int leftOut) {
                 words(titling.filter(part::equals).isPresent() ? below(title, blocks) : blocks, sections);
             }
         }
-        return new Publication(new WebPage(title.isEmpty() ? UNTITLED : Phrase.typed(title), sections, PAGE.reader()), recordings.made(), recordings.leftOut());
+        return new Publication(
+                new WebPage(title.isEmpty() ? UNTITLED : Phrase.typed(title), sections, PAGE.reader()),
+                recordings.made(),
+                recordings.leftOut());
     }
 
     /** Where the heading is that became the title, if one did. */

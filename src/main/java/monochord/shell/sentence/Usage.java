@@ -152,9 +152,7 @@ public final class Usage {
         Phrase form = before;
         for (FormPart part : some) {
             if (part instanceof FormPart.Or or) {
-                form = or.withVerb()
-                        ? Phrase.of("{0}, or {1}", form, Phrase.typed(word))
-                        : Phrase.of("{0}, or", form);
+                form = or.withVerb() ? Phrase.of("{0}, or {1}", form, Phrase.typed(word)) : Phrase.of("{0}, or", form);
             } else {
                 form = form.then(written(part));
             }

@@ -63,8 +63,7 @@ final class LessonCode {
             sitting.outside().trust().trust(digest(), file.toString());
             return ran;
         } catch (IOException failed) {
-            return Answers.of(
-                    ran, Statement.of(Phrase.of("The yes could not be kept: {0}", Failure.told(failed))));
+            return Answers.of(ran, Statement.of(Phrase.of("The yes could not be kept: {0}", Failure.told(failed))));
         }
     }
 

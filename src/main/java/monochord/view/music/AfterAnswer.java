@@ -91,10 +91,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
             text.line(
                     Phrase.sentence(
                             "Counted in {0}: {1}, {2} ({3}).",
-                            one.idiom(),
-                            Phrase.typed(one.title()),
-                            one.authors(),
-                            Phrase.typed(one.licence())),
+                            one.idiom(), Phrase.typed(one.title()), one.authors(), Phrase.typed(one.licence())),
                     Style.QUIET);
         }
         if (!classical.isEmpty()) {

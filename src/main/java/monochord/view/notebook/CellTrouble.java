@@ -31,11 +31,11 @@ public record CellTrouble(List<Phrase> message, String text, int place, int line
         for (int i = 0; i < message.size(); i++) {
             told.line(i + 1 < message.size() ? message.get(i) : message.get(i).then(where));
         }
-        if (look.signs().naming() != NoteNaming.ENGLISH && UNREAD.matcher(english()).find()) {
+        if (look.signs().naming() != NoteNaming.ENGLISH
+                && UNREAD.matcher(english()).find()) {
             told.line(Phrase.of("In Java notes go by their English names."));
         }
-        StyledText.Builder shown = StyledText.builder()
-                .lines(told.build().wrapped(look.width()));
+        StyledText.Builder shown = StyledText.builder().lines(told.build().wrapped(look.width()));
         if (place >= 0) {
             shown.lines(pointed(look));
         } else if (line > 0) {

@@ -40,7 +40,8 @@ final class KeyboardDrawn {
     static Html.Element of(Drawing drawing, Reader reader) {
         return Html.element("figure")
                 .holding(new KeyboardDrawn(drawing, reader).svg())
-                .holding(Html.element("figcaption").holding(drawing.caption().in(reader).plain()));
+                .holding(Html.element("figcaption")
+                        .holding(drawing.caption().in(reader).plain()));
     }
 
     /** The stretch begins on C or F and ends on E or B, so that the groups of black keys are whole. */

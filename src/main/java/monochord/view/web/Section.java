@@ -25,8 +25,7 @@ public sealed interface Section {
      * @param sound what was heard, if something was
      * @param reader whose words and note names the answer is in, and the pictures are to be in
      */
-    record Exchange(
-            List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound, Reader reader)
+    record Exchange(List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound, Reader reader)
             implements Section {
         public Exchange {
             typed = List.copyOf(typed);

@@ -24,8 +24,7 @@ public record WebPage(Phrase title, List<Section> sections, Reader reader) {
     /** Stands near the beginning of each page, so that it can be told from a file of somebody else's. */
     public static final String MARK = "content=\"Monochord\"";
 
-    private static final Phrase CAUTION =
-            Phrase.sentence("Start with the volume low, most of all in headphones.");
+    private static final Phrase CAUTION = Phrase.sentence("Start with the volume low, most of all in headphones.");
 
     public WebPage {
         sections = List.copyOf(sections);
@@ -45,8 +44,10 @@ public record WebPage(Phrase title, List<Section> sections, Reader reader) {
                 .holding(Html.element("meta").with("name", "generator").with("content", "Monochord"))
                 .holding(Html.element("title").holding(words(title)))
                 .holding(new Html.Sheet(sheet));
-        Html.Element page =
-                Html.element("html").with("lang", reader.language().tag()).holding(head).holding(body());
+        Html.Element page = Html.element("html")
+                .with("lang", reader.language().tag())
+                .holding(head)
+                .holding(body());
         return "<!DOCTYPE html>\n" + page.write() + "\n";
     }
 

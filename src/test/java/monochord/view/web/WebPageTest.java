@@ -14,6 +14,7 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
 import monochord.lesson.Span;
+import monochord.text.MadeUpLanguage;
 import monochord.text.Phrase;
 import monochord.text.Reader;
 import monochord.text.Style;
@@ -58,7 +59,11 @@ class WebPageTest {
 
     private static Section shown(String typed, String answer, Drawing... drawings) {
         return new Section.Exchange(
-                List.of(typed), StyledText.of(answer, Style.STRONG), List.of(drawings), Optional.empty(), Reader.ENGLISH);
+                List.of(typed),
+                StyledText.of(answer, Style.STRONG),
+                List.of(drawings),
+                Optional.empty(),
+                Reader.ENGLISH);
     }
 
     @Test
@@ -93,6 +98,28 @@ class WebPageTest {
     }
 
     @Test
+    @DisplayName("what a page says around the answers is in its reader's language")
+    void speaksTheLanguageOfItsReader() {
+        Reader reader = new Reader(Signs.MUSIC, new MadeUpLanguage());
+        Sound sound = new Sound(Phrase.of("what is played here"), "audio/mpeg", 4, new byte[] {1, 2, 3});
+        Section heard = new Section.Exchange(
+                List.of(""), StyledText.of("C"), List.of(drawing("C")), Optional.of(sound), reader);
+        String written = new WebPage(Phrase.of("A sitting"), List.of(heard), reader).write();
+
+        for (String said : List.of(
+                "<html lang=\"x-made-up\">",
+                "<h1>⟦A sitting~~⟧</h1>",
+                ">⟦Start with the volume low, most of all in headphones.~~⟧</p>",
+                "aria-label=\"⟦At the prompt,~~⟧ 1\"",
+                "aria-label=\"⟦Answer~~⟧ 1\"",
+                "aria-label=\"C ⟦on a keyboard:~~⟧ C4 ⟦root~~⟧, E4 ⟦third~~⟧, G4 ⟦fifth~~⟧.\"",
+                "aria-label=\"⟦Listen:~~⟧ ⟦what is played here~~⟧\"",
+                "<figcaption>⟦Listen:~~⟧ ⟦what is played here~~⟧, 4 ⟦s~~⟧</figcaption>")) {
+            assertTrue(written.contains(said), () -> said + " in " + written);
+        }
+    }
+
+    @Test
     void thePageForbidsItselfScriptsAndTheNetwork() {
         String written = page(shown("F", "F A C")).write();
 
@@ -103,8 +130,7 @@ class WebPageTest {
 
     @Test
     void noTextBecomesMarkup() {
-        String written = hostile()
-                .write();
+        String written = hostile().write();
 
         assertFalse(written.contains("<script"), written);
         assertFalse(written.contains("<img"), written);
@@ -113,7 +139,8 @@ class WebPageTest {
     @Test
     void theLoudnessIsSpokenOfWhereSomethingSounds() {
         Sound sound = new Sound(Phrase.typed("C"), "audio/mpeg", 4, new byte[] {1, 2, 3});
-        Section heard = new Section.Exchange(List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound), Reader.ENGLISH);
+        Section heard = new Section.Exchange(
+                List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound), Reader.ENGLISH);
 
         assertTrue(page(heard).write().contains("Start with the volume low"));
         assertFalse(page(shown("C", "C E G")).write().contains("volume"));
@@ -129,10 +156,8 @@ class WebPageTest {
                                 new Section.Words(List.of(paragraph("Tonight: one chord."))),
                                 shown("show Abmaj7", "A♭maj7  A♭ C E♭ G ".repeat(8), drawing("Abmaj7"), drawing("F")))
                         .write());
-        Path hostile = Files.writeString(
-                folder.resolve("hostile.html"),
-                hostile()
-                        .write());
+        Path hostile =
+                Files.writeString(folder.resolve("hostile.html"), hostile().write());
 
         assertEquals(List.of(), Browser.open(List.of(good, hostile), folder));
     }

@@ -56,8 +56,7 @@ final class BankVerb implements Verb {
         } catch (IOException refused) {
             return Statement.failed(Phrase.of(
                     "{0}. Sounds come from {1} as before.",
-                    sitting.outside().told(refused),
-                    name(stage.directions().bank())));
+                    sitting.outside().told(refused), name(stage.directions().bank())));
         }
     }
 
@@ -71,8 +70,7 @@ final class BankVerb implements Verb {
             sitting.settings().put(PlaybackState.BANK, path.orElse(""));
             return new SoundAnswer(stage.directions(), said);
         } catch (IOException unkept) {
-            return Statement.failed(
-                    said.then(Phrase.of("It cannot be kept: {0}", Failure.told(unkept))));
+            return Statement.failed(said.then(Phrase.of("It cannot be kept: {0}", Failure.told(unkept))));
         }
     }
 

@@ -65,8 +65,7 @@ final class PatchVerb implements Verb {
                 sitting.settings().put(PlaybackState.RIGHT, settled.right().toString());
             }
         } catch (IOException unkept) {
-            return Statement.failed(
-                    said.then(Phrase.of("It cannot be kept: {0}", Failure.told(unkept))));
+            return Statement.failed(said.then(Phrase.of("It cannot be kept: {0}", Failure.told(unkept))));
         }
         return new SoundAnswer(settled, said);
     }

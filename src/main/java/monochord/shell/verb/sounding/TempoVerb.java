@@ -49,9 +49,8 @@ final class TempoVerb implements Verb {
                 sitting.settings().put(PlaybackState.TEMPO, Integer.toString(tempo));
             }
         } catch (IOException unkept) {
-            return Statement.failed(Phrase.of(
-                    "It is {0} for now, but cannot be kept: {1}",
-                    tempo, Failure.told(unkept)));
+            return Statement.failed(
+                    Phrase.of("It is {0} for now, but cannot be kept: {1}", tempo, Failure.told(unkept)));
         }
         return new SoundAnswer(stage.directions(), Phrase.of("From now on {0} beats a minute.", tempo));
     }

@@ -79,7 +79,8 @@ final class PublishVerb implements Verb {
     private static Answer publish(String name, Path file, String shown, Path page, Sentence sentence, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(file);
         if (!reading.isSound()) {
-            return new ReplayAnswer(List.of(new ReplayAnswer.Played(name, reading.faults(), null, false, Phrase.NOTHING)));
+            return new ReplayAnswer(
+                    List.of(new ReplayAnswer.Played(name, reading.faults(), null, false, Phrase.NOTHING)));
         }
         boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
         boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());

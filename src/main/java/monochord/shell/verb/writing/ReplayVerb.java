@@ -77,7 +77,9 @@ final class ReplayVerb implements Verb {
         try {
             Replayed replayed = Replay.of(reading.notebook().orElseThrow(), sitting, trusted);
             boolean accept = sentence.has(ACCEPT) && !replayed.differences().isEmpty();
-            return accept ? accepted(name, file, replayed, sitting) : new Played(name, List.of(), replayed, false, Phrase.NOTHING);
+            return accept
+                    ? accepted(name, file, replayed, sitting)
+                    : new Played(name, List.of(), replayed, false, Phrase.NOTHING);
         } catch (IOException failed) {
             return new Played(name, List.of(), null, false, sitting.outside().told(failed));
         }
@@ -89,7 +91,8 @@ final class ReplayVerb implements Verb {
                     file, part -> Files.writeString(part, replayed.played().toString()));
             return new Played(name, List.of(), replayed, true, Phrase.NOTHING);
         } catch (IOException failed) {
-            return new Played(name, List.of(), replayed, false, sitting.outside().told(failed));
+            return new Played(
+                    name, List.of(), replayed, false, sitting.outside().told(failed));
         }
     }
 }

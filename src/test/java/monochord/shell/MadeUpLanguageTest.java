@@ -1,0 +1,304 @@
+package monochord.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import monochord.course.Course;
+import monochord.lesson.Block;
+import monochord.lesson.read.LibraryEntry;
+import monochord.notebook.NotebookReader;
+import monochord.practice.skill.Skills;
+import monochord.shell.ear.Ear;
+import monochord.shell.replay.Replay;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.Verbs;
+import monochord.sound.Patch;
+import monochord.text.MadeUpLanguage;
+import monochord.text.Span;
+import monochord.text.Style;
+import monochord.text.StyledLine;
+import monochord.text.StyledText;
+import monochord.theory.note.Signs;
+import monochord.view.Answer;
+import monochord.view.Look;
+import monochord.view.ProseAnswer;
+import monochord.view.Saying;
+import monochord.view.course.AskAnswer;
+import monochord.view.course.ProgressTable;
+import monochord.view.course.VerdictAnswer;
+import monochord.view.music.AfterAnswer;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Draws the demos, the pages of help and the examples in them in a made-up language, and looks for what is left in English
+ * and for what its longer words push out of the window.
+ */
+class MadeUpLanguageTest {
+    /** A word of a sentence; what stands in a chord symbol is shorter or joined to its root. */
+    private static final Pattern WORD = Pattern.compile(
+            "(?<![\\p{L}\\d♭♯°ø/#(_-])([A-Za-z]?[a-z]{3,}|an?|by|in|is|it|no|of|on|or|to|up)(?![\\p{L}_-])");
+
+    /** What is no word: parts of chord symbols, and numerals. */
+    private static final Pattern NOTATION =
+            Pattern.compile("[A-GVI]?(maj|min|dim|aug|sus|add|omit|ped)|[iv]{3,}|Abmaj");
+
+    /** Kinds of text that are no phrases, each with its reason. The list may only shrink. */
+    private enum English {
+        /** Words a verdict on an answer: {@code practice} has them as texts, until they are converted. */
+        VERDICTS(VerdictAnswer.class),
+        /** The question itself: the same. */
+        QUESTIONS(AskAnswer.class),
+        /** Hints, reasons and what was right: the same. */
+        HINTS(Saying.class),
+        /** A lesson is written in a language; another language has lessons of its own. */
+        PROSE(ProseAnswer.class),
+        /** Persons, and the titles of what they made. */
+        CITATIONS(AfterAnswer.class),
+        /** Columns that other programs read. */
+        COLUMNS(ProgressTable.class);
+
+        private final Class<? extends Answer> where;
+
+        English(Class<? extends Answer> where) {
+            this.where = where;
+        }
+
+        private String in(Answer answer) {
+            return switch (this) {
+                case VERDICTS -> ((VerdictAnswer) answer).verdict().message();
+                case QUESTIONS -> ((AskAnswer) answer).question().prompt();
+                case HINTS -> ((Saying) answer).said().plain();
+                case PROSE ->
+                    ((ProseAnswer) answer).blocks().stream().map(Block::plain).collect(Collectors.joining(" "));
+                case CITATIONS ->
+                    "McGill Billboard, J. A. Burgoyne, J. Wild, I. Fujinaga, D. Temperley, T. de Clercq, When in Rome,"
+                            + " M. Gotham";
+                case COLUMNS -> "skill,key,mastery,recall,stability_days,asked,right,seconds,last,due";
+            };
+        }
+    }
+
+    /** What is typed or pressed, and reads the same in every language. */
+    private static final List<String> TYPED = List.of(
+            "Enter", "D major", "E harmonic minor", "G mixolydian", "var verse = \"F C G Ab\", then play $verse in C");
+
+    private static final int WIDE = 200;
+    private static final int SCREEN = 80;
+    private static final List<Integer> WIDTHS = List.of(SCREEN, 40, 20);
+
+    private static final List<String> HELP = List.of(
+            "help",
+            "help music",
+            "help java",
+            "help ears",
+            "help hands",
+            "help band",
+            "help enter",
+            "help exploring",
+            "help sound",
+            "help learning",
+            "help teaching",
+            "help writing",
+            "help leaving",
+            "help nothing");
+
+    private final Verbs verbs = new Verbs();
+    /** Names that are the same in every language: of lessons, of sounds, of what is typed. */
+    private final Set<String> names = new TreeSet<>();
+
+    private final Set<String> typed = new TreeSet<>();
+    private final Set<English> met = new TreeSet<>();
+    private final Map<String, Set<String>> left = new TreeMap<>();
+    private final List<String> outside = new ArrayList<>();
+    private int drawn;
+
+    @BeforeEach
+    void gatherNames() {
+        for (LibraryEntry entry : course().library().entries()) {
+            names.addAll(List.of(entry.title(), entry.book()));
+        }
+        names.addAll(TYPED);
+        Skills.all().forEach(skill -> names.addAll(List.of(skill.id(), skill.title())));
+        Patch.all().forEach(patch -> names.add(patch.toString()));
+        verbs.all().stream().map(verb -> verb.usage()).forEach(this::gather);
+    }
+
+    private void gather(Usage usage) {
+        typed.add(usage.word());
+        typed.addAll(usage.smallWords());
+        typed.addAll(usage.options());
+        typed.addAll(usage.words());
+        typed.add(usage.topic().toString());
+        usage.examples().forEach(example -> typed.addAll(words(example)));
+    }
+
+    private static Course course() {
+        return new Course(Run.OUR_LESSONS);
+    }
+
+    private static Sitting sitting() {
+        return new Sitting(Ear.silent(), () -> 7, Path.of("."), course());
+    }
+
+    private static List<Path> demos() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("transcripts-demo"))) {
+            return files.filter(file -> file.toString().endsWith(".md"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    @DisplayName("of what is drawn, only what is listed is left in English, and nothing is cut or pushed out")
+    void onlyWhatIsListedIsLeft() throws IOException {
+        for (Path demo : demos()) {
+            Sitting outer = sitting();
+            new Reading(verbs, outer);
+            Replay.of(NotebookReader.read(demo).notebook().orElseThrow(), outer, false)
+                    .turns()
+                    .forEach(turn -> look(turn.written().text(), turn.answer()));
+        }
+        lines().forEach(line -> look(line, new Reading(verbs, sitting()).read(line)));
+        assertTrue(drawn > 400, "only " + drawn + " answers drawn");
+        assertEquals(Map.of(), left, "left in English");
+        assertEquals(Set.of(English.values()), met, "listed, and not there any more");
+        assertEquals(List.of(), outside, "cut, or wider than the window");
+    }
+
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>(HELP);
+        verbs.all().forEach(verb -> {
+            lines.add("help " + verb.usage().word());
+            lines.addAll(verb.usage().examples());
+            lines.add(verb.usage().word() + " Qx");
+        });
+        lines.removeIf(
+                line -> line.contains("--wav") || line.contains("--midi") || line.matches("(save|note|publish) .*"));
+        return lines;
+    }
+
+    private void look(String line, Answer answer) {
+        drawn++;
+        Set<String> said = words(line);
+        Look wide = new Look(WIDE, Signs.MUSIC, false, false).speaking(new MadeUpLanguage());
+        look(said, answer, wide);
+        look(said, answer, wide.asPlain());
+        for (int columns : WIDTHS) {
+            Look narrow = wide.inWidth(columns);
+            fits(line, answer, narrow);
+            fits(line, answer, narrow.asPlain());
+        }
+    }
+
+    /** Rows for other programs are not broken. */
+    private void fits(String line, Answer answer, Look look) {
+        StyledText text = answer.text(look);
+        String plain = text.plain();
+        boolean isWide = text.columns() > look.width() && !(answer instanceof ProgressTable);
+        boolean isCut = count('⟦', plain) != count('⟧', plain)
+                || look.width() == SCREEN
+                        && count('⟦', plain) != count('⟦', wide(answer, look))
+                        && !leavesRowsOut(answer);
+        if (isWide || isCut) {
+            outside.add(line + ", " + look.width() + " columns:\n" + plain);
+        }
+    }
+
+    private static String wide(Answer answer, Look look) {
+        return answer.text(look.inWidth(WIDE)).plain();
+    }
+
+    private static long count(char mark, String text) {
+        return text.chars().filter(c -> c == mark).count();
+    }
+
+    /** Of the ways on from a chord there are as many as a screen holds, fewer where each takes more lines. */
+    private static boolean leavesRowsOut(Answer answer) {
+        return answer instanceof AfterAnswer;
+    }
+
+    /** Looks at what an answer says itself, and at the answers in it. */
+    private void look(Set<String> said, Answer answer, Look look) {
+        List<Answer> parts = parts(answer);
+        Set<StyledLine> theirs = new java.util.HashSet<>();
+        parts.forEach(part -> theirs.addAll(part.text(look).lines()));
+        String own = answer.text(look).lines().stream()
+                .filter(line -> !theirs.contains(line))
+                .map(MadeUpLanguageTest::withoutJava)
+                .collect(Collectors.joining(" "));
+        Set<String> words = words(MadeUpLanguage.unmarked(own));
+        words.removeAll(said);
+        words.removeAll(typed);
+        Optional<English> kind = Arrays.stream(English.values())
+                .filter(some -> some.where == answer.getClass())
+                .findFirst();
+        if (kind.isPresent() && !words.isEmpty()) {
+            met.add(kind.get());
+            words.removeAll(words(kind.get().in(answer)));
+        }
+        if (!words.isEmpty()) {
+            left.computeIfAbsent(answer.getClass().getSimpleName(), name -> new TreeSet<>())
+                    .addAll(words);
+        }
+        parts.forEach(part -> look(said, part, look));
+    }
+
+    private static String withoutJava(StyledLine line) {
+        return line.spans().stream()
+                .filter(span -> span.style() != Style.JAVA)
+                .map(Span::text)
+                .collect(Collectors.joining());
+    }
+
+    private static List<Answer> parts(Answer answer) {
+        List<Answer> parts = new ArrayList<>();
+        for (RecordComponent component : answer.getClass().getRecordComponents()) {
+            Object value = value(answer, component);
+            for (Object one : value instanceof Collection<?> several ? several : List.of(value)) {
+                if (one instanceof Answer part) {
+                    parts.add(part);
+                }
+            }
+        }
+        return parts;
+    }
+
+    private static Object value(Answer answer, RecordComponent component) {
+        try {
+            component.getAccessor().setAccessible(true);
+            return Optional.ofNullable(component.getAccessor().invoke(answer)).orElse("");
+        } catch (ReflectiveOperationException hidden) {
+            throw new AssertionError(hidden);
+        }
+    }
+
+    private Set<String> words(String text) {
+        String rest = text.replaceAll("\\s+", " ");
+        for (String name : names) {
+            rest = rest.replace(name, " ");
+        }
+        Set<String> words = new TreeSet<>();
+        WORD.matcher(rest).results().forEach(found -> words.add(found.group()));
+        words.removeIf(word -> NOTATION.matcher(word).matches());
+        return words;
+    }
+}
