@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,11 +24,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.course.Course;
-import monochord.lesson.Block;
 import monochord.lesson.read.LibraryEntry;
 import monochord.notebook.NotebookReader;
 import monochord.practice.skill.Skills;
-import monochord.shell.ear.Ear;
 import monochord.shell.replay.Replay;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sitting.Sitting;
@@ -38,18 +40,14 @@ import monochord.text.StyledText;
 import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
-import monochord.view.ProseAnswer;
-import monochord.view.Saying;
-import monochord.view.course.AskAnswer;
 import monochord.view.course.ProgressTable;
-import monochord.view.course.VerdictAnswer;
 import monochord.view.music.AfterAnswer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /**
- * Draws the demos, the pages of help and the examples in them in a made-up language, and looks for what is left in English
+ * Draws the demos, the pages of help and the examples in them in a made-up language, and looks for what is left in LeftInEnglish
  * and for what its longer words push out of the window.
  */
 class MadeUpLanguageTest {
@@ -61,45 +59,15 @@ class MadeUpLanguageTest {
     private static final Pattern NOTATION =
             Pattern.compile("[A-GVI]?(maj|min|dim|aug|sus|add|omit|ped)|[iv]{3,}|Abmaj");
 
-    /** Kinds of text that are no phrases, each with its reason. The list may only shrink. */
-    private enum English {
-        /** Words a verdict on an answer: {@code practice} has them as texts, until they are converted. */
-        VERDICTS(VerdictAnswer.class),
-        /** The question itself: the same. */
-        QUESTIONS(AskAnswer.class),
-        /** Hints, reasons and what was right: the same. */
-        HINTS(Saying.class),
-        /** A lesson is written in a language; another language has lessons of its own. */
-        PROSE(ProseAnswer.class),
-        /** Persons, and the titles of what they made. */
-        CITATIONS(AfterAnswer.class),
-        /** Columns that other programs read. */
-        COLUMNS(ProgressTable.class);
-
-        private final Class<? extends Answer> where;
-
-        English(Class<? extends Answer> where) {
-            this.where = where;
-        }
-
-        private String in(Answer answer) {
-            return switch (this) {
-                case VERDICTS -> ((VerdictAnswer) answer).verdict().message();
-                case QUESTIONS -> ((AskAnswer) answer).question().prompt();
-                case HINTS -> ((Saying) answer).said().plain();
-                case PROSE ->
-                    ((ProseAnswer) answer).blocks().stream().map(Block::plain).collect(Collectors.joining(" "));
-                case CITATIONS ->
-                    "McGill Billboard, J. A. Burgoyne, J. Wild, I. Fujinaga, D. Temperley, T. de Clercq, When in Rome,"
-                            + " M. Gotham";
-                case COLUMNS -> "skill,key,mastery,recall,stability_days,asked,right,seconds,last,due";
-            };
-        }
-    }
-
     /** What is typed or pressed, and reads the same in every language. */
     private static final List<String> TYPED = List.of(
-            "Enter", "D major", "E harmonic minor", "G mixolydian", "var verse = \"F C G Ab\", then play $verse in C");
+            "Enter",
+            "D major",
+            "E harmonic minor",
+            "harmonic minor",
+            "G mixolydian",
+            "electric piano 1",
+            "var verse = \"F C G Ab\", then play $verse in C");
 
     private static final int WIDE = 200;
     private static final int SCREEN = 80;
@@ -122,18 +90,19 @@ class MadeUpLanguageTest {
             "help nothing");
 
     private final Verbs verbs = new Verbs();
-    /** Names that are the same in every language: of lessons, of sounds, of what is typed. */
-    private final Set<String> names = new TreeSet<>();
+    /** Names that are the same in every language: of lessons, of sounds, of what is typed; the longest first. */
+    private final Set<String> names =
+            new TreeSet<>(Comparator.comparingInt(String::length).reversed().thenComparing(name -> name));
 
     private final Set<String> typed = new TreeSet<>();
-    private final Set<English> met = new TreeSet<>();
+    private final Set<LeftInEnglish> met = new TreeSet<>();
     private final Map<String, Set<String>> left = new TreeMap<>();
     private final List<String> outside = new ArrayList<>();
     private int drawn;
 
     @BeforeEach
     void gatherNames() {
-        for (LibraryEntry entry : course().library().entries()) {
+        for (LibraryEntry entry : new Course(Run.OUR_LESSONS).library().entries()) {
             names.addAll(List.of(entry.title(), entry.book()));
         }
         names.addAll(TYPED);
@@ -148,15 +117,14 @@ class MadeUpLanguageTest {
         typed.addAll(usage.options());
         typed.addAll(usage.words());
         typed.add(usage.topic().toString());
-        usage.examples().forEach(example -> typed.addAll(words(example)));
-    }
-
-    private static Course course() {
-        return new Course(Run.OUR_LESSONS);
+        usage.examples().stream().filter(example -> example.contains(" ")).forEach(names::add);
     }
 
     private static Sitting sitting() {
-        return new Sitting(Ear.silent(), () -> 7, Path.of("."), course());
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
+        return new Run.Outside()
+                .around(InputStream.nullInputStream(), nowhere, nowhere)
+                .sitting();
     }
 
     private static List<Path> demos() throws IOException {
@@ -173,14 +141,14 @@ class MadeUpLanguageTest {
         for (Path demo : demos()) {
             Sitting outer = sitting();
             new Reading(verbs, outer);
-            Replay.of(NotebookReader.read(demo).notebook().orElseThrow(), outer, false)
+            Replay.of(NotebookReader.read(demo).notebook().orElseThrow(), outer, true)
                     .turns()
                     .forEach(turn -> look(turn.written().text(), turn.answer()));
         }
         lines().forEach(line -> look(line, new Reading(verbs, sitting()).read(line)));
         assertTrue(drawn > 400, "only " + drawn + " answers drawn");
         assertEquals(Map.of(), left, "left in English");
-        assertEquals(Set.of(English.values()), met, "listed, and not there any more");
+        assertEquals(Set.of(LeftInEnglish.values()), met, "listed, and not there any more");
         assertEquals(List.of(), outside, "cut, or wider than the window");
     }
 
@@ -239,21 +207,19 @@ class MadeUpLanguageTest {
     /** Looks at what an answer says itself, and at the answers in it. */
     private void look(Set<String> said, Answer answer, Look look) {
         List<Answer> parts = parts(answer);
-        Set<StyledLine> theirs = new java.util.HashSet<>();
+        Set<StyledLine> theirs = new HashSet<>();
         parts.forEach(part -> theirs.addAll(part.text(look).lines()));
         String own = answer.text(look).lines().stream()
                 .filter(line -> !theirs.contains(line))
                 .map(MadeUpLanguageTest::withoutJava)
                 .collect(Collectors.joining(" "));
-        Set<String> words = words(MadeUpLanguage.unmarked(own));
+        Set<String> words = unnamed(MadeUpLanguage.unmarked(own));
         words.removeAll(said);
         words.removeAll(typed);
-        Optional<English> kind = Arrays.stream(English.values())
-                .filter(some -> some.where == answer.getClass())
-                .findFirst();
+        Optional<LeftInEnglish> kind = LeftInEnglish.where(answer);
         if (kind.isPresent() && !words.isEmpty()) {
             met.add(kind.get());
-            words.removeAll(words(kind.get().in(answer)));
+            words.removeAll(words(kind.get().of(answer)));
         }
         if (!words.isEmpty()) {
             left.computeIfAbsent(answer.getClass().getSimpleName(), name -> new TreeSet<>())
@@ -291,13 +257,18 @@ class MadeUpLanguageTest {
         }
     }
 
-    private Set<String> words(String text) {
+    /** The words of a text in which no names are. */
+    private Set<String> unnamed(String text) {
         String rest = text.replaceAll("\\s+", " ");
         for (String name : names) {
             rest = rest.replace(name, " ");
         }
+        return words(rest);
+    }
+
+    private static Set<String> words(String text) {
         Set<String> words = new TreeSet<>();
-        WORD.matcher(rest).results().forEach(found -> words.add(found.group()));
+        WORD.matcher(text).results().forEach(found -> words.add(found.group()));
         words.removeIf(word -> NOTATION.matcher(word).matches());
         return words;
     }

@@ -61,7 +61,8 @@ public record CellTrouble(List<Phrase> message, String text, int place, int line
                             .filter(c -> c == '\n')
                             .count()
                     + 1;
-            return StyledText.of(Phrase.of("Place: line {0}, character {1}.", number, column + 1), look.reader());
+            return StyledText.of(Phrase.of("Place: line {0}, character {1}.", number, column + 1), look.reader())
+                    .wrapped(look.width());
         }
         String[] shown = window(whole, column, look);
         return StyledText.builder()
