@@ -13,7 +13,7 @@ import monochord.theory.note.IntervalNumber;
  */
 public final class MadeUpLanguage implements Language {
     private static final Pattern PLACES = Pattern.compile("\\{[0-9]}");
-    private static final Pattern LETTERS = Pattern.compile("\\p{L}");
+    private static final Pattern LETTERS = Pattern.compile("\\p{L}(.*\\p{L})?");
     private static final Pattern MARKED = Pattern.compile("⟦[^⟦⟧]*⟧");
     private static final String LONGER = "~~";
 
@@ -35,14 +35,13 @@ public final class MadeUpLanguage implements Language {
         return marked.append(marked(english.substring(said))).toString();
     }
 
-    /** Spaces at the ends stay outside, so that lines break where they would. */
+    /** From the first letter to the last, so that lines break where they would. */
     private static String marked(String words) {
-        if (!LETTERS.matcher(words).find()) {
-            return words;
-        }
-        String stripped = words.strip();
-        int from = words.indexOf(stripped);
-        return words.substring(0, from) + "⟦" + stripped + LONGER + "⟧" + words.substring(from + stripped.length());
+        Matcher letters = LETTERS.matcher(words);
+        return letters.find()
+                ? words.substring(0, letters.start()) + "⟦" + letters.group() + LONGER + "⟧"
+                        + words.substring(letters.end())
+                : words;
     }
 
     @Override

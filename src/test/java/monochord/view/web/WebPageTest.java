@@ -109,12 +109,12 @@ class WebPageTest {
         for (String said : List.of(
                 "<html lang=\"x-made-up\">",
                 "<h1>⟦A sitting~~⟧</h1>",
-                ">⟦Start with the volume low, most of all in headphones.~~⟧</p>",
-                "aria-label=\"⟦At the prompt,~~⟧ 1\"",
+                ">⟦Start with the volume low, most of all in headphones~~⟧.</p>",
+                "aria-label=\"⟦At the prompt~~⟧, 1\"",
                 "aria-label=\"⟦Answer~~⟧ 1\"",
-                "aria-label=\"C ⟦on a keyboard:~~⟧ C4 ⟦root~~⟧, E4 ⟦third~~⟧, G4 ⟦fifth~~⟧.\"",
-                "aria-label=\"⟦Listen:~~⟧ ⟦what is played here~~⟧\"",
-                "<figcaption>⟦Listen:~~⟧ ⟦what is played here~~⟧, 4 ⟦s~~⟧</figcaption>")) {
+                "aria-label=\"C ⟦on a keyboard~~⟧: C4 ⟦root~~⟧, E4 ⟦third~~⟧, G4 ⟦fifth~~⟧.\"",
+                "aria-label=\"⟦Listen~~⟧: ⟦what is played here~~⟧\"",
+                "<figcaption>⟦Listen~~⟧: ⟦what is played here~~⟧, 4 ⟦s~~⟧</figcaption>")) {
             assertTrue(written.contains(said), () -> said + " in " + written);
         }
     }
