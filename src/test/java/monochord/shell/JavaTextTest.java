@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.shell.cell.Cell;
-import monochord.shell.cell.Outcome;
+import monochord.shell.cell.CellReport;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
@@ -32,9 +32,9 @@ class JavaTextTest {
         }
 
         @Override
-        public Outcome run(String text, Key key) {
+        public CellReport run(String text, Key key) {
             touched.add("run");
-            return new Outcome(new monochord.view.Refusal(Phrase.of("ran"), 1), List.of(), null);
+            return CellReport.notRun(Phrase.of("ran"));
         }
 
         @Override

@@ -2,9 +2,9 @@ package monochord.shell.cell;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Consumer;
+import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.view.Answer;
 
 /** Where Java is run, away from the line. Whatever a cell does, every call comes back. */
 public interface Cell extends AutoCloseable {
@@ -39,7 +39,7 @@ public interface Cell extends AutoCloseable {
     Extent extent(String text);
 
     /** @param key what the cell knows as the key of the line */
-    Outcome run(String text, Key key);
+    CellReport run(String text, Key key);
 
     /** What could stand at the cursor; nothing where the cell is not ready or does not answer at once. */
     Completions complete(String text, int cursor);
@@ -67,9 +67,10 @@ public interface Cell extends AutoCloseable {
     /**
      * One that runs nothing.
      *
-     * @param told what is said of a text that was to run
+     * @param why what its reports say
+     * @param asked is told each text that was to run
      */
-    static Cell telling(Function<String, Answer> told) {
-        return new NoCell(told);
+    static Cell runningNothing(Phrase why, Consumer<String> asked) {
+        return new NoCell(why, asked);
     }
 }

@@ -1,28 +1,34 @@
 package monochord.shell.cell;
 
 import monochord.shell.cell.far.Limits;
-import monochord.view.Answer;
 
 /** How a run of a cell ended. */
 enum End {
-    GOOD("", Answer.DONE, false),
+    GOOD,
     /** Refused by the compiler; the cell has said why. */
-    REFUSED("", Answer.UNREADABLE, false),
-    STOPPED("Stopped.", Answer.NO, false),
-    TOO_LONG("Stopped, for it took longer than a cell may take.", Answer.FAILED, false),
-    UNSTOPPABLE("This cell would not stop, so its Java was ended.", Answer.FAILED, true),
-    OUT_OF_MEMORY("This cell used up all its memory (256 MB), and its Java has ended.", Answer.FAILED, true),
-    CROWDED("This cell started more threads than a cell may have, so its Java was ended.", Answer.FAILED, true),
-    LEFT("This cell told Java to end. It did; the line goes on.", Answer.FAILED, true),
-    LOST("The cell's Java has ended, and nobody knows why.", Answer.FAILED, true);
+    REFUSED,
+    STOPPED("Stopped.", CellFailure.Kind.STOPPED, false),
+    TOO_LONG("Stopped, for it took longer than a cell may take.", CellFailure.Kind.BROKEN, false),
+    UNSTOPPABLE("This cell would not stop, so its Java was ended.", CellFailure.Kind.BROKEN, true),
+    OUT_OF_MEMORY("This cell used up all its memory (256 MB), and its Java has ended.", CellFailure.Kind.BROKEN, true),
+    CROWDED(
+            "This cell started more threads than a cell may have, so its Java was ended.",
+            CellFailure.Kind.BROKEN,
+            true),
+    LEFT("This cell told Java to end. It did; the line goes on.", CellFailure.Kind.BROKEN, true),
+    LOST("The cell's Java has ended, and nobody knows why.", CellFailure.Kind.BROKEN, true);
 
     private final String words;
-    private final int status;
+    private final CellFailure.Kind kind;
     private final boolean fatal;
 
-    End(String words, int status, boolean fatal) {
+    End() {
+        this("", null, false);
+    }
+
+    End(String words, CellFailure.Kind kind, boolean fatal) {
         this.words = words;
-        this.status = status;
+        this.kind = kind;
         this.fatal = fatal;
     }
 
@@ -40,8 +46,9 @@ enum End {
         return words;
     }
 
-    int status() {
-        return status;
+    /** What kind of failure it is; null where there are no words. */
+    CellFailure.Kind kind() {
+        return kind;
     }
 
     /** Whether the JVM is of no use any more. */

@@ -95,8 +95,8 @@ public final class JvmCell implements Cell {
     }
 
     @Override
-    public Outcome run(String text, Key key) {
-        Report report = new Report(text, key);
+    public CellReport run(String text, Key key) {
+        CellReportBuilder report = new CellReportBuilder(text, key);
         turn.lock();
         try {
             End end = run(Running.asked(text, key, false), report::take);
@@ -111,7 +111,7 @@ public final class JvmCell implements Cell {
         } finally {
             turn.unlock();
         }
-        return report.outcome();
+        return report.report();
     }
 
     private void goOn(End end) throws IOException {

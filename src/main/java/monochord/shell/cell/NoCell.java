@@ -2,19 +2,18 @@ package monochord.shell.cell;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.view.Answer;
-import monochord.view.Refusal;
 
 /**
  * Runs nothing, and says so.
  *
- * @param told what is said of a text that was to run
+ * @param why what its reports say
+ * @param asked is told each text that was to run
  */
-record NoCell(Function<String, Answer> told) implements Cell {
-    static final NoCell HERE = new NoCell(text -> new Refusal(Phrase.of("No Java is run here."), 1));
+record NoCell(Phrase why, Consumer<String> asked) implements Cell {
+    static final NoCell HERE = new NoCell(Phrase.of("No Java is run here."), text -> {});
 
     @Override
     public void ready() {
@@ -27,8 +26,9 @@ record NoCell(Function<String, Answer> told) implements Cell {
     }
 
     @Override
-    public Outcome run(String text, Key key) {
-        return Outcome.of(told.apply(text));
+    public CellReport run(String text, Key key) {
+        asked.accept(text);
+        return CellReport.notRun(why);
     }
 
     @Override

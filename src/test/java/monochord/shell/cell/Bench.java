@@ -3,6 +3,7 @@ package monochord.shell.cell;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import monochord.shell.sitting.CellAnswers;
 import monochord.theory.Key;
 import monochord.view.Look;
 
@@ -15,7 +16,7 @@ final class Bench implements AutoCloseable {
 
     /** What is said to a text, in the key of C, its lines joined. */
     String says(String text) {
-        return said(cell.run(text, Key.parse("C")));
+        return said(report(text), text);
     }
 
     /** The same with little patience. */
@@ -28,7 +29,7 @@ final class Bench implements AutoCloseable {
         }
     }
 
-    Outcome outcome(String text) {
+    CellReport report(String text) {
         return cell.run(text, Key.parse("C"));
     }
 
@@ -37,10 +38,14 @@ final class Bench implements AutoCloseable {
         return CompletableFuture.supplyAsync(() -> says(text));
     }
 
-    static String said(Outcome outcome) {
+    static String said(CellReport report, String text) {
         return String.join(
                 " ",
-                List.of(outcome.answer().text(Look.ofPipe()).plain().strip().split("\\s+")));
+                List.of(CellAnswers.of(report, text)
+                        .text(Look.ofPipe())
+                        .plain()
+                        .strip()
+                        .split("\\s+")));
     }
 
     JvmCell cell() {

@@ -2,7 +2,6 @@ package monochord.shell.cell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -70,7 +69,7 @@ class EndedCellTest {
     @Test
     void nothingIsHeardOrPrintedAgainAndNothingIsLeftLyingAbout(@TempDir Path outside) throws Exception {
         Path precious = Files.writeString(outside.resolve("precious"), "tune");
-        Outcome first = BENCH.outcome("play(\"F C\"); show(\"C\"); System.out.println(\"loud\"); int n = 5");
+        CellReport first = BENCH.report("play(\"F C\"); show(\"C\"); System.out.println(\"loud\"); int n = 5");
         assertEquals(1, first.plays().size());
         assertEquals("true", BENCH.says("new java.io.File(\"a/b\").getAbsoluteFile().mkdirs()"));
         BENCH.says("java.nio.file.Files.createSymbolicLink(java.nio.file.Path.of(\"a/b/c\"), java.nio.file.Path.of(\""
@@ -79,13 +78,13 @@ class EndedCellTest {
         assertTrue(Files.exists(folder.resolve("a/b/c/precious")));
         assertEquals(Path.of(System.getProperty("java.io.tmpdir")).toRealPath(), folder.getParent());
 
-        Outcome exit = BENCH.outcome("System.exit(1)");
+        CellReport exit = BENCH.report("System.exit(1)");
         assertEquals(
                 "This cell told Java to end. It did; the line goes on. It begins anew; the cells that went well before have"
                         + " been run again.",
-                counted(Bench.said(exit)));
+                counted(Bench.said(exit, "System.exit(1)")));
         assertEquals(List.of(), exit.plays());
-        assertNull(exit.shown());
+        assertEquals(List.of(), exit.parts());
         assertEquals("5", BENCH.says("n"));
         assertFalse(Files.exists(folder));
         assertTrue(Files.exists(precious));

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import monochord.shell.sitting.CellAnswers;
+import monochord.view.Look;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -175,7 +177,7 @@ class UnrulyCellTest {
             })
     void noControlCharacterComesThrough(String text) {
         String raw =
-                BENCH.outcome(text).answer().text(monochord.view.Look.ofPipe()).plain();
+                CellAnswers.of(BENCH.report(text), text).text(Look.ofPipe()).plain();
         assertTrue(raw.contains("owned"), raw);
         assertTrue(raw.chars().allMatch(c -> c == '\n' || !Character.isISOControl(c)), raw);
     }

@@ -10,6 +10,7 @@ import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
 import monochord.notebook.Digest;
 import monochord.shell.cell.Cell;
+import monochord.shell.sitting.CellAnswers;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.view.Answer;
@@ -54,7 +55,7 @@ final class Tried {
         if (cell.equals(Cell.none())) {
             return;
         }
-        Answer answer = cell.run(block.text(), sitting.key()).answer();
+        Answer answer = CellAnswers.of(cell.run(block.text(), sitting.key()), block.text());
         if (answer.status() != Answer.DONE) {
             String said = answer.text(Look.ofPipe()).plain();
             faults.add(new Fault(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Borrowing;
-import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
@@ -19,12 +18,6 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Pitch;
 import monochord.theory.note.Unreadable;
-import monochord.view.Answer;
-import monochord.view.music.BorrowAnswer;
-import monochord.view.music.BorrowedAnswer;
-import monochord.view.music.KeyAnswer;
-import monochord.view.music.MusicAnswer;
-import monochord.view.music.VoiceAnswer;
 
 /**
  * Reads a value that a cell has put into words. The text is read by the same readers as whatever is typed; what they do
@@ -32,12 +25,12 @@ import monochord.view.music.VoiceAnswer;
  *
  * @param here the key of the line
  */
-record Shown(Told told, Key here) {
+record CellMusicReader(Told told, Key here) {
     private static final int MOST_CHORDS = 64;
     private static final int LONGEST = 4000;
 
-    /** How the verbs show it, or nothing where it is no music. */
-    Optional<Answer> answer() {
+    /** The music that it is, or nothing. */
+    Optional<CellMusic> music() {
         try {
             return told.part(0).length() > LONGEST ? Optional.empty() : Optional.ofNullable(read());
         } catch (Unreadable | Unvoiced | IllegalArgumentException none) {
@@ -45,29 +38,27 @@ record Shown(Told told, Key here) {
         }
     }
 
-    private Answer read() {
+    private CellMusic read() {
         return switch (told.shape()) {
             case PLAIN -> null;
-            case KEY -> new KeyAnswer(Key.parse(told.part(0)));
+            case KEY -> new CellMusic.OneKey(key());
             case BORROWED -> borrowed();
             case VOICED -> voiced();
-            case CHORD, SCALE, NOTES, PROGRESSION, CHORDS -> MusicAnswer.of(read(told.part(0)), key());
+            case CHORD, SCALE, NOTES, PROGRESSION, CHORDS -> new CellMusic.InKey(read(told.part(0)), key());
         };
     }
 
     /** What it is to the ear, or nothing. */
-    Optional<Music> music() {
+    Optional<Music> heard() {
         try {
-            return told.isMusic() ? Optional.of(heard()) : Optional.empty();
+            return told.isMusic() ? Optional.of(sound()) : Optional.empty();
         } catch (Unreadable none) {
             return Optional.empty();
         }
     }
 
-    private Music heard() {
-        return told.shape() == Shape.KEY
-                ? new Music.OneScale(Key.parse(told.part(0)).scale())
-                : read(told.part(0));
+    private Music sound() {
+        return told.shape() == Shape.KEY ? new Music.OneScale(key().scale()) : read(told.part(0));
     }
 
     /** The key it stands in: its own if it has one. */
@@ -104,22 +95,21 @@ record Shown(Told told, Key here) {
         return chords;
     }
 
-    private Answer borrowed() {
-        List<Borrowed> borrowed =
-                chords().stream().map(chord -> Borrowing.borrowed(chord, key())).toList();
-        return borrowed.size() == 1
-                ? new BorrowedAnswer(key(), borrowed.get(0))
-                : new BorrowAnswer(key(), null, borrowed);
+    private CellMusic borrowed() {
+        return new CellMusic.BorrowedChords(
+                key(),
+                chords().stream().map(chord -> Borrowing.borrowed(chord, key())).toList(),
+                sound());
     }
 
     /** The search finds the same again, so only the task is told. */
-    private Answer voiced() {
+    private CellMusic voiced() {
         List<Optional<Pitch>> tops = new ArrayList<>();
         for (String top : told.part(4).split(" ")) {
             tops.add(top.equals("-") ? Optional.empty() : Optional.of(Pitch.parse(top)));
         }
         VoicingStyle style = VoicingStyle.find(told.part(2)).orElse(VoicingStyle.CLOSE);
         VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops);
-        return new VoiceAnswer(VoicingSearch.best(task, 1), false);
+        return new CellMusic.Voiced(VoicingSearch.best(task), sound());
     }
 }

@@ -3,34 +3,29 @@ package monochord.shell.cell;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import monochord.harmony.Music;
 import monochord.shell.cell.wire.Message;
 import monochord.shell.cell.wire.Told;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.theory.Key;
-import monochord.view.Answer;
-import monochord.view.notebook.CellAnswer;
-import monochord.view.notebook.CellTrouble;
 
 /** Gathers what a cell says while it runs. Nothing of it reaches the terminal as it came, and there is only so much. */
-final class Report {
+final class CellReportBuilder {
     private static final int MOST_PARTS = 200;
     private static final int MOST_PRINTED = 12_000;
     private static final int MOST_LISTENED = 16;
 
     private final String text;
     private final Key key;
-    private final List<CellAnswer.Part> parts = new ArrayList<>();
+    private final List<CellReport.Part> parts = new ArrayList<>();
     private final StringBuilder printed = new StringBuilder();
-    private final List<Outcome.Play> plays = new ArrayList<>();
+    private final List<CellReport.Play> plays = new ArrayList<>();
     private int room = MOST_PRINTED;
     private int unprinted;
-    private Music shown;
-    private CellTrouble trouble;
+    private CellFailure failure;
 
     /** @param key the key of the line */
-    Report(String text, Key key) {
+    CellReportBuilder(String text, Key key) {
         this.text = text;
         this.key = key;
     }
@@ -40,9 +35,9 @@ final class Report {
             case PRINTED -> print(SafeText.clean(said.text(0)));
             case VALUE -> Told.in(said, 2).ifPresent(told -> value(said, told));
             case SHOW -> Told.in(said, 0).ifPresent(told -> value(Message.of(said.kind()), told));
-            case PLAY -> Told.in(said, 1).ifPresent(told -> play(said.number(0, 0), new Shown(told, key)));
-            case NOTICE -> add(new CellAnswer.Notice(SafeText.oneLine(said.text(0))));
-            case TROUBLE -> trouble = trouble(said);
+            case PLAY -> Told.in(said, 1).ifPresent(told -> play(said.number(0, 0), new CellMusicReader(told, key)));
+            case NOTICE -> add(new CellReport.Notice(SafeText.oneLine(said.text(0))));
+            case TROUBLE -> failure = failure(said);
             case DONE -> unprinted += Math.max(0, said.number(1, 0));
             default -> {}
         }
@@ -56,29 +51,26 @@ final class Report {
     }
 
     private void value(Message said, Told told) {
-        Shown value = new Shown(told, key);
-        Optional<Answer> music = value.answer();
-        music.flatMap(drawn -> value.music()).ifPresent(heard -> shown = heard);
-        add(new CellAnswer.Value(
+        add(new CellReport.Value(
                 SafeText.oneLine(said.text(0)),
                 SafeText.oneLine(said.text(1)),
                 SafeText.clean(told.part(0)),
-                music.orElse(null)));
+                new CellMusicReader(told, key).music().orElse(null)));
     }
 
-    private void play(int tempo, Shown value) {
+    private void play(int tempo, CellMusicReader value) {
         if (plays.size() < MOST_LISTENED) {
-            value.music().ifPresent(music -> plays.add(new Outcome.Play(music, value.key(), tempo)));
+            value.heard().ifPresent(music -> plays.add(new CellReport.Play(music, value.key(), tempo)));
         }
     }
 
-    private CellTrouble trouble(Message said) {
+    private CellFailure failure(Message said) {
         int place = Math.min(said.number(1, -1), text.length());
-        String message = SafeText.clean(said.text(0));
-        return new CellTrouble(message, text, place, said.number(2, 0), place < 0 ? Answer.NO : Answer.UNREADABLE);
+        CellFailure.Kind kind = place < 0 ? CellFailure.Kind.THROWN : CellFailure.Kind.NOT_JAVA;
+        return new CellFailure(kind, SafeText.clean(said.text(0)), place, said.number(2, 0));
     }
 
-    private void add(CellAnswer.Part part) {
+    private void add(CellReport.Part part) {
         flush();
         if (parts.size() < MOST_PARTS) {
             parts.add(part);
@@ -87,7 +79,7 @@ final class Report {
 
     private void flush() {
         if (printed.length() > 0) {
-            parts.add(new CellAnswer.Printed(printed.toString()));
+            parts.add(new CellReport.Printed(printed.toString()));
             printed.setLength(0);
         }
     }
@@ -96,7 +88,7 @@ final class Report {
     void end(End end, Duration limit) {
         if (!end.words().isEmpty()) {
             String length = end == End.TOO_LONG ? " That is " + seconds(limit) + "." : "";
-            trouble = new CellTrouble(end.words() + length, text, -1, 0, end.status());
+            failure = CellFailure.of(end.kind(), end.words() + length);
         }
         if (end != End.GOOD && end != End.REFUSED) {
             plays.clear();
@@ -108,20 +100,20 @@ final class Report {
     }
 
     void fail(String message) {
-        trouble = new CellTrouble(message, text, -1, 0, Answer.FAILED);
+        failure = CellFailure.of(CellFailure.Kind.BROKEN, message);
     }
 
     /** Says how it goes on after an end. */
     void goesOn(String news) {
-        if (!news.isEmpty() && trouble != null) {
-            trouble = new CellTrouble(trouble.message() + " " + news, text, -1, 0, trouble.status());
+        if (!news.isEmpty() && failure != null) {
+            failure = failure.goingOn(news);
         } else if (!news.isEmpty()) {
-            add(new CellAnswer.Notice(news));
+            add(new CellReport.Notice(news));
         }
     }
 
-    Outcome outcome() {
+    CellReport report() {
         flush();
-        return new Outcome(new CellAnswer(parts, unprinted, trouble), plays, shown);
+        return new CellReport(parts, unprinted, failure, plays, Phrase.NOTHING);
     }
 }
