@@ -1,6 +1,6 @@
 package monochord.shell.replay;
 
-import monochord.shell.cell.Cell;
+import monochord.cell.Cell;
 import monochord.text.Phrase;
 
 /** Keeps back what somebody else's file would have run, and counts it. */

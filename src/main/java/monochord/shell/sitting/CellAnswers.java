@@ -2,10 +2,10 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import java.util.Optional;
+import monochord.cell.CellFailure;
+import monochord.cell.CellMusic;
+import monochord.cell.CellReport;
 import monochord.harmony.Music;
-import monochord.shell.cell.CellFailure;
-import monochord.shell.cell.CellMusic;
-import monochord.shell.cell.CellReport;
 import monochord.view.Answer;
 import monochord.view.Statement;
 import monochord.view.music.BorrowAnswer;
