@@ -6,6 +6,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,15 +31,18 @@ final class Logbook implements AutoCloseable {
 
     private static final String APPEND = """
             INSERT INTO attempt
-                (time, lesson, skill, subject, key, seed, answer, grade, misconception, millis, hints, tries)
-            SELECT ?, lesson.id, skill.id, ?, key.id, ?, ?, ?, misconception.id, ?, ?, ?
+                (time, lesson, skill, subject, key, seed, answer, grade, misconception, millis, hints, tries,
+                learner, assignment)
+            SELECT ?, lesson.id, skill.id, ?, key.id, ?, ?, ?, misconception.id, ?, ?, ?,
+                (SELECT id FROM word WHERE text = ?), (SELECT id FROM word WHERE text = ?)
             FROM word AS lesson, word AS skill, word AS key, word AS misconception
             WHERE lesson.text = ? AND skill.text = ? AND key.text = ? AND misconception.text = ?
             """;
 
     private static final String READ = """
             SELECT time, lesson.text, skill.text, subject, key.text, seed, answer, grade,
-                misconception.text, millis, hints, tries
+                misconception.text, millis, hints, tries,
+                (SELECT text FROM word WHERE id = learner), (SELECT text FROM word WHERE id = assignment)
             FROM attempt
             JOIN word AS lesson ON lesson.id = lesson
             JOIN word AS skill ON skill.id = skill
@@ -53,7 +57,7 @@ final class Logbook implements AutoCloseable {
      */
     private static final String EVIDENCE =
             "SELECT time, (skill << 40) | (key << 24) | (grade << 21) | (min(hints, 3) << 19) | min(millis, 524287)"
-                    + " FROM attempt WHERE tries = 0 ORDER BY ";
+                    + " FROM attempt WHERE tries = 0 AND learner IS NULL ORDER BY ";
 
     private final Connection connection;
 
@@ -119,10 +123,10 @@ final class Logbook implements AutoCloseable {
     }
 
     /** Keeps all of these or, if it fails, none. */
-    void append(List<Attempt> attempts) throws SQLException {
+    void append(List<KeptAttempt> attempts) throws SQLException {
         connection.setAutoCommit(false);
         try {
-            for (Attempt attempt : attempts) {
+            for (KeptAttempt attempt : attempts) {
                 append(attempt);
             }
             connection.commit();
@@ -142,9 +146,15 @@ final class Logbook implements AutoCloseable {
         }
     }
 
-    private void append(Attempt attempt) throws SQLException {
-        for (String word : List.of(attempt.lesson(), attempt.skill(), attempt.key(), attempt.misconception())) {
-            run(WORD, word);
+    private void append(KeptAttempt kept) throws SQLException {
+        Attempt attempt = kept.attempt();
+        String learner = orNull(kept.learner());
+        String assignment = orNull(kept.assignment());
+        for (String word : Arrays.asList(
+                attempt.lesson(), attempt.skill(), attempt.key(), attempt.misconception(), learner, assignment)) {
+            if (word != null) {
+                run(WORD, word);
+            }
         }
         int rows = run(
                 APPEND,
@@ -156,6 +166,8 @@ final class Logbook implements AutoCloseable {
                 attempt.millis(),
                 attempt.hints(),
                 attempt.tries(),
+                learner,
+                assignment,
                 attempt.lesson(),
                 attempt.skill(),
                 attempt.key(),
@@ -163,6 +175,14 @@ final class Logbook implements AutoCloseable {
         if (rows != 1) {
             throw new SQLException("an attempt made " + rows + " rows");
         }
+    }
+
+    private static String orNull(String text) {
+        return text.isEmpty() ? null : text;
+    }
+
+    private static String orEmpty(String text) {
+        return text == null ? "" : text;
     }
 
     private int run(String sql, Object... values) throws SQLException {
@@ -174,12 +194,12 @@ final class Logbook implements AutoCloseable {
         }
     }
 
-    /** All attempts in the order of time. */
-    void attempts(Consumer<Attempt> each) throws SQLException {
+    /** All attempts in the order of time, whoever gave them. */
+    void attempts(Consumer<KeptAttempt> each) throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(READ)) {
             while (row.next()) {
-                each.accept(attempt(row));
+                each.accept(new KeptAttempt(attempt(row), orEmpty(row.getString(13)), orEmpty(row.getString(14))));
             }
         }
     }
@@ -201,7 +221,7 @@ final class Logbook implements AutoCloseable {
     }
 
     /**
-     * What all of them say. The rows lie in the order of time, and are read as they lie, unless a clock was set back.
+     * What all the learner's own say. The rows lie in the order of time, and are read as they lie, unless a clock was set back.
      */
     Knowledge knowledge() throws SQLException {
         Optional<Knowledge> asTheyLie = gathered("id");
