@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import monochord.course.JudgedAnswer;
 import monochord.course.Placement;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
@@ -18,7 +19,6 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
-import monochord.shell.sitting.Judged;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
@@ -173,11 +173,9 @@ final class Reading {
 
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
     private Answer called(String text, ClassTeaching room) {
-        boolean answers = sitting.teaching()
-                .roomQuestion()
-                .filter(question -> isRead(question, heard(text).english()))
-                .isPresent();
-        return (answers ? Optional.<Answer>empty() : host.goOn(text)).orElseGet(() -> room.take(text, sitting));
+        Optional<JudgedAnswer> judged = room.judge(text, sitting.naming());
+        Optional<Answer> goesOn = judged.filter(JudgedAnswer::isRead).isPresent() ? Optional.empty() : host.goOn(text);
+        return goesOn.or(() -> judged.map(room::take)).orElseGet(() -> room.inAnotherKey(text, sitting));
     }
 
     /** What follows a line that passes a first question, or says what the notes are called; none if it does neither. */
@@ -196,7 +194,7 @@ final class Reading {
 
     /** What cannot be read as an answer may have been meant for a verb. */
     private Answer answer(String text, String word) {
-        Judged judged = sitting.teaching().judge(text);
+        JudgedAnswer judged = sitting.teaching().judge(text);
         if (judged.isRead()) {
             return sitting.teaching().take(judged);
         }

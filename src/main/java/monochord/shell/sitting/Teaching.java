@@ -9,8 +9,8 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import monochord.course.Activity;
 import monochord.course.Course;
+import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
-import monochord.course.NamedAnswer;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
@@ -24,7 +24,6 @@ import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
-import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
@@ -260,14 +259,12 @@ public final class Teaching {
     }
 
     /** The verdict on an answer to the open question, which nothing hangs on yet. */
-    public Judged judge(String typed) {
-        Question open = question.question();
-        AsTyped text = NamedAnswer.answer(typed, open, sitting.naming());
-        return new Judged(open, text, NamedAnswer.judge(text, open));
+    public JudgedAnswer judge(String typed) {
+        return JudgedAnswer.of(typed, question.question(), sitting.naming());
     }
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
-    public Answer take(Judged judged) {
+    public Answer take(JudgedAnswer judged) {
         question.take(judged.text().english(), judged.verdict()).ifPresent(sitting.study()::keep);
         return sitting.study().withNotices(said(judged));
     }
@@ -277,7 +274,7 @@ public final class Teaching {
         return take(judge(typed));
     }
 
-    private Answer said(Judged judged) {
+    private Answer said(JudgedAnswer judged) {
         Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), "");
         if (firstStart().isPresent() && judged.isRead()) {
             return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
@@ -294,7 +291,7 @@ public final class Teaching {
     }
 
     /** What can be done after a wrong answer, or one that could not be read. */
-    private String tryAgain(Judged judged) {
+    private String tryAgain(JudgedAnswer judged) {
         String heard = judged.question().isByEar() && judged.isRead()
                 ? Hearing.beside(
                                 judged.question(),
