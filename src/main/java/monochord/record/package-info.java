@@ -6,6 +6,6 @@
  * where nothing can be kept, and says so once. An answer is on disk before it is judged aloud, so a sitting may be killed
  * at any moment; several shells may write at once.
  *
- * <p>Imports {@code practice} and {@code text}, and SQLite by {@code java.sql}.
+ * <p>Imports {@code practice}, {@code text} and {@code file}, and SQLite by {@code java.sql}.
  */
 package monochord.record;

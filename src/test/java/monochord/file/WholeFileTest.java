@@ -1,4 +1,4 @@
-package monochord.sound.file;
+package monochord.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -8,12 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.sound.midi.Sequence;
-import monochord.score.Score;
-import monochord.sound.MidiWalk;
-import monochord.sound.Performance;
-import monochord.theory.note.Beats;
-import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,8 +15,9 @@ class WholeFileTest {
     @TempDir
     Path folder;
 
-    private static final Sequence ONE_NOTE =
-            Performance.of(Score.note(Pitch.parse("C4"), Beats.ONE)).sequence();
+    private static void write(Path file) throws IOException {
+        WholeFile.write(file, part -> Files.writeString(part, "a tune"));
+    }
 
     private List<String> names() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
@@ -34,23 +29,22 @@ class WholeFileTest {
     void replacesWhatWasThereAndLeavesNothingBeside() throws IOException {
         Path file = folder.resolve("tune.mid");
         Files.writeString(file, "an older tune");
-        MidiFile.write(ONE_NOTE, file);
-        WavFile.write(ONE_NOTE, folder.resolve("tune.wav"));
-        assertEquals(List.of("tune.mid", "tune.wav"), names());
-        assertEquals(2, MidiWalk.through(Files.readAllBytes(file)).trackCount());
+        write(file);
+        assertEquals(List.of("tune.mid"), names());
+        assertEquals("a tune", Files.readString(file));
     }
 
     @Test
     void saysWhichFolderIsMissing() {
         Path file = folder.resolve("nowhere").resolve("tune.mid");
-        IOException missing = assertThrows(IOException.class, () -> MidiFile.write(ONE_NOTE, file));
+        IOException missing = assertThrows(IOException.class, () -> write(file));
         assertEquals(file + ": there is no folder " + file.getParent(), missing.getMessage());
     }
 
     @Test
     void saysThatAFolderIsNoFile() throws IOException {
         Path file = Files.createDirectory(folder.resolve("tune.wav"));
-        IOException wrong = assertThrows(IOException.class, () -> WavFile.write(ONE_NOTE, file));
+        IOException wrong = assertThrows(IOException.class, () -> write(file));
         assertEquals(file + ": is a folder, not a file", wrong.getMessage());
     }
 

@@ -1,4 +1,4 @@
-package monochord.sound.file;
+package monochord.file;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
