@@ -16,12 +16,12 @@ final class SheetElement {
 
     /** Source of the names: W3C MusicXML 4.0. */
     private static final Set<String> READ =
-            Set.of(("work work-title movement-title part measure note backup forward harmony attributes barline repeat"
-                            + " grace cue chord rest pitch step alter octave duration voice tie"
-                            + " divisions key fifths mode transpose diatonic chromatic octave-change"
-                            + " root root-step root-alter numeral numeral-root numeral-alter kind bass bass-step bass-alter"
-                            + " inversion degree degree-value degree-alter degree-type offset")
-                    .split(" "));
+            Set.of(("work,work-title,movement-title,part,measure,note,backup,forward,harmony,attributes,barline,"
+                            + "repeat,grace,cue,chord,rest,pitch,step,alter,octave,duration,voice,tie,divisions,key,fifths,"
+                            + "mode,transpose,diatonic,chromatic,octave-change,root,root-step,root-alter,numeral,numeral-root,"
+                            + "numeral-alter,kind,bass,bass-step,bass-alter,inversion,degree,degree-value,degree-alter,"
+                            + "degree-type,offset")
+                    .split(","));
 
     private final String name;
     private final String type;
