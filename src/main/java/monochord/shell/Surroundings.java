@@ -58,9 +58,7 @@ public record Surroundings(
                 seeds,
                 folder,
                 new Course(lessons, home().resolve("lessons")),
-                clock,
-                keepers.apply(home()),
-                settings);
+                new Sitting.Memory(clock, keepers.apply(home()), settings));
         sitting.cells().takeFrom(() -> new JvmCell(() -> cellLimit(settings)));
         sitting.outside().take(new Trusted(home(), Ours.folders()));
         sitting.outside().take(new Drafts(home(), clock));

@@ -47,8 +47,8 @@ public final class Rehearsal implements AutoCloseable {
         this.outside = outside;
         folder = Files.createTempDirectory("monochord").toRealPath();
         Chance chance = start.seed().isPresent() ? Chance.from(start.seed().getAsLong()) : Chance.counting();
-        sitting = new Sitting(
-                ear(), chance, folder, outside.course().afresh(), clock, keeper(start.lesson()), Settings.inMemory());
+        var memory = new Sitting.Memory(clock, keeper(start.lesson()), Settings.inMemory());
+        sitting = new Sitting(ear(), chance, folder, outside.course().afresh(), memory);
         Outside around = outside.outside();
         sitting.outside().closeOff(around.newSeal(folder));
         sitting.outside().take(around.trust().unmoved());

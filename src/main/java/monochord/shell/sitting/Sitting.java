@@ -45,24 +45,30 @@ public final class Sitting {
     private boolean seated;
     private boolean ended;
 
+    /**
+     * What outlasts a sitting, and the time of day.
+     *
+     * @param clock milliseconds since 1970 in UTC
+     */
+    public record Memory(LongSupplier clock, Keeper keeper, Settings settings) {}
+
     /** One in which the clock stands still and whose answers are forgotten with it. */
     public Sitting(Ear ear, Chance seeds, Path folder, Course course) {
-        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory(), Settings.inMemory());
+        this(ear, seeds, folder, course, new Memory(() -> 0, Keeper.inMemory(), Settings.inMemory()));
     }
 
     /**
      * @param seeds where chance comes from
      * @param folder where file names that are not absolute begin
-     * @param clock milliseconds since 1970 in UTC
      */
-    public Sitting(
-            Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
-        this.stage = new PlaybackState(ear, settings, new Breaks(clock));
-        this.settings = settings;
+    public Sitting(Ear ear, Chance seeds, Path folder, Course course, Memory memory) {
+        LongSupplier clock = memory.clock();
+        this.stage = new PlaybackState(ear, memory.settings(), new Breaks(clock));
+        this.settings = memory.settings();
         this.seeds = seeds;
         this.outside = new Outside(folder);
         this.teaching = new Teaching(this, course, clock);
-        this.study = new LearnerRecord(keeper, clock);
+        this.study = new LearnerRecord(memory.keeper(), clock);
         this.journal = new Journal(this::start, () -> Look.ofPipe().naming(naming));
     }
 
