@@ -73,7 +73,7 @@ class WebPageTest {
     void thePageForbidsItselfScriptsAndTheNetwork() {
         String written = page(shown("F", "F A C")).write();
 
-        assertTrue(written.contains("default-src &#39;none&#39;; media-src data:;"), written);
+        assertTrue(written.contains("default-src &apos;none&apos;; media-src data:;"), written);
         assertFalse(written.contains("<script"), written);
         assertFalse(written.matches("(?s).*(src|href)=\"(?!data:).*"), written);
     }
