@@ -1,5 +1,6 @@
 package monochord.shell.sitting;
 
+import monochord.course.UnderWay;
 import monochord.text.Phrase;
 
 /**
@@ -122,6 +123,27 @@ public enum LineMode {
         static final Phrase LESSON = Phrase.sentence("A lesson is open: Enter goes on with it.")
                 .then(Phrase.of("play hears the last example again, help lists what else there is."));
         static final Phrase CLASS = Phrase.sentence("Enter goes on, back goes back, skip ends it.");
+    }
+
+    /**
+     * What the line is there for.
+     *
+     * @param asking whether a question is open
+     * @param java whether the lesson that is being taken waits to run Java
+     */
+    static LineMode of(UnderWay underWay, boolean asking, boolean java) {
+        if (underWay.firstStart().isPresent()) {
+            return underWay.firstStart().get().asksForNames() ? NAMES : FIRST_QUESTION;
+        } else if (underWay.isNamedQuestion()) {
+            return asking ? QUESTION : ANSWERED;
+        } else if (underWay.run().isPresent()) {
+            return underWay.run().get().isReview() ? REVIEW : RUN;
+        } else if (underWay.room().isPresent()) {
+            return underWay.room().get().isAsking() ? CLASS_QUESTION : CLASS;
+        } else if (underWay.isNothing()) {
+            return REST;
+        }
+        return java ? LESSON_JAVA : asking ? LESSON_QUESTION : LESSON_PAGE;
     }
 
     /** In two or three words. */

@@ -118,7 +118,7 @@ public final class Opening {
         }
         return sitting.course()
                 .next()
-                .map(entry -> sitting.teaching().begin(entry, Optional.empty()))
+                .map(entry -> LessonStart.alone(entry, Optional.empty(), sitting))
                 .orElseGet(Sitting::idle);
     }
 }
