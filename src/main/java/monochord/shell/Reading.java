@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.course.JudgedAnswer;
 import monochord.course.Placement;
-import monochord.harmony.Music;
-import monochord.harmony.MusicText;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
@@ -22,17 +19,14 @@ import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
-import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
-import monochord.theory.Key;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
 import monochord.view.Refusal;
 import monochord.view.Statement;
-import monochord.view.music.MusicAnswer;
 
 /**
  * Understands a line: as the answer to the open question, as a sentence with a verb, or as music.
@@ -41,13 +35,7 @@ import monochord.view.music.MusicAnswer;
  */
 final class Reading {
     static final int LONGEST_LINE = 10_000;
-    private static final int LONGEST_QUOTE = 30;
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
-    private static final String BEGINS_MUSIC = "ABCDEFGIVNb#♭♯1234567|";
-    private static final Phrase WHAT_IS_READ = Phrase.of(
-            "Type music, such as {0}, IV I V, {1} or {2}, or one of the words that help lists.",
-            Phrase.toType("F C G"), Phrase.toType("Abmaj7"), Phrase.toType("D major"));
-
     private static final String SKIP = "skip";
     private static final String BACK = "back";
     private static final String HINT = "hint";
@@ -56,12 +44,14 @@ final class Reading {
     private final Verbs verbs;
     private final Sitting sitting;
     private final SmallTalk host;
+    private final MusicLine music;
     private final Map<Verb, Usage> usages = new HashMap<>();
 
     Reading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
         this.sitting = sitting;
         this.host = new SmallTalk(verbs, sitting);
+        this.music = new MusicLine(verbs, sitting, host);
         sitting.outside().take((Conversation) (line, other) -> new Reading(verbs, other).read(line));
     }
 
@@ -167,8 +157,8 @@ final class Reading {
             return called(text, room.get());
         }
         return atFirstStart(text)
-                .orElseGet(
-                        () -> sitting.question().isOpen() ? answer(unasked(text), word) : music(unasked(text), word));
+                .orElseGet(() ->
+                        sitting.question().isOpen() ? answer(unasked(text), word) : music.read(unasked(text), word));
     }
 
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
@@ -201,7 +191,7 @@ final class Reading {
         return host.meet(text).orElseGet(() -> {
             Answer answer = sitting.teaching().take(judged);
             return OtherNames.in(text, sitting.naming(), english -> isRead(judged.question(), english))
-                    .or(() -> didYouMean(word))
+                    .or(() -> music.didYouMean(word))
                     .map(advice -> Answers.of(answer, Statement.of(advice)))
                     .orElse(answer);
         });
@@ -211,27 +201,11 @@ final class Reading {
         return question.judge(answer).grade() != Grade.UNREADABLE;
     }
 
-    /** What was typed, by the note names the learner goes by. */
-    private AsTyped heard(String text) {
-        return AsTyped.of(text, sitting.naming());
-    }
-
-    /** The same for the sentence of a verb: behind an option stand file names and numbers, unless it is an answer. */
+    /** What was typed behind a verb, by the note names the learner goes by: behind an option stand file names and numbers, unless it is an answer. */
     private AsTyped heard(Verb verb, String text) {
         int option = text.contains("--answer") ? -1 : text.indexOf("--");
         int end = !verb.readsMusic() ? 0 : option < 0 ? text.length() : option;
         return AsTyped.upTo(end, text, sitting.naming(), place -> verb.isNoName(text, place));
-    }
-
-    private Refusal refusal(Unreadable unreadable, AsTyped typed, Phrase advice) {
-        Unreadable restored = typed.restored(unreadable);
-        return Refusal.of(
-                restored,
-                OtherNames.at(restored.place(), typed.typed(), typed.naming()).orElse(advice));
-    }
-
-    private Optional<Phrase> didYouMean(String word) {
-        return Nearest.to(word, verbs.words()).map(verb -> Phrase.of("Did you mean {0}?", Phrase.typed(verb)));
     }
 
     private Sentence sentence(Verb verb, Usage usage, AsTyped typed) {
@@ -247,7 +221,7 @@ final class Reading {
         try {
             return verb.run(sentence(verb, usage, typed), sitting);
         } catch (Unreadable unreadable) {
-            return refusal(unreadable, typed, usage.formIfAny());
+            return MusicLine.refusal(unreadable, typed, usage.formIfAny());
         }
     }
 
@@ -257,60 +231,5 @@ final class Reading {
             end++;
         }
         return text.substring(0, end);
-    }
-
-    private Answer music(String text, String word) {
-        AsTyped typed = heard(text);
-        try {
-            Sentence sentence = Sentence.parse(typed.english(), Set.of("in"), Set.of());
-            Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
-            Music music = sentence.body().read(said -> MusicText.read(said, key));
-            sitting.stage().remember(music);
-            sitting.teaching().giveWay();
-            return MusicAnswer.of(music, key);
-        } catch (Unreadable unreadable) {
-            return isJava(text, word)
-                    ? sitting.cells().begin(text)
-                    : host.meet(text).orElseGet(() -> neither(typed, word, unreadable));
-        }
-    }
-
-    /**
-     * Whether a line that is no music is for the cell. Only what looks like Java is handed there at all, so that a slip in
-     * a verb or a chord starts no JVM; what looks like Java and like a slip, too, must be Java without a fault.
-     */
-    private boolean isJava(String text, String word) {
-        if (!JavaText.mayBe(text, sitting.cells()::holds)) {
-            return false;
-        }
-        boolean slip = didYouMean(word).isPresent() || JavaText.beginsAsMusic(text);
-        return !slip || sitting.cells().reads(text);
-    }
-
-    /** A line that begins as music begins is music gone wrong; any other is taken for a verb that does not exist. */
-    private Answer neither(AsTyped typed, String word, Unreadable unreadable) {
-        Optional<Phrase> near = didYouMean(word);
-        int place = typed.typedPlace(unreadable.place());
-        boolean named = typed.changeAt(0).isPresent()
-                || OtherNames.at(place, typed.typed(), typed.naming()).isPresent();
-        boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0;
-        if (named || near.isEmpty() && (musical || place > word.length())) {
-            return refusal(unreadable, typed, Phrase.NOTHING);
-        }
-        String shown = word.length() > LONGEST_QUOTE ? word.substring(0, LONGEST_QUOTE) + "…" : word;
-        return new Refusal(
-                Phrase.of("\"{0}\" is neither music nor a word I know.", Phrase.typed(shown)),
-                1,
-                near.orElseGet(this::advice));
-    }
-
-    private Phrase advice() {
-        LineMode mode = sitting.mode();
-        return switch (mode) {
-            case NAMES ->
-                Phrase.of("Type english, german or latin; Enter keeps {0} and goes on.", Phrase.typed("A B C"));
-            case LESSON_PAGE, LESSON_JAVA -> mode.row().then(WHAT_IS_READ);
-            default -> WHAT_IS_READ;
-        };
     }
 }

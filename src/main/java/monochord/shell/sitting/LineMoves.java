@@ -21,8 +21,7 @@ import monochord.view.Statement;
  * @param lesson the one that is being taken, or null
  * @param room the one before a class, or null
  */
-record LineMoves(
-        Teaching teaching, Sitting sitting, UnderWay underWay, LessonTeaching lesson, ClassTeaching room) {
+record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTeaching lesson, ClassTeaching room) {
     /** What Enter does. */
     Answer enter() {
         return switch (teaching.mode()) {
@@ -44,7 +43,8 @@ record LineMoves(
 
     private Answer leaveQuestion() {
         return Answers.of(
-                Statement.of(Phrase.sentence("We leave it. ask asks another of its kind.")), teaching.next().leaveUppermost());
+                Statement.of(Phrase.sentence("We leave it. ask asks another of its kind.")),
+                teaching.next().leaveUppermost());
     }
 
     private Answer passInRun() {
@@ -98,7 +98,9 @@ record LineMoves(
                         FirstStart.follow(teaching.firstStart().orElseThrow().found(), sitting));
             case QUESTION -> Optional.of(leaveQuestion());
             case ANSWERED ->
-                Optional.of(Answers.of(Statement.of(Phrase.sentence("Done with that.")), teaching.next().leaveUppermost()));
+                Optional.of(Answers.of(
+                        Statement.of(Phrase.sentence("Done with that.")),
+                        teaching.next().leaveUppermost()));
             case RUN, REVIEW -> Optional.of(teaching.endRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
             case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));

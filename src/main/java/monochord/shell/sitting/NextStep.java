@@ -14,7 +14,9 @@ record NextStep(Teaching teaching, Sitting sitting, UnderWay underWay) {
         if (underWay.isNamedQuestion()) {
             return leaveUppermost();
         }
-        return underWay.run().map(this::advanced).orElseGet(() -> teaching.lesson().nextBelowVerdict(sitting));
+        return underWay.run()
+                .map(this::advanced)
+                .orElseGet(() -> teaching.lesson().nextBelowVerdict(sitting));
     }
 
     private Answer advanced(QuestionRun run) {

@@ -82,8 +82,8 @@ public final class Teaching {
 
     /** What Enter does in that mode, and what hears a page again. */
     Phrase row(LineMode mode) {
-        boolean plays =
-                mode == LineMode.LESSON_PAGE && underWay.walk().filter(LessonWalk::endsWithMusic).isPresent();
+        boolean plays = mode == LineMode.LESSON_PAGE
+                && underWay.walk().filter(LessonWalk::endsWithMusic).isPresent();
         if (mode == LineMode.LESSON_JAVA) {
             return mode.fullRow();
         }
