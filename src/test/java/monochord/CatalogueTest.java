@@ -54,6 +54,7 @@ class CatalogueTest {
                     "said where a part of the program is damaged, by a class that may load no other",
             "monochord/record/Schema.java", "SQL",
             "monochord/record/Logbook.java", "SQL",
+            "monochord/record/KnowledgeQuery.java", "SQL",
             "monochord/sound/Synthesis.java", "names that the synthesizer of the JDK has for its settings");
 
     /** Two words with a space between them, as no id, pattern or name of an option has. */

@@ -39,8 +39,8 @@ public final class UnderWay {
     }
 
     /** The first questions to someone new, if the line goes on with them. */
-    public Optional<Placement> firstStart() {
-        return now(Placement.class);
+    public Optional<FirstQuestions> firstStart() {
+        return now(FirstQuestions.class);
     }
 
     /** The run of questions or the review, if the line goes on with one. */
@@ -93,6 +93,6 @@ public final class UnderWay {
         return walk().map(walk -> asking ? walk.place() : walk.page())
                 .or(() -> run().map(QuestionRun::place))
                 .or(() -> room().map(RoomLesson::place))
-                .or(() -> firstStart().map(Placement::place));
+                .or(() -> firstStart().map(FirstQuestions::place));
     }
 }

@@ -58,7 +58,7 @@ final class Logbook implements AutoCloseable {
             try {
                 return openOnce(file);
             } catch (SQLException failed) {
-                if (!Trouble.isBusy(failed) || System.nanoTime() > until) {
+                if (!FileTrouble.isBusy(failed) || System.nanoTime() > until) {
                     throw failed;
                 }
             }

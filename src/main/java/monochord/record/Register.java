@@ -134,7 +134,7 @@ public final class Register implements AutoCloseable {
             try {
                 work.run();
             } catch (SQLException failed) {
-                if (!Trouble.isDamage(failed)) {
+                if (!FileTrouble.isDamage(failed)) {
                     throw failed;
                 }
                 setAside();
@@ -151,7 +151,7 @@ public final class Register implements AutoCloseable {
         if (!troubled) {
             notices.add(Phrase.of(
                     "Answers are not being kept: {0}. The sitting goes on; what it holds is kept as soon as that is put right.",
-                    Trouble.reason(failed, file)));
+                    FileTrouble.reason(failed, file)));
         }
         troubled = true;
     }
@@ -169,7 +169,7 @@ public final class Register implements AutoCloseable {
         try {
             return opened();
         } catch (SQLException unwritable) {
-            if (Trouble.isDamage(unwritable) || !Files.isReadable(file)) {
+            if (FileTrouble.isDamage(unwritable) || !Files.isReadable(file)) {
                 throw unwritable;
             }
             book = Logbook.openForReading(file);
@@ -179,7 +179,7 @@ public final class Register implements AutoCloseable {
 
     private void setAside() throws IOException {
         letGo();
-        notices.add(Aside.move(file));
+        notices.add(DamagedFile.move(file));
     }
 
     /** Closes the file; it opens again when it is needed. */

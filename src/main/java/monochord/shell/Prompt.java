@@ -32,13 +32,13 @@ final class Prompt {
     private final Surroundings around;
     private final Verbs verbs;
     private final Sitting sitting;
-    private final Reading reading;
+    private final LineReading reading;
     private final Look look;
     private final Noting noting;
     private boolean toldHowToStop;
     private Phrase rowBefore = Phrase.NOTHING;
 
-    Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
+    Prompt(Surroundings around, Verbs verbs, Sitting sitting, LineReading reading, Look look) {
         this.around = around;
         this.verbs = verbs;
         this.sitting = sitting;
@@ -197,7 +197,7 @@ final class Prompt {
     private PromptReader reader(Terminal terminal) {
         PromptReader reader =
                 new PromptReader(terminal, this::sounds, sitting.stage().ear()::stop);
-        reader.setParser(new Words());
+        reader.setParser(new CompletionParser());
         reader.setCompleter(new Completion(verbs, sitting));
         reader.setHighlighter(new VerbHighlighter(verbs, look));
         reader.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)

@@ -14,7 +14,7 @@ import monochord.shell.ear.Ear;
 import monochord.shell.journal.Drafts;
 import monochord.shell.keeping.Keeper;
 import monochord.shell.keeping.Settings;
-import monochord.shell.sitting.Chance;
+import monochord.shell.sitting.SeedSource;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.theory.note.Signs;
@@ -39,7 +39,7 @@ public record Surroundings(
         Map<String, String> environment,
         Path folder,
         Path lessons,
-        Chance seeds,
+        SeedSource seeds,
         Ear ear,
         LongSupplier clock,
         Function<Path, Keeper> keepers) {

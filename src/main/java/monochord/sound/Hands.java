@@ -64,7 +64,7 @@ final class Hands {
     }
 
     private void writeLevels(Track track, int channel) throws InvalidMidiDataException {
-        for (Level level : performance.levels()) {
+        for (LevelChange level : performance.levels()) {
             long tick = Sequencing.ticks(level.start());
             add(track, tick, controller(channel, EXPRESSION_CONTROLLER, level.expression()));
         }

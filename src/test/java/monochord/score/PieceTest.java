@@ -77,7 +77,7 @@ class PieceTest {
 
     @Test
     void inThreeEachWrittenBarHasThreeBeatsAndEachLooseChordABar() {
-        Metre three = Metre.parse("3/4");
+        BarGrid three = BarGrid.parse("3/4");
         assertEquals(
                 Beats.of(6),
                 Arrangement.piece(MusicText.read("| C G | F |", C), three).beats());
@@ -146,13 +146,13 @@ class PieceTest {
 
     @Test
     void readsAMetre() {
-        assertEquals(Beats.of(3), Metre.parse("6/8").bar());
-        assertEquals(Beats.of(4), Metre.parse("2/2").bar());
+        assertEquals(Beats.of(3), BarGrid.parse("6/8").bar());
+        assertEquals(Beats.of(4), BarGrid.parse("2/2").bar());
         for (String wrong : List.of("", "3", "3/5", "0/4", "99/4", "3/4 ")) {
             assertEquals(
                     "\"" + wrong.strip() + (wrong.endsWith(" ") ? " " : "")
                             + "\" is not a metre: expected beats and their value such as 3/4 or 6/8. Example: 3/4",
-                    assertThrows(Unreadable.class, () -> Metre.parse(wrong)).getMessage());
+                    assertThrows(Unreadable.class, () -> BarGrid.parse(wrong)).getMessage());
         }
     }
 }

@@ -14,7 +14,7 @@ import monochord.theory.Key;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Which lines go to the cell at all. Guard: {@code JavaText.mayBe} in {@code Reading.isJava}. */
+/** Which lines go to the cell at all. Guard: {@code JavaText.mayBe} in {@code LineReading.isJava}. */
 class JavaTextTest {
     private final List<String> touched = new ArrayList<>();
 
@@ -74,7 +74,7 @@ class JavaTextTest {
         Sitting sitting = new Run.Outside().around(null, null, null).sitting();
         sitting.cells().take(new Untouched());
         touched.clear();
-        new Reading(new Verbs(), sitting).read(line);
+        new LineReading(new Verbs(), sitting).read(line);
         return List.copyOf(touched);
     }
 

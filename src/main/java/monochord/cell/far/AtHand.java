@@ -35,7 +35,7 @@ public final class AtHand {
 
     /** The key of the line. */
     public static Key key() {
-        return Scene.current().key();
+        return RunContext.current().key();
     }
 
     /**
@@ -166,12 +166,12 @@ public final class AtHand {
 
     /** Draws music at the line, at once; text is read in the key of the line. */
     public static void show(Object music) {
-        Scene.current().send(Kind.SHOW, told(music, key()));
+        RunContext.current().send(Kind.SHOW, told(music, key()));
     }
 
     /** {@code show(chord("Bb"), key("D"))}: as it stands in a key. */
     public static void show(Object music, Key key) {
-        Scene.current().send(Kind.SHOW, told(music, key).in(key.toString()));
+        RunContext.current().send(Kind.SHOW, told(music, key).in(key.toString()));
     }
 
     /**
@@ -185,18 +185,18 @@ public final class AtHand {
 
     /** Plays music when the cell is done, each thing after the one before; text is read in the key of the line. */
     public static void play(Object music) {
-        Scene.current().send(Kind.PLAY, told(music, key()), "");
+        RunContext.current().send(Kind.PLAY, told(music, key()), "");
     }
 
     /** {@code play(verse, 84)}: at so many beats a minute. */
     public static void play(Object music, int tempo) {
-        Scene.current().send(Kind.PLAY, told(music, key()), Integer.toString(tempo));
+        RunContext.current().send(Kind.PLAY, told(music, key()), Integer.toString(tempo));
     }
 
     private static Told told(Object music, Key key) {
         Object value = music instanceof String text ? MusicText.read(text, key) : music;
-        return Rendering.music(value)
+        return ValueText.music(value)
                 .orElseThrow(() -> new IllegalArgumentException(
-                        Limits.cut(Rendering.plain(value)) + " is not music, so it can be neither shown nor played"));
+                        Limits.cut(ValueText.plain(value)) + " is not music, so it can be neither shown nor played"));
     }
 }

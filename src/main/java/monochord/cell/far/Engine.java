@@ -49,7 +49,7 @@ public final class Engine extends LocalExecutionControl {
     public static String evaluate() throws Throwable {
         runner = Thread.currentThread();
         try {
-            told = Rendering.of(snippet.invoke(null));
+            told = ValueText.of(snippet.invoke(null));
         } catch (InvocationTargetException thrown) {
             throw thrown.getCause();
         }
@@ -62,7 +62,7 @@ public final class Engine extends LocalExecutionControl {
         try {
             Field variable = findClass(className).getDeclaredField(varName);
             variable.setAccessible(true);
-            return Rendering.asTyped(variable.get(null));
+            return ValueText.asTyped(variable.get(null));
         } catch (ReflectiveOperationException unreachable) {
             throw new InternalException(unreachable.toString());
         }

@@ -39,7 +39,7 @@ record Quoting(int place, String music) {
         return MusicText.read(said, ANY);
     }
 
-    Trouble trouble() {
-        return new Trouble("Music stands in quotation marks in Java: \"" + music + "\".", place, 0);
+    SnippetFailure trouble() {
+        return new SnippetFailure("Music stands in quotation marks in Java: \"" + music + "\".", place, 0);
     }
 }

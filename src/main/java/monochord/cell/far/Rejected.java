@@ -51,11 +51,11 @@ record Rejected(Diag diag, String text, int offset, JShell shell) {
     /** What other languages print with. */
     private static final List<String> PRINTING = List.of("print", "println", "printf", "echo", "puts");
 
-    Trouble trouble() {
+    SnippetFailure trouble() {
         int place = (int) Math.min(text.length(), offset + Math.max(0, diag.getPosition()));
         String code = diag.getCode().startsWith(ERROR) ? diag.getCode().substring(ERROR.length()) : diag.getCode();
         Quoting bare = BARE.matcher(code).matches() ? Quoting.around(text, place) : null;
-        return bare != null ? bare.trouble() : new Trouble(inWords(code, place), place, 0);
+        return bare != null ? bare.trouble() : new SnippetFailure(inWords(code, place), place, 0);
     }
 
     private String inWords(String code, int place) {

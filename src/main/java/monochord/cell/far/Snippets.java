@@ -24,9 +24,9 @@ final class Snippets {
     private final JShell shell;
     private final SourceCodeAnalysis analysis;
     private final Engine engine;
-    private final Scene scene;
+    private final RunContext scene;
 
-    Snippets(JShell shell, SourceCodeAnalysis analysis, Engine engine, Scene scene) {
+    Snippets(JShell shell, SourceCodeAnalysis analysis, Engine engine, RunContext scene) {
         this.shell = shell;
         this.analysis = analysis;
         this.engine = engine;
@@ -38,10 +38,10 @@ final class Snippets {
         String rest = text;
         while (!rest.isBlank()) {
             int offset = text.length() - rest.length();
-            Piece next = Piece.of(rest, analysis);
-            Optional<Trouble> trouble = next.isWhole()
+            NextSnippet next = NextSnippet.of(rest, analysis);
+            Optional<SnippetFailure> trouble = next.isWhole()
                     ? one(next.source(), text, offset)
-                    : Optional.of(new Trouble(missing(text), text.length(), 0));
+                    : Optional.of(new SnippetFailure(missing(text), text.length(), 0));
             if (trouble.isPresent()) {
                 scene.send(trouble.get().toLine());
                 return false;
@@ -60,10 +60,10 @@ final class Snippets {
         };
     }
 
-    private Optional<Trouble> one(String source, String text, int offset) {
+    private Optional<SnippetFailure> one(String source, String text, int offset) {
         for (SnippetEvent event : shell.eval(source)) {
             if (event.causeSnippet() == null) {
-                Optional<Trouble> trouble = trouble(event, text, offset);
+                Optional<SnippetFailure> trouble = trouble(event, text, offset);
                 if (trouble.isPresent()) {
                     return trouble;
                 }
@@ -73,7 +73,7 @@ final class Snippets {
         return Optional.empty();
     }
 
-    private Optional<Trouble> trouble(SnippetEvent event, String text, int offset) {
+    private Optional<SnippetFailure> trouble(SnippetEvent event, String text, int offset) {
         JShellException exception = event.exception();
         if (exception != null) {
             return Optional.of(Thrown.of(exception, shell, event.snippet(), text, offset));
@@ -83,7 +83,7 @@ final class Snippets {
                         .filter(Diag::isError)
                         .findFirst()
                         .map(diag -> new Rejected(diag, text, offset, shell).trouble())
-                        .orElse(Trouble.of("Java cannot read this.")))
+                        .orElse(SnippetFailure.of("Java cannot read this.")))
                 : Optional.empty();
     }
 

@@ -21,20 +21,20 @@ final class Thrown {
     private Thrown() {}
 
     /** @param offset where the snippet begins in the text of the cell */
-    static Trouble of(JShellException exception, JShell shell, Snippet snippet, String text, int offset) {
+    static SnippetFailure of(JShellException exception, JShell shell, Snippet snippet, String text, int offset) {
         int line = line(exception, snippet, text, offset);
         if (exception instanceof UnresolvedReferenceException unresolved) {
             String missing = Rejected.listed(
                     shell.unresolvedDependencies(unresolved.getSnippet()).toList());
-            return new Trouble(
+            return new SnippetFailure(
                     unresolved.getSnippet().name() + "() needs what there is not yet: no " + missing + ".", -1, line);
         }
         if (asksForEnvironment(exception)) {
-            return new Trouble("A cell sees nothing of what is set around it.", -1, line);
+            return new SnippetFailure("A cell sees nothing of what is set around it.", -1, line);
         }
         EvalException thrown = (EvalException) exception;
         String said = thrown.getMessage() == null ? "" : thrown.getMessage();
-        return new Trouble(inWords(thrown.getExceptionClassName(), said), -1, line);
+        return new SnippetFailure(inWords(thrown.getExceptionClassName(), said), -1, line);
     }
 
     /** Newer JDKs read it with the class that starts programs. */
@@ -56,7 +56,7 @@ final class Thrown {
         }
         return switch (name) {
             case "java.lang.StackOverflowError" -> "Something calls itself without end.";
-            case "java.lang.NullPointerException" -> askedOfNothing(said.replaceAll(Rendering.MADE_HERE, ""));
+            case "java.lang.NullPointerException" -> askedOfNothing(said.replaceAll(ValueText.MADE_HERE, ""));
             case "java.lang.IllegalArgumentException", "java.lang.IllegalStateException" -> sentence(name, said);
             case "java.lang.ArithmeticException" -> said.equals("/ by zero") ? "Nothing can be divided by 0." : said;
             default -> Rejected.shortly(name) + (said.isEmpty() ? "." : ": " + said);

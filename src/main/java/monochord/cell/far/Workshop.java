@@ -71,7 +71,10 @@ final class Workshop {
     /** The first of anything takes longest: here, where nobody waits for it, what most cells need is met once. */
     private void warmUp() {
         Snippets unseen = new Snippets(
-                shell, analysis, engine, new Scene(post, Scene.current().key(), true));
+                shell,
+                analysis,
+                engine,
+                new RunContext(post, RunContext.current().key(), true));
         for (String text : List.of("var warm = progression(\"F C G Ab\")", "warm.chords().get(1).tones()")) {
             extent(text);
             unseen.run(text);
@@ -116,16 +119,16 @@ final class Workshop {
 
     private void run(String text, Key key, boolean still) {
         output.open(still ? 0 : Limits.PRINTED);
-        Scene scene = new Scene(post, key, still);
-        Scene.open(scene);
+        RunContext scene = new RunContext(post, key, still);
+        RunContext.open(scene);
         boolean good = false;
         try {
             good = new Snippets(shell, analysis, engine, scene).run(text);
         } catch (StackOverflowError deep) {
-            post.send(Trouble.of("This is nested too deeply. Say it in smaller steps.")
+            post.send(SnippetFailure.of("This is nested too deeply. Say it in smaller steps.")
                     .toLine());
         } finally {
-            Scene.close();
+            RunContext.close();
             Watch.checkThreads();
             done(good);
         }

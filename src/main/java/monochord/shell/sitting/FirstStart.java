@@ -1,8 +1,8 @@
 package monochord.shell.sitting;
 
 import monochord.course.Course;
-import monochord.course.Placement;
-import monochord.course.Placement.Step;
+import monochord.course.FirstQuestions;
+import monochord.course.FirstQuestions.Step;
 import monochord.lesson.read.LibraryEntry;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -36,13 +36,13 @@ final class FirstStart {
                 : Saying.of("Once more, or Enter leaves it.");
     }
 
-    private static String lead(Placement.Topic topic) {
-        return topic == Placement.Topic.SCALE
+    private static String lead(FirstQuestions.Topic topic) {
+        return topic == FirstQuestions.Topic.SCALE
                 ? "Can you name a major scale? Type its notes."
                 : "One from farther on; Enter if it is new to you.";
     }
 
-    private static Answer place(Placement.Level level, Sitting sitting) {
+    private static Answer place(FirstQuestions.Level level, Sitting sitting) {
         sitting.teaching().endFirstStart();
         Course course = sitting.course();
         course.library().find(level.lesson()).map(LibraryEntry::slug).ifPresent(course::resume);
@@ -53,7 +53,7 @@ final class FirstStart {
         return Saying.of(StyledText.of(reason(level) + begins));
     }
 
-    private static String reason(Placement.Level level) {
+    private static String reason(FirstQuestions.Level level) {
         return switch (level) {
             case BEGINNING -> "Then we begin at the beginning, on the keys.";
             case LETTERS -> "Letters and signs are what to look at first.";

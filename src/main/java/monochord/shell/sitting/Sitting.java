@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.course.Course;
+import monochord.course.FirstQuestions;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
-import monochord.course.Placement;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
@@ -33,7 +33,7 @@ public final class Sitting {
     private final Outside outside;
     private final LearnerRecord study;
     private final Journal journal;
-    private Chance seeds;
+    private SeedSource seeds;
     private final Teaching teaching;
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
@@ -53,7 +53,7 @@ public final class Sitting {
     public record Memory(LongSupplier clock, Keeper keeper, Settings settings) {}
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
-    public Sitting(Ear ear, Chance seeds, Path folder, Course course) {
+    public Sitting(Ear ear, SeedSource seeds, Path folder, Course course) {
         this(ear, seeds, folder, course, new Memory(() -> 0, Keeper.inMemory(), Settings.inMemory()));
     }
 
@@ -61,7 +61,7 @@ public final class Sitting {
      * @param seeds where chance comes from
      * @param folder where file names that are not absolute begin
      */
-    public Sitting(Ear ear, Chance seeds, Path folder, Course course, Memory memory) {
+    public Sitting(Ear ear, SeedSource seeds, Path folder, Course course, Memory memory) {
         LongSupplier clock = memory.clock();
         this.stage = new PlaybackState(ear, memory.settings(), new Breaks(clock));
         this.settings = memory.settings();
@@ -155,7 +155,8 @@ public final class Sitting {
         naming = names;
         boolean kept = settings.keep(NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
-        boolean asked = teaching.firstStart().filter(Placement::asksForNames).isPresent();
+        boolean asked =
+                teaching.firstStart().filter(FirstQuestions::asksForNames).isPresent();
         return asked ? Answers.of(called, teaching.goOn()) : called;
     }
 
@@ -172,7 +173,7 @@ public final class Sitting {
     }
 
     /** Where chance comes from. */
-    Chance seeds() {
+    SeedSource seeds() {
         return seeds;
     }
 

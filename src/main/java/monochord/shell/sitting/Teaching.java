@@ -7,12 +7,12 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import monochord.course.Activity;
 import monochord.course.Course;
+import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
-import monochord.course.Placement;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
 import monochord.course.UnderWay;
@@ -111,7 +111,7 @@ public final class Teaching {
     }
 
     /** The first questions to someone new, if they are being asked. */
-    public Optional<Placement> firstStart() {
+    public Optional<FirstQuestions> firstStart() {
         return underWay.firstStart();
     }
 
@@ -135,7 +135,7 @@ public final class Teaching {
         underWay.begin(next);
     }
 
-    void beginFirstStart(Placement first) {
+    void beginFirstStart(FirstQuestions first) {
         begin(first);
     }
 

@@ -79,7 +79,7 @@ public record WebPage(String title, List<Section> sections) {
         for (Section section : sections) {
             main = section instanceof Section.Words words
                     ? main.holding(Prose.of(words.blocks()))
-                    : main.holding(Cell.of((Section.Exchange) section, ++number));
+                    : main.holding(WebExchange.of((Section.Exchange) section, ++number));
         }
         return Html.element("body").holding(main);
     }

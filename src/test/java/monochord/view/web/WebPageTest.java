@@ -13,7 +13,7 @@ import monochord.Thorough;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
-import monochord.lesson.Span;
+import monochord.lesson.TextRun;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -32,7 +32,7 @@ class WebPageTest {
     private Path folder;
 
     private static Block paragraph(String text) {
-        return new Block.Paragraph(List.of(new Span(text, Span.Style.PLAIN)));
+        return new Block.Paragraph(List.of(new TextRun(text, TextRun.Style.PLAIN)));
     }
 
     private static Drawing drawing(String symbol) {

@@ -14,8 +14,8 @@ import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.score.Part;
 import monochord.score.Piece;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -97,7 +97,7 @@ final class PlayVerb implements Verb {
                 return new Wanted(Part.BOTH_HANDS, body);
             }
             Sentence.Part named = new Sentence.Part(text.substring(0, of), body.place());
-            return new Wanted(named.read(Slips::part), behind(body, of + OF.length()));
+            return new Wanted(named.read(SoundNames::part), behind(body, of + OF.length()));
         }
 
         private static Sentence.Part behind(Sentence.Part body, int from) {
@@ -114,7 +114,7 @@ final class PlayVerb implements Verb {
 
     /** A tune where lengths, rests or chords under it are written; else what {@link MusicText} reads. */
     static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         Optional<Progression> chords =
                 sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, key)));
         boolean tune = chords.isPresent() || TUNE.matcher(music.text()).matches();

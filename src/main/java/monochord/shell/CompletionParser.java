@@ -7,7 +7,7 @@ import org.jline.reader.ParsedLine;
 import org.jline.reader.Parser;
 
 /** Cuts a line at its spaces for completion; quotes, backslashes and exclamation marks mean nothing special. */
-final class Words implements Parser {
+final class CompletionParser implements Parser {
     private record Cut(String line, int cursor, List<String> words, int wordIndex, int wordCursor)
             implements CompletingParsedLine {
         @Override

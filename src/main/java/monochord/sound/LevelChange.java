@@ -8,12 +8,12 @@ import monochord.theory.note.Beats;
  * @param start beats from the beginning of the score
  * @param decibels 0 for as it is, below 0 for softer; never louder
  */
-public record Level(Beats start, double decibels) {
+public record LevelChange(Beats start, double decibels) {
     private static final int FULL = 127;
     private static final double DECIBELS_PER_DECADE = 40;
 
     /** @throws IllegalArgumentException if it would be louder */
-    public Level {
+    public LevelChange {
         if (!(decibels <= 0)) {
             throw new IllegalArgumentException("a level is at most 0 decibels, not " + decibels);
         }

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * @param pitch columns from one white key to the next, 3 at least
  * @param margin columns before the lowest key
  */
-record Keys(int low, int high, int pitch, int margin) {
+record KeyboardRange(int low, int high, int pitch, int margin) {
     private static final String BLACK = "010100101010";
     private static final int WHITE_PER_OCTAVE = 7;
 
@@ -20,14 +20,14 @@ record Keys(int low, int high, int pitch, int margin) {
     }
 
     /** The smallest stretch that holds both keys and ends on white ones. */
-    static Keys tight(int lowest, int highest, int pitch) {
+    static KeyboardRange tight(int lowest, int highest, int pitch) {
         int low = isBlack(lowest) ? lowest - 1 : lowest;
         int high = isBlack(highest) ? highest + 1 : highest;
-        return new Keys(low, high, pitch, pitch / 2);
+        return new KeyboardRange(low, high, pitch, pitch / 2);
     }
 
     /** The stretch out to the edges of the groups of black keys: it begins on C or F and ends on E or B. */
-    static Keys grouped(int lowest, int highest, int pitch) {
+    static KeyboardRange grouped(int lowest, int highest, int pitch) {
         int low = lowest;
         while (!begins(low)) {
             low--;
@@ -36,7 +36,7 @@ record Keys(int low, int high, int pitch, int margin) {
         while (!begins(high + 1)) {
             high++;
         }
-        return new Keys(low, high, pitch, pitch / 2);
+        return new KeyboardRange(low, high, pitch, pitch / 2);
     }
 
     private static boolean begins(int key) {
@@ -44,8 +44,8 @@ record Keys(int low, int high, int pitch, int margin) {
         return place == 0 || place == 5;
     }
 
-    Keys withMargin(int columns) {
-        return new Keys(low, high, pitch, columns);
+    KeyboardRange withMargin(int columns) {
+        return new KeyboardRange(low, high, pitch, columns);
     }
 
     /** Where a key's sign begins. */

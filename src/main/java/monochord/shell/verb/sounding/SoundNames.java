@@ -13,11 +13,11 @@ import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
 /** Reads the names that sounds, patterns and parts have; for a slip of the finger the nearest name is offered. */
-final class Slips {
+final class SoundNames {
     private static final List<String> PATCHES =
             Patch.all().stream().map(Patch::toString).toList();
 
-    private Slips() {}
+    private SoundNames() {}
 
     /** @throws Unreadable if there is none of this name */
     static Patch patch(String text) {
@@ -51,7 +51,7 @@ final class Slips {
                         0,
                         "a part",
                         Nearest.to(text, parts)
-                                .map(Slips::didYouMean)
+                                .map(SoundNames::didYouMean)
                                 .orElseGet(() -> Clause.of("expected one of {0}", String.join(", ", parts))),
                         "play tenor of F C G"));
     }

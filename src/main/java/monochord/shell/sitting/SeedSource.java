@@ -6,16 +6,16 @@ import java.util.function.LongSupplier;
 
 /** Where chance comes from: seeds, one after the other. */
 @FunctionalInterface
-public interface Chance extends LongSupplier {
+public interface SeedSource extends LongSupplier {
     /** The number from which all these seeds follow, if they follow from one. */
     default OptionalLong beginning() {
         return OptionalLong.empty();
     }
 
     /** Seeds that follow from a number, and come back whenever one begins with it again. */
-    static Chance from(long beginning) {
+    static SeedSource from(long beginning) {
         Random random = new Random(beginning);
-        return new Chance() {
+        return new SeedSource() {
             @Override
             public long getAsLong() {
                 return random.nextInt(Integer.MAX_VALUE);
@@ -29,7 +29,7 @@ public interface Chance extends LongSupplier {
     }
 
     /** No chance at all: one, two, three. */
-    static Chance counting() {
+    static SeedSource counting() {
         long[] last = {0};
         return () -> ++last[0];
     }

@@ -19,7 +19,7 @@ import monochord.view.Statement;
 import monochord.view.keyboard.MovingKeyboard;
 
 /** What becomes of what is played: a picture, a name, an answer. Used by one thread. */
-final class Playing {
+final class PlayedKeys {
     private static final Phrase FINGERS_DO_NOT_SPELL =
             Phrase.of("The letters are mine: spelling is not asked of the fingers.");
     private static final MovingKeyboard MIDDLE = new MovingKeyboard(48, 83);
@@ -36,7 +36,7 @@ final class Playing {
     private boolean named;
     private boolean shown;
 
-    Playing(PlaybackState stage) {
+    PlayedKeys(PlaybackState stage) {
         this.stage = stage;
     }
 

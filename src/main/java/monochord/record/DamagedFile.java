@@ -10,14 +10,14 @@ import java.util.List;
 import monochord.text.Phrase;
 
 /** Sets a damaged file aside under another name, with what SQLite keeps beside it; nothing is deleted. */
-final class Aside {
+final class DamagedFile {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);
 
     /** The log of latest changes goes along, for without it they could not be read again. */
     private static final List<String> BESIDE = List.of("", "-wal", "-shm");
 
-    private Aside() {}
+    private DamagedFile() {}
 
     /** @return what to tell the learner */
     static Phrase move(Path file) throws IOException {

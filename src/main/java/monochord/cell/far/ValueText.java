@@ -27,14 +27,14 @@ import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** Puts the values of a cell into words that the line can read, music as music. */
-final class Rendering {
+final class ValueText {
     /** What stands before a name that a cell has made. */
     static final String MADE_HERE = "REPL\\.\\$JShell\\$\\w+[$.]";
 
     private static final List<Mode> LIKELY_FIRST =
             List.of(Mode.IONIAN, Mode.AEOLIAN, Mode.MIXOLYDIAN, Mode.DORIAN, Mode.LYDIAN, Mode.PHRYGIAN, Mode.LOCRIAN);
 
-    private Rendering() {}
+    private ValueText() {}
 
     static Told of(Object value) {
         return music(value).orElseGet(() -> Told.of(Shape.PLAIN, Limits.cut(plain(value))));

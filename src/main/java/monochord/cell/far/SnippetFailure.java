@@ -9,9 +9,9 @@ import monochord.cell.wire.Message;
  * @param place index of the character in the cell's text, or −1 where there is none
  * @param line the line of the text, from 1, or 0 where it does not matter
  */
-record Trouble(String message, int place, int line) {
-    static Trouble of(String message) {
-        return new Trouble(message, -1, 0);
+record SnippetFailure(String message, int place, int line) {
+    static SnippetFailure of(String message) {
+        return new SnippetFailure(message, -1, 0);
     }
 
     Message toLine() {

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class WordsTest {
+class CompletionParserTest {
     private static CompletingParsedLine cut(String line, int cursor) {
-        return (CompletingParsedLine) new Words().parse(line, cursor, Parser.ParseContext.COMPLETE);
+        return (CompletingParsedLine) new CompletionParser().parse(line, cursor, Parser.ParseContext.COMPLETE);
     }
 
     /** The place of the cursor is marked by {@code ^}. */

@@ -12,10 +12,10 @@ import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
  *
  * @param isWhole whether it can be run
  */
-record Piece(String source, String rest, boolean isWhole) {
+record NextSnippet(String source, String rest, boolean isWhole) {
     private static final Pattern FOLLOWS = Pattern.compile("\\s*(?:\\.|(?:else|catch|finally)\\b)");
 
-    static Piece of(String text, SourceCodeAnalysis analysis) {
+    static NextSnippet of(String text, SourceCodeAnalysis analysis) {
         for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', end + 1)) {
             if (FOLLOWS.matcher(text).region(end, text.length()).lookingAt()) {
                 continue;
@@ -23,11 +23,11 @@ record Piece(String source, String rest, boolean isWhole) {
             CompletionInfo info = analysis.analyzeCompletion(text.substring(0, end));
             if (info.completeness() == Completeness.COMPLETE
                     || info.completeness() == Completeness.COMPLETE_WITH_SEMI) {
-                return new Piece(info.source(), info.remaining() + text.substring(end), true);
+                return new NextSnippet(info.source(), info.remaining() + text.substring(end), true);
             }
         }
         CompletionInfo info = analysis.analyzeCompletion(text);
         String source = info.source() == null ? text : info.source();
-        return new Piece(source, info.remaining(), info.completeness().isComplete());
+        return new NextSnippet(source, info.remaining(), info.completeness().isComplete());
     }
 }

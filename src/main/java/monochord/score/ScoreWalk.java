@@ -6,15 +6,15 @@ import java.util.List;
 import monochord.theory.note.Beats;
 
 /** Goes through a score once, from a time, with the hand and the label that hold there, and notes what it meets. */
-final class Walk {
+final class ScoreWalk {
     private final List<Sounding> soundings = new ArrayList<>();
     private final List<Caption> captions = new ArrayList<>();
     private final List<Pedal> pedals = new ArrayList<>();
 
-    private Walk() {}
+    private ScoreWalk() {}
 
-    static Walk through(Score score) {
-        Walk walk = new Walk();
+    static ScoreWalk through(Score score) {
+        ScoreWalk walk = new ScoreWalk();
         walk.from(Beats.ZERO, score, Hand.EITHER, "");
         return walk;
     }

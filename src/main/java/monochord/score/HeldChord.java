@@ -12,9 +12,9 @@ import monochord.theory.note.NoteName;
  * @param beats how long the chord lasts, more than none
  * @param label what stands above it, such as {@code Abmaj7}; empty for nothing
  */
-public record Change(NoteName bass, List<NoteName> tones, Beats beats, String label) {
+public record HeldChord(NoteName bass, List<NoteName> tones, Beats beats, String label) {
     /** @throws IllegalArgumentException if there are no tones or no length */
-    public Change {
+    public HeldChord {
         tones = List.copyOf(tones);
         if (tones.isEmpty() || beats.isZero()) {
             throw new IllegalArgumentException("a change needs tones and a length, not " + tones + " for " + beats);

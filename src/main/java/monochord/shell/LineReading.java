@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
-import monochord.course.Placement;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
@@ -33,7 +33,7 @@ import monochord.view.Statement;
  *
  * <p>Whatever is typed, an answer comes back; nothing a line holds ends the sitting.
  */
-final class Reading {
+final class LineReading {
     static final int LONGEST_LINE = 10_000;
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
     private static final String SKIP = "skip";
@@ -47,12 +47,12 @@ final class Reading {
     private final MusicLine music;
     private final Map<Verb, Usage> usages = new HashMap<>();
 
-    Reading(Verbs verbs, Sitting sitting) {
+    LineReading(Verbs verbs, Sitting sitting) {
         this.verbs = verbs;
         this.sitting = sitting;
         this.host = new SmallTalk(verbs, sitting);
         this.music = new MusicLine(verbs, sitting, host);
-        sitting.outside().take((Conversation) (line, other) -> new Reading(verbs, other).read(line));
+        sitting.outside().take((Conversation) (line, other) -> new LineReading(verbs, other).read(line));
     }
 
     /** Answers a whole line. */
@@ -172,9 +172,9 @@ final class Reading {
     private Optional<Answer> atFirstStart(String text) {
         return sitting.teaching()
                 .firstStart()
-                .flatMap(first -> Placement.passes(text)
+                .flatMap(first -> FirstQuestions.passes(text)
                         ? Optional.of(sitting.teaching().goOn())
-                        : first.asksForNames() ? Placement.naming(text).map(sitting::call) : Optional.empty());
+                        : first.asksForNames() ? FirstQuestions.naming(text).map(sitting::call) : Optional.empty());
     }
 
     /** Whoever is not sure puts a question mark behind it: {@code Bb?} is B flat. */

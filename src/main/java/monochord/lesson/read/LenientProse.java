@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import monochord.lesson.Block;
-import monochord.lesson.Span;
+import monochord.lesson.TextRun;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
@@ -20,7 +20,7 @@ import org.commonmark.parser.Parser;
  * Somebody's words in Markdown as blocks. Lenient where a lesson is strict: every word is kept, what the blocks have no
  * form for becomes a paragraph, and only HTML is left out.
  */
-public final class Words {
+public final class LenientProse {
     private static final int DEEPEST_LIST = 3;
     private static final int MOST_OPEN_BLOCKS = 16;
     private static final Parser MARKDOWN = Parser.builder()
@@ -32,7 +32,7 @@ public final class Words {
     private final List<Block> blocks = new ArrayList<>();
     private final List<Line> lines;
 
-    private Words(List<Line> lines) {
+    private LenientProse(List<Line> lines) {
         this.lines = lines;
     }
 
@@ -40,7 +40,7 @@ public final class Words {
         Faults unsaid = new Faults("");
         List<Line> lines = new Guard(unsaid)
                 .pass(new Source(unsaid, Integer.MAX_VALUE - 1).lines(markdown).orElseThrow());
-        Words words = new Words(lines);
+        LenientProse words = new LenientProse(lines);
         words.within(MARKDOWN.parse(lines.stream().map(Line::text).collect(Collectors.joining("\n"))), 0);
         return List.copyOf(words.blocks);
     }
@@ -67,7 +67,7 @@ public final class Words {
         }
     }
 
-    private List<Span> spans(Node node) {
+    private List<TextRun> spans(Node node) {
         return Inlines.of(node, lines, unsaid);
     }
 
@@ -78,7 +78,7 @@ public final class Words {
     }
 
     private void code(String literal) {
-        literal.lines().forEach(line -> add(new Block.Paragraph(List.of(new Span(line, Span.Style.CODE)))));
+        literal.lines().forEach(line -> add(new Block.Paragraph(List.of(new TextRun(line, TextRun.Style.CODE)))));
     }
 
     private void list(ListBlock list, int depth) {

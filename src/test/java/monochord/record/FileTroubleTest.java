@@ -10,7 +10,7 @@ import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** The codes are those of SQLite, "Result and Error Codes". */
-class TroubleTest {
+class FileTroubleTest {
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             SQLITE_FULL               | the disk is full
@@ -24,7 +24,7 @@ class TroubleTest {
     void theReasonIsOneALearnerCanDoSomethingAbout(SQLiteErrorCode code, String reason) {
         assertEquals(
                 reason,
-                Trouble.reason(new SQLiteException("it broke", code), Path.of("home", "record.db"))
+                FileTrouble.reason(new SQLiteException("it broke", code), Path.of("home", "record.db"))
                         .toString());
     }
 
@@ -39,7 +39,7 @@ class TroubleTest {
             SQLITE_CANTOPEN      | false
             """)
     void onlyDamageSetsAFileAside(SQLiteErrorCode code, boolean damage) {
-        assertEquals(damage, Trouble.isDamage(new SQLiteException("it broke", code)));
-        assertEquals(false, Trouble.isDamage(new SQLException("it broke")));
+        assertEquals(damage, FileTrouble.isDamage(new SQLiteException("it broke", code)));
+        assertEquals(false, FileTrouble.isDamage(new SQLException("it broke")));
     }
 }

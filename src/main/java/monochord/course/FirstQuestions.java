@@ -15,7 +15,7 @@ import monochord.theory.note.NoteNaming;
  * At most three questions to somebody new: by what names notes go, one scale, one borrowed chord. By one try and a second
  * they find the lesson to begin with. The two about music are questions like any other, judged and kept.
  */
-public final class Placement implements Activity {
+public final class FirstQuestions implements Activity {
     private static final Pattern PASSES = Pattern.compile(
             "(?i)(no|nope|not yet|pass|next|(i'?m )?not sure|i (do not|don'?t) know|idk|dunno|no idea|\\?)[.!]?");
     private static final Key KEY = Key.major(NoteName.of('D', 0));

@@ -7,8 +7,8 @@ import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 
 /** What the words of one run of a cell act on: the line's key, and the way back to the line. */
-final class Scene {
-    private static volatile Scene current = new Scene(null, Key.major(NoteName.C), true);
+final class RunContext {
+    private static volatile RunContext current = new RunContext(null, Key.major(NoteName.C), true);
 
     private final Post post;
     private final Key key;
@@ -16,24 +16,24 @@ final class Scene {
     private int sent;
 
     /** @param still whether nothing is to be seen or heard, for the cell ran before */
-    Scene(Post post, Key key, boolean still) {
+    RunContext(Post post, Key key, boolean still) {
         this.post = post;
         this.key = key;
         this.still = still;
     }
 
-    static Scene current() {
+    static RunContext current() {
         return current;
     }
 
     /** From now on words act here. */
-    static void open(Scene scene) {
+    static void open(RunContext scene) {
         current = scene;
     }
 
     /** From now on words have no effect. */
     static void close() {
-        current = new Scene(null, current.key, true);
+        current = new RunContext(null, current.key, true);
     }
 
     Key key() {

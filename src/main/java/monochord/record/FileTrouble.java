@@ -8,11 +8,11 @@ import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** What is wrong with a file, told by how SQLite or the system failed. */
-final class Trouble {
+final class FileTrouble {
     /** SQLite puts finer distinctions above the first eight bits. */
     private static final int KIND = 0xFF;
 
-    private Trouble() {}
+    private FileTrouble() {}
 
     /** Whether the file is no record, or no longer one; a busy disk or a missing right is not that. */
     static boolean isDamage(SQLException failed) {

@@ -6,8 +6,8 @@ import monochord.shell.sitting.Sitting;
 import monochord.theory.Key;
 
 /** The key a sentence is in, and the keys that can be completed. */
-public final class Keys {
-    private Keys() {}
+public final class SentenceKey {
+    private SentenceKey() {}
 
     /** The key named by {@code in}, else the sitting's. */
     public static Key of(Sentence sentence, Sitting sitting) {

@@ -6,8 +6,8 @@ import monochord.theory.Numeral;
 import monochord.theory.note.Pitch;
 
 /** One chord of a progression and the keys on which it is played. */
-public record ChordRow(Numeral numeral, Chord chord, List<Pitch> pitches) {
-    public ChordRow {
+public record ChordOnKeys(Numeral numeral, Chord chord, List<Pitch> pitches) {
+    public ChordOnKeys {
         pitches = List.copyOf(pitches);
     }
 

@@ -9,10 +9,10 @@ import monochord.text.StyledText;
 import monochord.view.keyboard.Drawing;
 
 /** An exchange at the prompt as part of a page. */
-final class Cell {
+final class WebExchange {
     private static final Pattern COLUMNS = Pattern.compile("\\S {2,}\\S|[─━═│●┴█]");
 
-    private Cell() {}
+    private WebExchange() {}
 
     static Html.Element of(Section.Exchange exchange, int number) {
         Html.Element cell = Html.element("section")
@@ -46,7 +46,7 @@ final class Cell {
                 .with("role", "group")
                 .with("aria-label", "Answer " + number)
                 .with("tabindex", "0")
-                .holding(text.lines().stream().map(Cell::row).toList());
+                .holding(text.lines().stream().map(WebExchange::row).toList());
     }
 
     /** A line of columns stays as it was set; a sentence breaks where the window does. */

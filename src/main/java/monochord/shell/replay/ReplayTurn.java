@@ -16,7 +16,7 @@ import monochord.view.Answer;
  * @param heard what sounded, if something did
  * @param isSkipped whether it is code of somebody's that nobody has said yes to, and was not run
  */
-public record Turn(
+public record ReplayTurn(
         Exchange written,
         Answer answer,
         String text,

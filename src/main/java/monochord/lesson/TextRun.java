@@ -5,7 +5,7 @@ package monochord.lesson;
  *
  * @param text may hold fills, see {@link Filling}
  */
-public record Span(String text, Style style) {
+public record TextRun(String text, Style style) {
     /** How the run is set off from the text around it. */
     public enum Style {
         PLAIN,

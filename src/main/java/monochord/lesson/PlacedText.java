@@ -10,24 +10,24 @@ import java.util.regex.Pattern;
  *
  * @param place index of its first character, from 0
  */
-public record Piece(String text, int place) {
+public record PlacedText(String text, int place) {
     public boolean isEmpty() {
         return text.isEmpty();
     }
 
     /** @param from index within this piece */
-    public Piece part(int from, int to) {
-        return new Piece(text.substring(from, to), place + from);
+    public PlacedText part(int from, int to) {
+        return new PlacedText(text.substring(from, to), place + from);
     }
 
-    public Piece stripped() {
+    public PlacedText stripped() {
         int from = text.length() - text.stripLeading().length();
         return part(from, Math.max(from, text.stripTrailing().length()));
     }
 
     /** What stands between the gaps, stripped; one piece more than there are gaps. */
-    public List<Piece> split(Pattern gap) {
-        List<Piece> pieces = new ArrayList<>();
+    public List<PlacedText> split(Pattern gap) {
+        List<PlacedText> pieces = new ArrayList<>();
         Matcher gaps = gap.matcher(text);
         int from = 0;
         while (gaps.find()) {
