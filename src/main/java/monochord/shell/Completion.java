@@ -12,7 +12,7 @@ import monochord.harmony.Instrument;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.score.Part;
+import monochord.score.HeardPart;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -127,7 +127,7 @@ final class Completion implements Completer {
             case SKILL -> Skills.all().stream().map(Skill::id).toList();
             case LESSON -> lessons(LibraryEntry::number);
             case LESSON_FILES -> lessons(entry -> entry.file().toString());
-            case PART -> Stream.of(Part.values()).map(part -> part + " of").toList();
+            case PART -> Stream.of(HeardPart.values()).map(part -> part + " of").toList();
             case VERB -> verbs.words();
             default -> inClause(value);
         };

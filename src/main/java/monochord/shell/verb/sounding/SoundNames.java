@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import monochord.score.Part;
+import monochord.score.HeardPart;
 import monochord.score.Pattern;
 import monochord.sound.Patch;
 import monochord.text.Nearest;
@@ -43,9 +43,10 @@ final class SoundNames {
     }
 
     /** @throws Unreadable if there is none of this name */
-    static Part part(String text) {
-        List<String> parts = Stream.of(Part.values()).map(Part::toString).toList();
-        return Part.named(text)
+    static HeardPart part(String text) {
+        List<String> parts =
+                Stream.of(HeardPart.values()).map(HeardPart::toString).toList();
+        return HeardPart.named(text)
                 .orElseThrow(() -> Unreadable.because(
                         text,
                         0,

@@ -13,7 +13,7 @@ import monochord.theory.note.Pitch;
  *
  * <p>Text form: in small letters, {@code left hand}; {@link #named} reads other names that players use too.
  */
-public enum Part {
+public enum HeardPart {
     BOTH_HANDS("all"),
     LEFT_HAND("left"),
     RIGHT_HAND("right"),
@@ -32,7 +32,7 @@ public enum Part {
 
     private final List<String> alsoCalled;
 
-    Part(String... alsoCalled) {
+    HeardPart(String... alsoCalled) {
         this.alsoCalled = List.of(alsoCalled);
     }
 
@@ -52,7 +52,7 @@ public enum Part {
     }
 
     /** The part of this name, if there is one. */
-    public static Optional<Part> named(String text) {
+    public static Optional<HeardPart> named(String text) {
         String wanted = text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         return Arrays.stream(values())
                 .filter(part -> part.toString().equals(wanted) || part.alsoCalled.contains(wanted))
@@ -71,7 +71,7 @@ public enum Part {
     private Optional<Piece> ofChords(Piece piece) {
         List<TimedVoicing> own = piece.voicings().stream().map(this::of).toList();
         return Optional.of(Piece.of(own, piece.metre()))
-                .filter(found -> own.stream().anyMatch(Part::isPlayed));
+                .filter(found -> own.stream().anyMatch(HeardPart::isPlayed));
     }
 
     private static boolean isPlayed(TimedVoicing one) {
