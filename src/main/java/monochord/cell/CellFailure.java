@@ -1,12 +1,16 @@
 package monochord.cell;
 
+import java.util.List;
+import monochord.text.Phrase;
+
 /**
  * What went wrong in a cell, and where.
  *
+ * @param message a line each
  * @param place index of the character in the cell's text, or −1 where there is none
  * @param line the line of it, from 1, or 0 where it does not matter
  */
-public record CellFailure(Kind kind, String message, int place, int line) {
+public record CellFailure(Kind kind, List<Phrase> message, int place, int line) {
     /** In what way it went wrong. */
     public enum Kind {
         /** It cannot be read as Java. */
@@ -19,11 +23,15 @@ public record CellFailure(Kind kind, String message, int place, int line) {
         BROKEN
     }
 
-    static CellFailure of(Kind kind, String message) {
-        return new CellFailure(kind, message, -1, 0);
+    public CellFailure {
+        message = List.copyOf(message);
     }
 
-    CellFailure goingOn(String news) {
-        return new CellFailure(kind, message + " " + news, -1, 0);
+    static CellFailure of(Kind kind, Phrase message) {
+        return new CellFailure(kind, List.of(message), -1, 0);
+    }
+
+    CellFailure goingOn(Phrase news) {
+        return of(kind, Phrase.row(message).then(news));
     }
 }

@@ -22,7 +22,7 @@ public record CellReport(List<Part> parts, int unprinted, CellFailure failure, L
     public record Printed(String text) implements Part {}
 
     /** What is to be known. */
-    public record Notice(String text) implements Part {}
+    public record Notice(Phrase said) implements Part {}
 
     /**
      * A value.

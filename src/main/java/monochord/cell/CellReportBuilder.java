@@ -36,7 +36,7 @@ final class CellReportBuilder {
             case VALUE -> Told.in(said, 2).ifPresent(told -> value(said, told));
             case SHOW -> Told.in(said, 0).ifPresent(told -> value(Message.of(said.kind()), told));
             case PLAY -> Told.in(said, 1).ifPresent(told -> play(said.number(0, 0), new CellMusicReader(told, key)));
-            case NOTICE -> add(new CellReport.Notice(SafeText.oneLine(said.text(0))));
+            case NOTICE -> add(new CellReport.Notice(Phrase.typed(said.text(0))));
             case TROUBLE -> failure = failure(said);
             case DONE -> unprinted += Math.max(0, said.number(1, 0));
             default -> {}
@@ -67,7 +67,9 @@ final class CellReportBuilder {
     private CellFailure failure(Message said) {
         int place = Math.min(said.number(1, -1), text.length());
         CellFailure.Kind kind = place < 0 ? CellFailure.Kind.THROWN : CellFailure.Kind.NOT_JAVA;
-        return new CellFailure(kind, SafeText.clean(said.text(0)), place, said.number(2, 0));
+        List<Phrase> message =
+                SafeText.clean(said.text(0)).lines().map(Phrase::typed).toList();
+        return new CellFailure(kind, message, place, said.number(2, 0));
     }
 
     private void add(CellReport.Part part) {
@@ -87,24 +89,25 @@ final class CellReportBuilder {
     /** Says how it ended where the cell could not say so itself. */
     void end(End end, Duration limit) {
         if (!end.words().isEmpty()) {
-            String length = end == End.TOO_LONG ? " That is " + seconds(limit) + "." : "";
-            failure = CellFailure.of(end.kind(), end.words() + length);
+            Phrase length = end == End.TOO_LONG ? length(limit) : Phrase.NOTHING;
+            failure = CellFailure.of(end.kind(), end.words().then(length));
         }
         if (end != End.GOOD && end != End.REFUSED) {
             plays.clear();
         }
     }
 
-    private static String seconds(Duration limit) {
-        return limit.toSeconds() == 1 ? "1 second" : limit.toSeconds() + " seconds";
+    private static Phrase length(Duration limit) {
+        int seconds = (int) limit.toSeconds();
+        return Phrase.counted(seconds, "That is {0} second.", "That is {0} seconds.", seconds);
     }
 
-    void fail(String message) {
+    void fail(Phrase message) {
         failure = CellFailure.of(CellFailure.Kind.BROKEN, message);
     }
 
     /** Says how it goes on after an end. */
-    void goesOn(String news) {
+    void goesOn(Phrase news) {
         if (!news.isEmpty() && failure != null) {
             failure = failure.goingOn(news);
         } else if (!news.isEmpty()) {

@@ -34,7 +34,7 @@ public final class CellAnswers {
         if (part instanceof CellReport.Printed printed) {
             return new CellAnswer.Printed(printed.text());
         } else if (part instanceof CellReport.Notice notice) {
-            return new CellAnswer.Notice(notice.text());
+            return new CellAnswer.Notice(notice.said());
         }
         CellReport.Value value = (CellReport.Value) part;
         Answer music = value.music() == null ? null : drawn(value.music());

@@ -10,9 +10,8 @@ import monochord.course.RoomLesson;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Part;
-import monochord.text.SafeText;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledText;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
@@ -20,6 +19,7 @@ import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.ProseAnswer;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.Wide;
 import monochord.view.course.VerdictAnswer;
 import monochord.view.music.MusicAnswer;
@@ -27,8 +27,9 @@ import monochord.view.music.MusicAnswer;
 /** Shows a lesson to a class, widely set, and takes what is called out. */
 public final class ClassTeaching {
     private static final String IN = "in ";
-    private static final String HOW =
-            "Enter goes on, back goes back, in A takes another key, skip ends it. Answers are typed as they are called out.";
+    private static final Phrase HOW = Phrase.sentence(
+            "Enter goes on, back goes back, {0} takes another key, skip ends it. Answers are typed as they are called out.",
+            Phrase.toType("in A"));
 
     private final RoomLesson room;
 
@@ -39,7 +40,7 @@ public final class ClassTeaching {
     /** The first thing, and how to go on. */
     Answer begin(Sitting sitting) {
         sitting.linePlace().isSaidThere();
-        return Answers.of(look(sitting), Saying.of(StyledText.of(HOW, Style.QUIET)));
+        return Answers.of(look(sitting), Statement.of(HOW.styled(Style.QUIET)));
     }
 
     /** Whether a line is meant for the class: another key, or an answer that was called out. */
@@ -61,7 +62,7 @@ public final class ClassTeaching {
     /** Holds an answer that was called out. */
     public Answer take(JudgedAnswer answer) {
         room.hold(answer);
-        return Saying.of("Noted. Another answer, or Enter for the verdict.");
+        return Statement.of(Phrase.sentence("Noted. Another answer, or Enter for the verdict."));
     }
 
     /** Shows the same in the key that the line names. */
@@ -79,16 +80,19 @@ public final class ClassTeaching {
             return told();
         }
         room.forward();
-        return room.isOver() ? Saying.of("End of " + room.lesson().title() + ".") : look(sitting);
+        return room.isOver()
+                ? Statement.of(Phrase.sentence(
+                        "End of {0}.", Phrase.typed(room.lesson().title())))
+                : look(sitting);
     }
 
     private Answer told() {
         List<Answer> all = new ArrayList<>();
         var question = room.question().orElseThrow();
         for (JudgedAnswer judged : room.tell()) {
-            String typed = SafeText.clean(judged.text().typed());
-            all.add(Saying.of(StyledText.of(typed + ":", Style.STRONG)));
-            all.add(new VerdictAnswer(question, judged.verdict(), ""));
+            Phrase typed = Phrase.typed(judged.text().typed());
+            all.add(Statement.of(Phrase.of("{0}:", typed).styled(Style.STRONG)));
+            all.add(new VerdictAnswer(question, judged.verdict(), List.of()));
         }
         all.add(Saying.of(question.derivation()));
         return new Wide(new Answers(all));

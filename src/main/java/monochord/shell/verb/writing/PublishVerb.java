@@ -23,6 +23,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
@@ -81,7 +82,8 @@ final class PublishVerb implements Verb {
     private static Answer publish(NamedFile notebook, NamedFile page, boolean saidYes, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(notebook.path);
         if (!reading.isSound()) {
-            return new ReplayAnswer(List.of(new ReplayAnswer.Played(notebook.name, reading.faults(), null, false, "")));
+            return new ReplayAnswer(
+                    List.of(new ReplayAnswer.Played(notebook.name, reading.faults(), null, false, Phrase.NOTHING)));
         }
         boolean asked = saidYes && sitting.outside().seal().isEmpty();
         boolean trusted = asked || sitting.outside().trust().isTrusted(notebook.path, reading.digest());
@@ -99,7 +101,7 @@ final class PublishVerb implements Verb {
                     replayed.differences().size(),
                     replayed.skipped().size());
         } catch (IOException failed) {
-            return Statement.failed(Phrase.typed(failed.getMessage()));
+            return Statement.failed(sitting.outside().told(failed));
         }
     }
 
@@ -113,7 +115,7 @@ final class PublishVerb implements Verb {
             head = there.readNBytes(HEAD);
         }
         if (!new String(head, StandardCharsets.UTF_8).contains(WebPage.MARK)) {
-            throw new IOException(page.name + ": is there already and no page of ours; choose another name");
+            throw new Failure(page.name, Phrase.of("is there already and no page of ours; choose another name"));
         }
     }
 }
