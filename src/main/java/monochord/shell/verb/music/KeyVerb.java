@@ -1,20 +1,38 @@
 package monochord.shell.verb.music;
 
+import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.orAgain;
 import static monochord.shell.sentence.FormPart.takes;
 
+import java.util.List;
+import java.util.Optional;
+import monochord.harmony.Music;
+import monochord.harmony.Progression;
+import monochord.harmony.key.KeyFinding;
+import monochord.harmony.melody.Melody;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.Take;
+import monochord.song.musicxml.LeadSheet;
+import monochord.song.musicxml.SheetFault;
 import monochord.text.Phrase;
 import monochord.theory.Key;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
+import monochord.view.Statement;
 import monochord.view.music.KeyAnswer;
+import monochord.view.music.KeyFindingAnswer;
 
-/** Shows a key and makes it the key of the sitting. */
+/** Shows a key and makes it the key of the sitting; or says which key music stands in. */
 final class KeyVerb implements Verb {
+    private static final String OF = "of";
+    private static final String OVER = "over";
+
     @Override
     public String word() {
         return "key";
@@ -25,17 +43,70 @@ final class KeyVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.EXPLORING,
-                        Phrase.of("show a key and stay in it; without one, say where we are"))
-                .form(may(takes(Value.KEY)))
-                .examples("key D", "key F# minor");
+                        Phrase.of("show a key and stay in it, or find the key of music; alone, say where we are"))
+                .form(
+                        may(takes(Value.KEY)),
+                        orAgain(),
+                        clause(OF, Value.MUSIC),
+                        may(clause(OVER, Value.PROGRESSION)),
+                        orAgain(),
+                        option(Tune.FILE, Value.LEADSHEET))
+                .examples("key D", "key F# minor", "key of Am F C G", "key of E4 F4 G4:2 A4 G4 over C F");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        if (sentence.has(Tune.FILE)) {
+            return ofFile(sentence, sitting);
+        }
+        Optional<Sentence.Part> music = sentence.clause(OF);
         Sentence.Part named = sentence.body();
+        if (music.isPresent()) {
+            named.read(KeyVerb::nothingBefore);
+            return ofMusic(music.get(), sentence, sitting);
+        }
         if (!named.isEmpty()) {
             sitting.settle(named.read(Key::parse));
         }
         return new KeyAnswer(sitting.key());
+    }
+
+    private static String nothingBefore(String text) {
+        if (!text.isEmpty()) {
+            throw Unreadable.because(
+                    text, 0, "a sentence", "either a key is named, or music stands behind of", "key of Am F C G");
+        }
+        return text;
+    }
+
+    private static Answer ofMusic(Sentence.Part music, Sentence sentence, Sitting sitting) {
+        MusicHeard heard = music.read(text -> MusicHeard.read(text, sitting.key()));
+        Optional<Progression> over =
+                sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, sitting.key())));
+        if (over.isPresent() && heard.tune().isEmpty()) {
+            throw Unreadable.because(
+                    sentence.whole(), music.place(), "a melody", "a tune stands before over", "key of E4 D4 C4:2 over C G C");
+        }
+        return answer(heard.tune(), over.or(heard::chords), heard.remarks(), sitting);
+    }
+
+    private static Answer ofFile(Sentence sentence, Sitting sitting) {
+        try {
+            LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
+            return answer(
+                    Optional.of(sheet.melody()), Optional.of(sheet.progression()), Tune.remarks(sheet), sitting);
+        } catch (SheetFault fault) {
+            return Statement.failed(fault.phrase());
+        }
+    }
+
+    private static Answer answer(
+            Optional<Melody> tune, Optional<Progression> chords, List<Phrase> remarks, Sitting sitting) {
+        KeyFinding finding = KeyFinding.of(tune, chords, Counts.KEYS);
+        Optional<Progression> inKey = chords.map(row -> new Progression(finding.key(), row.bars(), row.barred()));
+        sitting.stage()
+                .remember(tune.map(notes -> Take.of(notes, inKey, finding.key()))
+                        .orElseGet(() -> Take.of(new Music.OneProgression(inKey.orElseThrow()), finding.key())));
+        return new KeyFindingAnswer(finding, chords, remarks);
     }
 }

@@ -1,0 +1,137 @@
+package monochord.harmony.key;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.harmony.Bar;
+import monochord.harmony.ChordEvent;
+import monochord.harmony.Progression;
+import monochord.theory.Chord;
+import monochord.theory.TriadQuality;
+import monochord.theory.note.Interval;
+
+/** What a row of chords says about its key: how long each lasts, what follows what, which begins and which ends. */
+final class ChordEvidence {
+    private static final int SEVENTH = 7;
+
+    private final List<Chord> chords;
+    private final List<Double> beats;
+    private final ToneShares tones = new ToneShares();
+    private final ToneShares sevenths = new ToneShares();
+    private double time;
+
+    private ChordEvidence(List<Chord> chords, List<Double> beats) {
+        this.chords = chords;
+        this.beats = beats;
+        for (int i = 0; i < chords.size(); i++) {
+            hear(chords.get(i), beats.get(i));
+        }
+    }
+
+    /** The chords as they are struck; one that is held on lasts longer. */
+    static ChordEvidence of(Progression progression) {
+        List<Chord> chords = new ArrayList<>();
+        List<Double> beats = new ArrayList<>();
+        for (Bar bar : progression.bars()) {
+            double share = (double) progression.beatsPerBar() / bar.shares();
+            for (ChordEvent slot : bar.slots()) {
+                if (slot.held()) {
+                    int last = beats.size() - 1;
+                    beats.set(last, beats.get(last) + share * slot.shares());
+                } else {
+                    chords.add(slot.chord());
+                    beats.add(share * slot.shares());
+                }
+            }
+        }
+        return new ChordEvidence(List.copyOf(chords), beats);
+    }
+
+    private void hear(Chord chord, double length) {
+        time += length;
+        for (Interval interval : chord.kind().intervals()) {
+            tones.add(chord.root().plus(interval), length / chord.kind().intervals().size());
+        }
+        chord.kind()
+                .interval(SEVENTH)
+                .filter(seventh -> chord.kind().quality() != TriadQuality.DIMINISHED)
+                .ifPresent(seventh -> sevenths.add(chord.root().plus(seventh), length));
+    }
+
+    /** A part of it, both ends included. */
+    ChordEvidence between(int from, int to) {
+        return new ChordEvidence(chords.subList(from, to + 1), beats.subList(from, to + 1));
+    }
+
+    List<Chord> chords() {
+        return chords;
+    }
+
+    ToneShares tones() {
+        return tones;
+    }
+
+    /** Beats that it lasts. */
+    double time() {
+        return time;
+    }
+
+    /** Each chord as the table numbers it. */
+    int[] seenFrom(int candidate) {
+        int[] seen = new int[chords.size()];
+        for (int i = 0; i < seen.length; i++) {
+            Chord chord = chords.get(i);
+            seen[i] = ChordTable.chord(
+                    chord.root().fifths() - CandidateKeys.tonic(candidate),
+                    chord.kind().quality());
+        }
+        return seen;
+    }
+
+    /** How likely each candidate is, in logarithms. */
+    double[] scores(KeyCounts counts) {
+        double[] scores = new double[CandidateKeys.COUNT];
+        double full = Math.min(1, (double) chords.size() / KeyWeights.FULL_ROW);
+        for (int candidate = 0; candidate < scores.length; candidate++) {
+            scores[candidate] = full * score(candidate, counts);
+        }
+        return scores;
+    }
+
+    private double score(int candidate, KeyCounts counts) {
+        boolean minor = CandidateKeys.isMinor(candidate);
+        int tonic = CandidateKeys.tonic(candidate);
+        int[] seen = seenFrom(candidate);
+        ChordTable table = counts.chords();
+        double chordTime = 0;
+        for (int i = 0; i < seen.length; i++) {
+            chordTime += beats.get(i) * table.time(minor, seen[i]);
+        }
+        int home = ChordTable.chord(0, minor ? TriadQuality.MINOR : TriadQuality.MAJOR);
+        return KeyWeights.CHORDS * chordTime / time
+                + KeyWeights.PAIRS * meanPair(seen, minor, table)
+                + KeyWeights.FIRST_CHORD * atEdge(seen[0], home, KeyWeights.BEGINS_ON_TONIC, minor, table)
+                + KeyWeights.LAST_CHORD * atEdge(seen[seen.length - 1], home, KeyWeights.ENDS_ON_TONIC, minor, table)
+                + KeyWeights.CHORD_TONES * tones.likelihood(counts.tones(), minor, tonic)
+                + KeyWeights.CHORD_SEVENTHS * sevenths.likelihood(counts.tones(), minor, tonic)
+                + table.mode(minor);
+    }
+
+    private static double meanPair(int[] seen, boolean minor, ChordTable table) {
+        double sum = 0;
+        int pairs = 0;
+        for (int i = 1; i < seen.length; i++) {
+            if (seen[i] != seen[i - 1]) {
+                sum += table.next(minor, seen[i - 1], seen[i]);
+                pairs++;
+            }
+        }
+        return pairs == 0 ? 0 : sum / pairs;
+    }
+
+    /** The tonic as often as it is, another by its share of the rest. */
+    private static double atEdge(int chord, int home, double onTonic, boolean minor, ChordTable table) {
+        return chord == home
+                ? Math.log(onTonic)
+                : Math.log(1 - onTonic) + table.time(minor, chord) - Math.log(1 - Math.exp(table.time(minor, home)));
+    }
+}

@@ -1,0 +1,147 @@
+package monochord.harmony.tune;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import monochord.harmony.Bar;
+import monochord.harmony.ChordEvent;
+import monochord.harmony.Progression;
+import monochord.harmony.key.ChordTable;
+import monochord.harmony.melody.Melody;
+import monochord.text.Phrase;
+import monochord.theory.Chord;
+import monochord.theory.Key;
+import monochord.theory.Numeral;
+import monochord.theory.note.Beats;
+
+/**
+ * Plain chords under a tune, slot by slot.
+ *
+ * @param slots in order of time; the first one is the pick-up, if there is one
+ */
+public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<HarmonisedSlot> slots) {
+    private static final int OTHERS = 2;
+
+    public Harmonisation {
+        slots = List.copyOf(slots);
+    }
+
+    /** @throws IllegalArgumentException if the bar lines of the tune are at odds with the metre */
+    public static Harmonisation of(Melody melody, Key key, HarmonicMetre metre, ChordTable table) {
+        if (!metre.suits(melody)) {
+            throw new IllegalArgumentException("the tune has bars of " + melody.bar().get() + ", not of " + metre.bar());
+        }
+        List<TuneSlot> slots = metre.slots(melody);
+        HarmonySearch search = new HarmonySearch(slots, key, table);
+        int[] best = search.best();
+        double[][] totals = search.totals();
+        List<Chord> chosen = IntStream.range(0, best.length)
+                .mapToObj(t -> fuller(search.plain().get(best[t]).chord(), slots.get(t), key))
+                .toList();
+        List<HarmonisedSlot> harmonised = new ArrayList<>();
+        for (int t = 0; t < best.length; t++) {
+            List<Offer> others = others(totals[t], search.plain(), chosen.get(t), slots.get(t), key);
+            Offer first = new Offer(chosen.get(t), SlotReasons.of(chosen, t, slots, key));
+            harmonised.add(new HarmonisedSlot(slots.get(t).start(), slots.get(t).beats(), first, others));
+        }
+        return new Harmonisation(melody, key, metre, harmonised);
+    }
+
+    /** With its seventh where the tune sings it for half of the slot or longer; the tonic and its like stay plain. */
+    private static Chord fuller(Chord chord, TuneSlot slot, Key key) {
+        boolean mayBeFuller = chord.root().equals(key.note(2)) || chord.root().equals(key.note(6));
+        Optional<Chord> fuller = mayBeFuller ? PlainChords.withSeventh(chord, key) : Optional.empty();
+        return fuller.filter(seventh -> slot.notes().stream()
+                                .filter(note -> seventh.holds(note.name()) && !chord.holds(note.name()))
+                                .mapToDouble(TuneSlot.Sounding::beats)
+                                .sum()
+                        >= slot.length() / 2)
+                .orElse(chord);
+    }
+
+    /** The best on other roots. */
+    private static List<Offer> others(
+            double[] totals, List<PlainChords> plain, Chord chosen, TuneSlot slot, Key key) {
+        List<Chord> others = new ArrayList<>();
+        IntStream.range(0, totals.length)
+                .filter(i -> totals[i] > Double.NEGATIVE_INFINITY)
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer i) -> totals[i]).reversed())
+                .map(i -> plain.get(i).chord())
+                .filter(chord -> !chord.root().equals(chosen.root()))
+                .filter(chord -> others.stream()
+                        .noneMatch(other -> other.root().equals(chord.root())))
+                .limit(OTHERS)
+                .forEach(others::add);
+        return others.stream()
+                .map(chord -> new Offer(chord, SlotReasons.ofNotes(chord, slot, key)))
+                .toList();
+    }
+
+    /** The chords in bars, from the first full bar on, to be played under the tune. */
+    public Progression progression() {
+        List<Bar> bars = new ArrayList<>();
+        List<ChordEvent> events = new ArrayList<>();
+        Chord before = null;
+        int slotsOfBar = slotsInBar();
+        for (HarmonisedSlot slot : slots) {
+            if (slot.start() < 0) {
+                continue;
+            }
+            Chord chord = slot.offer().chord();
+            add(events, chord, chord.equals(before));
+            before = chord;
+            if (events.stream().mapToInt(ChordEvent::shares).sum() == slotsOfBar) {
+                bars.add(new Bar(events, false));
+                events.clear();
+            }
+        }
+        while (!events.isEmpty() && events.stream().mapToInt(ChordEvent::shares).sum() < slotsOfBar) {
+            add(events, before, true);
+        }
+        if (!events.isEmpty()) {
+            bars.add(new Bar(events, false));
+        }
+        return new Progression(key, bars, true);
+    }
+
+    private void add(List<ChordEvent> events, Chord chord, boolean goesOn) {
+        if (goesOn && !events.isEmpty()) {
+            ChordEvent last = events.remove(events.size() - 1);
+            events.add(new ChordEvent(last.chord(), last.numeral(), last.shares() + 1, last.held()));
+        } else {
+            events.add(new ChordEvent(chord, Numeral.of(chord, key), 1, goesOn));
+        }
+    }
+
+    private int slotsInBar() {
+        Beats slot = metre.slot();
+        int count = 1;
+        while (slot.times(count).compareTo(metre.bar()) < 0) {
+            count++;
+        }
+        return count;
+    }
+
+    /** What else would do where the first chord that is offered is not liked. */
+    public record Offer(Chord chord, List<Phrase> why) {
+        public Offer {
+            why = List.copyOf(why);
+        }
+    }
+
+    /**
+     * One slot.
+     *
+     * @param start beats from the first full bar, below 0 in the pick-up
+     * @param offer what suits best, with its reasons
+     * @param others on other roots, the best first
+     */
+    public record HarmonisedSlot(double start, Beats beats, Offer offer, List<Offer> others) {
+        public HarmonisedSlot {
+            others = List.copyOf(others);
+        }
+    }
+}
