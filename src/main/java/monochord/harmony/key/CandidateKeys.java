@@ -10,7 +10,8 @@ import monochord.theory.note.NoteName;
 final class CandidateKeys {
     private static final int FURTHEST = 8;
 
-    static final List<Key> ALL = Stream.concat(majors(), majors().map(Key::relative)).toList();
+    static final List<Key> ALL =
+            Stream.concat(majors(), majors().map(Key::relative)).toList();
     static final int COUNT = ALL.size();
 
     private static final int[] TONICS =

@@ -49,7 +49,9 @@ final class ChordEvidence {
     private void hear(Chord chord, double length) {
         time += length;
         for (Interval interval : chord.kind().intervals()) {
-            tones.add(chord.root().plus(interval), length / chord.kind().intervals().size());
+            tones.add(
+                    chord.root().plus(interval),
+                    length / chord.kind().intervals().size());
         }
         chord.kind()
                 .interval(SEVENTH)
@@ -106,11 +108,10 @@ final class ChordEvidence {
         for (int i = 0; i < seen.length; i++) {
             chordTime += beats.get(i) * table.time(minor, seen[i]);
         }
-        int home = ChordTable.chord(0, minor ? TriadQuality.MINOR : TriadQuality.MAJOR);
         return KeyWeights.CHORDS * chordTime / time
                 + KeyWeights.PAIRS * meanPair(seen, minor, table)
-                + KeyWeights.FIRST_CHORD * atEdge(seen[0], home, KeyWeights.BEGINS_ON_TONIC, minor, table)
-                + KeyWeights.LAST_CHORD * atEdge(seen[seen.length - 1], home, KeyWeights.ENDS_ON_TONIC, minor, table)
+                + KeyWeights.FIRST_CHORD * atEdge(seen[0], KeyWeights.BEGINS_ON_TONIC, minor, table)
+                + KeyWeights.LAST_CHORD * atEdge(seen[seen.length - 1], KeyWeights.ENDS_ON_TONIC, minor, table)
                 + KeyWeights.CHORD_TONES * tones.likelihood(counts.tones(), minor, tonic)
                 + KeyWeights.CHORD_SEVENTHS * sevenths.likelihood(counts.tones(), minor, tonic)
                 + table.mode(minor);
@@ -128,8 +129,9 @@ final class ChordEvidence {
         return pairs == 0 ? 0 : sum / pairs;
     }
 
-    /** The tonic as often as it is, another by its share of the rest. */
-    private static double atEdge(int chord, int home, double onTonic, boolean minor, ChordTable table) {
+    /** How likely a row is to begin or end on a chord: on the tonic as often as counted, on another by its share of the rest. */
+    static double atEdge(int chord, double onTonic, boolean minor, ChordTable table) {
+        int home = ChordTable.chord(0, minor ? TriadQuality.MINOR : TriadQuality.MAJOR);
         return chord == home
                 ? Math.log(onTonic)
                 : Math.log(1 - onTonic) + table.time(minor, chord) - Math.log(1 - Math.exp(table.time(minor, home)));

@@ -66,8 +66,8 @@ final class ChordReasons {
                         .map(pair ->
                                 Phrase.sentence("{0} steps up to {1}, the tonic chord.", pair.get(0), pair.get(1))))
                 .or(() -> move((from, to) -> from.root().equals(key.note(FOURTH)) && isTonic(to))
-                        .map(pair -> Phrase.sentence(
-                                "{0} goes to {1}: the plagal way home.", pair.get(0), pair.get(1))));
+                        .map(pair ->
+                                Phrase.sentence("{0} goes to {1}: the plagal way home.", pair.get(0), pair.get(1))));
     }
 
     private Optional<List<Chord>> move(BiPredicate<Chord, Chord> is) {
@@ -80,7 +80,8 @@ final class ChordReasons {
     }
 
     private Phrase own() {
-        List<Chord> foreign = chords.stream().filter(chord -> !key.isOwn(chord)).distinct().toList();
+        List<Chord> foreign =
+                chords.stream().filter(chord -> !key.isOwn(chord)).distinct().toList();
         long different = chords.stream().distinct().count();
         if (foreign.isEmpty()) {
             return different == 1

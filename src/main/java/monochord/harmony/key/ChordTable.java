@@ -118,13 +118,12 @@ public final class ChordTable {
     }
 
     static int chord(int fifths, TriadQuality quality) {
-        int kind =
-                switch (quality) {
-                    case MINOR -> 1;
-                    case DIMINISHED -> 2;
-                    case AUGMENTED -> 3;
-                    case MAJOR, SUSPENDED, OPEN -> 0;
-                };
+        int kind = switch (quality) {
+            case MINOR -> 1;
+            case DIMINISHED -> 2;
+            case AUGMENTED -> 3;
+            case MAJOR, SUSPENDED, OPEN -> 0;
+        };
         return (Math.max(-REACH, Math.min(REACH, fifths)) + REACH) * KINDS + kind;
     }
 
@@ -133,7 +132,7 @@ public final class ChordTable {
     }
 
     /** How likely a chord of a song is to be this one. */
-    double time(boolean isMinor, int chord) {
+    public double time(boolean isMinor, int chord) {
         return of(isMinor).chords()[chord];
     }
 

@@ -44,7 +44,8 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loo
         if (tune.isEmpty() && row.isEmpty()) {
             throw new IllegalArgumentException("a key is found from a tune or from chords");
         }
-        List<KeySpan> found = row.map(chords -> KeySpans.of(chords, counts.chords())).orElse(List.of());
+        List<KeySpan> found =
+                row.map(chords -> KeySpans.of(chords, counts.chords())).orElse(List.of());
         double[] shares = shares(tune, row, found, counts);
         List<LikelyKey> keys = IntStream.range(0, shares.length)
                 .boxed()
@@ -92,8 +93,7 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loo
         return all;
     }
 
-    private static LikelyKey likely(
-            Key key, double share, Optional<TuneEvidence> tune, Optional<ChordEvidence> row) {
+    private static LikelyKey likely(Key key, double share, Optional<TuneEvidence> tune, Optional<ChordEvidence> row) {
         List<Phrase> why = new ArrayList<>();
         Optional<ModeOfTune> mode = tune.flatMap(notes -> ModeOfTune.in(key, sounding(notes, row)));
         Key named = mode.map(other -> key.parallel(other.mode())).orElse(key);

@@ -35,10 +35,14 @@ final class KeySpans {
         int[][] before = new int[length][CandidateKeys.COUNT];
         double[] scores = new double[CandidateKeys.COUNT];
         for (int candidate = 0; candidate < scores.length; candidate++) {
-            scores[candidate] = table.mode(CandidateKeys.isMinor(candidate)) + first(candidate, 0);
+            scores[candidate] =
+                    table.mode(CandidateKeys.isMinor(candidate)) + edge(candidate, 0, KeyWeights.BEGINS_ON_TONIC);
         }
         for (int i = 1; i < length; i++) {
             scores = step(scores, i, before[i]);
+        }
+        for (int candidate = 0; candidate < scores.length; candidate++) {
+            scores[candidate] += edge(candidate, length - 1, KeyWeights.ENDS_ON_TONIC) - first(candidate, length - 1);
         }
         int[] keys = new int[length];
         keys[length - 1] = CandidateKeys.best(scores);
@@ -60,15 +64,17 @@ final class KeySpans {
         return next;
     }
 
+    private double edge(int candidate, int i, double onTonic) {
+        return ChordEvidence.atEdge(seen[candidate][i], onTonic, CandidateKeys.isMinor(candidate), table);
+    }
+
     private double first(int candidate, int i) {
         return table.time(CandidateKeys.isMinor(candidate), seen[candidate][i]);
     }
 
     private double following(int candidate, int i) {
         int[] chords = seen[candidate];
-        return chords[i] == chords[i - 1]
-                ? 0
-                : table.next(CandidateKeys.isMinor(candidate), chords[i - 1], chords[i]);
+        return chords[i] == chords[i - 1] ? 0 : table.next(CandidateKeys.isMinor(candidate), chords[i - 1], chords[i]);
     }
 
     private List<KeySpan> cut(int[] keys) {
@@ -83,23 +89,30 @@ final class KeySpans {
         return spans;
     }
 
-    /** A new key begins behind the chord that it shares with the one before, if there is one: the pivot. */
+    /**
+     * A new key begins behind the chord that it shares with the one before, if there is one: the pivot. That is the chord
+     * before its first one, or one of the first two, if the next is from outside the key before.
+     */
     private KeySpan span(int from, int to, Key key, List<KeySpan> before) {
         if (before.isEmpty()) {
             return new KeySpan(from, to, key, Optional.empty());
         }
         KeySpan last = before.get(before.size() - 1);
         int first = from;
-        while (first < to && last.key().isOwn(row.chords().get(first))) {
+        while (first < Math.min(to, from + 2) && isPivot(first, last.key(), key)) {
             first++;
         }
-        Chord joint = row.chords().get(first - 1);
-        boolean isPivot = last.key().isOwn(joint) && key.isOwn(joint);
-        if (isPivot && first > from) {
-            before.set(before.size() - 1, new KeySpan(last.from(), first - 1, last.key(), last.pivot()));
+        if (first == from || last.key().isOwn(row.chords().get(first))) {
+            Optional<Chord> pivot =
+                    Optional.of(row.chords().get(from - 1)).filter(chord -> isPivot(from - 1, last.key(), key));
+            return new KeySpan(from, to, key, pivot);
         }
-        return isPivot
-                ? new KeySpan(first, to, key, Optional.of(joint))
-                : new KeySpan(from, to, key, Optional.empty());
+        before.set(before.size() - 1, new KeySpan(last.from(), first - 1, last.key(), last.pivot()));
+        return new KeySpan(first, to, key, Optional.of(row.chords().get(first - 1)));
+    }
+
+    private boolean isPivot(int i, Key before, Key key) {
+        Chord chord = row.chords().get(i);
+        return before.isOwn(chord) && key.isOwn(chord);
     }
 }

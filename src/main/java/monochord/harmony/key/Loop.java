@@ -45,8 +45,7 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
         int period = period(changes);
         List<Chord> once = changes.subList(0, period);
         boolean isRepeated = period < changes.size();
-        Optional<LoopSchema> schema =
-                isRepeated || period > 2 ? LoopSchema.of(once, key) : Optional.empty();
+        Optional<LoopSchema> schema = isRepeated || period > 2 ? LoopSchema.of(once, key) : Optional.empty();
         return isRepeated || schema.isPresent() || isOpen(changes, key)
                 ? Optional.of(new Loop(once, lead(once, key), schema.map(LoopSchema::title)))
                 : Optional.empty();
@@ -85,8 +84,8 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
         int length = changes.size();
         return IntStream.rangeClosed(2, length / 2)
                 .filter(period -> length % period == 0 || period > 2)
-                .filter(period -> IntStream.range(period, length)
-                        .allMatch(i -> isSame(changes.get(i), changes.get(i - period))))
+                .filter(period ->
+                        IntStream.range(period, length).allMatch(i -> isSame(changes.get(i), changes.get(i - period))))
                 .findFirst()
                 .orElse(length);
     }
@@ -131,7 +130,11 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
             } else if (first.root().equals(key.note(6))) {
                 return Optional.of(Phrase.sentence(
                         "{0} leads back to {1}, a deceptive turn: the dominant would go to {2}.",
-                        last, first, new Chord(key.tonic(), Numeral.parse(key.isMinor() ? "i" : "I").kind())));
+                        last,
+                        first,
+                        new Chord(
+                                key.tonic(),
+                                Numeral.parse(key.isMinor() ? "i" : "I").kind())));
             }
         }
         return home && last.root().equals(key.note(4))

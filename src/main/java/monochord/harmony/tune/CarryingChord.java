@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.ChordOrigin;
 import monochord.harmony.Progression;
-import monochord.harmony.after.Continuation;
 import monochord.harmony.after.Continuations;
 import monochord.harmony.after.SongCounts;
+import monochord.harmony.key.ChordTable;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
@@ -25,21 +25,23 @@ import monochord.theory.note.NoteName;
  * A chord that carries a note of a tune, between the chord before and the one it goes to.
  *
  * <p>Looked at are the key's own triads and sevenths, the common borrowed chords, and the dominants of the key's own
- * chords, with the root or the third in the bass. What is better stands first: how strong the reason is by which the chord
- * goes to its goal and comes from the one before, as {@link Continuations} knows it; one of the key's own before a
- * foreign one; and a bass that goes by step, a fourth or a fifth. The weights are ours, no source.
+ * chords, with the root or the third in the bass. First stands what songs do most: how likely the chord is after the one
+ * before, and the goal after it, as the table has it; then what makes the better bass: by step, by a fourth or a fifth.
+ * What the bass, an inversion and a seventh weigh is ours, common practice, no source.
  *
  * @param bass the chord with the tone in the bass that makes the better line
  * @param why in sentences, each true of that place
+ * @param worth logarithms of likelihoods and what the bass is worth
  */
 public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, double worth) {
     private static final List<Numeral> BORROWED_IN_MAJOR =
             numerals("bVI", "bVII", "iv", "bIII", "iio", "bII", "i", "v", "viio7", "iiø7");
     private static final List<Numeral> BORROWED_IN_MINOR = numerals("IV", "v", "bII", "I", "ii", "viio7", "vi");
-    private static final double OWN = 3;
-    private static final double SEVENTH_CHORD = 1;
+    private static final double SEVENTH_CHORD = 0.5;
     private static final double INVERTED = 1.5;
-    private static final double BEFORE = 0.5;
+    private static final double BY_STEP = 1;
+    private static final double BY_FOURTH = 0.75;
+    private static final double BY_THIRD = 0.25;
 
     public CarryingChord {
         why = List.copyOf(why);
@@ -55,19 +57,13 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
      * @param before the chord before, or null
      * @param goal the chord behind, or null
      */
-    public static List<CarryingChord> of(NoteName note, Chord before, Chord goal, Key key) {
+    public static List<CarryingChord> of(NoteName note, Chord before, Chord goal, Key key, ChordTable table) {
+        Place place = new Place(before, goal, key, table);
         return candidates(key).stream()
                 .filter(chord -> chord.holds(note))
-                .filter(chord -> !isSame(chord, before) && !isSame(chord, goal))
-                .map(chord -> best(chord, note, before, goal, key))
+                .map(chord -> place.best(chord, note))
                 .sorted(Comparator.comparingDouble(CarryingChord::worth).reversed())
                 .toList();
-    }
-
-    private static boolean isSame(Chord chord, Chord other) {
-        return other != null
-                && chord.root().equals(other.root())
-                && chord.kind().quality() == other.kind().quality();
     }
 
     private static List<Chord> candidates(Key key) {
@@ -85,33 +81,85 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
                 .map(numeral -> numeral.in(key))
                 .forEach(chord -> chords.putIfAbsent(chord, chord));
         own.stream()
-                .filter(chord -> chord.kind().holds(Interval.PERFECT_FIFTH) && !chord.root().equals(key.tonic()))
-                .map(goal -> Numeral.parse("V7").appliedTo(Numeral.of(goal, key)).in(key))
+                .filter(chord -> chord.kind().holds(Interval.PERFECT_FIFTH)
+                        && !chord.root().equals(key.tonic()))
+                .map(goal ->
+                        Numeral.parse("V7").appliedTo(Numeral.of(goal, key)).in(key))
                 .forEach(chord -> chords.putIfAbsent(chord, chord));
         return List.copyOf(chords.values());
     }
 
-    private static CarryingChord best(Chord chord, NoteName note, Chord before, Chord goal, Key key) {
-        Chord inverted = chord.over(chord.root().plus(chord.kind().interval(3).orElse(Interval.UNISON)));
-        double upright = line(before, chord, goal);
-        double turned = line(before, inverted, goal) - INVERTED;
-        Chord bass = turned > upright ? inverted : chord;
-        double worth = Math.max(turned, upright)
-                + way(chord, goal, key).map(Continuation::weight).orElse(0)
-                + BEFORE * way(before, chord, key).map(Continuation::weight).orElse(0)
-                + (key.isOwn(chord) ? OWN : 0)
-                - (chord.kind().intervals().size() > 3 ? SEVENTH_CHORD : 0);
-        return new CarryingChord(bass, Numeral.of(bass, key), why(chord, bass, note, before, goal, key), worth);
-    }
+    /** Between two chords, or beside one, or alone. */
+    private record Place(Chord before, Chord goal, Key key, ChordTable table) {
+        CarryingChord best(Chord chord, NoteName note) {
+            Chord inverted =
+                    chord.over(chord.root().plus(chord.kind().interval(3).orElse(Interval.UNISON)));
+            double upright = line(chord);
+            double turned = line(inverted) - INVERTED;
+            Chord bass = turned > upright ? inverted : chord;
+            double worth = Math.max(turned, upright)
+                    + likelihood(chord)
+                    - (chord.kind().intervals().size() > 3 ? SEVENTH_CHORD : 0);
+            return new CarryingChord(bass, Numeral.of(bass, key), why(chord, bass, note), worth);
+        }
 
-    private static Optional<Continuation> way(Chord from, Chord to, Key key) {
-        return from == null || to == null
-                ? Optional.empty()
-                : Continuations.way(Numeral.of(from, key), Numeral.of(to, key), key, SongCounts.NONE);
-    }
+        private double likelihood(Chord chord) {
+            double after = before == null ? time(chord) : next(before, chord);
+            return after + (goal == null ? 0 : next(chord, goal));
+        }
 
-    private static double line(Chord before, Chord chord, Chord goal) {
-        return move(before, chord) + move(chord, goal);
+        private double time(Chord chord) {
+            return table.time(key.isMinor(), ChordTable.chord(chord, key.tonic()));
+        }
+
+        /** A chord that stays is as likely as its share of all. */
+        private double next(Chord from, Chord to) {
+            int first = ChordTable.chord(from, key.tonic());
+            int second = ChordTable.chord(to, key.tonic());
+            return first == second ? time(to) : table.next(key.isMinor(), first, second);
+        }
+
+        private double line(Chord chord) {
+            return move(before, chord) + move(chord, goal);
+        }
+
+        private List<Phrase> why(Chord chord, Chord bass, NoteName note) {
+            List<Phrase> said = new ArrayList<>();
+            said.add(Phrase.sentence("{0} is its {1}.", note, part(chord.root().to(note))));
+            Numeral numeral = Numeral.of(chord, key);
+            if (chord.equals(before)) {
+                said.add(Phrase.sentence("The chord before stays."));
+            }
+            if (chord.equals(goal)) {
+                said.add(Phrase.sentence("The chord behind comes early."));
+            } else if (goal != null && (numeral.target() == null || leadsTo(numeral, goal))) {
+                Continuations.way(numeral, Numeral.of(goal, key), key, SongCounts.NONE)
+                        .ifPresent(way -> said.add(Phrase.sentence("On to {0}: {1}.", goal, way.reason())));
+            }
+            stepping(bass).ifPresent(said::add);
+            if (numeral.target() != null) {
+                if (goal == null || !leadsTo(numeral, goal)) {
+                    said.add(Phrase.sentence(
+                            "It is the dominant of {0}.", numeral.target().in(key)));
+                }
+            } else if (!key.isOwn(chord)) {
+                said.add(Phrase.sentence("{0}.", ChordOrigin.of(chord, numeral, key)));
+            }
+            return said;
+        }
+
+        private boolean leadsTo(Numeral applied, Chord chord) {
+            return applied.target().in(key).root().equals(chord.root());
+        }
+
+        private Optional<Phrase> stepping(Chord bass) {
+            if (before == null || goal == null) {
+                return Optional.empty();
+            }
+            List<NoteName> line = List.of(before.bass(), bass.bass(), goal.bass());
+            boolean byStep = isStep(line.get(0), line.get(1)) && isStep(line.get(1), line.get(2));
+            return byStep ? Optional.of(Phrase.sentence("The bass steps {0}.", Phrase.row(line))) : Optional.empty();
+        }
     }
 
     /** What a move of the bass is worth. */
@@ -120,39 +168,15 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
             return 0;
         }
         return switch (from.bass().to(to.bass()).number()) {
-            case 2, 7 -> 2;
-            case 4, 5 -> 1.5;
-            case 3, 6 -> 0.5;
+            case 2, 7 -> BY_STEP;
+            case 4, 5 -> BY_FOURTH;
+            case 3, 6 -> BY_THIRD;
             default -> 0;
         };
     }
 
-    private static List<Phrase> why(
-            Chord chord, Chord bass, NoteName note, Chord before, Chord goal, Key key) {
-        List<Phrase> said = new ArrayList<>();
-        said.add(Phrase.sentence(
-                "{0} is its {1}.", note, part(chord.root().to(note))));
-        way(chord, goal, key)
-                .ifPresent(way -> said.add(Phrase.sentence("On to {0}: {1}.", goal, way.reason())));
-        stepping(before, bass, goal).ifPresent(said::add);
-        if (!key.isOwn(chord)) {
-            said.add(Phrase.sentence(
-                    "{0}.", ChordOrigin.of(chord, Numeral.of(chord, key), key)));
-        }
-        return said;
-    }
-
     private static Phrase part(Interval above) {
         return above.number() == 1 ? Phrase.of("root") : MusicWords.number(above.number());
-    }
-
-    private static Optional<Phrase> stepping(Chord before, Chord bass, Chord goal) {
-        if (before == null || goal == null) {
-            return Optional.empty();
-        }
-        List<NoteName> line = List.of(before.bass(), bass.bass(), goal.bass());
-        boolean byStep = isStep(line.get(0), line.get(1)) && isStep(line.get(1), line.get(2));
-        return byStep ? Optional.of(Phrase.sentence("The bass steps {0}.", Phrase.row(line))) : Optional.empty();
     }
 
     private static boolean isStep(NoteName from, NoteName to) {

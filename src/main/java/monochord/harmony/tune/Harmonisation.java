@@ -15,6 +15,7 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.note.Beats;
+import monochord.theory.note.Interval;
 
 /**
  * Plain chords under a tune, slot by slot.
@@ -31,15 +32,18 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
     /** @throws IllegalArgumentException if the bar lines of the tune are at odds with the metre */
     public static Harmonisation of(Melody melody, Key key, HarmonicMetre metre, ChordTable table) {
         if (!metre.suits(melody)) {
-            throw new IllegalArgumentException("the tune has bars of " + melody.bar().get() + ", not of " + metre.bar());
+            throw new IllegalArgumentException(
+                    "the tune has bars of " + melody.bar().get() + ", not of " + metre.bar());
         }
         List<TuneSlot> slots = metre.slots(melody);
         HarmonySearch search = new HarmonySearch(slots, key, table);
         int[] best = search.best();
         double[][] totals = search.totals();
-        List<Chord> chosen = IntStream.range(0, best.length)
-                .mapToObj(t -> fuller(search.plain().get(best[t]).chord(), slots.get(t), key))
-                .toList();
+        List<Chord> chosen = new ArrayList<>();
+        for (int t = 0; t < best.length; t++) {
+            Chord chord = fuller(search.plain().get(best[t]).chord(), slots.get(t), key);
+            chosen.add(keepingSeventh(t == 0 ? null : chosen.get(t - 1), chord));
+        }
         List<HarmonisedSlot> harmonised = new ArrayList<>();
         for (int t = 0; t < best.length; t++) {
             List<Offer> others = others(totals[t], search.plain(), chosen.get(t), slots.get(t), key);
@@ -61,9 +65,17 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
                 .orElse(chord);
     }
 
+    /** A seventh that was heard stays until the root moves. */
+    private static Chord keepingSeventh(Chord before, Chord chord) {
+        boolean isPlainer = before != null
+                && before.root().equals(chord.root())
+                && before.kind().holds(Interval.MINOR_SEVENTH)
+                && before.kind().triad().equals(chord.kind());
+        return isPlainer ? before : chord;
+    }
+
     /** The best on other roots. */
-    private static List<Offer> others(
-            double[] totals, List<PlainChords> plain, Chord chosen, TuneSlot slot, Key key) {
+    private static List<Offer> others(double[] totals, List<PlainChords> plain, Chord chosen, TuneSlot slot, Key key) {
         List<Chord> others = new ArrayList<>();
         IntStream.range(0, totals.length)
                 .filter(i -> totals[i] > Double.NEGATIVE_INFINITY)
@@ -71,8 +83,7 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
                 .sorted(Comparator.comparingDouble((Integer i) -> totals[i]).reversed())
                 .map(i -> plain.get(i).chord())
                 .filter(chord -> !chord.root().equals(chosen.root()))
-                .filter(chord -> others.stream()
-                        .noneMatch(other -> other.root().equals(chord.root())))
+                .filter(chord -> others.stream().noneMatch(other -> other.root().equals(chord.root())))
                 .limit(OTHERS)
                 .forEach(others::add);
         return others.stream()
@@ -84,22 +95,19 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
     public Progression progression() {
         List<Bar> bars = new ArrayList<>();
         List<ChordEvent> events = new ArrayList<>();
-        Chord before = null;
         int slotsOfBar = slotsInBar();
         for (HarmonisedSlot slot : slots) {
             if (slot.start() < 0) {
                 continue;
             }
-            Chord chord = slot.offer().chord();
-            add(events, chord, chord.equals(before));
-            before = chord;
+            add(events, slot.offer().chord());
             if (events.stream().mapToInt(ChordEvent::shares).sum() == slotsOfBar) {
                 bars.add(new Bar(events, false));
                 events.clear();
             }
         }
         while (!events.isEmpty() && events.stream().mapToInt(ChordEvent::shares).sum() < slotsOfBar) {
-            add(events, before, true);
+            add(events, events.get(events.size() - 1).chord());
         }
         if (!events.isEmpty()) {
             bars.add(new Bar(events, false));
@@ -107,12 +115,13 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
         return new Progression(key, bars, true);
     }
 
-    private void add(List<ChordEvent> events, Chord chord, boolean goesOn) {
-        if (goesOn && !events.isEmpty()) {
-            ChordEvent last = events.remove(events.size() - 1);
-            events.add(new ChordEvent(last.chord(), last.numeral(), last.shares() + 1, last.held()));
+    /** The same chord goes on within a bar; a new bar strikes it again. */
+    private void add(List<ChordEvent> events, Chord chord) {
+        ChordEvent last = events.isEmpty() ? null : events.get(events.size() - 1);
+        if (last != null && last.chord().equals(chord)) {
+            events.set(events.size() - 1, new ChordEvent(chord, last.numeral(), last.shares() + 1, false));
         } else {
-            events.add(new ChordEvent(chord, Numeral.of(chord, key), 1, goesOn));
+            events.add(new ChordEvent(chord, Numeral.of(chord, key), 1, false));
         }
     }
 

@@ -73,10 +73,14 @@ final class HarmonySearch {
         }
     }
 
+    /** What a chord costs at the end, where a phrase rests, and on the first full bar. */
     private double edge(int t, int i) {
         double rest = slots.get(t).isRest() && !isRestful[i] ? TuneWeights.ODD_REST : 0;
         boolean isEnd = t == slots.size() - 1;
-        return rest + (isEnd && i != home ? TuneWeights.OPEN_END : 0);
+        boolean isBeginning = slots.get(t).start() == 0;
+        return rest
+                + (isEnd && i != home ? TuneWeights.OPEN_END : 0)
+                + (isBeginning && numbers[i] != numbers[home] ? TuneWeights.ODD_BEGINNING : 0);
     }
 
     List<PlainChords> plain() {
@@ -131,8 +135,7 @@ final class HarmonySearch {
             Arrays.fill(best[t], NEVER);
             for (int from = 0; from < plain.size(); from++) {
                 for (int to = 0; to < plain.size(); to++) {
-                    best[t][from] =
-                            Math.max(best[t][from], change(t + 1, from, to) + own[t + 1][to] + best[t + 1][to]);
+                    best[t][from] = Math.max(best[t][from], change(t + 1, from, to) + own[t + 1][to] + best[t + 1][to]);
                 }
             }
         }

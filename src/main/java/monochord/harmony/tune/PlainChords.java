@@ -51,7 +51,8 @@ record PlainChords(Chord chord, NoteName note) {
     }
 
     private static Stream<PlainChords> plain(List<String> numerals, Key key) {
-        return numerals.stream().map(numeral -> new PlainChords(Numeral.parse(numeral).in(key), null));
+        return numerals.stream()
+                .map(numeral -> new PlainChords(Numeral.parse(numeral).in(key), null));
     }
 
     private static PlainChords bringing(String degree, String numeral, Key key) {
@@ -61,10 +62,12 @@ record PlainChords(Chord chord, NoteName note) {
     /** The major and minor triads of the scale. */
     private static List<PlainChords> ofMode(Key key) {
         List<PlainChords> chords = new ArrayList<>();
-        IntStream.rangeClosed(1, 7).mapToObj(key::note).forEach(root -> Stream.of(ChordKind.MAJOR, ChordKind.MINOR)
-                .map(kind -> new Chord(root, kind))
-                .filter(key::isOwn)
-                .forEach(chord -> chords.add(new PlainChords(chord, null))));
+        IntStream.rangeClosed(1, 7)
+                .mapToObj(key::note)
+                .forEach(root -> Stream.of(ChordKind.MAJOR, ChordKind.MINOR)
+                        .map(kind -> new Chord(root, kind))
+                        .filter(key::isOwn)
+                        .forEach(chord -> chords.add(new PlainChords(chord, null))));
         return chords;
     }
 

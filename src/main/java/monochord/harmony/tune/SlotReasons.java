@@ -50,8 +50,7 @@ final class SlotReasons {
     }
 
     private static Phrase role(List<NoteName> held, Chord chord) {
-        List<Phrase> roles =
-                held.stream().map(note -> role(note, chord)).toList();
+        List<Phrase> roles = held.stream().map(note -> role(note, chord)).toList();
         return Phrase.sentence("{0}.", Phrase.list(roles));
     }
 
@@ -93,8 +92,7 @@ final class SlotReasons {
     }
 
     private static boolean isTonic(Chord chord, Key key) {
-        return chord.root().equals(key.tonic())
-                && ChordFunction.of(chord, key).main() == HarmonicFunction.TONIC;
+        return chord.root().equals(key.tonic()) && ChordFunction.of(chord, key).main() == HarmonicFunction.TONIC;
     }
 
     private static Optional<Phrase> leading(Chord chord, Chord next, Key key) {

@@ -30,6 +30,12 @@ final class TuneWeights {
 
     static final double OPEN_END = 4;
 
+    /**
+     * The first full bar on another chord than the tonic: how much less likely that is. Counted in 80 songs of rock corpus
+     * 2.1, T. de Clercq and D. Temperley, of which 85 in 100 begin on it.
+     */
+    static final double ODD_BEGINNING = Math.log(0.85 / 0.15);
+
     /** The fourth bar of four that comes to rest, on another chord than I or V: common practice, no source. */
     static final double ODD_REST = 1;
 

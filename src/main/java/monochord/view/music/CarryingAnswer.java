@@ -37,7 +37,8 @@ public record CarryingAnswer(
                 chord.why().stream().reduce(Phrase.NOTHING, Phrase::then)));
         StyledText.Builder end = StyledText.builder(look.reader());
         end.line(
-                Phrase.sentence("The likeliest stands first; which one, your ear decides. Agree a changed chord with the band."),
+                Phrase.sentence(
+                        "The likeliest stands first; which one, your ear decides. Agree a changed chord with the band."),
                 Style.QUIET);
         return text.build()
                 .wrapped(look.width())

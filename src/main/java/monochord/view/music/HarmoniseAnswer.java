@@ -107,7 +107,9 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
         object.put("beat", slot.start())
                 .put("beats", (double) slot.beats().numerator() / slot.beats().denominator())
                 .put("symbol", slot.offer().chord().toString())
-                .put("numeral", Numeral.of(slot.offer().chord(), harmonisation.key()).toString())
+                .put(
+                        "numeral",
+                        Numeral.of(slot.offer().chord(), harmonisation.key()).toString())
                 .put("others", slot.others().stream().map(Offer::chord).toList())
                 .put("why", why)
                 .put(

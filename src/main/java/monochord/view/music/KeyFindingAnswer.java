@@ -30,7 +30,7 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
     private static final double SURE = 0.9;
     private static final double LIKELY = 0.6;
     private static final double NEARLY = 0.5;
-    private static final double POSSIBLE = 0.1;
+    private static final double POSSIBLE = 0.25;
 
     @Override
     public StyledText text(Look look) {
@@ -66,8 +66,7 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
 
     private void key(Phrase heading, LikelyKey likely, StyledText.Builder text) {
         text.line(heading, Style.HEADING);
-        chords.ifPresent(row -> text.line(
-                Phrase.row(numerals(row.chords(), likely.key())), Style.STRONG));
+        chords.ifPresent(row -> text.line(Phrase.row(numerals(row.chords(), likely.key())), Style.STRONG));
         likely.why().forEach(sentence -> text.add(ITEM).add(sentence).end());
     }
 
@@ -122,7 +121,10 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
                 .put("lead", finding.loop().map(loop -> loop.lead().toString()).orElse(null))
                 .put(
                         "schema",
-                        finding.loop().flatMap(Loop::schema).map(Phrase::toString).orElse(null))
+                        finding.loop()
+                                .flatMap(Loop::schema)
+                                .map(Phrase::toString)
+                                .orElse(null))
                 .put("remarks", remarks);
     }
 

@@ -109,8 +109,7 @@ final class HarmoniseVerb implements Verb {
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
         LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
         Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(() -> keyOf(sheet));
-        return answer(
-                sheet.melody(), key, metre(sentence, sheet.melody()), Tune.remarks(sheet), sitting);
+        return answer(sheet.melody(), key, metre(sentence, sheet.melody()), Tune.remarks(sheet), sitting);
     }
 
     /** What the signature of a sheet leaves open is heard from the tune. */
@@ -134,15 +133,15 @@ final class HarmoniseVerb implements Verb {
                         "the metre of this tune",
                         Clause.of(
                                 "the bars of the tune have {0} quarters, and these would have {1}",
-                                melody.bar().orElseThrow().toString(), metre.bar().toString()),
+                                melody.bar().orElseThrow().toString(),
+                                metre.bar().toString()),
                         "3/4");
             }
             return metre;
         });
     }
 
-    private static Answer answer(
-            Melody melody, Key key, HarmonicMetre metre, List<Phrase> remarks, Sitting sitting) {
+    private static Answer answer(Melody melody, Key key, HarmonicMetre metre, List<Phrase> remarks, Sitting sitting) {
         Harmonisation harmonisation = Harmonisation.of(melody, key, metre, Counts.KEYS.chords());
         sitting.stage().remember(Take.of(melody, Optional.of(harmonisation.progression()), key));
         return new HarmoniseAnswer(harmonisation, remarks);
@@ -159,7 +158,7 @@ final class HarmoniseVerb implements Verb {
                 key,
                 before,
                 goal,
-                CarryingChord.of(note, before.orElse(null), goal.orElse(null), key));
+                CarryingChord.of(note, before.orElse(null), goal.orElse(null), key, Counts.KEYS.chords()));
     }
 
     private static NoteName note(String text) {

@@ -85,7 +85,11 @@ final class KeyVerb implements Verb {
                 sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, sitting.key())));
         if (over.isPresent() && heard.tune().isEmpty()) {
             throw Unreadable.because(
-                    sentence.whole(), music.place(), "a melody", "a tune stands before over", "key of E4 D4 C4:2 over C G C");
+                    sentence.whole(),
+                    music.place(),
+                    "a melody",
+                    "a tune stands before over",
+                    "key of E4 D4 C4:2 over C G C");
         }
         return answer(heard.tune(), over.or(heard::chords), heard.remarks(), sitting);
     }
@@ -93,8 +97,7 @@ final class KeyVerb implements Verb {
     private static Answer ofFile(Sentence sentence, Sitting sitting) {
         try {
             LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
-            return answer(
-                    Optional.of(sheet.melody()), Optional.of(sheet.progression()), Tune.remarks(sheet), sitting);
+            return answer(Optional.of(sheet.melody()), Optional.of(sheet.progression()), Tune.remarks(sheet), sitting);
         } catch (SheetFault fault) {
             return Statement.failed(fault.phrase());
         }

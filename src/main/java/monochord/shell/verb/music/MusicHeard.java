@@ -42,7 +42,8 @@ record MusicHeard(Optional<Melody> tune, Optional<Progression> chords, List<Phra
         if (music instanceof Music.Notes notes) {
             return ofTune(Melody.parse(written(notes)));
         } else if (music instanceof Music.OneScale) {
-            throw Unreadable.because(text, 0, "music", "a scale names its key itself; expected chords or a tune", EXAMPLE);
+            throw Unreadable.because(
+                    text, 0, "music", "a scale names its key itself; expected chords or a tune", EXAMPLE);
         }
         return ofChords(Progression.parse(text, key), text);
     }
@@ -67,9 +68,8 @@ record MusicHeard(Optional<Melody> tune, Optional<Progression> chords, List<Phra
 
     private static MusicHeard ofChords(Progression chords, String text) {
         boolean isByKey = !chords.chords().equals(elsewhere(chords, text));
-        List<Phrase> remarks = isByKey
-                ? List.of(Phrase.sentence("Numerals and numbers are read in {0}.", chords.key()))
-                : List.of();
+        List<Phrase> remarks =
+                isByKey ? List.of(Phrase.sentence("Numerals and numbers are read in {0}.", chords.key())) : List.of();
         return new MusicHeard(Optional.empty(), Optional.of(chords), remarks);
     }
 
