@@ -22,6 +22,7 @@ import monochord.shell.sitting.Judged;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.shell.verb.music.KeyRemark;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
@@ -31,6 +32,7 @@ import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
 import monochord.view.Refusal;
+import monochord.view.RemarkedAnswer;
 import monochord.view.Statement;
 import monochord.view.music.MusicAnswer;
 
@@ -247,10 +249,20 @@ final class Reading {
         Usage usage = usages.computeIfAbsent(verb, Verb::usage);
         AsTyped typed = heard(verb, text);
         try {
-            return verb.run(sentence(verb, usage, typed), sitting);
+            Sentence sentence = sentence(verb, usage, typed);
+            return remarked(verb.run(sentence, sitting), sentence, usage);
         } catch (Unreadable unreadable) {
             return refusal(unreadable, typed, usage.formIfAny());
         }
+    }
+
+    /** With a word on the key, where the music that was read clearly stands in another. */
+    private Answer remarked(Answer answer, Sentence sentence, Usage usage) {
+        return answer.status() == Answer.DONE
+                ? KeyRemark.of(sentence, usage, sitting)
+                        .map(remark -> (Answer) new RemarkedAnswer(answer, remark))
+                        .orElse(answer)
+                : answer;
     }
 
     static String firstWord(String text) {

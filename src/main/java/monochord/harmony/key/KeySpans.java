@@ -15,7 +15,7 @@ final class KeySpans {
     private final ChordTable table;
     private final int[][] seen = new int[CandidateKeys.COUNT][];
 
-    private KeySpans(ChordEvidence row, ChordTable table) {
+    KeySpans(ChordEvidence row, ChordTable table) {
         this.row = row;
         this.table = table;
         for (int candidate = 0; candidate < seen.length; candidate++) {

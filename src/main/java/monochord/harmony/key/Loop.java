@@ -12,6 +12,7 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.TriadQuality;
+import monochord.theory.note.Degree;
 
 /**
  * A row of chords that goes round: one that is written twice or more, one that textbooks know as such, or a short one
@@ -136,6 +137,10 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
                                 key.tonic(),
                                 Numeral.parse(key.isMinor() ? "i" : "I").kind())));
             }
+        }
+        if (home && major && last.root().equals(key.note(Degree.of(7, -1)))) {
+            return Optional.of(
+                    Phrase.sentence("{0} leads back to {1}: a step up, home without a leading note.", last, first));
         }
         return home && last.root().equals(key.note(4))
                 ? Optional.of(Phrase.sentence("{0} leads back to {1}, the plagal way home.", last, first))

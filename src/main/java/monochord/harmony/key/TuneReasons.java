@@ -15,6 +15,7 @@ final class TuneReasons {
     private static final Degree LEADING_NOTE = Degree.of(7, 0);
     private static final int HALF_STEP = 1;
     private static final int FEW = 3;
+    private static final double HALF = 0.5;
 
     private final TuneEvidence tune;
     private final Key key;
@@ -72,7 +73,8 @@ final class TuneReasons {
     private Optional<Phrase> tonicChord() {
         List<NoteName> chord = List.of(key.tonic(), key.note(3), key.note(5));
         double share = chord.stream().mapToDouble(tune.tones()::of).sum();
-        return share > 0.5
+        boolean allSound = chord.stream().allMatch(note -> tune.tones().of(note) > 0);
+        return allSound && share > HALF
                 ? Optional.of(Phrase.sentence(
                         "{0}, the notes of the tonic chord, sound more than half of the time.", Phrase.list(chord)))
                 : Optional.empty();

@@ -27,6 +27,7 @@ final class HarmonySearch {
     private final double[][] next;
     private final boolean[] isRestful;
     private final int home;
+    private final boolean endsAtHome;
     private final boolean[] isDominantSeventh;
 
     HarmonySearch(List<TuneSlot> slots, Key key, ChordTable table) {
@@ -50,6 +51,7 @@ final class HarmonySearch {
             }
         }
         this.home = home(key);
+        this.endsAtHome = endsOn(plain.get(home).chord());
         for (int t = 0; t < slots.size(); t++) {
             weigh(t);
         }
@@ -73,13 +75,18 @@ final class HarmonySearch {
         }
     }
 
+    private boolean endsOn(Chord tonic) {
+        List<TuneSlot.Sounding> last = slots.get(slots.size() - 1).notes();
+        return last.isEmpty() || tonic.holds(last.get(last.size() - 1).name());
+    }
+
     /** What a chord costs at the end, where a phrase rests, and on the first full bar. */
     private double edge(int t, int i) {
         double rest = slots.get(t).isRest() && !isRestful[i] ? TuneWeights.ODD_REST : 0;
         boolean isEnd = t == slots.size() - 1;
         boolean isBeginning = slots.get(t).start() == 0;
         return rest
-                + (isEnd && i != home ? TuneWeights.OPEN_END : 0)
+                + (isEnd && endsAtHome && i != home ? TuneWeights.OPEN_END : 0)
                 + (isBeginning && numbers[i] != numbers[home] ? TuneWeights.ODD_BEGINNING : 0);
     }
 

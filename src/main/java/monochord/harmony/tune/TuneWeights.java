@@ -4,7 +4,8 @@ package monochord.harmony.tune;
  * What counts in putting chords under a tune: the one place where it stands.
  *
  * <p>A way through the tune is worth, for each slot, {@code FIT · fit · length in whole notes} and the logarithm of the
- * likelihood of its chord after the one before; and at the end {@code OPEN_END} less where it does not end on the tonic.
+ * likelihood of its chord after the one before; and at the end {@code OPEN_END} less where the last note is of the tonic chord
+ * and another is taken.
  * The fit of a chord to a slot is the mean worth of its notes by time, notes at the beginning of the slot double.
  *
  * <p>Source: ours. The weights were tried at three values each on tunes of a book with its own chords; with the counts that

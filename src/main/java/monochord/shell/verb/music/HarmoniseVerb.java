@@ -88,6 +88,7 @@ final class HarmoniseVerb implements Verb {
         Melody melody = sentence.body().read(Melody::parse);
         Optional<Key> named = sentence.clause("in").map(part -> part.read(Key::parse));
         List<Phrase> remarks = new ArrayList<>();
+        named.flatMap(key -> KeyRemark.of(melody, key)).ifPresent(remarks::add);
         Key key = named.orElseGet(() -> found(melody, sitting.key(), remarks));
         return answer(melody, key, metre(sentence, melody), remarks, sitting);
     }
@@ -176,7 +177,7 @@ final class HarmoniseVerb implements Verb {
             throw Unreadable.because(
                     text,
                     0,
-                    "the chords around a note",
+                    "one chord or two",
                     "at most the chord before and the chord behind are read",
                     "harmonise F C under A in C");
         }

@@ -49,6 +49,7 @@ final class KeyVerb implements Verb {
                         orAgain(),
                         clause(OF, Value.MUSIC),
                         may(clause(OVER, Value.PROGRESSION)),
+                        may(clause("in", Value.KEY)),
                         orAgain(),
                         option(Tune.FILE, Value.LEADSHEET))
                 .examples("key D", "key F# minor", "key of Am F C G", "key of E4 F4 G4:2 A4 G4 over C F");
@@ -77,6 +78,10 @@ final class KeyVerb implements Verb {
                     text, 0, "a sentence", "either a key is named, or music stands behind of", "key of Am F C G");
         }
         return text;
+    }
+
+    private static String noTune(String text) {
+        throw Unreadable.because(text, 0, "a melody", "a tune is expected before over", "key of E4 D4 C4:2 over C G C");
     }
 
     private static Answer ofMusic(Sentence.Part music, Sentence sentence, Sitting sitting) {

@@ -8,7 +8,6 @@ import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.text.Phrase;
-import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
@@ -67,14 +66,15 @@ record MusicHeard(Optional<Melody> tune, Optional<Progression> chords, List<Phra
     }
 
     private static MusicHeard ofChords(Progression chords, String text) {
-        boolean isByKey = !chords.chords().equals(elsewhere(chords, text));
-        List<Phrase> remarks =
-                isByKey ? List.of(Phrase.sentence("Numerals and numbers are read in {0}.", chords.key())) : List.of();
+        List<Phrase> remarks = hangsOnKey(chords, text)
+                ? List.of(Phrase.sentence("Numerals and numbers are read in {0}.", chords.key()))
+                : List.of();
         return new MusicHeard(Optional.empty(), Optional.of(chords), remarks);
     }
 
-    private static List<Chord> elsewhere(Progression chords, String text) {
+    /** Whether numerals or numbers are among the chords, so that they would be others in another key. */
+    static boolean hangsOnKey(Progression chords, String text) {
         Key other = Key.major(NoteName.at(chords.key().tonic().fifths() + 1));
-        return Progression.parse(text, other).chords();
+        return !chords.chords().equals(Progression.parse(text, other).chords());
     }
 }
