@@ -27,7 +27,7 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
     private static final int SHORTEST_OPEN = 3;
     private static final int BARS_OF_BLUES = 12;
     private static final Phrase BLUES = Phrase.of("12-bar blues");
-    private static final List<String> BLUES_ROWS = List.of("I IV I V IV I", "I IV I V IV I V", "I IV I IV I V IV I V");
+    private static final List<String> BLUES_ROWS = List.of("I-IV-I-V-IV-I", "I-IV-I-V-IV-I-V", "I-IV-I-IV-I-V-IV-I-V");
     private static final SongCounts NO_COUNTS = SongCounts.NONE;
 
     public Loop {
@@ -74,7 +74,7 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
                 .toList();
         Key home = Key.major(key.tonic());
         return BLUES_ROWS.stream()
-                .map(row -> List.of(row.split(" ")).stream()
+                .map(row -> List.of(row.split("-")).stream()
                         .map(numeral -> ChordTable.chord(Numeral.parse(numeral).in(home), home.tonic()))
                         .toList())
                 .anyMatch(seen::equals);

@@ -18,19 +18,19 @@ import monochord.theory.note.NoteName;
  * "puff-schemas" and "classical-schemas", CC BY-SA 4.0. The names are the textbook's.
  */
 enum LoopSchema {
-    DOO_WOP(Phrase.of("doo-wop"), "I vi IV V", "I vi ii V"),
-    SINGER_SONGWRITER(Phrase.of("singer/songwriter"), "I V vi IV"),
-    HOPSCOTCH(Phrase.of("hopscotch"), "IV V vi I", "IV III vi I"),
-    PUFF(Phrase.of("puff"), "I iii IV"),
-    DOUBLE_PLAGAL(Phrase.of("double plagal"), "I bVII IV"),
-    EXTENDED_PLAGAL(Phrase.of("extended plagal"), "I bVI bIII bVII IV"),
-    CANON(Phrase.of("canon"), "I V vi iii IV I IV V"),
-    LAMENT(Phrase.of("lament"), "i bVII bVI V", "i bVII bVI v"),
-    AEOLIAN_SHUTTLE(Phrase.of("aeolian shuttle"), "i bVII bVI bVII"),
-    AEOLIAN_CADENCE(Phrase.of("aeolian cadence"), "i bVI bVII", "I bVI bVII"),
-    SUBTONIC_SHUTTLE(Phrase.of("subtonic shuttle"), "I bVII", "i bVII"),
-    DORIAN_SHUTTLE(Phrase.of("dorian shuttle"), "i IV"),
-    CIRCLE_OF_FIFTHS(Phrase.of("circle of fifths"), "i iv bVII bIII bVI iio V", "I IV viio iii vi ii V");
+    DOO_WOP(Phrase.of("doo-wop"), "I-vi-IV-V", "I-vi-ii-V"),
+    SINGER_SONGWRITER(Phrase.of("singer/songwriter"), "I-V-vi-IV"),
+    HOPSCOTCH(Phrase.of("hopscotch"), "IV-V-vi-I", "IV-III-vi-I"),
+    PUFF(Phrase.of("puff"), "I-iii-IV"),
+    DOUBLE_PLAGAL(Phrase.of("double plagal"), "I-bVII-IV"),
+    EXTENDED_PLAGAL(Phrase.of("extended plagal"), "I-bVI-bIII-bVII-IV"),
+    CANON(Phrase.of("canon"), "I-V-vi-iii-IV-I-IV-V"),
+    LAMENT(Phrase.of("lament"), "i-bVII-bVI-V", "i-bVII-bVI-v"),
+    AEOLIAN_SHUTTLE(Phrase.of("aeolian shuttle"), "i-bVII-bVI-bVII"),
+    AEOLIAN_CADENCE(Phrase.of("aeolian cadence"), "i-bVI-bVII", "I-bVI-bVII"),
+    SUBTONIC_SHUTTLE(Phrase.of("subtonic shuttle"), "I-bVII", "i-bVII"),
+    DORIAN_SHUTTLE(Phrase.of("dorian shuttle"), "i-IV"),
+    CIRCLE_OF_FIFTHS(Phrase.of("circle of fifths"), "i-iv-bVII-bIII-bVI-iio-V", "I-IV-viio-iii-vi-ii-V");
 
     private final Phrase title;
     private final List<List<Integer>> rows;
@@ -41,7 +41,7 @@ enum LoopSchema {
     }
 
     private static List<Integer> read(String row) {
-        return Stream.of(row.split(" "))
+        return Stream.of(row.split("-"))
                 .map(numeral -> ChordTable.chord(Numeral.parse(numeral).in(Key.major(NoteName.C)), NoteName.C))
                 .toList();
     }

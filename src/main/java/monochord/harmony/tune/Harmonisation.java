@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import monochord.harmony.Bar;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
@@ -46,8 +47,11 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
         }
         List<HarmonisedSlot> harmonised = new ArrayList<>();
         for (int t = 0; t < best.length; t++) {
-            List<Offer> others = others(totals[t], search.plain(), chosen.get(t), slots.get(t), key);
-            Offer first = new Offer(chosen.get(t), SlotReasons.of(chosen, t, slots, key));
+            List<Offer> others = others(totals[t], search.plain(), chosen.get(t), slots.get(t));
+            Offer first = new Offer(
+                    chosen.get(t),
+                    SlotReasons.ofNotes(chosen.get(t), slots.get(t)),
+                    SlotReasons.ofCourse(chosen, t, slots.get(t), key));
             harmonised.add(new HarmonisedSlot(slots.get(t).start(), slots.get(t).beats(), first, others));
         }
         return new Harmonisation(melody, key, metre, harmonised);
@@ -75,7 +79,7 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
     }
 
     /** The best on other roots. */
-    private static List<Offer> others(double[] totals, List<PlainChords> plain, Chord chosen, TuneSlot slot, Key key) {
+    private static List<Offer> others(double[] totals, List<PlainChords> plain, Chord chosen, TuneSlot slot) {
         List<Chord> others = new ArrayList<>();
         IntStream.range(0, totals.length)
                 .filter(i -> totals[i] > Double.NEGATIVE_INFINITY)
@@ -87,7 +91,7 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
                 .limit(OTHERS)
                 .forEach(others::add);
         return others.stream()
-                .map(chord -> new Offer(chord, SlotReasons.ofNotes(chord, slot, key)))
+                .map(chord -> new Offer(chord, SlotReasons.ofNotes(chord, slot), Optional.empty()))
                 .toList();
     }
 
@@ -134,10 +138,20 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
         return count;
     }
 
-    /** What else would do where the first chord that is offered is not liked. */
-    public record Offer(Chord chord, List<Phrase> why) {
+    /**
+     * A chord for a slot.
+     *
+     * @param notes what it does to the notes there, in sentences
+     * @param course what it does between the chords before and behind, a sentence; empty for what else would do
+     */
+    public record Offer(Chord chord, List<Phrase> notes, Optional<Phrase> course) {
         public Offer {
-            why = List.copyOf(why);
+            notes = List.copyOf(notes);
+        }
+
+        /** All that speaks for it. */
+        public List<Phrase> why() {
+            return Stream.concat(notes.stream(), course.stream()).toList();
         }
     }
 

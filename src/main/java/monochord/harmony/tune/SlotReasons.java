@@ -17,14 +17,8 @@ import monochord.theory.note.NoteName;
 final class SlotReasons {
     private SlotReasons() {}
 
-    /** What it does to the notes there, and what it does between the chords before and behind. */
-    static List<Phrase> of(List<Chord> chords, int place, List<TuneSlot> slots, Key key) {
-        List<Phrase> said = new ArrayList<>(ofNotes(chords.get(place), slots.get(place), key));
-        inOrder(chords, place, slots.get(place), key).ifPresent(said::add);
-        return said;
-    }
-
-    static List<Phrase> ofNotes(Chord chord, TuneSlot slot, Key key) {
+    /** What it does to the notes there. */
+    static List<Phrase> ofNotes(Chord chord, TuneSlot slot) {
         List<NoteName> held = names(slot, chord, true);
         List<NoteName> foreign = names(slot, chord, false);
         if (slot.notes().isEmpty()) {
@@ -72,22 +66,20 @@ final class SlotReasons {
                 .toList();
     }
 
-    private static Optional<Phrase> inOrder(List<Chord> chords, int place, TuneSlot slot, Key key) {
+    /** What it does between the chord before and the chord behind. */
+    static Optional<Phrase> ofCourse(List<Chord> chords, int place, TuneSlot slot, Key key) {
         Chord chord = chords.get(place);
         boolean isTonic = isTonic(chord, key);
         if (place == chords.size() - 1) {
             return isTonic ? Optional.of(Phrase.sentence("The tune ends at home.")) : Optional.empty();
         }
-        if (place > 0 && chords.get(place - 1).equals(chord)) {
-            return Optional.of(Phrase.sentence("It stays."));
-        }
-        Chord next = chords.get(place + 1);
         if (slot.isRest() && ChordFunction.of(chord, key).isDominantOfKey()) {
             return Optional.of(Phrase.sentence("The phrase comes to rest on the dominant, open."));
         }
         if (slot.isRest() && isTonic) {
             return Optional.of(Phrase.sentence("The phrase comes to rest at home."));
         }
+        Chord next = chords.get(place + 1);
         return next.equals(chord) ? Optional.empty() : leading(chord, next, key);
     }
 

@@ -8,7 +8,6 @@ import monochord.harmony.tune.Harmonisation.Offer;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.Chord;
 import monochord.theory.Numeral;
 import monochord.theory.note.Beats;
 import monochord.view.Answer;
@@ -40,7 +39,7 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
                 Style.QUIET);
         return text.build()
                 .wrapped(look.width())
-                .plus(table().text(look))
+                .plus(look.plain() ? sentences(look) : table().text(look))
                 .plus(end.build().wrapped(look.width()));
     }
 
@@ -51,24 +50,66 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
                 Column.left().atLeast(CHORD),
                 Column.left(Phrase.of("or")).atLeast(OTHERS),
                 Column.left(Phrase.of("why")));
-        Chord before = null;
-        for (HarmonisedSlot slot : harmonisation.slots()) {
-            Chord chord = slot.offer().chord();
-            if (!chord.equals(before)) {
-                table.row(row(slot));
-            }
-            before = chord;
+        for (Change change : changes()) {
+            table.row(
+                    place(change.first().start()),
+                    Phrase.of("{0}", change.first().offer().chord()).styled(Style.STRONG),
+                    Phrase.of("{0}", numeral(change.first())),
+                    others(change.first()),
+                    change.why());
         }
         return table;
     }
 
-    private List<Phrase> row(HarmonisedSlot slot) {
-        return List.of(
-                place(slot.start()),
-                Phrase.of("{0}", slot.offer().chord()).styled(Style.STRONG),
-                Phrase.of("{0}", Numeral.of(slot.offer().chord(), harmonisation.key())),
-                Phrase.joined(", ", slot.others().stream().map(Offer::chord).toList()),
-                joined(slot.offer().why()));
+    private StyledText sentences(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        for (Change change : changes()) {
+            HarmonisedSlot slot = change.first();
+            text.line(Phrase.of(
+                            "{0}: {1}, {2}, or {3}.",
+                            slot.start() < 0 ? place(slot.start()) : Phrase.of("bar {0}", place(slot.start())),
+                            slot.offer().chord(),
+                            numeral(slot),
+                            others(slot))
+                    .then(change.why()));
+        }
+        return text.build().wrapped(look.width());
+    }
+
+    /** One chord as long as it lasts. */
+    private record Change(HarmonisedSlot first, HarmonisedSlot last) {
+        /** What it does to the notes with which it comes, and how it goes on. */
+        Phrase why() {
+            Phrase notes = joined(first.offer().notes());
+            return last.offer().course().map(notes::then).orElse(notes);
+        }
+    }
+
+    private List<Change> changes() {
+        List<Change> changes = new ArrayList<>();
+        for (HarmonisedSlot slot : harmonisation.slots()) {
+            int last = changes.size() - 1;
+            boolean goesOn = last >= 0
+                    && changes.get(last)
+                            .last()
+                            .offer()
+                            .chord()
+                            .equals(slot.offer().chord());
+            if (goesOn) {
+                changes.set(last, new Change(changes.get(last).first(), slot));
+            } else {
+                changes.add(new Change(slot, slot));
+            }
+        }
+        return changes;
+    }
+
+    private Numeral numeral(HarmonisedSlot slot) {
+        return Numeral.of(slot.offer().chord(), harmonisation.key());
+    }
+
+    private static Phrase others(HarmonisedSlot slot) {
+        return Phrase.joined(", ", slot.others().stream().map(Offer::chord).toList());
     }
 
     /** Sentences one after the other. */
@@ -103,15 +144,12 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
     }
 
     private void json(Json object, HarmonisedSlot slot) {
-        List<Phrase> why = new ArrayList<>(slot.offer().why());
         object.put("beat", slot.start())
                 .put("beats", (double) slot.beats().numerator() / slot.beats().denominator())
                 .put("symbol", slot.offer().chord().toString())
-                .put(
-                        "numeral",
-                        Numeral.of(slot.offer().chord(), harmonisation.key()).toString())
+                .put("numeral", numeral(slot).toString())
                 .put("others", slot.others().stream().map(Offer::chord).toList())
-                .put("why", why)
+                .put("why", slot.offer().why())
                 .put(
                         "othersWhy",
                         slot.others().stream().map(offer -> joined(offer.why())).toList());

@@ -103,7 +103,7 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
 
     @Override
     public void json(Json json) {
-        json.put("kind", "key of")
+        json.put("kind", "keys")
                 .objects(
                         "keys",
                         finding.keys(),

@@ -50,7 +50,7 @@ class HarmonySearchTest {
         return best;
     }
 
-    /** Tunes of ours. */
+    /** Tunes of ours, from memory. */
     @ParameterizedTest(name = "{0} in {1}")
     @CsvSource({
         "| E4 D C D | E F G:2 |, C major",

@@ -52,8 +52,9 @@ public final class KeyRemark {
         if (!isInKey) {
             return Optional.empty();
         }
-        Optional<Sentence.Part> body =
-                usage.values().contains(Value.PROGRESSION) ? Optional.of(sentence.body()) : Optional.empty();
+        boolean isBody =
+                usage.values().contains(Value.PROGRESSION) || usage.values().contains(Value.NUMERAL);
+        Optional<Sentence.Part> body = isBody ? Optional.of(sentence.body()) : Optional.empty();
         return body.or(() -> usage.clauses().entrySet().stream()
                         .filter(clause -> clause.getValue() == Value.PROGRESSION)
                         .flatMap(clause -> sentence.clause(clause.getKey()).stream())

@@ -1,6 +1,6 @@
 package monochord.shell.verb.music;
 
-import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.orAgain;
@@ -8,6 +8,8 @@ import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.key.KeyFinding;
@@ -47,9 +49,9 @@ final class KeyVerb implements Verb {
                 .form(
                         may(takes(Value.KEY)),
                         orAgain(),
-                        clause(OF, Value.MUSIC),
-                        may(clause(OVER, Value.PROGRESSION)),
-                        may(clause("in", Value.KEY)),
+                        fixed(OF),
+                        takes(Value.MUSIC),
+                        may(fixed(OVER), takes(Value.PROGRESSION)),
                         orAgain(),
                         option(Tune.FILE, Value.LEADSHEET))
                 .examples("key D", "key F# minor", "key of Am F C G", "key of E4 F4 G4:2 A4 G4 over C F");
@@ -60,11 +62,10 @@ final class KeyVerb implements Verb {
         if (sentence.has(Tune.FILE)) {
             return ofFile(sentence, sitting);
         }
-        Optional<Sentence.Part> music = sentence.clause(OF);
         Sentence.Part named = sentence.body();
+        Optional<Sentence.Part> music = behind(OF, named).filter(part -> isBegunBy(OF, named));
         if (music.isPresent()) {
-            named.read(KeyVerb::nothingBefore);
-            return ofMusic(music.get(), sentence, sitting);
+            return ofMusic(music.get(), sitting);
         }
         if (!named.isEmpty()) {
             sitting.settle(named.read(Key::parse));
@@ -72,31 +73,33 @@ final class KeyVerb implements Verb {
         return new KeyAnswer(sitting.key());
     }
 
-    private static String nothingBefore(String text) {
-        if (!text.isEmpty()) {
-            throw Unreadable.because(
-                    text, 0, "a sentence", "either a key is named, or music stands behind of", "key of Am F C G");
+    /** What stands behind a word of the sentence, if the word is there. */
+    private static Optional<Sentence.Part> behind(String word, Sentence.Part part) {
+        Matcher found = Pattern.compile("(?i)(?:^|\\s+)" + word + "(?:\\s+|$)").matcher(part.text());
+        return found.find()
+                ? Optional.of(new Sentence.Part(part.text().substring(found.end()), part.place() + found.end()))
+                : Optional.empty();
+    }
+
+    private static boolean isBegunBy(String word, Sentence.Part part) {
+        return part.text().regionMatches(true, 0, word, 0, word.length());
+    }
+
+    private static Answer ofMusic(Sentence.Part said, Sitting sitting) {
+        Optional<Sentence.Part> under = behind(OVER, said);
+        Sentence.Part music = under.map(chords -> new Sentence.Part(
+                        said.text().split("(?i)(?:^|\\s+)" + OVER + "(?:\\s+|$)", 2)[0], said.place()))
+                .orElse(said);
+        MusicHeard heard = music.read(text -> MusicHeard.read(text, sitting.key()));
+        if (under.isPresent() && heard.tune().isEmpty()) {
+            music.read(KeyVerb::noTune);
         }
-        return text;
+        Optional<Progression> over = under.map(part -> part.read(text -> Progression.parse(text, sitting.key())));
+        return answer(heard.tune(), over.or(heard::chords), heard.remarks(), sitting);
     }
 
     private static String noTune(String text) {
         throw Unreadable.because(text, 0, "a melody", "a tune is expected before over", "key of E4 D4 C4:2 over C G C");
-    }
-
-    private static Answer ofMusic(Sentence.Part music, Sentence sentence, Sitting sitting) {
-        MusicHeard heard = music.read(text -> MusicHeard.read(text, sitting.key()));
-        Optional<Progression> over =
-                sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, sitting.key())));
-        if (over.isPresent() && heard.tune().isEmpty()) {
-            throw Unreadable.because(
-                    sentence.whole(),
-                    music.place(),
-                    "a melody",
-                    "a tune stands before over",
-                    "key of E4 D4 C4:2 over C G C");
-        }
-        return answer(heard.tune(), over.or(heard::chords), heard.remarks(), sitting);
     }
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) {
