@@ -17,6 +17,9 @@ final class ChordEvidence {
     private final List<Double> beats;
     private final ToneShares tones = new ToneShares();
     private final ToneShares sevenths = new ToneShares();
+    /** By candidate, each worked out when it is first asked for. */
+    private final int[][] seen = new int[CandidateKeys.COUNT][];
+
     private double time;
 
     private ChordEvidence(List<Chord> chords, List<Double> beats) {
@@ -61,7 +64,9 @@ final class ChordEvidence {
 
     /** A part of it, both ends included. */
     ChordEvidence between(int from, int to) {
-        return new ChordEvidence(chords.subList(from, to + 1), beats.subList(from, to + 1));
+        return from == 0 && to == chords.size() - 1
+                ? this
+                : new ChordEvidence(chords.subList(from, to + 1), beats.subList(from, to + 1));
     }
 
     List<Chord> chords() {
@@ -79,14 +84,17 @@ final class ChordEvidence {
 
     /** Each chord as the table numbers it. */
     int[] seenFrom(int candidate) {
-        int[] seen = new int[chords.size()];
-        for (int i = 0; i < seen.length; i++) {
-            Chord chord = chords.get(i);
-            seen[i] = ChordTable.chord(
-                    chord.root().fifths() - CandidateKeys.tonic(candidate),
-                    chord.kind().quality());
+        if (seen[candidate] == null) {
+            int[] numbers = new int[chords.size()];
+            for (int i = 0; i < numbers.length; i++) {
+                Chord chord = chords.get(i);
+                numbers[i] = ChordTable.chord(
+                        chord.root().fifths() - CandidateKeys.tonic(candidate),
+                        chord.kind().quality());
+            }
+            seen[candidate] = numbers;
         }
-        return seen;
+        return seen[candidate];
     }
 
     /** How likely each candidate is, in logarithms. */
@@ -102,16 +110,16 @@ final class ChordEvidence {
     private double score(int candidate, KeyCounts counts) {
         boolean minor = CandidateKeys.isMinor(candidate);
         int tonic = CandidateKeys.tonic(candidate);
-        int[] seen = seenFrom(candidate);
+        int[] numbers = seenFrom(candidate);
         ChordTable table = counts.chords();
         double chordTime = 0;
-        for (int i = 0; i < seen.length; i++) {
-            chordTime += beats.get(i) * table.time(minor, seen[i]);
+        for (int i = 0; i < numbers.length; i++) {
+            chordTime += beats.get(i) * table.time(minor, numbers[i]);
         }
         return KeyWeights.CHORDS * chordTime / time
-                + KeyWeights.PAIRS * meanPair(seen, minor, table)
-                + KeyWeights.FIRST_CHORD * atEdge(seen[0], KeyWeights.BEGINS_ON_TONIC, minor, table)
-                + KeyWeights.LAST_CHORD * atEdge(seen[seen.length - 1], KeyWeights.ENDS_ON_TONIC, minor, table)
+                + KeyWeights.PAIRS * meanPair(numbers, minor, table)
+                + KeyWeights.FIRST_CHORD * atEdge(numbers[0], KeyWeights.BEGINS_ON_TONIC, minor, table)
+                + KeyWeights.LAST_CHORD * atEdge(numbers[numbers.length - 1], KeyWeights.ENDS_ON_TONIC, minor, table)
                 + KeyWeights.CHORD_TONES * tones.likelihood(counts.tones(), minor, tonic)
                 + KeyWeights.CHORD_SEVENTHS * sevenths.likelihood(counts.tones(), minor, tonic)
                 + table.mode(minor);
@@ -131,9 +139,8 @@ final class ChordEvidence {
 
     /** How likely a row is to begin or end on a chord: on the tonic as often as counted, on another by its share of the rest. */
     static double atEdge(int chord, double onTonic, boolean minor, ChordTable table) {
-        int home = ChordTable.chord(0, minor ? TriadQuality.MINOR : TriadQuality.MAJOR);
-        return chord == home
+        return chord == ChordTable.home(minor)
                 ? Math.log(onTonic)
-                : Math.log(1 - onTonic) + table.time(minor, chord) - Math.log(1 - Math.exp(table.time(minor, home)));
+                : Math.log(1 - onTonic) + table.timeBesideHome(minor, chord);
     }
 }

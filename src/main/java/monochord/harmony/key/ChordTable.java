@@ -30,8 +30,9 @@ public final class ChordTable {
     private final Songs minor;
     private final double shareOfMinor;
 
-    private record Songs(double[] chords, double[][] next) {
-        static Songs of(List<SongCounts.Row> rows) {
+    /** @param rest the logarithm of the share of all chords but the tonic */
+    private record Songs(double[] chords, double[][] next, double rest) {
+        static Songs of(List<SongCounts.Row> rows, boolean isMinor) {
             double[] arrived = new double[SIZE];
             double[] left = new double[SIZE];
             double[][] pairs = new double[SIZE][SIZE];
@@ -54,7 +55,7 @@ public final class ChordTable {
             for (int chord = 0; chord < SIZE; chord++) {
                 logs[chord] = Math.log(share[chord]);
             }
-            return new Songs(logs, pairs);
+            return new Songs(logs, pairs, Math.log(1 - share[home(isMinor)]));
         }
 
         private static double[] shares(double[] counts) {
@@ -78,7 +79,9 @@ public final class ChordTable {
 
     public static ChordTable of(SongCounts counts) {
         return new ChordTable(
-                Songs.of(largest(counts, false)), Songs.of(largest(counts, true)), shareOfMinor(counts.rows()));
+                Songs.of(largest(counts, false), false),
+                Songs.of(largest(counts, true), true),
+                shareOfMinor(counts.rows()));
     }
 
     private static List<SongCounts.Row> largest(SongCounts counts, boolean minor) {
@@ -125,6 +128,16 @@ public final class ChordTable {
             case MAJOR, SUSPENDED, OPEN -> 0;
         };
         return (Math.max(-REACH, Math.min(REACH, fifths)) + REACH) * KINDS + kind;
+    }
+
+    /** The number of the tonic chord. */
+    static int home(boolean isMinor) {
+        return chord(0, isMinor ? TriadQuality.MINOR : TriadQuality.MAJOR);
+    }
+
+    /** How likely a chord that is not the tonic is to be this one. */
+    double timeBesideHome(boolean isMinor, int chord) {
+        return time(isMinor, chord) - of(isMinor).rest();
     }
 
     private Songs of(boolean isMinor) {

@@ -2,7 +2,9 @@ package monochord.harmony.key;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.text.Phrase;
@@ -32,6 +34,8 @@ enum LoopSchema {
     DORIAN_SHUTTLE(Phrase.of("dorian shuttle"), "i-IV"),
     CIRCLE_OF_FIFTHS(Phrase.of("circle of fifths"), "i-iv-bVII-bIII-bVI-iio-V", "I-IV-viio-iii-vi-ii-V");
 
+    private static final Map<List<Integer>, LoopSchema> TURNED = turned();
+
     private final Phrase title;
     private final List<List<Integer>> rows;
 
@@ -52,21 +56,27 @@ enum LoopSchema {
 
     /** The schema of a row that is played once, seen from the key or from its relative, in which many hear it too. */
     static Optional<LoopSchema> of(List<Chord> once, Key key) {
-        return Stream.of(key, key.relative())
-                .flatMap(home -> Stream.of(values()).filter(schema -> schema.is(once, home)))
-                .findFirst();
+        return seenFrom(key, once).or(() -> seenFrom(key.relative(), once));
     }
 
-    private boolean is(List<Chord> once, Key home) {
-        List<Integer> seen = new ArrayList<>(once.stream()
+    private static Optional<LoopSchema> seenFrom(Key home, List<Chord> once) {
+        return Optional.ofNullable(TURNED.get(once.stream()
                 .map(chord -> ChordTable.chord(chord, home.tonic()))
-                .toList());
-        for (int turn = 0; turn < once.size(); turn++) {
-            if (rows.contains(seen)) {
-                return true;
+                .toList()));
+    }
+
+    /** Every row from each of its chords on. */
+    private static Map<List<Integer>, LoopSchema> turned() {
+        Map<List<Integer>, LoopSchema> turned = new HashMap<>();
+        for (LoopSchema schema : values()) {
+            for (List<Integer> row : schema.rows) {
+                for (int turn = 0; turn < row.size(); turn++) {
+                    List<Integer> from = new ArrayList<>(row);
+                    Collections.rotate(from, turn);
+                    turned.putIfAbsent(List.copyOf(from), schema);
+                }
             }
-            Collections.rotate(seen, 1);
         }
-        return false;
+        return turned;
     }
 }
