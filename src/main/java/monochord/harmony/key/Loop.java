@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import monochord.harmony.after.Continuation;
+import monochord.harmony.after.ChordMove;
 import monochord.harmony.after.Continuations;
 import monochord.harmony.after.SongCounts;
 import monochord.text.Phrase;
@@ -28,7 +28,6 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
     private static final int BARS_OF_BLUES = 12;
     private static final Phrase BLUES = Phrase.of("12-bar blues");
     private static final List<String> BLUES_ROWS = List.of("I-IV-I-V-IV-I", "I-IV-I-V-IV-I-V", "I-IV-I-IV-I-V-IV-I-V");
-    private static final SongCounts NO_COUNTS = SongCounts.NONE;
 
     public Loop {
         once = List.copyOf(once);
@@ -98,11 +97,8 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
                 && changes.size() <= LONGEST_OPEN
                 && !last.root().equals(key.tonic())
                 && !isSame(first, last)
-                && way(last, first, key).isPresent();
-    }
-
-    private static Optional<Continuation> way(Chord from, Chord to, Key key) {
-        return Continuations.way(Numeral.of(from, key), Numeral.of(to, key), key, NO_COUNTS);
+                && Continuations.way(Numeral.of(last, key), Numeral.of(first, key), key, SongCounts.NONE)
+                        .isPresent();
     }
 
     private static Phrase lead(List<Chord> once, Key key) {
@@ -112,9 +108,8 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
             return Phrase.sentence("It comes back to where it began, {0}.", first);
         }
         return usual(last, first, key)
-                .or(() -> way(last, first, key)
-                        .map(way -> Phrase.sentence("{0} leads back to {1}: {2}.", last, first, way.reason())))
-                .orElseGet(() -> Phrase.sentence("From {0} it goes back to {1}.", last, first));
+                .orElseGet(() -> Phrase.sentence(
+                        "{0} leads back to {1}: {2}.", last, first, new ChordMove(last, first).inWords()));
     }
 
     /**

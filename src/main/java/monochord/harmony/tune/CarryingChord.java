@@ -10,8 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.ChordOrigin;
 import monochord.harmony.Progression;
-import monochord.harmony.after.Continuations;
-import monochord.harmony.after.SongCounts;
+import monochord.harmony.after.ChordMove;
 import monochord.harmony.key.ChordTable;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
@@ -132,9 +131,10 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
             }
             if (chord.equals(goal)) {
                 said.add(Phrase.sentence("The chord behind comes early."));
-            } else if (goal != null && (numeral.target() == null || leadsTo(numeral, goal))) {
-                Continuations.way(numeral, Numeral.of(goal, key), key, SongCounts.NONE)
-                        .ifPresent(way -> said.add(Phrase.sentence("On to {0}: {1}.", goal, way.reason())));
+            } else if (goal != null) {
+                said.add(SlotReasons.leading(chord, goal, key)
+                        .orElseGet(() -> Phrase.sentence(
+                                "On to {0}: {1}.", goal, new ChordMove(chord, goal).inWords())));
             }
             stepping(bass).ifPresent(said::add);
             if (numeral.target() != null) {

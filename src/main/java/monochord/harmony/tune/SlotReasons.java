@@ -87,7 +87,8 @@ final class SlotReasons {
         return chord.root().equals(key.tonic()) && ChordFunction.of(chord, key).main() == HarmonicFunction.TONIC;
     }
 
-    private static Optional<Phrase> leading(Chord chord, Chord next, Key key) {
+    /** Where it leads, if that is a dominant, a step before one, or the plagal way home. */
+    static Optional<Phrase> leading(Chord chord, Chord next, Key key) {
         Numeral goal = Numeral.of(chord, key).target();
         ChordFunction function = ChordFunction.of(chord, key);
         if (goal != null && goal.in(key).root().equals(next.root())) {

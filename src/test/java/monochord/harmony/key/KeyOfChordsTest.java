@@ -75,7 +75,7 @@ class KeyOfChordsTest {
             C Am Dm G                         | doo-wop           | G leads back to C as dominant to tonic.
             Am F C G                          | singer/songwriter | G leads back to Am, a deceptive turn: the dominant would go to C.
             D A Bm G                          | singer/songwriter | G leads back to D, the plagal way home.
-            F G Am C                          | hopscotch         | C leads back to F: the root falls a fifth, out to the subdominant.
+            F G Am C                          | hopscotch         | C leads back to F: the root falls a fifth, and C stays.
             Am G F E                          | lament            | E leads back to Am as dominant to tonic.
             Am G F G                          | aeolian shuttle   | G leads back to Am: a step up, home without a leading note.
             C Bb F C C Bb F C                 | double plagal     | F leads back to C, the plagal way home.

@@ -55,8 +55,8 @@ class CarryingChordTest {
     /** Common practice, no source. */
     @ParameterizedTest(name = "{0} between {1} and {2}")
     @CsvSource(delimiter = '|', textBlock = """
-            A  | C  | G | F   | A is its third. On to G: from subdominant to dominant, the step before home.
-            D  | F  | C | G   | D is its fifth. On to C: home: the leading note rises, the root falls a fifth.
+            A  | C  | G | F   | A is its third. It prepares G.
+            D  | F  | C | G   | D is its fifth. It leads home to C.
             """)
     void putsFirstWhatPlayersExpect(String note, String before, String goal, String first, String why) {
         CarryingChord best = find(note, before, goal, "C").get(0);
