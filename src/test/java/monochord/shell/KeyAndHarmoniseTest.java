@@ -57,6 +57,7 @@ class KeyAndHarmoniseTest {
                 2       G7      V7      C, F      It holds every note here: G and F. It leads
                                                   home to C.
                 3       C       I       F, Am     C is its root. The tune ends at home.
+                play lets you hear it; recolour finds where such chords could take a colour.
                 Many chords are right under a tune: these are the plain ones, for your ear to
                 decide. Agree them with the band.
                 """,
@@ -72,6 +73,7 @@ class KeyAndHarmoniseTest {
                 bar 1: C, I, or Am, F. It holds every note here: C and E.
                 bar 2: G7, V7, or C, F. It holds every note here: G and F. It leads home to C.
                 bar 3: C, I, or F, Am. C is its root. The tune ends at home.
+                play lets you hear it; recolour finds where such chords could take a colour.
                 Many chords are right under a tune: these are the plain ones, for your ear to
                 decide. Agree them with the band.
                 """,
@@ -141,6 +143,7 @@ class KeyAndHarmoniseTest {
             key D of C                  | "D of C" is not a key: expected major, minor or another mode at character 2, found ' '. Example: D major
             harmonise F C G under A     | "F C G" is not one chord or two: at most the chord before and the chord behind are read. Example: harmonise F C under A in C
             harmonise under H           | "H" is not a note name: expected a letter from A to G at character 1, found 'H'. Example: Eb
+            harmonise C4:9999 metre 4/4 | "C4:9999 metre 4/4" is not a tune to harmonise: at most 1000 bars get chords at once. Example: harmonise E4 D4 C4 D4 | E4 E4 E4:2 in C
             harmonise C4 metre 5        | "5" is not a metre: expected beats and their value such as 3/4 or 6/8. Example: 3/4
             """)
     void refusesWithAnExample(String sentence, String message) {
@@ -160,7 +163,7 @@ class KeyAndHarmoniseTest {
                                 "is not the metre of this tune: the bars of the tune have 2 quarters, and these would have 3."));
     }
 
-    /** Said only where it is clear: these chords are the everyday ones of the other key and few are those of this one. */
+    /** Common practice, no source. Said only where it is clear: these chords are the everyday ones of the other key and few are those of this one. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             recolour D G A D in C             | Read in C major, though these chords seem to stand in D major.
@@ -186,6 +189,16 @@ class KeyAndHarmoniseTest {
             })
     void isQuietWhereItMayBeSo(String sentence) {
         assertFalse(json(sentence).contains("\"aside\""));
+    }
+
+    /** The chords come where the metre has them, though the tune was written without bar lines. */
+    @Test
+    void playsTheChordsInTheMetre() {
+        String said = new Run.Outside()
+                .typing("harmonise C4 E4 G4 B4 D5 G4 C5:3 in C metre 3/4\nplay\n")
+                .run()
+                .result(0);
+        assertTrue(said.contains("Playing | C4 E4 G4 | B4 D5 G4 | C5:3 | over C | G7 | C | in C major at 84."), said);
     }
 
     @Test

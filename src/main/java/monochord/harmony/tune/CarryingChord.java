@@ -133,8 +133,8 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
                 said.add(Phrase.sentence("The chord behind comes early."));
             } else if (goal != null) {
                 said.add(SlotReasons.leading(chord, goal, key)
-                        .orElseGet(() -> Phrase.sentence(
-                                "On to {0}: {1}.", goal, new ChordMove(chord, goal).inWords())));
+                        .orElseGet(
+                                () -> Phrase.sentence("On to {0}: {1}.", goal, new ChordMove(chord, goal).inWords())));
             }
             stepping(bass).ifPresent(said::add);
             if (numeral.target() != null) {

@@ -45,6 +45,11 @@ public record HarmonicMetre(Beats bar, Beats slot) {
         return melody.bar().map(bar::equals).orElse(true);
     }
 
+    /** Bars that a tune fills, the last one perhaps in part. */
+    public long bars(Melody melody) {
+        return (long) Math.ceil(number(melody.beats()) / number(bar));
+    }
+
     /** The length of a slot as a part of a whole note. */
     static double wholeNotes(TuneSlot slot) {
         return slot.length() / QUARTERS_IN_A_WHOLE;

@@ -3,7 +3,6 @@ package monochord.harmony.tune;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -21,6 +20,7 @@ import monochord.theory.note.NoteName;
  * @param note the note that has to sound for the chord to be looked at, or null
  */
 record PlainChords(Chord chord, NoteName note) {
+    private static final int DEGREES = 7;
     private static final List<String> MAJOR = List.of("I", "V", "IV", "ii", "vi", "iii", "V7");
     private static final List<String> MINOR = List.of("i", "V", "iv", "VI", "VII", "III", "v", "iio", "V7");
 
@@ -59,15 +59,17 @@ record PlainChords(Chord chord, NoteName note) {
         return new PlainChords(Numeral.parse(numeral).in(key), key.note(Degree.parse(degree)));
     }
 
-    /** The major and minor triads of the scale. */
+    /** The major and minor triads of the scale, and the chord on its tonic whatever it is. */
     private static List<PlainChords> ofMode(Key key) {
         List<PlainChords> chords = new ArrayList<>();
-        IntStream.rangeClosed(1, 7)
-                .mapToObj(key::note)
-                .forEach(root -> Stream.of(ChordKind.MAJOR, ChordKind.MINOR)
-                        .map(kind -> new Chord(root, kind))
-                        .filter(key::isOwn)
-                        .forEach(chord -> chords.add(new PlainChords(chord, null))));
+        for (int degree = 1; degree <= DEGREES; degree++) {
+            for (ChordKind kind : List.of(ChordKind.MAJOR, ChordKind.MINOR, ChordKind.DIMINISHED)) {
+                Chord chord = new Chord(key.note(degree), kind);
+                if (key.isOwn(chord) && (degree == 1 || !kind.equals(ChordKind.DIMINISHED))) {
+                    chords.add(new PlainChords(chord, null));
+                }
+            }
+        }
         return chords;
     }
 

@@ -25,6 +25,7 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
     private static final int PLACE = 8;
     private static final int CHORD = 8;
     private static final int OTHERS = 10;
+    private static final double ALMOST = 1e-9;
 
     @Override
     public StyledText text(Look look) {
@@ -33,6 +34,11 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
         text.line(Phrase.of("In {0}", harmonisation.key()), Style.HEADING);
         text.line(Phrase.row(harmonisation.progression().symbols()), Style.STRONG);
         StyledText.Builder end = StyledText.builder(look.reader());
+        end.line(
+                Phrase.sentence(
+                        "{0} lets you hear it; {1} finds where such chords could take a colour.",
+                        Phrase.verb("play"), Phrase.verb("recolour")),
+                Style.QUIET);
         end.line(
                 Phrase.sentence(
                         "Many chords are right under a tune: these are the plain ones, for your ear to decide. Agree them with the band."),
@@ -117,22 +123,21 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
         return sentences.stream().reduce(Phrase.NOTHING, Phrase::then);
     }
 
-    /** The bar and the beat in it, from 1; the pick-up by its name. */
+    /** The bar and the beat in it, from 1, where a dotted quarter is a beat if chords may come with it; or the pick-up. */
     private Phrase place(double start) {
         if (start < 0) {
             return Phrase.of("pick-up");
         }
-        Beats bar = harmonisation.metre().bar();
-        double beats = (double) bar.numerator() / bar.denominator();
-        int number = (int) Math.floor(start / beats + 1e-9);
-        double within = start - number * beats;
-        return within < 1e-9
-                ? Phrase.of("{0}", number + 1)
-                : Phrase.of("{0}, beat {1}", number + 1, Phrase.typed(beat(within + 1)));
+        double bar = number(harmonisation.metre().bar());
+        int bars = (int) Math.floor(start / bar + ALMOST);
+        Beats slot = harmonisation.metre().slot();
+        double beat = slot.denominator() == 1 ? 1 : number(slot);
+        int beats = (int) Math.round((start - bars * bar) / beat);
+        return beats == 0 ? Phrase.of("{0}", bars + 1) : Phrase.of("{0}, beat {1}", bars + 1, beats + 1);
     }
 
-    private static String beat(double beat) {
-        return beat == Math.rint(beat) ? Integer.toString((int) beat) : Double.toString(beat);
+    private static double number(Beats beats) {
+        return (double) beats.numerator() / beats.denominator();
     }
 
     @Override
@@ -145,7 +150,7 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
 
     private void json(Json object, HarmonisedSlot slot) {
         object.put("beat", slot.start())
-                .put("beats", (double) slot.beats().numerator() / slot.beats().denominator())
+                .put("beats", number(slot.beats()))
                 .put("symbol", slot.offer().chord().toString())
                 .put("numeral", numeral(slot).toString())
                 .put("others", slot.others().stream().map(Offer::chord).toList())

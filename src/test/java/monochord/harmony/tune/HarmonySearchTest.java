@@ -12,6 +12,8 @@ import monochord.harmony.melody.Melody;
 import monochord.harmony.tune.Harmonisation.HarmonisedSlot;
 import monochord.text.Phrase;
 import monochord.theory.Key;
+import monochord.theory.Mode;
+import monochord.theory.note.Interval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -117,6 +119,26 @@ class HarmonySearchTest {
                 .get(slot);
         String said = found.offer().why().stream().map(Phrase::toString).collect(Collectors.joining(" "));
         assertTrue(said.startsWith(why) || said.equals(why), () -> found.offer().chord() + ": " + said);
+    }
+
+    @Test
+    void findsChordsInEveryModeAndKey() {
+        Melody melody = Melody.parse("| C4 D4 E4 F4 | G4:2 C4:2 |");
+        for (Mode mode : Mode.values()) {
+            for (Key major : Key.majorKeys()) {
+                Key key = new Key(major.tonic(), mode);
+                Melody there = melody.plus(Interval.simple(major.tonic().fifths()));
+                Harmonisation found = Harmonisation.of(there, key, HarmonicMetre.of(there), Counted.KEYS.chords());
+                assertEquals(
+                        key.tonic(),
+                        found.slots()
+                                .get(found.slots().size() - 1)
+                                .offer()
+                                .chord()
+                                .root(),
+                        key.toString());
+            }
+        }
     }
 
     @Test

@@ -43,6 +43,7 @@ final class HarmoniseVerb implements Verb {
     private static final String UNDER = "under";
     private static final String METRE = "metre";
     private static final String EXAMPLE = "harmonise E4 D4 C4 D4 | E4 E4 E4:2 in C";
+    private static final int MOST_BARS = 1000;
     /** Below this share the key of a tune is in doubt. */
     private static final double LIKELY = 0.6;
 
@@ -120,6 +121,19 @@ final class HarmoniseVerb implements Verb {
     }
 
     private static HarmonicMetre metre(Sentence sentence, Melody melody) {
+        HarmonicMetre metre = saidOrShown(sentence, melody);
+        if (metre.bars(melody) > MOST_BARS) {
+            throw Unreadable.because(
+                    sentence.whole(),
+                    0,
+                    "a tune to harmonise",
+                    Clause.of("at most {0} bars get chords at once", MOST_BARS),
+                    EXAMPLE);
+        }
+        return metre;
+    }
+
+    private static HarmonicMetre saidOrShown(Sentence sentence, Melody melody) {
         Optional<Sentence.Part> said = sentence.clause(METRE);
         if (said.isEmpty()) {
             return HarmonicMetre.of(melody);
@@ -142,7 +156,8 @@ final class HarmoniseVerb implements Verb {
         });
     }
 
-    private static Answer answer(Melody melody, Key key, HarmonicMetre metre, List<Phrase> remarks, Sitting sitting) {
+    private static Answer answer(Melody tune, Key key, HarmonicMetre metre, List<Phrase> remarks, Sitting sitting) {
+        Melody melody = new Melody(tune.notes(), tune.beats(), Optional.of(metre.bar()), tune.pickup());
         Harmonisation harmonisation = Harmonisation.of(melody, key, metre, Counts.KEYS.chords());
         sitting.stage().remember(Take.of(melody, Optional.of(harmonisation.progression()), key));
         return new HarmoniseAnswer(harmonisation, remarks);
