@@ -1,5 +1,6 @@
 package monochord.harmony.key;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -46,16 +47,18 @@ public final class ChordTable {
                 }
             }
             double[] share = shares(arrived);
+            double[] logs = Arrays.stream(share).map(Math::log).toArray();
+            return new Songs(logs, next(pairs, left, share), Math.log(1 - share[home(isMinor)]));
+        }
+
+        private static double[][] next(double[][] pairs, double[] left, double[] share) {
+            double[][] next = new double[SIZE][SIZE];
             for (int from = 0; from < SIZE; from++) {
                 for (int to = 0; to < SIZE; to++) {
-                    pairs[from][to] = Math.log((pairs[from][to] + NEXT_ADDED * share[to]) / (left[from] + NEXT_ADDED));
+                    next[from][to] = Math.log((pairs[from][to] + NEXT_ADDED * share[to]) / (left[from] + NEXT_ADDED));
                 }
             }
-            double[] logs = new double[SIZE];
-            for (int chord = 0; chord < SIZE; chord++) {
-                logs[chord] = Math.log(share[chord]);
-            }
-            return new Songs(logs, pairs, Math.log(1 - share[home(isMinor)]));
+            return next;
         }
 
         private static double[] shares(double[] counts) {

@@ -125,27 +125,35 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
         private List<Phrase> why(Chord chord, Chord bass, NoteName note) {
             List<Phrase> said = new ArrayList<>();
             said.add(Phrase.sentence("{0} is its {1}.", note, part(chord.root().to(note))));
-            Numeral numeral = Numeral.of(chord, key);
             if (chord.equals(before)) {
                 said.add(Phrase.sentence("The chord before stays."));
             }
             if (chord.equals(goal)) {
                 said.add(Phrase.sentence("The chord behind comes early."));
             } else if (goal != null) {
-                said.add(SlotReasons.leading(chord, goal, key)
-                        .orElseGet(
-                                () -> Phrase.sentence("On to {0}: {1}.", goal, new ChordMove(chord, goal).inWords())));
+                said.add(onward(chord));
             }
             stepping(bass).ifPresent(said::add);
-            if (numeral.target() != null) {
-                if (goal == null || !leadsTo(numeral, goal)) {
-                    said.add(Phrase.sentence(
-                            "It is the dominant of {0}.", numeral.target().in(key)));
-                }
-            } else if (!key.isOwn(chord)) {
-                said.add(Phrase.sentence("{0}.", ChordOrigin.of(chord, numeral, key)));
-            }
+            origin(chord).ifPresent(said::add);
             return said;
+        }
+
+        private Phrase onward(Chord chord) {
+            return SlotReasons.leading(chord, goal, key)
+                    .orElseGet(() -> Phrase.sentence("On to {0}: {1}.", goal, new ChordMove(chord, goal).inWords()));
+        }
+
+        private Optional<Phrase> origin(Chord chord) {
+            Numeral numeral = Numeral.of(chord, key);
+            if (numeral.target() == null) {
+                return key.isOwn(chord)
+                        ? Optional.empty()
+                        : Optional.of(Phrase.sentence("{0}.", ChordOrigin.of(chord, numeral, key)));
+            }
+            return goal != null && leadsTo(numeral, goal)
+                    ? Optional.empty()
+                    : Optional.of(Phrase.sentence(
+                            "It is the dominant of {0}.", numeral.target().in(key)));
         }
 
         private boolean leadsTo(Numeral applied, Chord chord) {

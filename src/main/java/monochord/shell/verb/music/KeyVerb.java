@@ -8,12 +8,12 @@ import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.key.KeyFinding;
 import monochord.harmony.melody.Melody;
+import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -34,6 +34,7 @@ import monochord.view.music.KeyFindingAnswer;
 final class KeyVerb implements Verb {
     private static final String OF = "of";
     private static final String OVER = "over";
+    private static final String IN = "in";
 
     @Override
     public String word() {
@@ -52,6 +53,7 @@ final class KeyVerb implements Verb {
                         fixed(OF),
                         takes(Value.MUSIC),
                         may(fixed(OVER), takes(Value.PROGRESSION)),
+                        may(fixed(IN), takes(Value.KEY)),
                         orAgain(),
                         option(Tune.FILE, Value.LEADSHEET))
                 .examples("key D", "key F# minor", "key of Am F C G", "key of E4 F4 G4:2 A4 G4 over C F");
@@ -63,9 +65,10 @@ final class KeyVerb implements Verb {
             return ofFile(sentence, sitting);
         }
         Sentence.Part named = sentence.body();
-        Optional<Sentence.Part> music = behind(OF, named).filter(part -> isBegunBy(OF, named));
-        if (music.isPresent()) {
-            return ofMusic(music.get(), sitting);
+        if (named.text().matches("(?i)of(\\s.*)?")) {
+            String music = named.text().substring(OF.length());
+            return new Sentence.Part(music, named.place() + OF.length())
+                    .read(text -> ofMusic(Sentence.parse(text, Set.of(OVER, IN), Set.of()), sitting));
         }
         if (!named.isEmpty()) {
             sitting.settle(named.read(Key::parse));
@@ -73,28 +76,14 @@ final class KeyVerb implements Verb {
         return new KeyAnswer(sitting.key());
     }
 
-    /** What stands behind a word of the sentence, if the word is there. */
-    private static Optional<Sentence.Part> behind(String word, Sentence.Part part) {
-        Matcher found = Pattern.compile("(?i)(?:^|\\s+)" + word + "(?:\\s+|$)").matcher(part.text());
-        return found.find()
-                ? Optional.of(new Sentence.Part(part.text().substring(found.end()), part.place() + found.end()))
-                : Optional.empty();
-    }
-
-    private static boolean isBegunBy(String word, Sentence.Part part) {
-        return part.text().regionMatches(true, 0, word, 0, word.length());
-    }
-
-    private static Answer ofMusic(Sentence.Part said, Sitting sitting) {
-        Optional<Sentence.Part> under = behind(OVER, said);
-        Sentence.Part music = under.map(chords -> new Sentence.Part(
-                        said.text().split("(?i)(?:^|\\s+)" + OVER + "(?:\\s+|$)", 2)[0], said.place()))
-                .orElse(said);
-        MusicHeard heard = music.read(text -> MusicHeard.read(text, sitting.key()));
+    private static Answer ofMusic(Sentence said, Sitting sitting) {
+        Key key = Keys.of(said, sitting);
+        MusicHeard heard = said.body().read(text -> MusicHeard.read(text, key));
+        Optional<Sentence.Part> under = said.clause(OVER);
         if (under.isPresent() && heard.tune().isEmpty()) {
-            music.read(KeyVerb::noTune);
+            said.body().read(KeyVerb::noTune);
         }
-        Optional<Progression> over = under.map(part -> part.read(text -> Progression.parse(text, sitting.key())));
+        Optional<Progression> over = under.map(part -> part.read(text -> Progression.parse(text, key)));
         return answer(heard.tune(), over.or(heard::chords), heard.remarks(), sitting);
     }
 
