@@ -57,7 +57,7 @@ final class HarmoniseVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.EXPLORING,
-                        Phrase.of("put plain chords under a bare tune, or list the chords that carry a note"))
+                        Phrase.of("put plain chords under a tune, or list chords that carry a note"))
                 .form(
                         takes(Value.MELODY),
                         may(clause("in", Value.KEY)),

@@ -46,7 +46,7 @@ final class KeyVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.EXPLORING,
-                        Phrase.of("show a key and stay in it, or find the key of music; alone, say where we are"))
+                        Phrase.of("show a key and stay in it; say where we are; find the key of music"))
                 .form(
                         may(takes(Value.KEY)),
                         orAgain(),
