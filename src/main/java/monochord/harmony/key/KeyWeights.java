@@ -3,8 +3,8 @@ package monochord.harmony.key;
 /**
  * What the pieces of evidence for a key weigh: the one place where they stand.
  *
- * <p>Those of tunes and of chords were tried on a fifth of the tunes that the collections hold and measured on others, of
- * which nothing was counted; {@code CHORD_TONES} and {@code CHORD_SEVENTHS} on rows of chords drawn at random from counts
+ * <p>Those of tunes and of chords were tried on a fifth of the tunes that the collections hold, and a forerunner was
+ * measured on others, of which nothing was counted; {@code CHORD_TONES} and {@code CHORD_SEVENTHS} on rows of chords drawn at random from counts
  * of a tune book. Source for the formula: profiles after C. L. Krumhansl and M. Schmuckler, as likelihoods after D.
  * Temperley, "Music and Probability" (2007), from memory; on the line of fifths and with first and last note, ours.
  */
