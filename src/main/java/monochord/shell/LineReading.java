@@ -19,6 +19,7 @@ import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.shell.verb.music.KeyRemark;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
 import monochord.theory.note.Unreadable;
@@ -26,6 +27,7 @@ import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Aside;
 import monochord.view.Refusal;
+import monochord.view.RemarkedAnswer;
 import monochord.view.Statement;
 
 /**
@@ -219,10 +221,20 @@ final class LineReading {
         Usage usage = usages.computeIfAbsent(verb, Verb::usage);
         AsTyped typed = heard(verb, text);
         try {
-            return verb.run(sentence(verb, usage, typed), sitting);
+            Sentence sentence = sentence(verb, usage, typed);
+            return remarked(verb.run(sentence, sitting), sentence, usage);
         } catch (Unreadable unreadable) {
             return MusicLine.refusal(unreadable, typed, usage.formIfAny());
         }
+    }
+
+    /** With a word on the key, where the music that was read clearly stands in another. */
+    private Answer remarked(Answer answer, Sentence sentence, Usage usage) {
+        return answer.status() == Answer.DONE
+                ? KeyRemark.of(sentence, usage, sitting)
+                        .map(remark -> (Answer) new RemarkedAnswer(answer, remark))
+                        .orElse(answer)
+                : answer;
     }
 
     static String firstWord(String text) {

@@ -15,7 +15,9 @@ class UsageTest {
     private static final String PLAYED =
             " [metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in] [--wav FILE] [--midi FILE]";
     private static final List<String> FORMS = List.of(
-            "key [KEY]",
+            "key [KEY], or key of MUSIC [over PROGRESSION] [in KEY], or key --file LEADSHEET",
+            "harmonise MELODY [in KEY] [metre 3/4], or harmonise [CHORDS] under NOTE [in KEY],"
+                    + " or harmonise --file LEADSHEET [--wav FILE] [--midi FILE]",
             "show CHORD, SCALE, NOTES or PROGRESSION [in KEY]",
             "name NOTES [in KEY]",
             "numeral NUMERAL, NUMBER or CHORD [in KEY]",
