@@ -3,6 +3,7 @@ package monochord.harmony.voicing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import monochord.harmony.voicing.cost.ChordTones;
 import monochord.theory.note.Pitch;
 
 /**

@@ -1,5 +1,8 @@
 package monochord.harmony.voicing;
 
+import monochord.harmony.voicing.cost.ChordTones;
+import monochord.harmony.voicing.cost.LowIntervalLimits;
+
 /**
  * Where the voices of a style may lie, and which hand plays them. Voices are numbered from 0, the bass.
  *
@@ -28,7 +31,7 @@ record Layout(VoicingStyle style, int voices, Reach reach) {
         return style == VoicingStyle.CHOIR ? CHOIR_LOW.length : FEWEST;
     }
 
-    private static int leftVoices(VoicingStyle style) {
+    static int leftVoices(VoicingStyle style) {
         return style == VoicingStyle.SPREAD || style == VoicingStyle.CHOIR ? 2 : 1;
     }
 

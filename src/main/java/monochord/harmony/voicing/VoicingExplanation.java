@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.motion.Move;
-import monochord.harmony.voicing.Explanation.Change;
+import monochord.harmony.voicing.RootPositionComparison.Change;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
@@ -15,7 +15,7 @@ import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
 
-/** Puts an {@link Explanation} into sentences, as a teacher would say it at the keyboard. */
+/** Puts an {@link RootPositionComparison} into sentences, as a teacher would say it at the keyboard. */
 public final class VoicingExplanation {
     private static final int WHOLE_STEP = 2;
     private static final Phrase.Forms MOVED =
@@ -24,16 +24,16 @@ public final class VoicingExplanation {
             "{0} parallel fifth or octave", "{0} parallel fifths or octaves", "no parallel fifths or octaves");
     private static final Phrase.Forms HELD = new Phrase.Forms("{0} note held", "{0} notes held", "no notes held");
 
-    private final Explanation explanation;
+    private final RootPositionComparison comparison;
 
-    public VoicingExplanation(Explanation explanation) {
-        this.explanation = explanation;
+    public VoicingExplanation(RootPositionComparison comparison) {
+        this.comparison = comparison;
     }
 
     /** One sentence for each change; a change that comes again is told once. */
     public List<Phrase> changes() {
         LinkedHashSet<Phrase> told = new LinkedHashSet<>();
-        explanation.changes().forEach(change -> told.add(change(change)));
+        comparison.changes().forEach(change -> told.add(change(change)));
         return List.copyOf(told);
     }
 
@@ -119,8 +119,8 @@ public final class VoicingExplanation {
     /** The numbers next to those of the plain version, and where the plain version is flattest. */
     public List<Phrase> comparison() {
         List<Phrase> said = new ArrayList<>();
-        said.add(Phrase.sentence("In all {0}.", numbers(explanation.tally()))
-                .then(Phrase.sentence("Every chord in root position: {0}.", numbers(explanation.plainTally()))));
+        said.add(Phrase.sentence("In all {0}.", numbers(comparison.tally()))
+                .then(Phrase.sentence("Every chord in root position: {0}.", numbers(comparison.plainTally()))));
         flattest().ifPresent(change -> said.add(avoided(change)));
         return said;
     }
@@ -144,7 +144,7 @@ public final class VoicingExplanation {
 
     /** The change at which the plain version has most parallels more than this one. */
     private Optional<Change> flattest() {
-        return explanation.changes().stream()
+        return comparison.changes().stream()
                 .max(Comparator.comparingInt(VoicingExplanation::saved).thenComparing(this::isBorrowed))
                 .filter(change -> saved(change) > 0);
     }
@@ -173,7 +173,7 @@ public final class VoicingExplanation {
 
     /** Why most can stay at one change: what each held note is in either chord. */
     public Optional<Phrase> reason() {
-        return explanation.changes().stream()
+        return comparison.changes().stream()
                 .filter(change -> !change.from().equals(change.to()))
                 .max(Comparator.<Change>comparingInt(change -> change.tally().held())
                         .thenComparing(this::isBorrowed))
@@ -183,7 +183,7 @@ public final class VoicingExplanation {
 
     /** Whether the change leads out of the key: where two are as telling, that one is told. */
     private boolean isBorrowed(Change change) {
-        return !explanation.way().task().key().isOwn(change.to());
+        return !comparison.way().task().key().isOwn(change.to());
     }
 
     private static Phrase reason(Change change) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.harmony.voicing.cost.ChordTones;
+import monochord.harmony.voicing.cost.LowIntervalLimits;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
@@ -26,7 +28,7 @@ public final class VoicingRules {
     private VoicingRules(Voicing voicing, Chord chord, Key key, Reach reach) {
         this.voicing = voicing;
         this.pitches = voicing.pitches().stream().sorted().toList();
-        this.tones = new ChordTones(chord, key, VoicingStyle.CLOSE, Optional.empty(), pitches.size());
+        this.tones = new ChordTones(chord, key, false, Optional.empty(), pitches.size());
         this.key = key;
         this.reach = reach;
     }

@@ -9,6 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.harmony.voicing.cost.CandidateTable;
+import monochord.harmony.voicing.cost.ChordTones;
+import monochord.harmony.voicing.cost.CostFormula;
+import monochord.harmony.voicing.cost.TransitionCost;
 import monochord.theory.Chord;
 import monochord.theory.note.Pitch;
 
@@ -31,11 +35,15 @@ public final class VoicingSearch {
 
     private final VoicingTask task;
     private final int most;
+    private final int voices;
+    private final CostFormula weighing;
     private final List<CandidateTable> columns;
     private final List<int[]> origins = new ArrayList<>();
     private long[] reached;
 
     private VoicingSearch(VoicingTask task, int most, List<CandidateTable> columns) {
+        this.voices = columns.get(0).voices();
+        this.weighing = task.formula(voices);
         this.task = task;
         this.most = most;
         this.columns = columns;
@@ -86,7 +94,7 @@ public final class VoicingSearch {
     /** As many as have candidates, up to the first that has none. */
     private static List<CandidateTable> columns(VoicingTask task, int voices) {
         Layout layout = new Layout(task.style(), voices, task.reach());
-        CostFormula weighing = new CostFormula(task, voices);
+        CostFormula weighing = task.formula(voices);
         Map<Place, CandidateTable> known = new HashMap<>();
         List<CandidateTable> columns = new ArrayList<>();
         for (int i = 0; i < task.chords().size(); i++) {
@@ -94,8 +102,12 @@ public final class VoicingSearch {
             CandidateTable column = known.computeIfAbsent(
                     new Place(task.chords().get(i), task.tops().get(i)),
                     place -> new CandidateTable(
-                            Candidates.of(task, index, voices), task.tones(index, voices), layout, weighing));
-            if (column.size == 0) {
+                            Candidates.of(task, index, voices),
+                            voices,
+                            task.tones(index, voices),
+                            weighing,
+                            layout::drift));
+            if (column.size() == 0) {
                 return columns;
             }
             columns.add(column);
@@ -105,9 +117,9 @@ public final class VoicingSearch {
 
     private void run() {
         CandidateTable first = columns.get(0);
-        reached = new long[first.size * most];
+        reached = new long[first.size() * most];
         Arrays.fill(reached, NONE);
-        for (int i = 0; i < first.size; i++) {
+        for (int i = 0; i < first.size(); i++) {
             reached[i * most] = alone(first, i);
         }
         for (int i = 1; i < columns.size(); i++) {
@@ -116,16 +128,16 @@ public final class VoicingSearch {
     }
 
     private static long alone(CandidateTable column, int candidate) {
-        return ((long) column.cost[candidate] << DRIFT_BITS) + column.drift[candidate];
+        return ((long) column.cost(candidate) << DRIFT_BITS) + column.drift(candidate);
     }
 
     private void goOn(CandidateTable from, CandidateTable to) {
-        TransitionCost crossing = new TransitionCost(from, to, task);
-        int[] order = cheapestFirst(from.size);
-        long[] next = new long[to.size * most];
-        int[] origin = new int[to.size * most];
+        TransitionCost crossing = new TransitionCost(from, to, weighing);
+        int[] order = cheapestFirst(from.size());
+        long[] next = new long[to.size() * most];
+        int[] origin = new int[to.size() * most];
         Arrays.fill(next, NONE);
-        for (int b = 0; b < to.size; b++) {
+        for (int b = 0; b < to.size(); b++) {
             reach(b, order, crossing, alone(to, b), next, origin);
         }
         reached = next;
@@ -178,7 +190,6 @@ public final class VoicingSearch {
     }
 
     private VoicedProgression way(int last) {
-        int voices = columns.get(0).voices;
         Layout layout = new Layout(task.style(), voices, task.reach());
         List<int[]> rows = new ArrayList<>();
         Voicing[] voicings = new Voicing[columns.size()];
@@ -186,10 +197,10 @@ public final class VoicingSearch {
         for (int i = columns.size() - 1; i >= 0; i--) {
             int[] keys = columns.get(i).keys(way / most);
             rows.add(0, keys);
-            voicings[i] = voicing(keys, columns.get(i).chord, layout.leftHand(keys));
+            voicings[i] = voicing(keys, columns.get(i).chord(), layout.leftHand(keys));
             way = i == 0 ? 0 : origins.get(i - 1)[way];
         }
-        return new VoicedProgression(task, List.of(voicings), new CostFormula(task, voices).whole(rows));
+        return new VoicedProgression(task, List.of(voicings), weighing.whole(rows));
     }
 
     private static Voicing voicing(int[] keys, ChordTones chord, int left) {

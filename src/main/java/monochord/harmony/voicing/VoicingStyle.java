@@ -3,6 +3,7 @@ package monochord.harmony.voicing;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import monochord.harmony.voicing.cost.VoicingWeights;
 import monochord.text.Phrase;
 
 /**
@@ -40,6 +41,14 @@ public enum VoicingStyle {
     /** Voices in a chord that needs no more. */
     public int voices() {
         return voices;
+    }
+
+    VoicingWeights weights() {
+        return switch (this) {
+            case CLOSE, SHELL -> VoicingWeights.HANDS;
+            case SPREAD -> VoicingWeights.SPREAD_HANDS;
+            case CHOIR -> VoicingWeights.VOICES;
+        };
     }
 
     /** {@code spread}, as a reader has it. */

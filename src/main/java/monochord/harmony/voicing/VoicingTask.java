@@ -3,9 +3,14 @@ package monochord.harmony.voicing;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.ChordSpan;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.motion.Step;
+import monochord.harmony.voicing.cost.ChordTones;
+import monochord.harmony.voicing.cost.Cost;
+import monochord.harmony.voicing.cost.CostFormula;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Beats;
@@ -69,6 +74,39 @@ public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach
     }
 
     ChordTones tones(int index, int voices) {
-        return new ChordTones(chords.get(index), key, style, tops.get(index), voices);
+        return new ChordTones(chords.get(index), key, style == VoicingStyle.SHELL, tops.get(index), voices);
+    }
+
+    /** The formula for rows of so many voices. */
+    CostFormula formula(int voices) {
+        List<ChordTones> tones = IntStream.range(0, chords.size())
+                .mapToObj(index -> tones(index, voices))
+                .toList();
+        return new CostFormula(tones, key, style.weights(), voices, Layout.leftVoices(style));
+    }
+
+    /**
+     * What these voicings cost as a row. Chords of different fullness are joined as {@link Step} joins them; a tone that
+     * the style would leave out pays only for its movement.
+     *
+     * @param row one voicing for each chord
+     */
+    Cost cost(List<Voicing> row) {
+        Cost cost = Cost.NOTHING;
+        for (int i = 0; i < row.size(); i++) {
+            int[] keys = row.get(i).keys();
+            cost = cost.plus(formula(keys.length).alone(i, keys));
+            cost = i == 0 ? cost : cost.plus(change(row, i));
+        }
+        return cost;
+    }
+
+    private Cost change(List<Voicing> row, int index) {
+        Step step = Step.between(row.get(index - 1).pitches(), row.get(index).pitches());
+        int[] from =
+                step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
+        int[] to =
+                step.moves().stream().mapToInt(move -> move.to().midiNumber()).toArray();
+        return formula(from.length).change(index - 1, from, to);
     }
 }

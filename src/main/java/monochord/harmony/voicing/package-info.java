@@ -3,8 +3,8 @@
  *
  * <p>A {@link monochord.harmony.voicing.VoicingTask} says what is to be played: chords, key, style, reach, perhaps a tune on
  * top. {@link monochord.harmony.voicing.Candidates} are all the ways to play one chord that keep the rules, {@link
- * monochord.harmony.voicing.Cost} says what a row of them costs, and {@link monochord.harmony.voicing.VoicingSearch} finds the
- * cheapest rows there are. {@link monochord.harmony.voicing.Explanation} tells what moves and what stays.
+ * monochord.harmony.voicing.cost.Cost} says what a row of them costs, and {@link monochord.harmony.voicing.VoicingSearch} finds the
+ * cheapest rows there are. {@link monochord.harmony.voicing.RootPositionComparison} tells what moves and what stays.
  *
  * <p>Imports {@code theory} and {@code harmony}; no input or output, no state.
  */

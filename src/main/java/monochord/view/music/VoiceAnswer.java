@@ -3,9 +3,9 @@ package monochord.view.music;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.MovementCount;
 import monochord.harmony.voicing.Reach;
+import monochord.harmony.voicing.RootPositionComparison;
 import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.VoicingExplanation;
@@ -82,7 +82,7 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
     }
 
     private void say(StyledText.Builder text) {
-        VoicingExplanation explanation = new VoicingExplanation(Explanation.of(best()));
+        VoicingExplanation explanation = new VoicingExplanation(RootPositionComparison.of(best()));
         List<Phrase> changes = explanation.changes();
         changes.stream().limit(MOST_CHANGES_TOLD).forEach(text::line);
         if (changes.size() > MOST_CHANGES_TOLD) {
@@ -130,19 +130,19 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
 
     @Override
     public void json(Json json) {
-        Explanation explanation = Explanation.of(best());
+        RootPositionComparison comparison = RootPositionComparison.of(best());
         json.put("key", task().key().toString())
                 .put("style", task().style().toString())
                 .put("reach", task().reach().steps());
         voicings(json, best().voicings());
-        numbers(json, best().cost().total(), explanation.tally());
+        numbers(json, best().cost().total(), comparison.tally());
         json.objects(
                 "next",
                 ways.subList(1, ways.size()),
                 (next, way) -> numbers(next, way.cost().total(), way.tally()));
         json.object("plain", plain -> {
-            voicings(plain, explanation.plain());
-            numbers(plain, explanation.plainCost().total(), explanation.plainTally());
+            voicings(plain, comparison.plain());
+            numbers(plain, comparison.plainCost().total(), comparison.plainTally());
         });
     }
 

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.voicing.cost.Cost;
+import monochord.harmony.voicing.cost.LowIntervalLimits;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
@@ -18,14 +20,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Each part of the formula, counted by hand. Source: the formula is our own, see {@link VoicingWeights}. */
+/** Each part of the formula, counted by hand. Source: the formula is our own, see {@link monochord.harmony.voicing.cost.VoicingWeights}. */
 class CostTest {
     private static Cost cost(String style, String chords, String voicings) {
         List<Chord> row = Stream.of(chords.split(" ")).map(Chord::parse).toList();
         VoicingTask task =
                 VoicingTask.of(row, Key.parse("C"), VoicingStyle.find(style).orElseThrow());
-        return CostFormula.of(
-                task, Stream.of(voicings.split(" / ")).map(Voicing::parse).toList());
+        return task.cost(Stream.of(voicings.split(" / ")).map(Voicing::parse).toList());
     }
 
     /** Motion, leaps, parallels, lost, unresolved, rough, mud, thickness. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
+import monochord.harmony.voicing.cost.Cost;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
@@ -170,11 +171,11 @@ class EveryVoicingTest {
                         voicing.left().stream().map(pitch -> pitch.plus(by)).toList(),
                         voicing.right().stream().map(pitch -> pitch.plus(by)).toList()))
                 .toList();
-        Cost cost = CostFormula.of(there, moved);
+        Cost cost = there.cost(moved);
         assertEquals(way.cost().total() - way.cost().mud(), cost.total() - cost.mud(), there::toString);
         int voices = moved.get(0).pitches().size();
         for (int i = 0; i < moved.size(); i++) {
-            int[] keys = CostFormula.keys(moved.get(i));
+            int[] keys = moved.get(i).keys();
             if (Candidates.of(there, i, voices).stream().noneMatch(one -> java.util.Arrays.equals(one, keys))) {
                 return 0;
             }
@@ -206,7 +207,7 @@ class EveryVoicingTest {
         for (Key key : Key.majorKeys()) {
             VoicedProgression plain = VoicingSearch.best(task("IV I V bVI V I", key, style, 8));
             VoicedProgression dressed = VoicingSearch.best(task("IV I Vsus4 bVImaj7 Vsus4 I", key, style, 8));
-            MovementCount blocks = Explanation.of(plain).plainTally();
+            MovementCount blocks = RootPositionComparison.of(plain).plainTally();
             assertTrue(dressed.tally().moved() < plain.tally().moved(), key::toString);
             assertTrue(dressed.tally().held() > plain.tally().held(), key::toString);
             assertTrue(dressed.tally().parallels() <= plain.tally().parallels(), key::toString);

@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.Thorough;
+import monochord.harmony.voicing.cost.CandidateTable;
+import monochord.harmony.voicing.cost.CostFormula;
+import monochord.harmony.voicing.cost.TransitionCost;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -29,7 +32,7 @@ class VoicingSearchTest {
             candidates.add(Candidates.of(task, i, voices));
         }
         List<Integer> costs = new ArrayList<>();
-        tryAll(new CostFormula(task, voices), candidates, new ArrayList<>(), costs);
+        tryAll(task.formula(voices), candidates, new ArrayList<>(), costs);
         return costs.stream().sorted().limit(KEPT).toList();
     }
 
@@ -103,20 +106,21 @@ class VoicingSearchTest {
     private static int compare(VoicingTask task) {
         int voices = VoicingSearch.best(task).voicings().get(0).pitches().size();
         Layout layout = new Layout(task.style(), voices, task.reach());
-        CostFormula weighing = new CostFormula(task, voices);
-        CandidateTable from =
-                new CandidateTable(Candidates.of(task, 0, voices), task.tones(0, voices), layout, weighing);
-        CandidateTable to = new CandidateTable(Candidates.of(task, 1, voices), task.tones(1, voices), layout, weighing);
-        TransitionCost crossing = new TransitionCost(from, to, task);
-        for (int a = 0; a < from.size; a++) {
-            for (int b = 0; b < to.size; b++) {
+        CostFormula weighing = task.formula(voices);
+        CandidateTable from = new CandidateTable(
+                Candidates.of(task, 0, voices), voices, task.tones(0, voices), weighing, layout::drift);
+        CandidateTable to = new CandidateTable(
+                Candidates.of(task, 1, voices), voices, task.tones(1, voices), weighing, layout::drift);
+        TransitionCost crossing = new TransitionCost(from, to, weighing);
+        for (int a = 0; a < from.size(); a++) {
+            for (int b = 0; b < to.size(); b++) {
                 int plain = weighing.change(0, from.keys(a), to.keys(b)).total();
                 if (plain != crossing.cost(a, b)) {
                     assertEquals(plain, crossing.cost(a, b), task.chords() + " " + a + " " + b);
                 }
             }
         }
-        return from.size * to.size;
+        return from.size() * to.size();
     }
 
     @Test
@@ -125,7 +129,7 @@ class VoicingSearchTest {
         for (VoicingStyle style : VoicingStyle.values()) {
             for (VoicedProgression way :
                     VoicingSearch.best(VoicingTask.of(chords("IV", "I", "V7", "bVI", "V", "I"), C, style), 3)) {
-                assertEquals(CostFormula.of(way.task(), way.voicings()), way.cost());
+                assertEquals(way.task().cost(way.voicings()), way.cost());
             }
         }
     }

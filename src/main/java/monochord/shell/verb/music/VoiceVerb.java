@@ -14,8 +14,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
-import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.Reach;
+import monochord.harmony.voicing.RootPositionComparison;
 import monochord.harmony.voicing.Unvoiced;
 import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
@@ -123,7 +123,7 @@ final class VoiceVerb implements Verb {
 
     private static void remember(VoicedProgression best, Progression progression, Sitting sitting) {
         Take voiced = take(progression, best.voicings());
-        Take plain = take(progression, Explanation.of(best).plain());
+        Take plain = take(progression, RootPositionComparison.of(best).plain());
         Take improved = voiced.titled(
                 Phrase.of("{0} voiced {1}", voiced.title(), best.task().style().inWords()));
         sitting.stage().remember(improved, plain.titled(Phrase.of("{0} in root position", plain.title())), improved);

@@ -1,4 +1,4 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 import monochord.theory.Chord;
 import monochord.theory.Key;

@@ -1,4 +1,4 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 /**
  * What one of each costs, in half steps of movement. Chosen by ear and by trial: common practice, no source.
@@ -14,7 +14,7 @@ package monochord.harmony.voicing;
  * @param mud a half step by which an interval lies nearer than {@link Cost#CLEAR} to its low limit
  * @param thick a unit of thickness: see {@link Cost}
  */
-record VoicingWeights(
+public record VoicingWeights(
         int motion,
         int leap,
         int parallel,
@@ -28,15 +28,7 @@ record VoicingWeights(
     /** More than any movement of four voices, so that a choir sings a fault only where it cannot be helped. */
     private static final int FAULT = 1000;
 
-    private static final VoicingWeights HANDS = new VoicingWeights(1, 2, 10, 10, 5, 4, 6, 2, 2, 2);
-    private static final VoicingWeights SPREAD_HANDS = new VoicingWeights(1, 2, 10, 3, 5, 4, 6, 2, 2, 2);
-    private static final VoicingWeights VOICES = new VoicingWeights(1, 2, FAULT, FAULT, FAULT, 4, 20, FAULT, 2, 2);
-
-    static VoicingWeights of(VoicingStyle style) {
-        return switch (style) {
-            case CLOSE, SHELL -> HANDS;
-            case SPREAD -> SPREAD_HANDS;
-            case CHOIR -> VOICES;
-        };
-    }
+    public static final VoicingWeights HANDS = new VoicingWeights(1, 2, 10, 10, 5, 4, 6, 2, 2, 2);
+    public static final VoicingWeights SPREAD_HANDS = new VoicingWeights(1, 2, 10, 3, 5, 4, 6, 2, 2, 2);
+    public static final VoicingWeights VOICES = new VoicingWeights(1, 2, FAULT, FAULT, FAULT, 4, 20, FAULT, 2, 2);
 }

@@ -1,60 +1,54 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import monochord.harmony.motion.Perfect;
-import monochord.harmony.motion.Step;
-import monochord.harmony.voicing.VoiceMoveCost.Place;
-import monochord.theory.note.Pitch;
+import monochord.harmony.voicing.cost.VoiceMoveCost.Place;
+import monochord.theory.Key;
 
 /**
- * Weighs voicings part by part, as {@link Cost} says it: the formula in its plainest form. {@link VoicingSearch} counts the same
- * in a quicker way.
+ * Weighs voicings part by part, as {@link Cost} says it: the formula in its plainest form. {@link TransitionCost} counts the
+ * same in a quicker way.
+ *
+ * <p>A voicing is its keys as MIDI note numbers, bass first, as many in each chord.
  */
-final class CostFormula {
+public final class CostFormula {
     private static final int TRITONE = 6;
     private static final int DIMINISHED_FIFTH = -6;
 
-    private final VoicingTask task;
+    private final List<ChordTones> chords;
+    private final Key key;
     private final VoicingWeights weights;
     private final int voices;
-
-    CostFormula(VoicingTask task, int voices) {
-        this.task = task;
-        this.weights = VoicingWeights.of(task.style());
-        this.voices = voices;
-    }
+    private final int leftVoices;
 
     /**
-     * Chords of different fullness are joined as {@link Step} joins them; a tone that the style would leave out pays only
-     * for its movement.
-     *
-     * @param rows one voicing for each chord of the task
+     * @param chords those that the voicings are of, in their order
+     * @param voices in each voicing
+     * @param leftVoices how many of them, from the bass, are in the left hand
      */
-    static Cost of(VoicingTask task, List<Voicing> rows) {
-        Cost cost = Cost.NOTHING;
-        for (int i = 0; i < rows.size(); i++) {
-            int[] keys = keys(rows.get(i));
-            cost = cost.plus(new CostFormula(task, keys.length).alone(i, keys));
-            cost = i == 0 ? cost : cost.plus(change(task, i, rows));
-        }
-        return cost;
+    public CostFormula(List<ChordTones> chords, Key key, VoicingWeights weights, int voices, int leftVoices) {
+        this.chords = List.copyOf(chords);
+        this.key = key;
+        this.weights = weights;
+        this.voices = voices;
+        this.leftVoices = leftVoices;
     }
 
-    private static Cost change(VoicingTask task, int index, List<Voicing> rows) {
-        Step step = Step.between(rows.get(index - 1).pitches(), rows.get(index).pitches());
-        int[] from =
-                step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
-        int[] to =
-                step.moves().stream().mapToInt(move -> move.to().midiNumber()).toArray();
-        return new CostFormula(task, from.length).change(index - 1, from, to);
+    Key key() {
+        return key;
     }
 
-    static int[] keys(Voicing voicing) {
-        return voicing.pitches().stream().mapToInt(Pitch::midiNumber).toArray();
+    VoicingWeights weights() {
+        return weights;
     }
 
-    Cost whole(List<int[]> rows) {
+    int leftVoices() {
+        return leftVoices;
+    }
+
+    /** @param rows one voicing for each chord */
+    public Cost whole(List<int[]> rows) {
         Cost cost = Cost.NOTHING;
         for (int i = 0; i < rows.size(); i++) {
             cost = cost.plus(alone(i, rows.get(i)));
@@ -64,8 +58,8 @@ final class CostFormula {
     }
 
     /** What one chord costs by itself. */
-    Cost alone(int index, int[] keys) {
-        return alone(keys, task.tones(index, voices));
+    public Cost alone(int index, int[] keys) {
+        return alone(keys, chords.get(index));
     }
 
     Cost alone(int[] keys, ChordTones tones) {
@@ -100,10 +94,10 @@ final class CostFormula {
     }
 
     /** What the change from the chord with that index to the next costs. */
-    Cost change(int index, int[] from, int[] to) {
-        ChordTones before = task.tones(index, voices);
-        ChordTones after = task.tones(index + 1, voices);
-        VoiceMoveCost move = new VoiceMoveCost(before, after, task.key());
+    public Cost change(int index, int[] from, int[] to) {
+        ChordTones before = chords.get(index);
+        ChordTones after = chords.get(index + 1);
+        VoiceMoveCost move = new VoiceMoveCost(before, after, key);
         int motion = 0;
         int leaps = 0;
         int unresolved = 0;
@@ -156,7 +150,7 @@ final class CostFormula {
         if (below == 0 || above == 0 || !runs(from, to, lower, upper)) {
             return 0;
         }
-        boolean leftHand = task.style() == VoicingStyle.SPREAD && upper == 1;
+        boolean leftHand = upper < leftVoices;
         return (below > 0) != (above > 0) ? weights.contrary() : leftHand ? weights.leftParallel() : weights.parallel();
     }
 

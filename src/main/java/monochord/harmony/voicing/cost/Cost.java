@@ -1,4 +1,4 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 /**
  * What a row of voicings costs. Less is better; each part is already weighed, and the whole is their sum:
@@ -31,7 +31,7 @@ public record Cost(int motion, int leaps, int parallels, int lost, int unresolve
     /** Half steps above its low limit from which on an interval is called clear. */
     static final int CLEAR = 3;
 
-    static final Cost NOTHING = new Cost(0, 0, 0, 0, 0, 0, 0, 0);
+    public static final Cost NOTHING = new Cost(0, 0, 0, 0, 0, 0, 0, 0);
 
     public int total() {
         return motion + leaps + parallels + lost + unresolved + rough + mud + thickness;

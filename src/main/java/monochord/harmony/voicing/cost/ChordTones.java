@@ -1,4 +1,4 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,7 +22,7 @@ import monochord.theory.note.Pitch;
  * Theory, 2014; Integrated Music Theory, lesson 10a). Where that leaves too few for so many voices, as in a chord that
  * lies wholly outside the key, its root may sound twice, then its fifth, then its third, but never the leading note.
  */
-final class ChordTones {
+public final class ChordTones {
     private static final int NONE = -1;
 
     private final Chord chord;
@@ -39,11 +39,11 @@ final class ChordTones {
     private int fifth;
     private int fifths;
 
-    ChordTones(Chord chord, Key key, VoicingStyle style, Optional<Pitch> tune, int voices) {
+    public ChordTones(Chord chord, Key key, boolean shell, Optional<Pitch> tune, int voices) {
         this.chord = chord;
         Arrays.fill(atKey, NONE);
         List<Interval> kept = chord.kind().intervals().stream()
-                .filter(interval -> isKept(interval, style))
+                .filter(interval -> isKept(interval, shell))
                 .toList();
         kept.forEach(interval -> add(interval, key));
         own = names.size();
@@ -53,15 +53,14 @@ final class ChordTones {
         allowDoubling(voices, key);
     }
 
-    private boolean isKept(Interval interval, VoicingStyle style) {
+    private boolean isKept(Interval interval, boolean shell) {
         int number = interval.number();
         boolean thirteenth = has(13);
         boolean clash = chord.kind().holds(Interval.MAJOR_THIRD) && chord.kind().holds(Interval.PERFECT_FOURTH);
-        if (style == VoicingStyle.SHELL
-                && (number >= 9 || number == 5 && has(7) && interval.equals(Interval.PERFECT_FIFTH))) {
+        if (shell && (number >= 9 || number == 5 && has(7) && interval.equals(Interval.PERFECT_FIFTH))) {
             return false;
         }
-        return !clash || !(number == 11 && thirteenth || number == 3 && !thirteenth && style != VoicingStyle.SHELL);
+        return !clash || !(number == 11 && thirteenth || number == 3 && !thirteenth && !shell);
     }
 
     private boolean has(int number) {
@@ -93,7 +92,7 @@ final class ChordTones {
         return ninth && (has(11) || has(13)) || eleventh && has(13);
     }
 
-    static NoteName leadingNote(Key key) {
+    public static NoteName leadingNote(Key key) {
         return key.tonic().plus(Interval.MAJOR_SEVENTH);
     }
 
@@ -120,49 +119,49 @@ final class ChordTones {
         }
     }
 
-    Chord chord() {
+    public Chord chord() {
         return chord;
     }
 
-    int count() {
+    public int count() {
         return names.size();
     }
 
-    NoteName name(int tone) {
+    public NoteName name(int tone) {
         return names.get(tone);
     }
 
     /** The tone on that key of the keyboard, or −1. */
-    int at(int midiNumber) {
+    public int at(int midiNumber) {
         return atKey[midiNumber % 12];
     }
 
-    Pitch pitch(int midiNumber) {
+    public Pitch pitch(int midiNumber) {
         NoteName name = name(at(midiNumber));
         int octave = (midiNumber - new Pitch(name, 0).midiNumber()) / 12;
         return new Pitch(name, octave);
     }
 
-    boolean isBass(int tone) {
+    public boolean isBass(int tone) {
         return tone == bass;
     }
 
     /** Whether the tone may lie anywhere: a note of the tune from outside the chord lies on top alone. */
-    boolean isOnTopOnly(int tone) {
+    public boolean isOnTopOnly(int tone) {
         return tone >= own && tone != bass;
     }
 
-    int must() {
+    public int must() {
         return must;
     }
 
     /** Tones that may sound as often as one likes. */
-    int doubles() {
+    public int doubles() {
         return doubles;
     }
 
     /** Tones that may sound twice, because there are too few others. */
-    int pinch() {
+    public int pinch() {
         return pinch;
     }
 
@@ -171,7 +170,7 @@ final class ChordTones {
         return dissonances;
     }
 
-    int third() {
+    public int third() {
         return third;
     }
 
@@ -181,7 +180,7 @@ final class ChordTones {
     }
 
     /** The perfect fifth and the altered ones. */
-    int fifths() {
+    public int fifths() {
         return fifths;
     }
 

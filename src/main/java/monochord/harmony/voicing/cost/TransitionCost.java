@@ -1,10 +1,10 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 /**
  * What it costs to go from a candidate of one chord to a candidate of the next, from tables made once for the two chords:
  * the same sum as {@link CostFormula#change}, quick enough to be asked of every pair.
  */
-final class TransitionCost {
+public final class TransitionCost {
     private final CandidateTable from;
     private final CandidateTable to;
     private final VoicingWeights weights;
@@ -21,18 +21,18 @@ final class TransitionCost {
     private final int outer;
     private final int leftHand;
 
-    TransitionCost(CandidateTable from, CandidateTable to, VoicingTask task) {
+    public TransitionCost(CandidateTable from, CandidateTable to, CostFormula formula) {
         this.from = from;
         this.to = to;
         this.voices = from.voices;
-        this.weights = VoicingWeights.of(task.style());
+        this.weights = formula.weights();
         this.farthest = farthest(from, to);
         this.width = 2 * farthest + 1;
-        this.alone = tables(new VoiceMoveCost(from.chord, to.chord, task.key()));
+        this.alone = tables(new VoiceMoveCost(from.chord, to.chord, formula.key()));
         this.common = weights.lost() * Integer.bitCount(from.chord.keys() & to.chord.keys());
         this.pairsWithin = pairsWithin(voices);
         this.outer = CandidateTable.pair(0, voices - 1);
-        this.leftHand = task.style() == VoicingStyle.SPREAD ? CandidateTable.pair(0, 1) : 0;
+        this.leftHand = pairsWithin[(1 << formula.leftVoices()) - 1];
     }
 
     private static int[] pairsWithin(int voices) {
@@ -89,7 +89,11 @@ final class TransitionCost {
                 + (move.isAugmented(tone, next, step) ? weights.rough() : 0);
     }
 
-    int cost(int a, int b) {
+    /**
+     * @param a a candidate of the first chord, by its number in the table
+     * @param b a candidate of the second
+     */
+    public int cost(int a, int b) {
         int[] before = from.keys;
         int[] after = to.keys;
         int first = a * voices;
