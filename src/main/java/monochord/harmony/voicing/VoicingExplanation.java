@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.motion.Move;
 import monochord.harmony.voicing.RootPositionComparison.Change;
@@ -37,7 +39,7 @@ public final class VoicingExplanation {
         return List.copyOf(told);
     }
 
-    private static Phrase change(Change change) {
+    private Phrase change(Change change) {
         List<Move> all =
                 Stream.concat(change.left().stream(), change.right().stream()).toList();
         if (all.stream().allMatch(Move::isStill)) {
@@ -45,8 +47,8 @@ public final class VoicingExplanation {
         }
         List<Phrase> parts = new ArrayList<>();
         held(change, all).ifPresent(parts::add);
-        parts.addAll(hand(change.left(), true));
-        parts.addAll(hand(change.right(), false));
+        parts.addAll(hand(change.left(), true, !hasBassPlayer()));
+        parts.addAll(hand(change.right(), false, false));
         return Phrase.sentence("{0} to {1}: {2}.", change.from(), change.to(), Phrase.joined("; ", parts));
     }
 
@@ -67,7 +69,7 @@ public final class VoicingExplanation {
         return Phrase.counted(pitches.size(), "{0} stays", "{0} stay", Phrase.list(pitches));
     }
 
-    private static List<Phrase> hand(List<Move> hand, boolean left) {
+    private static List<Phrase> hand(List<Move> hand, boolean left, boolean hasBass) {
         List<Move> moving = hand.stream().filter(move -> !move.isStill()).toList();
         boolean together = moving.size() > 1
                 && moving.size() == hand.size()
@@ -76,7 +78,7 @@ public final class VoicingExplanation {
             return List.of(slides(moving.get(0), left));
         }
         List<Phrase> parts = new ArrayList<>();
-        boolean bass = left && !moving.isEmpty() && moving.get(0) == hand.get(0);
+        boolean bass = left && hasBass && !moving.isEmpty() && moving.get(0) == hand.get(0);
         if (bass) {
             parts.add(bassGoes(moving.get(0)));
         }
@@ -198,15 +200,77 @@ public final class VoicingExplanation {
         return Phrase.counted(roles.size(), "Why it stays: {0}.", "Why they stay: {0}.", Phrase.joined("; ", roles));
     }
 
-    private static Phrase role(NoteName name, Chord chord) {
+    /** What a note is in a chord: root, third, bass; a ninth where it was added. */
+    static Phrase role(NoteName name, Chord chord) {
         return chord.kind().intervals().stream()
                 .filter(interval -> chord.root().plus(interval).soundsLike(name))
-                .map(VoicingExplanation::role)
                 .findFirst()
+                .or(() -> name.equals(chord.bass()) ? Optional.empty() : Optional.of(added(name, chord)))
+                .map(VoicingExplanation::role)
                 .orElse(Phrase.of("bass"));
+    }
+
+    /** Where a tone from outside the chord stands in its stack: a second is a ninth, and so on. */
+    private static Interval added(NoteName name, Chord chord) {
+        return Interval.simple(name.fifths() - chord.root().fifths()).plus(Interval.OCTAVE);
     }
 
     private static Phrase role(Interval interval) {
         return interval.number() == 1 ? Phrase.of("root") : MusicWords.number(interval.number());
+    }
+
+    /** What sounds and stands in no chord symbol, and what a symbol names and does not sound; nothing if all is as written. */
+    public List<Phrase> departures() {
+        List<Phrase> said = new ArrayList<>();
+        List<Chord> rootless = chordsWhere((chord, voicing) -> hasBassPlayer() && !sounds(voicing, chord.root()));
+        if (!rootless.isEmpty()) {
+            said.add(Phrase.counted(
+                    rootless.size(),
+                    "The bass player has the root of {0}.",
+                    "The bass player has the roots of {0}.",
+                    Phrase.list(rootless)));
+        }
+        List<Chord> ninths = chordsWhere((chord, voicing) -> hasNinthAdded(chord, voicing));
+        if (!ninths.isEmpty()) {
+            said.add(Phrase.sentence("A ninth of the key is added to {0}.", Phrase.list(ninths)));
+        }
+        for (Chord chord : chordsWhere((chord, voicing) -> !leftOut(chord, voicing).isEmpty())) {
+            int index = comparison.way().task().chords().indexOf(chord);
+            List<NoteName> names = leftOut(chord, comparison.way().voicings().get(index));
+            said.add(Phrase.sentence("{0} sounds without {1}.", chord, Phrase.list(names)));
+        }
+        return said;
+    }
+
+    private List<Chord> chordsWhere(BiPredicate<Chord, Voicing> test) {
+        VoicedProgression way = comparison.way();
+        return IntStream.range(0, way.voicings().size())
+                .filter(i -> test.test(way.task().chords().get(i), way.voicings().get(i)))
+                .mapToObj(way.task().chords()::get)
+                .distinct()
+                .toList();
+    }
+
+    private boolean hasBassPlayer() {
+        return !comparison.way().task().style().choice().hasBass();
+    }
+
+    private boolean hasNinthAdded(Chord chord, Voicing voicing) {
+        return hasBassPlayer()
+                && !comparison.way().task().hasTune()
+                && voicing.pitches().stream().anyMatch(pitch -> !chord.holds(pitch.name()));
+    }
+
+    private static boolean sounds(Voicing voicing, NoteName name) {
+        return voicing.pitches().stream().anyMatch(pitch -> pitch.name().soundsLike(name));
+    }
+
+    /** Tones of the chord, but for root and perfect fifth, that no voice has. */
+    private static List<NoteName> leftOut(Chord chord, Voicing voicing) {
+        return chord.kind().intervals().stream()
+                .filter(interval -> interval.number() != 1 && !interval.equals(Interval.PERFECT_FIFTH))
+                .map(chord.root()::plus)
+                .filter(name -> !sounds(voicing, name))
+                .toList();
     }
 }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.voicing.cost.CandidateTable;
@@ -70,8 +71,26 @@ public final class VoicingSearch {
             throw new IllegalArgumentException("at least one way must be asked for, not " + most);
         }
         VoicingSearch search = new VoicingSearch(task, most, columns(task));
-        search.run();
+        search.run(OptionalInt.empty());
         return search.ways();
+    }
+
+    /**
+     * For each note that can lie on top of the first chord the cheapest way to play the whole, the lowest note first; notes
+     * of one name are one.
+     *
+     * @throws Unvoiced if a chord cannot be played in this style within this reach
+     */
+    static List<VoicedProgression> bestOfEachTop(VoicingTask task) {
+        VoicingSearch search = new VoicingSearch(task, 1, columns(task));
+        ChordTones first = search.columns.get(0).chord();
+        return IntStream.range(0, first.count())
+                .mapToObj(tone -> {
+                    search.run(OptionalInt.of(tone));
+                    return search.ways();
+                })
+                .flatMap(ways -> ways)
+                .toList();
     }
 
     /** @throws Unvoiced if a chord cannot be played in this style within this reach */
@@ -80,10 +99,10 @@ public final class VoicingSearch {
     }
 
     private static List<CandidateTable> columns(VoicingTask task) {
-        int usual = task.style().voices() + (task.style() == VoicingStyle.SHELL && task.hasTune() ? 1 : 0);
+        int usual = task.usualVoices();
         int stuck = columns(task, usual).size();
         return IntStream.concat(
-                        IntStream.rangeClosed(usual, Layout.mostVoices(task.style())),
+                        IntStream.rangeClosed(usual, task.style().most()),
                         IntStream.iterate(usual - 1, voices -> voices >= Layout.fewestVoices(task.style()), v -> v - 1))
                 .mapToObj(voices -> columns(task, voices))
                 .filter(columns -> columns.size() == task.chords().size())
@@ -115,30 +134,39 @@ public final class VoicingSearch {
         return columns;
     }
 
-    private void run() {
+    /** @param top the tone that lies on top of the first chord, or any */
+    private void run(OptionalInt top) {
         CandidateTable first = columns.get(0);
+        origins.clear();
         reached = new long[first.size() * most];
         Arrays.fill(reached, NONE);
         for (int i = 0; i < first.size(); i++) {
-            reached[i * most] = alone(first, i);
+            if (top.isEmpty() || top.getAsInt() == first.chord().at(first.keys(i)[voices - 1])) {
+                reached[i * most] = alone(0, i);
+            }
         }
         for (int i = 1; i < columns.size(); i++) {
-            goOn(columns.get(i - 1), columns.get(i));
+            goOn(i);
         }
     }
 
-    private static long alone(CandidateTable column, int candidate) {
-        return ((long) column.cost(candidate) << DRIFT_BITS) + column.drift(candidate);
+    private long alone(int index, int candidate) {
+        CandidateTable column = columns.get(index);
+        boolean last = index == columns.size() - 1;
+        long cost = column.cost(candidate) + (last ? column.closing(candidate) : 0);
+        return (cost << DRIFT_BITS) + column.drift(candidate);
     }
 
-    private void goOn(CandidateTable from, CandidateTable to) {
+    private void goOn(int index) {
+        CandidateTable from = columns.get(index - 1);
+        CandidateTable to = columns.get(index);
         TransitionCost crossing = new TransitionCost(from, to, weighing);
         int[] order = cheapestFirst(from.size());
         long[] next = new long[to.size() * most];
         int[] origin = new int[to.size() * most];
         Arrays.fill(next, NONE);
         for (int b = 0; b < to.size(); b++) {
-            reach(b, order, crossing, alone(to, b), next, origin);
+            reach(b, order, crossing, alone(index, b), next, origin);
         }
         reached = next;
         origins.add(origin);
@@ -155,7 +183,8 @@ public final class VoicingSearch {
     private void reach(int b, int[] order, TransitionCost crossing, long alone, long[] next, int[] origin) {
         int dearest = b * most + most - 1;
         for (int a : order) {
-            if (next[dearest] != NONE && reached[a * most] + alone >= next[dearest]) {
+            long before = reached[a * most];
+            if (before == NONE || next[dearest] != NONE && before + alone >= next[dearest]) {
                 return;
             }
             long change = ((long) crossing.cost(a, b) << DRIFT_BITS) + alone;

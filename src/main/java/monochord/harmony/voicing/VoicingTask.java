@@ -3,6 +3,7 @@ package monochord.harmony.voicing;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.ChordSpan;
@@ -11,6 +12,7 @@ import monochord.harmony.motion.Step;
 import monochord.harmony.voicing.cost.ChordTones;
 import monochord.harmony.voicing.cost.Cost;
 import monochord.harmony.voicing.cost.CostFormula;
+import monochord.harmony.voicing.cost.ToneChoice;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Beats;
@@ -21,8 +23,15 @@ import monochord.theory.note.Pitch;
  *
  * @param chords at least one
  * @param tops for each chord the note that must lie on top, if there is one
+ * @param voices how many notes each chord has at least; nothing where the style decides
  */
-public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach reach, List<Optional<Pitch>> tops) {
+public record VoicingTask(
+        List<Chord> chords,
+        Key key,
+        VoicingStyle style,
+        Reach reach,
+        List<Optional<Pitch>> tops,
+        OptionalInt voices) {
     /** @throws IllegalArgumentException if there are no chords, or not one top for each */
     public VoicingTask {
         chords = List.copyOf(chords);
@@ -35,7 +44,7 @@ public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach
 
     /** With a reach of an octave and nothing said about the top. */
     public static VoicingTask of(List<Chord> chords, Key key, VoicingStyle style) {
-        return new VoicingTask(chords, key, style, Reach.OCTAVE, Collections.nCopies(chords.size(), Optional.empty()));
+        return new VoicingTask(chords, key, style, Reach.OCTAVE, Collections.nCopies(chords.size(), Optional.empty()), OptionalInt.empty());
     }
 
     public static VoicingTask of(Progression progression, VoicingStyle style) {
@@ -43,11 +52,11 @@ public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach
     }
 
     public VoicingTask within(Reach other) {
-        return new VoicingTask(chords, key, style, other, tops);
+        return new VoicingTask(chords, key, style, other, tops, voices);
     }
 
     public VoicingTask under(List<Optional<Pitch>> line) {
-        return new VoicingTask(chords, key, style, reach, line);
+        return new VoicingTask(chords, key, style, reach, line, voices);
     }
 
     /** With the note of the tune on top that sounds when a chord is struck; where none sounds, the top is free. */
@@ -65,8 +74,20 @@ public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach
                 .findFirst();
     }
 
+    /** In another style, with as many voices as that has by itself. */
     public VoicingTask in(VoicingStyle other) {
-        return new VoicingTask(chords, key, other, reach, tops);
+        return new VoicingTask(chords, key, other, reach, tops, OptionalInt.empty());
+    }
+
+    /** With so many notes in each chord. */
+    public VoicingTask ofVoices(int count) {
+        return new VoicingTask(chords, key, style, reach, tops, OptionalInt.of(count));
+    }
+
+    /** How many voices a chord has that needs no more. */
+    int usualVoices() {
+        boolean onTop = hasTune() && (style == VoicingStyle.SHELL || style == VoicingStyle.UNDER_TUNE);
+        return voices.orElse(style.voices() + (onTop ? 1 : 0));
     }
 
     boolean hasTune() {
@@ -74,7 +95,9 @@ public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach
     }
 
     ChordTones tones(int index, int voices) {
-        return new ChordTones(chords.get(index), key, style == VoicingStyle.SHELL, tops.get(index), voices);
+        boolean few = style.choice() == ToneChoice.WHOLE && voices < style.voices();
+        ToneChoice choice = few ? ToneChoice.SPARE : style.choice();
+        return new ChordTones(chords.get(index), key, choice, tops.get(index), voices);
     }
 
     /** The formula for rows of so many voices. */
@@ -82,7 +105,7 @@ public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach
         List<ChordTones> tones = IntStream.range(0, chords.size())
                 .mapToObj(index -> tones(index, voices))
                 .toList();
-        return new CostFormula(tones, key, style.weights(), voices, Layout.leftVoices(style));
+        return new CostFormula(tones, key, style.texture(voices), voices);
     }
 
     /**
@@ -92,7 +115,8 @@ public record VoicingTask(List<Chord> chords, Key key, VoicingStyle style, Reach
      * @param row one voicing for each chord
      */
     Cost cost(List<Voicing> row) {
-        Cost cost = Cost.NOTHING;
+        int[] last = row.get(row.size() - 1).keys();
+        Cost cost = formula(last.length).closing(last);
         for (int i = 0; i < row.size(); i++) {
             int[] keys = row.get(i).keys();
             cost = cost.plus(formula(keys.length).alone(i, keys));

@@ -3,6 +3,7 @@ package monochord.shell.cell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Music;
@@ -119,7 +120,7 @@ record Shown(Told told, Key here) {
             tops.add(top.equals("-") ? Optional.empty() : Optional.of(Pitch.parse(top)));
         }
         VoicingStyle style = VoicingStyle.find(told.part(2)).orElse(VoicingStyle.CLOSE);
-        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops);
+        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops, OptionalInt.empty());
         return new VoiceAnswer(VoicingSearch.best(task, 1), false);
     }
 }

@@ -29,7 +29,7 @@ class CostTest {
         return task.cost(Stream.of(voicings.split(" / ")).map(Voicing::parse).toList());
     }
 
-    /** Motion, leaps, parallels, lost, unresolved, rough, mud, thickness. */
+    /** Motion, leaps, parallels, lost, unresolved, rough, mud, thickness, register, spacing. */
     @ParameterizedTest(name = "{1}, {0}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
             close  | C F      | C3 \\ E4 G4 C5 / F2 \\ F4 A4 C5    | 10 0   0 0  0    0 0 0
@@ -50,16 +50,17 @@ class CostTest {
         assertEquals(
                 parts.strip().replaceAll(" +", " "),
                 cost.motion() + " " + cost.leaps() + " " + cost.parallels() + " " + cost.lost() + " "
-                        + cost.unresolved() + " " + cost.rough() + " " + cost.mud() + " " + cost.thickness());
+                        + cost.unresolved() + " " + cost.rough() + " " + cost.mud() + " " + cost.thickness() + " " + cost.register() + " "
+                        + cost.spacing());
     }
 
     @Test
     @DisplayName("the whole is the sum of the parts")
     void theWholeIsTheSum() {
-        assertEquals(36, new Cost(1, 2, 3, 4, 5, 6, 7, 8).total());
+        assertEquals(55, new Cost(1, 2, 3, 4, 5, 6, 7, 8, 9, 10).total());
         assertEquals(
-                new Cost(2, 4, 6, 8, 10, 12, 14, 16),
-                new Cost(1, 2, 3, 4, 5, 6, 7, 8).plus(new Cost(1, 2, 3, 4, 5, 6, 7, 8)));
+                new Cost(2, 4, 6, 8, 10, 12, 14, 16, 18, 20),
+                new Cost(1, 2, 3, 4, 5, 6, 7, 8, 9, 10).plus(new Cost(1, 2, 3, 4, 5, 6, 7, 8, 9, 10)));
     }
 
     /** Source: low interval limits as music shops print them; a trade rule, not theory. */

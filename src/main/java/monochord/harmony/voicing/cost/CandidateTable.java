@@ -26,6 +26,7 @@ public final class CandidateTable {
 
     final int[] highest;
     final int[] cost;
+    final int[] closing;
     final int[] drift;
     final ChordTones chord;
 
@@ -47,6 +48,7 @@ public final class CandidateTable {
         highest = new int[voices];
         Arrays.fill(lowest, Integer.MAX_VALUE);
         cost = new int[size];
+        closing = new int[size];
         this.drift = new int[size];
         for (int i = 0; i < size; i++) {
             int[] candidate = candidates.get(i);
@@ -58,6 +60,7 @@ public final class CandidateTable {
             }
             pairs(i, candidate);
             cost[i] = weighing.alone(candidate, chord).total();
+            closing[i] = weighing.closing(candidate).total();
             this.drift[i] = drift.applyAsInt(candidate);
         }
     }
@@ -94,6 +97,11 @@ public final class CandidateTable {
     /** What the candidate costs by itself. */
     public int cost(int candidate) {
         return cost[candidate];
+    }
+
+    /** What the candidate costs besides as the last of a row. */
+    public int closing(int candidate) {
+        return closing[candidate];
     }
 
     public int drift(int candidate) {

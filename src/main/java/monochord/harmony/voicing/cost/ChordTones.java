@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import monochord.theory.Chord;
+import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
@@ -16,58 +17,84 @@ import monochord.theory.note.Pitch;
  *
  * <p>What must sound: root, third or what is suspended in its place, seventh, every altered and added tone, and the bass.
  * The perfect fifth may go; so may a ninth or eleventh under a higher tone of the stack. An eleventh and a major third
- * are never together: under a thirteenth the eleventh goes, else the third (common practice, no source).
+ * are never together: under a thirteenth the eleventh goes, else the third. Of an altered dominant, which names both
+ * forms of its fifth or its ninth, the raised fifth sounds and one of the ninths (common practice, no source).
  *
- * <p>What may be doubled: root, third and perfect fifth, but no leading note and no tone from outside the key (Open Music
- * Theory, 2014; Integrated Music Theory, lesson 10a). Where that leaves too few for so many voices, as in a chord that
- * lies wholly outside the key, its root may sound twice, then its fifth, then its third, but never the leading note.
+ * <p>What may be doubled: root, third and perfect fifth, whether they belong to the key or not, but neither the leading
+ * note of the key where it leads nor the third of a dominant seventh chord (Open Music Theory, 2014; Integrated Music
+ * Theory, lessons 10a and 16a).
  */
 public final class ChordTones {
-    private static final int NONE = -1;
+    public static final int NONE = -1;
+
+    private static final int FEW = 3;
 
     private final Chord chord;
+    private final ToneChoice choice;
     private final List<NoteName> names = new ArrayList<>();
     private final int[] atKey = new int[12];
     private final int own;
     private final int bass;
-    private final int top;
+    private final boolean altered;
+    private final boolean diminished;
     private int must;
+    private int alternatives;
     private int doubles;
-    private int pinch;
     private int dissonances;
+    private int guides;
     private int third;
     private int fifth;
-    private int fifths;
 
-    public ChordTones(Chord chord, Key key, boolean shell, Optional<Pitch> tune, int voices) {
+    public ChordTones(Chord chord, Key key, ToneChoice choice, Optional<Pitch> tune, int voices) {
         this.chord = chord;
+        this.choice = choice;
+        ChordKind kind = chord.kind();
+        altered = count(5) > 1 || count(9) > 1;
+        diminished = kind.holds(Interval.MINOR_THIRD) && kind.holds(Interval.DIMINISHED_FIFTH);
         Arrays.fill(atKey, NONE);
-        List<Interval> kept = chord.kind().intervals().stream()
-                .filter(interval -> isKept(interval, shell))
-                .toList();
-        kept.forEach(interval -> add(interval, key));
+        kind.intervals().stream()
+                .filter(interval -> isKept(interval) && !(voices <= FEW && isAltered(interval)))
+                .forEach(this::add);
+        addNinth(key);
         own = names.size();
-        bass = foreign(chord.bass());
-        must |= 1 << bass;
-        top = tune.map(pitch -> foreign(pitch.name())).orElse(NONE);
-        allowDoubling(voices, key);
+        bass = choice.hasBass() ? foreign(chord.bass()) : NONE;
+        must |= choice.hasBass() ? 1 << bass : 0;
+        int top = tune.map(pitch -> foreign(pitch.name())).orElse(NONE);
+        doubles &= isLeadingNote(key) ? ~(1 << leading()) : ~0;
+        doubles |= top == bass && bass != NONE ? 1 << bass : 0;
+        freeTheRoot();
     }
 
-    private boolean isKept(Interval interval, boolean shell) {
+    private int count(int number) {
+        return (int) chord.kind().intervals().stream()
+                .filter(interval -> interval.number() == number)
+                .count();
+    }
+
+    private boolean has(int number) {
+        return count(number) > 0;
+    }
+
+    private boolean isKept(Interval interval) {
         int number = interval.number();
         boolean thirteenth = has(13);
         boolean clash = chord.kind().holds(Interval.MAJOR_THIRD) && chord.kind().holds(Interval.PERFECT_FOURTH);
-        if (shell && (number >= 9 || number == 5 && has(7) && interval.equals(Interval.PERFECT_FIFTH))) {
+        boolean shell = choice == ToneChoice.SHELL;
+        if (shell && (number >= 9 || number == 5 && has(7) && (interval.equals(Interval.PERFECT_FIFTH) || altered))) {
+            return false;
+        }
+        if (altered && interval.equals(Interval.DIMINISHED_FIFTH)) {
             return false;
         }
         return !clash || !(number == 11 && thirteenth || number == 3 && !thirteenth && !shell);
     }
 
-    private boolean has(int number) {
-        return chord.kind().intervals().stream().anyMatch(interval -> interval.number() == number);
+    /** Whether the interval is one of those that an altered dominant names in two forms. */
+    private boolean isAltered(Interval interval) {
+        return altered && (interval.number() == 9 || interval.number() == 5 && count(5) > 1);
     }
 
-    private void add(Interval interval, Key key) {
+    private void add(Interval interval) {
         NoteName name = chord.root().plus(interval);
         if (atKey[name.pitchClass()] != NONE) {
             return;
@@ -75,14 +102,20 @@ public final class ChordTones {
         int bit = 1 << names.size();
         int number = interval.number();
         boolean perfectFifth = interval.equals(Interval.PERFECT_FIFTH);
+        boolean oneOf = isAltered(interval) && (choice == ToneChoice.SPARE || number == 9 && count(9) > 1);
+        alternatives |= oneOf ? bit : 0;
         third |= number == 3 ? bit : 0;
         fifth |= perfectFifth ? bit : 0;
-        fifths |= number == 5 ? bit : 0;
-        must |= perfectFifth || mayGo(interval) ? 0 : bit;
+        must |= perfectFifth || oneOf || mayGo(interval) ? 0 : bit;
         dissonances |= number == 7 || number == 4 ? bit : 0;
-        boolean plain = number == 1 || number == 3 || perfectFifth;
-        doubles |= plain && key.holds(name) && !name.equals(leadingNote(key)) ? bit : 0;
+        guides |= number == 3 || number == 4 || number == 6 || number == 7 ? bit : 0;
+        boolean leadsOn = number == 3 && isDominant();
+        doubles |= number == 1 || number == 3 && !leadsOn || perfectFifth ? bit : 0;
         put(name);
+    }
+
+    private boolean isDominant() {
+        return chord.kind().holds(Interval.MAJOR_THIRD) && chord.kind().holds(Interval.MINOR_SEVENTH);
     }
 
     /** A plain ninth or eleventh with something above it in the stack. */
@@ -92,31 +125,57 @@ public final class ChordTones {
         return ninth && (has(11) || has(13)) || eleventh && has(13);
     }
 
+    /**
+     * Above a bass player a seventh chord may take a ninth that the key gives: the major one, else in a dominant the minor
+     * one. It need not sound.
+     */
+    private void addNinth(Key key) {
+        boolean plain = has(7) && !has(9) && !has(4) && chord.kind().holds(Interval.PERFECT_FIFTH);
+        if (choice != ToneChoice.ROOTLESS || !plain) {
+            return;
+        }
+        NoteName major = chord.root().plus(Interval.MAJOR_SECOND);
+        NoteName minor = chord.root().plus(Interval.MINOR_SECOND);
+        if (key.holds(major)) {
+            put(major);
+        } else if (isDominant() && key.holds(minor)) {
+            put(minor);
+        }
+    }
+
+    private void freeTheRoot() {
+        boolean many = has(7) || names.size() > 3 && has(6);
+        boolean full = Integer.bitCount(must) + (alternatives == 0 ? 0 : 1) > 4;
+        if (choice == ToneChoice.ROOTLESS && many || choice == ToneChoice.FOUR && full) {
+            must &= ~1;
+        }
+    }
+
+    private int put(NoteName name) {
+        if (atKey[name.pitchClass()] == NONE) {
+            atKey[name.pitchClass()] = names.size();
+            names.add(name);
+        }
+        return atKey[name.pitchClass()];
+    }
+
+    private int foreign(NoteName name) {
+        return put(name);
+    }
+
+    /** The leading note of a key, whether a chord has it or not. */
     public static NoteName leadingNote(Key key) {
         return key.tonic().plus(Interval.MAJOR_SEVENTH);
     }
 
-    private int put(NoteName name) {
-        atKey[name.pitchClass()] = names.size();
-        names.add(name);
-        return names.size() - 1;
+    /** The tone that can lead: the third above a major third, the root of a diminished chord; or −1. */
+    int leading() {
+        boolean major = chord.kind().holds(Interval.MAJOR_THIRD);
+        return diminished ? 0 : major ? atKey[chord.root().plus(Interval.MAJOR_THIRD).pitchClass()] : NONE;
     }
 
-    private int foreign(NoteName name) {
-        int known = atKey[name.pitchClass()];
-        return known != NONE ? known : put(name);
-    }
-
-    private void allowDoubling(int voices, Key key) {
-        doubles |= top == bass ? 1 << bass : 0;
-        int missing = voices - names.size();
-        int leading = atKey[leadingNote(key).pitchClass()];
-        for (int tone : new int[] {1, fifth, third}) {
-            boolean leads = leading >= 0 && tone == 1 << leading;
-            if (Integer.bitCount(doubles | pinch) < missing && !leads) {
-                pinch |= tone & ~doubles;
-            }
-        }
+    private boolean isLeadingNote(Key key) {
+        return leading() != NONE && name(leading()).equals(leadingNote(key));
     }
 
     public Chord chord() {
@@ -142,8 +201,9 @@ public final class ChordTones {
         return new Pitch(name, octave);
     }
 
-    public boolean isBass(int tone) {
-        return tone == bass;
+    /** Whether a tone may lie lowest: the bass of the chord, or above a bass player any. */
+    public boolean mayBeLowest(int tone) {
+        return !choice.hasBass() || tone == bass;
     }
 
     /** Whether the tone may lie anywhere: a note of the tune from outside the chord lies on top alone. */
@@ -155,18 +215,38 @@ public final class ChordTones {
         return must;
     }
 
+    /** Tones of which exactly one has to sound; none of them if the set is empty. */
+    public int alternatives() {
+        return alternatives;
+    }
+
     /** Tones that may sound as often as one likes. */
     public int doubles() {
         return doubles;
     }
 
-    /** Tones that may sound twice, because there are too few others. */
-    public int pinch() {
-        return pinch;
+    /** Units of thickness for a tone that sounds though the style would do without it. */
+    int unwanted(int tone) {
+        return tone == 0 && choice == ToneChoice.ROOTLESS && (must & 1) == 0 ? 6 : 0;
+    }
+
+    /** Units of thickness for a tone that sounds again, over that lowest tone. */
+    int doubled(int tone, int lowest) {
+        int bit = 1 << tone;
+        if (diminished) {
+            return tone == 0 ? 3 : 0;
+        }
+        int ofThird = tone == lowest ? 1 : 3;
+        return (bit & third) != 0 ? ofThird : (bit & fifth) != 0 ? 1 : 0;
+    }
+
+    /** Whether the tone may lie lowest at no price: above a bass player and under a seventh a third or seventh. */
+    boolean isGuide(int tone) {
+        return choice != ToneChoice.ROOTLESS || (must & 1) != 0 || tone >= 0 && (guides & 1 << tone) != 0;
     }
 
     /** The seventh and the suspended fourth. */
-    int dissonances() {
+    public int dissonances() {
         return dissonances;
     }
 
@@ -179,13 +259,12 @@ public final class ChordTones {
         return fifth;
     }
 
-    /** The perfect fifth and the altered ones. */
-    public int fifths() {
-        return fifths;
-    }
-
-    /** The keys of one octave, as bits: 0 for C. */
+    /** The keys of one octave that a listener waits for, as bits: 0 for C; a root that a bass player has is none. */
     int keys() {
-        return names.stream().mapToInt(name -> 1 << name.pitchClass()).reduce(0, (a, b) -> a | b);
+        int keys = 0;
+        for (int tone = 0; tone < names.size(); tone++) {
+            keys |= unwanted(tone) > 0 ? 0 : 1 << name(tone).pitchClass();
+        }
+        return keys;
     }
 }

@@ -9,6 +9,7 @@ public final class TransitionCost {
     private final CandidateTable to;
     private final VoicingWeights weights;
     private final int voices;
+    private final boolean hasBass;
     /** Half steps that no voice goes beyond. */
     private final int farthest;
 
@@ -25,14 +26,25 @@ public final class TransitionCost {
         this.from = from;
         this.to = to;
         this.voices = from.voices;
-        this.weights = formula.weights();
+        this.weights = formula.texture().weights();
+        this.hasBass = formula.texture().hasBass();
         this.farthest = farthest(from, to);
         this.width = 2 * farthest + 1;
         this.alone = tables(new VoiceMoveCost(from.chord, to.chord, formula.key()));
-        this.common = weights.lost() * Integer.bitCount(from.chord.keys() & to.chord.keys());
+        this.common = common(from.chord, to.chord);
         this.pairsWithin = pairsWithin(voices);
         this.outer = CandidateTable.pair(0, voices - 1);
-        this.leftHand = pairsWithin[(1 << formula.leftVoices()) - 1];
+        this.leftHand = pairsWithin[(1 << Math.min(voices, formula.texture().leftHand())) - 1];
+    }
+
+    /** The tones of the first chord, as bits, that the second has too. */
+    private static int common(ChordTones from, ChordTones to) {
+        int both = from.keys() & to.keys();
+        int common = 0;
+        for (int tone = 0; tone < from.count(); tone++) {
+            common |= (both >> from.name(tone).pitchClass() & 1) != 0 ? 1 << tone : 0;
+        }
+        return common;
     }
 
     private static int[] pairsWithin(int voices) {
@@ -56,7 +68,7 @@ public final class TransitionCost {
         }
         int[][] byVoice = new int[voices][];
         for (int voice = 0; voice < voices; voice++) {
-            byVoice[voice] = byPlace[CostFormula.place(voice, voices).ordinal()];
+            byVoice[voice] = byPlace[CostFormula.place(voice, voices, hasBass).ordinal()];
         }
         return byVoice;
     }
@@ -83,8 +95,9 @@ public final class TransitionCost {
     }
 
     private int cost(VoiceMoveCost move, VoiceMoveCost.Place place, int tone, int next, int step) {
-        return weights.motion() * Math.abs(step)
+        return weights.motion() * VoiceMoveCost.motion(place, step)
                 + weights.leap() * VoiceMoveCost.leap(place, step)
+                + weights.line() * VoiceMoveCost.line(place, step)
                 + (move.isUnresolved(place, tone, step) ? weights.unresolved() : 0)
                 + (move.isAugmented(tone, next, step) ? weights.rough() : 0);
     }
@@ -98,7 +111,7 @@ public final class TransitionCost {
         int[] after = to.keys;
         int first = a * voices;
         int second = b * voices;
-        int sum = common;
+        int sum = 0;
         int up = 0;
         int down = 0;
         int kept = 0;
@@ -119,7 +132,8 @@ public final class TransitionCost {
             belowAfter = is;
         }
         boolean leap = VoiceMoveCost.isLeap(belowAfter - belowBefore);
-        return sum - weights.lost() * Integer.bitCount(kept) + weights.rough() * overlaps + pairs(a, b, up, down, leap);
+        int lost = Integer.bitCount(common & ~kept);
+        return sum + weights.lost() * lost + weights.rough() * overlaps + pairs(a, b, up, down, leap);
     }
 
     private int pairs(int a, int b, int up, int down, boolean leapOnTop) {
