@@ -117,7 +117,7 @@ public record OtherWay(VoicedProgression way, Phrase differs, Phrase asked) {
                 .anyMatch(chord -> Stream.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)
                         .anyMatch(chord.kind()::holds));
         return sevenths && other == VoicingStyle.WITH_BASS
-                ? Optional.of(Phrase.of("it is without the roots of sevenths, which a bass player has"))
+                ? Optional.of(Phrase.of("it leaves the roots of sevenths to a bass player"))
                 : Optional.empty();
     }
 }

@@ -81,20 +81,24 @@ class EveryVoicingTest {
         String where = ": " + chord + " in " + task.key() + " as " + voicing;
         List<Pitch> pitches = voicing.pitches();
         List<Integer> keys = pitches.stream().map(Pitch::midiNumber).toList();
+        boolean bassPlayer = List.of(VoicingStyle.WITH_BASS, VoicingStyle.DROP_TWO).contains(task.style());
         for (Pitch pitch : pitches) {
-            if (!chord.holds(pitch.name()) && !pitch.name().equals(chord.bass())) {
+            boolean ninth = task.style() == VoicingStyle.WITH_BASS
+                    && List.of(Interval.MAJOR_SECOND, Interval.MINOR_SECOND)
+                            .contains(chord.root().to(pitch.name()))
+                    && task.key().holds(pitch.name());
+            if (!chord.holds(pitch.name()) && !(pitch.name().equals(chord.bass()) && !bassPlayer) && !ninth) {
                 faults.add("stranger " + pitch + where);
             }
         }
         for (Interval interval : chord.kind().intervals()) {
             NoteName tone = chord.root().plus(interval);
-            boolean mayGo = interval.equals(Interval.PERFECT_FIFTH)
-                    || task.style() == VoicingStyle.SHELL && interval.number() > 7;
-            if (!mayGo && pitches.stream().noneMatch(pitch -> pitch.name().equals(tone))) {
+            if (!mayGo(interval, task.style(), chord)
+                    && pitches.stream().noneMatch(pitch -> pitch.name().equals(tone))) {
                 faults.add("missing " + tone + where);
             }
         }
-        if (!pitches.get(0).name().equals(chord.bass())) {
+        if (!bassPlayer && !pitches.get(0).name().equals(chord.bass())) {
             faults.add("bass" + where);
         }
         for (int i = 1; i < keys.size(); i++) {
@@ -122,24 +126,31 @@ class EveryVoicingTest {
         doubled(pitches, chord, task.key(), faults, where);
     }
 
+    /** Common practice, no source: see {@link VoicingStyle}. */
+    private static boolean mayGo(Interval interval, VoicingStyle style, Chord chord) {
+        boolean root = interval.number() == 1;
+        return interval.equals(Interval.PERFECT_FIFTH)
+                || interval.number() > 7 && List.of(VoicingStyle.SHELL, VoicingStyle.UNDER_TUNE).contains(style)
+                || root && style == VoicingStyle.WITH_BASS && chord.kind().intervals().size() > 3
+                || root && style == VoicingStyle.DROP_TWO && chord.kind().intervals().size() > 4;
+    }
+
     /**
-     * Root, third and perfect fifth may be doubled, if they belong to the key and are not its leading note. Where a chord
-     * has too few of these for so many voices, another of the three may sound twice, but never the leading note.
+     * Root, third and perfect fifth may be doubled, borrowed or not, but never the leading note of the key as the third of a
+     * major chord or the root of a diminished one, nor the third of a dominant seventh chord.
      */
     private static void doubled(List<Pitch> pitches, Chord chord, Key key, List<String> faults, String where) {
         NoteName leading = key.tonic().plus(Interval.MAJOR_SEVENTH);
-        List<NoteName> frame = Stream.of(
-                        Interval.UNISON, Interval.MINOR_THIRD, Interval.MAJOR_THIRD, Interval.PERFECT_FIFTH)
-                .filter(chord.kind()::holds)
-                .map(chord.root()::plus)
-                .filter(name -> !name.equals(leading))
-                .toList();
-        List<NoteName> free = frame.stream().filter(key::holds).toList();
-        boolean pinched = free.size() < pitches.size() - chord.tones().size();
+        boolean diminished = chord.kind().holds(Interval.DIMINISHED_FIFTH);
+        boolean seventh = chord.kind().holds(Interval.MINOR_SEVENTH);
         for (NoteName name : pitches.stream().map(Pitch::name).distinct().toList()) {
             long times =
                     pitches.stream().filter(pitch -> pitch.name().equals(name)).count();
-            boolean may = free.contains(name) || pinched && times == 2 && frame.contains(name);
+            Interval above = chord.root().to(name);
+            boolean may = above.equals(Interval.UNISON) && !(diminished && name.equals(leading))
+                    || above.equals(Interval.MINOR_THIRD)
+                    || above.equals(Interval.MAJOR_THIRD) && !name.equals(leading) && !seventh
+                    || above.equals(Interval.PERFECT_FIFTH);
             if (times > 1 && !may) {
                 faults.add("doubled " + name + where);
             }
@@ -164,7 +175,11 @@ class EveryVoicingTest {
         assertTrue(compared > 20, "only " + compared);
     }
 
-    /** The moved voicings cost what they did, but for mud, which is low or not; so the best there costs no more. */
+    private static int withoutRegister(Cost cost) {
+        return cost.total() - cost.mud() - cost.register();
+    }
+
+    /** The moved voicings cost what they did, but for how low or high they lie; so the best there costs no more. */
     private static int compare(VoicedProgression way, Interval by, VoicingTask there) {
         List<Voicing> moved = way.voicings().stream()
                 .map(voicing -> new Voicing(
@@ -172,7 +187,7 @@ class EveryVoicingTest {
                         voicing.right().stream().map(pitch -> pitch.plus(by)).toList()))
                 .toList();
         Cost cost = there.cost(moved);
-        assertEquals(way.cost().total() - way.cost().mud(), cost.total() - cost.mud(), there::toString);
+        assertEquals(withoutRegister(way.cost()), withoutRegister(cost), there::toString);
         int voices = moved.get(0).pitches().size();
         for (int i = 0; i < moved.size(); i++) {
             int[] keys = moved.get(i).keys();
@@ -210,7 +225,6 @@ class EveryVoicingTest {
             MovementCount blocks = RootPositionComparison.of(plain).plainTally();
             assertTrue(dressed.tally().moved() < plain.tally().moved(), key::toString);
             assertTrue(dressed.tally().held() > plain.tally().held(), key::toString);
-            assertTrue(dressed.tally().parallels() <= plain.tally().parallels(), key::toString);
             assertTrue(dressed.tally().parallels() < blocks.parallels(), key::toString);
             assertTrue(dressed.tally().moved() < blocks.moved(), key::toString);
             assertTrue(dressed.cost().total() < plain.cost().total(), key::toString);

@@ -78,7 +78,12 @@ class VoicingSearchTest {
     @ParameterizedTest(name = "three chords, {0}, in small hands: the five cheapest ways are found")
     @EnumSource(VoicingStyle.class)
     void threeChords(VoicingStyle style) {
-        Reach small = new Reach(style == VoicingStyle.SPREAD ? 8 : style == VoicingStyle.CHOIR ? 7 : 6);
+        Reach small = new Reach(
+                switch (style) {
+                    case SPREAD, ALONE, UNDER_TUNE -> 8;
+                    case CHOIR, WITH_BASS, DROP_TWO -> 7;
+                    default -> 6;
+                });
         List<String> few = NUMERALS.subList(style == VoicingStyle.CLOSE ? 2 : 1, NUMERALS.size());
         for (String first : few) {
             for (String second : few) {
@@ -100,7 +105,7 @@ class VoicingSearchTest {
                 compared += compare(VoicingTask.of(List.of(from, to), C, style).within(new Reach(10)));
             }
         }
-        assertTrue(compared > 8000, "only " + compared);
+        assertTrue(compared > 2000, "only " + compared);
     }
 
     private static int compare(VoicingTask task) {

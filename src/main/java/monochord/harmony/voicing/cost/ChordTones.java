@@ -225,9 +225,13 @@ public final class ChordTones {
         return doubles;
     }
 
-    /** Units of thickness for a tone that sounds though the style would do without it. */
+    /**
+     * Units of thickness for a tone that sounds though the style would do without it: the root that a bass player has, less
+     * where the chord has too few others for four voices.
+     */
     int unwanted(int tone) {
-        return tone == 0 && choice == ToneChoice.ROOTLESS && (must & 1) == 0 ? 6 : 0;
+        boolean root = tone == 0 && choice == ToneChoice.ROOTLESS && (must & 1) == 0;
+        return !root ? 0 : own > 4 ? 6 : 1;
     }
 
     /** Units of thickness for a tone that sounds again, over that lowest tone. */
@@ -238,6 +242,11 @@ public final class ChordTones {
         }
         int ofThird = tone == lowest ? 1 : 3;
         return (bit & third) != 0 ? ofThird : (bit & fifth) != 0 ? 1 : 0;
+    }
+
+    /** Units of thickness for a chord without its fifth: with a seventh there are tones enough to have it. */
+    int hollow() {
+        return has(7) && choice != ToneChoice.ROOTLESS ? 2 : 1;
     }
 
     /** Whether the tone may lie lowest at no price: above a bass player and under a seventh a third or seventh. */

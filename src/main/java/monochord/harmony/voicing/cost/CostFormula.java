@@ -116,7 +116,7 @@ public final class CostFormula {
             }
         }
         boolean hollow = tones.fifth() != 0 && times[Integer.numberOfTrailingZeros(tones.fifth())] == 0;
-        return units + (hollow ? 1 : 0);
+        return units + (hollow ? tones.hollow() : 0);
     }
 
     /** What the change from the chord with that index to the next costs. */

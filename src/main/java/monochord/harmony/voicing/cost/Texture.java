@@ -8,8 +8,8 @@ package monochord.harmony.voicing.cost;
  * @param hasBass whether the lowest voice is the bass of the chord; with a bass player it is a voice like the others
  */
 public record Texture(VoicingWeights weights, Comfort comfort, int leftHand, boolean hasBass) {
-    /** Half steps that may lie between a bass alone and the right hand at no price: an octave and a fifth. */
-    private static final int OVER_A_BASS_ALONE = 19;
+    /** Half steps that may lie between a bass alone and the right hand at no price: two octaves. */
+    private static final int OVER_A_BASS_ALONE = 24;
 
     private static final int OCTAVE = 12;
 

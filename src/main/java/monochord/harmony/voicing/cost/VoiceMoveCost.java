@@ -17,6 +17,8 @@ final class VoiceMoveCost {
     private static final int FREE_IN_THE_BASS = 7;
     private static final int FREE_ABOVE = 4;
     private static final int FOURTH = 5;
+    private static final int TRITONE = 6;
+    private static final int OCTAVE = 12;
     private static final int WHOLE_STEP = 2;
     private static final int FALL_TO_THE_FIFTH = -4;
     private static final int AUGMENTED = 6;
@@ -56,14 +58,22 @@ final class VoiceMoveCost {
         return Math.abs(halfSteps) > WHOLE_STEP;
     }
 
-    /** Half steps beyond what a voice in that place goes without being called a leap. */
+    /** Half steps beyond what a voice in that place goes without being called a leap; a bass may change its octave. */
     static int leap(Place place, int halfSteps) {
-        return Math.max(0, Math.abs(halfSteps) - (place == Place.BASS ? FREE_IN_THE_BASS : FREE_ABOVE));
+        int moved = Math.abs(halfSteps);
+        boolean bass = place == Place.BASS;
+        return bass && moved == OCTAVE ? 0 : Math.max(0, moved - (bass ? FREE_IN_THE_BASS : FREE_ABOVE));
     }
 
-    /** Half steps to be paid for: the bass goes a fifth at the price of a fourth, for in either way it reaches one root. */
+    /**
+     * Half steps to be paid for: the bass goes a fifth at the price of a fourth, for either way it reaches the same root, and
+     * an octave at that of a tritone.
+     */
     static int motion(Place place, int halfSteps) {
         int moved = Math.abs(halfSteps);
+        if (place == Place.BASS && moved == OCTAVE) {
+            return TRITONE;
+        }
         return place == Place.BASS && moved == FREE_IN_THE_BASS ? FOURTH : moved;
     }
 

@@ -39,8 +39,8 @@ public record VoicingWeights(
     public static final VoicingWeights HANDS = new VoicingWeights(1, 2, 1, 10, 10, 5, 4, 6, 2, 2, 2, 1, 1);
     /** Two notes in the left hand may go together. */
     public static final VoicingWeights OPEN_HANDS = new VoicingWeights(1, 2, 1, 10, 5, 5, 4, 6, 2, 2, 2, 1, 1);
-    /** Above a bass player chords may slide: fifths between their upper tones are part of the sound. */
-    public static final VoicingWeights ABOVE_A_BASS = new VoicingWeights(1, 2, 1, 3, 3, 2, 4, 6, 1, 2, 2, 1, 1);
+    /** Above a bass player chords may slide a little. */
+    public static final VoicingWeights ABOVE_A_BASS = new VoicingWeights(1, 2, 1, 5, 5, 3, 4, 6, 1, 2, 2, 1, 1);
 
     public static final VoicingWeights VOICES =
             new VoicingWeights(1, 2, 1, FAULT, FAULT, FAULT, 4, 20, FAULT, 2, 2, 1, 1);
