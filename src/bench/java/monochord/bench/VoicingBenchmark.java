@@ -38,6 +38,9 @@ public class VoicingBenchmark {
     @Param({"8", "16", "32", "64", "128"})
     private int bars;
 
+    @Param
+    private VoicingStyle style;
+
     @Param({"8", "10"})
     private int reach;
 
@@ -46,7 +49,7 @@ public class VoicingBenchmark {
     @Setup
     public void write() {
         String text = IntStream.range(0, bars).mapToObj(this::bar).collect(Collectors.joining(" | "));
-        task = VoicingTask.of(Progression.parse(text, Key.parse("C")), VoicingStyle.SPREAD)
+        task = VoicingTask.of(Progression.parse(text, Key.parse("C")), style)
                 .within(new Reach(reach));
     }
 
@@ -57,7 +60,7 @@ public class VoicingBenchmark {
     }
 
     @Benchmark
-    public List<VoicedProgression> spread() {
+    public List<VoicedProgression> voice() {
         return VoicingSearch.best(task, WAYS);
     }
 }

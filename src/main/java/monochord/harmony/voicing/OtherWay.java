@@ -91,7 +91,7 @@ public record OtherWay(VoicedProgression way, Phrase differs, Phrase asked) {
             case SPREAD, ALONE -> other == VoicingStyle.CLOSE ? closedUp() : rootless(task, other);
             case WITH_BASS ->
                 other == VoicingStyle.DROP_TWO
-                        ? Optional.of(Phrase.of("it is opened out, the second voice from the top an octave lower"))
+                        ? Optional.of(Phrase.of("it is opened out, one voice an octave lower"))
                         : withBass(other);
             case DROP_TWO -> withBass(other);
             case CHOIR, UNDER_TUNE -> Optional.empty();
@@ -117,7 +117,7 @@ public record OtherWay(VoicedProgression way, Phrase differs, Phrase asked) {
                 .anyMatch(chord -> Stream.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)
                         .anyMatch(chord.kind()::holds));
         return sevenths && other == VoicingStyle.WITH_BASS
-                ? Optional.of(Phrase.of("it leaves the roots of sevenths to a bass player"))
+                ? Optional.of(Phrase.of("it leaves roots to a bass player"))
                 : Optional.empty();
     }
 }

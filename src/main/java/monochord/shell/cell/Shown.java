@@ -120,7 +120,12 @@ record Shown(Told told, Key here) {
             tops.add(top.equals("-") ? Optional.empty() : Optional.of(Pitch.parse(top)));
         }
         VoicingStyle style = VoicingStyle.find(told.part(2)).orElse(VoicingStyle.CLOSE);
-        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops, OptionalInt.empty());
+        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops, voices());
         return new VoiceAnswer(VoicingSearch.best(task, 1), false);
+    }
+
+    private OptionalInt voices() {
+        String voices = told.part(5);
+        return voices.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(voices));
     }
 }

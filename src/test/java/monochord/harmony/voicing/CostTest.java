@@ -47,7 +47,7 @@ class CostTest {
             close  | C        | C3 \\ E4 G4 E5                     |  0 0   0 0  0    0 0 6  0 0
             close  | C/E      | E2 \\ E4 G4 C5                     |  0 0   0 0  0    0 0 2  0 0
             close  | C7       | C3 \\ E4 Bb4 C5                    |  0 0   0 0  0    0 0 4  0 2
-            with bass | Dm7 G7 | C4 E4 \\ F4 A4 / B3 D4 \\ F4 A4  |  3 0   0 0  0    0 0 2  1 2
+            with bass | Dm7 G7 | C4 E4 \\ F4 A4 / B3 D4 \\ F4 A4  |  3 0   0 0  0    0 0 0  1 2
             with bass | Dm7   | D4 F4 \\ A4 C5                      |  0 0   0 0  0    0 0 14 3 0
             """)
     void isCountedByHand(String style, String chords, String voicings, String parts) {

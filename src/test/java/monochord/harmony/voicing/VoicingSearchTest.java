@@ -75,6 +75,24 @@ class VoicingSearchTest {
         }
     }
 
+    @ParameterizedTest(name = "two chords of five notes, {0}: the five cheapest ways are found")
+    @EnumSource(
+            value = VoicingStyle.class,
+            names = {"CLOSE", "SPREAD", "ALONE", "WITH_BASS", "UNDER_TUNE"})
+    void fiveNotes(VoicingStyle style) {
+        for (String second : List.of("V7", "bVI")) {
+            assertExact(VoicingTask.of(chords("I", second), C, style).ofVoices(5));
+        }
+    }
+
+    @Test
+    @DisplayName("altered dominants: the five cheapest ways are found")
+    void alteredDominants() {
+        for (VoicingStyle style : VoicingStyle.values()) {
+            assertExact(VoicingTask.of(List.of(Chord.parse("G7alt"), Chord.parse("Cmaj7")), C, style));
+        }
+    }
+
     @ParameterizedTest(name = "three chords, {0}, in small hands: the five cheapest ways are found")
     @EnumSource(VoicingStyle.class)
     void threeChords(VoicingStyle style) {
