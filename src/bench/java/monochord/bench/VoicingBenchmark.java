@@ -49,8 +49,7 @@ public class VoicingBenchmark {
     @Setup
     public void write() {
         String text = IntStream.range(0, bars).mapToObj(this::bar).collect(Collectors.joining(" | "));
-        task = VoicingTask.of(Progression.parse(text, Key.parse("C")), style)
-                .within(new Reach(reach));
+        task = VoicingTask.of(Progression.parse(text, Key.parse("C")), style).within(new Reach(reach));
     }
 
     /** Steps that never meet the same change at the same place again soon. */

@@ -18,8 +18,7 @@ class VoiceTest {
         assertTrue(out.startsWith("In C major, spread, each hand within an octave\n"), out);
         assertTrue(out.contains("A♭maj7"), out);
         String words = out.replaceAll("\\s+", " ");
-        assertTrue(
-                words.contains("Gsus4 to A♭maj7: G3 and C5 stay; the bass goes up a half step; D4 to C4."), out);
+        assertTrue(words.contains("Gsus4 to A♭maj7: G3 and C5 stay; the bass goes up a half step; D4 to C4."), out);
         assertTrue(
                 words.contains("G is the root of Gsus4 and the seventh of A♭maj7; "
                         + "C is the fourth of Gsus4 and the third of A♭maj7."),
@@ -80,8 +79,7 @@ class VoiceTest {
         assertTrue(out.contains("\nThe bass player has the roots of Dm7, G7 and Cmaj7.\n"), out);
         assertTrue(out.contains("\nA ninth of the key is added to Dm7, G7 and Cmaj7.\n"), out);
         assertTrue(out.contains("\nAnother way: it has the bass, where nobody else plays it; say alone.\n"), out);
-        assertTrue(
-                out.contains("\nAnother way: it is opened out, one voice an octave lower; say drop 2.\n"), out);
+        assertTrue(out.contains("\nAnother way: it is opened out, one voice an octave lower; say drop 2.\n"), out);
         assertFalse(out.contains("the bass goes"), out);
         for (String style : List.of("alone", "under tune", "under a tune", "drop 2", "with a bass player", "five")) {
             assertEquals(0, Run.of("voice Dm7 G7 Cmaj7 in C " + style).status(), style);
@@ -91,19 +89,16 @@ class VoiceTest {
     @Test
     void otherWaysAreNamedByWhatDiffersAndNothingCostsOnTheScreen() {
         String out = Run.of("voice Dm7 G7 Cmaj7 in C").result(0);
-        assertTrue(
-                out.contains("""
+        assertTrue(out.contains("""
                         Another way: it begins with the seventh of Dm7 on top; say melody C5.
                         Another way: it begins with the fifth of Dm7 on top; say melody A4.
                         Another way: it is opened out, with two notes in the left hand; say spread.
                         Another way: it leaves roots to a bass player; say with bass.
-                        """),
-                out);
+                        """), out);
         assertTrue(
                 Run.of("voice Dm7 G7 Cmaj7 in C spread")
                         .result(0)
-                        .contains(
-                                "\nAnother way: it is closed up, with the bass alone in the left hand; say close.\n"),
+                        .contains("\nAnother way: it is closed up, with the bass alone in the left hand; say close.\n"),
                 out);
         assertFalse(out.toLowerCase(Locale.ROOT).contains("cost"), out);
     }

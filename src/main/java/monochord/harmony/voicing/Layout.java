@@ -1,6 +1,5 @@
 package monochord.harmony.voicing;
 
-import monochord.harmony.voicing.cost.ChordTones;
 import monochord.harmony.voicing.cost.LowIntervalLimits;
 
 /**
@@ -119,12 +118,11 @@ record Layout(VoicingStyle style, int voices, Reach reach) {
 
     /** Half steps that lowest and top voice lie away from the middle of their ranges; decides where all else is equal. */
     int drift(int[] keys) {
-        int[] home =
-                switch (style) {
-                    case CHOIR -> HOME_OF_THE_CHOIR;
-                    case WITH_BASS, DROP_TWO -> HOME_ABOVE_A_BASS;
-                    default -> HOME_OF_THE_HANDS;
-                };
+        int[] home = switch (style) {
+            case CHOIR -> HOME_OF_THE_CHOIR;
+            case WITH_BASS, DROP_TWO -> HOME_ABOVE_A_BASS;
+            default -> HOME_OF_THE_HANDS;
+        };
         return Math.abs(keys[0] - home[0]) + Math.abs(keys[voices - 1] - home[1]);
     }
 }

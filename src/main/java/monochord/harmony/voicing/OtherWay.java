@@ -28,7 +28,9 @@ public record OtherWay(VoicedProgression way, Phrase differs, Phrase asked) {
     public static List<OtherWay> than(VoicedProgression best) {
         List<OtherWay> ways = new ArrayList<>(otherTops(best));
         for (VoicingStyle style : VoicingStyle.values()) {
-            difference(best.task(), style).flatMap(differs -> inStyle(best, style, differs)).ifPresent(ways::add);
+            difference(best.task(), style)
+                    .flatMap(differs -> inStyle(best, style, differs))
+                    .ifPresent(ways::add);
         }
         return List.copyOf(ways);
     }

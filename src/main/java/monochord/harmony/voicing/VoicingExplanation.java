@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiPredicate;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.motion.Move;
 import monochord.harmony.voicing.RootPositionComparison.Change;
@@ -67,6 +65,10 @@ public final class VoicingExplanation {
     private static Phrase stay(List<Move> still) {
         List<Pitch> pitches = still.stream().map(Move::to).distinct().toList();
         return Phrase.counted(pitches.size(), "{0} stays", "{0} stay", Phrase.list(pitches));
+    }
+
+    private boolean hasBassPlayer() {
+        return !comparison.way().task().style().choice().hasBass();
     }
 
     private static List<Phrase> hand(List<Move> hand, boolean left, boolean hasBass) {
@@ -173,6 +175,11 @@ public final class VoicingExplanation {
         };
     }
 
+    /** What sounds though no symbol names it, and what a symbol names and does not sound; nothing if all is as written. */
+    public List<Phrase> departures() {
+        return new Departures(comparison.way()).said();
+    }
+
     /** Why most can stay at one change: what each held note is in either chord. */
     public Optional<Phrase> reason() {
         return comparison.changes().stream()
@@ -217,60 +224,5 @@ public final class VoicingExplanation {
 
     private static Phrase role(Interval interval) {
         return interval.number() == 1 ? Phrase.of("root") : MusicWords.number(interval.number());
-    }
-
-    /** What sounds and stands in no chord symbol, and what a symbol names and does not sound; nothing if all is as written. */
-    public List<Phrase> departures() {
-        List<Phrase> said = new ArrayList<>();
-        List<Chord> rootless = chordsWhere((chord, voicing) -> hasBassPlayer() && !sounds(voicing, chord.root()));
-        if (!rootless.isEmpty()) {
-            said.add(Phrase.counted(
-                    rootless.size(),
-                    "The bass player has the root of {0}.",
-                    "The bass player has the roots of {0}.",
-                    Phrase.list(rootless)));
-        }
-        List<Chord> ninths = chordsWhere((chord, voicing) -> hasNinthAdded(chord, voicing));
-        if (!ninths.isEmpty()) {
-            said.add(Phrase.sentence("A ninth of the key is added to {0}.", Phrase.list(ninths)));
-        }
-        for (Chord chord : chordsWhere((chord, voicing) -> !leftOut(chord, voicing).isEmpty())) {
-            int index = comparison.way().task().chords().indexOf(chord);
-            List<NoteName> names = leftOut(chord, comparison.way().voicings().get(index));
-            said.add(Phrase.sentence("{0} sounds without {1}.", chord, Phrase.list(names)));
-        }
-        return said;
-    }
-
-    private List<Chord> chordsWhere(BiPredicate<Chord, Voicing> test) {
-        VoicedProgression way = comparison.way();
-        return IntStream.range(0, way.voicings().size())
-                .filter(i -> test.test(way.task().chords().get(i), way.voicings().get(i)))
-                .mapToObj(way.task().chords()::get)
-                .distinct()
-                .toList();
-    }
-
-    private boolean hasBassPlayer() {
-        return !comparison.way().task().style().choice().hasBass();
-    }
-
-    private boolean hasNinthAdded(Chord chord, Voicing voicing) {
-        return hasBassPlayer()
-                && !comparison.way().task().hasTune()
-                && voicing.pitches().stream().anyMatch(pitch -> !chord.holds(pitch.name()));
-    }
-
-    private static boolean sounds(Voicing voicing, NoteName name) {
-        return voicing.pitches().stream().anyMatch(pitch -> pitch.name().soundsLike(name));
-    }
-
-    /** Tones of the chord, but for root and perfect fifth, that no voice has. */
-    private static List<NoteName> leftOut(Chord chord, Voicing voicing) {
-        return chord.kind().intervals().stream()
-                .filter(interval -> interval.number() != 1 && !interval.equals(Interval.PERFECT_FIFTH))
-                .map(chord.root()::plus)
-                .filter(name -> !sounds(voicing, name))
-                .toList();
     }
 }

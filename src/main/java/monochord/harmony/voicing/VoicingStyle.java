@@ -70,20 +70,18 @@ public enum VoicingStyle {
 
     /** What the formula has to know of this style with so many voices. */
     Texture texture(int count) {
-        VoicingWeights weights =
-                switch (this) {
-                    case CLOSE, SHELL -> VoicingWeights.HANDS;
-                    case SPREAD, ALONE, UNDER_TUNE -> VoicingWeights.OPEN_HANDS;
-                    case WITH_BASS, DROP_TWO -> VoicingWeights.ABOVE_A_BASS;
-                    case CHOIR -> VoicingWeights.VOICES;
-                };
-        Comfort comfort =
-                switch (this) {
-                    case CLOSE, SHELL, SPREAD, ALONE -> Comfort.HANDS;
-                    case UNDER_TUNE -> Comfort.UNDER_A_TUNE;
-                    case WITH_BASS, DROP_TWO -> Comfort.ABOVE_A_BASS;
-                    case CHOIR -> Comfort.CHOIR;
-                };
+        VoicingWeights weights = switch (this) {
+            case CLOSE, SHELL -> VoicingWeights.HANDS;
+            case SPREAD, ALONE, UNDER_TUNE -> VoicingWeights.OPEN_HANDS;
+            case WITH_BASS, DROP_TWO -> VoicingWeights.ABOVE_A_BASS;
+            case CHOIR -> VoicingWeights.VOICES;
+        };
+        Comfort comfort = switch (this) {
+            case CLOSE, SHELL, SPREAD, ALONE -> Comfort.HANDS;
+            case UNDER_TUNE -> Comfort.UNDER_A_TUNE;
+            case WITH_BASS, DROP_TWO -> Comfort.ABOVE_A_BASS;
+            case CHOIR -> Comfort.CHOIR;
+        };
         return new Texture(weights, comfort, this == CHOIR ? 0 : leftHand(count), choice.hasBass());
     }
 

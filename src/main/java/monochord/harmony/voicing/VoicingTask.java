@@ -26,12 +26,7 @@ import monochord.theory.note.Pitch;
  * @param voices how many notes each chord has at least; nothing where the style decides
  */
 public record VoicingTask(
-        List<Chord> chords,
-        Key key,
-        VoicingStyle style,
-        Reach reach,
-        List<Optional<Pitch>> tops,
-        OptionalInt voices) {
+        List<Chord> chords, Key key, VoicingStyle style, Reach reach, List<Optional<Pitch>> tops, OptionalInt voices) {
     /** @throws IllegalArgumentException if there are no chords, or not one top for each */
     public VoicingTask {
         chords = List.copyOf(chords);
@@ -44,7 +39,13 @@ public record VoicingTask(
 
     /** With a reach of an octave and nothing said about the top. */
     public static VoicingTask of(List<Chord> chords, Key key, VoicingStyle style) {
-        return new VoicingTask(chords, key, style, Reach.OCTAVE, Collections.nCopies(chords.size(), Optional.empty()), OptionalInt.empty());
+        return new VoicingTask(
+                chords,
+                key,
+                style,
+                Reach.OCTAVE,
+                Collections.nCopies(chords.size(), Optional.empty()),
+                OptionalInt.empty());
     }
 
     public static VoicingTask of(Progression progression, VoicingStyle style) {

@@ -55,7 +55,8 @@ class CostTest {
         assertEquals(
                 parts.strip().replaceAll(" +", " "),
                 cost.motion() + " " + cost.leaps() + " " + cost.parallels() + " " + cost.lost() + " "
-                        + cost.unresolved() + " " + cost.rough() + " " + cost.mud() + " " + cost.thickness() + " " + cost.register() + " "
+                        + cost.unresolved() + " " + cost.rough() + " " + cost.mud() + " " + cost.thickness() + " "
+                        + cost.register() + " "
                         + cost.spacing());
     }
 

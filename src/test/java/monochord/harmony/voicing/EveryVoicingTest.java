@@ -81,7 +81,8 @@ class EveryVoicingTest {
         String where = ": " + chord + " in " + task.key() + " as " + voicing;
         List<Pitch> pitches = voicing.pitches();
         List<Integer> keys = pitches.stream().map(Pitch::midiNumber).toList();
-        boolean bassPlayer = List.of(VoicingStyle.WITH_BASS, VoicingStyle.DROP_TWO).contains(task.style());
+        boolean bassPlayer =
+                List.of(VoicingStyle.WITH_BASS, VoicingStyle.DROP_TWO).contains(task.style());
         for (Pitch pitch : pitches) {
             boolean ninth = task.style() == VoicingStyle.WITH_BASS
                     && List.of(Interval.MAJOR_SECOND, Interval.MINOR_SECOND)
@@ -130,9 +131,14 @@ class EveryVoicingTest {
     private static boolean mayGo(Interval interval, VoicingStyle style, Chord chord) {
         boolean root = interval.number() == 1;
         return interval.equals(Interval.PERFECT_FIFTH)
-                || interval.number() > 7 && List.of(VoicingStyle.SHELL, VoicingStyle.UNDER_TUNE).contains(style)
-                || root && style == VoicingStyle.WITH_BASS && chord.kind().intervals().size() > 3
-                || root && style == VoicingStyle.DROP_TWO && chord.kind().intervals().size() > 4;
+                || interval.number() > 7
+                        && List.of(VoicingStyle.SHELL, VoicingStyle.UNDER_TUNE).contains(style)
+                || root
+                        && style == VoicingStyle.WITH_BASS
+                        && chord.kind().intervals().size() > 3
+                || root
+                        && style == VoicingStyle.DROP_TWO
+                        && chord.kind().intervals().size() > 4;
     }
 
     /**
@@ -211,7 +217,8 @@ class EveryVoicingTest {
     @EnumSource(value = VoicingStyle.class, names = "WITH_BASS", mode = EnumSource.Mode.EXCLUDE)
     void theKeyCountsOnlyForItsLeadingNote(VoicingStyle style) {
         List<Chord> row = chords("C Eb Bb F");
-        List<NoteName> thirds = Stream.of("E", "G", "D", "A").map(NoteName::parse).toList();
+        List<NoteName> thirds =
+                Stream.of("E", "G", "D", "A").map(NoteName::parse).toList();
         int cost = VoicingSearch.best(VoicingTask.of(row, Key.parse("C"), style))
                 .cost()
                 .total();
@@ -247,8 +254,10 @@ class EveryVoicingTest {
             VoicedProgression way = VoicingSearch.best(task("ii7 V7 Imaj7", key, VoicingStyle.WITH_BASS, 8));
             for (int i = 0; i < way.voicings().size(); i++) {
                 NoteName root = way.task().chords().get(i).root();
-                assertTrue(way.voicings().get(i).pitches().stream().noneMatch(pitch -> pitch.name()
-                        .equals(root)), () -> key + " " + way.voicings());
+                assertTrue(
+                        way.voicings().get(i).pitches().stream()
+                                .noneMatch(pitch -> pitch.name().equals(root)),
+                        () -> key + " " + way.voicings());
             }
             assertTrue(way.tally().moved() <= 12, () -> key + " " + way.voicings());
         }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.Thorough;
 import monochord.harmony.voicing.cost.CandidateTable;
@@ -14,9 +15,11 @@ import monochord.harmony.voicing.cost.TransitionCost;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The search gives what trying everything gives. */
@@ -176,5 +179,26 @@ class VoicingSearchTest {
         assertEquals("C13b9 has no choir voicing within an octave", unvoiced.getMessage());
         assertEquals(1, unvoiced.index());
         assertThrows(IllegalArgumentException.class, () -> VoicingSearch.best(task, 0));
+    }
+
+    /** Nothing fits under so low a top. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            close      | G7 has no close voicing within an octave with C3 on top
+            spread     | G7 has no spread voicing within an octave with C3 on top
+            shell      | G7 has no shell voicing within an octave with C3 on top
+            choir      | G7 has no choir voicing within an octave with C3 on top
+            alone      | G7 has no voicing alone within an octave with C3 on top
+            with bass  | G7 has no voicing with a bass player within an octave with C3 on top
+            under tune | G7 has no voicing under a tune within an octave with C3 on top
+            drop two   | G7 has no drop two voicing within an octave with C3 on top
+            """)
+    void whatCannotBePlayedIsSaid(String style, String said) {
+        VoicingTask task = VoicingTask.of(
+                        List.of(Chord.parse("G7")), C, VoicingStyle.find(style).orElseThrow())
+                .under(List.of(Optional.of(Pitch.parse("C3"))));
+        assertEquals(
+                said,
+                assertThrows(Unvoiced.class, () -> VoicingSearch.best(task)).getMessage());
     }
 }

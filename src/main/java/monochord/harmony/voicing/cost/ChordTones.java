@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import monochord.theory.Chord;
-import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
@@ -15,10 +14,8 @@ import monochord.theory.note.Pitch;
  * The tones of one chord as a voicing sees them: which must sound, which may be doubled, which want to move on. Each has
  * a number from 0, the root's; sets of tones are the bits of an int.
  *
- * <p>What must sound: root, third or what is suspended in its place, seventh, every altered and added tone, and the bass.
- * The perfect fifth may go; so may a ninth or eleventh under a higher tone of the stack. An eleventh and a major third
- * are never together: under a thirteenth the eleventh goes, else the third. Of an altered dominant, which names both
- * forms of its fifth or its ninth, the raised fifth sounds and one of the ninths (common practice, no source).
+ * <p>What must sound: root, third or what is suspended in its place, seventh, every altered and added tone, and the bass, as
+ * {@link ToneSelection} has it.
  *
  * <p>What may be doubled: root, third and perfect fifth, whether they belong to the key or not, but neither the leading
  * note of the key where it leads nor the third of a dominant seventh chord (Open Music Theory, 2014; Integrated Music
@@ -27,15 +24,15 @@ import monochord.theory.note.Pitch;
 public final class ChordTones {
     public static final int NONE = -1;
 
-    private static final int FEW = 3;
+    private static final int ENOUGH_WITHOUT_ROOT = 4;
 
     private final Chord chord;
     private final ToneChoice choice;
+    private final ToneSelection selection;
     private final List<NoteName> names = new ArrayList<>();
     private final int[] atKey = new int[12];
     private final int own;
     private final int bass;
-    private final boolean altered;
     private final boolean diminished;
     private int must;
     private int alternatives;
@@ -45,53 +42,26 @@ public final class ChordTones {
     private int third;
     private int fifth;
 
+    /**
+     * @param tune what lies on top, if a tune does
+     * @param voices in which the chord is to be played
+     */
     public ChordTones(Chord chord, Key key, ToneChoice choice, Optional<Pitch> tune, int voices) {
         this.chord = chord;
         this.choice = choice;
-        ChordKind kind = chord.kind();
-        altered = count(5) > 1 || count(9) > 1;
-        diminished = kind.holds(Interval.MINOR_THIRD) && kind.holds(Interval.DIMINISHED_FIFTH);
+        selection = new ToneSelection(chord, choice, voices);
+        diminished = chord.kind().holds(Interval.MINOR_THIRD) && chord.kind().holds(Interval.DIMINISHED_FIFTH);
         Arrays.fill(atKey, NONE);
-        kind.intervals().stream()
-                .filter(interval -> isKept(interval) && !(voices <= FEW && isAltered(interval)))
-                .forEach(this::add);
-        addNinth(key);
+        selection.kept().forEach(this::add);
+        selection.addedNinth(key).ifPresent(this::put);
         own = names.size();
-        bass = choice.hasBass() ? foreign(chord.bass()) : NONE;
+        bass = choice.hasBass() ? put(chord.bass()) : NONE;
         must |= choice.hasBass() ? 1 << bass : 0;
-        int top = tune.map(pitch -> foreign(pitch.name())).orElse(NONE);
+        int top = tune.map(pitch -> put(pitch.name())).orElse(NONE);
         doubles &= isLeadingNote(key) ? ~(1 << leading()) : ~0;
         doubles |= top == bass && bass != NONE ? 1 << bass : 0;
-        freeTheRoot();
-    }
-
-    private int count(int number) {
-        return (int) chord.kind().intervals().stream()
-                .filter(interval -> interval.number() == number)
-                .count();
-    }
-
-    private boolean has(int number) {
-        return count(number) > 0;
-    }
-
-    private boolean isKept(Interval interval) {
-        int number = interval.number();
-        boolean thirteenth = has(13);
-        boolean clash = chord.kind().holds(Interval.MAJOR_THIRD) && chord.kind().holds(Interval.PERFECT_FOURTH);
-        boolean shell = choice == ToneChoice.SHELL;
-        if (shell && (number >= 9 || number == 5 && has(7) && (interval.equals(Interval.PERFECT_FIFTH) || altered))) {
-            return false;
-        }
-        if (altered && interval.equals(Interval.DIMINISHED_FIFTH)) {
-            return false;
-        }
-        return !clash || !(number == 11 && thirteenth || number == 3 && !thirteenth && !shell);
-    }
-
-    /** Whether the interval is one of those that an altered dominant names in two forms. */
-    private boolean isAltered(Interval interval) {
-        return altered && (interval.number() == 9 || interval.number() == 5 && count(5) > 1);
+        int needed = Integer.bitCount(must) + (alternatives == 0 ? 0 : 1);
+        must &= selection.isRootFree(needed) ? ~1 : ~0;
     }
 
     private void add(Interval interval) {
@@ -99,68 +69,25 @@ public final class ChordTones {
         if (atKey[name.pitchClass()] != NONE) {
             return;
         }
-        int bit = 1 << names.size();
+        int bit = 1 << put(name);
         int number = interval.number();
-        boolean perfectFifth = interval.equals(Interval.PERFECT_FIFTH);
-        boolean oneOf = isAltered(interval) && (choice == ToneChoice.SPARE || number == 9 && count(9) > 1);
-        alternatives |= oneOf ? bit : 0;
+        boolean perfectFifth = ToneSelection.isPerfectFifth(interval);
+        alternatives |= selection.isAlternative(interval) ? bit : 0;
+        must |= selection.isNeeded(interval) ? bit : 0;
         third |= number == 3 ? bit : 0;
         fifth |= perfectFifth ? bit : 0;
-        must |= perfectFifth || oneOf || mayGo(interval) ? 0 : bit;
         dissonances |= number == 7 || number == 4 ? bit : 0;
         guides |= number == 3 || number == 4 || number == 6 || number == 7 ? bit : 0;
-        boolean leadsOn = number == 3 && isDominant();
-        doubles |= number == 1 || number == 3 && !leadsOn || perfectFifth ? bit : 0;
-        put(name);
+        doubles |= number == 1 || number == 3 && !selection.isDominant() || perfectFifth ? bit : 0;
     }
 
-    private boolean isDominant() {
-        return chord.kind().holds(Interval.MAJOR_THIRD) && chord.kind().holds(Interval.MINOR_SEVENTH);
-    }
-
-    /** A plain ninth or eleventh with something above it in the stack. */
-    private boolean mayGo(Interval interval) {
-        boolean ninth = interval.number() == 9 && interval.fifths() == Interval.MAJOR_SECOND.fifths();
-        boolean eleventh = interval.number() == 11 && interval.fifths() == Interval.PERFECT_FOURTH.fifths();
-        return ninth && (has(11) || has(13)) || eleventh && has(13);
-    }
-
-    /**
-     * Above a bass player a seventh chord may take a ninth that the key gives: the major one, else in a dominant the minor
-     * one. It need not sound.
-     */
-    private void addNinth(Key key) {
-        boolean plain = has(7) && !has(9) && !has(4) && chord.kind().holds(Interval.PERFECT_FIFTH);
-        if (choice != ToneChoice.ROOTLESS || !plain) {
-            return;
-        }
-        NoteName major = chord.root().plus(Interval.MAJOR_SECOND);
-        NoteName minor = chord.root().plus(Interval.MINOR_SECOND);
-        if (key.holds(major)) {
-            put(major);
-        } else if (isDominant() && key.holds(minor)) {
-            put(minor);
-        }
-    }
-
-    private void freeTheRoot() {
-        boolean many = has(7) || names.size() > 3 && has(6);
-        boolean full = Integer.bitCount(must) + (alternatives == 0 ? 0 : 1) > 4;
-        if (choice == ToneChoice.ROOTLESS && many || choice == ToneChoice.FOUR && full) {
-            must &= ~1;
-        }
-    }
-
+    /** The number of a tone, which is new if the chord does not have it yet. */
     private int put(NoteName name) {
         if (atKey[name.pitchClass()] == NONE) {
             atKey[name.pitchClass()] = names.size();
             names.add(name);
         }
         return atKey[name.pitchClass()];
-    }
-
-    private int foreign(NoteName name) {
-        return put(name);
     }
 
     /** The leading note of a key, whether a chord has it or not. */
@@ -171,7 +98,9 @@ public final class ChordTones {
     /** The tone that can lead: the third above a major third, the root of a diminished chord; or −1. */
     int leading() {
         boolean major = chord.kind().holds(Interval.MAJOR_THIRD);
-        return diminished ? 0 : major ? atKey[chord.root().plus(Interval.MAJOR_THIRD).pitchClass()] : NONE;
+        return diminished
+                ? 0
+                : major ? atKey[chord.root().plus(Interval.MAJOR_THIRD).pitchClass()] : NONE;
     }
 
     private boolean isLeadingNote(Key key) {
@@ -231,7 +160,7 @@ public final class ChordTones {
      */
     int unwanted(int tone) {
         boolean root = tone == 0 && choice == ToneChoice.ROOTLESS && (must & 1) == 0;
-        return !root ? 0 : own > 4 ? 6 : 1;
+        return !root ? 0 : own > ENOUGH_WITHOUT_ROOT ? 6 : 1;
     }
 
     /** Units of thickness for a tone that sounds again, over that lowest tone. */
@@ -246,7 +175,7 @@ public final class ChordTones {
 
     /** Units of thickness for a chord without its fifth: with a seventh there are tones enough to have it. */
     int hollow() {
-        return has(7) && choice != ToneChoice.ROOTLESS ? 2 : 1;
+        return selection.has(7) && choice != ToneChoice.ROOTLESS ? 2 : 1;
     }
 
     /** Whether the tone may lie lowest at no price: above a bass player and under a seventh a third or seventh. */
@@ -257,10 +186,6 @@ public final class ChordTones {
     /** The seventh and the suspended fourth. */
     public int dissonances() {
         return dissonances;
-    }
-
-    public int third() {
-        return third;
     }
 
     /** The perfect fifth alone. */

@@ -133,7 +133,8 @@ public final class CostFormula {
             int tone = before.at(from[voice]);
             Place place = place(voice, voices, texture.hasBass());
             motion += VoiceMoveCost.motion(place, step);
-            leaps += weights.leap() * VoiceMoveCost.leap(place, step) + weights.line() * VoiceMoveCost.line(place, step);
+            leaps +=
+                    weights.leap() * VoiceMoveCost.leap(place, step) + weights.line() * VoiceMoveCost.line(place, step);
             unresolved += move.isUnresolved(place, tone, step) ? 1 : 0;
             rough += move.isAugmented(tone, after.at(to[voice]), step) ? 1 : 0;
         }

@@ -1,6 +1,5 @@
 package monochord.harmony.voicing.cost;
 
-import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;

@@ -153,8 +153,7 @@ final class VoiceVerb implements Verb {
         for (String word : List.of("five", "six")) {
             Optional<Sentence.Part> clause = sentence.clause(word);
             int count = word.equals("five") ? 5 : 6;
-            if (clause.isPresent()
-                    && (asked.isPresent() || !clause.get().isEmpty() || count > style.most())) {
+            if (clause.isPresent() && (asked.isPresent() || !clause.get().isEmpty() || count > style.most())) {
                 throw Unreadable.because(
                         sentence.whole(),
                         clause.get().place(),
