@@ -36,7 +36,7 @@ class CostTest {
             close  | C F      | C3 \\ E4 G4 C5 / F3 \\ F4 A4 C5    |  8 0   0 0  0    0 0 0 15 0
             close  | C Dm     | C3 \\ G3 E4 C5 / D3 \\ A3 F4 A4    |  8 1  10 0  0    0 0 2  6 0
             spread | C Dm     | C3 G3 \\ E4 G4 / D3 A3 \\ D4 F4    |  8 0   5 0  0    0 0 2  6 0
-            close  | G7 C     | G2 \\ F4 B4 D5 / C3 \\ E4 C5 E5    |  9 0   0 4  0    0 0 8  0 0
+            close  | G7 C     | G2 \\ F4 B4 D5 / C3 \\ E4 C5 E5    |  9 0   0 4  0    0 0 10 0 0
             close  | G7 C     | G2 \\ F4 G4 B4 / C3 \\ E4 G4 C5    |  7 0   0 0  0    0 0 4  0 0
             close  | G7 C     | G2 \\ F4 G4 B4 / C3 \\ G4 C5 E5    | 17 7  10 4 12    2 0 4  0 0
             close  | G7 C     | G2 \\ B3 F4 G4 / C3 \\ G3 E4 G4    | 10 0   0 0  0    0 0 6  0 2

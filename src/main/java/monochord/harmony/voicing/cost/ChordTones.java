@@ -173,9 +173,9 @@ public final class ChordTones {
         return (bit & third) != 0 ? ofThird : (bit & fifth) != 0 ? 1 : 0;
     }
 
-    /** Units of thickness for a chord without its fifth: with a seventh there are tones enough to have it. */
+    /** Units of thickness for a chord without its fifth, which a chord without its root may need less. */
     int hollow() {
-        return selection.has(7) && choice != ToneChoice.ROOTLESS ? 2 : 1;
+        return choice == ToneChoice.ROOTLESS ? 1 : 2;
     }
 
     /** Whether the tone may lie lowest at no price: above a bass player and under a seventh a third or seventh. */
