@@ -31,7 +31,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
     private static final int FEWEST = 3;
     private static final int NUMERAL = 8;
     private static final int SYMBOL = 8;
-    private static final String SCORES = "When in Rome (M. Gotham and others, CC BY-SA 4.0)";
+    private static final String SCORES = "When in Rome";
 
     /** As many ways as a usual screen holds, the last ones left out; all of them where everything is said in words. */
     @Override
@@ -91,10 +91,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
             text.line(
                     Phrase.sentence(
                             "Counted in {0}: {1}, {2} ({3}).",
-                            one.idiom(),
-                            Phrase.typed(one.title()),
-                            Phrase.typed(one.authors()),
-                            Phrase.typed(one.licence())),
+                            one.idiom(), Phrase.typed(one.title()), one.authors(), Phrase.typed(one.licence())),
                     Style.QUIET);
         }
         if (!classical.isEmpty()) {
@@ -108,8 +105,12 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
                 .map(row -> Phrase.of("{0} {1}", row.to(), row.times()))
                 .toList();
         return Phrase.sentence(
-                "Classical scores differ: {0} of {1} in {2}.",
-                Phrase.joined(", ", rows), classical.get(0).of(), Phrase.typed(SCORES));
+                "Classical scores differ: {0} of {1} in {2} ({3} and others, {4}).",
+                Phrase.joined(", ", rows),
+                classical.get(0).of(),
+                Phrase.typed(SCORES),
+                Phrase.typed("M. Gotham"),
+                Phrase.typed("CC BY-SA 4.0"));
     }
 
     private List<SongCounts.Collection> collections() {
@@ -129,7 +130,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
                         "classical",
                         classical,
                         (object, row) -> object.put("numeral", row.to().toString())
-                                .put("corpus", "When in Rome")
+                                .put("corpus", SCORES)
                                 .put("count", row.times())
                                 .put("of", row.of()));
     }

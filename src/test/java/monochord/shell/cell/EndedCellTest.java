@@ -36,7 +36,7 @@ class EndedCellTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             3600 | { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
-            3600 | for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
+            3600 | for (int count = 0; count < 400; count++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
             """)
     void anEndedJvmIsBuiltAnew(int patience, String text, String told) {
         assertTrue(BENCH.says("var verse = progression(\"F C G Ab\")").startsWith("In C major F C G A♭"));
