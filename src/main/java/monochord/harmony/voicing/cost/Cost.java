@@ -17,10 +17,10 @@ package monochord.harmony.voicing.cost;
  *                     above the bass that opens to a perfect one, each voice that passes where its
  *                     neighbour has just been, each augmented step; 1 above a bass player
  *      + mud          2 for each half step by which an interval lies nearer than 3 half steps to its low limit
- *      + thickness    2 for a fifth doubled, 4 left out, 2 above a bass player; 6 for a third doubled, 2 if it is the
- *                     bass; 4 more for a tone
- *                     three times; in a diminished chord 6 for the root doubled and nothing for the third; above a bass
- *                     player 12 for the root of a seventh chord, 2 where it has no ninth, 2 if neither third nor seventh lies lowest
+ *      + thickness    2 for a fifth doubled, 4 for one left out, 2 above a bass player; 6 for a third doubled, 2 if it
+ *                     is the bass; 4 more for a tone three times; in a diminished chord 6 for the root doubled and
+ *                     nothing for the third; above a bass player 12 for the root of a seventh chord, 2 if it has no
+ *                     ninth, and 2 if neither third nor seventh lies lowest
  *      + register     1 for each half step that a voice lies outside its comfort, 2 for each half step that the last
  *                     bass lies too high
  *      + spacing      1 for each half step beyond two octaves between a bass alone and the right hand, beyond an octave

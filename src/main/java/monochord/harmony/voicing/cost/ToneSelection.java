@@ -32,7 +32,7 @@ record ToneSelection(Chord chord, ToneChoice choice, int voices) {
         boolean thirteenth = has(13);
         boolean clash = kind().holds(Interval.MAJOR_THIRD) && kind().holds(Interval.PERFECT_FOURTH);
         boolean shell = choice == ToneChoice.SHELL;
-        if (shell && (number >= 9 || number == 5 && has(7) && (isPerfectFifth(interval) || isAltered()))) {
+        if (shell && (number >= 9 || number == 5 && has(7))) {
             return false;
         }
         if (isAltered() && interval.equals(Interval.DIMINISHED_FIFTH)) {
