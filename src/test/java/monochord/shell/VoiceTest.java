@@ -69,8 +69,9 @@ class VoiceTest {
         assertEquals("""
                 "F C13b9 in C choir" is not a task for two hands: C13♭9 has no choir voicing
                 within an octave. Example: voice F C G in C shell
-                Form: voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS]
-                [melody TUNE] [--wav FILE] [--midi FILE]
+                Form: voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with
+                bass] [under tune] [drop 2] [five or six] [reach KEYS] [melody TUNE] [--wav
+                FILE] [--midi FILE]
                 """, Run.of("voice F C13b9 in C choir").message(2));
     }
 

@@ -9,7 +9,7 @@ import monochord.theory.note.Pitch;
 /**
  * Every way to play one chord in a style that keeps the rules: what must sound sounds, nothing is doubled that must not
  * be, the bass is right, voices and hands do not cross, each hand stays within reach and range, no interval lies below its
- * {@link LowIntervalLimits}. None is left out to save time.
+ * {@link monochord.harmony.voicing.cost.LowIntervalLimits}. None is left out to save time.
  */
 final class Candidates {
     private final ChordTones tones;

@@ -130,9 +130,10 @@ class EveryVoicingTest {
     /** Common practice, no source: see {@link VoicingStyle}. */
     private static boolean mayGo(Interval interval, VoicingStyle style, Chord chord) {
         boolean root = interval.number() == 1;
+        boolean shell = List.of(VoicingStyle.SHELL, VoicingStyle.UNDER_TUNE).contains(style);
+        boolean seventh = chord.kind().intervals().stream().anyMatch(one -> one.number() == 7);
         return interval.equals(Interval.PERFECT_FIFTH)
-                || interval.number() > 7
-                        && List.of(VoicingStyle.SHELL, VoicingStyle.UNDER_TUNE).contains(style)
+                || shell && (interval.number() > 7 || interval.number() == 5 && seventh)
                 || root
                         && style == VoicingStyle.WITH_BASS
                         && chord.kind().intervals().size() > 3

@@ -51,6 +51,7 @@ class OtherWayTest {
         return way.voicings().get(0).top().name();
     }
 
+    /** Common practice, no source; which ways count as others is our own. */
     @ParameterizedTest(name = "{0} in {1}, {2}")
     @CsvSource(delimiter = '|', textBlock = """
             ii7 V7 Imaj7 | C  | close     | it begins with the seventh of Dm7 on top, it begins with the fifth of Dm7 on top, it is opened out; with two notes in the left hand, it leaves roots to a bass player

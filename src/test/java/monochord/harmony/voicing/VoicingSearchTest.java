@@ -181,7 +181,7 @@ class VoicingSearchTest {
         assertThrows(IllegalArgumentException.class, () -> VoicingSearch.best(task, 0));
     }
 
-    /** Nothing fits under so low a top. */
+    /** Nothing fits under so low a top. Common practice, no source. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             close      | G7 has no close voicing within an octave with C3 on top

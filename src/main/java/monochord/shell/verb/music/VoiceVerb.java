@@ -49,13 +49,26 @@ final class VoiceVerb implements Verb {
     private static final int WAYS = 3;
 
     /**
-     * How a style is asked for.
+     * How a style is asked for: a small word, and what has to stand behind it.
      *
-     * @param behind what may stand behind the word
+     * @param needed the words of which one stands behind; none where nothing does
+     * @param besides words that may stand there too
      */
-    private record Named(VoicingStyle style, String word, List<String> behind) {
+    private record Named(VoicingStyle style, String word, List<String> needed, List<String> besides) {
         static Named of(VoicingStyle style) {
-            return new Named(style, style.toString(), List.of(""));
+            return new Named(style, style.toString(), List.of(), List.of());
+        }
+
+        boolean isAsked(String behind) {
+            List<String> words = behind.isEmpty()
+                    ? List.of()
+                    : List.of(behind.toLowerCase(Locale.ROOT).split(" "));
+            return words.stream().allMatch(one -> needed.contains(one) || besides.contains(one))
+                    && (needed.isEmpty() || words.stream().anyMatch(needed::contains));
+        }
+
+        String typed() {
+            return needed.isEmpty() ? word : word + " " + needed.get(0);
         }
     }
 
@@ -65,9 +78,9 @@ final class VoiceVerb implements Verb {
             Named.of(VoicingStyle.SHELL),
             Named.of(VoicingStyle.CHOIR),
             Named.of(VoicingStyle.ALONE),
-            new Named(VoicingStyle.WITH_BASS, "with", List.of("bass", "a bass", "bass player", "a bass player")),
-            new Named(VoicingStyle.UNDER_TUNE, "under", List.of("tune", "a tune")),
-            new Named(VoicingStyle.DROP_TWO, "drop", List.of("2", "two")));
+            new Named(VoicingStyle.WITH_BASS, "with", List.of("bass"), List.of("a", "player")),
+            new Named(VoicingStyle.UNDER_TUNE, "under", List.of("tune"), List.of("a")),
+            new Named(VoicingStyle.DROP_TWO, "drop", List.of("2", "two"), List.of()));
 
     @Override
     public String word() {
@@ -128,8 +141,7 @@ final class VoiceVerb implements Verb {
             Optional<Sentence.Part> clause = sentence.clause(one.word());
             clause.ifPresent(part -> named.add(one.style()));
             if (clause.isPresent()
-                    && (named.size() > 1
-                            || !one.behind().contains(clause.get().text().toLowerCase(Locale.ROOT)))) {
+                    && (named.size() > 1 || !one.isAsked(clause.get().text()))) {
                 throw Unreadable.because(
                         sentence.whole(),
                         clause.get().place(),
@@ -142,9 +154,7 @@ final class VoiceVerb implements Verb {
     }
 
     private static List<String> styles() {
-        return STYLES.stream()
-                .map(one -> (one.word() + " " + one.behind().get(0)).strip())
-                .toList();
+        return STYLES.stream().map(Named::typed).toList();
     }
 
     /** Five or six, if the style has room for so many. */
