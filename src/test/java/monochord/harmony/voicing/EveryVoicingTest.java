@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -229,6 +230,19 @@ class EveryVoicingTest {
             boolean leads = thirds.contains(key.tonic().plus(Interval.MAJOR_SEVENTH));
             assertTrue(leads ? here >= cost : here == cost, () -> key + ": " + here + " for " + cost);
         });
+    }
+
+    /** Only how low or high the same hands lie in another key makes a difference, and a small one. Ours, no source. */
+    @Test
+    @DisplayName("a row moved to another key costs nearly the same")
+    void inEveryKeyARowCostsNearlyTheSame() {
+        for (VoicingStyle style : List.of(VoicingStyle.CLOSE, VoicingStyle.SHELL, VoicingStyle.CHOIR)) {
+            IntSummaryStatistics costs = Key.majorKeys().stream()
+                    .map(key -> VoicingSearch.best(task("I bIII bVII IV", key, style, 8)))
+                    .mapToInt(way -> way.cost().total())
+                    .summaryStatistics();
+            assertTrue(costs.getMax() - costs.getMin() <= 8, () -> style + " " + costs);
+        }
     }
 
     /** Common practice, no source: what a player takes of an altered dominant, the third, the seventh and altered tones. */
