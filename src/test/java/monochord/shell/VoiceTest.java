@@ -85,7 +85,8 @@ class VoiceTest {
         assertTrue(out.contains("\nAnother way: it has the bass, where nobody else plays it; say alone.\n"), out);
         assertTrue(out.contains("\nAnother way: it is opened out, one voice an octave lower; say drop 2.\n"), out);
         assertFalse(out.contains("the bass goes"), out);
-        for (String style : List.of("alone", "under tune", "under a tune", "drop 2", "with a bass player", "five")) {
+        for (String style :
+                List.of("alone", "under tune", "under a tune", "drop 2", "drop-2", "with a bass player", "five")) {
             assertEquals(0, Run.of("voice Dm7 G7 Cmaj7 in C " + style).status(), style);
         }
     }

@@ -46,6 +46,9 @@ import monochord.view.music.VoiceAnswer;
 /** Finds the voicing of a progression that moves best under two hands. */
 final class VoiceVerb implements Verb {
     private static final String EXAMPLE = "voice IV I V bVI V I in C spread";
+    /** Another way to write {@code drop 2}, read and not shown. */
+    private static final String JOINED = "drop-2";
+
     private static final int WAYS = 3;
 
     /**
@@ -80,7 +83,8 @@ final class VoiceVerb implements Verb {
             Named.of(VoicingStyle.ALONE),
             new Named(VoicingStyle.WITH_BASS, "with", List.of("bass"), List.of("a", "player")),
             new Named(VoicingStyle.UNDER_TUNE, "under", List.of("tune"), List.of("a")),
-            new Named(VoicingStyle.DROP_TWO, "drop", List.of("2", "two"), List.of()));
+            new Named(VoicingStyle.DROP_TWO, "drop", List.of("2", "two"), List.of()),
+            new Named(VoicingStyle.DROP_TWO, JOINED, List.of(), List.of()));
 
     @Override
     public String word() {
@@ -104,7 +108,7 @@ final class VoiceVerb implements Verb {
                         may(clause("reach", Value.WHITE_KEYS)),
                         may(clause("melody", Value.TUNE)))
                 .form(Recording.form())
-                .form(unsaid(option("keys")))
+                .form(unsaid(alone(JOINED), option("keys")))
                 .examples(
                         EXAMPLE,
                         "voice Dm7 G7alt Cmaj7 in C with bass",
@@ -154,7 +158,10 @@ final class VoiceVerb implements Verb {
     }
 
     private static List<String> styles() {
-        return STYLES.stream().map(Named::typed).toList();
+        return STYLES.stream()
+                .filter(one -> !one.word().equals(JOINED))
+                .map(Named::typed)
+                .toList();
     }
 
     /** Five or six, if the style has room for so many. */
