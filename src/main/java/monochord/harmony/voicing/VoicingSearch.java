@@ -76,21 +76,18 @@ public final class VoicingSearch {
     }
 
     /**
-     * For each note that can lie on top of the first chord the cheapest way to play the whole, the lowest note first; notes
-     * of one name are one.
+     * For each tone that can lie on top of the first chord the cheapest way to play the whole, in the order of the tones.
      *
      * @throws Unvoiced if a chord cannot be played in this style within this reach
      */
     static List<VoicedProgression> bestOfEachTop(VoicingTask task) {
         VoicingSearch search = new VoicingSearch(task, 1, columns(task));
-        ChordTones first = search.columns.get(0).chord();
-        return IntStream.range(0, first.count())
-                .mapToObj(tone -> {
-                    search.run(OptionalInt.of(tone));
-                    return search.ways();
-                })
-                .flatMap(ways -> ways)
-                .toList();
+        List<VoicedProgression> best = new ArrayList<>();
+        for (int tone = 0; tone < search.columns.get(0).chord().count(); tone++) {
+            search.run(OptionalInt.of(tone));
+            search.ways().forEach(best::add);
+        }
+        return best;
     }
 
     /** @throws Unvoiced if a chord cannot be played in this style within this reach */

@@ -166,7 +166,7 @@ public final class ChordTones {
     /** Units of thickness for a tone that sounds again, over that lowest tone. */
     int doubled(int tone, int lowest) {
         int bit = 1 << tone;
-        if (diminished) {
+        if (diminished && choice.hasBass()) {
             return tone == 0 ? 3 : 0;
         }
         int ofThird = tone == lowest ? 1 : 3;
