@@ -27,13 +27,21 @@ import monochord.theory.note.Pitch;
  */
 public record VoicingTask(
         List<Chord> chords, Key key, VoicingStyle style, Reach reach, List<Optional<Pitch>> tops, OptionalInt voices) {
-    /** @throws IllegalArgumentException if there are no chords, or not one top for each */
+    /**
+     * @throws IllegalArgumentException if there are no chords, or not one top for each, or more voices than the style has
+     *     room for or fewer than two hands should play
+     */
     public VoicingTask {
         chords = List.copyOf(chords);
         tops = List.copyOf(tops);
         if (chords.isEmpty() || tops.size() != chords.size()) {
             throw new IllegalArgumentException(
                     "a task needs chords and a top for each, not " + chords.size() + " and " + tops.size());
+        }
+        int fewest = Layout.fewestVoices(style);
+        if (voices.isPresent() && (voices.getAsInt() < fewest || voices.getAsInt() > style.most())) {
+            throw new IllegalArgumentException("a task in this style, " + style + ", needs from " + fewest + " to "
+                    + style.most() + " voices, not " + voices.getAsInt());
         }
     }
 

@@ -181,6 +181,16 @@ class VoicingSearchTest {
         assertThrows(IllegalArgumentException.class, () -> VoicingSearch.best(task, 0));
     }
 
+    @Test
+    @DisplayName("a style has room for so many voices and no more")
+    void tooManyVoicesAreRefused() {
+        VoicingTask task = VoicingTask.of(List.of(Chord.parse("C")), C, VoicingStyle.CHOIR);
+        assertEquals(
+                "a task in this style, choir, needs from 4 to 4 voices, not 5",
+                assertThrows(IllegalArgumentException.class, () -> task.ofVoices(5))
+                        .getMessage());
+    }
+
     /** Nothing fits under so low a top. Common practice, no source. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
