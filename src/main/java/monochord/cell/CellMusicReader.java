@@ -3,6 +3,7 @@ package monochord.cell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import monochord.cell.wire.Told;
 import monochord.cell.wire.Told.Shape;
 import monochord.harmony.Borrowing;
@@ -109,7 +110,12 @@ record CellMusicReader(Told told, Key here) {
             tops.add(top.equals("-") ? Optional.empty() : Optional.of(Pitch.parse(top)));
         }
         VoicingStyle style = VoicingStyle.find(told.part(2)).orElse(VoicingStyle.CLOSE);
-        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops);
+        VoicingTask task = new VoicingTask(chords(), key(), style, Reach.parse(told.part(3)), tops, voices());
         return new CellMusic.Voiced(VoicingSearch.best(task), sound());
+    }
+
+    private OptionalInt voices() {
+        String voices = told.part(5);
+        return voices.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(voices));
     }
 }

@@ -44,7 +44,7 @@ class VoicingVerdictsTest {
             i       ; Am ; A2 E3 | C4 E4             ; right      ;
             V7      ; Am ; E2 B2 | G#3 D4            ; right      ;
             V7      ; Am ; E2 B2 | G3 D4             ; wrong      ; extra-note
-            bVI     ; C ; Ab2 Eb3 | Ab3 C4           ; nearly     ; doubled-tendency
+            bVI     ; C ; Ab2 Eb3 | Ab3 C4           ; right      ;
             bVI     ; C ; Ab2 Eb3 | C4 C5            ; right      ;
             I       ; C ; C2 G2 | E3 C4              ; nearly     ; too-low
             I       ; C ; C E G                      ; unreadable ;

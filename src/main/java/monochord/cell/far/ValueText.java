@@ -107,7 +107,8 @@ final class ValueText {
                 task.key().toString(),
                 task.style().toString(),
                 Integer.toString(task.reach().steps()),
-                tops);
+                tops,
+                task.voices().isPresent() ? Integer.toString(task.voices().getAsInt()) : "");
     }
 
     private static Told notes(Collection<?> notes) {

@@ -28,7 +28,10 @@ public record Told(Shape shape, List<String> parts) {
         CHORDS,
         /** Chord symbols and the key that borrows them. */
         BORROWED,
-        /** Chord symbols, key, style, reach, and the top notes that were asked for, {@code -} where none was. */
+        /**
+         * Chord symbols, key, style, reach, the top notes that were asked for, {@code -} where none was, and how many
+         * notes each chord has, if that was asked for.
+         */
         VOICED
     }
 

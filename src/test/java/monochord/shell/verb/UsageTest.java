@@ -26,8 +26,8 @@ class UsageTest {
             "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
             "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET [--wav FILE] [--midi FILE]",
             "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
-            "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE] [--wav FILE]"
-                    + " [--midi FILE]",
+            "voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with bass] [under tune] [drop 2]"
+                    + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",

@@ -1,4 +1,4 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 import monochord.theory.note.Pitch;
 
@@ -33,7 +33,7 @@ public final class LowIntervalLimits {
         return interval > 0 && interval < KEYS.length ? KEYS[interval] - lower : Integer.MIN_VALUE;
     }
 
-    static boolean areKept(int lower, int upper) {
+    public static boolean areKept(int lower, int upper) {
         return below(lower, upper) <= 0;
     }
 }

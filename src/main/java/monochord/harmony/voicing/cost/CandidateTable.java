@@ -1,14 +1,15 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import monochord.harmony.motion.Perfect;
 
 /**
  * The candidates of one chord side by side, laid out for speed: the keys and tones of all in one array, and the fifths
  * and octaves of each as bits, one for each pair of voices.
  */
-final class CandidateTable {
+public final class CandidateTable {
     final int voices;
     final int size;
     /** MIDI note numbers: those of candidate i begin at i × voices. */
@@ -25,11 +26,17 @@ final class CandidateTable {
 
     final int[] highest;
     final int[] cost;
+    final int[] closing;
     final int[] drift;
     final ChordTones chord;
 
-    CandidateTable(List<int[]> candidates, ChordTones chord, Layout layout, CostFormula weighing) {
-        voices = layout.voices();
+    /**
+     * @param candidates as MIDI note numbers, bass first
+     * @param drift what decides between candidates that cost the same; less is better
+     */
+    public CandidateTable(
+            List<int[]> candidates, int voices, ChordTones chord, CostFormula weighing, ToIntFunction<int[]> drift) {
+        this.voices = voices;
         size = candidates.size();
         this.chord = chord;
         keys = new int[size * voices];
@@ -41,7 +48,8 @@ final class CandidateTable {
         highest = new int[voices];
         Arrays.fill(lowest, Integer.MAX_VALUE);
         cost = new int[size];
-        drift = new int[size];
+        closing = new int[size];
+        this.drift = new int[size];
         for (int i = 0; i < size; i++) {
             int[] candidate = candidates.get(i);
             System.arraycopy(candidate, 0, keys, i * voices, voices);
@@ -52,7 +60,8 @@ final class CandidateTable {
             }
             pairs(i, candidate);
             cost[i] = weighing.alone(candidate, chord).total();
-            drift[i] = layout.drift(candidate);
+            closing[i] = weighing.closing(candidate).total();
+            this.drift[i] = drift.applyAsInt(candidate);
         }
     }
 
@@ -72,7 +81,35 @@ final class CandidateTable {
         return 1 << upper * (upper - 1) / 2 + lower;
     }
 
-    int[] keys(int candidate) {
+    public int voices() {
+        return voices;
+    }
+
+    /** How many candidates there are. */
+    public int size() {
+        return size;
+    }
+
+    public ChordTones chord() {
+        return chord;
+    }
+
+    /** What the candidate costs by itself. */
+    public int cost(int candidate) {
+        return cost[candidate];
+    }
+
+    /** What the candidate costs besides as the last of a row. */
+    public int closing(int candidate) {
+        return closing[candidate];
+    }
+
+    public int drift(int candidate) {
+        return drift[candidate];
+    }
+
+    /** MIDI note numbers, bass first. */
+    public int[] keys(int candidate) {
         int[] copy = new int[voices];
         System.arraycopy(keys, candidate * voices, copy, 0, voices);
         return copy;

@@ -1,61 +1,50 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import monochord.harmony.motion.Perfect;
-import monochord.harmony.motion.Step;
-import monochord.harmony.voicing.VoiceMoveCost.Place;
-import monochord.theory.note.Pitch;
+import monochord.harmony.voicing.cost.VoiceMoveCost.Place;
+import monochord.theory.Key;
 
 /**
- * Weighs voicings part by part, as {@link Cost} says it: the formula in its plainest form. {@link VoicingSearch} counts the same
- * in a quicker way.
+ * Weighs voicings part by part, as {@link Cost} says it: the formula in its plainest form. {@link TransitionCost} counts the
+ * same in a quicker way.
+ *
+ * <p>A voicing is its keys as MIDI note numbers, bass first, as many in each chord.
  */
-final class CostFormula {
+public final class CostFormula {
     private static final int TRITONE = 6;
     private static final int DIMINISHED_FIFTH = -6;
 
-    private final VoicingTask task;
+    private final List<ChordTones> chords;
+    private final Key key;
+    private final Texture texture;
     private final VoicingWeights weights;
     private final int voices;
 
-    CostFormula(VoicingTask task, int voices) {
-        this.task = task;
-        this.weights = VoicingWeights.of(task.style());
+    /**
+     * @param chords those that the voicings are of, in their order
+     * @param voices in each voicing
+     */
+    public CostFormula(List<ChordTones> chords, Key key, Texture texture, int voices) {
+        this.chords = List.copyOf(chords);
+        this.key = key;
+        this.texture = texture;
+        this.weights = texture.weights();
         this.voices = voices;
     }
 
-    /**
-     * Chords of different fullness are joined as {@link Step} joins them; a tone that the style would leave out pays only
-     * for its movement.
-     *
-     * @param rows one voicing for each chord of the task
-     */
-    static Cost of(VoicingTask task, List<Voicing> rows) {
-        Cost cost = Cost.NOTHING;
-        for (int i = 0; i < rows.size(); i++) {
-            int[] keys = keys(rows.get(i));
-            cost = cost.plus(new CostFormula(task, keys.length).alone(i, keys));
-            cost = i == 0 ? cost : cost.plus(change(task, i, rows));
-        }
-        return cost;
+    Key key() {
+        return key;
     }
 
-    private static Cost change(VoicingTask task, int index, List<Voicing> rows) {
-        Step step = Step.between(rows.get(index - 1).pitches(), rows.get(index).pitches());
-        int[] from =
-                step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
-        int[] to =
-                step.moves().stream().mapToInt(move -> move.to().midiNumber()).toArray();
-        return new CostFormula(task, from.length).change(index - 1, from, to);
+    Texture texture() {
+        return texture;
     }
 
-    static int[] keys(Voicing voicing) {
-        return voicing.pitches().stream().mapToInt(Pitch::midiNumber).toArray();
-    }
-
-    Cost whole(List<int[]> rows) {
-        Cost cost = Cost.NOTHING;
+    /** @param rows one voicing for each chord */
+    public Cost whole(List<int[]> rows) {
+        Cost cost = closing(rows.get(rows.size() - 1));
         for (int i = 0; i < rows.size(); i++) {
             cost = cost.plus(alone(i, rows.get(i)));
             cost = i == 0 ? cost : cost.plus(change(i - 1, rows.get(i - 1), rows.get(i)));
@@ -64,12 +53,44 @@ final class CostFormula {
     }
 
     /** What one chord costs by itself. */
-    Cost alone(int index, int[] keys) {
-        return alone(keys, task.tones(index, voices));
+    public Cost alone(int index, int[] keys) {
+        return alone(keys, chords.get(index));
     }
 
     Cost alone(int[] keys, ChordTones tones) {
-        return new Cost(0, 0, 0, 0, 0, 0, weights.mud() * mud(keys), weights.thick() * thickness(keys, tones));
+        return new Cost(
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                weights.mud() * mud(keys),
+                weights.thick() * thickness(keys, tones),
+                weights.register() * texture.comfort().outside(keys),
+                weights.spacing() * (gap(keys) + seconds(keys)));
+    }
+
+    /** What the last chord costs besides, for a bass that does not come to rest low. */
+    public Cost closing(int[] keys) {
+        int tooHigh = texture.hasBass() ? texture.comfort().tooHighToClose(keys) : 0;
+        return new Cost(0, 0, 0, 0, 0, 0, 0, 0, 2 * weights.register() * tooHigh, 0);
+    }
+
+    private int gap(int[] keys) {
+        int left = texture.leftHand();
+        return left == 0 || left >= keys.length ? 0 : Math.max(0, keys[left] - keys[left - 1] - texture.freeGap());
+    }
+
+    /** Units for seconds: a half step between neighbours anywhere, more at the top, and a whole step at the top. */
+    private static int seconds(int[] keys) {
+        int units = 0;
+        for (int voice = 1; voice < keys.length; voice++) {
+            boolean top = voice == keys.length - 1;
+            int interval = keys[voice] - keys[voice - 1];
+            units += interval == 1 ? top ? 4 : 2 : interval == 2 && top ? 2 : 0;
+        }
+        return units;
     }
 
     static int mud(int[] keys) {
@@ -84,26 +105,25 @@ final class CostFormula {
     }
 
     static int thickness(int[] keys, ChordTones tones) {
-        int units = 0;
+        int units = tones.isGuide(tones.at(keys[0])) ? 0 : 1;
         int[] times = new int[tones.count()];
         for (int key : keys) {
             int tone = tones.at(key);
-            if (tone < 0) {
-                continue;
+            if (tone >= 0) {
+                units += times[tone] == 0 ? tones.unwanted(tone) : tones.doubled(tone, tones.at(keys[0]));
+                units += times[tone] > 1 ? 2 : 0;
+                times[tone]++;
             }
-            int doubled = (1 << tone & tones.third()) != 0 ? 3 : (1 << tone & tones.fifth()) != 0 ? 1 : 0;
-            units += times[tone] == 0 ? 0 : doubled + (times[tone] > 1 ? 2 : 0);
-            times[tone]++;
         }
         boolean hollow = tones.fifth() != 0 && times[Integer.numberOfTrailingZeros(tones.fifth())] == 0;
-        return units + (hollow ? 1 : 0);
+        return units + (hollow ? tones.hollow() : 0);
     }
 
     /** What the change from the chord with that index to the next costs. */
-    Cost change(int index, int[] from, int[] to) {
-        ChordTones before = task.tones(index, voices);
-        ChordTones after = task.tones(index + 1, voices);
-        VoiceMoveCost move = new VoiceMoveCost(before, after, task.key());
+    public Cost change(int index, int[] from, int[] to) {
+        ChordTones before = chords.get(index);
+        ChordTones after = chords.get(index + 1);
+        VoiceMoveCost move = new VoiceMoveCost(before, after, key);
         int motion = 0;
         int leaps = 0;
         int unresolved = 0;
@@ -111,33 +131,37 @@ final class CostFormula {
         for (int voice = 0; voice < voices; voice++) {
             int step = to[voice] - from[voice];
             int tone = before.at(from[voice]);
-            motion += Math.abs(step);
-            leaps += VoiceMoveCost.leap(place(voice, voices), step);
-            unresolved += move.isUnresolved(place(voice, voices), tone, step) ? 1 : 0;
+            Place place = place(voice, voices, texture.hasBass());
+            motion += VoiceMoveCost.motion(place, step);
+            leaps +=
+                    weights.leap() * VoiceMoveCost.leap(place, step) + weights.line() * VoiceMoveCost.line(place, step);
+            unresolved += move.isUnresolved(place, tone, step) ? 1 : 0;
             rough += move.isAugmented(tone, after.at(to[voice]), step) ? 1 : 0;
         }
         return new Cost(
                 weights.motion() * motion,
-                weights.leap() * leaps,
+                leaps,
                 parallels(from, to),
                 weights.lost() * lost(from, to, before, after),
                 weights.unresolved() * unresolved,
                 weights.rough() * rough,
                 0,
+                0,
+                0,
                 0);
     }
 
-    static Place place(int voice, int voices) {
-        return voice == 0 ? Place.BASS : voice == voices - 1 ? Place.TOP : Place.INNER;
+    static Place place(int voice, int voices, boolean hasBass) {
+        return voice == 0 && hasBass ? Place.BASS : voice == voices - 1 ? Place.TOP : Place.INNER;
     }
 
     private static int lost(int[] from, int[] to, ChordTones before, ChordTones after) {
-        long kept = IntStream.range(0, from.length)
-                .filter(voice -> from[voice] == to[voice])
-                .map(voice -> from[voice] % 12)
-                .distinct()
-                .count();
-        return Integer.bitCount(before.keys() & after.keys()) - (int) kept;
+        int common = before.keys() & after.keys();
+        int kept = 0;
+        for (int voice = 0; voice < from.length; voice++) {
+            kept |= from[voice] == to[voice] ? 1 << from[voice] % 12 : 0;
+        }
+        return Integer.bitCount(common & ~kept);
     }
 
     private int parallels(int[] from, int[] to) {
@@ -156,7 +180,7 @@ final class CostFormula {
         if (below == 0 || above == 0 || !runs(from, to, lower, upper)) {
             return 0;
         }
-        boolean leftHand = task.style() == VoicingStyle.SPREAD && upper == 1;
+        boolean leftHand = upper < texture.leftHand();
         return (below > 0) != (above > 0) ? weights.contrary() : leftHand ? weights.leftParallel() : weights.parallel();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.motion.Move;
 import monochord.harmony.motion.Step;
+import monochord.harmony.voicing.cost.Cost;
 import monochord.theory.Chord;
 
 /**
@@ -14,7 +15,7 @@ import monochord.theory.Chord;
  * @param plainCost what those cost by the same formula
  * @param changes one for each change of chord
  */
-public record Explanation(
+public record RootPositionComparison(
         VoicedProgression way,
         MovementCount tally,
         List<Voicing> plain,
@@ -35,19 +36,19 @@ public record Explanation(
         }
     }
 
-    public Explanation {
+    public RootPositionComparison {
         plain = List.copyOf(plain);
         changes = List.copyOf(changes);
     }
 
-    public static Explanation of(VoicedProgression way) {
+    public static RootPositionComparison of(VoicedProgression way) {
         List<Voicing> plain = RootPositions.of(way.task().chords());
         List<Change> changes = new ArrayList<>();
         for (int i = 1; i < way.voicings().size(); i++) {
             changes.add(change(way, plain, i));
         }
-        return new Explanation(
-                way, way.tally(), plain, MovementCount.of(plain), CostFormula.of(way.task(), plain), changes);
+        return new RootPositionComparison(
+                way, way.tally(), plain, MovementCount.of(plain), way.task().cost(plain), changes);
     }
 
     private static Change change(VoicedProgression way, List<Voicing> plain, int i) {

@@ -1,14 +1,15 @@
-package monochord.harmony.voicing;
+package monochord.harmony.voicing.cost;
 
 /**
  * What it costs to go from a candidate of one chord to a candidate of the next, from tables made once for the two chords:
  * the same sum as {@link CostFormula#change}, quick enough to be asked of every pair.
  */
-final class TransitionCost {
+public final class TransitionCost {
     private final CandidateTable from;
     private final CandidateTable to;
     private final VoicingWeights weights;
     private final int voices;
+    private final boolean hasBass;
     /** Half steps that no voice goes beyond. */
     private final int farthest;
 
@@ -21,18 +22,29 @@ final class TransitionCost {
     private final int outer;
     private final int leftHand;
 
-    TransitionCost(CandidateTable from, CandidateTable to, VoicingTask task) {
+    public TransitionCost(CandidateTable from, CandidateTable to, CostFormula formula) {
         this.from = from;
         this.to = to;
         this.voices = from.voices;
-        this.weights = VoicingWeights.of(task.style());
+        this.weights = formula.texture().weights();
+        this.hasBass = formula.texture().hasBass();
         this.farthest = farthest(from, to);
         this.width = 2 * farthest + 1;
-        this.alone = tables(new VoiceMoveCost(from.chord, to.chord, task.key()));
-        this.common = weights.lost() * Integer.bitCount(from.chord.keys() & to.chord.keys());
+        this.alone = tables(new VoiceMoveCost(from.chord, to.chord, formula.key()));
+        this.common = common(from.chord, to.chord);
         this.pairsWithin = pairsWithin(voices);
         this.outer = CandidateTable.pair(0, voices - 1);
-        this.leftHand = task.style() == VoicingStyle.SPREAD ? CandidateTable.pair(0, 1) : 0;
+        this.leftHand = pairsWithin[(1 << Math.min(voices, formula.texture().leftHand())) - 1];
+    }
+
+    /** The tones of the first chord, as bits, that the second has too. */
+    private static int common(ChordTones from, ChordTones to) {
+        int both = from.keys() & to.keys();
+        int common = 0;
+        for (int tone = 0; tone < from.count(); tone++) {
+            common |= (both >> from.name(tone).pitchClass() & 1) != 0 ? 1 << tone : 0;
+        }
+        return common;
     }
 
     private static int[] pairsWithin(int voices) {
@@ -56,7 +68,7 @@ final class TransitionCost {
         }
         int[][] byVoice = new int[voices][];
         for (int voice = 0; voice < voices; voice++) {
-            byVoice[voice] = byPlace[CostFormula.place(voice, voices).ordinal()];
+            byVoice[voice] = byPlace[CostFormula.place(voice, voices, hasBass).ordinal()];
         }
         return byVoice;
     }
@@ -83,18 +95,23 @@ final class TransitionCost {
     }
 
     private int cost(VoiceMoveCost move, VoiceMoveCost.Place place, int tone, int next, int step) {
-        return weights.motion() * Math.abs(step)
+        return weights.motion() * VoiceMoveCost.motion(place, step)
                 + weights.leap() * VoiceMoveCost.leap(place, step)
+                + weights.line() * VoiceMoveCost.line(place, step)
                 + (move.isUnresolved(place, tone, step) ? weights.unresolved() : 0)
                 + (move.isAugmented(tone, next, step) ? weights.rough() : 0);
     }
 
-    int cost(int a, int b) {
+    /**
+     * @param a a candidate of the first chord, by its number in the table
+     * @param b a candidate of the second
+     */
+    public int cost(int a, int b) {
         int[] before = from.keys;
         int[] after = to.keys;
         int first = a * voices;
         int second = b * voices;
-        int sum = common;
+        int sum = 0;
         int up = 0;
         int down = 0;
         int kept = 0;
@@ -115,7 +132,8 @@ final class TransitionCost {
             belowAfter = is;
         }
         boolean leap = VoiceMoveCost.isLeap(belowAfter - belowBefore);
-        return sum - weights.lost() * Integer.bitCount(kept) + weights.rough() * overlaps + pairs(a, b, up, down, leap);
+        int lost = Integer.bitCount(common & ~kept);
+        return sum + weights.lost() * lost + weights.rough() * overlaps + pairs(a, b, up, down, leap);
     }
 
     private int pairs(int a, int b, int up, int down, boolean leapOnTop) {
