@@ -1,0 +1,195 @@
+package monochord.harmony.colour;
+
+import static monochord.harmony.colour.Colour.BORROWED;
+
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.text.Phrase;
+
+/** Chords of the parallel minor in major, of the parallel major in minor, and the lowered second in both. */
+final class BorrowedIdioms {
+    private static final Source MIXTURE = Source.first("modalMixture");
+    private static final Source SUBDOMINANTS = Source.first("alteredSubdominants");
+    private static final Source ROCK = Source.first("popRockHarmony");
+    private static final Source PLAGAL = Source.first("plagal");
+    private static final Source LESSON = Source.lesson("16a");
+
+    private BorrowedIdioms() {}
+
+    static List<Idiom> all() {
+        return Stream.of(minorSubdominant(), loweredSixth(), loweredSeventh(), loweredThird(), darkSecond(), inMinor())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<Idiom> minorSubdominant() {
+        return List.of(
+                Idiom.named("borrowed iv", BORROWED, SUBDOMINANTS)
+                        .worth(9, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} goes home to {1} the minor plagal way: the lowered sixth, {2}, sinks to {3}.",
+                                change.now(0),
+                                change.after(),
+                                change.now(0).tones().get(1),
+                                change.degree(5)))
+                        .inMajor("[IV] I -> iv", "IV [] I -> iv"),
+                Idiom.named("borrowed iv", BORROWED, SUBDOMINANTS)
+                        .worth(7, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} stands where {1} did, a subdominant too, and {2} sinks to {3} on the way home.",
+                                change.now(0),
+                                change.old(0),
+                                change.now(0).tones().get(1),
+                                change.degree(5)))
+                        .inMajor("[ii] I -> iv"),
+                Idiom.named("borrowed iv", BORROWED, SUBDOMINANTS)
+                        .worth(5, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} prepares {1} as before, now with the lowered sixth, {2}, that leans on {3}.",
+                                change.now(0),
+                                change.after(),
+                                change.now(0).tones().get(1),
+                                change.degree(5)))
+                        .inMajor("[IV] V -> iv", "IV [] V -> iv", "[ii] V -> iv"));
+    }
+
+    private static List<Idiom> loweredSixth() {
+        return List.of(
+                Idiom.named("borrowed bVI", BORROWED, LESSON)
+                        .worth(11, 0)
+                        .where(Place.PREPARED)
+                        .because(change -> Phrase.sentence(
+                                "{0} comes where {1} was expected after the dominant, and the suspended {2} of {3} stays"
+                                        + " as its third.",
+                                change.now(1),
+                                change.old(1),
+                                change.degree(1),
+                                change.now(0)))
+                        .inMajor("[V vi] -> Vsus4|V7sus4 bVI|bVImaj7", "[V I] * -> Vsus4|V7sus4 bVI|bVImaj7"),
+                Idiom.named("borrowed bVI", BORROWED, LESSON)
+                        .worth(9, 0)
+                        .where(Place.NOT_LAST)
+                        .because(change -> Phrase.sentence(
+                                "{0} comes where {1} was expected after {2}: the deceptive step, onto the lowered sixth.",
+                                change.now(0), change.old(0), change.before()))
+                        .inMajor("V [vi] -> bVI|bVImaj7", "V [I] * -> bVI|bVImaj7"),
+                Idiom.named("borrowed bVI", BORROWED, LESSON)
+                        .worth(8, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} prepares the dominant from a half step above it, and the suspended {1} of {2} waits"
+                                        + " over from it.",
+                                change.now(0), change.degree(1), change.now(1)))
+                        .inMajor("[vi V] -> bVI|bVImaj7 Vsus4|V7sus4,=", "[IV V] -> bVI|bVImaj7 Vsus4|V7sus4,="),
+                Idiom.named("borrowed bVI", BORROWED, LESSON)
+                        .worth(7, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} prepares {1} from a half step above.", change.now(0), change.after()))
+                        .inMajor(
+                                "I [] V -> bVI|bVImaj7",
+                                "[vi] V -> bVI|bVImaj7",
+                                "I [IV] V -> bVI|bVImaj7",
+                                "I [ii] V -> bVI|bVImaj7"),
+                Idiom.named("borrowed bVI", BORROWED, ROCK)
+                        .worth(5, 2)
+                        .because(change -> Phrase.sentence(
+                                "{0} goes home by a third; {1} is its third and the root of {2}.",
+                                change.now(0), change.degree(1), change.after()))
+                        .inMajor("[vi] I -> bVI|bVImaj7", "I [] I -> bVI|bVImaj7", "I [IV] I -> bVI|bVImaj7"),
+                Idiom.named("walk up", BORROWED, ROCK)
+                        .worth(8, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} and {1} walk up to {2} by whole steps.",
+                                change.now(0), change.now(1), change.after()))
+                        .inMajor(
+                                "[IV V] I -> bVI bVII",
+                                "[vi V] I -> bVI bVII",
+                                "[vi IV] I -> bVI bVII",
+                                "[ii V] I -> bVI bVII",
+                                "[IV] I -> bVI,bVII"));
+    }
+
+    private static List<Idiom> loweredSeventh() {
+        return List.of(
+                Idiom.named("double plagal", BORROWED, PLAGAL)
+                        .worth(8, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} stands a fourth above {1}, as {1} does above {2}: a plagal step before the plagal one.",
+                                change.now(0), change.now(1), change.degree(1)))
+                        .inMajor("[V IV] I -> bVII IV", "I [IV] I -> bVII,="),
+                Idiom.named("double plagal", BORROWED, PLAGAL)
+                        .worth(7, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} stands a fourth above {1}, as {1} does above {2}: a plagal step before the plagal one.",
+                                change.now(0), change.after(), change.degree(1)))
+                        .inMajor("I [] IV I -> bVII", "I [V] IV I -> bVII", "I [vi] IV I -> bVII"),
+                Idiom.named("borrowed bVII", BORROWED, ROCK)
+                        .worth(6, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} falls a fifth to {1} as {1} falls to {2}: the way out through the lowered seventh.",
+                                change.now(0), change.after(), change.degree(1)))
+                        .inMajor("I [] IV -> bVII", "I [V] IV -> bVII"),
+                Idiom.named("borrowed bVII", BORROWED, ROCK)
+                        .worth(5, 2)
+                        .because(change -> Phrase.sentence(
+                                "{0} goes up to {1} by a whole step, without the leading note, {2}, of {3}.",
+                                change.now(0),
+                                change.after(),
+                                change.old(0).tones().get(1),
+                                change.old(0)))
+                        .inMajor("[V] I -> bVII"));
+    }
+
+    private static List<Idiom> loweredThird() {
+        return List.of(Idiom.named("borrowed bIII", BORROWED, ROCK)
+                .worth(6, 1)
+                .because(change -> Phrase.sentence(
+                        "{0} keeps the {1} of {2} and climbs to {3} by a whole step.",
+                        change.now(0), change.degree(5), change.before(), change.after()))
+                .inMajor("I [iii] IV -> bIII", "I [] IV -> bIII", "I [vi] IV -> bIII"));
+    }
+
+    private static List<Idiom> darkSecond() {
+        return List.of(
+                Idiom.named("borrowed iiø7", BORROWED, SUBDOMINANTS)
+                        .worth(8, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} prepares {1} as {2} did, with the lowered sixth, {3}, that sinks to {4}.",
+                                change.now(0),
+                                change.after(),
+                                change.old(0),
+                                change.now(0).tones().get(2),
+                                change.degree(5)))
+                        .inMajor("[ii] V -> iio|iiø7", "[IV] V -> iio|iiø7", "[vi] V -> iio|iiø7"),
+                Idiom.named("borrowed iiø7", BORROWED, SUBDOMINANTS)
+                        .worth(6, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} holds the lowered sixth, {1}, which sinks to {2} on the way home.",
+                                change.now(0), change.now(0).tones().get(2), change.degree(5)))
+                        .inMajor("[ii] I -> iiø7", "IV [] I -> iiø7"),
+                Idiom.named("neapolitan", BORROWED, Source.first("neapolitanChords"))
+                        .worth(8, 2)
+                        .because(change -> Phrase.sentence(
+                                "{0}, the major chord on the lowered second, has {1} in the bass and prepares {2}.",
+                                change.now(0), change.now(0).bass(), change.after()))
+                        .inMajor("[ii] V -> N6", "[IV] V -> N6")
+                        .inMinor("[iv] V -> N6", "[iio] V -> N6", "iv [] V -> N6", "[VI] V -> N6"));
+    }
+
+    private static List<Idiom> inMinor() {
+        return List.of(
+                Idiom.named("borrowed IV", BORROWED, MIXTURE)
+                        .worth(7, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} brings the raised sixth, {1}: the light of the dorian mode.",
+                                change.now(0), change.now(0).tones().get(1)))
+                        .inMinor("i [iv] i -> IV", "i [iv] VII -> IV", "III [iv] i -> IV", "VII [iv] i -> IV", "i [] VI -> IV6"),
+                Idiom.named("borrowed I", BORROWED, Source.first("modalMixture"))
+                        .worth(5, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} ends the minor row in major, with {1} for {2}: the Picardy third.",
+                                change.now(0),
+                                change.now(0).tones().get(1),
+                                change.old(0).tones().get(1)))
+                        .inMinor("V [i] $ -> I", "iv [i] $ -> I"));
+    }
+}

@@ -1,0 +1,127 @@
+package monochord.harmony.colour;
+
+import static monochord.harmony.colour.Colour.APPLIED;
+import static monochord.harmony.colour.Colour.BORROWED;
+
+import java.util.List;
+import java.util.stream.Stream;
+import monochord.text.Phrase;
+import monochord.theory.note.Degree;
+import monochord.theory.note.NoteName;
+
+/** Dominants of other chords, what comes before them, and what stands in for them. */
+final class DominantIdioms {
+    private static final Source APPLIED_CHORDS = Source.first("appliedChords");
+    private static final Source EMBELLISHING = Source.second("Embellishing chords");
+    private static final Source SUBSTITUTIONS = Source.second("Substitutions");
+
+    private DominantIdioms() {}
+
+    static List<Idiom> all() {
+        return Stream.of(applied(), twoFive(), tritone(), backdoor(), flatNine())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static NoteName third(Change change, int index) {
+        return change.now(index).tones().get(1);
+    }
+
+    private static List<Idiom> applied() {
+        return List.of(
+                Idiom.named("applied", APPLIED, APPLIED_CHORDS)
+                        .worth(7, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} is the dominant of {1}: its third, {2}, rises a half step to {3}.",
+                                change.now(0),
+                                change.after(),
+                                third(change, 0),
+                                change.after().root()))
+                        .inMajor(
+                                "[iii] vi -> V/vi|V7/vi",
+                                "[vi] ii -> V/ii|V7/ii",
+                                "[ii] V -> V/V|V7/V",
+                                "* [] Xm -> V7/Xm",
+                                "* [] V -> V7/V")
+                        .inMinor("* [] Xm -> V7/Xm", "[i] iv -> V7/iv", "* [] V -> V7/V", "* [] III -> V7/III"),
+                Idiom.named("applied", APPLIED, APPLIED_CHORDS)
+                        .worth(7, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} leads to {1} as its dominant: its seventh, {2}, falls to {3}.",
+                                change.now(0),
+                                change.after(),
+                                change.now(0).tones().get(3),
+                                change.after().tones().get(1)))
+                        .inMajor("[I] IV -> V7/IV", "I [] IV -> V7/IV")
+                        .inMinor("[VII] III -> V7/III", "[III] VI -> V7/VI", "III [] VI -> V7/VI"));
+    }
+
+    private static List<Idiom> twoFive() {
+        return List.of(
+                Idiom.named("two-five", APPLIED, EMBELLISHING)
+                        .worth(7, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} and {1} go to {2} as a two and a five of its own.",
+                                change.now(0), change.now(1), change.after()))
+                        .inMajor(
+                                "[iii] vi -> iiø7/vi,V7/vi",
+                                "[vi] ii -> iiø7/ii,V7/ii",
+                                "* [] Xm -> iiø7/Xm V7/Xm",
+                                "* [] XM -> ii7/XM V7/XM")
+                        .inMinor("* [] Xm -> iiø7/Xm V7/Xm", "* [] XM -> ii7/XM V7/XM"),
+                Idiom.named("two-five", APPLIED, EMBELLISHING)
+                        .worth(6, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} comes before {1} as the two before its five.", change.now(0), change.now(1)))
+                        .inMajor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V] I -> ii|ii7,=")
+                        .inMinor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V] i -> iio|iiø7,="));
+    }
+
+    private static List<Idiom> tritone() {
+        return List.of(
+                Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
+                        .worth(9, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} stands a tritone from {1} and has its third and seventh, the other way round; the bass"
+                                        + " sinks a half step to {2}.",
+                                change.now(0), change.old(0), change.after()))
+                        .inMajor("[V7] I -> bII7", "[V7/Xm] Xm -> bII7/Xm", "[V7/XM] XM -> bII7/XM")
+                        .inMinor("[V7] i -> bII7", "[V7/Xm] Xm -> bII7/Xm", "[V7/XM] XM -> bII7/XM"),
+                Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
+                        .worth(6, 3)
+                        .because(change -> Phrase.sentence(
+                                "{0} is the tritone substitute of the dominant seventh: the bass sinks a half step to {1}.",
+                                change.now(0), change.after()))
+                        .inMajor("[V] I -> bII7", "V [] I -> bII7")
+                        .inMinor("[V] i -> bII7", "V [] i -> bII7"));
+    }
+
+    private static List<Idiom> backdoor() {
+        return List.of(
+                Idiom.named("backdoor", BORROWED, Source.COMMON_PRACTICE)
+                        .worth(8, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} goes home to {1} by a whole step up, the backdoor dominant: {2} sinks to {3}.",
+                                change.chords().get(change.chords().size() - 1).chord(),
+                                change.after(),
+                                change.key().note(Degree.of(6, -1)),
+                                change.degree(5)))
+                        .inMajor(
+                                "iv [] I -> bVII7",
+                                "IV [] I -> bVII7",
+                                "[IV] I -> iv|iv7,bVII7",
+                                "[IV V] I -> iv|iv7 bVII7",
+                                "[ii V] I -> iv|iv7 bVII7",
+                                "[V] I -> bVII7"));
+    }
+
+    private static List<Idiom> flatNine() {
+        return List.of(Idiom.named("flat nine", BORROWED, SUBSTITUTIONS)
+                .worth(6, 1)
+                .because(change -> Phrase.sentence(
+                        "Its lowered ninth, {0}, is the lowered sixth of the key and sinks to {1}.",
+                        change.now(0).tones().get(4), change.degree(5)))
+                .inMajor("[V7] I -> V7b9", "[V] I -> V7b9")
+                .inMinor("[V7] i -> V7b9", "[V] i -> V7b9"));
+    }
+}

@@ -1,0 +1,34 @@
+package monochord.harmony.colour;
+
+/**
+ * Where an idiom is taught.
+ *
+ * @param page the page, chapter or lesson; empty for common practice without a source
+ */
+record Source(Book book, String page) {
+    /** Openly licensed textbooks. */
+    enum Book {
+        /** Open Music Theory (Shaffer, Hughes, Moseley, 2014), CC BY-SA 4.0. */
+        OPEN_MUSIC_THEORY,
+        /** Open Music Theory, second edition (Gotham and others, 2021 to 2023), CC BY-SA 4.0. */
+        OPEN_MUSIC_THEORY_2,
+        /** Integrated Music Theory (open university course text), CC BY-NC-SA 4.0; only facts are taken. */
+        INTEGRATED_MUSIC_THEORY,
+        /** None: what players do. */
+        COMMON_PRACTICE
+    }
+
+    static final Source COMMON_PRACTICE = new Source(Book.COMMON_PRACTICE, "");
+
+    static Source first(String page) {
+        return new Source(Book.OPEN_MUSIC_THEORY, page);
+    }
+
+    static Source second(String chapter) {
+        return new Source(Book.OPEN_MUSIC_THEORY_2, chapter);
+    }
+
+    static Source lesson(String lesson) {
+        return new Source(Book.INTEGRATED_MUSIC_THEORY, lesson);
+    }
+}
