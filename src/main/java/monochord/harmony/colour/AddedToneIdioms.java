@@ -19,7 +19,7 @@ final class AddedToneIdioms {
     private static Idiom suspended() {
         return Idiom.named("suspended", SUSPENDED, Source.first("embellishingTones"))
                 .worth(7, 0)
-                .where(Place.PREPARED)
+                .where(Place.PREPARED, Place.ANY_BASS)
                 .because(change -> Phrase.sentence(
                         "{0} is held over from {1} as a fourth, then falls to {2}, the third of {3}.",
                         change.now(0).root().plus(Interval.PERFECT_FOURTH),
@@ -47,6 +47,7 @@ final class AddedToneIdioms {
     private static Idiom added() {
         return Idiom.named("added tone", ENRICHED, Source.COMMON_PRACTICE)
                 .worth(4, 0)
+                .where(Place.ANY_BASS)
                 .because(change -> Phrase.sentence(
                         "{0} colours {1} and can be held over it.", addition(change), change.old(0)))
                 .inMajor(

@@ -8,6 +8,8 @@ import monochord.text.Phrase;
 
 /** Chords of the parallel minor in major, of the parallel major in minor, and the lowered second in both. */
 final class BorrowedIdioms {
+    static final String PICARDY = "borrowed I";
+
     private static final Source MIXTURE = Source.first("modalMixture");
     private static final Source SUBDOMINANTS = Source.first("alteredSubdominants");
     private static final Source ROCK = Source.first("popRockHarmony");
@@ -26,6 +28,7 @@ final class BorrowedIdioms {
         return List.of(
                 Idiom.named("borrowed iv", BORROWED, SUBDOMINANTS)
                         .worth(9, 0)
+                        .where(Place.ANY_BASS)
                         .because(change -> Phrase.sentence(
                                 "{0} goes home to {1} the minor plagal way: the lowered sixth, {2}, sinks to {3}.",
                                 change.now(0),
@@ -65,14 +68,30 @@ final class BorrowedIdioms {
                                 change.old(1),
                                 change.degree(1),
                                 change.now(0)))
-                        .inMajor("[V vi] -> Vsus4|V7sus4 bVI|bVImaj7", "[V I] * -> Vsus4|V7sus4 bVI|bVImaj7"),
+                        .inMajor(
+                                "[V vi] IV -> Vsus4|V7sus4 bVI|bVImaj7",
+                                "[V vi] ii -> Vsus4|V7sus4 bVI|bVImaj7",
+                                "[V vi] V -> Vsus4|V7sus4 bVI|bVImaj7",
+                                "[V vi] I -> Vsus4|V7sus4 bVI|bVImaj7"),
                 Idiom.named("borrowed bVI", BORROWED, LESSON)
                         .worth(9, 0)
                         .where(Place.NOT_LAST)
                         .because(change -> Phrase.sentence(
                                 "{0} comes where {1} was expected after {2}: the deceptive step, onto the lowered sixth.",
                                 change.now(0), change.old(0), change.before()))
-                        .inMajor("V [vi] -> bVI|bVImaj7", "V [I] * -> bVI|bVImaj7"),
+                        .inMajor(
+                                "V [vi] IV -> bVI|bVImaj7",
+                                "V [vi] ii -> bVI|bVImaj7",
+                                "V [vi] V -> bVI|bVImaj7",
+                                "V [vi] I -> bVI|bVImaj7",
+                                "V [vi] $ -> bVI|bVImaj7"),
+                Idiom.named("borrowed bVI", BORROWED, LESSON)
+                        .worth(7, 0)
+                        .where(Place.NOT_LAST)
+                        .because(change -> Phrase.sentence(
+                                "{0} comes where {1} was expected after {2}: the deceptive step, onto the lowered sixth.",
+                                change.now(0), change.old(0), change.before()))
+                        .inMajor("V [I] IV -> bVI|bVImaj7", "V [I] ii -> bVI|bVImaj7", "V [I] V -> bVI|bVImaj7"),
                 Idiom.named("borrowed bVI", BORROWED, LESSON)
                         .worth(8, 0)
                         .because(change -> Phrase.sentence(
@@ -104,14 +123,19 @@ final class BorrowedIdioms {
                                 "[IV V] I -> bVI bVII",
                                 "[vi V] I -> bVI bVII",
                                 "[vi IV] I -> bVI bVII",
-                                "[ii V] I -> bVI bVII",
-                                "[IV] I -> bVI,bVII"));
+                                "[ii V] I -> bVI bVII"),
+                Idiom.named("walk up", BORROWED, ROCK)
+                        .worth(6, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} and {1} walk up to {2} by whole steps.",
+                                change.now(0), change.now(1), change.after()))
+                        .inMajor("[IV] I -> bVI,bVII"));
     }
 
     private static List<Idiom> loweredSeventh() {
         return List.of(
                 Idiom.named("double plagal", BORROWED, PLAGAL)
-                        .worth(8, 0)
+                        .worth(9, 0)
                         .because(change -> Phrase.sentence(
                                 "{0} stands a fourth above {1}, as {1} does above {2}: a plagal step before the plagal one.",
                                 change.now(0), change.now(1), change.degree(1)))
@@ -140,18 +164,44 @@ final class BorrowedIdioms {
     }
 
     private static List<Idiom> loweredThird() {
-        return List.of(Idiom.named("borrowed bIII", BORROWED, ROCK)
-                .worth(6, 1)
+        return List.of(
+                loweredThird(8).inMajor("I [iii] IV -> bIII"),
+                loweredThird(6).inMajor("I [] IV -> bIII", "I [vi] IV -> bIII"));
+    }
+
+    private static Idiom loweredThird(int lift) {
+        return Idiom.named("borrowed bIII", BORROWED, ROCK)
+                .worth(lift, 1)
                 .because(change -> Phrase.sentence(
                         "{0} keeps the {1} of {2} and climbs to {3} by a whole step.",
-                        change.now(0), change.degree(5), change.before(), change.after()))
-                .inMajor("I [iii] IV -> bIII", "I [] IV -> bIII", "I [vi] IV -> bIII"));
+                        change.now(0), change.degree(5), change.before(), change.after()));
     }
 
     private static List<Idiom> darkSecond() {
         return List.of(
+                Idiom.named("borrowed viio7", BORROWED, LESSON)
+                        .worth(7, 1)
+                        .because(change -> Phrase.sentence(
+                                "{0} leads home to {1}: {2} rises to {3}, and the lowered sixth, {4}, sinks to {5}.",
+                                change.now(0),
+                                change.after(),
+                                change.now(0).root(),
+                                change.degree(1),
+                                change.now(0).tones().get(3),
+                                change.degree(5)))
+                        .inMajor("[viio] I -> viio7"),
+                Idiom.named("borrowed viio7", BORROWED, LESSON)
+                        .worth(6, 2)
+                        .because(change -> Phrase.sentence(
+                                "{0} leads home as {1} does; its lowered sixth, {2}, sinks to {3}.",
+                                change.now(0),
+                                change.isInsertion() ? change.before() : change.old(0),
+                                change.now(0).tones().get(3),
+                                change.degree(5)))
+                        .inMajor("[V] I -> viio7", "V [] I -> viio7"),
                 Idiom.named("borrowed iiø7", BORROWED, SUBDOMINANTS)
                         .worth(8, 0)
+                        .where(Place.ANY_BASS)
                         .because(change -> Phrase.sentence(
                                 "{0} prepares {1} as {2} did, with the lowered sixth, {3}, that sinks to {4}.",
                                 change.now(0),
@@ -183,8 +233,8 @@ final class BorrowedIdioms {
                                 "{0} brings the raised sixth, {1}: the light of the dorian mode.",
                                 change.now(0), change.now(0).tones().get(1)))
                         .inMinor("i [iv] i -> IV", "i [iv] VII -> IV", "III [iv] i -> IV", "VII [iv] i -> IV", "i [] VI -> IV6"),
-                Idiom.named("borrowed I", BORROWED, Source.first("modalMixture"))
-                        .worth(5, 1)
+                Idiom.named(PICARDY, BORROWED, MIXTURE)
+                        .worth(7, 1)
                         .because(change -> Phrase.sentence(
                                 "{0} ends the minor row in major, with {1} for {2}: the Picardy third.",
                                 change.now(0),

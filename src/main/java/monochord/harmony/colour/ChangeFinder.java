@@ -36,7 +36,7 @@ final class ChangeFinder {
         for (MovePattern pattern : idiom.patterns(row.key.isMinor())) {
             for (int first = pattern.isInsertion() ? 1 : 0; first <= row.size(); first++) {
                 int last = first + pattern.replaced().size() - 1;
-                if (last < row.size() && fits(pattern, first, last)) {
+                if (last < row.size() && fits(pattern, first, last, idiom.places().contains(Place.ANY_BASS))) {
                     add(found, idiom, pattern, first, last);
                 }
             }
@@ -51,22 +51,22 @@ final class ChangeFinder {
         }
     }
 
-    private boolean fits(MovePattern pattern, int first, int last) {
+    private boolean fits(MovePattern pattern, int first, int last, boolean anyBass) {
         boolean isRoundTheLoop = first == row.size();
         if (isRoundTheLoop && !(pattern.isInsertion() && row.isLoop)) {
             return false;
         }
-        return matches(pattern.before(), first - pattern.before().size(), true)
-                && matches(pattern.replaced(), first, false)
-                && matches(pattern.after(), last + 1, true);
+        return matches(pattern.before(), first - pattern.before().size(), true, anyBass)
+                && matches(pattern.replaced(), first, false, false)
+                && matches(pattern.after(), last + 1, true, anyBass);
     }
 
-    private boolean matches(List<MovePattern.Token> tokens, int from, boolean beside) {
+    private boolean matches(List<MovePattern.Token> tokens, int from, boolean beside, boolean anyBass) {
         for (int i = 0; i < tokens.size(); i++) {
             MovePattern.Token token = tokens.get(i);
             Chord chord = row.around(from + i);
             boolean isEnd = chord == null && from + i >= row.size();
-            boolean stands = chord != null && (beside || !chord.isInverted());
+            boolean stands = chord != null && (anyBass || !chord.isInverted());
             if (token.isEnd() ? !isEnd : !stands || !token.matches(chord, row.key.tonic(), beside)) {
                 return false;
             }
@@ -128,8 +128,10 @@ final class ChangeFinder {
     private boolean isInPlace(Change change) {
         for (Place place : change.idiom().places()) {
             boolean holds = switch (place) {
-                case STANDING ->
-                    !isStrict || row.beats(change.changedFrom()).compareTo(BAR) >= 0;
+                case A_BAR -> !isStrict || row.beats(change.changedFrom()).compareTo(BAR) >= 0;
+                case TWO_BARS ->
+                    !isStrict || row.beats(change.changedFrom()).compareTo(BAR.times(2)) >= 0;
+                case ANY_BASS -> true;
                 case PREPARED ->
                     change.before() != null
                             && change.before().holds(change.now(0).root().plus(Interval.PERFECT_FOURTH));
@@ -154,20 +156,21 @@ final class ChangeFinder {
 
     /**
      * Whether a row that ends keeps its last chord, and the dominant before it where there is one: a chord with the
-     * leading note, or one that sounds like it a tritone away.
+     * leading note, or one that sounds like it a tritone away. A minor row may end in major.
      */
     private boolean keepsCadence(Change change) {
-        int end = row.size() - 1;
+        int end = row.startOfEnding();
         if (row.isLoop || change.changedTo() < end - 1) {
             return true;
         }
         List<ChordEvent> chords = change.chords();
         ChordEvent last = chords.get(chords.size() - 1);
-        if (change.last() == end) {
-            return last.chord().root().equals(row.key.tonic());
+        if (change.last() >= end) {
+            return change.idiom().name().equals(BorrowedIdioms.PICARDY)
+                    || last.chord().equals(row.chord(change.last()));
         }
         boolean wasDominant = end > 0 && row.function(end - 1).isDominantOfKey();
-        return !wasDominant || isDominant(last);
+        return change.first() > end || !wasDominant || isDominant(last);
     }
 
     private boolean isDominant(ChordEvent event) {

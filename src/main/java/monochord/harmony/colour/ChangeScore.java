@@ -34,7 +34,8 @@ final class ChangeScore {
     private int leading() {
         int line = HalfStepLine.of(change).isPresent() ? RecolourWeights.LINE : 0;
         int bass = bassHalfSteps(sounding()) > bassHalfSteps(plain()) ? RecolourWeights.BASS : 0;
-        int kept = RecolourWeights.KEPT * (held(sounding()) - held(plain()));
+        boolean turnsAboutOne = change.isInsertion() && change.before().equals(change.after());
+        int kept = turnsAboutOne ? 0 : RecolourWeights.KEPT * (held(sounding()) - held(plain()));
         return line + bass + Math.max(-RecolourWeights.MOST_KEPT, Math.min(RecolourWeights.MOST_KEPT, kept));
     }
 
@@ -92,7 +93,14 @@ final class ChangeScore {
         return (row.isSecondTime(at) ? RecolourWeights.SECOND_TIME : 0)
                 - (row.isFirstTime(at) ? RecolourWeights.FIRST_TIME : 0)
                 + (late ? RecolourWeights.LATE : 0)
-                - (change.first() == 0 ? RecolourWeights.FIRST_CHORD : 0)
+                - (changesTheStart() ? RecolourWeights.FIRST_CHORD : 0)
                 - (hurried ? RecolourWeights.HURRIED : 0);
+    }
+
+    /** Whether the row begins with another chord. */
+    private boolean changesTheStart() {
+        return change.first() == 0
+                && !change.isInsertion()
+                && !change.now(0).equals(change.old(0));
     }
 }

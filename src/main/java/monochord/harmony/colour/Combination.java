@@ -47,7 +47,7 @@ record Combination(List<Idea> ideas, int score) {
     }
 
     static int alone(Idea idea, boolean bold) {
-        return idea.score() - (bold ? 0 : RecolourWeights.ONE_MORE);
+        return idea.worth() - (bold ? 0 : RecolourWeights.ONE_MORE);
     }
 
     /** Whether the chords that one leans on are left alone by the other. */

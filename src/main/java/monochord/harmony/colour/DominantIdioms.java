@@ -31,6 +31,7 @@ final class DominantIdioms {
         return List.of(
                 Idiom.named("applied", APPLIED, APPLIED_CHORDS)
                         .worth(7, 0)
+                        .where(Place.ANY_BASS)
                         .because(change -> Phrase.sentence(
                                 "{0} is the dominant of {1}: its third, {2}, rises a half step to {3}.",
                                 change.now(0),
@@ -42,10 +43,14 @@ final class DominantIdioms {
                                 "[vi] ii -> V/ii|V7/ii",
                                 "[ii] V -> V/V|V7/V",
                                 "* [] Xm -> V7/Xm",
-                                "* [] V -> V7/V")
+                                "I [] V -> V7/V",
+                                "ii [] V -> V7/V",
+                                "vi [] V -> V7/V",
+                                "iii [] V -> V7/V")
                         .inMinor("* [] Xm -> V7/Xm", "[i] iv -> V7/iv", "* [] V -> V7/V", "* [] III -> V7/III"),
                 Idiom.named("applied", APPLIED, APPLIED_CHORDS)
                         .worth(7, 0)
+                        .where(Place.ANY_BASS)
                         .because(change -> Phrase.sentence(
                                 "{0} leads to {1} as its dominant: its seventh, {2}, falls to {3}.",
                                 change.now(0),
@@ -70,11 +75,11 @@ final class DominantIdioms {
                                 "* [] XM -> ii7/XM V7/XM")
                         .inMinor("* [] Xm -> iiø7/Xm V7/Xm", "* [] XM -> ii7/XM V7/XM"),
                 Idiom.named("two-five", APPLIED, EMBELLISHING)
-                        .worth(6, 1)
+                        .worth(8, 1)
                         .because(change -> Phrase.sentence(
                                 "{0} comes before {1} as the two before its five.", change.now(0), change.now(1)))
-                        .inMajor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V] I -> ii|ii7,=")
-                        .inMinor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V] i -> iio|iiø7,="));
+                        .inMajor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V7] I -> ii|ii7,=")
+                        .inMinor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V7] i -> iio|iiø7,="));
     }
 
     private static List<Idiom> tritone() {
@@ -98,30 +103,32 @@ final class DominantIdioms {
 
     private static List<Idiom> backdoor() {
         return List.of(
-                Idiom.named("backdoor", BORROWED, Source.COMMON_PRACTICE)
-                        .worth(8, 1)
+                backdoor(8).inMajor("iv [] I -> bVII7", "[IV V] I -> iv|iv7 bVII7", "[ii V] I -> iv|iv7 bVII7"),
+                backdoor(7).inMajor("IV [] I -> bVII7", "[IV] I -> iv|iv7,bVII7", "[V] I -> bVII7"));
+    }
+
+    private static Idiom backdoor(int lift) {
+        return Idiom.named("backdoor", BORROWED, Source.COMMON_PRACTICE)
+                        .worth(lift, 1)
                         .because(change -> Phrase.sentence(
                                 "{0} goes home to {1} by a whole step up, the backdoor dominant: {2} sinks to {3}.",
                                 change.chords().get(change.chords().size() - 1).chord(),
                                 change.after(),
                                 change.key().note(Degree.of(6, -1)),
-                                change.degree(5)))
-                        .inMajor(
-                                "iv [] I -> bVII7",
-                                "IV [] I -> bVII7",
-                                "[IV] I -> iv|iv7,bVII7",
-                                "[IV V] I -> iv|iv7 bVII7",
-                                "[ii V] I -> iv|iv7 bVII7",
-                                "[V] I -> bVII7"));
+                                change.degree(5)));
     }
 
     private static List<Idiom> flatNine() {
-        return List.of(Idiom.named("flat nine", BORROWED, SUBSTITUTIONS)
-                .worth(6, 1)
+        return List.of(
+                flatNine(8).inMajor("[V7] I -> V7b9").inMinor("[V7] i -> V7b9"),
+                flatNine(6).inMajor("[V] I -> V7b9").inMinor("[V] i -> V7b9"));
+    }
+
+    private static Idiom flatNine(int lift) {
+        return Idiom.named("flat nine", BORROWED, SUBSTITUTIONS)
+                .worth(lift, 1)
                 .because(change -> Phrase.sentence(
-                        "Its lowered ninth, {0}, is the lowered sixth of the key and sinks to {1}.",
-                        change.now(0).tones().get(4), change.degree(5)))
-                .inMajor("[V7] I -> V7b9", "[V] I -> V7b9")
-                .inMinor("[V7] i -> V7b9", "[V] i -> V7b9"));
+                        "Its lowered ninth, {0}, is the lowered sixth of the scale and sinks to {1}.",
+                        change.now(0).tones().get(4), change.degree(5)));
     }
 }

@@ -12,13 +12,29 @@ import monochord.theory.Chord;
 /** One change and all other chords left as they are. */
 public final class Idea {
     private final Change change;
+    private final int worth;
     private final int score;
     private final Overlay overlay;
 
-    Idea(Change change, int score, Overlay overlay) {
+    Idea(Change change, int worth, Overlay overlay) {
+        this(change, worth, worth, overlay);
+    }
+
+    private Idea(Change change, int worth, int score, Overlay overlay) {
         this.change = change;
+        this.worth = worth;
         this.score = score;
         this.overlay = overlay;
+    }
+
+    /** The same, behind better ones that leave it less to add. */
+    Idea scored(int newScore) {
+        return new Idea(change, worth, newScore, overlay);
+    }
+
+    /** What the change counts by itself. */
+    int worth() {
+        return worth;
     }
 
     Change change() {
@@ -70,7 +86,7 @@ public final class Idea {
         return change.after();
     }
 
-    /** What the change adds to the score of the row, see {@link Recolour}. */
+    /** What the change counts among the ideas before it, see {@link Recolour}. */
     public int score() {
         return score;
     }

@@ -49,7 +49,7 @@ final class LineIdioms {
                         .inMajor("I [] I -> #iio42", "V [] V -> #vio42"),
                 Idiom.named("common-tone diminished", CHROMATIC, COMMON_TONE)
                         .worth(7, 3)
-                        .where(Place.STANDING)
+                        .where(Place.A_BAR)
                         .because(change -> leaning(change.now(1), change.old(0)))
                         .inMajor("[I] -> =,#iio42,="));
     }
@@ -95,18 +95,30 @@ final class LineIdioms {
     private static List<Idiom> clichés() {
         return List.of(
                 Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
-                        .worth(10, 1)
-                        .where(Place.STANDING)
+                        .worth(9, 1)
+                        .where(Place.TWO_BARS)
                         .because(LineIdioms::falling)
-                        .inMajor(
-                                "[I] -> =,Imaj7,I7,Iadd6",
-                                "[I] IV -> =,Imaj7,I7",
-                                "[vi] -> =,vimaj7,vi7,viadd6",
-                                "[ii] V -> =,iimaj7,ii7")
+                        .inMajor("[I] -> =,Imaj7,I7,Iadd6", "[vi] -> =,vimaj7,vi7,viadd6", "[ii] -> =,iimaj7,ii7,iiadd6")
                         .inMinor("[i] -> =,imaj7,i7,iadd6", "[iv] -> =,ivmaj7,iv7,ivadd6"),
                 Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
-                        .worth(8, 2)
-                        .where(Place.STANDING)
+                        .worth(9, 1)
+                        .because(LineIdioms::falling)
+                        .inMajor(
+                                "[I I] IV -> =,Imaj7 I7",
+                                "[I I] * -> =,Imaj7 I7,Iadd6",
+                                "[I I I I] -> = Imaj7 I7 Iadd6",
+                                "[vi vi] -> =,vimaj7 vi7,viadd6",
+                                "[vi vi vi vi] -> = vimaj7 vi7 viadd6")
+                        .inMinor("[i i] -> =,imaj7 i7,iadd6", "[i i i i] -> = imaj7 i7 iadd6"),
+                Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
+                        .worth(7, 1)
+                        .where(Place.A_BAR)
+                        .because(LineIdioms::falling)
+                        .inMajor("[I] IV -> =,Imaj7,I7", "[ii] V -> =,iimaj7,ii7")
+                        .inMinor("[i] IV -> =,imaj7,i7", "[i] iv -> =,imaj7,i7"),
+                Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
+                        .worth(7, 2)
+                        .where(Place.A_BAR)
                         .because(LineIdioms::rising)
                         .inMajor("[I] IV -> =,I+,Iadd6,I7"));
     }
@@ -171,7 +183,7 @@ final class LineIdioms {
                         .inMajor("[I V IV] -> = V6 v6,IV6", "I [V IV] -> V6 v6,IV6", "[I] vi -> =,Imaj42,I42")
                         .inMinor("[i VII] VI -> =,V6 i42,IV6", "[i] VI -> =,V6,i42,IV6", "i [VII] VI -> i42,IV6"),
                 Idiom.named("stepping bass", BASS, Source.first("popRockHarmony"))
-                        .worth(6, 0)
+                        .worth(7, 0)
                         .because(LineIdioms::bassLine)
                         .inMajor("I [V] vi -> V6", "I [V vi] IV -> V6 =", "vi [V] IV -> I64", "IV [I] ii -> I6")
                         .inMinor("i [V] VI -> V6"));

@@ -3,7 +3,11 @@ package monochord.harmony.colour;
 /** What an idiom asks of the place where it is to stand, besides the chords around it. */
 enum Place {
     /** What is changed lasts a bar of four beats or more. */
-    STANDING,
+    A_BAR,
+    /** Two bars or more. */
+    TWO_BARS,
+    /** The chords beside may have another bass than their root; elsewhere the reason would not hold of them. */
+    ANY_BASS,
     /** The suspended fourth is a tone of the chord before. */
     PREPARED,
     /** Not the last chord of a row that ends. */

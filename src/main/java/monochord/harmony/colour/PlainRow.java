@@ -107,6 +107,15 @@ final class PlainRow {
         return functions.get(at);
     }
 
+    /** Where the last chord is first struck, if it is struck several times running. */
+    int startOfEnding() {
+        int at = size() - 1;
+        while (at > 0 && chord(at - 1).equals(chord(size() - 1))) {
+            at--;
+        }
+        return at;
+    }
+
     /** Whether a chord stands there, round the loop where there is one. */
     boolean has(int at) {
         return isLoop && size() > 1 ? at >= -1 && at <= size() : at >= 0 && at < size();

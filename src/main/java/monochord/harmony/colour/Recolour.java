@@ -1,7 +1,6 @@
 package monochord.harmony.colour;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,14 +81,10 @@ public final class Recolour {
                 best.merge(
                         idiom.name() + change.changedFrom(),
                         idea,
-                        (one, other) -> other.score() > one.score() ? other : one);
+                        (one, other) -> other.worth() > one.worth() ? other : one);
             }
         }
-        List<Idea> ideas = new ArrayList<>(best.values());
-        ideas.sort(Comparator.comparingInt(Idea::score)
-                .reversed()
-                .thenComparing(Comparator.comparingInt(Idea::first).reversed()));
-        return List.copyOf(ideas);
+        return Ranking.of(List.copyOf(best.values()));
     }
 
     /** The ideas that make it better, without the first chord unless nothing else serves. */
@@ -118,7 +113,7 @@ public final class Recolour {
         return row.isLoop;
     }
 
-    /** The best first; of equal ones the later in the row. */
+    /** The best first, in the order of {@link Ranking}. */
     public List<Idea> ideas() {
         return ideas;
     }

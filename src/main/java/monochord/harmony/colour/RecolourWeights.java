@@ -27,6 +27,10 @@ final class RecolourWeights {
     static final int CHANGE = 4;
     /** Each unit by which clashes with the tune weigh more, or less. */
     static final int CLASH = 1;
+    /** In the list of ideas, behind a better one for the very same chords. */
+    static final int SAME_CHORDS = 3;
+    /** Behind a better one that touches some of them, and behind one of the same name. */
+    static final int ALIKE = 1;
     /** An idea that counts less is no lift. */
     static final int LEAST = 3;
     /** In a combination, any change; nothing where boldness is asked for. */
