@@ -27,7 +27,7 @@ final class BorrowedIdioms {
     private static List<Idiom> minorSubdominant() {
         return List.of(
                 Idiom.named("borrowed iv", BORROWED, SUBDOMINANTS)
-                        .worth(9, 0)
+                        .worth(10, 0)
                         .where(Place.ANY_BASS)
                         .because(change -> Phrase.sentence(
                                 "{0} goes home to {1} the minor plagal way: the lowered sixth, {2}, sinks to {3}.",
@@ -135,11 +135,17 @@ final class BorrowedIdioms {
     private static List<Idiom> loweredSeventh() {
         return List.of(
                 Idiom.named("double plagal", BORROWED, PLAGAL)
-                        .worth(9, 0)
+                        .worth(11, 0)
                         .because(change -> Phrase.sentence(
                                 "{0} stands a fourth above {1}, as {1} does above {2}: a plagal step before the plagal one.",
                                 change.now(0), change.now(1), change.degree(1)))
-                        .inMajor("[V IV] I -> bVII IV", "I [IV] I -> bVII,="),
+                        .inMajor("[V IV] I -> bVII IV"),
+                Idiom.named("double plagal", BORROWED, PLAGAL)
+                        .worth(8, 0)
+                        .because(change -> Phrase.sentence(
+                                "{0} stands a fourth above {1}, as {1} does above {2}: a plagal step before the plagal one.",
+                                change.now(0), change.now(1), change.degree(1)))
+                        .inMajor("I [IV] I -> bVII,="),
                 Idiom.named("double plagal", BORROWED, PLAGAL)
                         .worth(7, 0)
                         .because(change -> Phrase.sentence(
@@ -165,7 +171,7 @@ final class BorrowedIdioms {
 
     private static List<Idiom> loweredThird() {
         return List.of(
-                loweredThird(8).inMajor("I [iii] IV -> bIII"),
+                loweredThird(10).inMajor("I [iii] IV -> bIII"),
                 loweredThird(6).inMajor("I [] IV -> bIII", "I [vi] IV -> bIII"));
     }
 
@@ -200,7 +206,7 @@ final class BorrowedIdioms {
                                 change.degree(5)))
                         .inMajor("[V] I -> viio7", "V [] I -> viio7"),
                 Idiom.named("borrowed iiø7", BORROWED, SUBDOMINANTS)
-                        .worth(8, 0)
+                        .worth(9, 0)
                         .where(Place.ANY_BASS)
                         .because(change -> Phrase.sentence(
                                 "{0} prepares {1} as {2} did, with the lowered sixth, {3}, that sinks to {4}.",
@@ -216,19 +222,23 @@ final class BorrowedIdioms {
                                 "{0} holds the lowered sixth, {1}, which sinks to {2} on the way home.",
                                 change.now(0), change.now(0).tones().get(2), change.degree(5)))
                         .inMajor("[ii] I -> iiø7", "IV [] I -> iiø7"),
-                Idiom.named("neapolitan", BORROWED, Source.first("neapolitanChords"))
-                        .worth(8, 2)
-                        .because(change -> Phrase.sentence(
-                                "{0}, the major chord on the lowered second, has {1} in the bass and prepares {2}.",
-                                change.now(0), change.now(0).bass(), change.after()))
-                        .inMajor("[ii] V -> N6", "[IV] V -> N6")
+                neapolitan(8, 2).inMajor("[ii] V -> N6", "[IV] V -> N6"),
+                neapolitan(9, 1)
                         .inMinor("[iv] V -> N6", "[iio] V -> N6", "iv [] V -> N6", "[VI] V -> N6"));
+    }
+
+    private static Idiom neapolitan(int lift, int restraint) {
+        return Idiom.named("neapolitan", BORROWED, Source.first("neapolitanChords"))
+                .worth(lift, restraint)
+                .because(change -> Phrase.sentence(
+                        "{0}, the major chord on the lowered second, has {1} in the bass and prepares {2}.",
+                        change.now(0), change.now(0).bass(), change.after()));
     }
 
     private static List<Idiom> inMinor() {
         return List.of(
                 Idiom.named("borrowed IV", BORROWED, MIXTURE)
-                        .worth(7, 1)
+                        .worth(9, 1)
                         .because(change -> Phrase.sentence(
                                 "{0} brings the raised sixth, {1}: the light of the dorian mode.",
                                 change.now(0), change.now(0).tones().get(1)))

@@ -113,9 +113,23 @@ final class ChangeFinder {
         boolean endStays =
                 !change.isInsertion() && end.equals(row.chord(change.last()));
         boolean same = chords.size() == 1 && stays;
+        boolean adds = change.idiom().colour() != Colour.ENRICHED || isAdded(change.old(0), change.now(0));
         return !same
-                && (stays || !isSameTriad(change.before(), change.now(0)))
+                && adds
+                && (stays || mayFollow(change, change.before(), change.now(0)))
                 && (endStays || !isSameTriad(change.after(), end));
+    }
+
+    private static boolean isAdded(Chord old, Chord now) {
+        return old.tones().stream().allMatch(now::holds)
+                && now.kind().intervals().size() > old.kind().intervals().size();
+    }
+
+    /** A triad may become the dominant seventh on its own root. */
+    private static boolean mayFollow(Change change, Chord before, Chord now) {
+        return !isSameTriad(before, now)
+                || change.idiom().colour() == Colour.APPLIED
+                        && !before.kind().holds(Interval.MINOR_SEVENTH);
     }
 
     private static boolean isSameTriad(Chord one, Chord other) {

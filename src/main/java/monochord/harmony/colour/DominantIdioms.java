@@ -75,25 +75,34 @@ final class DominantIdioms {
                                 "* [] XM -> ii7/XM V7/XM")
                         .inMinor("* [] Xm -> iiø7/Xm V7/Xm", "* [] XM -> ii7/XM V7/XM"),
                 Idiom.named("two-five", APPLIED, EMBELLISHING)
-                        .worth(8, 1)
+                        .worth(9, 1)
                         .because(change -> Phrase.sentence(
                                 "{0} comes before {1} as the two before its five.", change.now(0), change.now(1)))
                         .inMajor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V7] I -> ii|ii7,=")
                         .inMinor("[V7/Xm] Xm -> iiø7/Xm,=", "[V7/XM] XM -> ii7/XM,=", "[V7] i -> iio|iiø7,="));
     }
 
+    private static Phrase aTritoneAway(Change change) {
+        return Phrase.sentence(
+                "{0} stands a tritone from {1} and has its third and seventh, the other way round; the bass sinks a half"
+                        + " step to {2}.",
+                change.now(0), change.old(0), change.after());
+    }
+
     private static List<Idiom> tritone() {
         return List.of(
                 Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
                         .worth(9, 1)
-                        .because(change -> Phrase.sentence(
-                                "{0} stands a tritone from {1} and has its third and seventh, the other way round; the bass"
-                                        + " sinks a half step to {2}.",
-                                change.now(0), change.old(0), change.after()))
-                        .inMajor("[V7] I -> bII7", "[V7/Xm] Xm -> bII7/Xm", "[V7/XM] XM -> bII7/XM")
-                        .inMinor("[V7] i -> bII7", "[V7/Xm] Xm -> bII7/Xm", "[V7/XM] XM -> bII7/XM"),
+                        .because(DominantIdioms::aTritoneAway)
+                        .inMajor("[V7] I -> bII7")
+                        .inMinor("[V7] i -> bII7"),
                 Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
-                        .worth(6, 3)
+                        .worth(8, 2)
+                        .because(DominantIdioms::aTritoneAway)
+                        .inMajor("[V7/Xm] Xm -> bII7/Xm", "[V7/XM] XM -> bII7/XM")
+                        .inMinor("[V7/Xm] Xm -> bII7/Xm", "[V7/XM] XM -> bII7/XM"),
+                Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
+                        .worth(5, 3)
                         .because(change -> Phrase.sentence(
                                 "{0} is the tritone substitute of the dominant seventh: the bass sinks a half step to {1}.",
                                 change.now(0), change.after()))

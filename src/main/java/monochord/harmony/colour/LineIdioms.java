@@ -105,7 +105,9 @@ final class LineIdioms {
                         .because(LineIdioms::falling)
                         .inMajor(
                                 "[I I] IV -> =,Imaj7 I7",
-                                "[I I] * -> =,Imaj7 I7,Iadd6",
+                                "[I I] ii -> =,Imaj7 I7,Iadd6",
+                                "[I I] V -> =,Imaj7 I7,Iadd6",
+                                "[I I] vi -> =,Imaj7 I7,Iadd6",
                                 "[I I I I] -> = Imaj7 I7 Iadd6",
                                 "[vi vi] -> =,vimaj7 vi7,viadd6",
                                 "[vi vi vi vi] -> = vimaj7 vi7 viadd6")
@@ -180,8 +182,14 @@ final class LineIdioms {
                 Idiom.named("chromatic descent", BASS, BASS_LINES)
                         .worth(8, 1)
                         .because(LineIdioms::bassLine)
-                        .inMajor("[I V IV] -> = V6 v6,IV6", "I [V IV] -> V6 v6,IV6", "[I] vi -> =,Imaj42,I42")
-                        .inMinor("[i VII] VI -> =,V6 i42,IV6", "[i] VI -> =,V6,i42,IV6", "i [VII] VI -> i42,IV6"),
+                        .inMajor("[I V IV] -> = V6 v6,IV6", "I [V IV] -> V6 v6,IV6")
+                        .inMinor("[i VII] VI -> =,V6 i42,IV6", "i [VII] VI -> i42,IV6"),
+                Idiom.named("chromatic descent", BASS, BASS_LINES)
+                        .worth(7, 1)
+                        .where(Place.A_BAR)
+                        .because(LineIdioms::bassLine)
+                        .inMajor("[I] vi -> =,Imaj42,I42")
+                        .inMinor("[i] VI -> =,V6,i42,IV6"),
                 Idiom.named("stepping bass", BASS, Source.first("popRockHarmony"))
                         .worth(7, 0)
                         .because(LineIdioms::bassLine)
@@ -191,18 +199,22 @@ final class LineIdioms {
 
     private static List<Idiom> mediants() {
         Source source = Source.lesson("19b");
-        return List.of(Idiom.named("mediant", CHROMATIC, source)
-                .worth(7, 3)
-                .because(LineIdioms::aThirdAway)
-                .inMajor(
-                        "I [iii] IV -> III",
-                        "I [] IV -> III",
-                        "I [vi] * -> VI",
-                        "I [iii] * -> bIII",
-                        "I [] I -> bVI",
-                        "I [] I -> bIII",
-                        "I [vi] * -> bVI")
-                .inMinor("i [VI] * -> #vi", "i [III] * -> iii"));
+        return List.of(
+                Idiom.named("mediant", CHROMATIC, source)
+                        .worth(9, 3)
+                        .because(LineIdioms::aThirdAway)
+                        .inMajor("I [iii] IV -> III"),
+                Idiom.named("mediant", CHROMATIC, source)
+                        .worth(7, 3)
+                        .because(LineIdioms::aThirdAway)
+                        .inMajor(
+                                "I [] IV -> III",
+                                "I [vi] * -> VI",
+                                "I [iii] * -> bIII",
+                                "I [] I -> bVI",
+                                "I [] I -> bIII",
+                                "I [vi] * -> bVI")
+                        .inMinor("i [VI] * -> #vi", "i [III] * -> iii"));
     }
 
     private static Phrase aThirdAway(Change change) {

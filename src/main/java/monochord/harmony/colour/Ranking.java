@@ -22,7 +22,7 @@ final class Ranking {
             Idea best = left.stream().max(BEST).orElseThrow();
             left.remove(best);
             ranked.add(best);
-            left.replaceAll(idea -> idea.scored(idea.score() - less(best, idea)));
+            left.replaceAll(idea -> idea.scored(Math.min(idea.score(), idea.worth() - less(best, idea))));
         }
         return List.copyOf(ranked);
     }

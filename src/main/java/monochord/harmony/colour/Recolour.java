@@ -59,7 +59,7 @@ public final class Recolour {
         this.melody = melody;
         this.manner = manner;
         this.ideas = ideas(row, new Overlay(melody, row.progression), manner);
-        this.combination = Combination.best(combinable(ideas, manner.isBold()), manner.isBold());
+        this.combination = combination();
     }
 
     public static Recolour of(Progression progression, Optional<Melody> melody) {
@@ -68,6 +68,16 @@ public final class Recolour {
 
     public static Recolour of(Progression progression, Optional<Melody> melody, Manner manner) {
         return new Recolour(new PlainRow(progression, manner.isLoop()), melody, manner);
+    }
+
+    /** Where no combination counts more than the first idea alone, it is that. */
+    private Combination combination() {
+        boolean bold = manner.isBold();
+        Combination best = Combination.best(combinable(ideas, bold), bold);
+        return change().filter(idea -> Combination.alone(idea, bold) >= best.score())
+                .map(idea -> new Combination(List.of(idea), Combination.alone(idea, bold)))
+                .filter(alone -> alone.score() > 0)
+                .orElse(best);
     }
 
     /** Of the forms of one idiom that begin at one place only the best. */
