@@ -98,7 +98,12 @@ final class LineIdioms {
                         .worth(9, 1)
                         .where(Place.TWO_BARS)
                         .because(LineIdioms::falling)
-                        .inMajor("[I] -> =,Imaj7,I7,Iadd6", "[vi] -> =,vimaj7,vi7,viadd6", "[ii] -> =,iimaj7,ii7,iiadd6")
+                        .inMajor(
+                                "[I] ii -> =,Imaj7,I7,Iadd6",
+                                "[I] V -> =,Imaj7,I7,Iadd6",
+                                "[I] vi -> =,Imaj7,I7,Iadd6",
+                                "[vi] -> =,vimaj7,vi7,viadd6",
+                                "[ii] -> =,iimaj7,ii7,iiadd6")
                         .inMinor("[i] -> =,imaj7,i7,iadd6", "[iv] -> =,ivmaj7,iv7,ivadd6"),
                 Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
                         .worth(9, 1)

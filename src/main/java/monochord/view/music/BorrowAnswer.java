@@ -30,6 +30,11 @@ import monochord.view.Table.Column;
  * @param source the one parallel scale asked for, or null for all
  */
 public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) implements Answer {
+    private static final Phrase LEFT_OUT = Phrase.sentence(
+            "Left out: the sevenths and diminished chords of the farther modes, and what locrian alone gives; {0} lists one"
+                    + " mode whole.",
+            Phrase.verb("borrow dorian"));
+
     private static final int NUMERAL = 12;
     private static final int SYMBOL = 12;
     private static final int NOTES = 17;
@@ -44,6 +49,9 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             return text.build().wrapped(look.width());
         }
         text.lines(look.plain() ? sentences(look) : table().text(look));
+        if (source == null) {
+            text.line(LEFT_OUT, Style.QUIET);
+        }
         text.line(advice(), Style.QUIET);
         return text.build().wrapped(look.width());
     }
@@ -147,5 +155,6 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             object.put("changed", borrowed.changed());
             BorrowedAnswer.setting(object, BorrowedChordContext.of(borrowed, key));
         });
+        json.put("remark", source == null ? LEFT_OUT.toString() : "");
     }
 }
