@@ -8,9 +8,12 @@ import monochord.harmony.Progression;
 import monochord.harmony.melody.FitNote;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
+import monochord.theory.Numeral;
 
 /** One change and all other chords left as they are. */
 public final class Idea {
+    private static final String BORROWED = "borrowed ";
+
     private final Change change;
     private final int worth;
     private final int score;
@@ -44,6 +47,13 @@ public final class Idea {
     /** The name of the idiom, as it is typed behind {@code with}. */
     public String name() {
         return change.idiom().name();
+    }
+
+    /** The same to be read: {@code borrowed ♭VI}. */
+    public Phrase nameInWords() {
+        return name().startsWith(BORROWED)
+                ? Phrase.of("borrowed {0}", Numeral.parse(name().substring(BORROWED.length())))
+                : Phrase.typed(name());
     }
 
     public Colour colour() {

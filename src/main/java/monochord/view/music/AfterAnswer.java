@@ -105,7 +105,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
                     Style.QUIET);
         }
         if (!collections().isEmpty()) {
-            text.line(Phrase.sentence("Whatever they do one time in twenty or more is here."), Style.QUIET);
+            text.line(Phrase.sentence("What ten songs or more do one time in twenty is all here."), Style.QUIET);
         }
         if (!classical.isEmpty()) {
             text.line(classicalScores(), Style.QUIET);

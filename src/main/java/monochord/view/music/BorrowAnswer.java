@@ -155,6 +155,8 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             object.put("changed", borrowed.changed());
             BorrowedAnswer.setting(object, BorrowedChordContext.of(borrowed, key));
         });
-        json.put("remark", source == null ? LEFT_OUT.toString() : "");
+        if (source == null) {
+            json.put("remark", LEFT_OUT.toString());
+        }
     }
 }

@@ -146,12 +146,12 @@ record IdeaText(Idea idea) {
         return new Progression(before().key(), bars, false);
     }
 
-    /** {@code Fm after F, chord 4: with borrowed iv at 4}. */
+    /** {@code Fm between F and C, chord 4: borrowed iv}. */
     static Phrase inOneLine(Idea idea) {
         Phrase what = idea.isInsertion()
                 ? Phrase.of("{0} between {1} and {2}", chords(idea.to()), idea.before(), idea.after())
                 : Phrase.of("{0} for {1}", chords(idea.to()), chords(idea.from()));
-        return Phrase.of("{0}: {1}", what.styled(Style.STRONG), Phrase.verb("with " + idea.name() + " at " + idea.place()));
+        return Phrase.of("{0}, chord {1}: {2}", what.styled(Style.STRONG), idea.place(), idea.nameInWords());
     }
 
     static Phrase chords(List<ChordEvent> events) {

@@ -75,7 +75,7 @@ public record RecolourAnswer(Recolour recolour, boolean isMore, List<Phrase> rem
         StyledText.Builder text = StyledText.builder(look.reader());
         List<Idea> others = recolour.elsewhere(ELSEWHERE);
         if (!others.isEmpty()) {
-            text.line(Phrase.of("Elsewhere:"), Style.HEADING);
+            text.gap().line(Phrase.of("Elsewhere:"), Style.HEADING);
         }
         others.forEach(idea -> text.line(IdeaText.inOneLine(idea)));
         return text.build().wrapped(look.width());

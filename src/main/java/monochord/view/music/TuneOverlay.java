@@ -2,8 +2,7 @@ package monochord.view.music;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
-import monochord.harmony.Progression;
+import java.util.Objects;
 import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.Fit;
@@ -25,7 +24,10 @@ final class TuneOverlay {
     /** Nothing where there is no tune. */
     static StyledText text(Recolour recolour, Idea change, Look look) {
         return recolour.melody()
-                .map(tune -> table(Fit.of(tune, change.progression())).text(look))
+                .map(tune -> StyledText.builder()
+                        .gap()
+                        .lines(table(Fit.of(tune, change.progression())).text(look))
+                        .build())
                 .orElse(StyledText.EMPTY);
     }
 
@@ -34,40 +36,43 @@ final class TuneOverlay {
                 Column.left(fit.progression().barred() ? Phrase.of("bar") : Phrase.NOTHING),
                 Column.left(Phrase.of("chord")).atLeast(CHORD),
                 Column.left(Phrase.of("tune")));
-        TreeMap<Integer, List<Phrase>> byChord = new TreeMap<>();
-        List<FitNote> notes = fit.notes();
-        int number = -1;
-        Object last = null;
-        List<FitNote> firsts = new ArrayList<>();
-        for (FitNote note : notes) {
-            if (!java.util.Objects.equals(note.span(), last) || number < 0) {
-                number++;
-                last = note.span();
-                firsts.add(note);
-            }
-            byChord.computeIfAbsent(number, any -> new ArrayList<>()).add(pitch(note));
-        }
-        for (int i = 0; i < firsts.size(); i++) {
-            FitNote first = firsts.get(i);
+        long bar = 0;
+        for (List<FitNote> over : byChord(fit.notes())) {
+            FitNote first = over.get(0);
+            long here = bar(first, fit);
             table.row(
-                    bar(first, fit),
+                    here == bar ? Phrase.NOTHING : Phrase.of("{0}", (int) here),
                     first.chord()
                             .map(chord -> Phrase.of("{0}", chord).styled(Style.STRONG))
                             .orElse(Phrase.NOTHING),
-                    Phrase.row(byChord.get(i)));
+                    Phrase.row(over.stream().map(TuneOverlay::pitch).toList()));
+            bar = here;
         }
         return table;
     }
 
-    private static Phrase bar(FitNote note, Fit fit) {
-        if (!fit.progression().barred() || note.span() == null) {
-            return Phrase.NOTHING;
+    /** The notes over each chord together; those of the pick-up first. */
+    private static List<List<FitNote>> byChord(List<FitNote> notes) {
+        List<List<FitNote>> groups = new ArrayList<>();
+        for (FitNote note : notes) {
+            List<FitNote> last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
+            if (last != null && Objects.equals(last.get(0).span(), note.span())) {
+                last.add(note);
+            } else {
+                groups.add(new ArrayList<>(List.of(note)));
+            }
         }
-        Progression chords = fit.progression();
-        Beats bar = Fit.bar(fit.melody(), chords);
+        return groups;
+    }
+
+    /** The number of the bar in which the chord begins, from 1; 0 without bars and before the first chord. */
+    private static long bar(FitNote note, Fit fit) {
+        if (!fit.progression().barred() || note.span() == null) {
+            return 0;
+        }
+        Beats bar = Fit.bar(fit.melody(), fit.progression());
         Beats start = note.span().start();
-        long number = 1 + start.numerator() * bar.denominator() / (start.denominator() * bar.numerator());
-        return Phrase.of("{0}", (int) number);
+        return 1 + start.numerator() * bar.denominator() / (start.denominator() * bar.numerator());
     }
 
     private static Phrase pitch(FitNote note) {
