@@ -93,7 +93,8 @@ class PromisesTest {
                 withoutOrigin(json("numeral Dm7b5 in C")));
         assertEquals(row("VII 7 G", "G B D", NONE, "A minor"), withoutOrigin(json("numeral VII in Am")));
         assertEquals(row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"), withoutOrigin(json("numeral 4 in Eb")));
-        assertEquals(rowOn("E", "I6 1/3 C/E".split(" "), "C E G", NONE, "C major"), withoutOrigin(json("numeral C/E in C")));
+        assertEquals(
+                rowOn("E", "I6 1/3 C/E".split(" "), "C E G", NONE, "C major"), withoutOrigin(json("numeral C/E in C")));
     }
 
     private static String withoutOrigin(String line) {

@@ -67,10 +67,11 @@ class TunesTest {
     void recoloursBestFirst() {
         String line = json("recolour IV I V vi V I in D");
         assertTrue(
-                line.startsWith("{\"kind\":\"recolour\",\"key\":\"D major\",\"ideas\":[{\"at\":2,\"first\":2,\"last\":3,"
-                        + "\"from\":\"V vi\",\"to\":\"Vsus4 bVImaj7\",\"symbol\":\"Asus4 Bbmaj7\","
-                        + "\"idiom\":\"borrowed bVI\",\"colour\":\"borrowed\",\"score\":10,"
-                        + "\"symbols\":[\"G\",\"D\",\"Asus4\",\"Bbmaj7\",\"A\",\"D\"],\"reasons\":[\""),
+                line.startsWith(
+                        "{\"kind\":\"recolour\",\"key\":\"D major\",\"ideas\":[{\"at\":2,\"first\":2,\"last\":3,"
+                                + "\"from\":\"V vi\",\"to\":\"Vsus4 bVImaj7\",\"symbol\":\"Asus4 Bbmaj7\","
+                                + "\"idiom\":\"borrowed bVI\",\"colour\":\"borrowed\",\"score\":10,"
+                                + "\"symbols\":[\"G\",\"D\",\"Asus4\",\"Bbmaj7\",\"A\",\"D\"],\"reasons\":[\""),
                 line);
         assertTrue(
                 line.contains("\"default\":0,\"best\":[\"G\",\"D\",\"Asus4\",\"Bbmaj7\",\"A\",\"D\"],"

@@ -43,14 +43,12 @@ class WaysOnTest {
 
     /** Source: the counts that travel with the program, Billboard; those below a share of five in a hundred may stay out. */
     @ParameterizedTest(name = "after {0}: {1}")
-    @CsvSource({
-        "II, I, 238, 1196, 42", "III, IV, 67, 400, 22", "iii, V, 178, 1479, 33", "V, IV, 2061, 9163, 254"
-    })
+    @CsvSource({"II, I, 238, 1196, 42", "III, IV, 67, 400, 22", "iii, V, 178, 1479, 33", "V, IV, 2061, 9163, 254"})
     void nothingThatSongsDoIsMissing(String from, String to, int count, int of, int songs) {
         String json = Run.of("after " + from + " in C --json").out();
         assertTrue(
-                json.matches(".*\\{\"numeral\":\"" + to + "\",[^{}]*\"count\":" + count + ",\"of\":" + of + ",\"songs\":"
-                        + songs + "[},].*\\s*"),
+                json.matches(".*\\{\"numeral\":\"" + to + "\",[^{}]*\"count\":" + count + ",\"of\":" + of
+                        + ",\"songs\":" + songs + "[},].*\\s*"),
                 json);
     }
 

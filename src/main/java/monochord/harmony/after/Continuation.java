@@ -69,16 +69,12 @@ public record Continuation(
 
     /** Whether songs go this way at least so many times of a hundred. */
     public boolean isCountedFrom(int percent) {
-        return backing != null
-                && !backing.isFromFewSongs()
-                && 100 * backing.times() >= percent * backing.of();
+        return backing != null && !backing.isFromFewSongs() && 100 * backing.times() >= percent * backing.of();
     }
 
     /** Whether the counts, which go by triads, say the same of both: an applied chord and the same chord by its degree. */
     public boolean isSameTriadAs(Continuation other) {
-        return backing != null
-                && backing.equals(other.backing)
-                && chord.root().equals(other.chord.root());
+        return backing != null && backing.equals(other.backing) && chord.root().equals(other.chord.root());
     }
 
     /** What it is ranked by without counts: ten for each weight, up to forty by its share in songs, and how smoothly it moves. */

@@ -27,7 +27,8 @@ public enum Road {
         ChordFunction function = ChordFunction.of(chord, key);
         if (function.goal() != null) {
             return ROUND;
-        } else if (function.isDominantOfKey() || chord.root().equals(key.tonic()) && chord.bass().equals(key.note(5))) {
+        } else if (function.isDominantOfKey()
+                || chord.root().equals(key.tonic()) && chord.bass().equals(key.note(5))) {
             return TO_THE_FIVE;
         } else if (!key.isOwn(chord)) {
             return BORROWED;

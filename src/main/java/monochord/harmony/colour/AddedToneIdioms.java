@@ -48,8 +48,8 @@ final class AddedToneIdioms {
         return Idiom.named("added tone", ENRICHED, Source.COMMON_PRACTICE)
                 .worth(4, 0)
                 .where(Place.ANY_BASS)
-                .because(change -> Phrase.sentence(
-                        "{0} colours {1} and can be held over it.", addition(change), change.old(0)))
+                .because(change ->
+                        Phrase.sentence("{0} colours {1} and can be held over it.", addition(change), change.old(0)))
                 .inMajor(
                         "[IV] * -> IVmaj7",
                         "[IV] * -> IVadd9",

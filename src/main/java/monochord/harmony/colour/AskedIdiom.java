@@ -43,7 +43,11 @@ public record AskedIdiom(String name, Numeral numeral) {
                 .findFirst()
                 .map(name -> new AskedIdiom(name, null))
                 .orElseThrow(() -> Unreadable.because(
-                        text, 0, "an idiom", "expected borrowed and a numeral, or " + String.join(", ", others()), EXAMPLE));
+                        text,
+                        0,
+                        "an idiom",
+                        "expected borrowed and a numeral, or " + String.join(", ", others()),
+                        EXAMPLE));
     }
 
     private static List<String> others() {
@@ -51,7 +55,11 @@ public record AskedIdiom(String name, Numeral numeral) {
     }
 
     private static String plain(String text) {
-        return text.strip().toLowerCase(Locale.ROOT).replace('é', 'e').replace('-', ' ').replaceAll("\\s+", " ");
+        return text.strip()
+                .toLowerCase(Locale.ROOT)
+                .replace('é', 'e')
+                .replace('-', ' ')
+                .replaceAll("\\s+", " ");
     }
 
     /**
@@ -96,7 +104,8 @@ public record AskedIdiom(String name, Numeral numeral) {
 
     /** Chords put in between count with the one behind them; at the end of a loop with the last. */
     private static boolean touches(Change change, int at) {
-        boolean isRoundTheLoop = change.isInsertion() && change.first() == change.row().size();
+        boolean isRoundTheLoop =
+                change.isInsertion() && change.first() == change.row().size();
         return change.isInsertion()
                 ? change.first() == at || isRoundTheLoop && change.first() - 1 == at
                 : change.first() <= at && at <= change.last();

@@ -64,10 +64,7 @@ final class BorrowedIdioms {
                         .because(change -> Phrase.sentence(
                                 "{0} comes where {1} was expected after the dominant, and the suspended {2} of {3} stays"
                                         + " as its third.",
-                                change.now(1),
-                                change.old(1),
-                                change.degree(1),
-                                change.now(0)))
+                                change.now(1), change.old(1), change.degree(1), change.now(0)))
                         .inMajor(
                                 "[V vi] IV -> Vsus4|V7sus4 bVI|bVImaj7",
                                 "[V vi] ii -> Vsus4|V7sus4 bVI|bVImaj7",
@@ -95,7 +92,7 @@ final class BorrowedIdioms {
                 Idiom.named("borrowed bVI", BORROWED, LESSON)
                         .worth(8, 0)
                         .because(change -> Phrase.sentence(
-                                "{0} prepares the dominant from a half step above it, and the suspended {1} of {2} waits"
+                                "{0} prepares the dominant from a half step above it, and the suspended {1} of {2} is held"
                                         + " over from it.",
                                 change.now(0), change.degree(1), change.now(1)))
                         .inMajor("[vi V] -> bVI|bVImaj7 Vsus4|V7sus4,=", "[IV V] -> bVI|bVImaj7 Vsus4|V7sus4,="),
@@ -223,8 +220,7 @@ final class BorrowedIdioms {
                                 change.now(0), change.now(0).tones().get(2), change.degree(5)))
                         .inMajor("[ii] I -> iiø7", "IV [] I -> iiø7"),
                 neapolitan(8, 2).inMajor("[ii] V -> N6", "[IV] V -> N6"),
-                neapolitan(9, 1)
-                        .inMinor("[iv] V -> N6", "[iio] V -> N6", "iv [] V -> N6", "[VI] V -> N6"));
+                neapolitan(9, 1).inMinor("[iv] V -> N6", "[iio] V -> N6", "iv [] V -> N6", "[VI] V -> N6"));
     }
 
     private static Idiom neapolitan(int lift, int restraint) {
@@ -242,7 +238,12 @@ final class BorrowedIdioms {
                         .because(change -> Phrase.sentence(
                                 "{0} brings the raised sixth, {1}: the light of the dorian mode.",
                                 change.now(0), change.now(0).tones().get(1)))
-                        .inMinor("i [iv] i -> IV", "i [iv] VII -> IV", "III [iv] i -> IV", "VII [iv] i -> IV", "i [] VI -> IV6"),
+                        .inMinor(
+                                "i [iv] i -> IV",
+                                "i [iv] VII -> IV",
+                                "III [iv] i -> IV",
+                                "VII [iv] i -> IV",
+                                "i [] VI -> IV6"),
                 Idiom.named(PICARDY, BORROWED, MIXTURE)
                         .worth(7, 1)
                         .because(change -> Phrase.sentence(

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.ChordFunction;
 import monochord.theory.Chord;
-import monochord.theory.Numeral;
 import monochord.theory.TriadQuality;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Interval;
@@ -36,7 +35,8 @@ final class ChangeFinder {
         for (MovePattern pattern : idiom.patterns(row.key.isMinor())) {
             for (int first = pattern.isInsertion() ? 1 : 0; first <= row.size(); first++) {
                 int last = first + pattern.replaced().size() - 1;
-                if (last < row.size() && fits(pattern, first, last, idiom.places().contains(Place.ANY_BASS))) {
+                if (last < row.size()
+                        && fits(pattern, first, last, idiom.places().contains(Place.ANY_BASS))) {
                     add(found, idiom, pattern, first, last);
                 }
             }
@@ -93,8 +93,8 @@ final class ChangeFinder {
             return plain;
         }
         ChordEvent fuller = row.event(word.fuller());
-        Stream<NoteName> more = fuller.chord().tones().stream()
-                .filter(tone -> !plain.chord().holds(tone));
+        Stream<NoteName> more =
+                fuller.chord().tones().stream().filter(tone -> !plain.chord().holds(tone));
         Stream<Chord> around = Stream.of(row.around(first - 1), row.around(last + 1), replaced(first, last));
         List<Chord> beside = around.filter(chord -> chord != null).toList();
         boolean held = more.allMatch(tone -> beside.stream().anyMatch(chord -> chord.holds(tone)));
@@ -109,9 +109,9 @@ final class ChangeFinder {
     private boolean isNew(Change change) {
         List<ChordEvent> chords = change.chords();
         Chord end = chords.get(chords.size() - 1).chord();
-        boolean stays = !change.isInsertion() && change.put().get(0).get(0).chord().equals(change.old(0));
-        boolean endStays =
-                !change.isInsertion() && end.equals(row.chord(change.last()));
+        boolean stays =
+                !change.isInsertion() && change.put().get(0).get(0).chord().equals(change.old(0));
+        boolean endStays = !change.isInsertion() && end.equals(row.chord(change.last()));
         boolean same = chords.size() == 1 && stays;
         boolean adds = change.idiom().colour() != Colour.ENRICHED || isAdded(change.old(0), change.now(0));
         return !same
@@ -128,8 +128,7 @@ final class ChangeFinder {
     /** A triad may become the dominant seventh on its own root. */
     private static boolean mayFollow(Change change, Chord before, Chord now) {
         return !isSameTriad(before, now)
-                || change.idiom().colour() == Colour.APPLIED
-                        && !before.kind().holds(Interval.MINOR_SEVENTH);
+                || change.idiom().colour() == Colour.APPLIED && !before.kind().holds(Interval.MINOR_SEVENTH);
     }
 
     private static boolean isSameTriad(Chord one, Chord other) {
@@ -143,8 +142,7 @@ final class ChangeFinder {
         for (Place place : change.idiom().places()) {
             boolean holds = switch (place) {
                 case A_BAR -> !isStrict || row.beats(change.changedFrom()).compareTo(BAR) >= 0;
-                case TWO_BARS ->
-                    !isStrict || row.beats(change.changedFrom()).compareTo(BAR.times(2)) >= 0;
+                case TWO_BARS -> !isStrict || row.beats(change.changedFrom()).compareTo(BAR.times(2)) >= 0;
                 case ANY_BASS -> true;
                 case PREPARED ->
                     change.before() != null
@@ -192,6 +190,7 @@ final class ChangeFinder {
                 && event.numeral().alteration() == -1
                 && event.chord().kind().holds(Interval.MINOR_SEVENTH);
         boolean suspended = event.chord().kind().quality() == TriadQuality.SUSPENDED;
-        return substitute || !suspended && ChordFunction.of(event.chord(), row.key).isDominantOfKey();
+        return substitute
+                || !suspended && ChordFunction.of(event.chord(), row.key).isDominantOfKey();
     }
 }

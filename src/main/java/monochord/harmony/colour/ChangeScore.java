@@ -86,10 +86,8 @@ final class ChangeScore {
         int at = change.changedFrom();
         boolean late = 2 * change.first() >= row.size();
         boolean hurried = change.spans().stream()
-                .anyMatch(span -> span.beats()
-                                .times(row.progression.beatsPerBar())
-                                .compareTo(Beats.ONE)
-                        < 0);
+                .anyMatch(span ->
+                        span.beats().times(row.progression.beatsPerBar()).compareTo(Beats.ONE) < 0);
         return (row.isSecondTime(at) ? RecolourWeights.SECOND_TIME : 0)
                 - (row.isFirstTime(at) ? RecolourWeights.FIRST_TIME : 0)
                 + (late ? RecolourWeights.LATE : 0)
@@ -99,8 +97,6 @@ final class ChangeScore {
 
     /** Whether the row begins with another chord. */
     private boolean changesTheStart() {
-        return change.first() == 0
-                && !change.isInsertion()
-                && !change.now(0).equals(change.old(0));
+        return change.first() == 0 && !change.isInsertion() && !change.now(0).equals(change.old(0));
     }
 }

@@ -22,14 +22,14 @@ record Combination(List<Idea> ideas, int score) {
      */
     static Combination best(List<Idea> ideas, boolean bold) {
         List<Idea> inOrder = new ArrayList<>(ideas);
-        inOrder.sort((one, other) -> Integer.compare(
-                one.change().reachesTo(), other.change().reachesTo()));
-        Ways ways = new Ways();
+        inOrder.sort((one, other) ->
+                Integer.compare(one.change().reachesTo(), other.change().reachesTo()));
+        Ways ways = new Ways(bold);
         Way best = null;
         for (Idea idea : inOrder) {
             Way before = ways.bestBefore(idea);
             int alone = alone(idea, bold);
-            int score = before == null ? alone : before.score + alone + together(before.last, idea);
+            int score = before == null ? alone : before.score + alone + together(before.last, idea, bold);
             boolean joins = before != null && score > alone;
             Way way = new Way(idea, joins ? before : null, joins ? score : alone);
             ways.add(way);
@@ -56,9 +56,10 @@ record Combination(List<Idea> ideas, int score) {
     }
 
     /** What two ideas next to each other in a combination count together: never more than nothing. */
-    static int together(Idea one, Idea next) {
+    static int together(Idea one, Idea next, boolean bold) {
         int apart = next.change().changedFrom() - one.change().changedTo();
-        return -(apart <= RecolourWeights.NEAR ? RecolourWeights.CROWDED : 0)
+        int crowded = bold ? RecolourWeights.CROWDED_BOLDLY : RecolourWeights.CROWDED;
+        return -(apart <= RecolourWeights.NEAR ? crowded : 0)
                 - (one.name().equals(next.name()) ? RecolourWeights.AGAIN : 0);
     }
 
@@ -69,8 +70,13 @@ record Combination(List<Idea> ideas, int score) {
     private static final class Ways {
         private static final int MOST_REPLACED = 4;
 
+        private final boolean bold;
         private final LinkedList<Way> near = new LinkedList<>();
         private final Map<String, Way> far = new HashMap<>();
+
+        Ways(boolean bold) {
+            this.bold = bold;
+        }
 
         void add(Way way) {
             near.add(way);
@@ -92,12 +98,12 @@ record Combination(List<Idea> ideas, int score) {
             return best;
         }
 
-        private static Way better(Way best, Way way, Idea next) {
+        private Way better(Way best, Way way, Idea next) {
             return best == null || worth(way, next) > worth(best, next) ? way : best;
         }
 
-        private static int worth(Way way, Idea next) {
-            return way.score + together(way.last, next);
+        private int worth(Way way, Idea next) {
+            return way.score + together(way.last, next, bold);
         }
     }
 }

@@ -118,13 +118,13 @@ final class DominantIdioms {
 
     private static Idiom backdoor(int lift) {
         return Idiom.named("backdoor", BORROWED, Source.COMMON_PRACTICE)
-                        .worth(lift, 1)
-                        .because(change -> Phrase.sentence(
-                                "{0} goes home to {1} by a whole step up, the backdoor dominant: {2} sinks to {3}.",
-                                change.chords().get(change.chords().size() - 1).chord(),
-                                change.after(),
-                                change.key().note(Degree.of(6, -1)),
-                                change.degree(5)));
+                .worth(lift, 1)
+                .because(change -> Phrase.sentence(
+                        "{0} goes home to {1} by a whole step up, the backdoor dominant: {2} sinks to {3}.",
+                        change.chords().get(change.chords().size() - 1).chord(),
+                        change.after(),
+                        change.key().note(Degree.of(6, -1)),
+                        change.degree(5)));
     }
 
     private static List<Idiom> flatNine() {

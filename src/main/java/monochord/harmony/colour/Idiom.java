@@ -29,8 +29,7 @@ record Idiom(
         List<MovePattern> inMajor,
         List<MovePattern> inMinor) {
     static Idiom named(String name, Colour colour, Source source) {
-        return new Idiom(
-                name, colour, 0, 0, Set.of(), change -> Phrase.NOTHING, source, List.of(), List.of());
+        return new Idiom(name, colour, 0, 0, Set.of(), change -> Phrase.NOTHING, source, List.of(), List.of());
     }
 
     Idiom worth(int newLift, int newRestraint) {
@@ -38,8 +37,7 @@ record Idiom(
     }
 
     Idiom where(Place first, Place... rest) {
-        return new Idiom(
-                name, colour, lift, restraint, EnumSet.of(first, rest), reason, source, inMajor, inMinor);
+        return new Idiom(name, colour, lift, restraint, EnumSet.of(first, rest), reason, source, inMajor, inMinor);
     }
 
     Idiom because(Function<Change, Phrase> newReason) {

@@ -40,7 +40,10 @@ final class LeadingReasons {
         return held.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Phrase.counted(
-                        held.size(), "{0} can be held right through.", "{0} can be held right through.", Phrase.list(held)));
+                        held.size(),
+                        "{0} can be held right through.",
+                        "{0} can be held right through.",
+                        Phrase.list(held)));
     }
 
     private static boolean holds(Chord chord, NoteName tone) {

@@ -132,7 +132,8 @@ final class LineIdioms {
 
     static Phrase pedal(Change change) {
         return Phrase.sentence(
-                "{0} stays in the bass while the chords move above it.", change.now(0).bass());
+                "{0} stays in the bass while the chords move above it.",
+                change.now(0).bass());
     }
 
     private static List<Idiom> pedals() {
@@ -167,11 +168,13 @@ final class LineIdioms {
 
     private static Phrase bassLine(Change change) {
         List<NoteName> line = new ArrayList<>();
-        if (change.before() != null && fallsByStep(change.before().bass(), change.now(0).bass())) {
+        if (change.before() != null
+                && fallsByStep(change.before().bass(), change.now(0).bass())) {
             line.add(change.before().bass());
         }
         change.chords().forEach(event -> line.add(event.chord().bass()));
-        if (change.after() != null && fallsByStep(line.get(line.size() - 1), change.after().bass())) {
+        if (change.after() != null
+                && fallsByStep(line.get(line.size() - 1), change.after().bass())) {
             line.add(change.after().bass());
         }
         return Phrase.sentence("The bass comes down step by step: {0}.", Phrase.row(line));

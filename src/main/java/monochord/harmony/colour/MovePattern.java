@@ -58,8 +58,7 @@ record MovePattern(List<Token> before, List<Token> replaced, List<Token> after, 
                 return written.equals(ANY);
             }
             ChordKind there = chord.kind();
-            boolean suspended =
-                    beside && there.quality() == TriadQuality.SUSPENDED && triad.equals(ChordKind.MAJOR);
+            boolean suspended = beside && there.quality() == TriadQuality.SUSPENDED && triad.equals(ChordKind.MAJOR);
             return chord.root().fifths() - tonic.fifths() == root
                     && (suspended || there.triad().equals(triad))
                     && (kind == null || holdsAll(there));

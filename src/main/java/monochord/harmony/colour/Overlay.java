@@ -22,9 +22,7 @@ final class Overlay {
     }
 
     List<FitNote> clashes(Change change) {
-        return trial == null
-                ? List.of()
-                : trial.clashes(change.changedFrom(), change.changedTo(), change.spans());
+        return trial == null ? List.of() : trial.clashes(change.changedFrom(), change.changedTo(), change.spans());
     }
 
     Optional<Phrase> sentence(Change change) {

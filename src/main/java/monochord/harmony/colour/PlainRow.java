@@ -47,9 +47,8 @@ final class PlainRow {
             }
         }
         this.spans = ChordSpan.of(progression, Beats.ONE);
-        this.functions = struck.stream()
-                .map(slot -> ChordFunction.of(slot.chord(), key))
-                .toList();
+        this.functions =
+                struck.stream().map(slot -> ChordFunction.of(slot.chord(), key)).toList();
         this.isLoop = marked || !endsOnTonic();
         this.isFirstTime = new boolean[size()];
         this.isSecondTime = new boolean[size()];

@@ -86,8 +86,7 @@ public final class Recolour {
         Map<String, Idea> best = new LinkedHashMap<>();
         for (Idiom idiom : Idiom.all()) {
             for (Change change : finder.of(idiom)) {
-                Idea idea = new Idea(
-                        change, ChangeScore.of(change, manner.isBold(), overlay.added(change)), overlay);
+                Idea idea = new Idea(change, ChangeScore.of(change, manner.isBold(), overlay.added(change)), overlay);
                 best.merge(
                         idiom.name() + change.changedFrom(),
                         idea,
@@ -99,9 +98,8 @@ public final class Recolour {
 
     /** The ideas that make it better, without the first chord unless nothing else serves. */
     static List<Idea> combinable(List<Idea> ideas, boolean bold) {
-        List<Idea> good = ideas.stream()
-                .filter(idea -> Combination.alone(idea, bold) > 0)
-                .toList();
+        List<Idea> good =
+                ideas.stream().filter(idea -> Combination.alone(idea, bold) > 0).toList();
         List<Idea> later = good.stream().filter(idea -> idea.first() > 0).toList();
         return later.isEmpty() ? good.stream().limit(1).toList() : later;
     }
@@ -130,7 +128,9 @@ public final class Recolour {
 
     /** The one change to begin with; none where nothing makes it better. */
     public Optional<Idea> change() {
-        return ideas.stream().filter(idea -> idea.score() >= RecolourWeights.LEAST).findFirst();
+        return ideas.stream()
+                .filter(idea -> idea.score() >= RecolourWeights.LEAST)
+                .findFirst();
     }
 
     /** The next best ideas that make it better, one for each other place. */

@@ -38,6 +38,9 @@ final class RecolourWeights {
     /** In a combination, a change that begins within {@value #NEAR} chords of the last one's end. */
     static final int CROWDED = 6;
 
+    /** The same where boldness is asked for. */
+    static final int CROWDED_BOLDLY = 2;
+
     static final int NEAR = 3;
     /** In a combination, the same idiom twice running. */
     static final int AGAIN = 3;

@@ -44,7 +44,8 @@ final class Rewriting {
 
     private void keep(int from, int to) {
         for (int at = from; at < to; at++) {
-            pieces.add(new Piece(row.event(at), row.span(at).start(), row.span(at).end(), false));
+            pieces.add(
+                    new Piece(row.event(at), row.span(at).start(), row.span(at).end(), false));
         }
     }
 

@@ -70,8 +70,7 @@ final class UndeclaredChanges {
     }
 
     private ChordEvent dominantOf(int at) {
-        return event(new Chord(
-                row.chord(at).root().plus(Interval.PERFECT_FIFTH), ChordKind.DOMINANT_SEVENTH));
+        return event(new Chord(row.chord(at).root().plus(Interval.PERFECT_FIFTH), ChordKind.DOMINANT_SEVENTH));
     }
 
     private ChordEvent twoOf(int at) {
@@ -82,7 +81,10 @@ final class UndeclaredChanges {
     /** Before a major or minor chord that is not the first. */
     private Optional<Change> before(String name, int at, List<ChordEvent> put) {
         boolean isGoal = isTriad(at, ChordKind.MAJOR) || isTriad(at, ChordKind.MINOR);
-        boolean isThere = at > 0 && row.chord(at - 1).root().equals(put.get(put.size() - 1).chord().root());
+        boolean isThere = at > 0
+                && row.chord(at - 1)
+                        .root()
+                        .equals(put.get(put.size() - 1).chord().root());
         return !isGoal || at == 0 || isThere
                 ? Optional.empty()
                 : Optional.of(change(name, at, at - 1, List.of(put), this::leads));
@@ -90,8 +92,7 @@ final class UndeclaredChanges {
 
     private Phrase leads(Change change) {
         return Phrase.sentence(
-                "{0} leads to {1} as its dominant.",
-                change.now(change.chords().size() - 1), change.after());
+                "{0} leads to {1} as its dominant.", change.now(change.chords().size() - 1), change.after());
     }
 
     private Optional<Change> replaced(String name, int at, List<ChordEvent> put) {
@@ -110,8 +111,10 @@ final class UndeclaredChanges {
                 && isTriad(at, ChordKind.MAJOR)
                 && row.chord(at).root().fifths() - next.root().fifths() == 1;
         return falls
-                ? replaced("tritone", at, List.of(event(new Chord(
-                        next.root().plus(Interval.MINOR_SECOND), ChordKind.DOMINANT_SEVENTH))))
+                ? replaced(
+                        "tritone",
+                        at,
+                        List.of(event(new Chord(next.root().plus(Interval.MINOR_SECOND), ChordKind.DOMINANT_SEVENTH))))
                 : Optional.empty();
     }
 
@@ -119,7 +122,8 @@ final class UndeclaredChanges {
         Chord chord = row.chord(at);
         boolean seventh = chord.kind().holds(Interval.MINOR_SEVENTH);
         Chord held = new Chord(chord.root(), seventh ? SEVENTH_SUSPENDED : SUSPENDED);
-        boolean hasThird = chord.kind().quality() == TriadQuality.MAJOR || chord.kind().quality() == TriadQuality.MINOR;
+        boolean hasThird =
+                chord.kind().quality() == TriadQuality.MAJOR || chord.kind().quality() == TriadQuality.MINOR;
         return hasThird
                 ? Optional.of(change("suspended", at, at, List.of(List.of(event(held), row.event(at))), this::settles))
                 : Optional.empty();

@@ -89,7 +89,9 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
     private Phrase counted(Backing backing) {
         return collections().size() == 1
                 ? backing.inWords()
-                : Phrase.of("{0} ({1})", backing.inWords(), Phrase.typed(backing.collection().title()));
+                : Phrase.of(
+                        "{0} ({1})",
+                        backing.inWords(), Phrase.typed(backing.collection().title()));
     }
 
     private StyledText notes(Look look) {

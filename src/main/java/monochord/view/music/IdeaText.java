@@ -50,9 +50,9 @@ record IdeaText(Idea idea) {
     private StyledText inWords(Look look) {
         Progression now = idea.progression();
         return StyledText.builder(look.reader())
-                .line(Phrase.sentence("Before: {0}.", Phrase.row(before().symbols())))
-                .line(Phrase.sentence("After: {0}.", Phrase.row(now.symbols())))
-                .line(Phrase.sentence("By numerals: {0}.", Phrase.row(now.numerals())))
+                .line(Phrase.of("Before: {0}", Phrase.row(before().symbols())))
+                .line(Phrase.of("After: {0}", Phrase.row(now.symbols())))
+                .line(Phrase.of("By numerals: {0}", Phrase.row(now.numerals())))
                 .build()
                 .wrapped(look.width());
     }
@@ -75,7 +75,9 @@ record IdeaText(Idea idea) {
     }
 
     private static Phrase numeral(ChordEvent event) {
-        return event == null ? Phrase.NOTHING : Phrase.of("{0}", event.numeral()).styled(Style.QUIET);
+        return event == null
+                ? Phrase.NOTHING
+                : Phrase.of("{0}", event.numeral()).styled(Style.QUIET);
     }
 
     private List<PlaceOfRow> shown() {
@@ -159,7 +161,9 @@ record IdeaText(Idea idea) {
     }
 
     static List<String> numerals(Progression progression) {
-        return struck(progression).stream().map(event -> event.numeral().toString()).toList();
+        return struck(progression).stream()
+                .map(event -> event.numeral().toString())
+                .toList();
     }
 
     /** What the tune would have to sing otherwise. */

@@ -89,8 +89,7 @@ public record RecolourAnswer(Recolour recolour, boolean isMore, List<Phrase> rem
                                         ? Phrase.NOTHING
                                         : Phrase.sentence(
                                                 "With {0} or {1} behind it, it goes further.",
-                                                Phrase.verb("more"),
-                                                Phrase.verb("bold"))),
+                                                Phrase.verb("more"), Phrase.verb("bold"))),
                         Style.QUIET)
                 .line(
                         Phrase.sentence("Advice for your ear to decide. Agree each changed chord with the band first."),
@@ -106,7 +105,9 @@ public record RecolourAnswer(Recolour recolour, boolean isMore, List<Phrase> rem
         json.put("kind", "recolour")
                 .put("key", recolour.progression().key().toString())
                 .objects("ideas", told, this::json);
-        recolour.change().ifPresentOrElse(one -> json.put("default", told.indexOf(one)), () -> json.put("default", (String) null));
+        recolour.change()
+                .ifPresentOrElse(
+                        one -> json.put("default", told.indexOf(one)), () -> json.put("default", (String) null));
         json.put("best", recolour.best().chords())
                 .put("bestNumerals", IdeaText.numerals(recolour.best()))
                 .put("gain", recolour.gain())
@@ -129,11 +130,13 @@ public record RecolourAnswer(Recolour recolour, boolean isMore, List<Phrase> rem
     }
 
     private static String symbols(List<ChordEvent> events) {
-        return String.join(" ", events.stream().map(event -> event.chord().toString()).toList());
+        return String.join(
+                " ", events.stream().map(event -> event.chord().toString()).toList());
     }
 
     private static String row(List<ChordEvent> events) {
-        return String.join(" ", events.stream().map(event -> event.numeral().toString()).toList());
+        return String.join(
+                " ", events.stream().map(event -> event.numeral().toString()).toList());
     }
 
     private void json(Json object, FitNote clash) {

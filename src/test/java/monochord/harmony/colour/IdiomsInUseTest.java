@@ -45,8 +45,10 @@ class IdiomsInUseTest {
     @CsvFileSource(resources = "idioms.csv", delimiter = '|', numLinesToSkip = 1)
     void isAmongTheFirstThree(String source, String mode, String row, String name, String put) {
         for (String key : keys(mode)) {
-            List<String> first =
-                    ideas(row, key).stream().limit(FIRST).map(IdiomsInUseTest::say).toList();
+            List<String> first = ideas(row, key).stream()
+                    .limit(FIRST)
+                    .map(IdiomsInUseTest::say)
+                    .toList();
             assertTrue(first.contains(name + ": " + put), () -> key + ": " + first);
         }
     }
@@ -54,7 +56,10 @@ class IdiomsInUseTest {
     @Test
     void thereAreFortyOfThem() throws IOException {
         try (InputStream table = getClass().getResourceAsStream("idioms.csv")) {
-            long rows = new String(table.readAllBytes(), StandardCharsets.UTF_8).lines().count() - 1;
+            long rows = new String(table.readAllBytes(), StandardCharsets.UTF_8)
+                            .lines()
+                            .count()
+                    - 1;
             assertTrue(rows >= 40, () -> rows + " rows");
         }
     }
@@ -89,8 +94,10 @@ class IdiomsInUseTest {
             """)
     void isNotOfferedWhereItDoesNotFit(String mode, String row, String name) {
         for (String key : keys(mode)) {
-            List<String> names =
-                    ideas(row, key).stream().map(Idea::name).filter(name::equals).toList();
+            List<String> names = ideas(row, key).stream()
+                    .map(Idea::name)
+                    .filter(name::equals)
+                    .toList();
             assertEquals(List.of(), names, key);
         }
     }
@@ -100,7 +107,8 @@ class IdiomsInUseTest {
         for (Key key : Key.minorKeys()) {
             for (Idea idea : ideas("i iio V i iio V i", key.toString())) {
                 assertTrue(
-                        idea.to().stream().noneMatch(event -> event.numeral().toString().endsWith("/iio")),
+                        idea.to().stream()
+                                .noneMatch(event -> event.numeral().toString().endsWith("/iio")),
                         () -> say(idea));
             }
         }

@@ -106,6 +106,15 @@ class RecolourTest {
     }
 
     @Test
+    void boldnessGoesFurther() {
+        Progression row = Progression.parse("I | vi | IV | V | I | vi | ii V | I |", Key.parse("Bb"));
+        Recolour usual = Recolour.of(row, Optional.empty());
+        Recolour bold = Recolour.of(row, Optional.empty(), new Recolour.Manner(true, false, false));
+        assertTrue(bold.combined().size() > usual.combined().size());
+        assertEquals(Chord.parse("Bb"), bold.best().chords().get(0));
+    }
+
+    @Test
     void anOpenEndingHasToBeAskedFor() {
         Progression row = Progression.parse("I ii V I", Key.parse("C"));
         Recolour open = Recolour.of(row, Optional.empty(), new Recolour.Manner(false, false, true));
@@ -172,7 +181,10 @@ class RecolourTest {
         List<Idea> ideas = Recolour.of(row, Optional.of(tune)).ideas();
         for (Idea idea : ideas) {
             int added = Fit.of(tune, idea.progression()).friction() - plain;
-            assertEquals(added, overlay.added(idea.change()), () -> idea.progression().toString());
+            assertEquals(
+                    added,
+                    overlay.added(idea.change()),
+                    () -> idea.progression().toString());
         }
         assertTrue(ideas.size() > 8);
     }
@@ -240,7 +252,8 @@ class RecolourTest {
 
     private static int score(List<Idea> chosen, boolean bold) {
         List<Idea> inOrder = chosen.stream()
-                .sorted((one, other) -> one.change().changedFrom() - other.change().changedFrom())
+                .sorted((one, other) ->
+                        one.change().changedFrom() - other.change().changedFrom())
                 .toList();
         int score = 0;
         for (int i = 0; i < inOrder.size(); i++) {
@@ -249,7 +262,7 @@ class RecolourTest {
                 if (!Combination.goTogether(inOrder.get(i - 1), inOrder.get(i))) {
                     return Integer.MIN_VALUE;
                 }
-                score += Combination.together(inOrder.get(i - 1), inOrder.get(i));
+                score += Combination.together(inOrder.get(i - 1), inOrder.get(i), bold);
             }
         }
         return score;
@@ -292,11 +305,14 @@ class RecolourTest {
     @DisplayName("the colours of a minor key and chords from anywhere do not break it")
     void anything() {
         for (String chords : List.of("i VI III VII", "Cm7b5 F7#9 Bbmaj9 N6", "Caug/E G5 Dsus2/A", "It6 V7 i", "C")) {
-            Stream.concat(Key.minorKeys().stream(), Stream.of("dorian", "mixolydian", "locrian").map(mode -> Key.parse("D " + mode)))
+            Stream.concat(
+                            Key.minorKeys().stream(),
+                            Stream.of("dorian", "mixolydian", "locrian").map(mode -> Key.parse("D " + mode)))
                     .forEach(key -> {
                         Recolour recolour = Recolour.of(Progression.parse(chords, key), Optional.empty());
                         assertTrue(recolour.gain() >= 0);
-                        recolour.ideas().forEach(idea -> assertFalse(idea.reasons().isEmpty()));
+                        recolour.ideas()
+                                .forEach(idea -> assertFalse(idea.reasons().isEmpty()));
                         assertEquals(
                                 recolour.progression().bars().size(),
                                 recolour.best().bars().size());

@@ -46,11 +46,7 @@ final class AfterVerb implements Verb {
         Key key = Keys.of(sentence, sitting);
         ChordEvent slot = sentence.body().read(text -> one(text, key));
         List<Continuation> ways = Continuations.ways(slot.numeral(), key, Counts.SONGS);
-        return new AfterAnswer(
-                key,
-                slot.numeral(),
-                told(ways),
-                Counts.SCORES.after(slot.chord(), key));
+        return new AfterAnswer(key, slot.numeral(), told(ways), Counts.SCORES.after(slot.chord(), key));
     }
 
     /** All that songs go often enough, and of the rest as many as make six. */

@@ -81,6 +81,14 @@ final class RecolourVerb implements Verb {
     private static Answer ofText(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
+        if (sentence.clause("at").isPresent() && sentence.clause("with").isEmpty()) {
+            throw Unreadable.because(
+                    sentence.whole(),
+                    sentence.clause("at").get().place(),
+                    "a sentence",
+                    "at says where an idiom goes that is named behind with",
+                    WITH_EXAMPLE);
+        }
         return sentence.clause("with").isPresent()
                 ? asked(progression, sentence, sitting.stage())
                 : answer(progression, melody(sentence), List.of(), sentence, sitting);
@@ -133,8 +141,8 @@ final class RecolourVerb implements Verb {
             List<Phrase> remarks,
             Sentence sentence,
             Sitting sitting) {
-        Recolour.Manner manner = new Recolour.Manner(
-                isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
+        Recolour.Manner manner =
+                new Recolour.Manner(isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
         Recolour recolour = Recolour.of(progression, melody, manner);
         boolean isMore = isSaid("more", sentence) || manner.isBold();
         Progression changed = isMore
@@ -148,13 +156,16 @@ final class RecolourVerb implements Verb {
         Optional<Sentence.Part> said = sentence.clause(word);
         if (said.isPresent() && !said.get().isEmpty()) {
             throw Unreadable.because(
-                    sentence.whole(), said.get().place(), "a sentence", word + " stands alone", "recolour C G Am F in C more");
+                    sentence.whole(),
+                    said.get().place(),
+                    "a sentence",
+                    word + " stands alone",
+                    "recolour C G Am F in C more");
         }
         return said.isPresent();
     }
 
-    private static void remember(
-            Progression plain, Progression changed, Optional<Melody> melody, PlaybackState stage) {
+    private static void remember(Progression plain, Progression changed, Optional<Melody> melody, PlaybackState stage) {
         Take now = take(changed, melody);
         if (changed.equals(plain)) {
             stage.remember(now);
