@@ -48,11 +48,18 @@ class CatalogueTest {
     private static final Path NOT_YET_PHRASES =
             Path.of("src", "test", "resources", "monochord", "english-not-yet-phrases.tsv");
 
+    private static final String MOVES = "names of moves, typed as they stand, and patterns of numerals";
+
     /** What stays as it is, and why. */
     private static final Map<String, String> ENGLISH_FOR_GOOD = Map.of(
             "monochord/shell/Main.java",
                     "said where a part of the program is damaged, by a class that may load no other",
-            "monochord/sound/Synthesis.java", "names that the synthesizer of the JDK has for its settings");
+            "monochord/sound/Synthesis.java", "names that the synthesizer of the JDK has for its settings",
+            "monochord/harmony/colour/BorrowedIdioms.java", MOVES,
+            "monochord/harmony/colour/DominantIdioms.java", MOVES,
+            "monochord/harmony/colour/LineIdioms.java", MOVES,
+            "monochord/harmony/colour/AddedToneIdioms.java", MOVES,
+            "monochord/harmony/colour/UndeclaredChanges.java", MOVES);
 
     /** Two words with a space between them, as no id, pattern or name of an option has. */
     private static final Pattern PROSE = Pattern.compile("[A-Za-z]{2,}[,;:]? [a-z]{2,}");

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import monochord.harmony.Progression;
 import monochord.theory.Numeral;
+import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -46,7 +47,7 @@ public record AskedIdiom(String name, Numeral numeral) {
                         text,
                         0,
                         "an idiom",
-                        "expected borrowed and a numeral, or " + String.join(", ", others()),
+                        Clause.of("expected borrowed and a numeral, or {0}", String.join(", ", others())),
                         EXAMPLE));
     }
 

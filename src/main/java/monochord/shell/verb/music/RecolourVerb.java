@@ -159,7 +159,7 @@ final class RecolourVerb implements Verb {
                     sentence.whole(),
                     said.get().place(),
                     "a sentence",
-                    word + " stands alone",
+                    Clause.of("{0} stands alone", word),
                     "recolour C G Am F in C more");
         }
         return said.isPresent();
