@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -60,6 +61,34 @@ class CatalogueTest {
             "monochord/harmony/colour/LineIdioms.java", MOVES,
             "monochord/harmony/colour/AddedToneIdioms.java", MOVES,
             "monochord/harmony/colour/UndeclaredChanges.java", MOVES);
+
+    /** What is counted, may not grow either, and is said to nobody, and what it is instead. */
+    private static final Map<String, String> NOT_SAID = Map.ofEntries(
+            Map.entry("monochord/course/Placement.java", "answers that are read"),
+            Map.entry("monochord/shell/sentence/Everyday.java", "answers that are read"),
+            Map.entry("monochord/shell/verb/course/NotesVerb.java", "names that are read"),
+            Map.entry("monochord/harmony/Instrument.java", "names that are read"),
+            Map.entry("monochord/theory/Key.java", "names that are read"),
+            Map.entry("monochord/theory/ScaleKind.java", "names that are read; a language says them by its own"),
+            Map.entry("monochord/theory/note/Degree.java", "names of degrees; a language says them by its own"),
+            Map.entry("monochord/sound/Patch.java", "a name of General MIDI, as an example to type"),
+            Map.entry("monochord/lesson/Fill.java", "what may stand in a fill, as an example to write"),
+            Map.entry("monochord/shell/Training.java", "lines that are typed while the program is built"),
+            Map.entry("monochord/text/naming/AsTyped.java", "finds a place in the texts of practice"),
+            Map.entry("monochord/text/naming/FirstWord.java", "finds names in the texts of practice"),
+            Map.entry("monochord/text/naming/InProse.java", "finds names in the texts of practice"),
+            Map.entry("monochord/view/notebook/CellTrouble.java", "finds a refusal in what a cell says"),
+            Map.entry("monochord/record/Agenda.java", "the first line of a file"),
+            Map.entry("monochord/record/Logbook.java", "SQL"),
+            Map.entry("monochord/record/Schema.java", "SQL"),
+            Map.entry("monochord/record/Register.java", "the name of a thread"),
+            Map.entry("monochord/sound/keyboard/Connection.java", "names of threads"),
+            Map.entry("monochord/sound/keyboard/MidiKeyboard.java", "the name of a thread"),
+            Map.entry("monochord/view/web/Cell.java", "classes of a style sheet"),
+            Map.entry("monochord/view/web/WebPage.java", "markup"));
+
+    /** What is still said in texts put together from pieces. */
+    private static final Pattern STILL_ENGLISH = Pattern.compile("monochord/(practice|shell/cell/far)/.*");
 
     /** Two words with a space between them, as no id, pattern or name of an option has. */
     private static final Pattern PROSE = Pattern.compile("[A-Za-z]{2,}[,;:]? [a-z]{2,}");
@@ -327,6 +356,14 @@ class CatalogueTest {
         } else {
             assertEquals(before, english, "fewer than before: say so with -Dcatalogue.accept=true");
         }
+    }
+
+    @Test
+    @DisplayName("what is no phrase yet is said by practice and by Java; all else that is counted is said to nobody")
+    void onlyPracticeAndJavaAreStillEnglish() {
+        Set<String> others = new TreeSet<>(english.keySet());
+        others.removeIf(file -> STILL_ENGLISH.matcher(file).matches());
+        assertEquals(new TreeSet<>(NOT_SAID.keySet()), others);
     }
 
     private static String table() {

@@ -3,7 +3,9 @@ package monochord.course;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import monochord.lesson.Block;
 import monochord.lesson.Lesson;
@@ -21,6 +23,9 @@ final class LessonPages {
     private static final int PROMPT = 4;
 
     private final Measure measure;
+    /** What was measured, for a part is looked at again and again while there may be room for it. */
+    private final Map<Part, Integer> measured = new IdentityHashMap<>();
+
     private final Deque<Piece> ahead = new ArrayDeque<>();
     private final List<LessonPage> pages = new ArrayList<>();
     private int above = TITLE;
@@ -100,8 +105,12 @@ final class LessonPages {
         return false;
     }
 
+    private int height(Part part) {
+        return measured.computeIfAbsent(part, measure::lines);
+    }
+
     private int lines(List<Piece> page) {
-        return page.stream().mapToInt(piece -> 1 + measure.lines(piece.part)).sum() - (page.isEmpty() ? 0 : 1);
+        return page.stream().mapToInt(piece -> 1 + height(piece.part)).sum() - (page.isEmpty() ? 0 : 1);
     }
 
     /**
@@ -140,9 +149,7 @@ final class LessonPages {
     /** Lines of the next picture, and of what is played or asked right under it. */
     private int picture() {
         Piece under = ahead.stream().skip(1).findFirst().orElse(null);
-        return 1
-                + measure.lines(ahead.peek().part)
-                + (under != null && under.stops() ? 1 + measure.lines(under.part) : 0);
+        return 1 + height(ahead.peek().part) + (under != null && under.stops() ? 1 + height(under.part) : 0);
     }
 
     /** Lines from the next part up to the next prose or place to stop. */
@@ -153,7 +160,7 @@ final class LessonPages {
             if (parts++ > 0 && piece.isProse()) {
                 return lines;
             }
-            lines += 1 + measure.lines(piece.part);
+            lines += 1 + height(piece.part);
             if (piece.stops()) {
                 return lines;
             }

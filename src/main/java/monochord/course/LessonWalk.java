@@ -18,6 +18,7 @@ public final class LessonWalk implements Activity {
     private final LibraryEntry entry;
     private final Lesson lesson;
     private final Key key;
+    private Measure measure;
     private List<LessonPage> pages;
     private int at = -1;
     private int farthest = -1;
@@ -42,6 +43,7 @@ public final class LessonWalk implements Activity {
         this.entry = entry;
         this.lesson = lesson;
         this.key = key;
+        this.measure = measure;
         this.pages = LessonPages.of(lesson, measure);
     }
 
@@ -157,8 +159,12 @@ public final class LessonWalk implements Activity {
         question = Math.max(0, questions.size() - 1);
     }
 
-    /** Another window: the pages are parted anew, and it stays where it is. */
-    public void fit(Measure measure) {
+    /** Another window, if it is one: the pages are parted anew, and it stays where it is. */
+    public void fit(Measure other) {
+        if (other.equals(measure)) {
+            return;
+        }
+        measure = other;
         LessonPage here = pages.get(Math.max(at, 0));
         pages = LessonPages.of(lesson, measure);
         int now = pageOf(here.section(), here.block());

@@ -2,7 +2,7 @@ package monochord.course;
 
 import monochord.lesson.Part;
 
-/** How much of a lesson a learner sees at once. */
+/** How much of a lesson a learner sees at once; two that are equal part every lesson alike. */
 public interface Measure {
     /** Lines of the window, {@link Integer#MAX_VALUE} where nothing scrolls away. */
     int rows();

@@ -31,7 +31,9 @@ final class CommandLine {
         this.sitting = around.sitting();
         this.reading = new Reading(verbs, sitting);
         this.look = around.look();
-        sitting.stage().ear().tells(line -> around.err().println(line));
+        sitting.stage()
+                .ear()
+                .tells(line -> around.err().println(line.in(look.reader()).plain()));
     }
 
     /** @return the exit status */

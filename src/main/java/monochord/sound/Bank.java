@@ -15,6 +15,8 @@ import java.util.Optional;
 import javax.sound.midi.Instrument;
 import javax.sound.midi.Soundbank;
 import monochord.score.Score;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
 
@@ -56,22 +58,23 @@ public final class Bank {
             bank.tryOut();
             return bank;
         } catch (NoSuchFileException missing) {
-            throw new IOException(file + ": there is no such file", missing);
+            throw new Failure(file.toString(), Phrase.of("there is no such file"), missing);
         } catch (IOException wrong) {
-            throw new IOException(file + ": " + wrong.getMessage(), wrong);
+            throw new Failure(file.toString(), Failure.told(wrong), wrong);
         }
     }
 
     private static String parser(Path file) throws IOException {
         if (Files.isDirectory(file)) {
-            throw new IOException("is a folder, not a file");
+            throw new Failure(Phrase.of("is a folder, not a file"));
         }
         long size = Files.size(file);
         if (!Files.isRegularFile(file)) {
-            throw new IOException("is no file that could hold a sound bank");
+            throw new Failure(Phrase.of("is no file that could hold a sound bank"));
         }
         if (size > LARGEST_MEGABYTES * MEGABYTE) {
-            throw new IOException("has " + size / MEGABYTE + " MB; at most " + LARGEST_MEGABYTES + " are read");
+            throw new Failure(
+                    Phrase.of("has {0} MB; at most {1} are read", (int) (size / MEGABYTE), (int) LARGEST_MEGABYTES));
         }
         return parser(first(file), size);
     }
@@ -87,21 +90,26 @@ public final class Bank {
         String text = new String(first, StandardCharsets.ISO_8859_1);
         boolean soundFont = text.endsWith("sfbk");
         if (first.length < MAGIC || !text.startsWith("RIFF") || !soundFont && !text.endsWith("DLS ")) {
-            throw new IOException("is neither a SoundFont nor a DLS bank");
+            throw new Failure(Phrase.of("is neither a SoundFont nor a DLS bank"));
         }
         long said = Integer.toUnsignedLong(
                 ByteBuffer.wrap(first).order(ByteOrder.LITTLE_ENDIAN).getInt(4));
         if (said + 8 > size) {
-            throw new IOException("is cut off: it should have " + (said + 8) + " bytes and has " + size);
+            throw new Failure(
+                    Phrase.of("is cut off: it should have {0} bytes and has {1}", figures(said + 8), figures(size)));
         }
         return soundFont ? SOUND_FONT : "DLSSoundbank";
+    }
+
+    private static Phrase figures(long bytes) {
+        return Phrase.typed(Long.toString(bytes));
     }
 
     private void load() throws IOException {
         String parser = parser(file);
         sounds = Watched.once(() -> parse(parser, File.class, file.toFile()));
         if (sounds.getInstruments().length == 0) {
-            throw new IOException("holds no instrument");
+            throw new Failure(Phrase.of("holds no instrument"));
         }
     }
 
@@ -115,9 +123,9 @@ public final class Bank {
             return (Soundbank)
                     Class.forName(PARSERS + parser).getConstructor(kind).newInstance(bank);
         } catch (InvocationTargetException broken) {
-            throw new IOException("is broken", broken.getCause());
+            throw new Failure(Phrase.of("is broken"), broken.getCause());
         } catch (ReflectiveOperationException hidden) {
-            throw new IOException("cannot be read, for this Java keeps its banks closed", hidden);
+            throw new Failure(Phrase.of("cannot be read, for this Java keeps its banks closed"), hidden);
         }
     }
 
@@ -129,13 +137,13 @@ public final class Bank {
                 .mapToInt(javax.sound.midi.Patch::getProgram)
                 .filter(number -> number >= 0 && number < Patch.all().size())
                 .min()
-                .orElseThrow(() -> new IOException("holds no instrument of General MIDI's first bank"));
+                .orElseThrow(() -> new Failure(Phrase.of("holds no instrument of General MIDI's first bank")));
         Score chord = Score.together(Arrays.asList(Pitch.parse("C3"), Pitch.parse("E4"), Pitch.parse("C6")), Beats.ONE);
         Performance trial = Performance.of(chord).with(new Patch(program + 1)).from(Optional.of(this));
         try (Rendering rendering = Rendering.of(trial.sequence(), trial.bank())) {
             rendering.read(new float[2 * JavaSound.RATE]);
         } catch (RuntimeException | LinkageError broken) {
-            throw new IOException("is broken", broken);
+            throw new Failure(Phrase.of("is broken"), broken);
         }
     }
 

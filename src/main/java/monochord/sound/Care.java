@@ -13,7 +13,7 @@ import monochord.text.Phrase;
  */
 public final class Care {
     /** One line, for the first sound of a sitting. */
-    public static final String BRIEF = "Start with the volume low, most of all in headphones.";
+    public static final Phrase BRIEF = Phrase.sentence("Start with the volume low, most of all in headphones.");
 
     /** The whole caution, a sentence or two to a line. */
     public static final List<Phrase> EARS = List.of(

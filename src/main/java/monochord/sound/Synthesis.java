@@ -20,6 +20,8 @@ import javax.sound.midi.Soundbank;
 import javax.sound.midi.Synthesizer;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 
 /**
  * The JDK's synthesizer played without a card, a little at a time, so that an hour needs no more memory than a minute:
@@ -117,12 +119,13 @@ final class Synthesis extends InputStream {
             Events events = new Events(sequence, synthesizer.getReceiver(), playing);
             return new Synthesis(synthesizer, sound, events, quality.rate());
         } catch (MidiUnavailableException none) {
-            throw new IOException("this Java has no synthesizer", none);
+            throw new Failure(Phrase.of("this Java has no synthesizer"), none);
         } catch (InvocationTargetException failed) {
-            throw new IOException("the synthesizer does not start", failed.getCause());
+            throw new Failure(Phrase.of("the synthesizer does not start"), failed.getCause());
         } catch (ReflectiveOperationException | IllegalArgumentException hidden) {
-            throw new IOException(
-                    "this Java keeps its synthesizer closed; start it by the program's own launcher", hidden);
+            throw new Failure(
+                    Phrase.of("this Java keeps its synthesizer closed; start it by the program's own launcher"),
+                    hidden);
         }
     }
 

@@ -8,6 +8,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 
 /**
  * Work on a file that nobody can vouch for, such as a sound bank: on a thread of its own that may be given up. Whatever
@@ -46,14 +48,14 @@ final class Watched extends InputStream {
         try {
             return thread.submit(work).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
         } catch (TimeoutException late) {
-            throw new IOException("takes longer than " + PATIENCE_SECONDS + " seconds", late);
+            throw new Failure(Phrase.of("takes longer than {0} seconds", (int) PATIENCE_SECONDS), late);
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
-            throw new IOException("was interrupted", interrupted);
+            throw new Failure(Phrase.of("was interrupted"), interrupted);
         } catch (ExecutionException failed) {
             throw failed.getCause() instanceof IOException known
                     ? known
-                    : new IOException("breaks off in the middle", failed.getCause());
+                    : new Failure(Phrase.of("breaks off in the middle"), failed.getCause());
         }
     }
 

@@ -15,6 +15,11 @@ import monochord.theory.note.IntervalNumber;
 public interface Language {
     Language ENGLISH = new Language() {};
 
+    /** Its tag, as a page says what language it is in (RFC 5646). */
+    default String tag() {
+        return "en";
+    }
+
     /**
      * A sentence, or a part of one, with its places still open.
      *

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import monochord.practice.Skill;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
@@ -28,10 +29,11 @@ import monochord.theory.note.Signs;
  * @param time for which it is drawn
  */
 public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
-    /** Columns of a terminal that the field needs. */
-    public static final int COLUMNS = 67;
+    private static final Phrase MAJOR = Phrase.of("major keys");
+    private static final Phrase MINOR = Phrase.of("minor keys");
+    /** Columns of the longest name of a skill, and a gap. */
+    private static final int SKILL = 21;
 
-    private static final int NAME = 21;
     private static final int CELL = 3;
     private static final double HALF = 0.5;
 
@@ -68,11 +70,23 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         }
     }
 
+    /** Columns of a terminal that the field needs. */
+    public int columns() {
+        return front() + CELL * Key.majorKeys().size() + 1;
+    }
+
+    /** Columns in front of the first key. */
+    private int front() {
+        return Stream.of(MAJOR, MINOR)
+                .mapToInt(name -> name.in(reader).columns() + 1)
+                .reduce(SKILL, Math::max);
+    }
+
     /** The field: major keys, then minor ones if any were asked, then what the signs mean. */
     public StyledText text() {
         StyledText.Builder text = StyledText.builder(reader);
-        field(text, Phrase.of("major keys"), Key.majorKeys());
-        field(text, Phrase.of("minor keys"), Key.minorKeys());
+        field(text, MAJOR, Key.majorKeys());
+        field(text, MINOR, Key.minorKeys());
         return text.line(legend(), Style.QUIET).build();
     }
 
@@ -107,7 +121,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         for (int i = first; i < keys.size(); i += step) {
             tonics.append(padded(tonic(keys.get(i)), step * CELL));
         }
-        return StyledLine.of(padded(name, NAME), Style.HEADING)
+        return StyledLine.of(padded(name, front()), Style.HEADING)
                 .plus(tonics.toString(), Style.STRONG)
                 .stripTrailing();
     }
@@ -117,7 +131,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
     }
 
     private StyledLine row(String skill, List<Key> keys) {
-        List<Span> spans = new ArrayList<>(List.of(new Span(padded(skill, NAME), Style.PLAIN)));
+        List<Span> spans = new ArrayList<>(List.of(new Span(padded(skill, front()), Style.PLAIN)));
         for (Key key : keys) {
             Optional<Standing> standing = knowledge.of(new Item(skill, key.toString()));
             Level level = standing.map(Level::of).orElse(Level.NOT_YET);

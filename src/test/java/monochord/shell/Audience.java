@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 
 /** An ear that keeps what it is to play. */
 final class Audience implements Ear {
     private final List<Performance> heard = new ArrayList<>();
 
     @Override
-    public String play(Performance performance) {
+    public Phrase play(Performance performance) {
         heard.add(performance);
-        return "";
+        return Phrase.NOTHING;
     }
 
     @Override

@@ -85,6 +85,7 @@ class CellTypedTest {
         return new Run.Outside().typing(lines).run(arguments);
     }
 
+    @Thorough.Only
     @Test
     void aCellGoesOverSeveralLinesOfAPipe() {
         Run run = piped("int twice(int n) {\n  return 2 * n;\n}\ntwice(21)\nfor (;;) {\n\n\n1 + 1\nif (true) {\n");
@@ -132,6 +133,7 @@ class CellTypedTest {
     }
 
     /** Guard: the supplier in {@code Surroundings.sitting}. */
+    @Thorough.Only
     @Test
     void theSettingHoldsForTheCellsOfASitting() throws IOException {
         Files.writeString(home.resolve("settings.properties"), "cell-seconds=1\n");

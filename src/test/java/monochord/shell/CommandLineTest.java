@@ -15,6 +15,7 @@ import monochord.Thorough;
 import monochord.shell.ear.Ear;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import monochord.view.StrictJson;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -277,9 +278,9 @@ class CommandLineTest {
         java.util.ArrayList<String> heard = new java.util.ArrayList<>();
         Ear ear = new Ear() {
             @Override
-            public String play(Performance performance) {
+            public Phrase play(Performance performance) {
                 heard.add("play at " + performance.tempo());
-                return "";
+                return Phrase.NOTHING;
             }
 
             @Override

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,14 +28,14 @@ class EarOverDaysTest {
         private final List<Integer> notes = new ArrayList<>();
 
         @Override
-        public String play(Performance performance) {
-            return "";
+        public Phrase play(Performance performance) {
+            return Phrase.NOTHING;
         }
 
         @Override
-        public String playUnseen(Performance performance) {
+        public Phrase playUnseen(Performance performance) {
             notes.add(performance.score().soundings().size());
-            return "";
+            return Phrase.NOTHING;
         }
 
         @Override

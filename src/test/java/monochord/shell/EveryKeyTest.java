@@ -147,7 +147,7 @@ class EveryKeyTest {
         int turn = keys().toList().indexOf(key);
         for (String sentence : SENTENCES) {
             Answer answer = reading.read(sentence);
-            Looks.check(sentence + " in " + key, answer, Thorough.spread(Looks.ALL, 6, turn++));
+            Looks.check(sentence + " in " + key, answer, Thorough.spread(Looks.ALL, 3, turn++));
             StrictJson.object(json(answer));
         }
     }

@@ -19,6 +19,7 @@ import monochord.shell.ear.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
@@ -34,22 +35,22 @@ class HearTest {
     private static final class Listener implements Ear {
         private final List<Performance> open = new ArrayList<>();
         private final List<Performance> unseen = new ArrayList<>();
-        private String silence;
+        private Phrase silence;
 
         @Override
-        public String play(Performance performance) {
+        public Phrase play(Performance performance) {
             open.add(performance);
-            return "";
+            return Phrase.NOTHING;
         }
 
         @Override
-        public String playUnseen(Performance performance) {
+        public Phrase playUnseen(Performance performance) {
             unseen.add(performance);
-            return "";
+            return Phrase.NOTHING;
         }
 
         @Override
-        public Optional<String> silence() {
+        public Optional<Phrase> silence() {
             return Optional.ofNullable(silence);
         }
 
@@ -176,7 +177,7 @@ class HearTest {
 
     @Test
     void whereNothingSoundsOneLineOffersTheFile() {
-        ear.silence = "this machine has no sound output";
+        ear.silence = Phrase.of("this machine has no sound output");
         String said = says("hear quality in D");
         assertEquals(
                 "One chord. Which quality has it?\nNo sound: this machine has no sound output. hear --wav FILE writes a "

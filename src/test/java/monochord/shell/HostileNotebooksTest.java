@@ -123,7 +123,7 @@ class HostileNotebooksTest {
                 typed(
                         "much of one thing",
                         Stream.generate(() -> "show C")
-                                .limit(Thorough.times(400, 2000))
+                                .limit(Thorough.times(200, 2000))
                                 .toArray(String[]::new)),
                 typed(
                         "long lines",
@@ -145,7 +145,7 @@ class HostileNotebooksTest {
                 of(
                         "deep lists",
                         Stream.iterate("", set -> set + "  ")
-                                .limit(Thorough.times(400, 900))
+                                .limit(Thorough.times(200, 900))
                                 .map(set -> set + "- a\n")
                                 .reduce("", String::concat)),
                 of("unclosed everything", "[*_`<(".repeat(100_000)),

@@ -151,7 +151,7 @@ class KilledSittingTest {
         kill(somebody("show bVI", "note Ab♭.", "4 1 5 b6"));
         byte[] whole = Files.readAllBytes(drafts().get(0));
         Path other = drafts().get(0);
-        for (int cut = 1; cut < whole.length; cut += Thorough.times(197, 97)) {
+        for (int cut = 1; cut < whole.length; cut += Thorough.times(397, 97)) {
             byte[] part = java.util.Arrays.copyOf(whole, cut);
             for (Path file : drafts()) {
                 Files.delete(file);

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Several whole programs, each killed without a chance to tidy up in the middle of its questions. */
 class KilledSittingsTest {
-    private static final int SITTINGS = Thorough.times(4, 20);
+    private static final int SITTINGS = Thorough.times(2, 20);
     private static final List<String> NOTES = List.of("C", "Db", "D", "Eb", "E", "F", "Gb", "G", "Ab", "A", "Bb", "B");
 
     @TempDir

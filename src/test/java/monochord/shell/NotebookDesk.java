@@ -18,6 +18,7 @@ import monochord.shell.ear.Ear;
 import monochord.shell.keeping.RecordKeeper;
 import monochord.shell.sitting.Chance;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 
 /** Runs the program in a folder, with a home beside it, a record on disk and a card that is not there. */
 record NotebookDesk(Path folder, Path home) {
@@ -30,8 +31,8 @@ record NotebookDesk(Path folder, Path home) {
     private static Ear noCard() {
         return new Ear() {
             @Override
-            public String play(Performance performance) {
-                return "There is no sound card here.";
+            public Phrase play(Performance performance) {
+                return Phrase.sentence("There is no sound card here.");
             }
 
             @Override

@@ -140,6 +140,46 @@ class NotesElsewhereTest {
     }
 
     @Test
+    @DisplayName("the article A is no note, in a lesson of ours and in one of the class's own")
+    void anArticleIsNoNote(@TempDir Path lessons) throws IOException {
+        String ours = said("notes latin", "learn 3.8", "", "", "", "", "");
+        assertTrue(ours.contains("A step up or a step down, a leap of a fourth, or home."), ours);
+        assertTrue(!ours.contains("La step"), ours);
+
+        Path book = Files.createDirectories(lessons.resolve("1-thursday"));
+        Files.writeString(book.resolve("1-plan.md"), """
+                ---
+                title: Plan A
+                grade: 1
+                needs: []
+                skills: []
+                ---
+
+                A major or minor third lies above ${A}. Plan A is to sing it.
+                """);
+        Run run = new Run.Outside()
+                .withLessons(lessons)
+                .typing("notes latin\nlessons\nlearn 1.1\n")
+                .run();
+        String own = (run.out() + run.err()).replaceAll("\\s+", " ").strip();
+        assertTrue(
+                own.endsWith("Thursday 1.1 Plan A learn NUMBER begins one; learn NUMBER in KEY, in a key of yours."
+                        + " 1.1 Plan A in Do major A major or minor third lies above La. Plan A is to sing it."
+                        + " End of Plan A. That was the last lesson there is."),
+                own);
+    }
+
+    @Test
+    @DisplayName("an answer longer than the window names its notes once, too")
+    void namesNotesOnceOnEachScreen(@TempDir Path home) throws IOException {
+        try (Typist typist = new Typist(80, 12, home)) {
+            typist.types("notes german");
+            String screen = typist.types("after IV in F");
+            assertTrue(screen.startsWith("After B, IV in F major I F Plagal: "), screen);
+        }
+    }
+
+    @Test
     @DisplayName("the choice lasts, a script knows nothing of it")
     void theChoiceLasts(@TempDir Path home) {
         Run.Outside outside = new Run.Outside().atHome(home);

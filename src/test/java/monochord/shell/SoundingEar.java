@@ -4,6 +4,7 @@ import java.util.Optional;
 import monochord.shell.ear.Ear;
 import monochord.shell.ear.Heard;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 
 /** An ear without a card: what is played sounds until it is stopped, as far along as the test says. */
 final class SoundingEar implements Ear {
@@ -12,10 +13,10 @@ final class SoundingEar implements Ear {
     private volatile int stops;
 
     @Override
-    public String play(Performance performance) {
+    public Phrase play(Performance performance) {
         beats = 0;
         sounding = performance;
-        return "";
+        return Phrase.NOTHING;
     }
 
     @Override

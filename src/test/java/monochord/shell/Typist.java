@@ -22,6 +22,7 @@ import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.utils.ScreenTerminal;
@@ -137,9 +138,9 @@ final class Typist implements AutoCloseable {
     private Ear noting() {
         return new Ear() {
             @Override
-            public String play(Performance performance) {
+            public Phrase play(Performance performance) {
                 heard.add("play");
-                return "";
+                return Phrase.NOTHING;
             }
 
             @Override

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.Thorough;
 import monochord.harmony.MusicText;
 import monochord.practice.skill.Skills;
 import monochord.score.Arrangement;
@@ -64,7 +65,7 @@ class BroadcastLevelTest {
 
     @Test
     void recordingsAreAsLoudAsPromised() throws IOException, InterruptedException {
-        for (Map.Entry<String, Performance> score : scores().entrySet()) {
+        for (Map.Entry<String, Performance> score : Thorough.spread(List.copyOf(scores().entrySet()), 3, 0)) {
             Path wav = folder.resolve(score.getKey() + ".wav");
             WavFile.write(score.getValue(), wav);
             assertLevel(wav);

@@ -66,7 +66,7 @@ class EarQuestionsTest {
         Skill skill = Skills.find(id).orElseThrow();
         List<Key> keys = Key.majorKeys();
         Set<String> asked = new TreeSet<>();
-        for (int seed = 0; seed < Thorough.times(count / 3, count); seed++) {
+        for (int seed = 0; seed < Thorough.times(count / 4, count); seed++) {
             Question question = skill.question(keys.get(seed % keys.size()), seed);
             asked.add(question.subject());
             heard(question, question.heard().orElseThrow());

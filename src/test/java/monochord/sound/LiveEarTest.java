@@ -28,7 +28,7 @@ class LiveEarTest {
     private final List<String> told = new CopyOnWriteArrayList<>();
 
     LiveEarTest() {
-        ear.tells(told::add);
+        ear.tells(line -> told.add(line.toString()));
         CaptureLine.forget();
     }
 
@@ -41,8 +41,10 @@ class LiveEarTest {
     @Test
     void theCautionIsSaidOnce() {
         CaptureMixerProvider.plugIn("free");
-        assertEquals("Start with the volume low, most of all in headphones.", ear.play(TWO_SECONDS));
-        assertEquals("", ear.play(TWO_SECONDS));
+        assertEquals(
+                "Start with the volume low, most of all in headphones.",
+                ear.play(TWO_SECONDS).toString());
+        assertEquals("", ear.play(TWO_SECONDS).toString());
         assertTrue(ear.heard().isPresent());
         ear.stop();
     }
@@ -59,7 +61,7 @@ class LiveEarTest {
         assertEquals(List.of("The sound broke off: the sound output failed. Go on; play tries it again."), told);
         assertTrue(ear.heard().isEmpty());
         CaptureMixerProvider.plugIn("free");
-        assertEquals("", ear.play(TWO_SECONDS));
+        assertEquals("", ear.play(TWO_SECONDS).toString());
         ear.listenToTheEnd();
         assertEquals(1, told.size());
     }
@@ -69,8 +71,10 @@ class LiveEarTest {
     void aCardThatTakesNothingIsToldAndTheWayOutOnce(String state) {
         CaptureMixerProvider.plugIn(state);
         String why = state.equals("busy") ? "something else holds the sound output" : "the sound output failed";
-        assertEquals("No sound: " + why + ". Add --wav FILE to write a file.", ear.play(TWO_SECONDS));
-        assertEquals("No sound: " + why + ".", ear.play(TWO_SECONDS));
+        assertEquals(
+                "No sound: " + why + ". Add --wav FILE to write a file.",
+                ear.play(TWO_SECONDS).toString());
+        assertEquals("No sound: " + why + ".", ear.play(TWO_SECONDS).toString());
         ear.listenToTheEnd();
         assertEquals(List.of(), told);
     }
@@ -82,7 +86,8 @@ class LiveEarTest {
                 "SKIPPED: this machine has a sound card");
         ear.warm();
         assertEquals(
-                "No sound: this machine has no sound output. Add --wav FILE to write a file.", ear.play(TWO_SECONDS));
+                "No sound: this machine has no sound output. Add --wav FILE to write a file.",
+                ear.play(TWO_SECONDS).toString());
         ear.listenToTheEnd();
     }
 

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.TestFactory;
 class DrivenParsersTest {
     private static final long SEED = 20260101;
     private static final int PIECES = Thorough.times(3, 4);
-    private static final int LONGER_TEXTS = Thorough.times(10_000, 100_000);
-    private static final int LONGER_NUMERALS = Thorough.times(6_000, 60_000);
+    private static final int LONGER_TEXTS = Thorough.times(5_000, 100_000);
+    private static final int LONGER_NUMERALS = Thorough.times(3_000, 60_000);
     private static final List<String> NAME =
             List.of("C", "B", "e", "H", "b", "#", "x", "♭", "𝄪", " ", "-", "4", "\u0000");
     private static final List<String> WORDS = List.of("major", "minor", "harmonic", "maj", "m", "M");

@@ -25,15 +25,30 @@ public record SongCounts(List<Row> rows) {
 
     /** Where songs were counted. */
     public enum Collection {
-        RS200("RS200", Phrase.of("rock songs"), "T. de Clercq and D. Temperley, 2011 and 2013", "CC BY 4.0"),
-        BILLBOARD("McGill Billboard", Phrase.of("chart songs"), "J. A. Burgoyne, J. Wild and I. Fujinaga, 2011", "CC0");
+        RS200(
+                "RS200",
+                Phrase.of("rock songs"),
+                Phrase.of(
+                        "{0}, {1}",
+                        Phrase.list(List.of(Phrase.typed("T. de Clercq"), Phrase.typed("D. Temperley"))),
+                        Phrase.list(List.of(2011, 2013))),
+                "CC BY 4.0"),
+        BILLBOARD(
+                "McGill Billboard",
+                Phrase.of("chart songs"),
+                Phrase.of(
+                        "{0}, {1}",
+                        Phrase.list(List.of(
+                                Phrase.typed("J. A. Burgoyne"), Phrase.typed("J. Wild"), Phrase.typed("I. Fujinaga"))),
+                        2011),
+                "CC0");
 
         private final String title;
         private final Phrase idiom;
-        private final String authors;
+        private final Phrase authors;
         private final String licence;
 
-        Collection(String title, Phrase idiom, String authors, String licence) {
+        Collection(String title, Phrase idiom, Phrase authors, String licence) {
             this.title = title;
             this.idiom = idiom;
             this.authors = authors;
@@ -50,7 +65,7 @@ public record SongCounts(List<Row> rows) {
         }
 
         /** With the years of their papers. */
-        public String authors() {
+        public Phrase authors() {
             return authors;
         }
 

@@ -1,26 +1,31 @@
 package monochord.shell.cell;
 
 import monochord.shell.cell.far.Limits;
+import monochord.text.Phrase;
 import monochord.view.Answer;
 
 /** How a run of a cell ended. */
 enum End {
-    GOOD("", Answer.DONE, false),
+    GOOD(Phrase.NOTHING, Answer.DONE, false),
     /** Refused by the compiler; the cell has said why. */
-    REFUSED("", Answer.UNREADABLE, false),
-    STOPPED("Stopped.", Answer.NO, false),
-    TOO_LONG("Stopped, for it took longer than a cell may take.", Answer.FAILED, false),
-    UNSTOPPABLE("This cell would not stop, so its Java was ended.", Answer.FAILED, true),
-    OUT_OF_MEMORY("This cell used up all its memory (256 MB), and its Java has ended.", Answer.FAILED, true),
-    CROWDED("This cell started more threads than a cell may have, so its Java was ended.", Answer.FAILED, true),
-    LEFT("This cell told Java to end. It did; the line goes on.", Answer.FAILED, true),
-    LOST("The cell's Java has ended, and nobody knows why.", Answer.FAILED, true);
+    REFUSED(Phrase.NOTHING, Answer.UNREADABLE, false),
+    STOPPED(Phrase.sentence("Stopped."), Answer.NO, false),
+    TOO_LONG(Phrase.sentence("Stopped, for it took longer than a cell may take."), Answer.FAILED, false),
+    UNSTOPPABLE(Phrase.sentence("This cell would not stop, so its Java was ended."), Answer.FAILED, true),
+    OUT_OF_MEMORY(
+            Phrase.sentence("This cell used up all its memory (256 MB), and its Java has ended."), Answer.FAILED, true),
+    CROWDED(
+            Phrase.sentence("This cell started more threads than a cell may have, so its Java was ended."),
+            Answer.FAILED,
+            true),
+    LEFT(Phrase.sentence("This cell told Java to end. It did; the line goes on."), Answer.FAILED, true),
+    LOST(Phrase.sentence("The cell's Java has ended, and nobody knows why."), Answer.FAILED, true);
 
-    private final String words;
+    private final Phrase words;
     private final int status;
     private final boolean fatal;
 
-    End(String words, int status, boolean fatal) {
+    End(Phrase words, int status, boolean fatal) {
         this.words = words;
         this.status = status;
         this.fatal = fatal;
@@ -36,7 +41,7 @@ enum End {
     }
 
     /** Nothing where the cell itself has said what there is to say. */
-    String words() {
+    Phrase words() {
         return words;
     }
 

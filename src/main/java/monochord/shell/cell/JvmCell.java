@@ -12,6 +12,8 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 
 /**
@@ -28,7 +30,7 @@ public final class JvmCell implements Cell {
     private volatile Set<String> names = Set.of();
     private volatile Running running;
     private Link link;
-    private String news = "";
+    private Phrase news = Phrase.NOTHING;
     private int late;
     private boolean closed;
 
@@ -51,10 +53,10 @@ public final class JvmCell implements Cell {
 
     private Link link() throws IOException {
         if (closed) {
-            throw new IOException("the sitting is over");
+            throw new Failure(Phrase.of("the sitting is over"));
         }
         if (limit.get().isZero()) {
-            throw new IOException("by the settings a cell may take no time, cell-seconds=0");
+            throw new Failure(Phrase.of("by the settings a cell may take no time, cell-seconds=0"));
         }
         if (link != null && link.hasLeft()) {
             end();
@@ -104,10 +106,10 @@ public final class JvmCell implements Cell {
             past.keep(text, key, end);
             goOn(end);
             report.goesOn(news);
-            news = "";
+            news = Phrase.NOTHING;
         } catch (IOException failed) {
             end();
-            report.fail("Java cannot be run here: " + failed.getMessage() + ".");
+            report.fail(Phrase.sentence("Java cannot be run here: {0}.", Failure.told(failed)));
         } finally {
             turn.unlock();
         }
@@ -117,7 +119,7 @@ public final class JvmCell implements Cell {
     private void goOn(End end) throws IOException {
         if (end.isFatal()) {
             end();
-            news = "It begins anew.";
+            news = Phrase.sentence("It begins anew.");
             link();
         }
     }

@@ -16,6 +16,8 @@ import monochord.shell.cell.far.Far;
 import monochord.shell.cell.wire.Kind;
 import monochord.shell.cell.wire.Message;
 import monochord.shell.cell.wire.WorkingFolder;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 
 /** One JVM of a cell, and the two connections to it. */
 final class Link {
@@ -89,7 +91,7 @@ final class Link {
         Message first = link.next(START.toMillis());
         if (first == null || first.kind() != Kind.READY) {
             link.end();
-            throw new IOException("its JVM did not come up");
+            throw new Failure(Phrase.of("its JVM did not come up"));
         }
         return link;
     }

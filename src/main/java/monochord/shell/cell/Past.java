@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 
 /** The cells that went well, in order, and how it went to run them again. */
@@ -53,12 +54,17 @@ final class Past {
     }
 
     /** What the learner is to know about it. */
-    String news() {
-        String again = good.size() == 1
-                ? "It begins anew; the one cell that went well before has been run again."
-                : "It begins anew; the " + good.size() + " cells that went well before have been run again.";
-        String left = lost == 0 ? "" : " Left out, for it did not go well this time: " + lost + ".";
+    Phrase news() {
+        Phrase again = Phrase.counted(
+                good.size(),
+                new Phrase.Forms(
+                        "It begins anew; the one cell that went well before has been run again.",
+                        "It begins anew; the {0} cells that went well before have been run again.",
+                        "It begins anew."),
+                good.size());
+        Phrase left =
+                lost == 0 ? Phrase.NOTHING : Phrase.sentence("Left out, for it did not go well this time: {0}.", lost);
         lost = 0;
-        return good.isEmpty() ? "It begins anew." + left : again + left;
+        return again.then(left);
     }
 }

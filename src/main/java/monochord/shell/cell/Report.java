@@ -7,6 +7,7 @@ import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.shell.cell.wire.Message;
 import monochord.shell.cell.wire.Told;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.theory.Key;
 import monochord.view.Answer;
@@ -41,7 +42,7 @@ final class Report {
             case VALUE -> Told.in(said, 2).ifPresent(told -> value(said, told));
             case SHOW -> Told.in(said, 0).ifPresent(told -> value(Message.of(said.kind()), told));
             case PLAY -> Told.in(said, 1).ifPresent(told -> play(said.number(0, 0), new Shown(told, key)));
-            case NOTICE -> add(new CellAnswer.Notice(SafeText.oneLine(said.text(0))));
+            case NOTICE -> add(new CellAnswer.Notice(Phrase.typed(said.text(0))));
             case TROUBLE -> trouble = trouble(said);
             case DONE -> unprinted += Math.max(0, said.number(1, 0));
             default -> {}
@@ -74,7 +75,8 @@ final class Report {
 
     private CellTrouble trouble(Message said) {
         int place = Math.min(said.number(1, -1), text.length());
-        String message = SafeText.clean(said.text(0));
+        List<Phrase> message =
+                SafeText.clean(said.text(0)).lines().map(Phrase::typed).toList();
         return new CellTrouble(message, text, place, said.number(2, 0), place < 0 ? Answer.NO : Answer.UNREADABLE);
     }
 
@@ -95,26 +97,31 @@ final class Report {
     /** Says how it ended where the cell could not say so itself. */
     void end(End end, Duration limit) {
         if (!end.words().isEmpty()) {
-            String length = end == End.TOO_LONG ? " That is " + seconds(limit) + "." : "";
-            trouble = new CellTrouble(end.words() + length, text, -1, 0, end.status());
+            Phrase length = end == End.TOO_LONG ? length(limit) : Phrase.NOTHING;
+            trouble = trouble(end.words().then(length), end.status());
         }
         if (end != End.GOOD && end != End.REFUSED) {
             plays.clear();
         }
     }
 
-    private static String seconds(Duration limit) {
-        return limit.toSeconds() == 1 ? "1 second" : limit.toSeconds() + " seconds";
+    private static Phrase length(Duration limit) {
+        int seconds = (int) limit.toSeconds();
+        return Phrase.counted(seconds, "That is {0} second.", "That is {0} seconds.", seconds);
     }
 
-    void fail(String message) {
-        trouble = new CellTrouble(message, text, -1, 0, Answer.FAILED);
+    private CellTrouble trouble(Phrase message, int status) {
+        return new CellTrouble(List.of(message), text, -1, 0, status);
+    }
+
+    void fail(Phrase message) {
+        trouble = trouble(message, Answer.FAILED);
     }
 
     /** Says how it goes on after an end. */
-    void goesOn(String news) {
+    void goesOn(Phrase news) {
         if (!news.isEmpty() && trouble != null) {
-            trouble = new CellTrouble(trouble.message() + " " + news, text, -1, 0, trouble.status());
+            trouble = trouble(Phrase.row(trouble.message()).then(news), trouble.status());
         } else if (!news.isEmpty()) {
             add(new CellAnswer.Notice(news));
         }

@@ -4,15 +4,16 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 
 /** What makes things heard while the prompt stays usable. */
 public interface Ear {
     /**
      * Begins to play, in place of what sounded before.
      *
-     * @return a line to show about it, or nothing
+     * @return a line to show about it; empty for none
      */
-    String play(Performance performance);
+    Phrase play(Performance performance);
 
     /** Makes ready what playing needs, behind whatever else goes on. */
     default void warm() {
@@ -20,17 +21,17 @@ public interface Ear {
     }
 
     /** Tells {@code listener}, on any thread, what goes wrong after a sound has begun, in one line. */
-    default void tells(Consumer<String> listener) {
+    default void tells(Consumer<Phrase> listener) {
         // most have nothing to tell
     }
 
     /** The same for what must not be looked at while it sounds: {@link #heard} says nothing about it. */
-    default String playUnseen(Performance performance) {
+    default Phrase playUnseen(Performance performance) {
         return play(performance);
     }
 
     /** Why what was begun last cannot be heard, as a clause; nothing where it sounds. */
-    default Optional<String> silence() {
+    default Optional<Phrase> silence() {
         return Optional.empty();
     }
 
@@ -40,7 +41,7 @@ public interface Ear {
     }
 
     /** The same for something that takes a while to make; who keeps still does not ask for it. */
-    default String play(Supplier<Performance> performance) {
+    default Phrase play(Supplier<Performance> performance) {
         return play(performance.get());
     }
 
@@ -54,13 +55,13 @@ public interface Ear {
     static Ear silent() {
         return new Ear() {
             @Override
-            public String play(Performance performance) {
-                return "";
+            public Phrase play(Performance performance) {
+                return Phrase.NOTHING;
             }
 
             @Override
-            public String play(Supplier<Performance> performance) {
-                return "";
+            public Phrase play(Supplier<Performance> performance) {
+                return Phrase.NOTHING;
             }
 
             @Override

@@ -15,6 +15,7 @@ import monochord.sound.Performance;
 import monochord.sound.play.Outcome;
 import monochord.sound.play.Player;
 import monochord.sound.play.Playing;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 
@@ -28,10 +29,10 @@ public final class LiveEar implements Ear {
     private final Duration patience;
     private Player player;
     private volatile Begun begun;
-    private volatile Consumer<String> listener = line -> {};
+    private volatile Consumer<Phrase> listener = line -> {};
     private boolean cautioned;
     private boolean silenceExplained;
-    private String silence;
+    private Phrase silence;
 
     /** Waits a second and a half for a card that is slow to begin. */
     public LiveEar() {
@@ -82,16 +83,16 @@ public final class LiveEar implements Ear {
     }
 
     @Override
-    public String play(Performance performance) {
+    public Phrase play(Performance performance) {
         return begin(performance, true);
     }
 
     @Override
-    public String playUnseen(Performance performance) {
+    public Phrase playUnseen(Performance performance) {
         return begin(performance, false);
     }
 
-    private String begin(Performance performance, boolean open) {
+    private Phrase begin(Performance performance, boolean open) {
         Playing playing = player().play(performance);
         begun = new Begun(performance, playing, open);
         Outcome outcome = outcome(playing);
@@ -119,30 +120,30 @@ public final class LiveEar implements Ear {
     /** What broke off in the middle is told when it happens. */
     private void tell(Outcome end) {
         if (end.isSilent()) {
-            listener.accept("The sound broke off: " + end.reason() + ". Go on; play tries it again.");
+            listener.accept(Phrase.sentence("The sound broke off: {0}. Go on; play tries it again.", end.reason()));
         }
     }
 
-    private String say(Outcome outcome) {
+    private Phrase say(Outcome outcome) {
         if (outcome.isSilent()) {
-            String brief = "No sound: " + outcome.reason() + ".";
-            String line = silenceExplained ? brief : brief + advice(outcome);
+            Phrase brief = Phrase.sentence("No sound: {0}.", outcome.reason());
+            Phrase line = silenceExplained ? brief : brief.then(advice(outcome));
             silenceExplained = true;
             return line;
         }
-        String line = cautioned ? "" : Care.BRIEF;
+        Phrase line = cautioned ? Phrase.NOTHING : Care.BRIEF;
         cautioned = true;
         return line;
     }
 
-    private static String advice(Outcome outcome) {
+    private static Phrase advice(Outcome outcome) {
         return outcome == Outcome.BANK
-                ? " bank own goes back to the sounds of Java."
-                : " Add --wav FILE to write a file.";
+                ? Phrase.sentence("{0} goes back to the sounds of Java.", Phrase.typed("bank own"))
+                : Phrase.sentence("Add {0} to write a file.", Phrase.typed("--wav FILE"));
     }
 
     @Override
-    public Optional<String> silence() {
+    public Optional<Phrase> silence() {
         return Optional.ofNullable(silence);
     }
 
@@ -154,7 +155,7 @@ public final class LiveEar implements Ear {
     }
 
     @Override
-    public void tells(Consumer<String> newListener) {
+    public void tells(Consumer<Phrase> newListener) {
         listener = newListener;
     }
 

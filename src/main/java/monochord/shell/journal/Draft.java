@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.function.Supplier;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 
 /** The draft of one sitting. It is only ever added to, and what is added is on disk before the next prompt. */
@@ -45,8 +46,7 @@ final class Draft implements Drafting {
         } catch (IOException wrong) {
             failed = true;
             return Optional.of(Phrase.of(
-                    "No draft of this sitting can be kept ({0}): save it now and then.",
-                    Phrase.typed(String.valueOf(wrong.getMessage()))));
+                    "No draft of this sitting can be kept ({0}): save it now and then.", Failure.told(wrong)));
         }
     }
 

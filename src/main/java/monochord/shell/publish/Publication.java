@@ -10,6 +10,7 @@ import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.shell.replay.Replayed;
 import monochord.shell.replay.Turn;
+import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Look;
@@ -24,9 +25,9 @@ import monochord.view.web.WebPage;
  * @param leftOut how many could not be taken in, for their length
  */
 public record Publication(WebPage page, int recordings, int leftOut) {
-    private static final String UNTITLED = "A sitting";
+    private static final Phrase UNTITLED = Phrase.of("A sitting");
     /** Sentences are not broken here: the window breaks them. */
-    private static final int WIDE = 200;
+    private static final Look PAGE = Look.ofPipe().inWidth(200).withPicturesApart();
 
     /**
      * @param replayed the notebook, typed again
@@ -35,7 +36,7 @@ public record Publication(WebPage page, int recordings, int leftOut) {
     public static Publication of(Replayed replayed) throws IOException {
         Recordings recordings = new Recordings();
         Notebook notebook = replayed.written();
-        String title = notebook.title().orElse(UNTITLED);
+        String title = notebook.title().orElse("");
         Optional<Notebook.Part> titling = titling(notebook, title);
         List<Section> sections = new ArrayList<>();
         Iterator<Turn> turns = replayed.turns().iterator();
@@ -49,7 +50,10 @@ public record Publication(WebPage page, int recordings, int leftOut) {
                 words(titling.filter(part::equals).isPresent() ? below(title, blocks) : blocks, sections);
             }
         }
-        return new Publication(new WebPage(title, sections), recordings.made(), recordings.leftOut());
+        return new Publication(
+                new WebPage(title.isEmpty() ? UNTITLED : Phrase.typed(title), sections, PAGE.reader()),
+                recordings.made(),
+                recordings.leftOut());
     }
 
     /** Where the heading is that became the title, if one did. */
@@ -79,18 +83,21 @@ public record Publication(WebPage page, int recordings, int leftOut) {
 
     private static Section exchange(Turn turn, Recordings recordings) throws IOException {
         Exchange written = turn.written();
+        Look look = PAGE.naming(turn.naming());
         if (turn.isSkipped()) {
-            return new Section.Exchange(written.typed(), StyledText.of(written.answer()), List.of(), Optional.empty());
+            StyledText kept = StyledText.of(written.answer());
+            return new Section.Exchange(written.typed(), kept, List.of(), Optional.empty(), look.reader());
         }
         Answer answer = turn.answer().noted().orElse(turn.answer());
-        Look look = Look.ofPipe().naming(turn.naming()).inWidth(WIDE).withPicturesApart();
         Optional<Sound> sound = turn.heard().isEmpty()
                 ? Optional.empty()
                 : recordings.of(turn.heard().get(), name(written));
-        return new Section.Exchange(written.typed(), answer.text(look), answer.drawings(), sound);
+        return new Section.Exchange(written.typed(), answer.text(look), answer.drawings(), sound, look.reader());
     }
 
-    private static String name(Exchange written) {
-        return written.text().isBlank() ? "what is played here" : String.join(" ", written.typed());
+    private static Phrase name(Exchange written) {
+        return written.text().isBlank()
+                ? Phrase.of("what is played here")
+                : Phrase.typed(String.join(" ", written.typed()));
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Optional;
 import monochord.sound.Performance;
 import monochord.sound.file.Mp3;
+import monochord.text.Phrase;
 import monochord.view.web.Sound;
 
 /** The recordings of one page: as many as it can carry. */
@@ -25,7 +26,7 @@ final class Recordings {
      * @return none if the page cannot carry it
      * @throws IOException if nothing can be recorded here
      */
-    Optional<Sound> of(Performance performance, String name) throws IOException {
+    Optional<Sound> of(Performance performance, Phrase name) throws IOException {
         long seconds = performance.score().beats().ticks(SECONDS_PER_MINUTE) / performance.tempo();
         if (seconds > MOST_SECONDS) {
             leftOut++;

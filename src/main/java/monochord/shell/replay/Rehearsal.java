@@ -67,9 +67,9 @@ public final class Rehearsal implements AutoCloseable {
         Ear silent = Ear.silent();
         return new Ear() {
             @Override
-            public String play(Performance performance) {
+            public Phrase play(Performance performance) {
                 heard = performance;
-                return "";
+                return Phrase.NOTHING;
             }
 
             @Override

@@ -25,9 +25,9 @@ public record ReplayAnswer(List<Played> files) implements Answer {
      * @param faults why it could not be typed, if it could not
      * @param replayed null if it could not
      * @param isAccepted whether the file was rewritten with the answers of now
-     * @param trouble why it could not be typed or rewritten after all, or nothing
+     * @param trouble why it could not be typed or rewritten after all; empty for nothing
      */
-    public record Played(String path, List<Fault> faults, Replayed replayed, boolean isAccepted, String trouble) {
+    public record Played(String path, List<Fault> faults, Replayed replayed, boolean isAccepted, Phrase trouble) {
         boolean holds() {
             return replayed != null && trouble.isEmpty() && replayed.skipped().isEmpty() && settled();
         }
@@ -62,7 +62,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         Phrase path = Phrase.typed(file.path);
         file.faults.forEach(fault -> text.line(fault.phrase()));
         if (!file.trouble.isEmpty()) {
-            text.line(Phrase.typed(file.trouble));
+            text.line(file.trouble);
         }
         if (file.replayed == null) {
             return;
@@ -165,7 +165,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
                                         .toList())
                         .put("accepted", file.isAccepted)
                         .put("faults", file.faults)
-                        .put("trouble", file.trouble.isEmpty() ? null : file.trouble));
+                        .put("trouble", file.trouble.isEmpty() ? null : file.trouble.toString()));
     }
 
     private static void difference(Json object, Turn turn) {

@@ -143,21 +143,24 @@ public final class Usage {
     }
 
     /** The sentence it takes, what may be left out in brackets. */
-    public String form() {
-        return word + written(parts, " ");
+    public Phrase form() {
+        return written(Phrase.typed(word), parts);
     }
 
-    private String written(List<FormPart> some, String before) {
-        StringBuilder form = new StringBuilder();
+    /** @param before what stands in front of them, perhaps nothing */
+    private Phrase written(Phrase before, List<FormPart> some) {
+        Phrase form = before;
         for (FormPart part : some) {
-            String one = written(part);
-            form.append(one.isEmpty() || part instanceof FormPart.Or || form.isEmpty() ? "" : " ")
-                    .append(one);
+            if (part instanceof FormPart.Or or) {
+                form = or.withVerb() ? Phrase.of("{0}, or {1}", form, Phrase.typed(word)) : Phrase.of("{0}, or", form);
+            } else {
+                form = form.then(written(part));
+            }
         }
-        return form.isEmpty() ? "" : before + form;
+        return form;
     }
 
-    private String written(FormPart part) {
+    private Phrase written(FormPart part) {
         if (part instanceof FormPart.Body body) {
             List<String> either = new ArrayList<>();
             body.values().forEach(value -> either.add(value.toString()));
@@ -167,27 +170,26 @@ public final class Usage {
             String value = clause.mayBeAlone()
                     ? "[" + clause.value() + "]"
                     : clause.value().toString();
-            return (clause.word() + " " + value).strip();
+            return Phrase.typed((clause.word() + " " + value).strip());
         } else if (part instanceof FormPart.Fixed fixed) {
-            return fixed.word();
+            return Phrase.typed(fixed.word());
         } else if (part instanceof FormPart.OneOf one) {
             return either(one.words());
         } else if (part instanceof FormPart.Option option) {
-            return ("--" + option.name() + " " + option.value()).strip();
+            return Phrase.typed(("--" + option.name() + " " + option.value()).strip());
         } else if (part instanceof FormPart.May may) {
-            return "[" + written(may.parts(), "") + "]";
-        } else if (part instanceof FormPart.Or or) {
-            return or.withVerb() ? ", or " + word : ", or";
+            Phrase within = written(Phrase.NOTHING, may.parts());
+            return Phrase.joined("", List.of(Phrase.typed("["), within, Phrase.typed("]")));
         }
-        return "";
+        return Phrase.NOTHING;
     }
 
-    private static String either(List<String> words) {
-        return Phrase.either(words.stream().map(Phrase::typed).toList()).toString();
+    private static Phrase either(List<String> words) {
+        return Phrase.either(words.stream().map(Phrase::typed).toList());
     }
 
     /** A line that shows the form, or nothing for a verb that stands alone. */
     public Phrase formIfAny() {
-        return parts.isEmpty() ? Phrase.NOTHING : Phrase.of("Form: {0}", Phrase.typed(form()));
+        return parts.isEmpty() ? Phrase.NOTHING : Phrase.of("Form: {0}", form());
     }
 }

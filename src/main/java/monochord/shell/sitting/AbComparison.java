@@ -69,7 +69,7 @@ public final class AbComparison {
     /** Lets one be heard, as loud as in the comparison. */
     public Answer heard(int side, Sitting sitting) {
         sitting.stage().remember(this);
-        String remark = sitting.stage().ear().play(() -> performance(side));
+        Phrase remark = sitting.stage().ear().play(() -> performance(side));
         return new PlayAnswer(List.of(takes.get(side).title()), directions, remark);
     }
 

@@ -9,15 +9,15 @@ import monochord.course.RoomLesson;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Part;
-import monochord.text.SafeText;
+import monochord.text.Phrase;
 import monochord.text.Style;
-import monochord.text.StyledText;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.ProseAnswer;
 import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.Wide;
 import monochord.view.course.VerdictAnswer;
 import monochord.view.music.MusicAnswer;
@@ -25,8 +25,9 @@ import monochord.view.music.MusicAnswer;
 /** Shows a lesson to a class, widely set, and takes what is called out. */
 public final class ClassTeaching {
     private static final String IN = "in ";
-    private static final String HOW =
-            "Enter goes on, back goes back, in A takes another key, skip ends it. Answers are typed as they are called out.";
+    private static final Phrase HOW = Phrase.sentence(
+            "Enter goes on, back goes back, {0} takes another key, skip ends it. Answers are typed as they are called out.",
+            Phrase.toType("in A"));
 
     private final RoomLesson room;
 
@@ -37,7 +38,7 @@ public final class ClassTeaching {
     /** The first thing, and how to go on. */
     Answer begin(Sitting sitting) {
         sitting.linePlace().isSaidThere();
-        return Answers.of(look(sitting), Saying.of(StyledText.of(HOW, Style.QUIET)));
+        return Answers.of(look(sitting), Statement.of(HOW.styled(Style.QUIET)));
     }
 
     /** Whether a line is meant for the class: another key, or an answer that was called out. */
@@ -51,7 +52,7 @@ public final class ClassTeaching {
             return inAnotherKey(AsTyped.of(line.substring(IN.length()).strip(), sitting.naming()), sitting);
         }
         room.hold(NamedAnswer.answer(line, room.question().orElseThrow(), sitting.naming()));
-        return Saying.of("Noted. Another answer, or Enter for the verdict.");
+        return Statement.of(Phrase.sentence("Noted. Another answer, or Enter for the verdict."));
     }
 
     private Answer inAnotherKey(AsTyped named, Sitting sitting) {
@@ -67,16 +68,19 @@ public final class ClassTeaching {
             return told();
         }
         room.forward();
-        return room.isOver() ? Saying.of("End of " + room.lesson().title() + ".") : look(sitting);
+        return room.isOver()
+                ? Statement.of(Phrase.sentence(
+                        "End of {0}.", Phrase.typed(room.lesson().title())))
+                : look(sitting);
     }
 
     private Answer told() {
         List<Answer> all = new ArrayList<>();
         var question = room.question().orElseThrow();
         for (RoomLesson.Judged judged : room.tell()) {
-            String typed = SafeText.clean(judged.answer().typed());
-            all.add(Saying.of(StyledText.of(typed + ":", Style.STRONG)));
-            all.add(new VerdictAnswer(question, judged.verdict(), ""));
+            Phrase typed = Phrase.typed(judged.answer().typed());
+            all.add(Statement.of(Phrase.of("{0}:", typed).styled(Style.STRONG)));
+            all.add(new VerdictAnswer(question, judged.verdict(), List.of()));
         }
         all.add(Saying.of(question.derivation()));
         return new Wide(new Answers(all));

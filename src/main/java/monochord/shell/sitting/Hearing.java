@@ -9,6 +9,7 @@ import monochord.score.Hand;
 import monochord.score.Score;
 import monochord.shell.ear.Ear;
 import monochord.sound.Performance;
+import monochord.text.Phrase;
 import monochord.theory.note.Pitch;
 import monochord.view.course.AskAnswer;
 
@@ -16,8 +17,6 @@ import monochord.view.course.AskAnswer;
 public final class Hearing {
     /** From so many keys on, the lowest is the left hand's. */
     private static final int TWO_HANDS = 4;
-
-    private static final String ELSEWHERE = " hear --wav FILE writes a file.";
 
     private Hearing() {}
 
@@ -45,7 +44,7 @@ public final class Hearing {
     /** Puts the question into words, and plays what is to be heard. */
     public static AskAnswer put(Question question, Ear ear) {
         return new AskAnswer(
-                question, question.heard().map(excerpt -> play(excerpt, ear)).orElse(""));
+                question, question.heard().map(excerpt -> play(excerpt, ear)).orElse(Phrase.NOTHING));
     }
 
     /**
@@ -53,18 +52,19 @@ public final class Hearing {
      *
      * @return what can be done now
      */
-    static String beside(Question question, String answer, Ear ear) {
+    static Phrase beside(Question question, String answer, Ear ear) {
         Optional<Excerpt> both = question.heardBeside(answer).or(question::heard);
-        String remark = both.map(excerpt -> play(excerpt, ear)).orElse("");
+        Phrase remark = both.map(excerpt -> play(excerpt, ear)).orElse(Phrase.NOTHING);
         return ear.silence().isPresent()
                 ? remark
-                : "Listen: first yours, then what it was. hear plays the latter again.";
+                : Phrase.sentence("Listen: first yours, then what it was. hear plays the latter again.");
     }
 
-    private static String play(Excerpt excerpt, Ear ear) {
-        String remark = ear.playUnseen(of(excerpt));
+    private static Phrase play(Excerpt excerpt, Ear ear) {
+        Phrase remark = ear.playUnseen(of(excerpt));
         return ear.silence()
-                .map(reason -> "No sound: " + reason + "." + ELSEWHERE)
+                .map(reason ->
+                        Phrase.sentence("No sound: {0}. hear {1} writes a file.", reason, Phrase.typed("--wav FILE")))
                 .orElse(remark);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import monochord.harmony.Music;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 
@@ -30,7 +31,7 @@ final class InTurn {
     private static Answer play(Take take, Directions directions, Sitting sitting) {
         PlaybackState stage = sitting.stage();
         stage.remember(take, directions);
-        String remark = stage.ear().play(directions.perform(take.piece(), take.key()));
+        Phrase remark = stage.ear().play(directions.perform(take.piece(), take.key()));
         return new PlayAnswer(List.of(take.title()), directions, remark);
     }
 }

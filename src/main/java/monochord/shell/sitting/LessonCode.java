@@ -7,12 +7,15 @@ import monochord.lesson.Part;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
 import monochord.notebook.Digest;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** The Java of a lesson: shown, and run once the learner says so. Of somebody else's lesson none runs without a yes. */
 final class LessonCode {
@@ -36,7 +39,8 @@ final class LessonCode {
         if (sitting.outside().trust().isTrusted(file, digest())) {
             waiting = text;
         } else {
-            page.add(Saying.of("This lesson is not one of ours. yes runs its Java, this and what follows."));
+            page.add(Statement.of(
+                    Phrase.sentence("This lesson is not one of ours. yes runs its Java, this and what follows.")));
             sitting.outside().askConsent(() -> consented(text, sitting), sitting.teaching()::goOn);
         }
         return true;
@@ -52,14 +56,14 @@ final class LessonCode {
     /** In a sitting that is closed off a yes is written, and nobody's. */
     private Answer consented(String text, Sitting sitting) {
         if (sitting.outside().seal().isPresent()) {
-            return Saying.failed("A lesson's Java that is not ours is not run in a replay.");
+            return Statement.failed(Phrase.sentence("A lesson's Java that is not ours is not run in a replay."));
         }
         Answer ran = sitting.cells().run(text);
         try {
             sitting.outside().trust().trust(digest(), file.toString());
             return ran;
         } catch (IOException failed) {
-            return Answers.of(ran, Saying.of("The yes could not be kept: " + failed.getMessage()));
+            return Answers.of(ran, Statement.of(Phrase.of("The yes could not be kept: {0}", Failure.told(failed))));
         }
     }
 

@@ -18,6 +18,7 @@ import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
+import monochord.view.Look;
 import monochord.view.ProseAnswer;
 import monochord.view.Statement;
 import monochord.view.course.LessonEnd;
@@ -154,29 +155,26 @@ final class LessonTeaching {
     }
 
     private static Measure measure(Key key, Sitting sitting) {
-        Filling filling = new Filling(key);
-        return new Measure() {
-            @Override
-            public int rows() {
-                return sitting.screenLines();
-            }
+        return new Window(key, sitting.look(), sitting.screenLines());
+    }
 
-            @Override
-            public int lines(Part part) {
-                if (part instanceof Part.Prose prose) {
-                    return lines(new ProseAnswer(prose.blocks(), filling::of));
-                }
-                if (part instanceof Part.Show show) {
-                    return lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key));
-                }
-                return part instanceof Part.Compare compare
-                        ? STOP - 1 + compare.music().size()
-                        : STOP;
+    /** What a part of a lesson in this key takes of the window. */
+    private record Window(Key key, Look look, int rows) implements Measure {
+        @Override
+        public int lines(Part part) {
+            if (part instanceof Part.Prose prose) {
+                return lines(new ProseAnswer(prose.blocks(), new Filling(key)::of));
             }
+            if (part instanceof Part.Show show) {
+                return lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key));
+            }
+            return part instanceof Part.Compare compare
+                    ? STOP - 1 + compare.music().size()
+                    : STOP;
+        }
 
-            private int lines(Answer answer) {
-                return answer.text(sitting.look()).lines().size();
-            }
-        };
+        private int lines(Answer answer) {
+            return answer.text(look).lines().size();
+        }
     }
 }

@@ -4,6 +4,9 @@ import java.util.List;
 import monochord.course.Place;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
 
 /** An answer longer than the window, of which one screen after another is shown. */
 public final class LongAnswer {
@@ -30,9 +33,22 @@ public final class LongAnswer {
     }
 
     /** The screen that is to be seen. */
-    public StyledText screen() {
+    Answer screen() {
         int from = at * size;
-        return new StyledText(lines.subList(from, Math.min(lines.size(), from + size)));
+        return new Shown(new StyledText(lines.subList(from, Math.min(lines.size(), from + size))));
+    }
+
+    /** Lines that are in the reader's words and note names already. */
+    private record Shown(StyledText lines) implements Answer {
+        @Override
+        public StyledText text(Look look) {
+            return lines;
+        }
+
+        @Override
+        public void json(Json json) {
+            json.put("message", lines.plain());
+        }
     }
 
     boolean isLast() {

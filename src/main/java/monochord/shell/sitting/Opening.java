@@ -8,15 +8,15 @@ import monochord.course.ReviewSet;
 import monochord.practice.drill.Turn;
 import monochord.record.Agenda;
 import monochord.text.Phrase;
-import monochord.text.StyledText;
 import monochord.view.Answer;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** How a sitting opens: in two lines what is due and what comes next, and Enter does it. */
 public final class Opening {
     static final String WELCOMED = "welcomed";
 
-    private static final String FIRST = "Good day. Enter begins the first lesson; or type music, a verb, or help.";
+    private static final Phrase FIRST =
+            Phrase.sentence("Good day. Enter begins the first lesson; or type music, a verb, or help.");
 
     private final Agenda agenda;
     private final long time;
@@ -44,31 +44,30 @@ public final class Opening {
             return FirstStart.greeting();
         }
         sitting.linePlace().isSaidThere();
-        return Saying.of(StyledText.of(agenda.isEmpty() ? FIRST : due() + "\n" + next(sitting)));
+        return agenda.isEmpty() ? Statement.of(FIRST) : Statement.of(due(), next(sitting));
     }
 
-    private String due() {
+    private Phrase due() {
         int due = agenda.due(time);
-        return switch (due) {
-            case 0 -> "Good day. Nothing is due today.";
-            case 1 -> "Good day. One thing is due; Enter brings it back.";
-            default ->
-                "Good day. " + due + " things are due, some " + agenda.minutes(time)
-                        + " min; Enter begins with the weakest.";
-        };
+        return due == 0
+                ? Phrase.sentence("Good day. Nothing is due today.")
+                : Phrase.counted(
+                        due,
+                        "Good day. One thing is due; Enter brings it back.",
+                        "Good day. {0} things are due, some {1} min; Enter begins with the weakest.",
+                        due,
+                        agenda.minutes(time));
     }
 
-    private String next(Sitting sitting) {
-        String lesson = agenda.title().isEmpty() ? "the first lesson" : agenda.title();
+    private Phrase next(Sitting sitting) {
+        Phrase lesson = agenda.title().isEmpty() ? Phrase.of("the first lesson") : Phrase.typed(agenda.title());
         boolean isLeft = sitting.study().bookmarks().at(agenda.slug()).isPresent();
-        if (isLeft && agenda.due(time) == 0) {
-            return Phrase.sentence(
-                            "Enter goes on with {0} where you left it; or type music, a verb, or help.",
-                            Phrase.typed(lesson))
-                    .toString();
+        if (agenda.due(time) > 0) {
+            return Phrase.sentence("Then comes {0}; or type music, a verb, or help.", lesson);
         }
-        String begin = agenda.due(time) > 0 ? "Then comes " : "Enter begins ";
-        return begin + lesson + "; or type music, a verb, or help.";
+        return isLeft
+                ? Phrase.sentence("Enter goes on with {0} where you left it; or type music, a verb, or help.", lesson)
+                : Phrase.sentence("Enter begins {0}; or type music, a verb, or help.", lesson);
     }
 
     /** What Enter does while nothing is open. The lessons are not looked for on disk to say it. */

@@ -1,11 +1,14 @@
 package monochord.shell.sitting;
 
+import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import monochord.shell.journal.Drafts;
 import monochord.shell.trust.Trust;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
@@ -48,6 +51,11 @@ public final class Outside {
         return here.toString().isEmpty()
                 ? message
                 : message.replace(here + here.getFileSystem().getSeparator(), "");
+    }
+
+    /** Why something could not be read or written, with the file as it was typed. */
+    public Phrase told(IOException failed) {
+        return Failure.told(failed, this::named);
     }
 
     /** Closes the sitting off. */

@@ -18,7 +18,7 @@ import monochord.sound.Performance;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
-import monochord.view.Saying;
+import monochord.view.Statement;
 import monochord.view.Title;
 
 /** Where music is shown and heard: what plays, what moves with it, how it is played, and what was there last. */
@@ -67,7 +67,7 @@ public final class PlaybackState {
     /** Takes this board from now on; what the ear has to say in the middle of a sound is said there too. */
     public void take(Board newBoard) {
         board = newBoard;
-        ear.tells(line -> newBoard.say(Saying.of(line)));
+        ear.tells(line -> newBoard.say(Statement.of(line)));
     }
 
     /** How things are played when nothing is said. */

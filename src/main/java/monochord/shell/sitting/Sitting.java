@@ -14,6 +14,7 @@ import monochord.shell.ear.Ear;
 import monochord.shell.journal.Journal;
 import monochord.shell.keeping.Keeper;
 import monochord.shell.keeping.Settings;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.NoteNaming;
@@ -22,7 +23,7 @@ import monochord.view.Answers;
 import monochord.view.Aside;
 import monochord.view.Look;
 import monochord.view.NotesCalled;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** One sitting at the line: who sits there, in which key, and what is within reach. */
 public final class Sitting {
@@ -220,7 +221,7 @@ public final class Sitting {
     }
 
     private Answer screen() {
-        Answer screen = new Aside(new Saying(longAnswer.screen(), Answer.DONE));
+        Answer screen = new Aside(longAnswer.screen());
         if (longAnswer.isLast()) {
             longAnswer = null;
         }
@@ -272,6 +273,6 @@ public final class Sitting {
 
     /** Said where there is nothing to go on with. */
     static Answer idle() {
-        return Saying.of("Type a chord, a progression, a verb, or help.");
+        return Statement.of(Phrase.sentence("Type a chord, a progression, a verb, or help."));
     }
 }

@@ -278,7 +278,7 @@ public final class Teaching {
     }
 
     private Answer said(Judged judged) {
-        Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), "");
+        Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), List.of());
         if (firstStart().isPresent() && judged.isRead()) {
             return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
         }
@@ -294,17 +294,17 @@ public final class Teaching {
     }
 
     /** What can be done after a wrong answer, or one that could not be read. */
-    private String tryAgain(Judged judged) {
-        String heard = judged.question().isByEar() && judged.isRead()
+    private List<Phrase> tryAgain(Judged judged) {
+        Phrase heard = judged.question().isByEar() && judged.isRead()
                 ? Hearing.beside(
-                                judged.question(),
-                                judged.text().english(),
-                                sitting.stage().ear()) + "\n"
-                : "";
-        return heard
-                + ((question.isTried()
-                        ? Phrase.sentence("Try again, or: hint, why, tell.")
-                        : Phrase.sentence("Try again, or: hint, tell.")));
+                        judged.question(),
+                        judged.text().english(),
+                        sitting.stage().ear())
+                : Phrase.NOTHING;
+        Phrase now = question.isTried()
+                ? Phrase.sentence("Try again, or: hint, why, tell.")
+                : Phrase.sentence("Try again, or: hint, tell.");
+        return heard.isEmpty() ? List.of(now) : List.of(heard, now);
     }
 
     /** Counts what came of a question, if it was one of a run or a lesson. */

@@ -21,9 +21,9 @@ import monochord.view.Look;
  *
  * @param titles of both
  * @param advice how to hear them again
- * @param remark what the sound room has to say, or nothing
+ * @param remark what the sound room has to say; empty for nothing
  */
-public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int tempo, Phrase advice, String remark)
+public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int tempo, Phrase advice, Phrase remark)
         implements Answer {
     @Override
     public StyledText text(Look look) {
@@ -35,7 +35,7 @@ public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int
         }
         text.line(advice, Style.QUIET);
         if (!remark.isEmpty()) {
-            text.line(Phrase.typed(remark), Style.QUIET);
+            text.line(remark, Style.QUIET);
         }
         return text.build().wrapped(look.width());
     }
@@ -62,7 +62,7 @@ public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int
     /** Whether there is a sound card is no matter of the music. */
     @Override
     public Optional<Answer> noted() {
-        return Optional.of(new CompareAnswer(titles, contrast, key, tempo, advice, ""));
+        return Optional.of(new CompareAnswer(titles, contrast, key, tempo, advice, Phrase.NOTHING));
     }
 
     @Override
@@ -79,7 +79,7 @@ public record CompareAnswer(List<Phrase> titles, Contrast contrast, Key key, int
                                 .put("from", change.from().toString())
                                 .put("to", change.to().toString()))
                 .put("differences", differences())
-                .put("remark", remark);
+                .put("remark", remark.toString());
     }
 
     private List<String> differences() {

@@ -19,9 +19,9 @@ import monochord.view.Look;
  *
  * @param titles of one thing, or of several one after the other
  * @param directions how it is played
- * @param remark what the sound room has to say, or nothing
+ * @param remark what the sound room has to say; empty for nothing
  */
-public record PlayAnswer(List<Phrase> titles, Directions directions, String remark) implements Answer {
+public record PlayAnswer(List<Phrase> titles, Directions directions, Phrase remark) implements Answer {
     public PlayAnswer {
         titles = List.copyOf(titles);
     }
@@ -37,7 +37,7 @@ public record PlayAnswer(List<Phrase> titles, Directions directions, String rema
         Phrase title = titles.get(last);
         text.line(last == 0 ? Phrase.of("Playing {0} {1}.", title, how()) : Phrase.of("then {0} {1}.", title, how()));
         if (!remark.isEmpty()) {
-            text.line(Phrase.typed(remark), Style.QUIET);
+            text.line(remark, Style.QUIET);
         }
         return text.build().wrapped(look.width());
     }
@@ -75,7 +75,7 @@ public record PlayAnswer(List<Phrase> titles, Directions directions, String rema
     /** Whether there is a sound card is no matter of the music. */
     @Override
     public Optional<Answer> noted() {
-        return Optional.of(new PlayAnswer(titles, directions, ""));
+        return Optional.of(new PlayAnswer(titles, directions, Phrase.NOTHING));
     }
 
     @Override
@@ -94,6 +94,6 @@ public record PlayAnswer(List<Phrase> titles, Directions directions, String rema
                 .put("swing", directions.swung())
                 .put("times", directions.times())
                 .put("countIn", directions.countedIn())
-                .put("remark", remark);
+                .put("remark", remark.toString());
     }
 }

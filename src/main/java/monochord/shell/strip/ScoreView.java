@@ -5,12 +5,12 @@ import monochord.score.Caption;
 import monochord.score.Hand;
 import monochord.score.Score;
 import monochord.score.Sounding;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.note.Beats;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 import monochord.view.Look;
 import monochord.view.keyboard.Marked;
@@ -81,23 +81,26 @@ final class ScoreView {
 
     private StyledLine caption(int chord, Look look) {
         if (chord < 0) {
-            return StyledLine.of("to begin with: " + label(0, look.signs()), Style.QUIET);
+            return Phrase.of("to begin with: {0}", label(0)).styled(Style.QUIET).in(look.reader());
         }
-        StyledLine here = StyledLine.of(label(chord, look.signs()), Style.STRONG)
-                .plus("  " + (chord + 1) + " of " + captions.size(), Style.QUIET);
+        Phrase here = Phrase.of(
+                "{0}  {1}",
+                label(chord).styled(Style.STRONG),
+                Phrase.of("{0} of {1}", chord + 1, captions.size()).styled(Style.QUIET));
         if (chord + 1 == captions.size()) {
-            return here;
+            return here.in(look.reader());
         }
-        StyledLine next = here.plus(", then " + label(chord + 1, look.signs()), Style.QUIET);
-        return next.columns() <= look.pictureWidth() ? next : here;
+        Phrase then = Phrase.of(", then {0}", label(chord + 1)).styled(Style.QUIET);
+        StyledLine next = Phrase.joined("", List.of(here, then)).in(look.reader());
+        return next.columns() <= look.pictureWidth() ? next : here.in(look.reader());
     }
 
-    private String label(int chord, Signs signs) {
+    private Phrase label(int chord) {
         String text = captions.get(chord).text();
         try {
-            return Chord.parse(text).write(signs);
+            return Phrase.of("{0}", Chord.parse(text));
         } catch (Unreadable word) {
-            return text;
+            return Phrase.typed(text);
         }
     }
 }

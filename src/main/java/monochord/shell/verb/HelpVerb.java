@@ -131,7 +131,7 @@ public final class HelpVerb implements Verb {
     /** How one verb is used. */
     public static Statement of(Usage usage) {
         List<Phrase> lines = new ArrayList<>();
-        lines.add(Phrase.typed(usage.form()).styled(Style.STRONG));
+        lines.add(usage.form().styled(Style.STRONG));
         lines.add(Phrase.of("{0}.", usage.purpose()));
         usage.examples()
                 .forEach(example ->

@@ -1,9 +1,12 @@
 package monochord.shell.verb;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.shell.sitting.LineMode;
+import monochord.text.Columns;
 import monochord.text.Phrase;
 import monochord.text.Reader;
 import monochord.text.Style;
@@ -18,37 +21,53 @@ import monochord.view.Look;
  * @param here the mode of the line, which is marked
  */
 record ModesAnswer(LineMode here) implements Answer {
+    /** Columns from the beginning of one column of the table to that of the next, unless its words need more. */
     private static final int[] WIDTHS = {19, 16, 16, 14, 15};
-    private static final int WIDTH = 80;
 
     @Override
     public StyledText text(Look look) {
         Reader reader = look.reader();
-        boolean isNarrow = look.width() < WIDTH || look.plain();
-        return (isNarrow ? sentences(reader) : table(reader)).wrapped(look.width());
+        StyledText table = table(reader);
+        boolean isNarrow = look.plain() || look.width() < columns(table);
+        return (isNarrow ? sentences(reader) : table).plus(end(reader)).wrapped(look.width());
+    }
+
+    /** No fewer than its columns have in English, so that it is a table in the same windows whatever the mode. */
+    private static int columns(StyledText table) {
+        return Math.max(table.columns(), IntStream.of(WIDTHS).sum());
     }
 
     private StyledText table(Reader reader) {
-        StyledText.Builder text = StyledText.builder(reader);
-        text.line(row(List.of("", "Enter", "skip", "back", "hint")), Style.TYPED);
+        List<List<String>> rows = new ArrayList<>(List.of(List.of("", "Enter", "skip", "back", "hint")));
         for (LineMode mode : LineMode.values()) {
-            List<String> cells = Stream.of(mode.where(), mode.enter(), mode.skip(), mode.back(), mode.hint())
+            rows.add(Stream.of(mode.where(), mode.enter(), mode.skip(), mode.back(), mode.hint())
                     .map(cell -> cell.in(reader).plain())
-                    .toList();
-            text.line(row(cells), mode == here ? Style.STRONG : Style.PLAIN);
+                    .toList());
         }
-        return text.line(end()).build();
+        int[] widths = widths(rows);
+        StyledText.Builder text = StyledText.builder(reader).line(row(rows.get(0), widths), Style.TYPED);
+        for (LineMode mode : LineMode.values()) {
+            text.line(row(rows.get(mode.ordinal() + 1), widths), mode == here ? Style.STRONG : Style.PLAIN);
+        }
+        return text.build();
     }
 
-    private Phrase end() {
-        return Phrase.sentence("You are here: {0}. quit, or ctrl-D, {1}.", here.where(), LineMode.QUIT)
-                .styled(Style.QUIET);
+    private static int[] widths(List<List<String>> rows) {
+        int[] widths = WIDTHS.clone();
+        rows.forEach(row -> Arrays.setAll(widths, i -> Math.max(widths[i], Columns.of(row.get(i)) + 1)));
+        return widths;
     }
 
-    private static String row(List<String> cells) {
+    private StyledText end(Reader reader) {
+        Phrase end = Phrase.sentence("You are here: {0}. quit, or ctrl-D, {1}.", here.where(), LineMode.QUIT);
+        return StyledText.of(end.styled(Style.QUIET), reader);
+    }
+
+    private static String row(List<String> cells, int[] widths) {
         StringBuilder row = new StringBuilder();
         for (int i = 0; i < cells.size(); i++) {
-            row.append(String.format("%-" + WIDTHS[i] + "s", cells.get(i)));
+            String cell = cells.get(i);
+            row.append(cell).append(" ".repeat(widths[i] - Columns.of(cell)));
         }
         return row.toString().stripTrailing();
     }
@@ -64,7 +83,7 @@ record ModesAnswer(LineMode here) implements Answer {
             Phrase line = Phrase.of("{0}: {1}.", mode.where(), Phrase.joined("; ", said));
             text.line(mode == here ? line.styled(Style.STRONG) : line);
         }
-        return text.line(end()).build();
+        return text.build();
     }
 
     private static void add(String word, Phrase cell, List<Phrase> said) {

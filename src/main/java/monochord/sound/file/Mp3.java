@@ -11,6 +11,8 @@ import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 import monochord.sound.Performance;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 
 /**
  * A performance as a small recording: MPEG-1 Audio Layer III (ISO/IEC 13818-3), joint stereo, 64 kbit/s. Two channels, for what is measured
@@ -46,7 +48,7 @@ public final class Mp3 {
                 AudioInputStream sound = AudioSystem.getAudioInputStream(file)) {
             return encoded(sound);
         } catch (UnsupportedAudioFileException ours) {
-            throw new IOException("the recording cannot be read again", ours);
+            throw new Failure(Phrase.of("the recording cannot be read again"), ours);
         }
     }
 

@@ -16,6 +16,8 @@ import monochord.sound.Levelled;
 import monochord.sound.Rendering;
 import monochord.sound.level.LoudnessMeter;
 import monochord.sound.level.Target;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 
 /**
  * A recording on its way into a file, a little at a time, so that an hour needs no more memory than a minute. First it is
@@ -95,7 +97,7 @@ final class Wave implements AutoCloseable {
         long wanted = Math.max(music, Math.min(audible(gain), music + LONGEST_TAIL));
         frames = Math.min(rendered, wanted);
         if (frames > MOST_FRAMES) {
-            throw new IOException("longer than a WAV file can hold, about three hours");
+            throw new Failure(Phrase.of("longer than a WAV file can hold, about three hours"));
         }
         level(new Levelled(gain), frames - Math.min(FADE, Math.max(0, frames - music)));
         file.truncate(HEADER_BYTES + frames * FRAME_BYTES);
@@ -130,7 +132,7 @@ final class Wave implements AutoCloseable {
         raw.clear().limit(count * RAW_BYTES);
         while (raw.hasRemaining()) {
             if (file.read(raw, HEADER_BYTES + frame * RAW_BYTES + raw.position()) < 0) {
-                throw new IOException("the recording got shorter while it was being written");
+                throw new Failure(Phrase.of("the recording got shorter while it was being written"));
             }
         }
         raw.flip().asFloatBuffer().get(samples, 0, 2 * count);

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.concurrent.atomic.AtomicLong;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 
 /** Writes a file whole or not at all: beside its place first, then moved onto it. */
 public final class WholeFile {
@@ -29,7 +31,7 @@ public final class WholeFile {
             content.into(part);
             move(part, place);
         } catch (IOException wrong) {
-            throw new IOException(file + ": " + what(wrong), wrong);
+            throw new Failure(file.toString(), what(wrong), wrong);
         } finally {
             Files.deleteIfExists(part);
         }
@@ -37,11 +39,11 @@ public final class WholeFile {
 
     private static void check(Path file, Path place) throws IOException {
         if (Files.isDirectory(place)) {
-            throw new IOException(file + ": is a folder, not a file");
+            throw new Failure(file.toString(), Phrase.of("is a folder, not a file"));
         }
         if (!Files.isDirectory(place.getParent())) {
-            throw new IOException(
-                    file + ": there is no folder " + (file.getParent() == null ? place : file).getParent());
+            Path folder = (file.getParent() == null ? place : file).getParent();
+            throw Failure.noFolder(file.toString(), String.valueOf(folder));
         }
     }
 
@@ -58,13 +60,13 @@ public final class WholeFile {
         }
     }
 
-    private static String what(IOException wrong) {
+    private static Phrase what(IOException wrong) {
         if (wrong instanceof AccessDeniedException) {
-            return "no permission to write there";
+            return Phrase.of("no permission to write there");
         }
         if (wrong instanceof FileSystemException trouble && trouble.getReason() != null) {
-            return trouble.getReason();
+            return Phrase.typed(trouble.getReason());
         }
-        return wrong.getMessage();
+        return Failure.told(wrong);
     }
 }

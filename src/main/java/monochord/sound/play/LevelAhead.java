@@ -8,6 +8,8 @@ import javax.sound.midi.Sequence;
 import monochord.sound.Bank;
 import monochord.sound.Loudness;
 import monochord.sound.level.Target;
+import monochord.text.Failure;
+import monochord.text.Phrase;
 
 /**
  * Finds out, beside the thread that plays, what gain brings a sequence to the level of all: at once by its first seconds,
@@ -67,9 +69,11 @@ final class LevelAhead implements AutoCloseable {
             return first.get();
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
-            throw new IOException("was interrupted", interrupted);
+            throw new Failure(Phrase.of("was interrupted"), interrupted);
         } catch (ExecutionException failed) {
-            throw new IOException(failed.getCause().getMessage(), failed.getCause());
+            throw failed.getCause() instanceof IOException known
+                    ? known
+                    : new IOException(failed.getCause().getMessage(), failed.getCause());
         }
     }
 

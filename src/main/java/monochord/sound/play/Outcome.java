@@ -1,25 +1,27 @@
 package monochord.sound.play;
 
+import monochord.text.Phrase;
+
 /** What came of an attempt to play. */
 public enum Outcome {
     /** It sounds. */
-    SOUNDING("it sounds"),
+    SOUNDING(Phrase.of("it sounds")),
     /** It was stopped, or replaced, before its first note. */
-    STOPPED("it was stopped before it began"),
-    NO_CARD("this machine has no sound output"),
-    BUSY("something else holds the sound output"),
-    NO_SYNTHESIZER("this Java has no synthesizer"),
-    BROKEN("the sound output failed"),
-    BANK("the sound bank failed");
+    STOPPED(Phrase.of("it was stopped before it began")),
+    NO_CARD(Phrase.of("this machine has no sound output")),
+    BUSY(Phrase.of("something else holds the sound output")),
+    NO_SYNTHESIZER(Phrase.of("this Java has no synthesizer")),
+    BROKEN(Phrase.of("the sound output failed")),
+    BANK(Phrase.of("the sound bank failed"));
 
-    private final String reason;
+    private final Phrase reason;
 
-    Outcome(String reason) {
+    Outcome(Phrase reason) {
         this.reason = reason;
     }
 
     /** A clause without capital and full stop, to be put into a sentence. */
-    public String reason() {
+    public Phrase reason() {
         return reason;
     }
 

@@ -2,6 +2,7 @@ package monochord.view.course;
 
 import java.util.Optional;
 import monochord.practice.Question;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -12,16 +13,16 @@ import monochord.view.Look;
  * A question put to the learner.
  *
  * @param subject as scripts may read it; null where it would be the answer
- * @param remark what the sound room has to say, or nothing
+ * @param remark what the sound room has to say; empty for nothing
  */
-public record AskAnswer(Question question, String subject, String remark) implements Answer {
+public record AskAnswer(Question question, String subject, Phrase remark) implements Answer {
     /** The subject of a question for the ear is its answer, so it is left out. */
-    public AskAnswer(Question question, String remark) {
+    public AskAnswer(Question question, Phrase remark) {
         this(question, question.isByEar() ? null : question.subject(), remark);
     }
 
     public AskAnswer(Question question) {
-        this(question, "");
+        this(question, Phrase.NOTHING);
     }
 
     /** The same for somebody who named the subject. */
@@ -31,17 +32,18 @@ public record AskAnswer(Question question, String subject, String remark) implem
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder().line(question.prompt(), Style.STRONG);
+        StyledText.Builder text = StyledText.builder(look.reader())
+                .lines(StyledText.of(question.prompt(), Style.STRONG).in(look.signs()));
         if (!remark.isEmpty()) {
             text.line(remark, Style.QUIET);
         }
-        return text.build().in(look.signs()).wrapped(look.width());
+        return text.build().wrapped(look.width());
     }
 
     /** Whether there is a sound card is no matter of the question. */
     @Override
     public Optional<Answer> noted() {
-        return Optional.of(new AskAnswer(question, subject, ""));
+        return Optional.of(new AskAnswer(question, subject, Phrase.NOTHING));
     }
 
     @Override

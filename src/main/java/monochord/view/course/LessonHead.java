@@ -15,7 +15,7 @@ public record LessonHead(Lesson lesson, Key key) implements Answer {
     public StyledText text(Look look) {
         String number = lesson.number().isEmpty() ? "" : lesson.number() + "  ";
         return StyledText.builder(look.reader())
-                .add(number + lesson.title(), Style.HEADING)
+                .add(Phrase.typed(number + lesson.title()), Style.HEADING)
                 .add("  ")
                 .add(Phrase.of("in {0}", key), Style.QUIET)
                 .build()

@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Set;
 import monochord.lesson.read.LibraryEntry;
 import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.Statement;
 
 /** The lessons there are, by book, and which of them are finished or were left in the middle. */
 public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements Answer {
@@ -25,30 +27,35 @@ public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements 
             left = Set.copyOf(left);
         }
 
-        private String of(LibraryEntry entry) {
+        private Phrase of(LibraryEntry entry) {
             boolean waits = left.contains(entry.slug());
             return done.contains(entry.slug())
-                    ? waits ? Phrase.of("done, waiting where you left it").toString() : "done"
-                    : waits ? Phrase.of("waiting where you left it").toString() : "";
+                    ? waits ? Phrase.of("done, waiting where you left it") : Phrase.of("done")
+                    : waits ? Phrase.of("waiting where you left it") : Phrase.NOTHING;
         }
     }
 
     @Override
     public StyledText text(Look look) {
         if (entries.isEmpty()) {
-            return StyledText.of("There are no lessons where they should be.").wrapped(look.width());
+            return Statement.of(Phrase.sentence("There are no lessons where they should be."))
+                    .text(look);
         }
-        StyledText.Builder text = StyledText.builder();
+        StyledText.Builder text = StyledText.builder(look.reader());
         String book = "";
         for (LibraryEntry entry : entries) {
             if (!entry.book().equals(book)) {
                 book = entry.book();
-                text.line(book, Style.HEADING);
+                text.line(Phrase.typed(book), Style.HEADING);
             }
-            text.line(row(entry));
+            text.line(row(entry, look.reader()));
         }
-        text.line("learn NUMBER begins one; learn NUMBER in KEY, in a key of yours.", Style.QUIET);
-        return text.build().in(look.signs()).wrapped(look.width());
+        text.line(
+                Phrase.of(
+                        "{0} begins one; {1}, in a key of yours.",
+                        Phrase.typed("learn NUMBER"), Phrase.typed("learn NUMBER in KEY")),
+                Style.QUIET);
+        return text.build().wrapped(look.width());
     }
 
     /** How many lines it takes, the prompt with them. */
@@ -57,10 +64,14 @@ public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements 
         return entries.size() + (int) books + 3;
     }
 
-    private StyledLine row(LibraryEntry entry) {
-        StyledLine row = StyledLine.of("  " + entry.number(), Style.TYPED).plus("  " + entry.title());
-        String done = marks.of(entry);
-        return row.plus(entry.isFaulty() ? "  has faults: check it" : done.isEmpty() ? "" : "  " + done, Style.QUIET);
+    private StyledLine row(LibraryEntry entry, Reader reader) {
+        StyledLine row = StyledLine.of("  " + entry.number(), Style.TYPED)
+                .plus("  ")
+                .plus(Phrase.typed(entry.title()).in(reader));
+        Phrase state = entry.isFaulty() ? Phrase.of("has faults: check it") : marks.of(entry);
+        return state.isEmpty()
+                ? row
+                : row.plus("  ").plus(state.styled(Style.QUIET).in(reader));
     }
 
     @Override

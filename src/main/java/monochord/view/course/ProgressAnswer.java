@@ -29,13 +29,14 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
+        ProgressPicture picture = new ProgressPicture(knowledge, time, look.reader());
         if (knowledge.standings().isEmpty()) {
             text.line(Phrase.sentence("Nothing has been asked yet. Enter begins a lesson; practise takes any skill."));
-        } else if (look.plain() || look.width() < ProgressPicture.COLUMNS) {
+        } else if (look.plain() || look.width() < picture.columns()) {
             knowledge.standings().forEach((item, standing) -> text.line(fact(item, standing)));
             next(text);
         } else {
-            text.lines(new ProgressPicture(knowledge, time, look.reader()).text());
+            text.lines(picture.text());
             next(text);
         }
         return text.build().wrapped(look.width());

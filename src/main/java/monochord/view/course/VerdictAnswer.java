@@ -1,8 +1,10 @@
 package monochord.view.course;
 
+import java.util.List;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.text.naming.InProse;
@@ -14,17 +16,21 @@ import monochord.view.Look;
 /**
  * A verdict on an answer.
  *
- * @param next what the learner can do now, or nothing
+ * @param next what the learner can do now, a line each; perhaps nothing
  */
-public record VerdictAnswer(Question question, Verdict verdict, String next) implements Answer {
+public record VerdictAnswer(Question question, Verdict verdict, List<Phrase> next) implements Answer {
+    public VerdictAnswer {
+        next = List.copyOf(next);
+    }
+
     @Override
     public StyledText text(Look look) {
         StyledText said = verdict.grade() == Grade.UNREADABLE
                 ? quoting(verdict.message(), look)
                 : StyledText.of(verdict.message(), style()).in(look.signs());
-        return next.isEmpty()
-                ? said.wrapped(look.width())
-                : said.plus(StyledText.of(next, Style.QUIET).in(look.signs())).wrapped(look.width());
+        StyledText.Builder text = StyledText.builder(look.reader()).lines(said);
+        next.forEach(line -> text.line(line, Style.QUIET));
+        return text.build().wrapped(look.width());
     }
 
     /** What stands in quotation marks is what was typed, and stays. */

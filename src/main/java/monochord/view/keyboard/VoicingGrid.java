@@ -26,7 +26,7 @@ import monochord.theory.note.Signs;
  * shows which way and by how many half steps. A row of chords too wide for the page is set in several.
  */
 public final class VoicingGrid {
-    private static final int LABEL = 8;
+    private static final int NARROWEST_LABEL = 8;
     private static final int WAY = 4;
 
     private final List<VoicingRow> rows;
@@ -35,6 +35,8 @@ public final class VoicingGrid {
     private final int room;
     private final int cell;
     private final int voices;
+    /** Columns in front of the first chord. */
+    private final int label;
 
     private VoicingGrid(List<VoicingRow> rows, Reader reader, int width) {
         this.rows = rows;
@@ -51,7 +53,10 @@ public final class VoicingGrid {
                 .max()
                 .orElse(0);
         this.cell = Math.max(name + 1 + WAY, symbol + 1);
-        this.room = Math.max(1, (width - LABEL - WAY + 1) / cell);
+        this.label = IntStream.range(0, voices)
+                .map(voice -> label(voice).in(reader).columns() + 1)
+                .reduce(NARROWEST_LABEL, Math::max);
+        this.room = Math.max(1, (width - label - WAY + 1) / cell);
     }
 
     /**
@@ -75,7 +80,7 @@ public final class VoicingGrid {
 
     private StyledText stretch(int start, int end) {
         List<StyledLine> lines = new ArrayList<>();
-        StyledLine symbols = StyledLine.of(" ".repeat(LABEL + WAY));
+        StyledLine symbols = StyledLine.of(" ".repeat(label + WAY));
         for (int i = start; i < end; i++) {
             symbols = symbols.plus(padded(rows.get(i).chord().write(signs), cell, ' '), Style.STRONG);
         }
@@ -87,7 +92,7 @@ public final class VoicingGrid {
     }
 
     private StyledLine line(int voice, int start, int end) {
-        StyledLine line = StyledLine.of(padded(label(voice).in(reader).plain(), LABEL, ' '), Style.QUIET);
+        StyledLine line = StyledLine.of(padded(label(voice).in(reader).plain(), label, ' '), Style.QUIET);
         line = line.plus(start == 0 ? StyledLine.of(" ".repeat(WAY)) : arrival(voice, start, true));
         for (int i = start; i < end; i++) {
             boolean last = i == end - 1;

@@ -35,7 +35,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
     private static final int NUMERAL = 8;
     private static final int SYMBOL = 8;
     private static final int INDENT = 2;
-    private static final String SCORES = "When in Rome (M. Gotham and others, CC BY-SA 4.0)";
+    private static final String SCORES = "When in Rome";
 
     @Override
     public StyledText text(Look look) {
@@ -100,10 +100,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
             text.line(
                     Phrase.sentence(
                             "Counted in {0}: {1}, {2} ({3}).",
-                            one.idiom(),
-                            Phrase.typed(one.title()),
-                            Phrase.typed(one.authors()),
-                            Phrase.typed(one.licence())),
+                            one.idiom(), Phrase.typed(one.title()), one.authors(), Phrase.typed(one.licence())),
                     Style.QUIET);
         }
         if (!collections().isEmpty()) {
@@ -120,8 +117,12 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
                 .map(row -> Phrase.of("{0} {1}", row.to(), row.times()))
                 .toList();
         return Phrase.sentence(
-                "Classical scores differ: {0} of {1} in {2}.",
-                Phrase.joined(", ", rows), classical.get(0).of(), Phrase.typed(SCORES));
+                "Classical scores differ: {0} of {1} in {2} ({3} and others, {4}).",
+                Phrase.joined(", ", rows),
+                classical.get(0).of(),
+                Phrase.typed(SCORES),
+                Phrase.typed("M. Gotham"),
+                Phrase.typed("CC BY-SA 4.0"));
     }
 
     private List<SongCounts.Collection> collections() {
@@ -141,7 +142,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
                         "classical",
                         classical,
                         (object, row) -> object.put("numeral", row.to().toString())
-                                .put("corpus", "When in Rome")
+                                .put("corpus", SCORES)
                                 .put("count", row.times())
                                 .put("of", row.of()));
     }

@@ -25,7 +25,7 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
     public record Printed(String text) implements Part {}
 
     /** What is to be known. */
-    public record Notice(String text) implements Part {}
+    public record Notice(Phrase said) implements Part {}
 
     /**
      * A value.
@@ -70,16 +70,17 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
         if (part instanceof Value value) {
             return value.music != null
                     ? value.music.text(look)
-                    : said(value.name.isEmpty() ? value.text : value.name + " = " + value.text, Style.PLAIN, look);
+                    : said(value.name.isEmpty() ? value.text : value.name + " = " + value.text, look);
         }
         return part instanceof Printed printed
-                ? said(printed.text.stripTrailing(), Style.PLAIN, look)
-                : said(((Notice) part).text, Style.QUIET, look);
+                ? said(printed.text.stripTrailing(), look)
+                : StyledText.of(((Notice) part).said.styled(Style.QUIET), look.reader())
+                        .wrapped(look.width());
     }
 
     /** Java knows notes by their English names, whatever the learner calls them. */
-    private static StyledText said(String text, Style style, Look look) {
-        return StyledText.of(text.replace("\t", "    "), style)
+    private static StyledText said(String text, Look look) {
+        return StyledText.of(text.replace("\t", "    "))
                 .in(look.signs().with(NoteNaming.ENGLISH))
                 .wrapped(look.width());
     }

@@ -1,6 +1,8 @@
 package monochord.view.notebook;
 
+import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -11,12 +13,13 @@ import monochord.view.Look;
 /**
  * What went wrong in a cell, and where.
  *
+ * @param message a line each
  * @param text the whole cell
  * @param place index of the character in it, or −1 where there is none
  * @param line the line of it, from 1, or 0 where it does not matter
  * @param status the exit status it is worth
  */
-public record CellTrouble(String message, String text, int place, int line, int status) {
+public record CellTrouble(List<Phrase> message, String text, int place, int line, int status) {
     private static final String INDENT = "  ";
     private static final String CARET = "^";
     private static final String CUT = "…";
@@ -24,20 +27,21 @@ public record CellTrouble(String message, String text, int place, int line, int 
 
     StyledText text(Look look) {
         StyledText.Builder told = StyledText.builder(look.reader());
-        Phrase where = line > 0 && place < 0 ? Phrase.of(" In line {0} of the cell.", line) : Phrase.NOTHING;
-        told.lines(StyledText.of(message + where.in(look.reader()).plain())
-                .in(look.signs().with(NoteNaming.ENGLISH))
-                .wrapped(look.width()));
+        Phrase where = line > 0 && place < 0 ? Phrase.sentence("In line {0} of the cell.", line) : Phrase.NOTHING;
+        for (int i = 0; i < message.size(); i++) {
+            told.line(i + 1 < message.size() ? message.get(i) : message.get(i).then(where));
+        }
         if (look.signs().naming() != NoteNaming.ENGLISH
-                && UNREAD.matcher(message).find()) {
+                && UNREAD.matcher(english()).find()) {
             told.line(Phrase.of("In Java notes go by their English names."));
         }
+        StyledText.Builder shown = StyledText.builder().lines(told.build().wrapped(look.width()));
         if (place >= 0) {
-            told.lines(pointed(look));
+            shown.lines(pointed(look));
         } else if (line > 0) {
-            told.lines(StyledText.of(window(lineText(line), 0, look)[0], Style.QUIET));
+            shown.lines(StyledText.of(window(lineText(line), 0, look)[0], Style.QUIET));
         }
-        return told.build();
+        return shown.build();
     }
 
     private String lineText(int number) {
@@ -57,7 +61,8 @@ public record CellTrouble(String message, String text, int place, int line, int 
                             .filter(c -> c == '\n')
                             .count()
                     + 1;
-            return StyledText.of(Phrase.of("Place: line {0}, character {1}.", number, column + 1), look.reader());
+            return StyledText.of(Phrase.of("Place: line {0}, character {1}.", number, column + 1), look.reader())
+                    .wrapped(look.width());
         }
         String[] shown = window(whole, column, look);
         return StyledText.builder()
@@ -77,7 +82,11 @@ public record CellTrouble(String message, String text, int place, int line, int 
         return new String[] {INDENT + before + line.substring(from, to) + after, caret};
     }
 
+    private String english() {
+        return message.stream().map(Phrase::toString).collect(Collectors.joining("\n"));
+    }
+
     void json(Json json) {
-        json.put("error", message).put("at", place >= 0 ? place + 1 : 1);
+        json.put("error", english()).put("at", place >= 0 ? place + 1 : 1);
     }
 }

@@ -3,10 +3,9 @@ package monochord.view.web;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
-import monochord.text.StyledText;
-import monochord.view.keyboard.Drawing;
 
 /** An exchange at the prompt as part of a page. */
 final class Cell {
@@ -17,17 +16,21 @@ final class Cell {
     static Html.Element of(Section.Exchange exchange, int number) {
         Html.Element cell = Html.element("section")
                 .with("class", "cell")
-                .with("aria-label", "At the prompt, " + number)
+                .with("aria-label", said(Phrase.of("At the prompt, {0}", number), exchange))
                 .holding(typed(exchange.typed()));
         if (!exchange.answer().isEmpty()) {
-            cell = cell.holding(answer(exchange.answer(), number));
+            cell = cell.holding(answer(exchange, number));
         }
         if (!exchange.drawings().isEmpty()) {
-            cell = cell.holding(drawings(exchange.drawings()));
+            cell = cell.holding(drawings(exchange));
         }
         return exchange.sound().isPresent()
-                ? cell.holding(sound(exchange.sound().get()))
+                ? cell.holding(sound(exchange.sound().get(), exchange))
                 : cell;
+    }
+
+    private static String said(Phrase phrase, Section.Exchange exchange) {
+        return phrase.in(exchange.reader()).plain();
     }
 
     /** Of an empty line, the key that was pressed. */
@@ -40,13 +43,13 @@ final class Cell {
     }
 
     /** It can be scrolled where it is wide, so the keyboard must be able to reach it, and a reader has to call it something. */
-    private static Html.Element answer(StyledText text, int number) {
+    private static Html.Element answer(Section.Exchange exchange, int number) {
         return Html.element("div")
                 .with("class", "answer")
                 .with("role", "group")
-                .with("aria-label", "Answer " + number)
+                .with("aria-label", said(Phrase.of("Answer {0}", number), exchange))
                 .with("tabindex", "0")
-                .holding(text.lines().stream().map(Cell::row).toList());
+                .holding(exchange.answer().lines().stream().map(Cell::row).toList());
     }
 
     /** A line of columns stays as it was set; a sentence breaks where the window does. */
@@ -66,20 +69,23 @@ final class Cell {
                         .holding(text);
     }
 
-    private static Html.Element drawings(List<Drawing> drawings) {
+    private static Html.Element drawings(Section.Exchange exchange) {
         return Html.element("div")
                 .with("class", "drawings")
-                .holding(drawings.stream().map(KeyboardDrawn::of).toList());
+                .holding(exchange.drawings().stream()
+                        .map(drawing -> KeyboardDrawn.of(drawing, exchange.reader()))
+                        .toList());
     }
 
-    private static Html.Element sound(Sound sound) {
+    private static Html.Element sound(Sound sound, Section.Exchange exchange) {
+        Phrase listen = Phrase.of("Listen: {0}", sound.name());
         Html.Element player = Html.element("audio")
                 .with("controls", "")
                 .with("preload", "metadata")
-                .with("aria-label", "Listen: " + sound.name())
+                .with("aria-label", said(listen, exchange))
                 .with("src", sound.address());
         Html.Element caption =
-                Html.element("figcaption").holding("Listen: " + sound.name() + ", " + sound.seconds() + " s");
+                Html.element("figcaption").holding(said(Phrase.of("{0}, {1} s", listen, sound.seconds()), exchange));
         return Html.element("figure").with("class", "sound").holding(player, caption);
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import monochord.text.Phrase;
-import monochord.theory.note.Signs;
+import monochord.text.Reader;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.Marked;
 
@@ -25,20 +25,23 @@ final class KeyboardDrawn {
     private static final int RADIUS = 11;
 
     private final Drawing drawing;
+    private final Reader reader;
     private final int low;
     private final int high;
 
-    private KeyboardDrawn(Drawing drawing) {
+    private KeyboardDrawn(Drawing drawing, Reader reader) {
         this.drawing = drawing;
+        this.reader = reader;
         this.low = edge(drawing.marks().stream().mapToInt(Marked::key).min().orElse(60), -1);
         this.high = edge(drawing.marks().stream().mapToInt(Marked::key).max().orElse(71), 1);
     }
 
     /** A figure with the caption under it. */
-    static Html.Element of(Drawing drawing) {
+    static Html.Element of(Drawing drawing, Reader reader) {
         return Html.element("figure")
-                .holding(new KeyboardDrawn(drawing).svg())
-                .holding(Html.element("figcaption").holding(drawing.caption().toString()));
+                .holding(new KeyboardDrawn(drawing, reader).svg())
+                .holding(Html.element("figcaption")
+                        .holding(drawing.caption().in(reader).plain()));
     }
 
     /** The stretch begins on C or F and ends on E or B, so that the groups of black keys are whole. */
@@ -107,12 +110,12 @@ final class KeyboardDrawn {
                         .with("cx", Integer.toString(middle))
                         .with("cy", Integer.toString(height))
                         .with("r", Integer.toString(RADIUS));
-        String name = mark.pitch().name().write(Signs.MUSIC);
+        String name = mark.pitch().name().write(reader.signs());
         int beyond = black ? ABOVE - 6 : ABOVE + WHITE_HEIGHT + 14;
         return List.of(
                 shape.with("class", role),
                 written(name, middle, height + 4, role + " name"),
-                written(mark.role().label().toString(), middle, beyond, "role"));
+                written(mark.role().label().in(reader).plain(), middle, beyond, "role"));
     }
 
     private static Html.Element rectangle(int x, int y, int width, int height) {
@@ -137,7 +140,9 @@ final class KeyboardDrawn {
         Phrase hands = drawing.left().isEmpty()
                 ? right
                 : Phrase.of("left hand {0}; right hand {1}", words(drawing.left()), right);
-        return Phrase.of("{0} on a keyboard: {1}.", drawing.caption(), hands).toString();
+        return Phrase.of("{0} on a keyboard: {1}.", drawing.caption(), hands)
+                .in(reader)
+                .plain();
     }
 
     private static Phrase words(List<Marked> marks) {

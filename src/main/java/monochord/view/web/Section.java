@@ -3,6 +3,7 @@ package monochord.view.web;
 import java.util.List;
 import java.util.Optional;
 import monochord.lesson.Block;
+import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.view.keyboard.Drawing;
 
@@ -22,8 +23,9 @@ public sealed interface Section {
      * @param answer without its pictures
      * @param drawings the pictures
      * @param sound what was heard, if something was
+     * @param reader whose words and note names the answer is in, and the pictures are to be in
      */
-    record Exchange(List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound)
+    record Exchange(List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound, Reader reader)
             implements Section {
         public Exchange {
             typed = List.copyOf(typed);

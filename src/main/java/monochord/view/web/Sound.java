@@ -1,6 +1,7 @@
 package monochord.view.web;
 
 import java.util.Base64;
+import monochord.text.Phrase;
 
 /**
  * A recording that is part of the page.
@@ -9,7 +10,7 @@ import java.util.Base64;
  * @param type the media type, such as {@code audio/mpeg}
  * @param seconds how long it is, rounded
  */
-public record Sound(String name, String type, int seconds, byte[] content) {
+public record Sound(Phrase name, String type, int seconds, byte[] content) {
     public Sound {
         content = content.clone();
     }

@@ -8,6 +8,8 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
+import monochord.text.Phrase;
+import monochord.text.Reader;
 
 /**
  * A notebook as one page that needs nothing else: no script, no network. The page itself forbids both by its content
@@ -16,12 +18,13 @@ import java.util.List;
  * <p>Source: Content Security Policy Level 3, W3C; OWASP Content Security Policy, both from memory.
  *
  * @param title the first heading, and the name of the window
+ * @param reader whose language the words around the sections are in
  */
-public record WebPage(String title, List<Section> sections) {
+public record WebPage(Phrase title, List<Section> sections, Reader reader) {
     /** Stands near the beginning of each page, so that it can be told from a file of somebody else's. */
     public static final String MARK = "content=\"Monochord\"";
 
-    private static final String CAUTION = "Start with the volume low, most of all in headphones.";
+    private static final Phrase CAUTION = Phrase.sentence("Start with the volume low, most of all in headphones.");
 
     public WebPage {
         sections = List.copyOf(sections);
@@ -39,10 +42,12 @@ public record WebPage(String title, List<Section> sections) {
                         .with("name", "viewport")
                         .with("content", "width=device-width, initial-scale=1"))
                 .holding(Html.element("meta").with("name", "generator").with("content", "Monochord"))
-                .holding(Html.element("title").holding(title))
+                .holding(Html.element("title").holding(words(title)))
                 .holding(new Html.Sheet(sheet));
-        Html.Element page =
-                Html.element("html").with("lang", "en").holding(head).holding(body());
+        Html.Element page = Html.element("html")
+                .with("lang", reader.language().tag())
+                .holding(head)
+                .holding(body());
         return "<!DOCTYPE html>\n" + page.write() + "\n";
     }
 
@@ -67,13 +72,17 @@ public record WebPage(String title, List<Section> sections) {
         }
     }
 
+    private String words(Phrase phrase) {
+        return phrase.in(reader).plain();
+    }
+
     private Html.Element body() {
-        Html.Element main = Html.element("main").holding(Html.element("h1").holding(title));
+        Html.Element main = Html.element("main").holding(Html.element("h1").holding(words(title)));
         boolean sounds = sections.stream()
                 .anyMatch(section ->
                         section instanceof Section.Exchange one && one.sound().isPresent());
         if (sounds) {
-            main = main.holding(Html.element("p").with("class", "aside").holding(CAUTION));
+            main = main.holding(Html.element("p").with("class", "aside").holding(words(CAUTION)));
         }
         int number = 0;
         for (Section section : sections) {

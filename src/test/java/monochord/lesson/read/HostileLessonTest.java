@@ -25,9 +25,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostileLessonTest {
     private static final Path FILE = Path.of("1-odd.md");
     /** Characters of the largest lesson that is read, or of one that shows as well whether time grows with its square. */
-    private static final int LENGTH = Thorough.times(60_000, Source.MOST_BYTES - 1000);
+    private static final int LENGTH = Thorough.times(40_000, Source.MOST_BYTES - 1000);
 
-    private static final int MUTATIONS = Thorough.times(2_000, 8_000);
+    private static final int MUTATIONS = Thorough.times(1_000, 8_000);
     private static final String HEAD = "---\ntitle: T\ngrade: 1\nneeds: []\nskills: [borrowed-chord]\n---\n";
     private static final String LESSON = HEAD + """
 

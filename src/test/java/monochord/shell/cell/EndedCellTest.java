@@ -35,9 +35,8 @@ class EndedCellTest {
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            1 | new Object() { void on() { try { Stream.iterate(1, UnaryOperator.identity()).allMatch(Objects::nonNull); } catch (Throwable t) { on(); } } }.on() | This cell would not stop, so its Java was ended.
             3600 | { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
-            3600 | for (int i = 0; i < 400; i++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
+            3600 | for (int count = 0; count < 400; count++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
             """)
     void anEndedJvmIsBuiltAnew(int patience, String text, String told) {
         assertTrue(BENCH.says("var verse = progression(\"F C G Ab\")").startsWith("In C major F C G A♭"));
@@ -51,11 +50,12 @@ class EndedCellTest {
     @Thorough.Only
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            System.exit(0) | This cell told Java to end. It did; the line goes on.
-            Runtime.getRuntime().halt(7) | The cell's Java has ended, and nobody knows why.
+            1 | new Object() { void on() { try { Stream.iterate(1, UnaryOperator.identity()).allMatch(Objects::nonNull); } catch (Throwable t) { on(); } } }.on() | This cell would not stop, so its Java was ended.
+            3600 | System.exit(0) | This cell told Java to end. It did; the line goes on.
+            3600 | Runtime.getRuntime().halt(7) | The cell's Java has ended, and nobody knows why.
             """)
-    void aJvmThatEndsItselfIsBuiltAnew(String text, String told) {
-        anEndedJvmIsBuiltAnew(3600, text, told);
+    void anEndedJvmOfAnotherKindIsBuiltAnew(int patience, String text, String told) {
+        anEndedJvmIsBuiltAnew(patience, text, told);
     }
 
     private static String counted(String said) {

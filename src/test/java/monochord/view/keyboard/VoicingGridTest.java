@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.voicing.Voicing;
+import monochord.text.MadeUpLanguage;
 import monochord.text.Reader;
 import monochord.theory.Chord;
 import monochord.theory.note.Signs;
@@ -30,6 +31,21 @@ class VoicingGridTest {
                 left        G3   ↘5 D3   ↗1 E♭3
                             C3   ↘5 G2   ↗1 A♭2\
                 """, VoicingGrid.of(ROWS, Reader.ENGLISH, 80).plain());
+    }
+
+    @Test
+    @DisplayName("longer words move all columns alike")
+    void makesRoomForLongerWords() {
+        assertEquals(
+                """
+                              C       Gsus4   A♭maj7
+                ⟦right~~⟧     G4══════●═══════●
+                              E4   ↘4 C4══════●
+                ⟦left~~⟧      G3   ↘5 D3   ↗1 E♭3
+                              C3   ↘5 G2   ↗1 A♭2\
+                """,
+                VoicingGrid.of(ROWS, new Reader(Signs.MUSIC, new MadeUpLanguage()), 80)
+                        .plain());
     }
 
     @Test

@@ -58,7 +58,7 @@ class MotionAnswerTest {
         Passage passage = Passage.parse("Gb2 Bb3 Db4 Gb4 Bb4 | Cb3 Bb3 Eb4 Gb4 Cb5 | ".repeat(40));
         for (Strictness strictness : Strictness.values()) {
             MotionAnswer answer = new MotionAnswer(passage, strictness, List.of());
-            for (int width = 20; width <= 120; width += Thorough.times(5, 1)) {
+            for (int width = 20; width <= 120; width += Thorough.times(13, 1)) {
                 Look look = Look.ofPipe().inWidth(width);
                 int room = width;
                 assertTrue(answer.text(look).columns() <= width, () -> "wider than " + room);

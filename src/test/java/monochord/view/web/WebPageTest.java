@@ -14,13 +14,18 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
 import monochord.lesson.Span;
+import monochord.text.MadeUpLanguage;
 import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
+import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Signs;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.Roles;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,12 +47,23 @@ class WebPageTest {
     }
 
     private static WebPage page(Section... sections) {
-        return new WebPage("The Thursday class", List.of(sections));
+        return new WebPage(Phrase.of("The Thursday class"), List.of(sections), Reader.ENGLISH);
+    }
+
+    private static WebPage hostile() {
+        return new WebPage(
+                Phrase.typed(HOSTILE),
+                List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)),
+                Reader.ENGLISH);
     }
 
     private static Section shown(String typed, String answer, Drawing... drawings) {
         return new Section.Exchange(
-                List.of(typed), StyledText.of(answer, Style.STRONG), List.of(drawings), Optional.empty());
+                List.of(typed),
+                StyledText.of(answer, Style.STRONG),
+                List.of(drawings),
+                Optional.empty(),
+                Reader.ENGLISH);
     }
 
     @Test
@@ -70,6 +86,40 @@ class WebPageTest {
     }
 
     @Test
+    @DisplayName("a picture names its notes as the answer beside it does")
+    void namesNotesAsItsReader() {
+        Reader german = Reader.of(Signs.MUSIC.with(NoteNaming.GERMAN));
+        Section bFlat = new Section.Exchange(
+                List.of("show B"), StyledText.of("B D F"), List.of(drawing("Bb")), Optional.empty(), german);
+        String written = page(bFlat).write();
+
+        assertTrue(written.contains("aria-label=\"B on a keyboard: B4 root, D5 third, F5 fifth.\""), written);
+        assertTrue(written.contains("<figcaption>B</figcaption>"), written);
+    }
+
+    @Test
+    @DisplayName("what a page says around the answers is in its reader's language")
+    void speaksTheLanguageOfItsReader() {
+        Reader reader = new Reader(Signs.MUSIC, new MadeUpLanguage());
+        Sound sound = new Sound(Phrase.of("what is played here"), "audio/mpeg", 4, new byte[] {1, 2, 3});
+        Section heard = new Section.Exchange(
+                List.of(""), StyledText.of("C"), List.of(drawing("C")), Optional.of(sound), reader);
+        String written = new WebPage(Phrase.of("A sitting"), List.of(heard), reader).write();
+
+        for (String said : List.of(
+                "<html lang=\"x-made-up\">",
+                "<h1>⟦A sitting~~⟧</h1>",
+                ">⟦Start with the volume low, most of all in headphones~~⟧.</p>",
+                "aria-label=\"⟦At the prompt~~⟧, 1\"",
+                "aria-label=\"⟦Answer~~⟧ 1\"",
+                "aria-label=\"C ⟦on a keyboard~~⟧: C4 ⟦root~~⟧, E4 ⟦third~~⟧, G4 ⟦fifth~~⟧.\"",
+                "aria-label=\"⟦Listen~~⟧: ⟦what is played here~~⟧\"",
+                "<figcaption>⟦Listen~~⟧: ⟦what is played here~~⟧, 4 ⟦s~~⟧</figcaption>")) {
+            assertTrue(written.contains(said), () -> said + " in " + written);
+        }
+    }
+
+    @Test
     void thePageForbidsItselfScriptsAndTheNetwork() {
         String written = page(shown("F", "F A C")).write();
 
@@ -80,9 +130,7 @@ class WebPageTest {
 
     @Test
     void noTextBecomesMarkup() {
-        String written = new WebPage(
-                        HOSTILE, List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
-                .write();
+        String written = hostile().write();
 
         assertFalse(written.contains("<script"), written);
         assertFalse(written.contains("<img"), written);
@@ -90,8 +138,9 @@ class WebPageTest {
 
     @Test
     void theLoudnessIsSpokenOfWhereSomethingSounds() {
-        Sound sound = new Sound("C", "audio/mpeg", 4, new byte[] {1, 2, 3});
-        Section heard = new Section.Exchange(List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound));
+        Sound sound = new Sound(Phrase.typed("C"), "audio/mpeg", 4, new byte[] {1, 2, 3});
+        Section heard = new Section.Exchange(
+                List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound), Reader.ENGLISH);
 
         assertTrue(page(heard).write().contains("Start with the volume low"));
         assertFalse(page(shown("C", "C E G")).write().contains("volume"));
@@ -107,10 +156,8 @@ class WebPageTest {
                                 new Section.Words(List.of(paragraph("Tonight: one chord."))),
                                 shown("show Abmaj7", "A♭maj7  A♭ C E♭ G ".repeat(8), drawing("Abmaj7"), drawing("F")))
                         .write());
-        Path hostile = Files.writeString(
-                folder.resolve("hostile.html"),
-                new WebPage(HOSTILE, List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)))
-                        .write());
+        Path hostile =
+                Files.writeString(folder.resolve("hostile.html"), hostile().write());
 
         assertEquals(List.of(), Browser.open(List.of(good, hostile), folder));
     }

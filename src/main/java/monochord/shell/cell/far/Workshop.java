@@ -31,6 +31,7 @@ final class Workshop {
             "java.util.function.*",
             "java.util.stream.*",
             "monochord.theory.*",
+            "monochord.theory.note.*",
             "monochord.harmony.*",
             "monochord.harmony.melody.Melody",
             "monochord.harmony.melody.Fit",

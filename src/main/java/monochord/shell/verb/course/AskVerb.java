@@ -67,7 +67,7 @@ final class AskVerb implements Verb {
         Optional<Sentence.Part> answer = sentence.option("answer");
         if (answer.isPresent()) {
             String text = answer.get().text();
-            Answer verdict = new VerdictAnswer(question, question.judge(text), "");
+            Answer verdict = new VerdictAnswer(question, question.judge(text), List.of());
             return Recording.isWanted(sentence)
                     ? Answers.of(
                             verdict,

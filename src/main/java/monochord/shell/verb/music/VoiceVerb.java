@@ -117,7 +117,11 @@ final class VoiceVerb implements Verb {
             return VoicingSearch.best(task, WAYS);
         } catch (Unvoiced unvoiced) {
             throw Unreadable.because(
-                    sentence.whole(), 0, "a task for two hands", unvoiced.getMessage(), "voice F C G in C shell");
+                    sentence.whole(),
+                    0,
+                    "a task for two hands",
+                    Clause.of("{0}", unvoiced.said()),
+                    "voice F C G in C shell");
         }
     }
 

@@ -15,6 +15,7 @@ import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Bank;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Statement;
@@ -55,8 +56,7 @@ final class BankVerb implements Verb {
         } catch (IOException refused) {
             return Statement.failed(Phrase.of(
                     "{0}. Sounds come from {1} as before.",
-                    Phrase.typed(sitting.outside().named(refused.getMessage())),
-                    name(stage.directions().bank())));
+                    sitting.outside().told(refused), name(stage.directions().bank())));
         }
     }
 
@@ -70,8 +70,7 @@ final class BankVerb implements Verb {
             sitting.settings().put(PlaybackState.BANK, path.orElse(""));
             return new SoundAnswer(stage.directions(), said);
         } catch (IOException unkept) {
-            return Statement.failed(
-                    said.then(Phrase.of("It cannot be kept: {0}", Phrase.typed(String.valueOf(unkept.getMessage())))));
+            return Statement.failed(said.then(Phrase.of("It cannot be kept: {0}", Failure.told(unkept))));
         }
     }
 

@@ -19,6 +19,7 @@ import monochord.sound.Bank;
 import monochord.sound.Directions;
 import monochord.sound.OwnBank;
 import monochord.sound.Patch;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
@@ -64,8 +65,7 @@ final class PatchVerb implements Verb {
                 sitting.settings().put(PlaybackState.RIGHT, settled.right().toString());
             }
         } catch (IOException unkept) {
-            return Statement.failed(
-                    said.then(Phrase.of("It cannot be kept: {0}", Phrase.typed(String.valueOf(unkept.getMessage())))));
+            return Statement.failed(said.then(Phrase.of("It cannot be kept: {0}", Failure.told(unkept))));
         }
         return new SoundAnswer(settled, said);
     }

@@ -65,7 +65,7 @@ public final class Recording {
                 written.add(sentence.option(MIDI).orElseThrow().text());
             }
         } catch (IOException failed) {
-            return Optional.of(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
+            return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
         return Optional.of(Statement.of(Phrase.of("Written: {0}", Phrase.typed(String.join(", ", written)))));
     }

@@ -13,6 +13,7 @@ import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sound.SoundAnswer;
 import monochord.sound.Directions;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Statement;
@@ -48,9 +49,8 @@ final class TempoVerb implements Verb {
                 sitting.settings().put(PlaybackState.TEMPO, Integer.toString(tempo));
             }
         } catch (IOException unkept) {
-            return Statement.failed(Phrase.of(
-                    "It is {0} for now, but cannot be kept: {1}",
-                    tempo, Phrase.typed(String.valueOf(unkept.getMessage()))));
+            return Statement.failed(
+                    Phrase.of("It is {0} for now, but cannot be kept: {1}", tempo, Failure.told(unkept)));
         }
         return new SoundAnswer(stage.directions(), Phrase.of("From now on {0} beats a minute.", tempo));
     }

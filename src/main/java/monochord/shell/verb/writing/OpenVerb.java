@@ -124,7 +124,7 @@ final class OpenVerb implements Verb {
                     ask(opened, foreign, sitting),
                     called(before, sitting.naming())));
         } catch (IOException failed) {
-            return new Aside(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
+            return new Aside(Statement.failed(sitting.outside().told(failed)));
         }
     }
 

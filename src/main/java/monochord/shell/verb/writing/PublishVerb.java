@@ -23,6 +23,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.file.WholeFile;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
@@ -78,7 +79,8 @@ final class PublishVerb implements Verb {
     private static Answer publish(String name, Path file, String shown, Path page, Sentence sentence, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(file);
         if (!reading.isSound()) {
-            return new ReplayAnswer(List.of(new ReplayAnswer.Played(name, reading.faults(), null, false, "")));
+            return new ReplayAnswer(
+                    List.of(new ReplayAnswer.Played(name, reading.faults(), null, false, Phrase.NOTHING)));
         }
         boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
         boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());
@@ -95,7 +97,7 @@ final class PublishVerb implements Verb {
                     replayed.differences().size(),
                     replayed.skipped().size());
         } catch (IOException failed) {
-            return Statement.failed(Phrase.typed(failed.getMessage()));
+            return Statement.failed(sitting.outside().told(failed));
         }
     }
 
@@ -109,7 +111,7 @@ final class PublishVerb implements Verb {
             head = there.readNBytes(HEAD);
         }
         if (!new String(head, StandardCharsets.UTF_8).contains(WebPage.MARK)) {
-            throw new IOException(shown + ": is there already and no page of ours; choose another name");
+            throw new Failure(shown, Phrase.of("is there already and no page of ours; choose another name"));
         }
     }
 }

@@ -70,26 +70,29 @@ final class ReplayVerb implements Verb {
     private static Played replay(String name, Path file, Sentence sentence, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(file);
         if (!reading.isSound()) {
-            return new Played(name, NotebookFiles.named(reading.faults(), sitting), null, false, "");
+            return new Played(name, NotebookFiles.named(reading.faults(), sitting), null, false, Phrase.NOTHING);
         }
         boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
         boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());
         try {
             Replayed replayed = Replay.of(reading.notebook().orElseThrow(), sitting, trusted);
             boolean accept = sentence.has(ACCEPT) && !replayed.differences().isEmpty();
-            return accept ? accepted(name, file, replayed) : new Played(name, List.of(), replayed, false, "");
+            return accept
+                    ? accepted(name, file, replayed, sitting)
+                    : new Played(name, List.of(), replayed, false, Phrase.NOTHING);
         } catch (IOException failed) {
-            return new Played(name, List.of(), null, false, sitting.outside().named(failed.getMessage()));
+            return new Played(name, List.of(), null, false, sitting.outside().told(failed));
         }
     }
 
-    private static Played accepted(String name, Path file, Replayed replayed) {
+    private static Played accepted(String name, Path file, Replayed replayed, Sitting sitting) {
         try {
             WholeFile.write(
                     file, part -> Files.writeString(part, replayed.played().toString()));
-            return new Played(name, List.of(), replayed, true, "");
+            return new Played(name, List.of(), replayed, true, Phrase.NOTHING);
         } catch (IOException failed) {
-            return new Played(name, List.of(), replayed, false, failed.getMessage());
+            return new Played(
+                    name, List.of(), replayed, false, sitting.outside().told(failed));
         }
     }
 }

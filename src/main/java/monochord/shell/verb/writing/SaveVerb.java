@@ -81,7 +81,7 @@ final class SaveVerb implements Verb {
             WholeFile.write(file, part -> Files.writeString(part, content));
             trust(notebook, content, shown, sitting);
         } catch (IOException failed) {
-            return new Aside(Statement.failed(Phrase.typed(sitting.outside().named(failed.getMessage()))));
+            return new Aside(Statement.failed(sitting.outside().told(failed)));
         }
         sitting.journal().saved(file, content);
         return new Aside(
