@@ -53,7 +53,7 @@ public final class Idea {
     public Phrase nameInWords() {
         return name().startsWith(BORROWED)
                 ? Phrase.of("borrowed {0}", Numeral.parse(name().substring(BORROWED.length())))
-                : Phrase.typed(name());
+                : IdiomNames.inWords(change.idiom());
     }
 
     public Colour colour() {

@@ -31,9 +31,9 @@ import monochord.view.Table.Column;
  */
 public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) implements Answer {
     private static final Phrase LEFT_OUT = Phrase.sentence(
-            "Left out: the sevenths and diminished chords of the farther modes, and what locrian alone gives; {0} lists one"
-                    + " mode whole.",
-            Phrase.verb("borrow dorian"));
+            "Left out: the sevenths and diminished chords of the farther modes, and what locrian alone gives; with a mode"
+                    + " behind it, {0} lists that one whole.",
+            Phrase.verb("borrow"));
 
     private static final int NUMERAL = 12;
     private static final int SYMBOL = 12;
