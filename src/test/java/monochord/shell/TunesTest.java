@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What {@code fit} and {@code recolour} promise on the command line. What fits is common practice, no source. */
@@ -88,6 +89,22 @@ class TunesTest {
                         + "\"reasons\":[\"Fm, borrowed from C minor, takes the place of F.\"]}",
                 json("recolour C F G C in C with borrowed iv at 2"));
         assertEquals(1, Run.of("recolour C F G C in C with tritone at 2").status());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            recolour C F G C in C at 2                  | 2 | "C F G C in C at 2" is not a sentence: at says where an idiom goes that is named behind with.
+            recolour C F G C in C more now              | 2 | "C F G C in C more now" is not a sentence: more stands alone.
+            recolour C F G C in C with applied at 9     | 2 | "9" is not a place in the row: the chords are counted from 1 to 4.
+            recolour C F G C in C with borrowed X at 2  | 2 | "X" is not a numeral: expected I to VII or i to vii at character 1, found 'X'.
+            recolour C F G C in C with tritone at 2     | 1 | That does not fit at chord 2.
+            recolour C F in C with stepping bass        | 1 | There is no place for that in these chords.
+            """)
+    void whatCannotBeDoneIsSaid(String sentence, int status, String first) {
+        Run run = Run.of(sentence);
+        assertEquals(status, run.status());
+        String said = (run.out() + run.err()).replace("\n", " ").replaceAll("(?<=\\.) (Example|Form).*", "").strip();
+        assertEquals(first, said);
     }
 
     @Test

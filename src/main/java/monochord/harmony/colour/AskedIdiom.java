@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
 import monochord.theory.Numeral;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
@@ -68,11 +69,11 @@ public record AskedIdiom(String name, Numeral numeral) {
      *
      * @param at the chord that is changed, or before which chords are put, from 0
      */
-    public Optional<Idea> in(Progression progression, OptionalInt at) {
+    public Optional<Idea> in(Progression progression, Optional<Melody> melody, OptionalInt at) {
         PlainRow row = new PlainRow(progression, false);
         Optional<Change> found = numeral == null ? named(row, at) : borrowed(row, at);
-        return found.map(change ->
-                new Idea(change, ChangeScore.of(change, true, 0), new Overlay(Optional.empty(), progression)));
+        Overlay overlay = new Overlay(melody, progression);
+        return found.map(change -> new Idea(change, ChangeScore.of(change, true, overlay.added(change)), overlay));
     }
 
     private Optional<Change> named(PlainRow row, OptionalInt at) {

@@ -200,7 +200,7 @@ final class BorrowedIdioms {
             neapolitan(9, 1).inMinor("[iv] V -> N6", "[iio] V -> N6", "iv [] V -> N6", "[VI] V -> N6"));
 
     private static Idiom neapolitan(int lift, int restraint) {
-        return Idiom.named("neapolitan", BORROWED, Source.first("neapolitanChords"))
+        return Idiom.named("neapolitan", BORROWED, LESSON)
                 .worth(lift, restraint)
                 .because(change -> Phrase.sentence(
                         "{0}, the major chord on the lowered second, has {1} in the bass and prepares {2}.",

@@ -16,7 +16,7 @@ final class LineIdioms {
     static final String LINE_CLICHE = "line cliche";
 
     private static final Source LINES = Source.COMMON_PRACTICE;
-    private static final Source BASS_LINES = Source.second("Lament schemas");
+    private static final Source BASS_LINES = Source.first("popRockHarmony");
     private static final Source PEDAL = Source.lesson("9b");
     private static final Source LEADING_NOTE_SEVENTHS = Source.first("appliedChords");
     private static final Source COMMON_TONE = Source.lesson("18b");

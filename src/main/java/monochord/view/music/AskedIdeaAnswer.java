@@ -14,6 +14,7 @@ public record AskedIdeaAnswer(Idea idea) implements Answer {
     public StyledText text(Look look) {
         StyledText.Builder reasons = StyledText.builder(look.reader());
         idea.reasons().forEach(reasons::line);
+        IdeaText.tune(idea).ifPresent(reasons::line);
         StyledText.Builder end = StyledText.builder(look.reader())
                 .line(IdeaText.WHAT_NEXT, Style.QUIET)
                 .line(Phrase.sentence("Agree each changed chord with the band first."), Style.QUIET);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import monochord.harmony.Progression;
@@ -15,14 +16,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * One idiom asked for by name, as the books have it. Sources: Open Music Theory (2014), "appliedChords",
- * "alteredSubdominants", "neapolitanChords"; its second edition (2021 to 2023), "Substitutions" and "Embellishing chords";
+ * "alteredSubdominants"; its second edition (2021 to 2023), "Substitutions" and "Embellishing chords";
  * Integrated Music Theory, 9b, 14c, 16a and 18b. Backdoor and line: common practice, no source.
  */
 class AskedIdiomTest {
     private static String with(String idiom, String row, String key, String at) {
         OptionalInt place = at == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(at) - 1);
         return AskedIdiom.parse(idiom)
-                .in(Progression.parse(row, Key.parse(key)), place)
+                .in(Progression.parse(row, Key.parse(key)), Optional.empty(), place)
                 .map(idea -> idea.progression().chords().stream()
                         .map(Object::toString)
                         .collect(Collectors.joining(" ")))

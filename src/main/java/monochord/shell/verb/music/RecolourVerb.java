@@ -81,48 +81,7 @@ final class RecolourVerb implements Verb {
     private static Answer ofText(Sentence sentence, Sitting sitting) {
         Key key = Keys.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
-        if (sentence.clause("at").isPresent() && sentence.clause("with").isEmpty()) {
-            throw Unreadable.because(
-                    sentence.whole(),
-                    sentence.clause("at").get().place(),
-                    "a sentence",
-                    "at says where an idiom goes that is named behind with",
-                    WITH_EXAMPLE);
-        }
-        return sentence.clause("with").isPresent()
-                ? asked(progression, sentence, sitting.stage())
-                : answer(progression, melody(sentence), List.of(), sentence, sitting);
-    }
-
-    private static Answer asked(Progression progression, Sentence sentence, PlaybackState stage) {
-        AskedIdiom idiom = sentence.clause("with").orElseThrow().read(AskedIdiom::parse);
-        int chords = progression.chords().size();
-        OptionalInt at = sentence.clause("at")
-                .map(part -> OptionalInt.of(part.read(text -> place(text, chords))))
-                .orElse(OptionalInt.empty());
-        Optional<Idea> idea = idiom.in(progression, at);
-        if (idea.isEmpty()) {
-            return Statement.no(
-                    at.isPresent()
-                            ? Phrase.sentence("That does not fit at chord {0}.", at.getAsInt() + 1)
-                            : Phrase.sentence("There is no place for that in these chords."));
-        }
-        remember(progression, idea.get().progression(), Optional.empty(), stage);
-        return new AskedIdeaAnswer(idea.get());
-    }
-
-    private static int place(String text, int chords) {
-        boolean isNumber = text.matches("\\d{1,4}");
-        int number = isNumber ? Integer.parseInt(text) : 0;
-        if (number < 1 || number > chords) {
-            throw Unreadable.because(
-                    text,
-                    0,
-                    "a place in the row",
-                    Clause.of("the chords are counted from 1 to {0}", chords),
-                    WITH_EXAMPLE);
-        }
-        return number - 1;
+        return answer(progression, melody(sentence), List.of(), sentence, sitting);
     }
 
     private static Optional<Melody> melody(Sentence sentence) {
@@ -141,6 +100,17 @@ final class RecolourVerb implements Verb {
             List<Phrase> remarks,
             Sentence sentence,
             Sitting sitting) {
+        if (sentence.clause("with").isPresent()) {
+            return asked(progression, melody, sentence, sitting.stage());
+        }
+        sentence.clause("at").ifPresent(at -> {
+            throw Unreadable.because(
+                    sentence.whole(),
+                    at.place(),
+                    "a sentence",
+                    "at says where an idiom goes that is named behind with",
+                    WITH_EXAMPLE);
+        });
         Recolour.Manner manner =
                 new Recolour.Manner(isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
         Recolour recolour = Recolour.of(progression, melody, manner);
@@ -150,6 +120,38 @@ final class RecolourVerb implements Verb {
                 : recolour.change().map(Idea::progression).orElse(progression);
         remember(progression, changed, melody, sitting.stage());
         return new RecolourAnswer(recolour, isMore, remarks);
+    }
+
+    private static Answer asked(
+            Progression progression, Optional<Melody> melody, Sentence sentence, PlaybackState stage) {
+        AskedIdiom idiom = sentence.clause("with").orElseThrow().read(AskedIdiom::parse);
+        int chords = progression.chords().size();
+        OptionalInt at = sentence.clause("at")
+                .map(part -> OptionalInt.of(part.read(text -> place(text, chords))))
+                .orElse(OptionalInt.empty());
+        Optional<Idea> idea = idiom.in(progression, melody, at);
+        if (idea.isEmpty()) {
+            return Statement.no(
+                    at.isPresent()
+                            ? Phrase.sentence("That does not fit at chord {0}.", at.getAsInt() + 1)
+                            : Phrase.sentence("There is no place for that in these chords."));
+        }
+        remember(progression, idea.get().progression(), melody, stage);
+        return new AskedIdeaAnswer(idea.get());
+    }
+
+    private static int place(String text, int chords) {
+        boolean isNumber = text.matches("\\d{1,4}");
+        int number = isNumber ? Integer.parseInt(text) : 0;
+        if (number < 1 || number > chords) {
+            throw Unreadable.because(
+                    text,
+                    0,
+                    "a place in the row",
+                    Clause.of("the chords are counted from 1 to {0}", chords),
+                    WITH_EXAMPLE);
+        }
+        return number - 1;
     }
 
     private static boolean isSaid(String word, Sentence sentence) {
