@@ -103,7 +103,10 @@ class TunesTest {
     void whatCannotBeDoneIsSaid(String sentence, int status, String first) {
         Run run = Run.of(sentence);
         assertEquals(status, run.status());
-        String said = (run.out() + run.err()).replace("\n", " ").replaceAll("(?<=\\.) (Example|Form).*", "").strip();
+        String said = (run.out() + run.err())
+                .replace("\n", " ")
+                .replaceAll("(?<=\\.) (Example|Form).*", "")
+                .strip();
         assertEquals(first, said);
     }
 

@@ -73,7 +73,7 @@ public record AskedIdiom(String name, Numeral numeral) {
         PlainRow row = new PlainRow(progression, false);
         Optional<Change> found = numeral == null ? named(row, at) : borrowed(row, at);
         Overlay overlay = new Overlay(melody, progression);
-        return found.map(change -> new Idea(change, ChangeScore.of(change, true, overlay.added(change)), overlay));
+        return found.map(change -> new Idea(change, ChangeScore.of(change, true, overlay.price(change)), overlay));
     }
 
     private Optional<Change> named(PlainRow row, OptionalInt at) {

@@ -143,6 +143,7 @@ final class ChangeFinder {
             boolean holds = switch (place) {
                 case A_BAR -> !isStrict || row.beats(change.changedFrom()).compareTo(BAR) >= 0;
                 case TWO_BARS -> !isStrict || row.beats(change.changedFrom()).compareTo(BAR.times(2)) >= 0;
+                case AMONG_SEVENTHS -> !isStrict || row.isOfSevenths();
                 case ANY_BASS -> true;
                 case PREPARED ->
                     change.before() != null

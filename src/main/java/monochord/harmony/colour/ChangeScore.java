@@ -19,16 +19,16 @@ final class ChangeScore {
 
     /**
      * @param bold whether the restraint that the idiom asks for is left out
-     * @param clashes what clashes with the tune weigh more than before
+     * @param tune what it costs by the tune, see {@link Overlay#price}
      */
-    static int of(Change change, boolean bold, int clashes) {
+    static int of(Change change, boolean bold, int tune) {
         ChangeScore score = new ChangeScore(change);
         return change.idiom().lift()
                 - (bold ? 0 : change.idiom().restraint())
                 - RecolourWeights.CHANGE
                 + score.leading()
                 + score.form()
-                - RecolourWeights.CLASH * clashes;
+                - tune;
     }
 
     private int leading() {

@@ -88,6 +88,12 @@ final class DominantIdioms {
     private static final List<Idiom> TRITONE = List.of(
             Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
                     .worth(9, 1)
+                    .where(Place.AMONG_SEVENTHS)
+                    .because(DominantIdioms::aTritoneAway)
+                    .inMajor("[V7] I -> bII7")
+                    .inMinor("[V7] i -> bII7"),
+            Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
+                    .worth(7, 3)
                     .because(DominantIdioms::aTritoneAway)
                     .inMajor("[V7] I -> bII7")
                     .inMinor("[V7] i -> bII7"),

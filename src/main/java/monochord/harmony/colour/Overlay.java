@@ -21,6 +21,15 @@ final class Overlay {
         return trial == null ? 0 : trial.added(change.changedFrom(), change.changedTo(), change.spans());
     }
 
+    /** The same with what rubs though it passes for an embellishment, by half. */
+    int price(Change change) {
+        if (trial == null) {
+            return 0;
+        }
+        int rubs = trial.addedRubs(change.changedFrom(), change.changedTo(), change.spans());
+        return RecolourWeights.CLASH * added(change) + rubs / RecolourWeights.RUBS_FOR_ONE;
+    }
+
     List<FitNote> clashes(Change change) {
         return trial == null ? List.of() : trial.clashes(change.changedFrom(), change.changedTo(), change.spans());
     }

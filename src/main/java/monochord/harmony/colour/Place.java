@@ -8,6 +8,8 @@ enum Place {
     TWO_BARS,
     /** The chords beside may have another bass than their root; elsewhere the reason would not hold of them. */
     ANY_BASS,
+    /** More than half of the row's chords have a seventh. */
+    AMONG_SEVENTHS,
     /** The suspended fourth is a tone of the chord before. */
     PREPARED,
     /** Not the last chord of a row that ends. */

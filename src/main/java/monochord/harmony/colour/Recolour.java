@@ -20,7 +20,7 @@ import monochord.harmony.melody.Melody;
  * + 1 where the bass goes by a half step and did not
  * + 2 in a repeat, − 4 where the same chords come again later, + 1 in the later half, − 6 on the first chord
  * − 2 where a chord lasts less than a beat
- * − the weight by which more of the tune clashes
+ * − the weight by which more of the tune clashes, and half of that by which more of it rubs in passing
  * </pre>
  *
  * and a combination the sum of its ideas, each less 5; less 6 again for one that follows another within three chords, and
@@ -86,7 +86,7 @@ public final class Recolour {
         Map<String, Idea> best = new LinkedHashMap<>();
         for (Idiom idiom : Idiom.all()) {
             for (Change change : finder.of(idiom)) {
-                Idea idea = new Idea(change, ChangeScore.of(change, manner.isBold(), overlay.added(change)), overlay);
+                Idea idea = new Idea(change, ChangeScore.of(change, manner.isBold(), overlay.price(change)), overlay);
                 best.merge(
                         idiom.name() + change.changedFrom(),
                         idea,

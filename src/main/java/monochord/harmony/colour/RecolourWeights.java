@@ -27,6 +27,8 @@ final class RecolourWeights {
     static final int CHANGE = 4;
     /** Each unit by which clashes with the tune weigh more, or less. */
     static final int CLASH = 1;
+    /** So many units of a beat or more that rubs, though it passes for an embellishment, count as one. */
+    static final int RUBS_FOR_ONE = 2;
     /** In the list of ideas, behind a better one for the very same chords. */
     static final int SAME_CHORDS = 3;
     /** Behind a better one that touches some of them, and behind one of the same name. */

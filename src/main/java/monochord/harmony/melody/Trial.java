@@ -69,14 +69,43 @@ public final class Trial {
      * @param instead what sounds in that time, counted in bars from the start of the progression
      */
     public int added(int first, int last, List<ChordSpan> instead) {
+        return sum(first, last, instead, Trial::clash);
+    }
+
+    /**
+     * What the notes weigh more than before that last a beat or more and rub against the chord, though they pass for an
+     * embellishment; below 0 for less.
+     */
+    public int addedRubs(int first, int last, List<ChordSpan> instead) {
+        return sum(first, last, instead, Trial::rub);
+    }
+
+    private int sum(int first, int last, List<ChordSpan> instead, Weighing weighing) {
         int added = 0;
         for (int round = 0; round * chords < spans.size(); round++) {
             Window window = window(round, first, last);
             if (window != null) {
-                added += friction(window.with(instead), window) - friction(window.asItIs(), window);
+                added += sum(window.with(instead), window, weighing) - sum(window.asItIs(), window, weighing);
             }
         }
         return added;
+    }
+
+    /** What a stretch counts by its role. */
+    private interface Weighing {
+        int of(Stretch stretch, NoteRole role);
+    }
+
+    private static int clash(Stretch stretch, NoteRole role) {
+        return role == NoteRole.CLASH ? stretch.weight() : 0;
+    }
+
+    private static int rub(Stretch stretch, NoteRole role) {
+        boolean rubs = role != NoteRole.CLASH
+                && role != NoteRole.FREE
+                && stretch.beats().compareTo(Beats.ONE) >= 0
+                && stretch.standing() == Standing.CLASH;
+        return rubs ? stretch.weight() : 0;
     }
 
     /** The notes in that time that would clash, in every round, each with the nearest that would fit. */
@@ -100,11 +129,11 @@ public final class Trial {
         }
     }
 
-    private static int friction(List<Stretch> tried, Window window) {
+    private static int sum(List<Stretch> tried, Window window, Weighing weighing) {
         int sum = 0;
         for (int i = 0; i < tried.size(); i++) {
             boolean counts = window.isJudged(tried.get(i).note());
-            sum += counts && role(tried, i) == NoteRole.CLASH ? tried.get(i).weight() : 0;
+            sum += counts ? weighing.of(tried.get(i), role(tried, i)) : 0;
         }
         return sum;
     }
