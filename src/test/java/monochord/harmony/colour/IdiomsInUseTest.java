@@ -42,7 +42,7 @@ class IdiomsInUseTest {
     }
 
     @ParameterizedTest(name = "{3} ({4}) in {2}, {1}: {0}")
-    @CsvFileSource(resources = "idioms.csv", delimiter = '|', numLinesToSkip = 1)
+    @CsvFileSource(resources = "idioms.csv", delimiter = '|', numLinesToSkip = 2)
     void isAmongTheFirstThree(String source, String mode, String row, String name, String put) {
         for (String key : keys(mode)) {
             List<String> first = ideas(row, key).stream()
