@@ -9,6 +9,7 @@ import monochord.harmony.melody.FitNote;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Numeral;
+import monochord.theory.note.Beats;
 
 /** One change and all other chords left as they are. */
 public final class Idea {
@@ -101,9 +102,20 @@ public final class Idea {
         return score;
     }
 
-    /** The number by which the place is asked for, from 1: the chord that is changed, or before which chords are put. */
-    public int place() {
-        return Math.min(change.first() + 1, change.row().size());
+    /** {@code bar 3}, and without bars {@code chord 5}, or {@code after chord 5} where chords are put in between. */
+    public Phrase where() {
+        Beats start = change.row().span(change.changedFrom()).start();
+        if (change.row().progression.barred()) {
+            return Phrase.of("bar {0}", 1 + (int) (start.numerator() / start.denominator()));
+        }
+        return isInsertion()
+                ? Phrase.of("after chord {0}", change.changedFrom() + 1)
+                : Phrase.of("chord {0}", change.first() + 1);
+    }
+
+    /** The book that teaches it, a whole sentence. */
+    public Phrase source() {
+        return change.idiom().source().sentence();
     }
 
     /** The chords that sound now in the time of one that is changed, itself among them if it only makes room. */

@@ -1,5 +1,7 @@
 package monochord.harmony.colour;
 
+import monochord.text.Phrase;
+
 /**
  * Where an idiom is taught.
  *
@@ -19,6 +21,20 @@ record Source(Book book, String page) {
     }
 
     static final Source COMMON_PRACTICE = new Source(Book.COMMON_PRACTICE, "");
+
+    /** {@code Taught in Open Music Theory (2014), modalMixture.} */
+    Phrase sentence() {
+        return switch (book) {
+            case OPEN_MUSIC_THEORY -> taught(Phrase.typed("Open Music Theory (2014)"));
+            case OPEN_MUSIC_THEORY_2 -> taught(Phrase.typed("Open Music Theory 2 (2021)"));
+            case INTEGRATED_MUSIC_THEORY -> taught(Phrase.typed("Integrated Music Theory"));
+            case COMMON_PRACTICE -> Phrase.sentence("Common practice, no source.");
+        };
+    }
+
+    private Phrase taught(Phrase title) {
+        return Phrase.sentence("Taught in {0}, {1}.", title, Phrase.typed(page));
+    }
 
     static Source first(String page) {
         return new Source(Book.OPEN_MUSIC_THEORY, page);

@@ -17,6 +17,7 @@ public record AskedIdeaAnswer(Idea idea) implements Answer {
         IdeaText.tune(idea).ifPresent(reasons::line);
         StyledText.Builder end = StyledText.builder(look.reader())
                 .line(IdeaText.WHAT_NEXT, Style.QUIET)
+                .line(idea.source(), Style.QUIET)
                 .line(Phrase.sentence("Agree each changed chord with the band first."), Style.QUIET);
         return StyledText.builder(look.reader())
                 .line(Phrase.of("In {0}", idea.plain().key()), Style.HEADING)
@@ -36,6 +37,7 @@ public record AskedIdeaAnswer(Idea idea) implements Answer {
                 .put("last", idea.last())
                 .put("symbols", idea.progression().chords())
                 .put("numerals", IdeaText.numerals(idea.progression()))
-                .put("reasons", idea.reasons());
+                .put("reasons", idea.reasons())
+                .put("source", idea.source().toString());
     }
 }

@@ -40,6 +40,9 @@ record IdeaText(Idea idea) {
                         Stream.of(Column.left().atLeast(LABEL)), places.stream().map(place -> Column.left()))
                 .toArray(Column[]::new);
         Table table = Table.of(columns);
+        if (places.size() < places().size()) {
+            table.across(Phrase.of("Here: {0}", idea.where()).styled(Style.QUIET));
+        }
         table.row(line(Phrase.of("before"), places, place -> symbol(place.before(), place.isChanged())));
         table.row(line(Phrase.NOTHING, places, place -> numeral(place.before())));
         table.row(line(Phrase.of("after"), places, place -> symbol(place.after(), place.isChanged())));
@@ -148,12 +151,12 @@ record IdeaText(Idea idea) {
         return new Progression(before().key(), bars, false);
     }
 
-    /** {@code Fm between F and C, chord 4: borrowed iv}. */
+    /** {@code Fm between F and C, after chord 4: borrowed iv}. */
     static Phrase inOneLine(Idea idea) {
         Phrase what = idea.isInsertion()
                 ? Phrase.of("{0} between {1} and {2}", chords(idea.to()), idea.before(), idea.after())
                 : Phrase.of("{0} for {1}", chords(idea.to()), chords(idea.from()));
-        return Phrase.of("{0}, chord {1}: {2}", what.styled(Style.STRONG), idea.place(), idea.nameInWords());
+        return Phrase.of("{0}, {1}: {2}", what.styled(Style.STRONG), idea.where(), idea.nameInWords());
     }
 
     static Phrase chords(List<ChordEvent> events) {
