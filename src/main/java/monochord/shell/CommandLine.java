@@ -22,14 +22,14 @@ final class CommandLine {
     private final Surroundings around;
     private final Verbs verbs = new Verbs();
     private final Sitting sitting;
-    private final Reading reading;
+    private final LineReading reading;
     private boolean json;
     private Look look;
 
     CommandLine(Surroundings around) {
         this.around = around;
         this.sitting = around.sitting();
-        this.reading = new Reading(verbs, sitting);
+        this.reading = new LineReading(verbs, sitting);
         this.look = around.look();
         sitting.stage()
                 .ear()

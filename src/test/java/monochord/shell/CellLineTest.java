@@ -24,16 +24,16 @@ class CellLineTest {
 
     private static final Sitting SITTING =
             new Run.Outside().around(null, null, null).sitting();
-    private static final Reading READING = new Reading(new Verbs(), SITTING);
-    private static final Reading VERBS =
-            new Reading(new Verbs(), new Run.Outside().around(null, null, null).sitting());
+    private static final LineReading READING = new LineReading(new Verbs(), SITTING);
+    private static final LineReading VERBS = new LineReading(
+            new Verbs(), new Run.Outside().around(null, null, null).sitting());
 
     @AfterAll
     static void close() {
         SITTING.cells().close();
     }
 
-    private static String says(Reading reading, String line) {
+    private static String says(LineReading reading, String line) {
         return reading.read(line).text(Look.ofPipe()).plain().strip();
     }
 
@@ -240,7 +240,10 @@ class CellLineTest {
     private static List<String> offers(String line) {
         List<Candidate> candidates = new ArrayList<>();
         new Completion(new Verbs(), SITTING)
-                .complete(null, new Words().parse(line, line.length(), Parser.ParseContext.COMPLETE), candidates);
+                .complete(
+                        null,
+                        new CompletionParser().parse(line, line.length(), Parser.ParseContext.COMPLETE),
+                        candidates);
         return candidates.stream().map(Candidate::value).toList();
     }
 

@@ -143,7 +143,7 @@ class EveryKeyTest {
     void answersKeepToTheWidthAndToTheSigns(Key key) {
         Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), OURS.afresh());
         sitting.settle(key);
-        Reading reading = new Reading(VERBS, sitting);
+        LineReading reading = new LineReading(VERBS, sitting);
         int turn = keys().toList().indexOf(key);
         for (String sentence : SENTENCES) {
             Answer answer = reading.read(sentence);

@@ -82,7 +82,7 @@ class NotesElsewhereTest {
         Look german = english.naming(NoteNaming.GERMAN);
         for (Look look : List.of(english, english.asPlain())) {
             for (String line : lines()) {
-                Answer answer = new Reading(verbs, sitting()).read(line);
+                Answer answer = new LineReading(verbs, sitting()).read(line);
                 String expected = InProse.of(bare(answer.text(look).plain()), german.signs());
                 assertEquals(
                         expected,

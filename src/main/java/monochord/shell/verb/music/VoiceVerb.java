@@ -23,10 +23,10 @@ import monochord.harmony.voicing.VoicingSearch;
 import monochord.harmony.voicing.VoicingStyle;
 import monochord.harmony.voicing.VoicingTask;
 import monochord.score.Arrangement;
-import monochord.score.Change;
+import monochord.score.HeldChord;
 import monochord.score.TimedVoicing;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -72,7 +72,7 @@ final class VoiceVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
         VoicingTask task = task(sentence, progression);
         List<VoicedProgression> ways = search(sentence, task);
@@ -134,7 +134,7 @@ final class VoiceVerb implements Verb {
     }
 
     private static Take take(Progression progression, List<Voicing> voicings) {
-        List<Change> changes = Arrangement.changes(progression);
+        List<HeldChord> changes = Arrangement.changes(progression);
         List<TimedVoicing> timed = IntStream.range(0, changes.size())
                 .mapToObj(i -> new TimedVoicing(
                         voicings.get(i), changes.get(i).beats(), changes.get(i).label()))
