@@ -17,9 +17,9 @@ final class AddedToneIdioms {
     }
 
     private static Idiom suspended() {
-        return Idiom.named("suspended", SUSPENDED, Source.first("embellishingTones"))
+        return Idiom.named("suspended", SUSPENDED, TextbookPage.first("embellishingTones"))
                 .worth(7, 0)
-                .where(Place.PREPARED, Place.ANY_BASS)
+                .where(IdiomCondition.PREPARED, IdiomCondition.ANY_BASS)
                 .because(change -> Phrase.sentence(
                         "{0} is held over from {1} as a fourth, then falls to {2}, the third of {3}.",
                         change.now(0).root().plus(Interval.PERFECT_FOURTH),
@@ -45,9 +45,9 @@ final class AddedToneIdioms {
     }
 
     private static Idiom added() {
-        return Idiom.named("added tone", ENRICHED, Source.COMMON_PRACTICE)
+        return Idiom.named("added tone", ENRICHED, TextbookPage.COMMON_PRACTICE)
                 .worth(4, 0)
-                .where(Place.ANY_BASS)
+                .where(IdiomCondition.ANY_BASS)
                 .because(change ->
                         Phrase.sentence("{0} colours {1} and can be held over it.", addition(change), change.old(0)))
                 .inMajor(

@@ -10,11 +10,11 @@ import monochord.text.Phrase;
 final class BorrowedIdioms {
     static final String PICARDY = "borrowed I";
 
-    private static final Source MIXTURE = Source.first("modalMixture");
-    private static final Source SUBDOMINANTS = Source.first("alteredSubdominants");
-    private static final Source ROCK = Source.first("popRockHarmony");
-    private static final Source PLAGAL = Source.first("plagal");
-    private static final Source LESSON = Source.lesson("16a");
+    private static final TextbookPage MIXTURE = TextbookPage.first("modalMixture");
+    private static final TextbookPage SUBDOMINANTS = TextbookPage.first("alteredSubdominants");
+    private static final TextbookPage ROCK = TextbookPage.first("popRockHarmony");
+    private static final TextbookPage PLAGAL = TextbookPage.first("plagal");
+    private static final TextbookPage LESSON = TextbookPage.lesson("16a");
 
     private BorrowedIdioms() {}
 
@@ -27,7 +27,7 @@ final class BorrowedIdioms {
     private static final List<Idiom> MINOR_SUBDOMINANT = List.of(
             Idiom.named("borrowed iv", BORROWED, SUBDOMINANTS)
                     .worth(10, 0)
-                    .where(Place.ANY_BASS)
+                    .where(IdiomCondition.ANY_BASS)
                     .because(change -> Phrase.sentence(
                             "{0} goes home to {1} the minor plagal way: the lowered sixth, {2}, sinks to {3}.",
                             change.now(0), change.after(), change.now(0).tones().get(1), change.degree(5)))
@@ -48,7 +48,7 @@ final class BorrowedIdioms {
     private static final List<Idiom> LOWERED_SIXTH = List.of(
             Idiom.named("borrowed bVI", BORROWED, LESSON)
                     .worth(11, 0)
-                    .where(Place.PREPARED)
+                    .where(IdiomCondition.PREPARED)
                     .because(change -> Phrase.sentence(
                             "{0} comes where {1} was expected after the dominant, and the suspended {2} of {3} stays"
                                     + " as its third.",
@@ -60,7 +60,7 @@ final class BorrowedIdioms {
                             "[V vi] I -> Vsus4|V7sus4 bVI|bVImaj7"),
             Idiom.named("borrowed bVI", BORROWED, LESSON)
                     .worth(9, 0)
-                    .where(Place.NOT_LAST)
+                    .where(IdiomCondition.NOT_LAST)
                     .because(change -> Phrase.sentence(
                             "{0} comes where {1} was expected after {2}: the deceptive step, onto the lowered sixth.",
                             change.now(0), change.old(0), change.before()))
@@ -72,7 +72,7 @@ final class BorrowedIdioms {
                             "V [vi] $ -> bVI|bVImaj7"),
             Idiom.named("borrowed bVI", BORROWED, LESSON)
                     .worth(7, 0)
-                    .where(Place.NOT_LAST)
+                    .where(IdiomCondition.NOT_LAST)
                     .because(change -> Phrase.sentence(
                             "{0} comes where {1} was expected after {2}: the deceptive step, onto the lowered sixth.",
                             change.now(0), change.old(0), change.before()))
@@ -181,7 +181,7 @@ final class BorrowedIdioms {
                     .inMajor("[V] I -> viio7", "V [] I -> viio7"),
             Idiom.named("borrowed iiø7", BORROWED, SUBDOMINANTS)
                     .worth(9, 0)
-                    .where(Place.ANY_BASS)
+                    .where(IdiomCondition.ANY_BASS)
                     .because(change -> Phrase.sentence(
                             "{0} prepares {1} as {2} did, with the lowered sixth, {3}, that sinks to {4}.",
                             change.now(0),

@@ -36,7 +36,7 @@ final class ChangeFinder {
             for (int first = pattern.isInsertion() ? 1 : 0; first <= row.size(); first++) {
                 int last = first + pattern.replaced().size() - 1;
                 if (last < row.size()
-                        && fits(pattern, first, last, idiom.places().contains(Place.ANY_BASS))) {
+                        && fits(pattern, first, last, idiom.conditions().contains(IdiomCondition.ANY_BASS))) {
                     add(found, idiom, pattern, first, last);
                 }
             }
@@ -139,7 +139,7 @@ final class ChangeFinder {
     }
 
     private boolean isInPlace(Change change) {
-        for (Place place : change.idiom().places()) {
+        for (IdiomCondition place : change.idiom().conditions()) {
             boolean holds = switch (place) {
                 case A_BAR -> !isStrict || row.beats(change.changedFrom()).compareTo(BAR) >= 0;
                 case TWO_BARS -> !isStrict || row.beats(change.changedFrom()).compareTo(BAR.times(2)) >= 0;

@@ -11,9 +11,9 @@ import monochord.theory.note.NoteName;
 
 /** Dominants of other chords, what comes before them, and what stands in for them. */
 final class DominantIdioms {
-    private static final Source APPLIED_CHORDS = Source.first("appliedChords");
-    private static final Source EMBELLISHING = Source.second("Embellishing chords");
-    private static final Source SUBSTITUTIONS = Source.second("Substitutions");
+    private static final TextbookPage APPLIED_CHORDS = TextbookPage.first("appliedChords");
+    private static final TextbookPage EMBELLISHING = TextbookPage.second("Embellishing chords");
+    private static final TextbookPage SUBSTITUTIONS = TextbookPage.second("Substitutions");
 
     private DominantIdioms() {}
 
@@ -30,7 +30,7 @@ final class DominantIdioms {
     private static final List<Idiom> APPLIED_DOMINANTS = List.of(
             Idiom.named("applied", APPLIED, APPLIED_CHORDS)
                     .worth(7, 0)
-                    .where(Place.ANY_BASS)
+                    .where(IdiomCondition.ANY_BASS)
                     .because(change -> Phrase.sentence(
                             "{0} is the dominant of {1}: its third, {2}, rises a half step to {3}.",
                             change.now(0),
@@ -49,7 +49,7 @@ final class DominantIdioms {
                     .inMinor("* [] Xm -> V7/Xm", "[i] iv -> V7/iv", "* [] V -> V7/V", "* [] III -> V7/III"),
             Idiom.named("applied", APPLIED, APPLIED_CHORDS)
                     .worth(7, 0)
-                    .where(Place.ANY_BASS)
+                    .where(IdiomCondition.ANY_BASS)
                     .because(change -> Phrase.sentence(
                             "{0} leads to {1} as its dominant: its seventh, {2}, falls to {3}.",
                             change.now(0),
@@ -88,7 +88,7 @@ final class DominantIdioms {
     private static final List<Idiom> TRITONE = List.of(
             Idiom.named("tritone", APPLIED, SUBSTITUTIONS)
                     .worth(9, 1)
-                    .where(Place.AMONG_SEVENTHS)
+                    .where(IdiomCondition.AMONG_SEVENTHS)
                     .because(DominantIdioms::aTritoneAway)
                     .inMajor("[V7] I -> bII7")
                     .inMinor("[V7] i -> bII7"),
@@ -115,7 +115,7 @@ final class DominantIdioms {
             backdoor(7).inMajor("IV [] I -> bVII7", "[IV] I -> iv|iv7,bVII7", "[V] I -> bVII7"));
 
     private static Idiom backdoor(int lift) {
-        return Idiom.named("backdoor", BORROWED, Source.COMMON_PRACTICE)
+        return Idiom.named("backdoor", BORROWED, TextbookPage.COMMON_PRACTICE)
                 .worth(lift, 1)
                 .because(change -> Phrase.sentence(
                         "{0} goes home to {1} by a whole step up, the backdoor dominant: {2} sinks to {3}.",

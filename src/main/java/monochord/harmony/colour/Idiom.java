@@ -15,7 +15,7 @@ import monochord.text.Phrase;
  * @param name as it is typed and as JSON has it
  * @param lift what it is worth by itself, from 1 to 10
  * @param restraint what it costs a careful player, from 0 to 6
- * @param places what it asks of its place
+ * @param conditions what it asks of its place
  * @param reason a sentence that holds wherever one of the patterns does
  */
 record Idiom(
@@ -23,35 +23,35 @@ record Idiom(
         Colour colour,
         int lift,
         int restraint,
-        Set<Place> places,
+        Set<IdiomCondition> conditions,
         Function<Change, Phrase> reason,
-        Source source,
+        TextbookPage source,
         List<MovePattern> inMajor,
         List<MovePattern> inMinor) {
-    static Idiom named(String name, Colour colour, Source source) {
+    static Idiom named(String name, Colour colour, TextbookPage source) {
         return new Idiom(name, colour, 0, 0, Set.of(), change -> Phrase.NOTHING, source, List.of(), List.of());
     }
 
     Idiom worth(int newLift, int newRestraint) {
-        return new Idiom(name, colour, newLift, newRestraint, places, reason, source, inMajor, inMinor);
+        return new Idiom(name, colour, newLift, newRestraint, conditions, reason, source, inMajor, inMinor);
     }
 
-    Idiom where(Place first, Place... rest) {
+    Idiom where(IdiomCondition first, IdiomCondition... rest) {
         return new Idiom(name, colour, lift, restraint, EnumSet.of(first, rest), reason, source, inMajor, inMinor);
     }
 
     Idiom because(Function<Change, Phrase> newReason) {
-        return new Idiom(name, colour, lift, restraint, places, newReason, source, inMajor, inMinor);
+        return new Idiom(name, colour, lift, restraint, conditions, newReason, source, inMajor, inMinor);
     }
 
     Idiom inMajor(String... patterns) {
         List<MovePattern> parsed = MovePattern.parse(List.of(patterns), false);
-        return new Idiom(name, colour, lift, restraint, places, reason, source, parsed, inMinor);
+        return new Idiom(name, colour, lift, restraint, conditions, reason, source, parsed, inMinor);
     }
 
     Idiom inMinor(String... patterns) {
         List<MovePattern> parsed = MovePattern.parse(List.of(patterns), true);
-        return new Idiom(name, colour, lift, restraint, places, reason, source, inMajor, parsed);
+        return new Idiom(name, colour, lift, restraint, conditions, reason, source, inMajor, parsed);
     }
 
     List<MovePattern> patterns(boolean minor) {

@@ -15,11 +15,11 @@ import monochord.theory.note.NoteName;
 final class LineIdioms {
     static final String LINE_CLICHE = "line cliche";
 
-    private static final Source LINES = Source.COMMON_PRACTICE;
-    private static final Source BASS_LINES = Source.first("popRockHarmony");
-    private static final Source PEDAL = Source.lesson("9b");
-    private static final Source LEADING_NOTE_SEVENTHS = Source.first("appliedChords");
-    private static final Source COMMON_TONE = Source.lesson("18b");
+    private static final TextbookPage LINES = TextbookPage.COMMON_PRACTICE;
+    private static final TextbookPage BASS_LINES = TextbookPage.first("popRockHarmony");
+    private static final TextbookPage PEDAL = TextbookPage.lesson("9b");
+    private static final TextbookPage LEADING_NOTE_SEVENTHS = TextbookPage.first("appliedChords");
+    private static final TextbookPage COMMON_TONE = TextbookPage.lesson("18b");
 
     private LineIdioms() {}
 
@@ -48,7 +48,7 @@ final class LineIdioms {
                     .inMajor("I [] I -> #iio42", "V [] V -> #vio42"),
             Idiom.named("common-tone diminished", CHROMATIC, COMMON_TONE)
                     .worth(7, 3)
-                    .where(Place.A_BAR)
+                    .where(IdiomCondition.A_BAR)
                     .because(change -> leaning(change.now(1), change.old(0)))
                     .inMajor("[I] -> =,#iio42,="));
 
@@ -93,7 +93,7 @@ final class LineIdioms {
     private static final List<Idiom> CLICHES = List.of(
             Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
                     .worth(9, 1)
-                    .where(Place.TWO_BARS)
+                    .where(IdiomCondition.TWO_BARS)
                     .because(LineIdioms::falling)
                     .inMajor(
                             "[I] ii -> =,Imaj7,I7,Iadd6",
@@ -116,13 +116,13 @@ final class LineIdioms {
                     .inMinor("[i i] -> =,imaj7 i7,iadd6", "[i i i i] -> = imaj7 i7 iadd6"),
             Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
                     .worth(7, 1)
-                    .where(Place.A_BAR)
+                    .where(IdiomCondition.A_BAR)
                     .because(LineIdioms::falling)
                     .inMajor("[I] IV -> =,Imaj7,I7", "[ii] V -> =,iimaj7,ii7")
                     .inMinor("[i] IV -> =,imaj7,i7", "[i] iv -> =,imaj7,i7"),
             Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
                     .worth(7, 2)
-                    .where(Place.A_BAR)
+                    .where(IdiomCondition.A_BAR)
                     .because(LineIdioms::rising)
                     .inMajor("[I] IV -> =,I+,Iadd6,I7"));
 
@@ -187,17 +187,17 @@ final class LineIdioms {
                     .inMinor("[i VII] VI -> =,V6 i42,IV6", "i [VII] VI -> i42,IV6"),
             Idiom.named("chromatic descent", BASS, BASS_LINES)
                     .worth(7, 1)
-                    .where(Place.A_BAR)
+                    .where(IdiomCondition.A_BAR)
                     .because(LineIdioms::bassLine)
                     .inMajor("[I] vi -> =,Imaj42,I42")
                     .inMinor("[i] VI -> =,V6,i42,IV6"),
-            Idiom.named("stepping bass", BASS, Source.first("popRockHarmony"))
+            Idiom.named("stepping bass", BASS, TextbookPage.first("popRockHarmony"))
                     .worth(7, 0)
                     .because(LineIdioms::bassLine)
                     .inMajor("I [V] vi -> V6", "I [V vi] IV -> V6 =", "vi [V] IV -> I64", "IV [I] ii -> I6")
                     .inMinor("i [V] VI -> V6"));
 
-    private static final Source THIRDS = Source.lesson("19b");
+    private static final TextbookPage THIRDS = TextbookPage.lesson("19b");
 
     private static final List<Idiom> MEDIANTS = List.of(
             Idiom.named("mediant", CHROMATIC, THIRDS)

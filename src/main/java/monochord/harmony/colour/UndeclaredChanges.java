@@ -239,6 +239,7 @@ final class UndeclaredChanges {
                 .map(Idiom::colour)
                 .findFirst()
                 .orElse(Colour.BORROWED);
-        return new Change(Idiom.named(name, colour, Source.COMMON_PRACTICE).because(because), row, first, last, put);
+        return new Change(
+                Idiom.named(name, colour, TextbookPage.COMMON_PRACTICE).because(because), row, first, last, put);
     }
 }

@@ -1,7 +1,7 @@
 package monochord.harmony.colour;
 
 /** What an idiom asks of the place where it is to stand, besides the chords around it. */
-enum Place {
+enum IdiomCondition {
     /** What is changed lasts a bar of four beats or more. */
     A_BAR,
     /** Two bars or more. */

@@ -7,7 +7,7 @@ import monochord.text.Phrase;
  *
  * @param page the page, chapter or lesson; empty for common practice without a source
  */
-record Source(Book book, String page) {
+record TextbookPage(Book book, String page) {
     /** Openly licensed textbooks. */
     enum Book {
         /** Open Music Theory (Shaffer, Hughes, Moseley, 2014), CC BY-SA 4.0. */
@@ -20,7 +20,7 @@ record Source(Book book, String page) {
         COMMON_PRACTICE
     }
 
-    static final Source COMMON_PRACTICE = new Source(Book.COMMON_PRACTICE, "");
+    static final TextbookPage COMMON_PRACTICE = new TextbookPage(Book.COMMON_PRACTICE, "");
 
     /** {@code Taught in Open Music Theory (2014), modalMixture.} */
     Phrase sentence() {
@@ -36,15 +36,15 @@ record Source(Book book, String page) {
         return Phrase.sentence("Taught in {0}, {1}.", title, Phrase.typed(page));
     }
 
-    static Source first(String page) {
-        return new Source(Book.OPEN_MUSIC_THEORY, page);
+    static TextbookPage first(String page) {
+        return new TextbookPage(Book.OPEN_MUSIC_THEORY, page);
     }
 
-    static Source second(String chapter) {
-        return new Source(Book.OPEN_MUSIC_THEORY_2, chapter);
+    static TextbookPage second(String chapter) {
+        return new TextbookPage(Book.OPEN_MUSIC_THEORY_2, chapter);
     }
 
-    static Source lesson(String lesson) {
-        return new Source(Book.INTEGRATED_MUSIC_THEORY, lesson);
+    static TextbookPage lesson(String lesson) {
+        return new TextbookPage(Book.INTEGRATED_MUSIC_THEORY, lesson);
     }
 }
