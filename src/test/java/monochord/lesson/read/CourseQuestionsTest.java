@@ -33,6 +33,8 @@ class CourseQuestionsTest {
     private static final int MOST = 12;
     private static final int MOST_SCALES = 6;
     private static final int JUST_ABOVE = 600;
+    /** Characters that fit on a screen of 22 lines and 80 columns with a heading and gaps between. */
+    private static final int ONE_SCREEN = 17 * 72;
 
     /** Where the answer is one of few words, which the lesson must say to be understood. */
     private static final Set<String> OF_FEW_WORDS =
@@ -325,6 +327,25 @@ class CourseQuestionsTest {
                         .matcher(sentence)
                         .find()
                 : Giveaway.isIn(sentence, question);
+    }
+
+    @Test
+    @DisplayName(
+            "each book ends with one screen: what you can do now, in which keys, and one thing to play to somebody")
+    void endEachBookWithWhatOneCanDo() {
+        Map<Integer, Lesson> last = new TreeMap<>();
+        LESSONS.forEach((number, lesson) -> last.put(book(number), lesson));
+        assertEquals(7, last.size());
+        last.values().forEach(lesson -> {
+            List<String> said = text(lesson, Key.parse("Db"), lesson.parts().size());
+            int heading = said.lastIndexOf("What you can do now");
+            assertEquals(said.size() - 3, heading, lesson.slug());
+            String can = said.get(heading + 1);
+            String toPlay = said.get(heading + 2);
+            assertTrue(can.startsWith("You can ") && can.contains("fifteen"), can);
+            assertTrue(toPlay.startsWith("To play to somebody: "), toPlay);
+            assertTrue(can.length() + toPlay.length() < ONE_SCREEN, lesson.slug());
+        });
     }
 
     private static String printed(String typed) {
