@@ -7,6 +7,7 @@ import monochord.practice.Judge;
 import monochord.practice.Misconception;
 import monochord.practice.Mistake;
 import monochord.practice.Verdict;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
@@ -28,15 +29,15 @@ public record ShellRubric(Chord chord, VoicingRubric voicing) implements Judge {
         Voicing given = voicing.read(answer);
         NoteName fifth = chord.root().plus(Interval.PERFECT_FIFTH);
         if (given.pitches().stream().anyMatch(pitch -> pitch.name().equals(fifth))) {
-            return nearly(Say.note(fifth) + " is the fifth, and a shell leaves it out.");
+            return nearly(Phrase.sentence("Nearly. {0} is the fifth, and a shell leaves it out.", fifth));
         }
         return given.pitches().size() > MOST
-                ? nearly("For a shell that is too full: four notes are the most.")
+                ? nearly(Phrase.sentence("Nearly. For a shell that is too full: four notes are the most."))
                 : verdict;
     }
 
-    private Verdict nearly(String message) {
-        return new Verdict(Grade.NEARLY, Misconception.EXTRA_NOTE.id(), "Nearly. " + message, expected());
+    private Verdict nearly(Phrase message) {
+        return new Verdict(Grade.NEARLY, Misconception.EXTRA_NOTE.id(), message.toString(), expected());
     }
 
     @Override

@@ -29,6 +29,7 @@ import monochord.practice.answer.Say;
 import monochord.practice.answer.ShellRubric;
 import monochord.practice.answer.Slip;
 import monochord.practice.answer.VoicingRubric;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -49,6 +50,7 @@ final class Voicings implements Skill {
     private static final List<String> IN_MINOR = List.of("i", "V7", "iv7", "VImaj7", "i6", "Vsus4");
 
     private static final String SHELL = " shell";
+    private static final Phrase AS_A_SHELL = Phrase.of("as a shell, at most four notes without the fifth,");
 
     @Override
     public String id() {
@@ -72,7 +74,7 @@ final class Voicings implements Skill {
         Chord chord = numeral.in(key);
         Voicing wanted = shell ? shell(chord, key) : voiced(chord, key);
         String prompt = "Lay " + Say.chord(chord) + ", " + numeral.write(Signs.MUSIC) + " in " + Say.key(key) + ", out "
-                + (shell ? "as a shell, at most four notes without the fifth, " : "")
+                + (shell ? AS_A_SHELL + " " : "")
                 + "for two hands, neither beyond an octave. Write the left hand, a bar and the right hand.";
         VoicingRubric judge = new VoicingRubric(chord, key, Reach.OCTAVE, wanted, () -> slips(chord, key, wanted));
         return Question.of(
