@@ -1,7 +1,6 @@
 package monochord.course;
 
 import monochord.practice.Form;
-import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.text.naming.AsTyped;
@@ -18,10 +17,6 @@ public final class NamedAnswer {
 
     /** The verdict on it; a refusal quotes what was typed. */
     public static Verdict judge(AsTyped answer, Question question) {
-        return quoting(answer, question.judge(answer.english()));
-    }
-
-    private static Verdict quoting(AsTyped answer, Verdict verdict) {
-        return verdict.grade() == Grade.UNREADABLE ? verdict.saying(answer.requoted(verdict.message())) : verdict;
+        return question.judge(answer.english()).asTyped(answer);
     }
 }

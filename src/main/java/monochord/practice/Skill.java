@@ -29,7 +29,7 @@ public interface Skill {
     Question question(Key key, String subject);
 
     /**
-     * The same where chance decides more than the subject: what is heard of it, how high and how laid out. The same seed
+     * The same where chance decides more than the subject: what is heard of it, how high and how layout out. The same seed
      * asks the same.
      *
      * @throws Unreadable as without a seed

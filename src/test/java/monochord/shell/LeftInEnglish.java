@@ -48,8 +48,8 @@ enum LeftInEnglish {
     /** What of an answer is of this kind, in English. */
     String of(Answer answer) {
         return switch (this) {
-            case VERDICTS -> ((VerdictAnswer) answer).verdict().message();
-            case QUESTIONS -> ((AskAnswer) answer).question().prompt();
+            case VERDICTS -> ((VerdictAnswer) answer).verdict().message().toString();
+            case QUESTIONS -> ((AskAnswer) answer).question().prompt().toString();
             case HINTS -> ((Saying) answer).said().plain();
             case PROSE ->
                 ((ProseAnswer) answer).blocks().stream().map(Block::plain).collect(Collectors.joining(" "));

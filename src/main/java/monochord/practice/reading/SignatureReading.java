@@ -11,9 +11,12 @@ import monochord.theory.note.Unreadable;
 public final class SignatureReading {
     private static final List<String> COUNTS = List.of("no", "one", "two", "three", "four", "five", "six", "seven");
     private static final Pattern NOTHING = Pattern.compile(
-            "(?i)(?:none|nothing|0|no|zero|natural|empty|no accidentals|no signs?|no (?:sharps?|flats?)(?: (?:and|or|,) ?(?:no )?(?:sharps?|flats?))?)\\.?");
+            "(?i)(?:none|nothing|0|no|zero|natural|empty|no accidentals|no signs?|no (?:sharps?|flats?)(?: (?:and|or|,) ?(?:no )?(?:sharps?|flats?))?|neither sharps? (?:n?or|and) flats?|none)\\s*");
     private static final Pattern COUNT = Pattern.compile(
-            "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭)(?![a-z])[:,. ]*");
+            "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭|(?<=[0-9] )Bb)(?![a-z])[:,. ]*");
+
+    private static final Pattern NUMBER_ALONE =
+            Pattern.compile("(?i)\\s*(?:[1-9]|one|two|three|four|five|six|seven)\\s*");
 
     private SignatureReading() {}
 
@@ -21,6 +24,9 @@ public final class SignatureReading {
     public static Signature read(String plain, String example) {
         if (NOTHING.matcher(plain).matches()) {
             return Signature.of(0);
+        }
+        if (NUMBER_ALONE.matcher(plain).matches()) {
+            throw Unreadable.because(plain, 0, "a key signature", "say sharps or flats with the number", example);
         }
         Matcher counted = COUNT.matcher(plain);
         String rest = counted.replaceAll(" ").strip();
@@ -38,7 +44,7 @@ public final class SignatureReading {
             throw Unreadable.because(plain, 0, "a key signature", "no more than seven signs are printed", example);
         }
         char sign = Character.toLowerCase(counted.group(2).charAt(0));
-        return Signature.of(sign == 'f' || sign == 'b' || sign == '♭' ? -size : size);
+        return Signature.of(sign == 'f' || sign == 'b' || counted.group(2).equals("Bb") || sign == '♭' ? -size : size);
     }
 
     private static List<NoteName> signs(String rest, String example) {

@@ -28,7 +28,6 @@ import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 import monochord.view.course.CheckAnswer;
@@ -263,7 +262,7 @@ public final class Teaching {
     public Judged judge(String typed) {
         Question open = question.question();
         AsTyped text = NamedAnswer.answer(typed, open, sitting.naming());
-        return new Judged(open, text, NamedAnswer.judge(text, open));
+        return new Judged(open, text, question.furtherHelp(text.english(), NamedAnswer.judge(text, open)));
     }
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
@@ -321,7 +320,7 @@ public final class Teaching {
         Question told = question.question();
         question.clear();
         note(false);
-        Answer way = Saying.of(told.derivation());
+        Answer way = Statement.of(told.derivation());
         if (isAloneWithQuestion()) {
             return way;
         }
