@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import monochord.harmony.Progression;
+import monochord.harmony.key.KeyCounts;
+import monochord.harmony.key.KeyFinding;
 import monochord.theory.Chord;
 import monochord.theory.ChordNames;
 import monochord.theory.Key;
@@ -40,6 +42,13 @@ public class EngineBenchmark {
     private final Turn<InKey> numerals =
             new Turn<>(Lists.lines("numerals").stream().map(InKey::of).toList());
     private final Turn<String> progressions = new Turn<>(Lists.lines("progressions"));
+    private final Turn<String> rows = new Turn<>(List.of(
+            "Am F C G",
+            "C F G C",
+            "D G A7 D Bm Em A7 D",
+            "C Am Dm G7 C D7 G Em Am D7 G",
+            "Eb Cm Ab Bb | Eb . Bb7 . | Eb"));
+    private final KeyCounts counts = Lists.keyCounts();
     private final Key key = Key.parse("D major");
 
     /** {@code Abmaj7/C} to the names of its tones. */
@@ -73,6 +82,12 @@ public class EngineBenchmark {
     @Benchmark
     public Progression progression() {
         return Progression.parse(progressions.next(), key);
+    }
+
+    /** {@code Am F C G} to its keys, spans and loop, with reasons. */
+    @Benchmark
+    public KeyFinding keyOf() {
+        return KeyFinding.of(Progression.parse(rows.next(), Key.major(NoteName.C)), counts);
     }
 
     private static List<String> written(List<NoteName> names) {

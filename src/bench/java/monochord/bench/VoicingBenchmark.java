@@ -38,6 +38,9 @@ public class VoicingBenchmark {
     @Param({"8", "16", "32", "64", "128"})
     private int bars;
 
+    @Param
+    private VoicingStyle style;
+
     @Param({"8", "10"})
     private int reach;
 
@@ -46,8 +49,7 @@ public class VoicingBenchmark {
     @Setup
     public void write() {
         String text = IntStream.range(0, bars).mapToObj(this::bar).collect(Collectors.joining(" | "));
-        task = VoicingTask.of(Progression.parse(text, Key.parse("C")), VoicingStyle.SPREAD)
-                .within(new Reach(reach));
+        task = VoicingTask.of(Progression.parse(text, Key.parse("C")), style).within(new Reach(reach));
     }
 
     /** Steps that never meet the same change at the same place again soon. */
@@ -57,7 +59,7 @@ public class VoicingBenchmark {
     }
 
     @Benchmark
-    public List<VoicedProgression> spread() {
+    public List<VoicedProgression> voice() {
         return VoicingSearch.best(task, WAYS);
     }
 }

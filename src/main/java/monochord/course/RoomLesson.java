@@ -7,10 +7,8 @@ import monochord.lesson.Lesson;
 import monochord.lesson.Part;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
 import monochord.text.Phrase;
-import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.theory.note.Unreadable;
 
@@ -21,7 +19,7 @@ import monochord.theory.note.Unreadable;
 public final class RoomLesson implements Activity {
     private final Lesson lesson;
     private final long seed;
-    private final List<AsTyped> called = new ArrayList<>();
+    private final List<JudgedAnswer> called = new ArrayList<>();
     private List<Step> steps = List.of();
     private Key key;
     private int at;
@@ -35,9 +33,6 @@ public final class RoomLesson implements Activity {
 
         record Asked(Question question) implements Step {}
     }
-
-    /** What was called out, and what is to be said to it. */
-    public record Judged(AsTyped answer, Verdict verdict) {}
 
     /** @param seed the same questions come again in another key, and when one goes back */
     public RoomLesson(Lesson lesson, Key key, long seed) {
@@ -100,17 +95,14 @@ public final class RoomLesson implements Activity {
     }
 
     /** Holds an answer that was called out. */
-    public void hold(AsTyped answer) {
+    public void hold(JudgedAnswer answer) {
         called.add(answer);
     }
 
     /** The verdict on each answer that was called out; from now on the class knows. */
-    public List<Judged> tell() {
+    public List<JudgedAnswer> tell() {
         isTold = true;
-        Question question = question().orElseThrow();
-        return called.stream()
-                .map(answer -> new Judged(answer, NamedAnswer.judge(answer, question)))
-                .toList();
+        return List.copyOf(called);
     }
 
     /** The next hint for the open question, the last one again when there are no more. */

@@ -3,11 +3,11 @@ package monochord.harmony;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.harmony.Music.Notes;
 import monochord.theory.Chord;
 import monochord.theory.note.Clause;
+import monochord.theory.note.Cursor;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
 import monochord.theory.note.Unreadable;
@@ -15,7 +15,7 @@ import monochord.theory.note.Unreadable;
 /** Reads notes, and knows which rows of letters are meant as notes and which as chords. */
 final class NotesText {
     private static final int MOST = 2000;
-    private static final Pattern WORD_NOTES = Pattern.compile("\\s*notes(?:\\s+|$)", Pattern.CASE_INSENSITIVE);
+    private static final String WORD = "notes";
     private static final Pattern NOTE = Pattern.compile("[A-Ga-g](?:bb?|##?|x|♭♭?|♯♯?|𝄪|𝄫)?");
     private static final Pattern PITCH = Pattern.compile(NOTE + "(?:-1|10|\\d)");
     private static final Pattern HYPHENED = Pattern.compile(NOTE + "(?:-" + NOTE + ")+");
@@ -30,11 +30,13 @@ final class NotesText {
     private static final String BEFORE_AN_OCTAVE = "ABCDEFGabcdefg#x-1♭♯" + "𝄪𝄫";
 
     private final String text;
+    private final Cursor cursor;
     private final List<NoteName> names = new ArrayList<>();
     private final List<Pitch> pitches = new ArrayList<>();
 
     private NotesText(String text) {
         this.text = text;
+        this.cursor = new Cursor(text, "a row of notes", "notes C4 E4 G4");
     }
 
     /**
@@ -43,17 +45,19 @@ final class NotesText {
      * @throws Unreadable if it begins with the word {@code notes} and goes on with something else
      */
     static Optional<Music> read(String text) {
-        if (saysNotes(text)) {
-            Matcher word = WORD_NOTES.matcher(text);
-            if (word.lookingAt()) {
-                return Optional.of(new NotesText(text).from(word.end()));
-            }
-        }
-        return looksLikeNotes(text) ? Optional.of(new NotesText(text).from(0)) : Optional.empty();
+        NotesText notes = new NotesText(text);
+        return notes.takeWord() || looksLikeNotes(text) ? Optional.of(notes.rest()) : Optional.empty();
     }
 
-    private static boolean saysNotes(String text) {
-        return text.regionMatches(true, text.length() - text.stripLeading().length(), "notes", 0, 5);
+    /** Takes the word that says that notes follow, if it stands there by itself. */
+    private boolean takeWord() {
+        cursor.takeWhile(Character::isWhitespace);
+        boolean there = text.regionMatches(true, cursor.place(), WORD, 0, WORD.length())
+                && cursor.takeWhile(c -> !Character.isWhitespace(c)).length() == WORD.length();
+        if (!there) {
+            cursor.back(0);
+        }
+        return there;
     }
 
     /** Most lines end in no octave and have neither comma nor hyphen, and are spared the closer look. */
@@ -76,36 +80,27 @@ final class NotesText {
     }
 
     private static List<String> tokens(String text) {
+        Cursor cursor = new Cursor(text, "", "");
         List<String> tokens = new ArrayList<>();
-        int place = startOfToken(text, 0);
-        while (place < text.length() && tokens.size() <= MOST) {
-            int end = endOfToken(text, place);
-            tokens.add(text.substring(place, end));
-            place = startOfToken(text, end);
+        skipSpace(cursor);
+        while (!cursor.atEnd() && tokens.size() <= MOST) {
+            tokens.add(nextToken(cursor));
+            skipSpace(cursor);
         }
         return tokens;
     }
 
-    private static int startOfToken(String text, int from) {
-        int place = from;
-        while (place < text.length() && ends(text, place)) {
-            place++;
-        }
-        return place;
+    private static void skipSpace(Cursor cursor) {
+        cursor.takeUntil(() -> !endsToken(cursor));
     }
 
-    private static int endOfToken(String text, int from) {
-        int place = from;
-        while (place < text.length() && !ends(text, place)) {
-            place++;
-        }
-        return place;
+    private static String nextToken(Cursor cursor) {
+        return cursor.takeUntil(() -> endsToken(cursor));
     }
 
     /** A token ends at a space, a comma, or a hyphen with a letter behind it. */
-    private static boolean ends(String text, int place) {
-        char next = place + 1 < text.length() ? text.charAt(place + 1) : 0;
-        return SPACES.indexOf(text.charAt(place)) >= 0 || text.charAt(place) == '-' && LETTERS.indexOf(next) >= 0;
+    private static boolean endsToken(Cursor cursor) {
+        return SPACES.indexOf(cursor.peek()) >= 0 || cursor.aheadThenAny("-", LETTERS);
     }
 
     private static boolean allMatch(Pattern pattern, List<String> tokens) {
@@ -129,26 +124,26 @@ final class NotesText {
         }
     }
 
-    private Notes from(int start) {
-        int place = startOfToken(text, start);
-        while (place < text.length()) {
-            int end = endOfToken(text, place);
-            add(text.substring(place, end), place);
-            place = startOfToken(text, end);
+    private Notes rest() {
+        skipSpace(cursor);
+        while (!cursor.atEnd()) {
+            int place = cursor.place();
+            add(nextToken(cursor), place);
+            skipSpace(cursor);
         }
         if (names.isEmpty()) {
-            throw refused(text.length(), Clause.of("a note is missing behind the word"));
+            throw cursor.because(Clause.of("a note is missing behind the word"));
         }
         return new Notes(names, pitches);
     }
 
     private void add(String token, int place) {
         if (names.size() == MOST) {
-            throw refused(place, Clause.of("at most {0} notes are read at once", MOST));
+            throw cursor.because(place, Clause.of("at most {0} notes are read at once", MOST));
         }
         boolean pitch = Character.isDigit(token.charAt(token.length() - 1));
         if (!names.isEmpty() && pitch == pitches.isEmpty()) {
-            throw refused(place, Clause.of("either every note has an octave or none has"));
+            throw cursor.because(place, Clause.of("either every note has an octave or none has"));
         }
         try {
             add(token, pitch);
@@ -162,9 +157,5 @@ final class NotesText {
             pitches.add(Pitch.parse(token));
         }
         names.add(pitch ? pitches.get(pitches.size() - 1).name() : NoteName.parse(token));
-    }
-
-    private Unreadable refused(int place, Clause why) {
-        return Unreadable.because(text, place, "a row of notes", why, "notes C4 E4 G4");
     }
 }

@@ -38,7 +38,8 @@ final class ProgressionText {
     private Progression read() {
         barred = text.indexOf('|') >= 0 || text.indexOf('%') >= 0;
         for (String word = cursor.nextWord(); !word.isEmpty(); word = cursor.nextWord()) {
-            token(word, cursor.place() - word.length());
+            int place = cursor.place() - word.length();
+            token(word + changesBehind(), place);
         }
         closeBar();
         if (bars.isEmpty()) {
@@ -47,7 +48,22 @@ final class ProgressionText {
         return new Progression(key, bars, barred);
     }
 
+    /** {@code Fmaj7 (add 2)}: brackets behind a space that hold no chord belong to the chord before them. */
+    private String changesBehind() {
+        int before = cursor.place();
+        String word = cursor.nextWord();
+        if (word.matches("\\((?:add|no|omit|sus|maj|[b#♭♯+-]?[0-9]).*\\)")) {
+            return word;
+        }
+        cursor.back(before);
+        return "";
+    }
+
     private void token(String token, int place) {
+        if (token.length() > 2 && token.startsWith("(") && token.endsWith(")")) {
+            token(token.substring(1, token.length() - 1), place + 1);
+            return;
+        }
         switch (token) {
             case "|" -> closeBar();
             case "-", "–", "—", "→" -> {}

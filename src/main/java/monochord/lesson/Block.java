@@ -5,21 +5,21 @@ import java.util.stream.Collectors;
 
 /** A block of prose. */
 public sealed interface Block {
-    List<Span> spans();
+    List<TextRun> spans();
 
     /** Its words alone. */
     default String plain() {
-        return spans().stream().map(Span::text).collect(Collectors.joining());
+        return spans().stream().map(TextRun::text).collect(Collectors.joining());
     }
 
     /** @param level 2 or 3, the number of {@code #} before it */
-    record Heading(int level, List<Span> spans) implements Block {
+    record Heading(int level, List<TextRun> spans) implements Block {
         public Heading {
             spans = List.copyOf(spans);
         }
     }
 
-    record Paragraph(List<Span> spans) implements Block {
+    record Paragraph(List<TextRun> spans) implements Block {
         public Paragraph {
             spans = List.copyOf(spans);
         }
@@ -31,7 +31,7 @@ public sealed interface Block {
      * @param depth 1 for an item of an outer list, 2 and 3 for lists within
      * @param number what stands before an item of a numbered list, 0 in a list of bullets
      */
-    record Item(int depth, int number, List<Span> spans) implements Block {
+    record Item(int depth, int number, List<TextRun> spans) implements Block {
         public Item {
             spans = List.copyOf(spans);
         }

@@ -60,14 +60,14 @@ public record Keys(List<List<Choice>> steps) {
     /** @throws Unreadable if a key or word is none, or no chart is written in the key */
     public static Keys parse(String text) {
         List<List<Choice>> steps = new ArrayList<>();
-        for (Piece step : new Piece(text, 0).split(THEN)) {
+        for (PlacedText step : new PlacedText(text, 0).split(THEN)) {
             steps.add(
                     step.split(COMMA).stream().map(piece -> choice(piece, text)).toList());
         }
         return new Keys(steps);
     }
 
-    private static Choice choice(Piece piece, String line) {
+    private static Choice choice(PlacedText piece, String line) {
         String word = piece.text();
         if (word.equals(SAME) || SETS.containsKey(word)) {
             return new Choice(word, SETS.getOrDefault(word, List.of()));
@@ -80,7 +80,7 @@ public record Keys(List<List<Choice>> steps) {
         return new Choice(key.tonic() + (key.isMinor() ? "m" : ""), List.of(key));
     }
 
-    private static Key key(Piece piece, String line) {
+    private static Key key(PlacedText piece, String line) {
         try {
             return Key.parse(piece.text());
         } catch (Unreadable otherwise) {
@@ -88,7 +88,7 @@ public record Keys(List<List<Choice>> steps) {
         }
     }
 
-    private static Unreadable refused(Piece piece, String line, Clause why) {
+    private static Unreadable refused(PlacedText piece, String line, Clause why) {
         return Unreadable.because(piece.text(), 0, "a key", why, EXAMPLE).within(line, piece.place());
     }
 

@@ -7,7 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.lesson.Block;
-import monochord.lesson.read.Words;
+import monochord.lesson.read.LenientProse;
 
 /**
  * A sitting as a document: somebody's words, and what was typed at the prompt and came back.
@@ -31,7 +31,7 @@ public record Notebook(Start start, List<Part> parts) {
     public record Prose(int line, String text) implements Part {
         /** The words as blocks, for pages and screens. */
         public List<Block> blocks() {
-            return Words.of(text);
+            return LenientProse.of(text);
         }
     }
 
@@ -75,7 +75,7 @@ public record Notebook(Start start, List<Part> parts) {
                         .filter(Prose.class::isInstance)
                         .map(part -> TITLE.matcher(((Prose) part).text()))
                         .filter(Matcher::find)
-                        .map(found -> Words.of(found.group()))
+                        .map(found -> LenientProse.of(found.group()))
                         .filter(blocks -> !blocks.isEmpty())
                         .map(blocks -> blocks.get(0).plain())
                         .findFirst());

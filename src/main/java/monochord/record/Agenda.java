@@ -3,11 +3,11 @@ package monochord.record;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import monochord.file.WholeFile;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
 
@@ -109,13 +109,10 @@ public record Agenda(String slug, String title, List<Entry> entries) {
 
     /** Puts it in place whole or not at all; where it cannot be written, the next sitting opens without it. */
     public void write(Path home) {
-        Path file = home.resolve(FILE);
-        Path half = home.resolve(FILE + "." + ProcessHandle.current().pid());
         try {
-            Files.write(half, lines());
-            Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.write(home.resolve(FILE), part -> Files.write(part, lines()));
         } catch (IOException unwritable) {
-            half.toFile().delete();
+            // a greeting is all that is lost
         }
     }
 

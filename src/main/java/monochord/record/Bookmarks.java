@@ -3,7 +3,6 @@ package monochord.record;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import monochord.file.WholeFile;
 
 /**
  * Which lessons a learner has finished, and where each lesson stands that was left in the middle.
@@ -109,14 +109,11 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
 
     /** Puts it in place whole or not at all; where it cannot be written, a lesson begins anew another day. */
     public void write(Path home) {
-        Path file = home.resolve(FILE);
-        Path half = home.resolve(FILE + "." + ProcessHandle.current().pid());
         try {
             Files.createDirectories(home);
-            Files.write(half, lines());
-            Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.write(home.resolve(FILE), part -> Files.write(part, lines()));
         } catch (IOException unwritable) {
-            half.toFile().delete();
+            // a place in a lesson is all that is lost
         }
     }
 

@@ -6,16 +6,11 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.practice.Grade;
 import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Gathering;
-import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteOpenMode;
@@ -30,15 +25,18 @@ final class Logbook implements AutoCloseable {
 
     private static final String APPEND = """
             INSERT INTO attempt
-                (time, lesson, skill, subject, key, seed, answer, grade, misconception, millis, hints, tries)
-            SELECT ?, lesson.id, skill.id, ?, key.id, ?, ?, ?, misconception.id, ?, ?, ?
+                (time, lesson, skill, subject, key, seed, answer, grade, misconception, millis, hints, tries,
+                learner, assignment)
+            SELECT ?, lesson.id, skill.id, ?, key.id, ?, ?, ?, misconception.id, ?, ?, ?,
+                (SELECT id FROM word WHERE text = ?), (SELECT id FROM word WHERE text = ?)
             FROM word AS lesson, word AS skill, word AS key, word AS misconception
             WHERE lesson.text = ? AND skill.text = ? AND key.text = ? AND misconception.text = ?
             """;
 
     private static final String READ = """
             SELECT time, lesson.text, skill.text, subject, key.text, seed, answer, grade,
-                misconception.text, millis, hints, tries
+                misconception.text, millis, hints, tries,
+                (SELECT text FROM word WHERE id = learner), (SELECT text FROM word WHERE id = assignment)
             FROM attempt
             JOIN word AS lesson ON lesson.id = lesson
             JOIN word AS skill ON skill.id = skill
@@ -46,14 +44,6 @@ final class Logbook implements AutoCloseable {
             JOIN word AS misconception ON misconception.id = misconception
             ORDER BY time, attempt.id
             """;
-
-    /**
-     * Two numbers a row, for each number that crosses over from SQLite costs as much as all the rest. The words are few, so
-     * 16 bits hold the number of one.
-     */
-    private static final String EVIDENCE =
-            "SELECT time, (skill << 40) | (key << 24) | (grade << 21) | (min(hints, 3) << 19) | min(millis, 524287)"
-                    + " FROM attempt WHERE tries = 0 ORDER BY ";
 
     private final Connection connection;
 
@@ -68,7 +58,7 @@ final class Logbook implements AutoCloseable {
             try {
                 return openOnce(file);
             } catch (SQLException failed) {
-                if (!Trouble.isBusy(failed) || System.nanoTime() > until) {
+                if (!FileTrouble.isBusy(failed) || System.nanoTime() > until) {
                     throw failed;
                 }
             }
@@ -119,10 +109,10 @@ final class Logbook implements AutoCloseable {
     }
 
     /** Keeps all of these or, if it fails, none. */
-    void append(List<Attempt> attempts) throws SQLException {
+    void append(List<KeptAttempt> attempts) throws SQLException {
         connection.setAutoCommit(false);
         try {
-            for (Attempt attempt : attempts) {
+            for (KeptAttempt attempt : attempts) {
                 append(attempt);
             }
             connection.commit();
@@ -142,9 +132,15 @@ final class Logbook implements AutoCloseable {
         }
     }
 
-    private void append(Attempt attempt) throws SQLException {
-        for (String word : List.of(attempt.lesson(), attempt.skill(), attempt.key(), attempt.misconception())) {
-            run(WORD, word);
+    private void append(KeptAttempt kept) throws SQLException {
+        Attempt attempt = kept.attempt();
+        String learner = orNull(kept.learner());
+        String assignment = orNull(kept.assignment());
+        for (String word : Arrays.asList(
+                attempt.lesson(), attempt.skill(), attempt.key(), attempt.misconception(), learner, assignment)) {
+            if (word != null) {
+                run(WORD, word);
+            }
         }
         int rows = run(
                 APPEND,
@@ -156,6 +152,8 @@ final class Logbook implements AutoCloseable {
                 attempt.millis(),
                 attempt.hints(),
                 attempt.tries(),
+                learner,
+                assignment,
                 attempt.lesson(),
                 attempt.skill(),
                 attempt.key(),
@@ -163,6 +161,14 @@ final class Logbook implements AutoCloseable {
         if (rows != 1) {
             throw new SQLException("an attempt made " + rows + " rows");
         }
+    }
+
+    private static String orNull(String text) {
+        return text.isEmpty() ? null : text;
+    }
+
+    private static String orEmpty(String text) {
+        return text == null ? "" : text;
     }
 
     private int run(String sql, Object... values) throws SQLException {
@@ -174,12 +180,12 @@ final class Logbook implements AutoCloseable {
         }
     }
 
-    /** All attempts in the order of time. */
-    void attempts(Consumer<Attempt> each) throws SQLException {
+    /** All attempts in the order of time, whoever gave them. */
+    void attempts(Consumer<KeptAttempt> each) throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(READ)) {
             while (row.next()) {
-                each.accept(attempt(row));
+                each.accept(new KeptAttempt(attempt(row), orEmpty(row.getString(13)), orEmpty(row.getString(14))));
             }
         }
     }
@@ -200,49 +206,9 @@ final class Logbook implements AutoCloseable {
                 row.getInt(12));
     }
 
-    /**
-     * What all of them say. The rows lie in the order of time, and are read as they lie, unless a clock was set back.
-     */
+    /** What all the learner's own say. */
     Knowledge knowledge() throws SQLException {
-        Optional<Knowledge> asTheyLie = gathered("id");
-        return asTheyLie.isPresent() ? asTheyLie.get() : gathered("time").orElseThrow();
-    }
-
-    /** Nothing if the rows are not in the order of time. */
-    private Optional<Knowledge> gathered(String order) throws SQLException {
-        Gathering gathering = new Gathering();
-        Map<Integer, String> words = words();
-        Map<Long, Item> items = new HashMap<>();
-        long last = Long.MIN_VALUE;
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery(EVIDENCE + order)) {
-            while (row.next()) {
-                long time = row.getLong(1);
-                if (time < last) {
-                    return Optional.empty();
-                }
-                last = time;
-                gathering.add(evidence(time, row.getLong(2), words, items));
-            }
-        }
-        return Optional.of(gathering.knowledge());
-    }
-
-    private static Evidence evidence(long time, long mark, Map<Integer, String> words, Map<Long, Item> items) {
-        Item item = items.computeIfAbsent(
-                mark >> 24, pair -> new Item(words.get((int) (pair >> 16)), words.get((int) (pair & 0xFFFF))));
-        return new Evidence(time, item, GRADES[(int) (mark >> 21 & 7)], (int) (mark & 0x7FFFF), (int) (mark >> 19 & 3));
-    }
-
-    private Map<Integer, String> words() throws SQLException {
-        Map<Integer, String> words = new HashMap<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery("SELECT id, text FROM word")) {
-            while (row.next()) {
-                words.put(row.getInt(1), row.getString(2));
-            }
-        }
-        return words;
+        return new KnowledgeQuery(connection).knowledge();
     }
 
     /** All that was appended is on disk already, so a failure to close loses nothing. */

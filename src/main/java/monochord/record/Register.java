@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Evidence;
@@ -23,7 +24,7 @@ public final class Register implements AutoCloseable {
     static final String FILE = "record.db";
 
     private final Path file;
-    private final List<Attempt> waiting = new ArrayList<>();
+    private final List<KeptAttempt> waiting = new ArrayList<>();
     private final List<Phrase> notices = new ArrayList<>();
     private Logbook book;
     private boolean troubled;
@@ -44,7 +45,12 @@ public final class Register implements AutoCloseable {
     }
 
     /** Keeps an attempt: on return it is on disk, or {@link #notice} has something to say. */
-    public synchronized void keep(Attempt attempt) {
+    public void keep(Attempt attempt) {
+        keep(KeptAttempt.own(attempt));
+    }
+
+    /** The same for an attempt that may be a pupil's, or belong to an assignment. */
+    public synchronized void keep(KeptAttempt attempt) {
         waiting.add(attempt);
         attempting(() -> {
             opened().append(waiting);
@@ -56,7 +62,7 @@ public final class Register implements AutoCloseable {
         }
     }
 
-    /** What the record says, with the answers of this sitting that could not be written. */
+    /** What the record says of whose it is, with the answers of this sitting that could not be written. */
     public synchronized Knowledge knowledge() {
         List<Evidence> held = held();
         Knowledge[] known = {Knowledge.of(held)};
@@ -68,18 +74,31 @@ public final class Register implements AutoCloseable {
 
     private List<Evidence> onDiskAnd(List<Evidence> held) throws SQLException, IOException {
         List<Evidence> all = new ArrayList<>(held);
-        readable().attempts(attempt -> attempt.evidence().ifPresent(all::add));
+        readable().attempts(attempt -> evidence(attempt).ifPresent(all::add));
         return all;
     }
 
     private List<Evidence> held() {
         List<Evidence> evidence = new ArrayList<>();
-        waiting.forEach(attempt -> attempt.evidence().ifPresent(evidence::add));
+        waiting.forEach(attempt -> evidence(attempt).ifPresent(evidence::add));
         return evidence;
     }
 
-    /** All attempts on disk, in the order of time. */
-    public synchronized void attempts(Consumer<Attempt> each) {
+    private static Optional<Evidence> evidence(KeptAttempt kept) {
+        return kept.isOwn() ? kept.attempt().evidence() : Optional.empty();
+    }
+
+    /** The attempts on disk of whose record this is, in the order of time. */
+    public void attempts(Consumer<Attempt> each) {
+        everyAttempt(kept -> {
+            if (kept.isOwn()) {
+                each.accept(kept.attempt());
+            }
+        });
+    }
+
+    /** All attempts on disk, whoever gave them, in the order of time. */
+    public synchronized void everyAttempt(Consumer<KeptAttempt> each) {
         if (isOnDisk()) {
             attempting(() -> readable().attempts(each));
         }
@@ -115,7 +134,7 @@ public final class Register implements AutoCloseable {
             try {
                 work.run();
             } catch (SQLException failed) {
-                if (!Trouble.isDamage(failed)) {
+                if (!FileTrouble.isDamage(failed)) {
                     throw failed;
                 }
                 setAside();
@@ -132,7 +151,7 @@ public final class Register implements AutoCloseable {
         if (!troubled) {
             notices.add(Phrase.of(
                     "Answers are not being kept: {0}. The sitting goes on; what it holds is kept as soon as that is put right.",
-                    Trouble.reason(failed, file)));
+                    FileTrouble.reason(failed, file)));
         }
         troubled = true;
     }
@@ -150,7 +169,7 @@ public final class Register implements AutoCloseable {
         try {
             return opened();
         } catch (SQLException unwritable) {
-            if (Trouble.isDamage(unwritable) || !Files.isReadable(file)) {
+            if (FileTrouble.isDamage(unwritable) || !Files.isReadable(file)) {
                 throw unwritable;
             }
             book = Logbook.openForReading(file);
@@ -160,7 +179,7 @@ public final class Register implements AutoCloseable {
 
     private void setAside() throws IOException {
         letGo();
-        notices.add(Aside.move(file));
+        notices.add(DamagedFile.move(file));
     }
 
     /** Closes the file; it opens again when it is needed. */

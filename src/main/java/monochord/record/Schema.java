@@ -12,7 +12,7 @@ final class Schema {
     private static final int OURS = 0x4D6F6E6F;
 
     /** To be raised by one with each change of the tables; older files are then brought up to it, newer ones left alone. */
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
 
     private static final String VERSION_MARK = "user_version";
     private static final String KIND_MARK = "application_id";
@@ -41,10 +41,20 @@ final class Schema {
             BEGIN SELECT raise(ABORT, 'attempts are never removed'); END
             """);
 
+    /** What version 2 has besides: whose an attempt is if it is not the learner's own, and the assignment it belongs to. */
+    private static final List<String> SINCE_VERSION_2 = List.of(
+            "ALTER TABLE attempt ADD COLUMN learner INTEGER REFERENCES word",
+            "ALTER TABLE attempt ADD COLUMN assignment INTEGER REFERENCES word");
+
+    /** Shows a file of version 1 that cannot be written as one of version 2, to this connection alone. */
+    private static final String AS_VERSION_2 =
+            "CREATE TEMP VIEW attempt AS SELECT *, NULL AS learner, NULL AS assignment FROM main.attempt";
+
     private Schema() {}
 
     /**
-     * Makes the tables in a new file, and looks whether those of an old one are ours.
+     * Makes the tables in a new file, looks whether those of an old one are ours, and brings those of an earlier version up
+     * to this one; no row is touched by that.
      *
      * @throws StrangeFile if the file is a database of another program
      * @throws NewerFile if a later version of Monochord made it
@@ -61,27 +71,61 @@ final class Schema {
             if (tables(statement, "WHERE name IN ('word', 'attempt')") != 2) {
                 throw new StrangeFile();
             }
+            if (version < VERSION && connection.isReadOnly()) {
+                statement.execute(AS_VERSION_2);
+            } else if (version < VERSION) {
+                bringUp(statement);
+            }
         }
     }
 
-    /** Another shell may begin at the same moment: who comes second finds everything done. */
     private static void begin(Statement statement) throws SQLException {
+        atOnce(statement, () -> {
+            if (tables(statement, "") == 0) {
+                run(statement, TABLES);
+                run(statement, SINCE_VERSION_2);
+                mark(statement);
+            }
+        });
+        if (number(statement, "PRAGMA " + KIND_MARK) != OURS) {
+            throw new StrangeFile();
+        }
+    }
+
+    private static void bringUp(Statement statement) throws SQLException {
+        atOnce(statement, () -> {
+            if (number(statement, "PRAGMA " + VERSION_MARK) < VERSION) {
+                run(statement, SINCE_VERSION_2);
+                mark(statement);
+            }
+        });
+    }
+
+    private static void run(Statement statement, List<String> steps) throws SQLException {
+        for (String step : steps) {
+            statement.execute(step);
+        }
+    }
+
+    private static void mark(Statement statement) throws SQLException {
+        statement.execute("PRAGMA " + KIND_MARK + " = " + OURS);
+        statement.execute("PRAGMA " + VERSION_MARK + " = " + VERSION);
+    }
+
+    /** A change of the tables that is made whole or not at all. */
+    private interface Change {
+        void make() throws SQLException;
+    }
+
+    /** Another shell may do the same at the same moment: who comes second waits, and finds everything done. */
+    private static void atOnce(Statement statement, Change change) throws SQLException {
         statement.execute("BEGIN IMMEDIATE");
         try {
-            if (tables(statement, "") == 0) {
-                for (String table : TABLES) {
-                    statement.execute(table);
-                }
-                statement.execute("PRAGMA " + KIND_MARK + " = " + OURS);
-                statement.execute("PRAGMA " + VERSION_MARK + " = " + VERSION);
-            }
+            change.make();
             statement.execute("COMMIT");
         } catch (SQLException failed) {
             undo(statement, failed);
             throw failed;
-        }
-        if (number(statement, "PRAGMA " + KIND_MARK) != OURS) {
-            throw new StrangeFile();
         }
     }
 

@@ -31,14 +31,14 @@ public final class Arrangement {
 
     /** The same before it is decided how the hands strike it. */
     public static Piece piece(Music music) {
-        return piece(music, Metre.COMMON);
+        return piece(music, BarGrid.COMMON);
     }
 
     /**
      * In bars of another length: a written bar of the progression is one of those, and where none is written and they
      * are not of four beats, each chord has a bar.
      */
-    public static Piece piece(Music music, Metre metre) {
+    public static Piece piece(Music music, BarGrid metre) {
         if (music instanceof Music.OneChord one) {
             return Piece.of(Comping.voicings(List.of(change(one.chord(), metre.bar()))), metre);
         } else if (music instanceof Music.OneScale one) {
@@ -51,13 +51,13 @@ public final class Arrangement {
     }
 
     /** One change for each chord that is struck; a chord that is held into the next bar is one longer change. */
-    public static List<Change> changes(Progression progression) {
+    public static List<HeldChord> changes(Progression progression) {
         return changes(progression, Beats.of(progression.beatsPerBar()));
     }
 
     /** The same, each bar so many beats long. */
-    public static List<Change> changes(Progression progression, Beats barLength) {
-        List<Change> changes = new ArrayList<>();
+    public static List<HeldChord> changes(Progression progression, Beats barLength) {
+        List<HeldChord> changes = new ArrayList<>();
         for (Bar bar : progression.bars()) {
             Beats share = barLength.dividedInto(bar.shares());
             for (ChordEvent slot : bar.slots()) {
@@ -67,17 +67,17 @@ public final class Arrangement {
         return changes;
     }
 
-    private static void add(List<Change> changes, ChordEvent slot, Beats beats) {
+    private static void add(List<HeldChord> changes, ChordEvent slot, Beats beats) {
         if (slot.held()) {
-            Change last = changes.remove(changes.size() - 1);
-            changes.add(new Change(last.bass(), last.tones(), last.beats().plus(beats), last.label()));
+            HeldChord last = changes.remove(changes.size() - 1);
+            changes.add(new HeldChord(last.bass(), last.tones(), last.beats().plus(beats), last.label()));
         } else {
             changes.add(change(slot.chord(), beats));
         }
     }
 
-    private static Change change(Chord chord, Beats beats) {
-        return new Change(chord.bass(), chord.tones(), beats, chord.write(Signs.ASCII));
+    private static HeldChord change(Chord chord, Beats beats) {
+        return new HeldChord(chord.bass(), chord.tones(), beats, chord.write(Signs.ASCII));
     }
 
     private static Score scale(Scale scale) {

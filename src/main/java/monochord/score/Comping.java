@@ -14,8 +14,8 @@ public final class Comping {
     private Comping() {}
 
     /** What the hands hold, one voicing for each change. The same changes always give the same voicings. */
-    public static List<TimedVoicing> voicings(List<Change> changes) {
-        List<NoteName> basses = changes.stream().map(Change::bass).toList();
+    public static List<TimedVoicing> voicings(List<HeldChord> changes) {
+        List<NoteName> basses = changes.stream().map(HeldChord::bass).toList();
         List<Pitch> left = LeftHand.follow(basses);
         List<List<Pitch>> right = RightHand.follow(changes);
         return IntStream.range(0, changes.size())
@@ -23,12 +23,12 @@ public final class Comping {
                 .toList();
     }
 
-    private static TimedVoicing voicing(Change change, Pitch left, List<Pitch> right) {
+    private static TimedVoicing voicing(HeldChord change, Pitch left, List<Pitch> right) {
         return new TimedVoicing(new Voicing(List.of(left), right), change.beats(), change.label());
     }
 
     /** The voicings one after another, each struck once and held. */
-    public static Score of(List<Change> changes) {
+    public static Score of(List<HeldChord> changes) {
         return new Score.InTurn(
                 voicings(changes).stream().map(TimedVoicing::struck).toList());
     }

@@ -12,7 +12,7 @@ import monochord.theory.note.Pitch;
  *
  * @param start beats from the first bar line
  */
-record Figure(TimedVoicing voicing, Beats start, Metre metre) {
+record Figure(TimedVoicing voicing, Beats start, BarGrid metre) {
     private static final Beats EIGHTH = Beats.of(1, 2);
     /** From one key to the next in a roll: 60 ms at a walking pace. */
     private static final Beats ROLL = Beats.of(1, 12);

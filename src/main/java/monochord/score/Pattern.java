@@ -36,7 +36,7 @@ public enum Pattern {
      *
      * @param metre where the strong beats are; the first voicing begins a bar
      */
-    public Score of(List<TimedVoicing> voicings, Metre metre) {
+    public Score of(List<TimedVoicing> voicings, BarGrid metre) {
         List<Score> parts = new ArrayList<>();
         Beats now = Beats.ZERO;
         for (TimedVoicing voicing : voicings) {

@@ -16,7 +16,7 @@ import monochord.theory.note.Beats;
  * @param voicings one after another from the first full bar on; none for a line alone
  * @param line from the beginning, its pick-up included
  */
-public record Piece(List<TimedVoicing> voicings, Optional<Score> line, Metre metre) {
+public record Piece(List<TimedVoicing> voicings, Optional<Score> line, BarGrid metre) {
     /** @throws IllegalArgumentException if there is nothing in it */
     public Piece {
         voicings = List.copyOf(voicings);
@@ -27,15 +27,15 @@ public record Piece(List<TimedVoicing> voicings, Optional<Score> line, Metre met
 
     /** What is already written out. */
     public static Piece of(Score written) {
-        return new Piece(List.of(), Optional.of(written), Metre.COMMON);
+        return new Piece(List.of(), Optional.of(written), BarGrid.COMMON);
     }
 
-    public static Piece of(List<TimedVoicing> voicings, Metre metre) {
+    public static Piece of(List<TimedVoicing> voicings, BarGrid metre) {
         return new Piece(voicings, Optional.empty(), metre);
     }
 
     public static Piece of(Melody melody) {
-        return new Piece(List.of(), Optional.of(line(melody)), metre(melody, Metre.COMMON.bar()));
+        return new Piece(List.of(), Optional.of(line(melody)), metre(melody, BarGrid.COMMON.bar()));
     }
 
     /** A tune over chords, as {@link Fit} lays them: the tune's pick-up first, the chords again until the tune is over. */
@@ -48,12 +48,12 @@ public record Piece(List<TimedVoicing> voicings, Optional<Score> line, Metre met
         for (int rounds = 1; rounds < Fit.MOST_ROUNDS && length.times(rounds).compareTo(wanted) < 0; rounds++) {
             voicings.addAll(once);
         }
-        Beats felt = progression.barred() ? bar : Metre.COMMON.bar();
+        Beats felt = progression.barred() ? bar : BarGrid.COMMON.bar();
         return new Piece(voicings, Optional.of(line(melody)), metre(melody, felt));
     }
 
-    private static Metre metre(Melody melody, Beats otherwise) {
-        return new Metre(melody.bar().orElse(otherwise), melody.pickup());
+    private static BarGrid metre(Melody melody, Beats otherwise) {
+        return new BarGrid(melody.bar().orElse(otherwise), melody.pickup());
     }
 
     private static Score line(Melody melody) {
@@ -86,7 +86,7 @@ public record Piece(List<TimedVoicing> voicings, Optional<Score> line, Metre met
         return voicings.stream().map(TimedVoicing::beats).reduce(Beats.ZERO, Beats::plus);
     }
 
-    public Piece in(Metre other) {
+    public Piece in(BarGrid other) {
         return new Piece(voicings, line, other);
     }
 

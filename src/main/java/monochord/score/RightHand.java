@@ -30,10 +30,10 @@ public final class RightHand {
     private RightHand() {}
 
     /** One position for each chord, in order, each bottom to top. */
-    public static List<List<Pitch>> follow(List<Change> changes) {
+    public static List<List<Pitch>> follow(List<HeldChord> changes) {
         List<List<Pitch>> line = new ArrayList<>();
         List<Pitch> last = List.of();
-        for (Change change : changes) {
+        for (HeldChord change : changes) {
             last = nearest(positions(tones(change)), last);
             line.add(last);
         }
@@ -54,7 +54,7 @@ public final class RightHand {
     }
 
     /** The tones the right hand plays, at most five and no key twice, in the order of the chord. */
-    public static List<NoteName> tones(Change change) {
+    public static List<NoteName> tones(HeldChord change) {
         List<NoteName> kept = new ArrayList<>();
         change.tones().stream()
                 .filter(tone -> kept.stream().noneMatch(tone::soundsLike))
@@ -67,7 +67,7 @@ public final class RightHand {
         return List.copyOf(kept.subList(0, Math.min(MOST_NOTES, kept.size())));
     }
 
-    private static List<NoteName> dispensable(Change change) {
+    private static List<NoteName> dispensable(HeldChord change) {
         NoteName root = change.tones().get(0);
         List<NoteName> order = new ArrayList<>();
         order.add(root.plus(Interval.PERFECT_FIFTH));

@@ -123,16 +123,16 @@ public sealed interface Score {
 
     /** Every note with its place in time, in order. */
     default List<Sounding> soundings() {
-        return Walk.through(this).soundings();
+        return ScoreWalk.through(this).soundings();
     }
 
     /** Every label with the stretch it stands over, in order of its start. */
     default List<Caption> captions() {
-        return Walk.through(this).captions();
+        return ScoreWalk.through(this).captions();
     }
 
     /** Every stretch with the pedal down, in order of its start. */
     default List<Pedal> pedals() {
-        return Walk.through(this).pedals();
+        return ScoreWalk.through(this).pedals();
     }
 }

@@ -18,18 +18,19 @@ import monochord.view.Look;
 /** Runs the program on its arguments: one verb, many sentences from standard input, or the prompt. */
 final class CommandLine {
     private static final String MANY = "-";
+    private static final String OF = "of";
 
     private final Surroundings around;
     private final Verbs verbs = new Verbs();
     private final Sitting sitting;
-    private final Reading reading;
+    private final LineReading reading;
     private boolean json;
     private Look look;
 
     CommandLine(Surroundings around) {
         this.around = around;
         this.sitting = around.sitting();
-        this.reading = new Reading(verbs, sitting);
+        this.reading = new LineReading(verbs, sitting);
         this.look = around.look();
         sitting.stage()
                 .ear()
@@ -73,8 +74,10 @@ final class CommandLine {
     private int once(List<String> words) {
         Optional<Verb> verb = verbs.find(words.get(0));
         List<String> sentence = verb.isPresent() ? words.subList(1, words.size()) : words;
-        if (sentence.indexOf(MANY) == 0 && sentence.lastIndexOf(MANY) == 0) {
-            return many(verb, String.join(" ", sentence.subList(1, sentence.size())));
+        int place = !sentence.isEmpty() && sentence.get(0).equals(OF) ? 1 : 0;
+        if (sentence.indexOf(MANY) == place && sentence.lastIndexOf(MANY) == place) {
+            String before = String.join(" ", sentence.subList(0, place));
+            return many(verb, before, String.join(" ", sentence.subList(place + 1, sentence.size())));
         }
         String text = String.join(" ", sentence);
         int status = say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text));
@@ -84,14 +87,15 @@ final class CommandLine {
     }
 
     /**
-     * Answers each line of standard input in place of the {@code -} that begins a sentence, in order. A hyphen farther on
-     * parts chords: {@code C - F - G}.
+     * Answers each line of standard input in place of the {@code -} that begins a sentence, or stands behind {@code of}, in
+     * order. A hyphen farther on parts chords: {@code C - F - G}.
      */
-    private int many(Optional<Verb> verb, String after) {
+    private int many(Optional<Verb> verb, String before, String after) {
         int worst = Answer.DONE;
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
-                String text = line.isEmpty() || after.isEmpty() ? line + after : line + " " + after;
+                String said = line.isEmpty() || after.isEmpty() ? line + after : line + " " + after;
+                String text = before.isEmpty() ? said : before + " " + said;
                 worst = Math.max(
                         worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
                 if (!lines.ready()) {

@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import monochord.cell.Cell;
 import monochord.harmony.Instrument;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.score.Part;
-import monochord.shell.cell.Cell;
-import monochord.shell.sentence.Keys;
+import monochord.score.HeardPart;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -117,7 +117,7 @@ final class Completion implements Completer {
 
     private Collection<String> written(Value value) {
         return switch (value) {
-            case KEY -> Keys.names();
+            case KEY -> SentenceKey.names();
             case SCALE -> ScaleKind.all().stream().map(ScaleKind::toString).toList();
             case MODE ->
                 ScaleKind.all().stream()
@@ -127,7 +127,7 @@ final class Completion implements Completer {
             case SKILL -> Skills.all().stream().map(Skill::id).toList();
             case LESSON -> lessons(LibraryEntry::number);
             case LESSON_FILES -> lessons(entry -> entry.file().toString());
-            case PART -> Stream.of(Part.values()).map(part -> part + " of").toList();
+            case PART -> Stream.of(HeardPart.values()).map(part -> part + " of").toList();
             case VERB -> verbs.words();
             default -> inClause(value);
         };
@@ -139,7 +139,8 @@ final class Completion implements Completer {
 
     private Collection<String> inClause(Value value) {
         return switch (value) {
-            case KEY, KEYS -> Keys.shortNames().stream().map(this::asCalled).toList();
+            case KEY, KEYS ->
+                SentenceKey.shortNames().stream().map(this::asCalled).toList();
             case PATTERN -> Wishes.patterns();
             case METRE -> List.of("2/4", "3/4", "4/4", "6/8");
             case PATCH -> Patch.all().stream().map(Patch::toString).toList();

@@ -52,7 +52,7 @@ final class JavaText {
 
     /** Whether the first word, or what stands in it before a parenthesis, is a chord or a numeral. */
     static boolean beginsAsMusic(String text) {
-        String word = Reading.firstWord(text);
+        String word = LineReading.firstWord(text);
         int parenthesis = word.indexOf('(');
         return isMusic(parenthesis > 0 ? word.substring(0, parenthesis) : word);
     }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
-import monochord.text.naming.Change;
+import monochord.text.naming.Renaming;
 import monochord.theory.note.NoteNaming;
 
 /** Says so where what cannot be read are note names of another country than the learner's setting. */
@@ -32,7 +32,7 @@ final class OtherNames {
     }
 
     private static Phrase say(AsTyped typed) {
-        Change first = typed.changes().get(0);
+        Renaming first = typed.changes().get(0);
         return Phrase.of(
                 typed.naming() == NoteNaming.GERMAN
                         ? "\"{0}\" is German for {1}. To go by such names: notes german"

@@ -13,11 +13,11 @@ import monochord.view.Answer;
 final class Piped {
     private final Surroundings around;
     private final Sitting sitting;
-    private final Reading reading;
+    private final LineReading reading;
     private final ToIntFunction<Answer> say;
     private final Noting noting;
 
-    Piped(Surroundings around, Sitting sitting, Reading reading, ToIntFunction<Answer> say) {
+    Piped(Surroundings around, Sitting sitting, LineReading reading, ToIntFunction<Answer> say) {
         this.around = around;
         this.sitting = sitting;
         this.reading = reading;

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Random;
 import monochord.shell.ear.LiveEar;
 import monochord.shell.keeping.RecordKeeper;
-import monochord.shell.sitting.Chance;
+import monochord.shell.sitting.SeedSource;
 
 /** The program as the operating system sees it: its streams, its surroundings and its exit status. */
 final class Program {
@@ -48,7 +48,7 @@ final class Program {
                 System.getenv(),
                 Path.of(""),
                 lessons(),
-                Chance.from(new Random().nextInt(Integer.MAX_VALUE)),
+                SeedSource.from(new Random().nextInt(Integer.MAX_VALUE)),
                 new LiveEar(),
                 System::currentTimeMillis,
                 RecordKeeper::new);

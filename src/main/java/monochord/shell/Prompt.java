@@ -1,7 +1,6 @@
 package monochord.shell;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,29 +21,24 @@ import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.DumbTerminal;
-import org.jline.utils.InfoCmp;
-import org.jline.utils.NonBlockingReader;
 import org.jline.utils.Signals;
 
 /** The prompt on a terminal. */
 final class Prompt {
-    private static final int USUAL_WIDTH = 80;
-    private static final int USUAL_HEIGHT = 24;
     /** As whoever reads a notebook would begin. */
     private static final String COMMAND = "./monochord";
 
     private final Surroundings around;
     private final Verbs verbs;
     private final Sitting sitting;
-    private final Reading reading;
+    private final LineReading reading;
     private final Look look;
     private final Noting noting;
     private boolean toldHowToStop;
     private Phrase rowBefore = Phrase.NOTHING;
 
-    Prompt(Surroundings around, Verbs verbs, Sitting sitting, Reading reading, Look look) {
+    Prompt(Surroundings around, Verbs verbs, Sitting sitting, LineReading reading, Look look) {
         this.around = around;
         this.verbs = verbs;
         this.sitting = sitting;
@@ -56,7 +50,7 @@ final class Prompt {
     /** Converses until the learner leaves. */
     int run() {
         Runtime.getRuntime().addShutdownHook(new Thread(sitting::leave));
-        try (Terminal terminal = terminal()) {
+        try (Terminal terminal = TerminalWindow.open(around.variable("TERM"))) {
             if (terminal instanceof DumbTerminal) {
                 Signals.register("INT", () -> terminal.raise(Terminal.Signal.INT)); // it does not do so itself
             }
@@ -76,24 +70,6 @@ final class Prompt {
         }
     }
 
-    /** Without the grapheme question, which costs a round trip and loses keys typed ahead. */
-    private Terminal terminal() throws IOException {
-        knowAtOnce(around.variable("TERM"));
-        return TerminalBuilder.builder()
-                .provider("jni")
-                .graphemeCluster(false)
-                .encoding(StandardCharsets.UTF_8)
-                .build();
-    }
-
-    /** JLine knows the usual terminals itself, yet asks the system first, which starts a process. */
-    private static void knowAtOnce(String type) {
-        String known = InfoCmp.getDefaultInfoCmp(type);
-        if (known != null) {
-            InfoCmp.setLoadedInfoCmp(type, known);
-        }
-    }
-
     /**
      * Reads lines from the terminal and hands what is answered to {@code show}, the greeting first. Ctrl-C never ends the
      * sitting, not even while an answer is on its way.
@@ -101,7 +77,8 @@ final class Prompt {
     void converse(Terminal terminal, Consumer<String> show) {
         terminal.handle(Terminal.Signal.INT, between -> stop());
         PromptReader reader = reader(terminal);
-        TerminalBoard board = new TerminalBoard(reader, () -> look(terminal), draws(terminal));
+        TerminalBoard board = new TerminalBoard(
+                reader, () -> window(terminal).lookNow(), window(terminal).draws());
         board.showBelow(() -> sitting.linePlace().underPrompt());
         sitting.stage().take(board);
         sitting.stage().tell(new Follower(sitting.stage().ear(), board));
@@ -122,7 +99,7 @@ final class Prompt {
         try {
             sitting.waits();
             String line = board.readLine(row(terminal) + mark());
-            sitting.setDisplay(look(terminal), lines(terminal));
+            sitting.setDisplay(window(terminal).lookNow(), window(terminal).lines());
             Answer answer = reading.read(line);
             show.accept(rendered(inWindow(withNotice(answer), terminal), terminal));
             note(line, answer, terminal, show);
@@ -131,7 +108,7 @@ final class Prompt {
             show.accept(rendered(interrupted(), terminal));
             return true;
         } catch (EndOfFileException end) {
-            boolean left = stands(terminal);
+            boolean left = window(terminal).stands();
             if (left) {
                 sitting.end();
             }
@@ -141,20 +118,13 @@ final class Prompt {
 
     /** An answer longer than the window comes screen by screen, where a window shows it. */
     private Answer inWindow(Answer answer, Terminal terminal) {
-        StyledText text = answer.text(look(terminal));
-        if (!draws(terminal) || !LongAnswer.isTooLong(text, lines(terminal))) {
+        StyledText text = answer.text(window(terminal).lookNow());
+        if (!window(terminal).draws()
+                || !LongAnswer.isTooLong(text, window(terminal).lines())) {
             return answer;
         }
-        return sitting.linePlace().instead(sitting.show(LongAnswer.of(text, lines(terminal))));
-    }
-
-    /** Whether somebody pressed ctrl-D and the window is still there: a sitting whose window was closed is broken off. */
-    private static boolean stands(Terminal terminal) {
-        try {
-            return terminal.reader().peek(1) != NonBlockingReader.EOF;
-        } catch (IOException | IllegalStateException gone) { // the latter of a terminal that is closed already
-            return false;
-        }
+        return sitting.linePlace()
+                .instead(sitting.show(LongAnswer.of(text, window(terminal).lines())));
     }
 
     /** A greeting that asks something is noted, for the first line answers it. */
@@ -207,10 +177,15 @@ final class Prompt {
 
     /** Where nothing can be drawn under the prompt, what Enter does stands before it when that has changed. */
     private String row(Terminal terminal) {
-        Phrase row = draws(terminal) ? Phrase.NOTHING : sitting.linePlace().underPrompt();
+        Phrase row =
+                window(terminal).draws() ? Phrase.NOTHING : sitting.linePlace().underPrompt();
         boolean isNews = !row.isEmpty() && !row.equals(rowBefore);
         rowBefore = row.isEmpty() ? rowBefore : row;
-        return isNews ? Ansi.of(Statement.of(row).text(look(terminal)), look(terminal)) : "";
+        return isNews
+                ? Ansi.of(
+                        Statement.of(row).text(window(terminal).lookNow()),
+                        window(terminal).lookNow())
+                : "";
     }
 
     /** A hollow mark where a cell goes on. */
@@ -222,7 +197,7 @@ final class Prompt {
     private PromptReader reader(Terminal terminal) {
         PromptReader reader =
                 new PromptReader(terminal, this::sounds, sitting.stage().ear()::stop);
-        reader.setParser(new Words());
+        reader.setParser(new CompletionParser());
         reader.setCompleter(new Completion(verbs, sitting));
         reader.setHighlighter(new VerbHighlighter(verbs, look));
         reader.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
@@ -232,14 +207,12 @@ final class Prompt {
         return reader;
     }
 
-    private boolean sounds() {
-        return sitting.stage().ear().heard().isPresent();
+    private TerminalWindow window(Terminal terminal) {
+        return new TerminalWindow(terminal, look.naming(sitting.naming()));
     }
 
-    private boolean draws(Terminal terminal) {
-        return !look.plain()
-                && !(terminal instanceof DumbTerminal)
-                && !terminal.getType().startsWith("dumb");
+    private boolean sounds() {
+        return sitting.stage().ear().heard().isPresent();
     }
 
     /** The history's file, or none where its folder cannot be made: then lines are remembered for this sitting only. */
@@ -256,17 +229,7 @@ final class Prompt {
         if (sitting.cells().isOpen()) {
             return "";
         }
-        Look here = look(terminal);
+        Look here = window(terminal).lookNow();
         return Ansi.of(answer.text(here), here) + (sitting.hasEnded() ? "" : "\n");
-    }
-
-    private Look look(Terminal terminal) {
-        int columns = terminal.getSize().getColumns();
-        return look.inWidth(columns > 0 ? columns : USUAL_WIDTH).naming(sitting.naming());
-    }
-
-    private static int lines(Terminal terminal) {
-        int rows = terminal.getSize().getRows();
-        return rows > 0 ? rows : USUAL_HEIGHT;
     }
 }

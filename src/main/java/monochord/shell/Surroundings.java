@@ -8,13 +8,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
+import monochord.cell.JvmCell;
 import monochord.course.Course;
-import monochord.shell.cell.JvmCell;
 import monochord.shell.ear.Ear;
 import monochord.shell.journal.Drafts;
 import monochord.shell.keeping.Keeper;
 import monochord.shell.keeping.Settings;
-import monochord.shell.sitting.Chance;
+import monochord.shell.sitting.SeedSource;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.theory.note.Signs;
@@ -39,7 +39,7 @@ public record Surroundings(
         Map<String, String> environment,
         Path folder,
         Path lessons,
-        Chance seeds,
+        SeedSource seeds,
         Ear ear,
         LongSupplier clock,
         Function<Path, Keeper> keepers) {
@@ -58,9 +58,7 @@ public record Surroundings(
                 seeds,
                 folder,
                 new Course(lessons, home().resolve("lessons")),
-                clock,
-                keepers.apply(home()),
-                settings);
+                new Sitting.Memory(clock, keepers.apply(home()), settings));
         sitting.cells().takeFrom(() -> new JvmCell(() -> cellLimit(settings)));
         sitting.outside().take(new Trusted(home(), Ours.folders()));
         sitting.outside().take(new Drafts(home(), clock));

@@ -63,7 +63,7 @@ final class Training {
         Sitting sitting = unseen.sitting();
         Look look = new Look(80, Signs.MUSIC, false, true);
         try (Terminal terminal = terminal(unseen.in())) {
-            new Prompt(unseen, verbs, sitting, new Reading(verbs, sitting), look).converse(terminal, text -> {
+            new Prompt(unseen, verbs, sitting, new LineReading(verbs, sitting), look).converse(terminal, text -> {
                 terminal.writer().write(text);
                 terminal.writer().flush();
             });

@@ -20,7 +20,7 @@ final class VerbHighlighter implements Highlighter {
 
     @Override
     public AttributedString highlight(LineReader reader, String line) {
-        String word = Reading.firstWord(line);
+        String word = LineReading.firstWord(line);
         if (!look.colour() || verbs.find(word).isEmpty()) {
             return new AttributedString(line);
         }

@@ -43,7 +43,7 @@ public record Comparison(List<Performance> sides) {
         List<Performance> level = new ArrayList<>();
         for (int i = 0; i < plain.size(); i++) {
             double down = Double.isFinite(loudness.get(i)) ? softest - loudness.get(i) : 0;
-            level.add(plain.get(i).levelled(List.of(new Level(Beats.ZERO, down))));
+            level.add(plain.get(i).levelled(List.of(new LevelChange(Beats.ZERO, down))));
         }
         return new Comparison(level);
     }
@@ -51,7 +51,7 @@ public record Comparison(List<Performance> sides) {
     /** All of them, with a breath between. */
     public Performance inTurn() {
         List<Score> parts = new ArrayList<>();
-        List<Level> levels = new ArrayList<>();
+        List<LevelChange> levels = new ArrayList<>();
         Beats now = Beats.ZERO;
         for (Performance side : sides) {
             if (!parts.isEmpty()) {
@@ -59,7 +59,7 @@ public record Comparison(List<Performance> sides) {
                 now = now.plus(BREATH);
             }
             Beats set = parts.isEmpty() ? now : now.minus(AHEAD);
-            side.levels().forEach(level -> levels.add(new Level(set, level.decibels())));
+            side.levels().forEach(level -> levels.add(new LevelChange(set, level.decibels())));
             parts.add(side.score());
             now = now.plus(side.score().beats());
         }

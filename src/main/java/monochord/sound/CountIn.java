@@ -3,7 +3,7 @@ package monochord.sound;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
-import monochord.score.Metre;
+import monochord.score.BarGrid;
 import monochord.theory.note.Beats;
 
 /**
@@ -22,7 +22,7 @@ final class CountIn {
     private CountIn() {}
 
     static void write(Performance performance, Track track) throws InvalidMidiDataException {
-        Metre metre = performance.metre();
+        BarGrid metre = performance.metre();
         Sequencing.add(track, 0, Hands.volume(CHANNEL));
         for (Beats now = Beats.ZERO; now.compareTo(performance.countIn()) < 0; now = next(now, metre)) {
             int note = metre.within(now).isZero() ? HIGH : LOW;
@@ -34,7 +34,7 @@ final class CountIn {
     }
 
     /** A beat on, but never across a bar line. */
-    private static Beats next(Beats now, Metre metre) {
+    private static Beats next(Beats now, BarGrid metre) {
         Beats left = metre.bar().minus(metre.within(now));
         return now.plus(left.compareTo(Beats.ONE) < 0 ? left : Beats.ONE);
     }

@@ -54,19 +54,19 @@ final class Hands {
             writePedals(track, channel);
         }
         for (Press press : own) {
-            add(track, press.on(), ShortMessage.NOTE_ON, channel, press.note(), press.velocity());
-            add(track, press.off(), ShortMessage.NOTE_OFF, channel, press.note(), 0);
+            add(track, press.on(), Sequencing.message(ShortMessage.NOTE_ON, channel, press.note(), press.velocity()));
+            add(track, press.off(), Sequencing.message(ShortMessage.NOTE_OFF, channel, press.note(), 0));
         }
     }
 
     static ShortMessage volume(int channel) throws InvalidMidiDataException {
-        return Sequencing.message(ShortMessage.CONTROL_CHANGE, channel, VOLUME_CONTROLLER, VOLUME);
+        return controller(channel, VOLUME_CONTROLLER, VOLUME);
     }
 
     private void writeLevels(Track track, int channel) throws InvalidMidiDataException {
-        for (Level level : performance.levels()) {
+        for (LevelChange level : performance.levels()) {
             long tick = Sequencing.ticks(level.start());
-            add(track, tick, ShortMessage.CONTROL_CHANGE, channel, EXPRESSION_CONTROLLER, level.expression());
+            add(track, tick, controller(channel, EXPRESSION_CONTROLLER, level.expression()));
         }
     }
 
@@ -75,13 +75,16 @@ final class Hands {
             long down = Sequencing.ticks(pedal.start());
             long up = Sequencing.ticks(pedal.end());
             long margin = Math.min(PEDAL_TICKS, (up - down) / 4);
-            add(track, down + margin, ShortMessage.CONTROL_CHANGE, channel, PEDAL_CONTROLLER, DOWN);
-            add(track, up - margin, ShortMessage.CONTROL_CHANGE, channel, PEDAL_CONTROLLER, UP);
+            add(track, down + margin, controller(channel, PEDAL_CONTROLLER, DOWN));
+            add(track, up - margin, controller(channel, PEDAL_CONTROLLER, UP));
         }
     }
 
-    private void add(Track track, long tick, int kind, int channel, int first, int second)
-            throws InvalidMidiDataException {
-        Sequencing.add(track, begin + tick, Sequencing.message(kind, channel, first, second));
+    private static ShortMessage controller(int channel, int number, int value) throws InvalidMidiDataException {
+        return Sequencing.message(ShortMessage.CONTROL_CHANGE, channel, number, value);
+    }
+
+    private void add(Track track, long tick, ShortMessage message) {
+        Sequencing.add(track, begin + tick, message);
     }
 }

@@ -3,7 +3,7 @@ package monochord.sound;
 import java.util.List;
 import java.util.Optional;
 import javax.sound.midi.Sequence;
-import monochord.score.Metre;
+import monochord.score.BarGrid;
 import monochord.score.Score;
 import monochord.theory.Key;
 import monochord.theory.note.Beats;
@@ -26,9 +26,9 @@ public record Performance(
         Patch right,
         Patch left,
         Optional<Key> key,
-        Metre metre,
+        BarGrid metre,
         boolean countedIn,
-        List<Level> levels,
+        List<LevelChange> levels,
         Optional<Bank> bank) {
     public static final int SLOWEST = 20;
     public static final int FASTEST = 300;
@@ -54,7 +54,7 @@ public record Performance(
                 Patch.PIANO,
                 Patch.PIANO,
                 Optional.empty(),
-                Metre.COMMON,
+                BarGrid.COMMON,
                 false,
                 List.of(),
                 Optional.empty());
@@ -77,7 +77,7 @@ public record Performance(
         return new Performance(score, tempo, right, left, Optional.of(written), metre, countedIn, levels, bank);
     }
 
-    public Performance in(Metre bars) {
+    public Performance in(BarGrid bars) {
         return new Performance(score, tempo, right, left, key, bars, countedIn, levels, bank);
     }
 
@@ -85,7 +85,7 @@ public record Performance(
         return new Performance(score, tempo, right, left, key, metre, counted, levels, bank);
     }
 
-    public Performance levelled(List<Level> parts) {
+    public Performance levelled(List<LevelChange> parts) {
         return new Performance(score, tempo, right, left, key, metre, countedIn, parts, bank);
     }
 
@@ -94,7 +94,7 @@ public record Performance(
     }
 
     /** The same way of playing for another score. */
-    public Performance of(Score other, List<Level> parts) {
+    public Performance of(Score other, List<LevelChange> parts) {
         return new Performance(other, tempo, right, left, key, metre, countedIn, parts, bank);
     }
 

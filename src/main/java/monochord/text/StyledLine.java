@@ -2,8 +2,8 @@ package monochord.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.text.naming.Change;
 import monochord.text.naming.InProse;
+import monochord.text.naming.Renaming;
 import monochord.theory.note.Signs;
 
 /** One line of spans. Neighbours of one style are joined and empty spans left out, so lines that look alike are equal. */
@@ -117,16 +117,16 @@ public record StyledLine(List<Span> spans) {
 
     /** The English names in this line by those of another country; columns that two spaces part stay in place. */
     StyledLine named(Signs signs) {
-        List<Change> changes = InProse.changes(plain(), signs);
+        List<Renaming> changes = InProse.changes(plain(), signs);
         if (changes.isEmpty()) {
             return this;
         }
-        changes = Change.inColumns(changes, plain());
+        changes = Renaming.inColumns(changes, plain());
         List<Span> named = new ArrayList<>();
         int from = 0;
         for (Span span : spans) {
             boolean stays = span.style() == Style.JAVA;
-            named.add(stays ? span : span.withText(Change.within(changes, span.text(), from)));
+            named.add(stays ? span : span.withText(Renaming.within(changes, span.text(), from)));
             from += span.text().length();
         }
         return new StyledLine(named);

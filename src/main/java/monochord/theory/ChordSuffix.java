@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import monochord.theory.note.Cursor;
 import monochord.theory.note.ToneDraft;
+import monochord.theory.note.Unreadable;
 
 /**
  * Reads what stands behind the root of a chord symbol, in any customary writing.
@@ -64,13 +65,16 @@ final class ChordSuffix {
     }
 
     private void third() {
-        if (major()) {
+        if (!cursor.ahead("Min") && !cursor.ahead("MIN") && !cursor.ahead("Mi") && major()) {
+            return;
+        }
+        if (cursor.aheadThenDigit("dom") && cursor.take("dom")) {
             return;
         }
         if (cursor.ahead("-5") || cursor.ahead("+5")) {
             return;
         }
-        if (cursor.takeAny("minor", "min", "Minor", "Min", "MIN", "mi", "m", "-", "−")) {
+        if (cursor.takeAny("minor", "min", "Minor", "Min", "MIN", "mi", "Mi", "m", "-", "−")) {
             draft.replace(3, 0, -1);
             minorWithMajorSeventh();
         } else if (cursor.takeAny("dim", "Dim", "°", "º", "o")) {
@@ -98,8 +102,8 @@ final class ChordSuffix {
 
     /** {@code ma} and {@code j} count only before a number, for {@code madd9} is a minor chord. */
     private boolean majorWord() {
-        return cursor.takeAny("major", "Major", "maj", "Maj", "MAJ", "M")
-                || (cursor.aheadThenDigit("ma") || cursor.aheadThenDigit("Ma")) && cursor.takeAny("ma", "Ma")
+        return (cursor.aheadThenDigit("ma") || cursor.aheadThenDigit("Ma")) && cursor.takeAny("ma", "Ma")
+                || cursor.takeAny("major", "Major", "maj", "Maj", "MAJ", "MA", "M")
                 || cursor.aheadThenDigit("j") && cursor.take('j');
     }
 
@@ -168,9 +172,9 @@ final class ChordSuffix {
     }
 
     private void change() {
-        if (cursor.take('(')) {
+        if (cursor.take('(') || cursor.take('[')) {
             open++;
-        } else if (open > 0 && cursor.take(')')) {
+        } else if (open > 0 && (cursor.take(')') || cursor.take(']'))) {
             open--;
         } else if (open > 0 && (cursor.take(',') || cursor.take(' '))) {
             return;
@@ -197,6 +201,7 @@ final class ChordSuffix {
     }
 
     private void addition() {
+        cursor.take(' ');
         int alteration = alterationSign();
         int start = cursor.place();
         int number = cursor.number(2, "2, 4, 6, 9, 11 or 13");
@@ -220,9 +225,22 @@ final class ChordSuffix {
         } else if (cursor.take('2')) {
             draft.suspend(2);
         } else {
-            cursor.takeAny("4");
-            draft.suspend(4);
+            suspendFourth();
         }
+    }
+
+    /** {@code sus4}, {@code sus}, and {@code sus7}, {@code sus9}, {@code sus13} for the fourth in a fuller chord. */
+    private void suspendFourth() {
+        if (cursor.aheadDigit() && !cursor.take('4')) {
+            int start = cursor.place();
+            int top = cursor.number(2, "2, 4, 7, 9 or 13");
+            if (top != 7 && top != 9 && top != 13) {
+                cursor.back(start);
+                throw cursor.unexpected("2, 4, 7, 9 or 13");
+            }
+            draft.stack(seventh, top);
+        }
+        draft.suspend(4);
     }
 
     private void omission() {
@@ -243,9 +261,18 @@ final class ChordSuffix {
         }
         int alteration = lonePlus ? 1 : alterationSign();
         if (alteration == 0) {
-            throw cursor.unexpected("b5, #9, add9, sus4, no5, /bass");
+            throw unknown();
         }
         alter(alteration);
+    }
+
+    /** A slash stands here only where no bass note follows it; what is told to come is then the note, and no slash. */
+    private Unreadable unknown() {
+        if (!cursor.take('/')) {
+            return cursor.unexpected("b5, #9, add9, sus4, no5, /bass");
+        }
+        boolean twice = "ABCDEFG".indexOf(cursor.peek()) >= 0 && cursor.place() < end;
+        return twice ? cursor.because("a chord has one bass note") : cursor.unexpected("a bass note from A to G");
     }
 
     private void alter(int alteration) {

@@ -34,8 +34,22 @@ final class NumeralText {
             Map.of("65", 3, "653", 3, "43", 5, "643", 5, "42", 7, "642", 7, "2", 7);
 
     private static final List<String> FIGURES = List.of(
-            "653", "643", "642", "6/5", "6/4", "6/3", "4/3", "4/2", "5/3", "65", "64", "63", "43", "42", "53", "6",
+            "653", "643", "642", "6/5", "6/4", "6/3", "4/3", "4/2", "5/3", "65", "64", "63", "43", "42", "53", "7", "6",
             "2");
+
+    /**
+     * What each figure puts in the bass of an augmented sixth chord, seen from its lowered sixth. The figures count from the
+     * raised fourth, and in the French one from the second.
+     *
+     * <p>Source: RomanText (Tymoczko, Gotham, Cuthbert, Ariza, ISMIR 2019), from memory.
+     */
+    private static final Map<Form, Map<String, String>> SIXTHS = Map.of(
+            Form.GERMAN,
+            Map.of("65", "P1", "6", "P1", "7", "A6", "43", "M3", "42", "P5", "2", "P5"),
+            Form.FRENCH,
+            Map.of("43", "P1", "6", "P1", "7", "A4", "65", "A6", "42", "M3", "2", "M3"),
+            Form.ITALIAN,
+            Map.of("6", "P1", "53", "A6", "64", "M3"));
 
     private final Cursor cursor;
 
@@ -72,20 +86,25 @@ final class NumeralText {
 
     private Numeral named() {
         if (cursor.take("Ger")) {
-            return augmentedSixth(Form.GERMAN, GERMAN, "65", "6/5", "6");
+            return augmentedSixth(Form.GERMAN, GERMAN);
         } else if (cursor.take("Fr")) {
-            return augmentedSixth(Form.FRENCH, FRENCH, "43", "4/3", "6");
+            return augmentedSixth(Form.FRENCH, FRENCH);
         } else if (cursor.take("It")) {
-            return augmentedSixth(Form.ITALIAN, ITALIAN, "6");
+            return augmentedSixth(Form.ITALIAN, ITALIAN);
         } else if (cursor.takeAny("Cad64", "Cad6/4", "Cad")) {
             return new Numeral(Form.CADENTIAL, 1, 0, ChordKind.MAJOR, Interval.PERFECT_FIFTH, null, null);
         }
         return cursor.take('N') ? neapolitan() : null;
     }
 
-    private Numeral augmentedSixth(Form form, ChordKind kind, String... figures) {
+    private Numeral augmentedSixth(Form form, ChordKind kind) {
         cursor.take('+');
-        cursor.takeAny(figures);
+        for (String figure : FIGURES) {
+            String bass = SIXTHS.get(form).get(figure.replace("/", ""));
+            if (bass != null && cursor.take(figure)) {
+                return new Numeral(form, 6, -1, kind, Interval.parse(bass), null, null);
+            }
+        }
         return new Numeral(form, 6, -1, kind, Interval.UNISON, null, null);
     }
 
@@ -125,6 +144,8 @@ final class NumeralText {
             prefix = "dim";
         } else if (!minor && cursor.take('+')) {
             prefix = "aug";
+        } else if (!minor && cursor.aheadThenDigit("d")) {
+            cursor.take('d');
         }
         if (!minor && (prefix.equals("ø") || prefix.equals("dim"))) {
             cursor.back(before);
@@ -135,6 +156,9 @@ final class NumeralText {
 
     private Numeral tail(Numeral bare, String prefix) {
         boolean major = cursor.takeAnyBeforeFigure("maj", "Maj", "M");
+        if (!major && cursor.takeAny("54", "5/4")) {
+            return suffixed(bare, prefix + "sus4" + suffixText(), cursor.place());
+        }
         for (String figure : cursor.aheadDigit() ? FIGURES : List.<String>of()) {
             if (isFigure(figure)) {
                 cursor.take(figure);
@@ -148,6 +172,7 @@ final class NumeralText {
     /** A 6 that begins {@code 6/9}, a 2 or 6 that begins a longer number, and an added {@code 6sus4} are no figures. */
     private boolean isFigure(String figure) {
         return cursor.ahead(figure)
+                && !figure.equals("7")
                 && !cursor.ahead("6/9")
                 && !cursor.ahead("69")
                 && !(figure.equals("6") && cursor.ahead("6sus"));
@@ -223,12 +248,13 @@ final class NumeralText {
     }
 
     private static String writeNamed(Numeral numeral) {
+        int bass = numeral.bass().number();
         String figure = switch (numeral.form()) {
-            case GERMAN -> "65";
-            case FRENCH -> "43";
-            case ITALIAN -> "6";
+            case GERMAN -> bass == 3 ? "43" : bass == 5 ? "42" : bass == 6 ? "7" : "65";
+            case FRENCH -> bass == 3 ? "42" : bass == 4 ? "7" : bass == 6 ? "65" : "43";
+            case ITALIAN -> bass == 3 ? "64" : bass == 6 ? "53" : "6";
             case CADENTIAL -> "64";
-            default -> numeral.bass().number() == 3 ? "6" : numeral.bass().number() == 5 ? "64" : "";
+            default -> bass == 3 ? "6" : bass == 5 ? "64" : "";
         };
         return numeral.form().written() + figure;
     }

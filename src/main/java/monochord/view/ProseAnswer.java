@@ -3,7 +3,7 @@ package monochord.view;
 import java.util.List;
 import java.util.function.Function;
 import monochord.lesson.Block;
-import monochord.lesson.Span;
+import monochord.lesson.TextRun;
 import monochord.text.Phrase;
 import monochord.text.Reader;
 import monochord.text.Style;
@@ -32,19 +32,19 @@ public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) imp
 
     private StyledLine line(Block block, Reader reader) {
         StyledLine line = block instanceof Block.Item item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
-        for (Span span : block.spans()) {
-            line = line.plus(span.style() == Span.Style.CODE ? typed(span, reader) : said(span, block, reader));
+        for (TextRun span : block.spans()) {
+            line = line.plus(span.style() == TextRun.Style.CODE ? typed(span, reader) : said(span, block, reader));
         }
         return line;
     }
 
-    private StyledLine said(Span span, Block block, Reader reader) {
+    private StyledLine said(TextRun span, Block block, Reader reader) {
         Style style = block instanceof Block.Heading ? Style.HEADING : style(span);
         return fill.apply(span.text()).styled(style).in(reader);
     }
 
     /** A line as it would be typed: whatever in it is music goes by the reader's names. */
-    private StyledLine typed(Span span, Reader reader) {
+    private StyledLine typed(TextRun span, Reader reader) {
         String english = fill.apply(span.text()).toString();
         return StyledText.of(english, Style.TYPED).in(reader.signs()).lines().get(0);
     }
@@ -60,7 +60,7 @@ public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) imp
         return indent + (item.number() == 0 ? "- " : item.number() + ". ");
     }
 
-    private static Style style(Span span) {
+    private static Style style(TextRun span) {
         return switch (span.style()) {
             case PLAIN -> Style.PLAIN;
             case EMPHASIS -> Style.EMPHASIS;

@@ -50,6 +50,9 @@ class ProgressionTest {
             C . F                 ; C . F              ; 1 1 1
             C - F - G             ; C F G              ; 1 1 1
             | C | F |             ; C | F |            ; 1 1
+            Am (E) F              ; Am E F             ; 1 1 1
+            Fmaj7 (add 2) G       ; Fmaj9 G            ; 1 1
+            I (bVI) V7 (no5)      ; C Ab G7(no5)       ; 1 1 1
             """)
     void barsHoldsAndRepeatsAreRead(String text, String written, String shares) {
         Progression progression = Progression.parse(text, Key.parse("C"));

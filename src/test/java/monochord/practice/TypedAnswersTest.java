@@ -13,7 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.course.NamedAnswer;
+import monochord.course.JudgedAnswer;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
@@ -33,7 +33,7 @@ class TypedAnswersTest {
 
     private record Row(Question question, NoteNaming naming, String[] cells) {
         private Verdict verdict() {
-            return NamedAnswer.judge(NamedAnswer.answer(cells[0], question, naming), question);
+            return JudgedAnswer.of(cells[0], question, naming).verdict();
         }
 
         /** What is not as the table has it. */

@@ -182,7 +182,7 @@ class RegisterTest {
     void aRecordOfALaterVersionIsLeftAlone() throws SQLException, IOException {
         keep(1);
         Path file = home.resolve(Register.FILE);
-        run(file, "PRAGMA user_version = 2");
+        run(file, "PRAGMA user_version = 3");
         try (Register register = new Register(home)) {
             register.keep(Writer.attempt(2));
             assertEquals(

@@ -16,17 +16,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Source: common practice, no source; worked out by hand at the keyboard from the rules in LeftHand and RightHand. */
 class CompingTest {
     /** {@code "G/B: G B D"} or {@code "F A C"}, root first. */
-    static Change change(String text) {
+    static HeldChord change(String text) {
         String tones = text.substring(text.indexOf(':') + 1).strip();
         List<NoteName> names =
                 Arrays.stream(tones.split(" ")).map(NoteName::parse).toList();
         NoteName bass = text.contains("/")
                 ? NoteName.parse(text.substring(text.indexOf('/') + 1, text.indexOf(':')))
                 : names.get(0);
-        return new Change(bass, names, Beats.of(2), "");
+        return new HeldChord(bass, names, Beats.of(2), "");
     }
 
-    private static List<Change> changes(String text) {
+    private static List<HeldChord> changes(String text) {
         return Arrays.stream(text.split(","))
                 .map(String::strip)
                 .map(CompingTest::change)
@@ -109,7 +109,7 @@ class CompingTest {
 
     @Test
     void aVoicingSoundsInBothHandsUnderItsLabel() {
-        Change change = new Change(NoteName.parse("Ab"), change("Ab C Eb").tones(), Beats.of(4), "Ab");
+        HeldChord change = new HeldChord(NoteName.parse("Ab"), change("Ab C Eb").tones(), Beats.of(4), "Ab");
         Score score = Comping.of(List.of(change));
         assertEquals(
                 List.of("Ab2 LEFT 4 Ab", "C4 RIGHT 4 Ab", "Eb4 RIGHT 4 Ab", "Ab4 RIGHT 4 Ab"),
@@ -126,7 +126,8 @@ class CompingTest {
 
     @Test
     void aChangeNeedsTonesAndALength() {
-        assertThrows(IllegalArgumentException.class, () -> new Change(NoteName.C, List.of(), Beats.ONE, ""));
-        assertThrows(IllegalArgumentException.class, () -> new Change(NoteName.C, List.of(NoteName.C), Beats.ZERO, ""));
+        assertThrows(IllegalArgumentException.class, () -> new HeldChord(NoteName.C, List.of(), Beats.ONE, ""));
+        assertThrows(
+                IllegalArgumentException.class, () -> new HeldChord(NoteName.C, List.of(NoteName.C), Beats.ZERO, ""));
     }
 }

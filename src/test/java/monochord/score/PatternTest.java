@@ -35,7 +35,7 @@ class PatternTest {
                 .toList();
     }
 
-    private static String played(Pattern pattern, Metre metre, TimedVoicing... voicings) {
+    private static String played(Pattern pattern, BarGrid metre, TimedVoicing... voicings) {
         return pattern.of(List.of(voicings), metre).soundings().stream()
                 .map(one -> one.start() + " " + one.pitch() + (one.hand() == Hand.LEFT ? "_" : "") + ":" + one.length())
                 .collect(Collectors.joining(", "));
@@ -50,29 +50,29 @@ class PatternTest {
             pulse          | 0 C3_:4, 0 E4:1, 0 G4:1, 0 C5:1, 1 E4:1, 1 G4:1, 1 C5:1, 2 E4:1, 2 G4:1, 2 C5:1, 3 E4:1, 3 G4:1, 3 C5:1
             """)
     void strikesABarOfC(String pattern, String notes) {
-        assertEquals(notes, played(Pattern.parse(pattern), Metre.COMMON, C_MAJOR));
+        assertEquals(notes, played(Pattern.parse(pattern), BarGrid.COMMON, C_MAJOR));
     }
 
     @Test
     void aWaltzHasOneBassInABar() {
         assertEquals(
                 "0 C3_:1, 1 E4:1/2, 1 G4:1/2, 2 E4:1/2, 2 G4:1/2",
-                played(Pattern.BASS_AND_CHORD, Metre.parse("3/4"), voicing("C3", "E4 G4", "3")));
+                played(Pattern.BASS_AND_CHORD, BarGrid.parse("3/4"), voicing("C3", "E4 G4", "3")));
     }
 
     @Test
     void aShortChordIsHalvedIntoBassAndChord() {
         assertEquals(
                 "0 C3_:1/2, 1/2 E4:1/4, 1/2 G4:1/4",
-                played(Pattern.BASS_AND_CHORD, Metre.COMMON, voicing("C3", "E4 G4", "1")));
+                played(Pattern.BASS_AND_CHORD, BarGrid.COMMON, voicing("C3", "E4 G4", "1")));
     }
 
     @Test
     void oneHandAloneIsBrokenToo() {
         assertEquals(
                 "0 C3_:1/2, 1/2 G3_:1/2, 1 C3_:1/2, 3/2 G3_:1/2",
-                played(Pattern.BROKEN, Metre.COMMON, voicing("C3 G3", "", "2")));
-        assertEquals("0 E4:2", played(Pattern.BASS_AND_CHORD, Metre.COMMON, voicing("", "E4", "2")));
+                played(Pattern.BROKEN, BarGrid.COMMON, voicing("C3 G3", "", "2")));
+        assertEquals("0 E4:2", played(Pattern.BASS_AND_CHORD, BarGrid.COMMON, voicing("", "E4", "2")));
     }
 
     /** Whatever the pattern, no chord is longer or shorter, none sounds into the next, and every key is played. */
@@ -81,7 +81,7 @@ class PatternTest {
     void keepsTimeAndNotes(Pattern pattern) {
         for (String chords : List.of("C F G7 Am", "| C . F | G | % |", "| Dm7 G7 C |", "| C F G Am Dm |")) {
             for (String metre : List.of("3/4", "4/4", "6/8", "5/4")) {
-                Piece piece = Arrangement.piece(MusicText.read(chords, Key.parse("C")), Metre.parse(metre));
+                Piece piece = Arrangement.piece(MusicText.read(chords, Key.parse("C")), BarGrid.parse(metre));
                 Score score = piece.as(pattern, 1);
                 assertEquals(piece.beats(), score.beats());
                 Beats now = Beats.ZERO;
@@ -119,8 +119,8 @@ class PatternTest {
                 Arrays.stream(Pattern.values()).filter(Pattern::isPedalled).toList());
         assertEquals(
                 List.of(new Pedal(Beats.ZERO, Beats.of(4)), new Pedal(Beats.of(4), Beats.of(8))),
-                Pattern.BROKEN.of(List.of(C_MAJOR, C_MAJOR), Metre.COMMON).pedals());
-        assertTrue(Pattern.PULSE.of(List.of(C_MAJOR), Metre.COMMON).pedals().isEmpty());
+                Pattern.BROKEN.of(List.of(C_MAJOR, C_MAJOR), BarGrid.COMMON).pedals());
+        assertTrue(Pattern.PULSE.of(List.of(C_MAJOR), BarGrid.COMMON).pedals().isEmpty());
     }
 
     @Test

@@ -77,7 +77,7 @@ class PieceTest {
 
     @Test
     void inThreeEachWrittenBarHasThreeBeatsAndEachLooseChordABar() {
-        Metre three = Metre.parse("3/4");
+        BarGrid three = BarGrid.parse("3/4");
         assertEquals(
                 Beats.of(6),
                 Arrangement.piece(MusicText.read("| C G | F |", C), three).beats());
@@ -98,7 +98,7 @@ class PieceTest {
             both hands | C3 C4 E4 G4, G2 B3 D4 G4
             """)
     void aPartIsHeardAlone(String part, String keys) {
-        Piece piece = Part.named(part).orElseThrow().of(chords("C G")).orElseThrow();
+        Piece piece = HeardPart.named(part).orElseThrow().of(chords("C G")).orElseThrow();
         assertEquals(
                 keys,
                 piece.voicings().stream()
@@ -111,14 +111,14 @@ class PieceTest {
     @Test
     void aTuneAndItsChordsCanBeParted() {
         Piece piece = over("E4:2 D4:2", "C G");
-        assertTrue(Part.TUNE.of(piece).orElseThrow().voicings().isEmpty());
-        assertTrue(Part.CHORDS.of(piece).orElseThrow().line().isEmpty());
-        assertEquals(Optional.empty(), Part.TUNE.of(chords("C G")));
-        assertEquals(Optional.empty(), Part.LEFT_HAND.of(chords("C major")));
-        for (Part part : Part.values()) {
-            assertEquals(Optional.of(part), Part.named(part.toString()));
+        assertTrue(HeardPart.TUNE.of(piece).orElseThrow().voicings().isEmpty());
+        assertTrue(HeardPart.CHORDS.of(piece).orElseThrow().line().isEmpty());
+        assertEquals(Optional.empty(), HeardPart.TUNE.of(chords("C G")));
+        assertEquals(Optional.empty(), HeardPart.LEFT_HAND.of(chords("C major")));
+        for (HeardPart part : HeardPart.values()) {
+            assertEquals(Optional.of(part), HeardPart.named(part.toString()));
         }
-        assertTrue(Part.named("C").isEmpty());
+        assertTrue(HeardPart.named("C").isEmpty());
     }
 
     /** An eighth off the beat comes a third of a beat before the next beat. */
@@ -146,13 +146,13 @@ class PieceTest {
 
     @Test
     void readsAMetre() {
-        assertEquals(Beats.of(3), Metre.parse("6/8").bar());
-        assertEquals(Beats.of(4), Metre.parse("2/2").bar());
+        assertEquals(Beats.of(3), BarGrid.parse("6/8").bar());
+        assertEquals(Beats.of(4), BarGrid.parse("2/2").bar());
         for (String wrong : List.of("", "3", "3/5", "0/4", "99/4", "3/4 ")) {
             assertEquals(
                     "\"" + wrong.strip() + (wrong.endsWith(" ") ? " " : "")
                             + "\" is not a metre: expected beats and their value such as 3/4 or 6/8. Example: 3/4",
-                    assertThrows(Unreadable.class, () -> Metre.parse(wrong)).getMessage());
+                    assertThrows(Unreadable.class, () -> BarGrid.parse(wrong)).getMessage());
         }
     }
 }

@@ -29,14 +29,14 @@ class RightHandLawsTest {
     private static final List<String> QUALITIES = List.of(
             "M3 P5", "m3 P5", "m3 d5", "M3 A5", "P4 P5", "M3 P5 M7", "M3 P5 m7", "m3 P5 m7", "m3 d5 m7", "m3 d5 d7");
 
-    private static final List<Change> CHORDS = QUALITIES.stream()
+    private static final List<HeldChord> CHORDS = QUALITIES.stream()
             .flatMap(quality -> IntStream.rangeClosed(-7, 7).mapToObj(fifths -> chord(NoteName.at(fifths), quality)))
             .toList();
 
-    private static Change chord(NoteName root, String quality) {
+    private static HeldChord chord(NoteName root, String quality) {
         Stream<NoteName> above =
                 Arrays.stream(quality.split(" ")).map(Interval::parse).map(root::plus);
-        return new Change(root, Stream.concat(Stream.of(root), above).toList(), Beats.ONE, "");
+        return new HeldChord(root, Stream.concat(Stream.of(root), above).toList(), Beats.ONE, "");
     }
 
     @Test
@@ -46,8 +46,8 @@ class RightHandLawsTest {
 
     @Test
     void everyToneIsPlayedOnceWithinAnOctaveBetweenG3AndE5() {
-        for (Change first : CHORDS) {
-            for (Change second : CHORDS) {
+        for (HeldChord first : CHORDS) {
+            for (HeldChord second : CHORDS) {
                 List<Pitch> keys = RightHand.follow(List.of(first, second)).get(1);
                 int[] notes = notes(keys);
                 assertEquals(second.tones().size(), notes.length);
@@ -62,9 +62,9 @@ class RightHandLawsTest {
 
     @Test
     void noPlacementOfTheTonesIsNearer() {
-        for (Change first : CHORDS) {
+        for (HeldChord first : CHORDS) {
             int[] from = notes(RightHand.follow(List.of(first)).get(0));
-            for (Change second : CHORDS) {
+            for (HeldChord second : CHORDS) {
                 List<List<Pitch>> both = RightHand.follow(List.of(first, second));
                 int moved = VoiceLeading.halfSteps(both.get(0), both.get(1));
                 assertEquals(nearest(from, second), moved, () -> both.toString());
@@ -74,8 +74,8 @@ class RightHandLawsTest {
 
     @Test
     void theWayBackIsAsLongAsTheWayThere() {
-        for (Change first : CHORDS) {
-            for (Change second : CHORDS.subList(0, 30)) {
+        for (HeldChord first : CHORDS) {
+            for (HeldChord second : CHORDS.subList(0, 30)) {
                 List<List<Pitch>> both = RightHand.follow(List.of(first, second));
                 assertEquals(
                         VoiceLeading.halfSteps(both.get(0), both.get(1)),
@@ -88,7 +88,7 @@ class RightHandLawsTest {
         return keys.stream().mapToInt(Pitch::midiNumber).toArray();
     }
 
-    private static int nearest(int[] from, Change to) {
+    private static int nearest(int[] from, HeldChord to) {
         int[] classes = to.tones().stream().mapToInt(NoteName::pitchClass).toArray();
         return placements(classes, 0, new int[classes.length])
                 .filter(keys -> keys[keys.length - 1] - keys[0] <= OCTAVE)

@@ -194,7 +194,7 @@ class CellTypedTest {
         Sitting sitting =
                 new Run.Outside().atHome(home).around(null, null, null).sitting();
         sitting.outside().take(new Trusted(home, List.of(home.resolve("lessons"))));
-        Reading reading = new Reading(new Verbs(), sitting);
+        LineReading reading = new LineReading(new Verbs(), sitting);
         try {
             assertTrue(says(reading, "learn 20.1 in D").endsWith("Enter runs it, skip passes it by."));
             String ran = says(reading, "");
@@ -207,7 +207,7 @@ class CellTypedTest {
         }
     }
 
-    private static String says(Reading reading, String line) {
+    private static String says(LineReading reading, String line) {
         return reading.read(line).text(Look.ofPipe()).plain().strip();
     }
 

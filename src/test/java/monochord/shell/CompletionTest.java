@@ -53,7 +53,10 @@ class CompletionTest {
         Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), new Course(Run.OUR_LESSONS));
         List<Candidate> candidates = new ArrayList<>();
         new Completion(new Verbs(), sitting)
-                .complete(null, new Words().parse(line, line.length(), Parser.ParseContext.COMPLETE), candidates);
+                .complete(
+                        null,
+                        new CompletionParser().parse(line, line.length(), Parser.ParseContext.COMPLETE),
+                        candidates);
         return candidates.stream().map(Candidate::value).toList();
     }
 

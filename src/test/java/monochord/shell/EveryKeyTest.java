@@ -51,6 +51,10 @@ class EveryKeyTest {
             "voice IV I V bVI V I spread",
             "fit E4:2 D4 C4 Bb4 over IV bVI I",
             "recolour IV I V vi V I",
+            "key of IV I V bVI V I IV I",
+            "key of E4:2 D4 C4 Bb4 | Ab4:2 Bb4:2 | C5:4 over I bVI",
+            "harmonise | E4:2 D4 C4 | F#4:2 G4:2 | C5:4 |",
+            "harmonise IV I under Ab",
             "name C Eb Gb Bbb",
             "transpose IV I V bVI to F#",
             "transpose IV bVI for alto sax",
@@ -143,7 +147,7 @@ class EveryKeyTest {
     void answersKeepToTheWidthAndToTheSigns(Key key) {
         Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of(""), OURS.afresh());
         sitting.settle(key);
-        Reading reading = new Reading(VERBS, sitting);
+        LineReading reading = new LineReading(VERBS, sitting);
         int turn = keys().toList().indexOf(key);
         for (String sentence : SENTENCES) {
             Answer answer = reading.read(sentence);

@@ -75,13 +75,13 @@ class EverydayTest {
         assertEquals(Optional.empty(), Everyday.in(line));
     }
 
-    /** Guard: that {@code Reading.answer} asks the host only where the question cannot read a line. */
+    /** Guard: that {@code LineReading.answer} asks the host only where the question cannot read a line. */
     @Test
     @DisplayName("no answer to a question is mistaken for one of them")
     void noAnswerIsMistaken() {
         Sitting sitting = new Sitting(Ear.silent(), () -> 7, home, new Course(home));
         sitting.startInteractive();
-        Reading reading = new Reading(new Verbs(), sitting);
+        LineReading reading = new LineReading(new Verbs(), sitting);
         long asked = 0;
         for (Skill skill : Skills.all()) {
             for (Key key : List.of(Key.parse("D"), Key.parse("Cb"), Key.parse("Eb minor"))) {

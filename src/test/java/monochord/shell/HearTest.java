@@ -67,7 +67,7 @@ class HearTest {
 
     private final Listener ear = new Listener();
     private final Sitting sitting = sitting();
-    private final Reading reading = new Reading(new Verbs(), sitting);
+    private final LineReading reading = new LineReading(new Verbs(), sitting);
 
     private Sitting sitting() {
         long[] seed = {0};

@@ -74,7 +74,7 @@ class HostileLinesTest {
         if (sitting.hasEnded()) {
             sitting = sitting();
         }
-        Reading reading = new Reading(VERBS, sitting);
+        LineReading reading = new LineReading(VERBS, sitting);
         if (skill.isEmpty()) {
             sitting.question().clear();
         } else if (!sitting.question().isOpen()

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.shell.cell.Cell;
-import monochord.shell.cell.Outcome;
+import monochord.cell.Cell;
+import monochord.cell.CellReport;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
@@ -14,7 +14,7 @@ import monochord.theory.Key;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Which lines go to the cell at all. Guard: {@code JavaText.mayBe} in {@code Reading.isJava}. */
+/** Which lines go to the cell at all. Guard: {@code JavaText.mayBe} in {@code LineReading.isJava}. */
 class JavaTextTest {
     private final List<String> touched = new ArrayList<>();
 
@@ -32,9 +32,9 @@ class JavaTextTest {
         }
 
         @Override
-        public Outcome run(String text, Key key) {
+        public CellReport run(String text, Key key) {
             touched.add("run");
-            return new Outcome(new monochord.view.Refusal(Phrase.of("ran"), 1), List.of(), null);
+            return CellReport.notRun(Phrase.of("ran"));
         }
 
         @Override
@@ -74,7 +74,7 @@ class JavaTextTest {
         Sitting sitting = new Run.Outside().around(null, null, null).sitting();
         sitting.cells().take(new Untouched());
         touched.clear();
-        new Reading(new Verbs(), sitting).read(line);
+        new LineReading(new Verbs(), sitting).read(line);
         return List.copyOf(touched);
     }
 

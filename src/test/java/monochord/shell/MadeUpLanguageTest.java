@@ -140,12 +140,12 @@ class MadeUpLanguageTest {
     void onlyWhatIsListedIsLeft() throws IOException {
         for (Path demo : demos()) {
             Sitting outer = sitting();
-            new Reading(verbs, outer);
+            new LineReading(verbs, outer);
             Replay.of(NotebookReader.read(demo).notebook().orElseThrow(), outer, true)
                     .turns()
                     .forEach(turn -> look(turn.written().text(), turn.answer()));
         }
-        lines().forEach(line -> look(line, new Reading(verbs, sitting()).read(line)));
+        lines().forEach(line -> look(line, new LineReading(verbs, sitting()).read(line)));
         assertTrue(drawn > 400, "only " + drawn + " answers drawn");
         assertEquals(Map.of(), left, "left in English");
         assertEquals(Set.of(LeftInEnglish.values()), met, "listed, and not there any more");

@@ -22,7 +22,7 @@ class MusicInOtherNamesTest {
     private static String said(String line, NoteNaming naming) {
         Sitting sitting = new Sitting(Ear.silent(), () -> 7, Path.of("."), new Course(Run.OUR_LESSONS));
         Look look = new Look(200, Signs.MUSIC, false, false).naming(naming);
-        return new Reading(VERBS, sitting)
+        return new LineReading(VERBS, sitting)
                 .read(line)
                 .text(look)
                 .plain()

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import monochord.notebook.Digest;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.RecordKeeper;
-import monochord.shell.sitting.Chance;
+import monochord.shell.sitting.SeedSource;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 
@@ -69,7 +69,7 @@ record NotebookDesk(Path folder, Path home) {
                 Map.of("MONOCHORD_HOME", home.toAbsolutePath().toString()),
                 folder,
                 Run.OUR_LESSONS.toAbsolutePath(),
-                Chance.from(11),
+                SeedSource.from(11),
                 noCard(),
                 () -> 0,
                 RecordKeeper::new);

@@ -38,6 +38,9 @@ class NotesElsewhereTest {
             "voice IV iv I",
             "voice I V vi IV spread",
             "recolour 1 4 5 1",
+            "key of B E F#7 B G A B",
+            "harmonise | B4:2 D5 E5 | A#4:2 F#4:2 | B4:4 |",
+            "harmonise G Bb under B",
             "recolour 1 6 4 5 under B4 Bb4 A4 G4",
             "fit B4 Bb4 Eb5 over Bb Eb F",
             "motion Bb3 D4 F4 | B3 D4 G4",
@@ -82,7 +85,7 @@ class NotesElsewhereTest {
         Look german = english.naming(NoteNaming.GERMAN);
         for (Look look : List.of(english, english.asPlain())) {
             for (String line : lines()) {
-                Answer answer = new Reading(verbs, sitting()).read(line);
+                Answer answer = new LineReading(verbs, sitting()).read(line);
                 String expected = InProse.of(bare(answer.text(look).plain()), german.signs());
                 assertEquals(
                         expected,

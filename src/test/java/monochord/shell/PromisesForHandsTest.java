@@ -65,14 +65,14 @@ class PromisesForHandsTest {
         assertEquals(
                 "{\"key\":\"C major\",\"style\":\"close\",\"reach\":8,\"voicings\":["
                         + "{\"symbol\":\"F\",\"left\":[\"F2\"],\"right\":[\"C4\",\"F4\",\"A4\"]},"
-                        + "{\"symbol\":\"C\",\"left\":[\"C2\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
-                        + "\"cost\":8,\"moved\":8,\"parallels\":0,\"held\":1,\"next\":[{",
+                        + "{\"symbol\":\"C\",\"left\":[\"C3\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
+                        + "\"cost\":8,\"moved\":10,\"parallels\":0,\"held\":1,\"next\":[{",
                 whole.substring(0, whole.indexOf("\"next\":[") + 9));
         assertEquals(
                 "\"plain\":{\"voicings\":["
                         + "{\"symbol\":\"F\",\"left\":[\"F3\"],\"right\":[\"F4\",\"A4\",\"C5\"]},"
                         + "{\"symbol\":\"C\",\"left\":[\"C3\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
-                        + "\"cost\":64,\"moved\":20,\"parallels\":3,\"held\":0}}",
+                        + "\"cost\":72,\"moved\":20,\"parallels\":3,\"held\":0}}",
                 whole.substring(whole.indexOf("\"plain\"")));
     }
 

@@ -183,6 +183,6 @@ class SittingsTest {
                 nowhere -> Keeper.inMemory());
         Verbs verbs = new Verbs();
         Sitting sitting = around.sitting();
-        return new Prompt(around, verbs, sitting, new Reading(verbs, sitting), around.look());
+        return new Prompt(around, verbs, sitting, new LineReading(verbs, sitting), around.look());
     }
 }

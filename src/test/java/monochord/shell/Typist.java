@@ -113,7 +113,7 @@ final class Typist implements AutoCloseable {
         if (!isNew) {
             memory.settings().keep("welcomed", "yes");
         }
-        return new Prompt(around, verbs, memory, new Reading(verbs, memory), around.look());
+        return new Prompt(around, verbs, memory, new LineReading(verbs, memory), around.look());
     }
 
     /** What is behind the prompt. */

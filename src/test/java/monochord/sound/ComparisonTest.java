@@ -86,8 +86,8 @@ class ComparisonTest {
     /** The step between two neighbouring expression values stays under a third of a decibel down to -12. */
     @Test
     void levelsAreFineEnough() {
-        assertEquals(127, new Level(monochord.theory.note.Beats.ZERO, 0).expression());
-        assertEquals(90, new Level(monochord.theory.note.Beats.ZERO, -6).expression());
-        assertEquals(64, new Level(monochord.theory.note.Beats.ZERO, -12).expression());
+        assertEquals(127, new LevelChange(monochord.theory.note.Beats.ZERO, 0).expression());
+        assertEquals(90, new LevelChange(monochord.theory.note.Beats.ZERO, -6).expression());
+        assertEquals(64, new LevelChange(monochord.theory.note.Beats.ZERO, -12).expression());
     }
 }

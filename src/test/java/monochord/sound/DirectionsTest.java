@@ -9,7 +9,7 @@ import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.score.Arrangement;
-import monochord.score.Metre;
+import monochord.score.BarGrid;
 import monochord.score.Pattern;
 import monochord.score.Piece;
 import monochord.sound.file.MidiFile;
@@ -63,7 +63,7 @@ class DirectionsTest {
 
     @Test
     void inThreeThereAreThreeClicksAndASignature() throws IOException {
-        Piece waltz = Arrangement.piece(MusicText.read("| C | G7 |", C), Metre.parse("3/4"));
+        Piece waltz = Arrangement.piece(MusicText.read("| C | G7 |", C), BarGrid.parse("3/4"));
         MidiWalk.File file = file(Directions.USUAL.countedIn(true).as(Pattern.BASS_AND_CHORD), waltz);
         assertEquals(List.of("0: FF58 3 2 18 8"), of(file, 0, ".*FF58.*"));
         assertEquals(3, of(file, 3, ".* 99 .*").size());

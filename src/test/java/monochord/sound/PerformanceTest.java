@@ -9,9 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
-import monochord.score.Change;
 import monochord.score.Comping;
 import monochord.score.Hand;
+import monochord.score.HeldChord;
 import monochord.score.Score;
 import monochord.sound.file.MidiFile;
 import monochord.theory.Key;
@@ -35,10 +35,11 @@ class PerformanceTest {
         return Score.note(Pitch.parse(pitch), Beats.parse(beats));
     }
 
-    private static Change change(String label, String beats) {
+    private static HeldChord change(String label, String beats) {
         List<NoteName> tones =
                 Arrays.stream(label.split(" ")).map(NoteName::parse).toList();
-        return new Change(tones.get(0), tones, Beats.parse(beats), tones.get(0).toString());
+        return new HeldChord(
+                tones.get(0), tones, Beats.parse(beats), tones.get(0).toString());
     }
 
     @Test

@@ -38,7 +38,9 @@ class NumeralRoundTripTest {
                 }
             }
         }
-        Stream.of("N", "N6", "N64", "It6", "Fr43", "Ger65", "Cad64")
+        Stream.of(
+                        "N", "N6", "N64", "It6", "It53", "It64", "Fr43", "Fr7", "Fr65", "Fr42", "Ger65", "Ger7",
+                        "Ger43", "Ger42", "Cad64")
                 .map(Numeral::parse)
                 .forEach(numerals::add);
         return numerals;

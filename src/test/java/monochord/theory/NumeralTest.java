@@ -186,12 +186,39 @@ class NumeralTest {
             Fr      | Fr43
             Ger6    | Ger65
             Cad     | Cad64
+            Ger6/5  | Ger65
+            Ger2    | Ger42
+            V54     | Vsus4
+            V5/4    | Vsus4
+            IVd7    | IV7
+            IVd65   | IV65
+            I[add9] | Iadd9
+            V7[no5] | V7(no5)
             I69     | I6/9
             IV/5    | IV/5
             V/7     | V/7
             """)
     void otherWritingsAreRead(String written, String numeral) {
         assertEquals(numeral, Numeral.parse(written).toString());
+    }
+
+    /** Source: RomanText (Tymoczko, Gotham, Cuthbert, Ariza, ISMIR 2019), from memory: the bass of each inversion in C. */
+    @ParameterizedTest(name = "{0} has {1} in the bass")
+    @CsvSource(delimiter = '|', textBlock = """
+            Ger65 | Ab
+            Ger7  | F#
+            Ger43 | C
+            Ger42 | Eb
+            Fr43  | Ab
+            Fr7   | D
+            Fr65  | F#
+            Fr42  | C
+            It6   | Ab
+            It53  | F#
+            It64  | C
+            """)
+    void augmentedSixthsAreInverted(String numeral, String bass) {
+        assertEquals(bass, Numeral.parse(numeral).in(Key.parse("C")).bass().toString());
     }
 
     /**

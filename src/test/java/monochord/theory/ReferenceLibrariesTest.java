@@ -142,6 +142,9 @@ class ReferenceLibrariesTest {
                     "Calt",
                     "fifth and ninth altered both ways; theirs adds #11 and b13, the same keys. Common practice"),
             Map.entry("C7alt", "as Calt"),
+            Map.entry("Cdom7", "dom for dominant is not known to theirs. Common practice"),
+            Map.entry("Cdom9", "as Cdom7"),
+            Map.entry("C[add9]", "square brackets, as RomanText has them, are not known to theirs"),
             Map.entry("Cj7", "j for the large seventh is not known to theirs. Common practice"));
 
     private static final List<String> MORE_SYMBOLS = List.of(

@@ -31,11 +31,11 @@ class UnreadableChordTest {
             C7) | 2 | "C7)" is not a chord: expected b5, #9, add9, sus4, no5, /bass at character 3, found ')'. Example: Abmaj7
             Cadd3 | 4 | "Cadd3" is not a chord: expected 2, 4, 6, 9, 11 or 13 at character 5, found '3'. Example: Abmaj7
             Cadd | 4 | "Cadd" is not a chord: expected 2, 4, 6, 9, 11 or 13 at character 5, found the end. Example: Abmaj7
-            Csus5 | 4 | "Csus5" is not a chord: expected b5, #9, add9, sus4, no5, /bass at character 5, found '5'. Example: Abmaj7
+            Csus5 | 4 | "Csus5" is not a chord: expected 2, 4, 7, 9 or 13 at character 5, found '5'. Example: Abmaj7
             Cno7 | 3 | "Cno7" is not a chord: expected 3, 5, 9 or 11 at character 4, found '7'. Example: Abmaj7
-            C/H | 1 | "C/H" is not a chord: expected b5, #9, add9, sus4, no5, /bass at character 2, found '/'. Example: Abmaj7
-            C/ | 1 | "C/" is not a chord: expected b5, #9, add9, sus4, no5, /bass at character 2, found '/'. Example: Abmaj7
-            C/E/G | 1 | "C/E/G" is not a chord: expected b5, #9, add9, sus4, no5, /bass at character 2, found '/'. Example: Abmaj7
+            C/H | 2 | "C/H" is not a chord: expected a bass note from A to G at character 3, found 'H'. Example: Abmaj7
+            C/ | 2 | "C/" is not a chord: expected a bass note from A to G at character 3, found the end. Example: Abmaj7
+            C/E/G | 2 | "C/E/G" is not a chord: a chord has one bass note. Example: Abmaj7
             Cm/maj | 6 | "Cm/maj" is not a chord: expected 7 at character 7, found the end. Example: Abmaj7
             Cno3no5 | 7 | "Cno3no5" is not a chord: these tones make no chord that has a symbol. Example: Abmaj7
             """)
@@ -83,7 +83,7 @@ class UnreadableChordTest {
             b | 1 | "b" is not a chord number: expected a number from 1 to 7 at character 2, found the end. Example: b6maj7
             '#b6' | 1 | "#b6" is not a chord number: expected one kind of accidental at character 2, found 'b'. Example: b6maj7
             6q | 1 | "6q" is not a chord number: expected -, 7, maj7, sus4 or another suffix, / at character 2, found 'q'. Example: b6maj7
-            4sus9 | 4 | "4sus9" is not a chord number: expected -, 7, maj7, sus4 or another suffix, / at character 5, found '9'. Example: b6maj7
+            4sus8 | 4 | "4sus8" is not a chord number: expected -, 7, maj7, sus4 or another suffix, / at character 5, found '8'. Example: b6maj7
             1/8 | 2 | "8" is not a degree: expected a number from 1 to 7 at character 1, found '8'. Example: b6
             """)
     void numbers(String text, int place, String message) {

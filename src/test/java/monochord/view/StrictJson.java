@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Reads one JSON text and takes nothing that RFC 8259 does not. Objects become maps, lists lists, numbers longs. */
+/**
+ * Reads one JSON text and takes nothing that RFC 8259 does not. Objects become maps, lists lists, numbers longs
+ * or, with a point, doubles.
+ */
 public final class StrictJson {
     private static final String SHORT = "\"\\/bfnrt";
     private static final String MEANT = "\"\\/\b\f\n\r\t";
@@ -107,16 +110,16 @@ public final class StrictJson {
         return meant;
     }
 
-    private Long number() {
+    private Number number() {
         int start = place;
-        while (place < text.length() && "-0123456789".indexOf(text.charAt(place)) >= 0) {
+        while (place < text.length() && "-.0123456789".indexOf(text.charAt(place)) >= 0) {
             place++;
         }
         String digits = text.substring(start, place);
-        if (!digits.matches("-?(0|[1-9][0-9]*)")) {
+        if (!digits.matches("-?(0|[1-9][0-9]*)(\\.[0-9]+)?")) {
             throw wrong("a value");
         }
-        return Long.valueOf(digits);
+        return digits.indexOf('.') < 0 ? (Number) Long.valueOf(digits) : Double.valueOf(digits);
     }
 
     private char peek() {

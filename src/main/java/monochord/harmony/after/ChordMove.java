@@ -27,6 +27,15 @@ public record ChordMove(Chord from, Chord to) {
         return from.root().to(to.root());
     }
 
+    /** {@code the root falls a fifth, and G stays}: a clause. */
+    public Phrase inWords() {
+        List<NoteName> held = held();
+        return held.isEmpty()
+                ? Phrase.of("{0}, and no note stays", rootInWords())
+                : Phrase.counted(
+                        held.size(), "{0}, and {1} stays", "{0}, and {1} stay", rootInWords(), Phrase.list(held));
+    }
+
     /** {@code the root falls a fifth}, {@code the root rises a whole step}, {@code the root stays}. */
     public Phrase rootInWords() {
         Interval up = rootUp();

@@ -19,8 +19,8 @@ public final class Unvoiced extends RuntimeException {
     /** What cannot be played: a clause. */
     public Phrase said() {
         Phrase within = Phrase.of(
-                "{0} has no {1} voicing within {2}",
-                task.chords().get(index), task.style().inWords(), task.reach().inWords());
+                "{0} has no {1} within {2}",
+                task.chords().get(index), task.style().voicing(), task.reach().inWords());
         return task.tops()
                 .get(index)
                 .map(top -> Phrase.of("{0} with {1} on top", within, top))

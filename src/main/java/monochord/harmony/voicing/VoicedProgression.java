@@ -1,6 +1,7 @@
 package monochord.harmony.voicing;
 
 import java.util.List;
+import monochord.harmony.voicing.cost.Cost;
 
 /**
  * One way to play the whole of a task.

@@ -62,6 +62,11 @@ public record Voicing(List<Pitch> left, List<Pitch> right) implements Notated {
         return Stream.concat(left.stream(), right.stream()).toList();
     }
 
+    /** The same as MIDI note numbers. */
+    int[] keys() {
+        return pitches().stream().mapToInt(Pitch::midiNumber).toArray();
+    }
+
     /** The lowest pitch of both hands. */
     public Pitch bass() {
         return pitches().stream().min(Comparator.naturalOrder()).orElseThrow();

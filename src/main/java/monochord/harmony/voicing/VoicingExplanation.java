@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.motion.Move;
-import monochord.harmony.voicing.Explanation.Change;
+import monochord.harmony.voicing.RootPositionComparison.Change;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
@@ -15,7 +15,7 @@ import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
 
-/** Puts an {@link Explanation} into sentences, as a teacher would say it at the keyboard. */
+/** Puts an {@link RootPositionComparison} into sentences, as a teacher would say it at the keyboard. */
 public final class VoicingExplanation {
     private static final int WHOLE_STEP = 2;
     private static final Phrase.Forms MOVED =
@@ -24,20 +24,20 @@ public final class VoicingExplanation {
             "{0} parallel fifth or octave", "{0} parallel fifths or octaves", "no parallel fifths or octaves");
     private static final Phrase.Forms HELD = new Phrase.Forms("{0} note held", "{0} notes held", "no notes held");
 
-    private final Explanation explanation;
+    private final RootPositionComparison comparison;
 
-    public VoicingExplanation(Explanation explanation) {
-        this.explanation = explanation;
+    public VoicingExplanation(RootPositionComparison comparison) {
+        this.comparison = comparison;
     }
 
     /** One sentence for each change; a change that comes again is told once. */
     public List<Phrase> changes() {
         LinkedHashSet<Phrase> told = new LinkedHashSet<>();
-        explanation.changes().forEach(change -> told.add(change(change)));
+        comparison.changes().forEach(change -> told.add(change(change)));
         return List.copyOf(told);
     }
 
-    private static Phrase change(Change change) {
+    private Phrase change(Change change) {
         List<Move> all =
                 Stream.concat(change.left().stream(), change.right().stream()).toList();
         if (all.stream().allMatch(Move::isStill)) {
@@ -45,8 +45,8 @@ public final class VoicingExplanation {
         }
         List<Phrase> parts = new ArrayList<>();
         held(change, all).ifPresent(parts::add);
-        parts.addAll(hand(change.left(), true));
-        parts.addAll(hand(change.right(), false));
+        parts.addAll(hand(change.left(), true, !hasBassPlayer()));
+        parts.addAll(hand(change.right(), false, false));
         return Phrase.sentence("{0} to {1}: {2}.", change.from(), change.to(), Phrase.joined("; ", parts));
     }
 
@@ -67,7 +67,11 @@ public final class VoicingExplanation {
         return Phrase.counted(pitches.size(), "{0} stays", "{0} stay", Phrase.list(pitches));
     }
 
-    private static List<Phrase> hand(List<Move> hand, boolean left) {
+    private boolean hasBassPlayer() {
+        return !comparison.way().task().style().choice().hasBass();
+    }
+
+    private static List<Phrase> hand(List<Move> hand, boolean left, boolean hasBass) {
         List<Move> moving = hand.stream().filter(move -> !move.isStill()).toList();
         boolean together = moving.size() > 1
                 && moving.size() == hand.size()
@@ -76,7 +80,7 @@ public final class VoicingExplanation {
             return List.of(slides(moving.get(0), left));
         }
         List<Phrase> parts = new ArrayList<>();
-        boolean bass = left && !moving.isEmpty() && moving.get(0) == hand.get(0);
+        boolean bass = left && hasBass && !moving.isEmpty() && moving.get(0) == hand.get(0);
         if (bass) {
             parts.add(bassGoes(moving.get(0)));
         }
@@ -119,8 +123,8 @@ public final class VoicingExplanation {
     /** The numbers next to those of the plain version, and where the plain version is flattest. */
     public List<Phrase> comparison() {
         List<Phrase> said = new ArrayList<>();
-        said.add(Phrase.sentence("In all {0}.", numbers(explanation.tally()))
-                .then(Phrase.sentence("Every chord in root position: {0}.", numbers(explanation.plainTally()))));
+        said.add(Phrase.sentence("In all {0}.", numbers(comparison.tally()))
+                .then(Phrase.sentence("Every chord in root position: {0}.", numbers(comparison.plainTally()))));
         flattest().ifPresent(change -> said.add(avoided(change)));
         return said;
     }
@@ -144,7 +148,7 @@ public final class VoicingExplanation {
 
     /** The change at which the plain version has most parallels more than this one. */
     private Optional<Change> flattest() {
-        return explanation.changes().stream()
+        return comparison.changes().stream()
                 .max(Comparator.comparingInt(VoicingExplanation::saved).thenComparing(this::isBorrowed))
                 .filter(change -> saved(change) > 0);
     }
@@ -171,9 +175,14 @@ public final class VoicingExplanation {
         };
     }
 
+    /** What sounds though no symbol names it, and what a symbol names and does not sound; nothing if all is as written. */
+    public List<Phrase> departures() {
+        return new Departures(comparison.way()).said();
+    }
+
     /** Why most can stay at one change: what each held note is in either chord. */
     public Optional<Phrase> reason() {
-        return explanation.changes().stream()
+        return comparison.changes().stream()
                 .filter(change -> !change.from().equals(change.to()))
                 .max(Comparator.<Change>comparingInt(change -> change.tally().held())
                         .thenComparing(this::isBorrowed))
@@ -183,7 +192,7 @@ public final class VoicingExplanation {
 
     /** Whether the change leads out of the key: where two are as telling, that one is told. */
     private boolean isBorrowed(Change change) {
-        return !explanation.way().task().key().isOwn(change.to());
+        return !comparison.way().task().key().isOwn(change.to());
     }
 
     private static Phrase reason(Change change) {
@@ -198,12 +207,19 @@ public final class VoicingExplanation {
         return Phrase.counted(roles.size(), "Why it stays: {0}.", "Why they stay: {0}.", Phrase.joined("; ", roles));
     }
 
-    private static Phrase role(NoteName name, Chord chord) {
+    /** What a note is in a chord: root, third, bass; a ninth where it was added. */
+    static Phrase role(NoteName name, Chord chord) {
         return chord.kind().intervals().stream()
                 .filter(interval -> chord.root().plus(interval).soundsLike(name))
-                .map(VoicingExplanation::role)
                 .findFirst()
+                .or(() -> name.equals(chord.bass()) ? Optional.empty() : Optional.of(added(name, chord)))
+                .map(VoicingExplanation::role)
                 .orElse(Phrase.of("bass"));
+    }
+
+    /** Where a tone from outside the chord stands in its stack: a second is a ninth, and so on. */
+    private static Interval added(NoteName name, Chord chord) {
+        return Interval.simple(name.fifths() - chord.root().fifths()).plus(Interval.OCTAVE);
     }
 
     private static Phrase role(Interval interval) {

@@ -20,6 +20,6 @@ public enum VoicingRule {
     ONE_LEADING_NOTE,
     /** The seventh sounds once. */
     ONE_SEVENTH,
-    /** An altered, added or suspended tone, or one from outside the key, sounds once. */
+    /** An altered, added or suspended tone, or the third of a dominant seventh chord, sounds once. */
     ONE_COLOUR
 }

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.harmony.voicing.cost.ChordTones;
+import monochord.harmony.voicing.cost.LowIntervalLimits;
+import monochord.harmony.voicing.cost.ToneChoice;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
@@ -26,7 +29,7 @@ public final class VoicingRules {
     private VoicingRules(Voicing voicing, Chord chord, Key key, Reach reach) {
         this.voicing = voicing;
         this.pitches = voicing.pitches().stream().sorted().toList();
-        this.tones = new ChordTones(chord, key, VoicingStyle.CLOSE, Optional.empty(), pitches.size());
+        this.tones = new ChordTones(chord, key, ToneChoice.SPARE, Optional.empty(), pitches.size());
         this.key = key;
         this.reach = reach;
     }
@@ -89,7 +92,7 @@ public final class VoicingRules {
     private List<Pitch> wrongBass() {
         return pitches.stream()
                 .limit(1)
-                .filter(lowest -> tone(lowest) >= 0 && !tones.isBass(tone(lowest)))
+                .filter(lowest -> tone(lowest) >= 0 && !tones.mayBeLowest(tone(lowest)))
                 .toList();
     }
 
@@ -135,14 +138,12 @@ public final class VoicingRules {
     private List<NoteName> doubled(VoicingRule rule) {
         int once = 0;
         int twice = 0;
-        int more = 0;
         for (Pitch pitch : pitches) {
             int bit = tone(pitch) < 0 ? 0 : 1 << tone(pitch);
-            more |= twice & bit;
             twice |= once & bit;
             once |= bit;
         }
-        return names(twice & ~tones.doubles() & ~(tones.pinch() & ~more)).stream()
+        return names(twice & ~tones.doubles()).stream()
                 .filter(name -> rule == ruleFor(name))
                 .toList();
     }

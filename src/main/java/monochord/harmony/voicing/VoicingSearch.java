@@ -7,8 +7,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.harmony.voicing.cost.CandidateTable;
+import monochord.harmony.voicing.cost.ChordTones;
+import monochord.harmony.voicing.cost.CostFormula;
+import monochord.harmony.voicing.cost.TransitionCost;
 import monochord.theory.Chord;
 import monochord.theory.note.Pitch;
 
@@ -31,11 +36,15 @@ public final class VoicingSearch {
 
     private final VoicingTask task;
     private final int most;
+    private final int voices;
+    private final CostFormula weighing;
     private final List<CandidateTable> columns;
     private final List<int[]> origins = new ArrayList<>();
     private long[] reached;
 
     private VoicingSearch(VoicingTask task, int most, List<CandidateTable> columns) {
+        this.voices = columns.get(0).voices();
+        this.weighing = task.formula(voices);
         this.task = task;
         this.most = most;
         this.columns = columns;
@@ -62,8 +71,23 @@ public final class VoicingSearch {
             throw new IllegalArgumentException("at least one way must be asked for, not " + most);
         }
         VoicingSearch search = new VoicingSearch(task, most, columns(task));
-        search.run();
+        search.run(OptionalInt.empty());
         return search.ways();
+    }
+
+    /**
+     * For each tone that can lie on top of the first chord the cheapest way to play the whole, in the order of the tones.
+     *
+     * @throws Unvoiced if a chord cannot be played in this style within this reach
+     */
+    static List<VoicedProgression> bestOfEachTop(VoicingTask task) {
+        VoicingSearch search = new VoicingSearch(task, 1, columns(task));
+        List<VoicedProgression> best = new ArrayList<>();
+        for (int tone = 0; tone < search.columns.get(0).chord().count(); tone++) {
+            search.run(OptionalInt.of(tone));
+            search.ways().forEach(best::add);
+        }
+        return best;
     }
 
     /** @throws Unvoiced if a chord cannot be played in this style within this reach */
@@ -72,10 +96,10 @@ public final class VoicingSearch {
     }
 
     private static List<CandidateTable> columns(VoicingTask task) {
-        int usual = task.style().voices() + (task.style() == VoicingStyle.SHELL && task.hasTune() ? 1 : 0);
+        int usual = task.usualVoices();
         int stuck = columns(task, usual).size();
         return IntStream.concat(
-                        IntStream.rangeClosed(usual, Layout.mostVoices(task.style())),
+                        IntStream.rangeClosed(usual, task.style().most()),
                         IntStream.iterate(usual - 1, voices -> voices >= Layout.fewestVoices(task.style()), v -> v - 1))
                 .mapToObj(voices -> columns(task, voices))
                 .filter(columns -> columns.size() == task.chords().size())
@@ -86,7 +110,7 @@ public final class VoicingSearch {
     /** As many as have candidates, up to the first that has none. */
     private static List<CandidateTable> columns(VoicingTask task, int voices) {
         Layout layout = new Layout(task.style(), voices, task.reach());
-        CostFormula weighing = new CostFormula(task, voices);
+        CostFormula weighing = task.formula(voices);
         Map<Place, CandidateTable> known = new HashMap<>();
         List<CandidateTable> columns = new ArrayList<>();
         for (int i = 0; i < task.chords().size(); i++) {
@@ -94,8 +118,12 @@ public final class VoicingSearch {
             CandidateTable column = known.computeIfAbsent(
                     new Place(task.chords().get(i), task.tops().get(i)),
                     place -> new CandidateTable(
-                            Candidates.of(task, index, voices), task.tones(index, voices), layout, weighing));
-            if (column.size == 0) {
+                            Candidates.of(task, index, voices),
+                            voices,
+                            task.tones(index, voices),
+                            weighing,
+                            layout::drift));
+            if (column.size() == 0) {
                 return columns;
             }
             columns.add(column);
@@ -103,30 +131,39 @@ public final class VoicingSearch {
         return columns;
     }
 
-    private void run() {
+    /** @param top the tone that lies on top of the first chord, or any */
+    private void run(OptionalInt top) {
         CandidateTable first = columns.get(0);
-        reached = new long[first.size * most];
+        origins.clear();
+        reached = new long[first.size() * most];
         Arrays.fill(reached, NONE);
-        for (int i = 0; i < first.size; i++) {
-            reached[i * most] = alone(first, i);
+        for (int i = 0; i < first.size(); i++) {
+            if (top.isEmpty() || top.getAsInt() == first.chord().at(first.keys(i)[voices - 1])) {
+                reached[i * most] = alone(0, i);
+            }
         }
         for (int i = 1; i < columns.size(); i++) {
-            goOn(columns.get(i - 1), columns.get(i));
+            goOn(i);
         }
     }
 
-    private static long alone(CandidateTable column, int candidate) {
-        return ((long) column.cost[candidate] << DRIFT_BITS) + column.drift[candidate];
+    private long alone(int index, int candidate) {
+        CandidateTable column = columns.get(index);
+        boolean last = index == columns.size() - 1;
+        long cost = column.cost(candidate) + (last ? column.closing(candidate) : 0);
+        return (cost << DRIFT_BITS) + column.drift(candidate);
     }
 
-    private void goOn(CandidateTable from, CandidateTable to) {
-        TransitionCost crossing = new TransitionCost(from, to, task);
-        int[] order = cheapestFirst(from.size);
-        long[] next = new long[to.size * most];
-        int[] origin = new int[to.size * most];
+    private void goOn(int index) {
+        CandidateTable from = columns.get(index - 1);
+        CandidateTable to = columns.get(index);
+        TransitionCost crossing = new TransitionCost(from, to, weighing);
+        int[] order = cheapestFirst(from.size());
+        long[] next = new long[to.size() * most];
+        int[] origin = new int[to.size() * most];
         Arrays.fill(next, NONE);
-        for (int b = 0; b < to.size; b++) {
-            reach(b, order, crossing, alone(to, b), next, origin);
+        for (int b = 0; b < to.size(); b++) {
+            reach(b, order, crossing, alone(index, b), next, origin);
         }
         reached = next;
         origins.add(origin);
@@ -143,7 +180,8 @@ public final class VoicingSearch {
     private void reach(int b, int[] order, TransitionCost crossing, long alone, long[] next, int[] origin) {
         int dearest = b * most + most - 1;
         for (int a : order) {
-            if (next[dearest] != NONE && reached[a * most] + alone >= next[dearest]) {
+            long before = reached[a * most];
+            if (before == NONE || next[dearest] != NONE && before + alone >= next[dearest]) {
                 return;
             }
             long change = ((long) crossing.cost(a, b) << DRIFT_BITS) + alone;
@@ -178,7 +216,6 @@ public final class VoicingSearch {
     }
 
     private VoicedProgression way(int last) {
-        int voices = columns.get(0).voices;
         Layout layout = new Layout(task.style(), voices, task.reach());
         List<int[]> rows = new ArrayList<>();
         Voicing[] voicings = new Voicing[columns.size()];
@@ -186,10 +223,10 @@ public final class VoicingSearch {
         for (int i = columns.size() - 1; i >= 0; i--) {
             int[] keys = columns.get(i).keys(way / most);
             rows.add(0, keys);
-            voicings[i] = voicing(keys, columns.get(i).chord, layout.leftHand(keys));
+            voicings[i] = voicing(keys, columns.get(i).chord(), layout.leftHand(keys));
             way = i == 0 ? 0 : origins.get(i - 1)[way];
         }
-        return new VoicedProgression(task, List.of(voicings), new CostFormula(task, voices).whole(rows));
+        return new VoicedProgression(task, List.of(voicings), weighing.whole(rows));
     }
 
     private static Voicing voicing(int[] keys, ChordTones chord, int left) {

@@ -5,12 +5,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.lesson.Piece;
+import monochord.lesson.PlacedText;
 import monochord.lesson.Trouble;
 import monochord.text.Phrase;
 
 /** A name, a colon and a value, on one line. */
-public record Field(String name, Line line, Piece value) {
+public record Field(String name, Line line, PlacedText value) {
     private static final Pattern FORM = Pattern.compile("\\s*([\\p{L}\\w-]+)\\s*:(.*)");
 
     static boolean looksLike(Line line) {
@@ -34,8 +34,9 @@ public record Field(String name, Line line, Piece value) {
             faults.in(line, 0, Trouble.unknown(start, kind, field.group(1), names));
             return Optional.empty();
         }
-        Piece value =
-                new Piece(line.text(), 0).part(field.start(2), field.end(2)).stripped();
+        PlacedText value = new PlacedText(line.text(), 0)
+                .part(field.start(2), field.end(2))
+                .stripped();
         return Optional.of(new Field(field.group(1), line, value));
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
-import monochord.lesson.Piece;
+import monochord.lesson.PlacedText;
 import monochord.lesson.Trouble;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
@@ -59,9 +59,9 @@ final class HeadValues {
     }
 
     /** The slugs, each with its place. */
-    List<Piece> needs() {
-        List<Piece> needs = new ArrayList<>();
-        for (Piece need : list("needs")) {
+    List<PlacedText> needs() {
+        List<PlacedText> needs = new ArrayList<>();
+        for (PlacedText need : list("needs")) {
             if (SLUG.matcher(need.text()).matches()) {
                 needs.add(need);
             } else {
@@ -77,17 +77,17 @@ final class HeadValues {
 
     List<Skill> skills() {
         List<Skill> skills = new ArrayList<>();
-        for (Piece piece : skillPieces()) {
+        for (PlacedText piece : skillPieces()) {
             Skills.find(piece.text()).ifPresentOrElse(skills::add, () -> unknownSkill(piece));
         }
         return skills;
     }
 
-    List<Piece> skillPieces() {
+    List<PlacedText> skillPieces() {
         return list("skills");
     }
 
-    private void unknownSkill(Piece piece) {
+    private void unknownSkill(PlacedText piece) {
         Trouble trouble = Trouble.unknown(piece.place(), Phrase.of("skill"), piece.text(), AskText.skillIds());
         faults.in(head.field("skills").orElseThrow().line(), 0, trouble);
     }
@@ -96,18 +96,18 @@ final class HeadValues {
         faults.in(head.field(field).orElseThrow().line(), 0, new Trouble(place, what, instead));
     }
 
-    private List<Piece> list(String name) {
+    private List<PlacedText> list(String name) {
         Optional<Field> field = head.field(name);
         if (field.isEmpty()) {
             return List.of();
         }
-        Piece value = field.get().value();
+        PlacedText value = field.get().value();
         if (!value.text().startsWith("[") || !value.text().endsWith("]")) {
             Phrase what = Phrase.of("{0} is no list in square brackets", Phrase.typed(name));
             field.get().fault(what, Head.example(name), faults);
             return List.of();
         }
-        Piece inside = value.part(1, value.text().length() - 1).stripped();
+        PlacedText inside = value.part(1, value.text().length() - 1).stripped();
         return inside.isEmpty() ? List.of() : inside.split(COMMA);
     }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import monochord.lesson.Filling;
-import monochord.lesson.Span;
-import monochord.lesson.Span.Style;
+import monochord.lesson.TextRun;
+import monochord.lesson.TextRun.Style;
 import monochord.lesson.Trouble;
 import monochord.text.Phrase;
 import monochord.text.SafeText;
@@ -25,7 +25,7 @@ import org.commonmark.node.Text;
 final class Inlines {
     private final List<Line> lines;
     private final Faults faults;
-    private final List<Span> spans = new ArrayList<>();
+    private final List<TextRun> spans = new ArrayList<>();
     private final StringBuilder run = new StringBuilder();
     /** Where in the file the characters of the run stand: by index in the run, the start of each node's text. */
     private final TreeMap<Integer, SourceSpan> places = new TreeMap<>();
@@ -37,7 +37,7 @@ final class Inlines {
         this.faults = faults;
     }
 
-    static List<Span> of(Node block, List<Line> lines, Faults faults) {
+    static List<TextRun> of(Node block, List<Line> lines, Faults faults) {
         Inlines inlines = new Inlines(lines, faults);
         for (Node node = block.getFirstChild(); node != null; node = next(node, block)) {
             inlines.add(node, block);
@@ -103,7 +103,7 @@ final class Inlines {
             String text = run.toString();
             Filling.troubles(text).forEach(this::fault);
             text.codePoints().filter(c -> !SafeText.isSafe(c)).limit(1).forEach(c -> unsafe(text, c));
-            spans.add(new Span(SafeText.oneLine(text), style));
+            spans.add(new TextRun(SafeText.oneLine(text), style));
         }
         run.setLength(0);
         places.clear();

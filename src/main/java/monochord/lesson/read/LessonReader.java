@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
-import monochord.lesson.Piece;
+import monochord.lesson.PlacedText;
 import monochord.lesson.Reading;
 import monochord.practice.Skill;
 import monochord.text.Nearest;
@@ -82,7 +82,7 @@ public final class LessonReader {
     private List<String> needs(HeadValues said) {
         List<String> needs = new ArrayList<>();
         String own = LessonName.of(file).slug();
-        for (Piece need : said.needs()) {
+        for (PlacedText need : said.needs()) {
             if (need.text().equals(own)) {
                 said.fault("needs", need.place(), Phrase.of("the lesson needs itself"), Phrase.of("leave it out"));
             } else if (slugs != null && !slugs.contains(need.text())) {
@@ -94,7 +94,7 @@ public final class LessonReader {
         return needs;
     }
 
-    private void unknownNeed(HeadValues said, Piece need) {
+    private void unknownNeed(HeadValues said, PlacedText need) {
         Phrase instead = Nearest.to(need.text(), slugs)
                 .map(slug -> Phrase.of("write {0}", Phrase.typed(slug)))
                 .orElse(Phrase.of("write the slug of a lesson in the library, or leave it out"));

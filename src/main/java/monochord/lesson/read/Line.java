@@ -1,6 +1,6 @@
 package monochord.lesson.read;
 
-import monochord.lesson.Piece;
+import monochord.lesson.PlacedText;
 
 /**
  * One line of a file.
@@ -17,7 +17,7 @@ public record Line(int number, String text) {
         return text.isBlank();
     }
 
-    Piece whole() {
-        return new Piece(text, 0).stripped();
+    PlacedText whole() {
+        return new PlacedText(text, 0).stripped();
     }
 }

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import monochord.lesson.Part;
 import monochord.lesson.Part.Ask;
-import monochord.lesson.Piece;
+import monochord.lesson.PlacedText;
 import monochord.text.Phrase;
 
 /** Holds the skills that the head lists against those that the blocks ask. */
@@ -35,13 +35,13 @@ final class SkillCheck {
                 .map(skill -> skill.group(1))
                 .collect(Collectors.toSet());
         Set<String> listed = new TreeSet<>();
-        for (Piece piece : said.skillPieces()) {
+        for (PlacedText piece : said.skillPieces()) {
             listed(piece, asked, listed);
         }
         asks.stream().filter(ask -> listed.add(ask.skill().id())).forEach(this::notListed);
     }
 
-    private void listed(Piece piece, Set<String> asked, Set<String> listed) {
+    private void listed(PlacedText piece, Set<String> asked, Set<String> listed) {
         String id = piece.text();
         if (!listed.add(id)) {
             said.fault(

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import monochord.lesson.Fault;
 import monochord.lesson.Trouble;
 import monochord.text.Phrase;
-import monochord.text.naming.Change;
 import monochord.text.naming.InProse;
+import monochord.text.naming.Renaming;
 import monochord.theory.note.NoteNaming;
 import monochord.theory.note.Signs;
 
@@ -58,8 +58,8 @@ public final class UnmarkedNames {
         }
     }
 
-    private static List<Change> names(String text) {
-        List<Change> names = new ArrayList<>(InProse.changes(text, OTHER_NAMES));
+    private static List<Renaming> names(String text) {
+        List<Renaming> names = new ArrayList<>(InProse.changes(text, OTHER_NAMES));
         Matcher marked = MARKED.matcher(text);
         while (marked.find()) {
             names.removeIf(name -> name.from() >= marked.start() && name.to() <= marked.end());
@@ -68,7 +68,7 @@ public final class UnmarkedNames {
         return names;
     }
 
-    private void fault(Line line, Change name) {
+    private void fault(Line line, Renaming name) {
         String written = line.text().substring(name.from(), name.to());
         Phrase what = Phrase.of("\"{0}\" is a note's name without its mark", Phrase.typed(written));
         Phrase instead = Phrase.of(

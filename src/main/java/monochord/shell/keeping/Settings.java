@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
-import monochord.sound.file.WholeFile;
+import monochord.file.WholeFile;
 
 /**
  * What a learner has settled for good, name by name, in a text file of the learner's own.

@@ -21,7 +21,7 @@ public final class Seat {
     private static final long TICK_MILLIS = 20;
 
     private final BlockingQueue<Event> events = new LinkedBlockingQueue<>();
-    private final Playing playing;
+    private final PlayedKeys playing;
     private final LongSupplier clock;
     private Connection connection;
     private volatile String lost = "";
@@ -52,7 +52,7 @@ public final class Seat {
 
     Seat(PlaybackState stage, LongSupplier clock) {
         this.clock = clock;
-        this.playing = new Playing(stage);
+        this.playing = new PlayedKeys(stage);
         stage.tell(scene -> events.add(new Event.Waits(scene)));
         Thread thread = new Thread(this::take, "keyboard");
         thread.setDaemon(true);

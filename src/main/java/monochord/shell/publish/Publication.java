@@ -8,8 +8,8 @@ import java.util.Optional;
 import monochord.lesson.Block;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
+import monochord.shell.replay.ReplayTurn;
 import monochord.shell.replay.Replayed;
-import monochord.shell.replay.Turn;
 import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -39,7 +39,7 @@ public record Publication(WebPage page, int recordings, int leftOut) {
         String title = notebook.title().orElse("");
         Optional<Notebook.Part> titling = titling(notebook, title);
         List<Section> sections = new ArrayList<>();
-        Iterator<Turn> turns = replayed.turns().iterator();
+        Iterator<ReplayTurn> turns = replayed.turns().iterator();
         for (Notebook.Part part : notebook.parts()) {
             if (part instanceof Notebook.Console console) {
                 for (int i = 0; i < console.exchanges().size(); i++) {
@@ -81,7 +81,7 @@ public record Publication(WebPage page, int recordings, int leftOut) {
         }
     }
 
-    private static Section exchange(Turn turn, Recordings recordings) throws IOException {
+    private static Section exchange(ReplayTurn turn, Recordings recordings) throws IOException {
         Exchange written = turn.written();
         Look look = PAGE.naming(turn.naming());
         if (turn.isSkipped()) {

@@ -15,8 +15,8 @@ import monochord.record.Agenda;
 import monochord.shell.ear.Ear;
 import monochord.shell.keeping.Keeper;
 import monochord.shell.keeping.Settings;
-import monochord.shell.sitting.Chance;
 import monochord.shell.sitting.Outside;
+import monochord.shell.sitting.SeedSource;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
@@ -46,9 +46,10 @@ public final class Rehearsal implements AutoCloseable {
     Rehearsal(Start start, Sitting outside, LongSupplier clock, boolean trusted) throws IOException {
         this.outside = outside;
         folder = Files.createTempDirectory("monochord").toRealPath();
-        Chance chance = start.seed().isPresent() ? Chance.from(start.seed().getAsLong()) : Chance.counting();
-        sitting = new Sitting(
-                ear(), chance, folder, outside.course().afresh(), clock, keeper(start.lesson()), Settings.inMemory());
+        SeedSource chance =
+                start.seed().isPresent() ? SeedSource.from(start.seed().getAsLong()) : SeedSource.counting();
+        var memory = new Sitting.Memory(clock, keeper(start.lesson()), Settings.inMemory());
+        sitting = new Sitting(ear(), chance, folder, outside.course().afresh(), memory);
         Outside around = outside.outside();
         sitting.outside().closeOff(around.newSeal(folder));
         sitting.outside().take(around.trust().unmoved());

@@ -49,21 +49,21 @@ public final class Replay {
     }
 
     private Replayed replayed() throws IOException {
-        List<Turn> turns = new ArrayList<>();
+        List<ReplayTurn> turns = new ArrayList<>();
         for (Exchange exchange : notebook.exchanges()) {
             turns.add(turn(exchange));
         }
         return new Replayed(notebook, turns);
     }
 
-    private Turn turn(Exchange exchange) throws IOException {
+    private ReplayTurn turn(Exchange exchange) throws IOException {
         int before = rehearsal.withheld();
         Answer answer = exchange.isOpening() ? rehearsal.greeting() : rehearsal.type(exchange.text());
         Look look = Look.ofPipe().naming(rehearsal.naming());
         String text = answer.noted().orElse(answer).text(look).plain();
         boolean skipped =
                 rehearsal.withheld() > before || before > 0 && exchange.text().indexOf('$') >= 0;
-        return new Turn(
+        return new ReplayTurn(
                 exchange,
                 answer,
                 Exchange.settled(SafeText.clean(text)),

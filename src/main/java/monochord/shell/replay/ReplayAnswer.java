@@ -36,11 +36,11 @@ public record ReplayAnswer(List<Played> files) implements Answer {
             return isAccepted || replayed.differences().isEmpty();
         }
 
-        List<Turn> differences() {
+        List<ReplayTurn> differences() {
             return replayed == null ? List.of() : replayed.differences();
         }
 
-        List<Turn> skipped() {
+        List<ReplayTurn> skipped() {
             return replayed == null ? List.of() : replayed.skipped();
         }
     }
@@ -89,9 +89,9 @@ public record ReplayAnswer(List<Played> files) implements Answer {
     }
 
     private static void differences(Played file, StyledText.Builder text) {
-        List<Turn> differences = file.differences();
+        List<ReplayTurn> differences = file.differences();
         text.line(changed(file), Style.NEARLY);
-        for (Turn turn : differences.subList(0, Math.min(MOST_TOLD, differences.size()))) {
+        for (ReplayTurn turn : differences.subList(0, Math.min(MOST_TOLD, differences.size()))) {
             text.line(Phrase.of(
                     "{0}:{1}: {2}",
                     Phrase.typed(file.path),
@@ -125,7 +125,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
                         lines);
     }
 
-    private static void changes(Turn turn, StyledText.Builder text) {
+    private static void changes(ReplayTurn turn, StyledText.Builder text) {
         List<Change<String>> changes = changes(turn);
         for (Change<String> change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
             boolean gone = change.fate() == Fate.GONE;
@@ -138,7 +138,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         }
     }
 
-    private static List<Change<String>> changes(Turn turn) {
+    private static List<Change<String>> changes(ReplayTurn turn) {
         List<Change<String>> changes =
                 new ArrayList<>(LineDifference.of(turn.written().answer(), turn.text()));
         changes.removeIf(change -> change.fate() == Fate.KEPT);
@@ -168,7 +168,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
                         .put("trouble", file.trouble.isEmpty() ? null : file.trouble.toString()));
     }
 
-    private static void difference(Json object, Turn turn) {
+    private static void difference(Json object, ReplayTurn turn) {
         object.put("line", turn.written().line())
                 .put("typed", turn.written().text())
                 .put("written", turn.written().answer())

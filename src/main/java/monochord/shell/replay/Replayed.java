@@ -9,23 +9,23 @@ import monochord.notebook.Notebook;
  *
  * @param turns one for each exchange, in order
  */
-public record Replayed(Notebook written, List<Turn> turns) {
+public record Replayed(Notebook written, List<ReplayTurn> turns) {
     public Replayed {
         turns = List.copyOf(turns);
     }
 
-    public List<Turn> differences() {
-        return turns.stream().filter(Turn::differs).toList();
+    public List<ReplayTurn> differences() {
+        return turns.stream().filter(ReplayTurn::differs).toList();
     }
 
     /** Code of somebody's that was not run. */
-    public List<Turn> skipped() {
-        return turns.stream().filter(Turn::isSkipped).toList();
+    public List<ReplayTurn> skipped() {
+        return turns.stream().filter(ReplayTurn::isSkipped).toList();
     }
 
     /** The notebook with the answers that came now. */
     public Notebook played() {
-        Iterator<Turn> next = turns.iterator();
+        Iterator<ReplayTurn> next = turns.iterator();
         return written.with(exchange -> next.next().played());
     }
 }

@@ -21,6 +21,7 @@ public enum Value {
     MODE,
     MUSIC,
     NAME,
+    NOTE,
     NOTES,
     NUMBER,
     NUMERAL,

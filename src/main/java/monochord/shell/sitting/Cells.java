@@ -5,9 +5,9 @@ import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import monochord.cell.Cell;
+import monochord.cell.CellReport;
 import monochord.harmony.Music;
-import monochord.shell.cell.Cell;
-import monochord.shell.cell.Outcome;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.SafeText;
@@ -163,21 +163,20 @@ public final class Cells {
         open = "";
         emptyLines = 0;
         ran = true;
-        Outcome outcome = cell.run(text, sitting.key());
-        if (outcome.shown() != null) {
-            sitting.stage().remember(outcome.shown());
-        }
-        return outcome.plays().isEmpty() ? outcome.answer() : Answers.of(outcome.answer(), play(outcome.plays()));
+        CellReport report = cell.run(text, sitting.key());
+        CellAnswers.lastMusic(report).ifPresent(sitting.stage()::remember);
+        Answer answer = CellAnswers.of(report, text);
+        return report.plays().isEmpty() ? answer : Answers.of(answer, play(report.plays()));
     }
 
-    private Answer play(List<Outcome.Play> plays) {
-        List<Music> music = plays.stream().map(Outcome.Play::music).toList();
+    private Answer play(List<CellReport.Play> plays) {
+        List<Music> music = plays.stream().map(CellReport.Play::music).toList();
         int tempo = plays.stream()
-                .mapToInt(Outcome.Play::tempo)
+                .mapToInt(CellReport.Play::tempo)
                 .filter(said -> said > 0)
                 .findFirst()
                 .orElse(0);
-        Outcome.Play first = plays.get(0);
+        CellReport.Play first = plays.get(0);
         return tempo > 0 ? InTurn.play(music, first.key(), tempo, sitting) : InTurn.play(music, first.key(), sitting);
     }
 

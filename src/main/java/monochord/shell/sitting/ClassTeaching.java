@@ -3,8 +3,9 @@ package monochord.shell.sitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import monochord.course.Course;
-import monochord.course.NamedAnswer;
+import monochord.course.JudgedAnswer;
 import monochord.course.RoomLesson;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
@@ -13,6 +14,7 @@ import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.ProseAnswer;
@@ -42,19 +44,29 @@ public final class ClassTeaching {
 
     /** Whether a line is meant for the class: another key, or an answer that was called out. */
     public boolean takes(String line) {
-        return line.toLowerCase(Locale.ROOT).startsWith(IN) || room.isAsking();
+        return namesKey(line) || room.isAsking();
     }
 
-    /** Takes such a line. */
-    public Answer take(String line, Sitting sitting) {
-        if (line.toLowerCase(Locale.ROOT).startsWith(IN)) {
-            return inAnotherKey(AsTyped.of(line.substring(IN.length()).strip(), sitting.naming()), sitting);
-        }
-        room.hold(NamedAnswer.answer(line, room.question().orElseThrow(), sitting.naming()));
+    private static boolean namesKey(String line) {
+        return line.toLowerCase(Locale.ROOT).startsWith(IN);
+    }
+
+    /** The verdict on such a line, which the class does not hear yet; none where it names another key. */
+    public Optional<JudgedAnswer> judge(String line, NoteNaming naming) {
+        return namesKey(line)
+                ? Optional.empty()
+                : room.question().map(question -> JudgedAnswer.of(line, question, naming));
+    }
+
+    /** Holds an answer that was called out. */
+    public Answer take(JudgedAnswer answer) {
+        room.hold(answer);
         return Statement.of(Phrase.sentence("Noted. Another answer, or Enter for the verdict."));
     }
 
-    private Answer inAnotherKey(AsTyped named, Sitting sitting) {
+    /** Shows the same in the key that the line names. */
+    public Answer inAnotherKey(String line, Sitting sitting) {
+        AsTyped named = AsTyped.of(line.substring(IN.length()).strip(), sitting.naming());
         Key chosen = Course.majorKey(Key.parse(named.english()));
         sitting.settle(chosen);
         room.inKey(chosen);
@@ -76,8 +88,8 @@ public final class ClassTeaching {
     private Answer told() {
         List<Answer> all = new ArrayList<>();
         var question = room.question().orElseThrow();
-        for (RoomLesson.Judged judged : room.tell()) {
-            Phrase typed = Phrase.typed(judged.answer().typed());
+        for (JudgedAnswer judged : room.tell()) {
+            Phrase typed = Phrase.typed(judged.text().typed());
             all.add(Statement.of(Phrase.of("{0}:", typed).styled(Style.STRONG)));
             all.add(new VerdictAnswer(question, judged.verdict(), List.of()));
         }

@@ -1,8 +1,8 @@
 package monochord.shell.sitting;
 
 import monochord.course.Course;
-import monochord.course.Placement;
-import monochord.course.Placement.Step;
+import monochord.course.FirstQuestions;
+import monochord.course.FirstQuestions.Step;
 import monochord.lesson.read.LibraryEntry;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -37,13 +37,13 @@ final class FirstStart {
                 : Statement.of(Phrase.sentence("Once more, or Enter leaves it."));
     }
 
-    private static Phrase lead(Placement.Topic topic) {
-        return topic == Placement.Topic.SCALE
+    private static Phrase lead(FirstQuestions.Topic topic) {
+        return topic == FirstQuestions.Topic.SCALE
                 ? Phrase.sentence("Can you name a major scale? Type its notes.")
                 : Phrase.sentence("One from farther on; Enter if it is new to you.");
     }
 
-    private static Answer place(Placement.Level level, Sitting sitting) {
+    private static Answer place(FirstQuestions.Level level, Sitting sitting) {
         sitting.teaching().endFirstStart();
         Course course = sitting.course();
         course.library().find(level.lesson()).map(LibraryEntry::slug).ifPresent(course::resume);
@@ -55,7 +55,7 @@ final class FirstStart {
         return Statement.of(reason(level).then(begins));
     }
 
-    private static Phrase reason(Placement.Level level) {
+    private static Phrase reason(FirstQuestions.Level level) {
         return switch (level) {
             case BEGINNING -> Phrase.sentence("Then we begin at the beginning, on the keys.");
             case LETTERS -> Phrase.sentence("Letters and signs are what to look at first.");

@@ -1,5 +1,6 @@
 package monochord.shell.sitting;
 
+import monochord.course.UnderWay;
 import monochord.text.Phrase;
 
 /**
@@ -14,106 +15,76 @@ public enum LineMode {
             Phrase.of("begins the next"),
             Cell.NOTHING,
             Cell.NOTHING,
-            Phrase.of("what to type"),
-            Advice.REST),
+            Phrase.of("what to type")),
     NAMES(
             Phrase.of("names of notes"),
             Phrase.of("keeps A B C"),
             Phrase.of("ends the three"),
             Cell.NOTHING,
-            Phrase.of("says more"),
-            Advice.NAMES),
+            Phrase.of("says more")),
     FIRST_QUESTION(
             Phrase.of("a first question"),
             Phrase.of("passes it"),
             Phrase.of("ends the three"),
             Cell.NOTHING,
-            Cell.HELPS,
-            Phrase.NOTHING),
-    QUESTION(
-            Phrase.of("a question"),
-            Phrase.of("leaves it"),
-            Phrase.of("leaves it"),
-            Cell.NOTHING,
-            Cell.HELPS,
-            Phrase.NOTHING),
+            Cell.HELPS),
+    QUESTION(Phrase.of("a question"), Phrase.of("leaves it"), Phrase.of("leaves it"), Cell.NOTHING, Cell.HELPS),
     ANSWERED(
             Phrase.of("after its answer"),
             Phrase.of("asks another"),
             Phrase.of("is done with it"),
             Cell.NOTHING,
-            Cell.NOTHING,
-            Phrase.NOTHING),
-    RUN(
-            Phrase.of("a run of questions"),
-            Phrase.of("passes it"),
-            Phrase.of("ends the run"),
-            Cell.NOTHING,
-            Cell.HELPS,
-            Phrase.NOTHING),
-    REVIEW(
-            Phrase.of("a review"),
-            Phrase.of("passes it"),
-            Phrase.of("ends the review"),
-            Cell.NOTHING,
-            Cell.HELPS,
-            Phrase.NOTHING),
+            Cell.NOTHING),
+    RUN(Phrase.of("a run of questions"), Phrase.of("passes it"), Phrase.of("ends the run"), Cell.NOTHING, Cell.HELPS),
+    REVIEW(Phrase.of("a review"), Phrase.of("passes it"), Phrase.of("ends the review"), Cell.NOTHING, Cell.HELPS),
     LESSON_PAGE(
             Phrase.of("page of a lesson"),
             Phrase.of("goes on"),
             Phrase.of("leaves it here"),
             Phrase.of("a page back"),
-            Phrase.of("what to do"),
-            Advice.LESSON),
+            Phrase.of("what to do")),
     LESSON_QUESTION(
             Phrase.of("question on a page"),
             Phrase.of("passes it"),
             Phrase.of("passes them all"),
             Phrase.of("page again"),
-            Cell.HELPS,
-            Phrase.NOTHING),
+            Cell.HELPS),
     LESSON_JAVA(
             Phrase.of("Java in a lesson"),
             Phrase.of("runs it"),
             Phrase.of("passes it by"),
             Phrase.of("a page back"),
-            Cell.NOTHING,
-            Phrase.NOTHING),
+            Cell.NOTHING),
     CLASS(
             Phrase.of("before a class"),
             Phrase.of("goes on"),
             Phrase.of("ends it"),
             Phrase.of("a step back"),
-            Cell.NOTHING,
-            Advice.CLASS),
+            Cell.NOTHING),
     CLASS_QUESTION(
             Phrase.of("asking a class"),
             Phrase.of("tells"),
             Phrase.of("ends it"),
             Phrase.of("a step back"),
-            Cell.HELPS,
-            Advice.CLASS),
+            Cell.HELPS),
     CONSENT(
             Phrase.of("yes is wanted"),
             Phrase.of("goes on without"),
             Phrase.of("goes on without"),
             Cell.NOTHING,
-            Cell.NOTHING,
-            Phrase.NOTHING),
+            Cell.NOTHING),
     OPEN_CELL(
             Phrase.of("unfinished Java"),
             Phrase.of("twice leaves it"),
             Phrase.of("leaves it"),
             Phrase.of("is Java"),
-            Phrase.of("is Java"),
-            Phrase.NOTHING),
+            Phrase.of("is Java")),
     LONG_ANSWER(
             Phrase.of("a long answer"),
             Phrase.of("shows more"),
             Phrase.of("leaves the rest"),
             Phrase.of("a screen back"),
-            Phrase.of("leaves the rest"),
-            Phrase.NOTHING);
+            Phrase.of("leaves the rest"));
 
     /** What {@code quit} does in every mode. */
     public static final Phrase QUIT = Phrase.of("leaves, and keeps your place");
@@ -123,15 +94,13 @@ public enum LineMode {
     private final Phrase skip;
     private final Phrase back;
     private final Phrase hint;
-    private final Phrase advice;
 
-    LineMode(Phrase where, Phrase enter, Phrase skip, Phrase back, Phrase hint, Phrase advice) {
+    LineMode(Phrase where, Phrase enter, Phrase skip, Phrase back, Phrase hint) {
         this.where = where;
         this.enter = enter;
         this.skip = skip;
         this.back = back;
         this.hint = hint;
-        this.advice = advice;
     }
 
     /** Cells that come more than once. */
@@ -154,6 +123,27 @@ public enum LineMode {
         static final Phrase LESSON = Phrase.sentence("A lesson is open: Enter goes on with it.")
                 .then(Phrase.of("play hears the last example again, help lists what else there is."));
         static final Phrase CLASS = Phrase.sentence("Enter goes on, back goes back, skip ends it.");
+    }
+
+    /**
+     * What the line is there for.
+     *
+     * @param asking whether a question is open
+     * @param java whether the lesson that is being taken waits to run Java
+     */
+    static LineMode of(UnderWay underWay, boolean asking, boolean java) {
+        if (underWay.firstStart().isPresent()) {
+            return underWay.firstStart().get().asksForNames() ? NAMES : FIRST_QUESTION;
+        } else if (underWay.isNamedQuestion()) {
+            return asking ? QUESTION : ANSWERED;
+        } else if (underWay.run().isPresent()) {
+            return underWay.run().get().isReview() ? REVIEW : RUN;
+        } else if (underWay.room().isPresent()) {
+            return underWay.room().get().isAsking() ? CLASS_QUESTION : CLASS;
+        } else if (underWay.isNothing()) {
+            return REST;
+        }
+        return java ? LESSON_JAVA : asking ? LESSON_QUESTION : LESSON_PAGE;
     }
 
     /** In two or three words. */
@@ -179,7 +169,13 @@ public enum LineMode {
 
     /** What to do here, in whole sentences; empty where an open question says it. */
     public Phrase advice() {
-        return advice;
+        return switch (this) {
+            case REST -> Advice.REST;
+            case NAMES -> Advice.NAMES;
+            case LESSON_PAGE -> Advice.LESSON;
+            case CLASS, CLASS_QUESTION -> Advice.CLASS;
+            default -> Phrase.NOTHING;
+        };
     }
 
     /** Whether each answer that leaves the line in this mode says so, even one that a script gets. */

@@ -1,11 +1,10 @@
 package monochord.shell.sitting;
 
-import java.util.Deque;
 import java.util.Optional;
-import monochord.course.Activity;
 import monochord.course.LessonWalk;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
+import monochord.course.UnderWay;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Turn;
@@ -18,12 +17,10 @@ import monochord.view.Statement;
  * What Enter, {@code skip}, {@code back} and {@code hint} do with what is under way: one case a mode, as the table in
  * {@link LineMode} says.
  *
- * @param underWay the uppermost first
  * @param lesson the one that is being taken, or null
  * @param room the one before a class, or null
  */
-record LineMoves(
-        Teaching teaching, Sitting sitting, Deque<Activity> underWay, LessonTeaching lesson, ClassTeaching room) {
+record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTeaching lesson, ClassTeaching room) {
     /** What Enter does. */
     Answer enter() {
         return switch (teaching.mode()) {
@@ -45,18 +42,19 @@ record LineMoves(
 
     private Answer leaveQuestion() {
         return Answers.of(
-                Statement.of(Phrase.sentence("We leave it. ask asks another of its kind.")), teaching.leaveUppermost());
+                Statement.of(Phrase.sentence("We leave it. ask asks another of its kind.")),
+                teaching.next().leaveUppermost());
     }
 
     private Answer passInRun() {
-        QuestionRun run = (QuestionRun) underWay.peek();
+        QuestionRun run = underWay.run().orElseThrow();
         if (teaching.question().isTried()) {
             run.note(false);
         } else {
             run.pass();
         }
         teaching.question().clear();
-        return teaching.advance();
+        return teaching.next().advance();
     }
 
     private Answer passInLesson(boolean all) {
@@ -75,8 +73,8 @@ record LineMoves(
 
     private Answer nextBeforeClass() {
         Answer next = room.next(sitting);
-        if (((RoomLesson) underWay.peek()).isOver()) {
-            underWay.pop();
+        if (underWay.room().filter(RoomLesson::isOver).isPresent()) {
+            underWay.leave();
         }
         return next;
     }
@@ -99,7 +97,9 @@ record LineMoves(
                         FirstStart.follow(teaching.firstStart().orElseThrow().found(), sitting));
             case QUESTION -> Optional.of(leaveQuestion());
             case ANSWERED ->
-                Optional.of(Answers.of(Statement.of(Phrase.sentence("Done with that.")), teaching.leaveUppermost()));
+                Optional.of(Answers.of(
+                        Statement.of(Phrase.sentence("Done with that.")),
+                        teaching.next().leaveUppermost()));
             case RUN, REVIEW -> Optional.of(teaching.endRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
             case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));
@@ -110,12 +110,12 @@ record LineMoves(
     }
 
     private Answer leaveLesson() {
-        underWay.pop();
+        underWay.leave();
         return lesson.leave(sitting);
     }
 
     private Answer endClass() {
-        underWay.pop();
+        underWay.leave();
         return Statement.of(Phrase.sentence("The lesson is closed; nothing of it was kept."));
     }
 
@@ -134,7 +134,7 @@ record LineMoves(
             return Optional.of(Statement.of(teaching.question().hint()));
         }
         return teaching.mode() == LineMode.CLASS_QUESTION
-                ? Optional.of(Statement.of(((RoomLesson) underWay.peek()).hint()))
+                ? Optional.of(Statement.of(underWay.room().orElseThrow().hint()))
                 : Optional.of(teaching.mode().advice())
                         .filter(advice -> !advice.isEmpty()
                                 && LineMode.isSomething(teaching.mode().hint()))

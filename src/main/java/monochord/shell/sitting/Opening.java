@@ -3,7 +3,7 @@ package monochord.shell.sitting;
 import java.util.List;
 import java.util.Optional;
 import monochord.course.Course;
-import monochord.course.Placement;
+import monochord.course.FirstQuestions;
 import monochord.course.ReviewSet;
 import monochord.practice.drill.Turn;
 import monochord.record.Agenda;
@@ -39,7 +39,7 @@ public final class Opening {
     /** What to say before the first prompt; to someone new, the first question. */
     public Answer greeting(Sitting sitting) {
         if (agenda.isEmpty() && sitting.settings().get(WELCOMED).isEmpty()) {
-            sitting.teaching().beginFirstStart(new Placement());
+            sitting.teaching().beginFirstStart(new FirstQuestions());
             sitting.linePlace().isSaidThere();
             return FirstStart.greeting();
         }
@@ -117,7 +117,7 @@ public final class Opening {
         }
         return sitting.course()
                 .next()
-                .map(entry -> sitting.teaching().begin(entry, Optional.empty()))
+                .map(entry -> LessonStart.alone(entry, Optional.empty(), sitting))
                 .orElseGet(Sitting::idle);
     }
 }

@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.course.Course;
+import monochord.course.FirstQuestions;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
-import monochord.course.Placement;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
@@ -34,7 +34,7 @@ public final class Sitting {
     private final Outside outside;
     private final LearnerRecord study;
     private final Journal journal;
-    private Chance seeds;
+    private SeedSource seeds;
     private final Teaching teaching;
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
@@ -46,24 +46,30 @@ public final class Sitting {
     private boolean seated;
     private boolean ended;
 
+    /**
+     * What outlasts a sitting, and the time of day.
+     *
+     * @param clock milliseconds since 1970 in UTC
+     */
+    public record Memory(LongSupplier clock, Keeper keeper, Settings settings) {}
+
     /** One in which the clock stands still and whose answers are forgotten with it. */
-    public Sitting(Ear ear, Chance seeds, Path folder, Course course) {
-        this(ear, seeds, folder, course, () -> 0, Keeper.inMemory(), Settings.inMemory());
+    public Sitting(Ear ear, SeedSource seeds, Path folder, Course course) {
+        this(ear, seeds, folder, course, new Memory(() -> 0, Keeper.inMemory(), Settings.inMemory()));
     }
 
     /**
      * @param seeds where chance comes from
      * @param folder where file names that are not absolute begin
-     * @param clock milliseconds since 1970 in UTC
      */
-    public Sitting(
-            Ear ear, Chance seeds, Path folder, Course course, LongSupplier clock, Keeper keeper, Settings settings) {
-        this.stage = new PlaybackState(ear, settings, new Breaks(clock));
-        this.settings = settings;
+    public Sitting(Ear ear, SeedSource seeds, Path folder, Course course, Memory memory) {
+        LongSupplier clock = memory.clock();
+        this.stage = new PlaybackState(ear, memory.settings(), new Breaks(clock));
+        this.settings = memory.settings();
         this.seeds = seeds;
         this.outside = new Outside(folder);
         this.teaching = new Teaching(this, course, clock);
-        this.study = new LearnerRecord(keeper, clock);
+        this.study = new LearnerRecord(memory.keeper(), clock);
         this.journal = new Journal(this::start, () -> Look.ofPipe().naming(naming));
     }
 
@@ -150,7 +156,8 @@ public final class Sitting {
         naming = names;
         boolean kept = settings.keep(NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
-        boolean asked = teaching.firstStart().filter(Placement::asksForNames).isPresent();
+        boolean asked =
+                teaching.firstStart().filter(FirstQuestions::asksForNames).isPresent();
         return asked ? Answers.of(called, teaching.goOn()) : called;
     }
 
@@ -167,7 +174,7 @@ public final class Sitting {
     }
 
     /** Where chance comes from. */
-    Chance seeds() {
+    SeedSource seeds() {
         return seeds;
     }
 

@@ -9,7 +9,7 @@ import monochord.harmony.Progression;
 import monochord.harmony.contrast.ComparedVersion;
 import monochord.harmony.melody.Melody;
 import monochord.score.Arrangement;
-import monochord.score.Metre;
+import monochord.score.BarGrid;
 import monochord.score.Piece;
 import monochord.score.Score;
 import monochord.score.Sounding;
@@ -33,10 +33,10 @@ public record Take(Phrase title, Piece piece, Key key, List<Chord> chords) {
     }
 
     public static Take of(Music music, Key key) {
-        return of(music, key, Metre.COMMON);
+        return of(music, key, BarGrid.COMMON);
     }
 
-    public static Take of(Music music, Key key, Metre metre) {
+    public static Take of(Music music, Key key, BarGrid metre) {
         Piece piece = Arrangement.piece(music, metre);
         if (music instanceof Music.OneProgression one) {
             return new Take(
@@ -73,7 +73,7 @@ public record Take(Phrase title, Piece piece, Key key, List<Chord> chords) {
     /** A progression in these voicings. */
     public static Take of(Progression progression, List<TimedVoicing> voicings) {
         return new Take(
-                Title.of(progression), Piece.of(voicings, Metre.COMMON), progression.key(), progression.chords());
+                Title.of(progression), Piece.of(voicings, BarGrid.COMMON), progression.key(), progression.chords());
     }
 
     public Take titled(Phrase other) {

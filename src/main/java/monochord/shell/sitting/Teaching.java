@@ -1,46 +1,39 @@
 package monochord.shell.sitting;
 
 import java.time.Duration;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import monochord.course.Activity;
 import monochord.course.Course;
+import monochord.course.FirstQuestions;
+import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
-import monochord.course.NamedAnswer;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
-import monochord.course.Placement;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
-import monochord.lesson.Reading;
-import monochord.lesson.read.LibraryEntry;
+import monochord.course.UnderWay;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
-import monochord.text.naming.AsTyped;
-import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
-import monochord.view.course.CheckAnswer;
-import monochord.view.course.DrillEnd;
 import monochord.view.course.VerdictAnswer;
 
 /**
- * What is being taught. What is under way stands in one pile: the line goes on with the uppermost, and what lies below waits
- * for it. {@link LineMode} says what Enter and the words beside it do with each.
+ * What is being taught: begins it, and takes the answers. {@link LineMode} says what Enter and the words beside it do with
+ * what is under way.
  */
 public final class Teaching {
     private final Sitting sitting;
-    private Deque<Activity> underWay = new ArrayDeque<>();
+    private UnderWay underWay = new UnderWay();
     private Course course;
     private OpenQuestion question;
     private LessonTeaching lesson;
@@ -71,47 +64,25 @@ public final class Teaching {
         return question;
     }
 
-    /** What the line is there for. */
-    LineMode mode() {
-        Activity now = underWay.peek();
-        if (now instanceof Placement first) {
-            return first.asksForNames() ? LineMode.NAMES : LineMode.FIRST_QUESTION;
-        }
-        if (now instanceof NamedQuestion) {
-            return question.isOpen() ? LineMode.QUESTION : LineMode.ANSWERED;
-        }
-        if (now instanceof QuestionRun run) {
-            return run.isReview() ? LineMode.REVIEW : LineMode.RUN;
-        }
-        if (now instanceof RoomLesson shown) {
-            return shown.isAsking() ? LineMode.CLASS_QUESTION : LineMode.CLASS;
-        }
-        return now == null ? LineMode.REST : lessonMode();
+    /** The lesson that is being taken, or was last; null before the first. */
+    LessonTeaching lesson() {
+        return lesson;
     }
 
-    private LineMode lessonMode() {
-        return lesson.isJavaWaiting()
-                ? LineMode.LESSON_JAVA
-                : question.isOpen() ? LineMode.LESSON_QUESTION : LineMode.LESSON_PAGE;
+    /** What the line is there for. */
+    LineMode mode() {
+        return LineMode.of(underWay, question.isOpen(), lesson != null && lesson.isJavaWaiting());
     }
 
     /** How far what is under way has come. */
     Optional<Place> place() {
-        Activity now = underWay.peek();
-        if (now instanceof LessonWalk walk) {
-            return Optional.of(question.isOpen() ? walk.place() : walk.page());
-        }
-        return now instanceof QuestionRun run
-                ? Optional.of(run.place())
-                : now instanceof RoomLesson shown
-                        ? Optional.of(shown.place())
-                        : now instanceof Placement first ? Optional.of(first.place()) : Optional.empty();
+        return underWay.place(question.isOpen());
     }
 
     /** What Enter does in that mode, and what hears a page again. */
     Phrase row(LineMode mode) {
-        boolean plays =
-                mode == LineMode.LESSON_PAGE && underWay.peek() instanceof LessonWalk walk && walk.endsWithMusic();
+        boolean plays = mode == LineMode.LESSON_PAGE
+                && underWay.walk().filter(LessonWalk::endsWithMusic).isPresent();
         if (mode == LineMode.LESSON_JAVA) {
             return mode.fullRow();
         }
@@ -120,27 +91,27 @@ public final class Teaching {
 
     /** The run of questions that is being taken, if the line goes on with one. */
     public boolean isInRun() {
-        return underWay.peek() instanceof QuestionRun;
+        return underWay.run().isPresent();
     }
 
     /** Whether a lesson is being taken, though perhaps something else comes first. */
     public boolean isInLesson() {
-        return underWay.stream().anyMatch(LessonWalk.class::isInstance);
+        return underWay.isInLesson();
     }
 
     /** The lesson before a class, if the line goes on with one. */
     public Optional<ClassTeaching> room() {
-        return underWay.peek() instanceof RoomLesson ? Optional.of(room) : Optional.empty();
+        return underWay.room().map(shown -> room);
     }
 
     /** The question that the class looks at. */
     public Optional<Question> roomQuestion() {
-        return underWay.peek() instanceof RoomLesson shown ? shown.question() : Optional.empty();
+        return underWay.room().flatMap(RoomLesson::question);
     }
 
     /** The first questions to someone new, if they are being asked. */
-    public Optional<Placement> firstStart() {
-        return underWay.peek() instanceof Placement first ? Optional.of(first) : Optional.empty();
+    public Optional<FirstQuestions> firstStart() {
+        return underWay.firstStart();
     }
 
     /** How a sitting opens, on this day. */
@@ -157,16 +128,13 @@ public final class Teaching {
         return opening == null ? "" : opening.lesson();
     }
 
-    /** What begins takes the place of what stands as near to the line; the rest waits, with its question. */
+    /** What begins has the line; the rest waits. */
     private void begin(Activity next) {
         question.clear();
-        while (!underWay.isEmpty() && underWay.peek().nearness() >= next.nearness()) {
-            underWay.pop();
-        }
-        underWay.push(next);
+        underWay.begin(next);
     }
 
-    void beginFirstStart(Placement first) {
+    void beginFirstStart(FirstQuestions first) {
         begin(first);
     }
 
@@ -174,7 +142,7 @@ public final class Teaching {
     void endFirstStart() {
         if (firstStart().isPresent()) {
             question.clear();
-            underWay.pop();
+            underWay.leave();
         }
         sitting.settings().keep(Opening.WELCOMED, "yes");
     }
@@ -201,7 +169,7 @@ public final class Teaching {
     /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
     public Answer practise(List<Turn> turns) {
         begin(QuestionRun.of(turns, level()));
-        return advance();
+        return next().advance();
     }
 
     /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
@@ -214,59 +182,38 @@ public final class Teaching {
                 "One thing to bring back, weakest first. skip ends it.",
                 "{0} things to bring back, weakest first. skip ends it.",
                 turns.size());
-        return Answers.of(Statement.of(head), advance());
+        return Answers.of(Statement.of(head), next().advance());
     }
 
     Level level() {
         return new Level(sitting.study().knowledge());
     }
 
-    /** Begins a lesson of the library, or says what is wrong with it. */
-    public Answer begin(LibraryEntry entry, Optional<Key> key) {
-        Reading reading = course.library().read(entry);
-        if (reading.lesson().isEmpty() || !reading.isSound()) {
-            return faults(entry, reading);
-        }
-        course.begin(entry);
-        key.ifPresent(sitting::settle);
-        lesson = LessonTeaching.of(entry, reading.lesson().get(), key, sitting);
-        if (!Course.majorKey(sitting.key()).equals(lesson.walk().key())) {
-            sitting.settle(lesson.walk().key()); // it was left in this key
-        }
-        begin(lesson.walk());
-        return lesson.begin(sitting);
+    /** Has the line go on with that lesson. */
+    void begin(LessonTeaching begun) {
+        lesson = begun;
+        begin(begun.walk());
     }
 
-    private static Answer faults(LibraryEntry entry, Reading reading) {
-        return new CheckAnswer(List.of(new CheckAnswer.Checked(entry.file().toString(), reading.faults(), true)));
-    }
-
-    /** Begins to take a lesson with a class, or says what is wrong with it; the learner's own lesson waits. */
-    public Answer present(LibraryEntry entry, Key key) {
-        Reading reading = course.library().read(entry);
-        if (reading.lesson().isEmpty() || !reading.isSound()) {
-            return faults(entry, reading);
-        }
-        sitting.settle(key);
-        RoomLesson shown = new RoomLesson(reading.lesson().get(), Course.majorKey(key), sitting.nextSeed());
-        begin(shown);
+    /** Has the line go on with that lesson before a class. */
+    ClassTeaching begin(RoomLesson shown) {
+        begin((Activity) shown);
         room = new ClassTeaching(shown);
-        return room.begin(sitting);
+        return room;
     }
 
     void lessonIsOver(LessonTeaching over) {
-        underWay.remove(over.walk());
+        underWay.leave(over.walk());
     }
 
     /** The verdict on an answer to the open question, which nothing hangs on yet. */
-    public Judged judge(String typed) {
-        Question open = question.question();
-        AsTyped text = NamedAnswer.answer(typed, open, sitting.naming());
-        return new Judged(open, text, question.furtherHelp(text.english(), NamedAnswer.judge(text, open)));
+    public JudgedAnswer judge(String typed) {
+        JudgedAnswer judged = JudgedAnswer.of(typed, question.question(), sitting.naming());
+        return judged.saying(question.furtherHelp(judged.text().english(), judged.verdict()));
     }
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
-    public Answer take(Judged judged) {
+    public Answer take(JudgedAnswer judged) {
         question.take(judged.text().english(), judged.verdict()).ifPresent(sitting.study()::keep);
         return sitting.study().withNotices(said(judged));
     }
@@ -276,7 +223,7 @@ public final class Teaching {
         return take(judge(typed));
     }
 
-    private Answer said(Judged judged) {
+    private Answer said(JudgedAnswer judged) {
         Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), List.of());
         if (firstStart().isPresent() && judged.isRead()) {
             return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
@@ -284,16 +231,12 @@ public final class Teaching {
         if (!judged.verdict().grade().isRight()) {
             return new VerdictAnswer(judged.question(), judged.verdict(), tryAgain(judged));
         }
-        note(question.wasRightAtOnce());
-        return isAloneWithQuestion() ? plain : Answers.of(plain, advance());
-    }
-
-    private boolean isAloneWithQuestion() {
-        return underWay.peek() instanceof NamedQuestion && underWay.size() == 1;
+        underWay.note(question.wasRightAtOnce());
+        return underWay.isNamedQuestionAlone() ? plain : Answers.of(plain, next().advance());
     }
 
     /** What can be done after a wrong answer, or one that could not be read. */
-    private List<Phrase> tryAgain(Judged judged) {
+    private List<Phrase> tryAgain(JudgedAnswer judged) {
         Phrase heard = judged.question().isByEar() && judged.isRead()
                 ? Hearing.beside(
                         judged.question(),
@@ -306,54 +249,24 @@ public final class Teaching {
         return heard.isEmpty() ? List.of(now) : List.of(heard, now);
     }
 
-    /** Counts what came of a question, if it was one of a run or a lesson. */
-    private void note(boolean rightAtOnce) {
-        if (underWay.peek() instanceof QuestionRun run) {
-            run.note(rightAtOnce);
-        } else if (underWay.peek() instanceof LessonWalk walk) {
-            walk.note(rightAtOnce);
-        }
-    }
-
     /** Tells the answer to the open question, which counts as not known, and goes on. */
     public Answer tell() {
         Question told = question.question();
         question.clear();
-        note(false);
+        underWay.note(false);
         Answer way = Statement.of(told.derivation());
-        if (isAloneWithQuestion()) {
+        if (underWay.isNamedQuestionAlone()) {
             return way;
         }
         return Answers.of(
                 way,
                 firstStart().isPresent()
                         ? FirstStart.follow(firstStart().get().pass(), sitting)
-                        : afterBreak(this::advance));
+                        : afterBreak(next()::advance));
     }
 
-    /** What comes of itself once a question is done with. */
-    Answer advance() {
-        if (underWay.peek() instanceof NamedQuestion) {
-            return leaveUppermost();
-        }
-        if (underWay.peek() instanceof QuestionRun run) {
-            if (run.isOver(sitting.study().now())) {
-                return endRun();
-            }
-            question.put(run.next(sitting.seeds()), "");
-            sitting.study().ready();
-            return asked();
-        }
-        return lesson.nextBelowVerdict(sitting);
-    }
-
-    /** The uppermost is done with; what waited below goes on at once if it was in the middle of a question. */
-    Answer leaveUppermost() {
-        question.clear();
-        underWay.pop();
-        boolean goesOn =
-                underWay.peek() instanceof QuestionRun || underWay.peek() instanceof LessonWalk walk && walk.isAsking();
-        return goesOn ? advance() : new Answers(List.of());
+    NextStep next() {
+        return new NextStep(this, sitting, underWay);
     }
 
     /** What Enter does. */
@@ -387,14 +300,8 @@ public final class Teaching {
         return new LineMoves(this, sitting, underWay, lesson, room);
     }
 
-    /** Ends the run that is being taken, and says how it went; a question nobody has tried does not count. */
+    /** Ends the run that is being taken, and says how it went. */
     public Answer endRun() {
-        QuestionRun run = (QuestionRun) underWay.pop();
-        if (question.isOpen() && (question.isTried() || question.hintsGiven() > 0)) {
-            run.note(false);
-        }
-        question.clear();
-        QuestionRun.Result result = run.result();
-        return new DrillEnd(result.asked(), result.atOnce(), result.second(), result.missed());
+        return next().endRun();
     }
 }

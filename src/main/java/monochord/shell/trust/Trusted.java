@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import monochord.sound.file.WholeFile;
+import monochord.file.WholeFile;
 
 /**
  * Trusts what lies in the program's own folders, and what a learner has said yes to; whoever changes a file has to be

@@ -15,7 +15,8 @@ import monochord.shell.verb.writing.WritingVerbs;
 
 /** All verbs, in the order in which help lists them. */
 public final class Verbs {
-    private static final Map<String, String> ELSEWHERE = Map.of("practice", "practise", "recolor", "recolour");
+    private static final Map<String, String> ELSEWHERE =
+            Map.of("practice", "practise", "recolor", "recolour", "harmonize", "harmonise");
 
     private final Map<String, Verb> byWord = new LinkedHashMap<>();
 

@@ -24,6 +24,9 @@ final class ChordsReading {
 
     private record Struck(Chord chord, Beats time) {}
 
+    /** What all bars have in common. */
+    private record Frame(Beats bar, Key key, Interval sounding) {}
+
     ChordsReading(Set<Phrase> remarks) {
         this.remarks = remarks;
     }
@@ -48,10 +51,11 @@ final class ChordsReading {
 
     Progression progression(BarLengths lengths, Key key, Interval sounding) throws SheetFault {
         Chord sounds = first(lengths).plus(sounding);
+        Frame frame = new Frame(lengths.bar(), key, sounding);
         List<Bar> bars = new ArrayList<>();
         for (int i = 0; i < lengths.count(); i++) {
             List<Struck> here = within(lengths.pickup().plus(lengths.bar().times(i)), lengths.bar());
-            Bar bar = bar(here, lengths.bar(), sounds, bars.isEmpty(), key, sounding);
+            Bar bar = bar(here, frame, sounds, bars.isEmpty());
             sounds = bar.slots().get(bar.slots().size() - 1).chord();
             bars.add(bar);
         }
@@ -83,18 +87,19 @@ final class ChordsReading {
                 .toList();
     }
 
-    private static Bar bar(List<Struck> here, Beats bar, Chord before, boolean opens, Key key, Interval sounding)
-            throws SheetFault {
+    private static Bar bar(List<Struck> here, Frame frame, Chord before, boolean opens) throws SheetFault {
+        Beats bar = frame.bar();
         List<ChordEvent> slots = new ArrayList<>();
         int shares = shares(here, bar);
         int at = here.isEmpty() ? shares : place(here.get(0), bar, shares);
         if (at > 0) {
-            slots.add(new ChordEvent(before, Numeral.of(before, key), at, !opens));
+            slots.add(new ChordEvent(before, Numeral.of(before, frame.key()), at, !opens));
         }
         for (int i = 0; i < here.size(); i++) {
-            Chord chord = here.get(i).chord().plus(sounding);
+            Chord chord = here.get(i).chord().plus(frame.sounding());
             int end = i + 1 < here.size() ? place(here.get(i + 1), bar, shares) : shares;
-            slots.add(new ChordEvent(chord, Numeral.of(chord, key), end - place(here.get(i), bar, shares), false));
+            slots.add(new ChordEvent(
+                    chord, Numeral.of(chord, frame.key()), end - place(here.get(i), bar, shares), false));
         }
         return new Bar(slots, false);
     }

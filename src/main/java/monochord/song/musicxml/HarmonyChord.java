@@ -1,7 +1,6 @@
 package monochord.song.musicxml;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,14 +11,6 @@ import monochord.theory.Key;
 import monochord.theory.note.Degree;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
-import org.audiveris.proxymusic.Bass;
-import org.audiveris.proxymusic.DegreeTypeValue;
-import org.audiveris.proxymusic.Harmony;
-import org.audiveris.proxymusic.Inversion;
-import org.audiveris.proxymusic.Kind;
-import org.audiveris.proxymusic.KindValue;
-import org.audiveris.proxymusic.Numeral;
-import org.audiveris.proxymusic.Root;
 
 /**
  * The chord of a harmony element, the first where it holds several.
@@ -28,37 +19,37 @@ import org.audiveris.proxymusic.Root;
  * MusicXML 4.0, {@code kind-value}, {@code degree-alter}, {@code inversion}.
  */
 final class HarmonyChord {
-    private static final Map<KindValue, String> KINDS = new EnumMap<>(Map.ofEntries(
-            Map.entry(KindValue.MAJOR, ""),
-            Map.entry(KindValue.MINOR, "m"),
-            Map.entry(KindValue.AUGMENTED, "aug"),
-            Map.entry(KindValue.DIMINISHED, "dim"),
-            Map.entry(KindValue.DOMINANT, "7"),
-            Map.entry(KindValue.MAJOR_SEVENTH, "maj7"),
-            Map.entry(KindValue.MINOR_SEVENTH, "m7"),
-            Map.entry(KindValue.DIMINISHED_SEVENTH, "dim7"),
-            Map.entry(KindValue.AUGMENTED_SEVENTH, "7#5"),
-            Map.entry(KindValue.HALF_DIMINISHED, "m7b5"),
-            Map.entry(KindValue.MAJOR_MINOR, "m(maj7)"),
-            Map.entry(KindValue.MAJOR_SIXTH, "6"),
-            Map.entry(KindValue.MINOR_SIXTH, "m6"),
-            Map.entry(KindValue.DOMINANT_NINTH, "9"),
-            Map.entry(KindValue.MAJOR_NINTH, "maj9"),
-            Map.entry(KindValue.MINOR_NINTH, "m9"),
-            Map.entry(KindValue.DOMINANT_11_TH, "11"),
-            Map.entry(KindValue.MAJOR_11_TH, "maj11"),
-            Map.entry(KindValue.MINOR_11_TH, "m11"),
-            Map.entry(KindValue.DOMINANT_13_TH, "13"),
-            Map.entry(KindValue.MAJOR_13_TH, "maj13"),
-            Map.entry(KindValue.MINOR_13_TH, "m13"),
-            Map.entry(KindValue.SUSPENDED_SECOND, "sus2"),
-            Map.entry(KindValue.SUSPENDED_FOURTH, "sus4"),
-            Map.entry(KindValue.POWER, "5")));
+    private static final Map<String, String> KINDS = Map.ofEntries(
+            Map.entry("major", ""),
+            Map.entry("minor", "m"),
+            Map.entry("augmented", "aug"),
+            Map.entry("diminished", "dim"),
+            Map.entry("dominant", "7"),
+            Map.entry("major-seventh", "maj7"),
+            Map.entry("minor-seventh", "m7"),
+            Map.entry("diminished-seventh", "dim7"),
+            Map.entry("augmented-seventh", "7#5"),
+            Map.entry("half-diminished", "m7b5"),
+            Map.entry("major-minor", "m(maj7)"),
+            Map.entry("major-sixth", "6"),
+            Map.entry("minor-sixth", "m6"),
+            Map.entry("dominant-ninth", "9"),
+            Map.entry("major-ninth", "maj9"),
+            Map.entry("minor-ninth", "m9"),
+            Map.entry("dominant-11th", "11"),
+            Map.entry("major-11th", "maj11"),
+            Map.entry("minor-11th", "m11"),
+            Map.entry("dominant-13th", "13"),
+            Map.entry("major-13th", "maj13"),
+            Map.entry("minor-13th", "m13"),
+            Map.entry("suspended-second", "sus2"),
+            Map.entry("suspended-fourth", "sus4"),
+            Map.entry("power", "5"));
 
     private final Key key;
     private NoteName root;
-    private KindValue kind;
-    private Bass bass;
+    private String kind;
+    private SheetElement bass;
     private int inversion;
     private List<NoteName> tones = List.of();
 
@@ -71,10 +62,10 @@ final class HarmonyChord {
      *
      * @param key for roots written as numerals
      */
-    static Optional<Chord> of(Harmony harmony, Key key) throws SheetFault {
+    static Optional<Chord> of(SheetElement harmony, Key key) throws SheetFault {
         HarmonyChord reading = new HarmonyChord(key);
-        for (Object part : harmony.getHarmonyChord()) {
-            boolean second = (part instanceof Root || part instanceof Numeral) && reading.root != null;
+        for (SheetElement part : harmony.parts()) {
+            boolean second = (part.name().equals("root") || part.name().equals("numeral")) && reading.root != null;
             if (second) {
                 break;
             }
@@ -83,33 +74,29 @@ final class HarmonyChord {
         return reading.chord();
     }
 
-    private void take(Object part) throws SheetFault {
-        if (part instanceof Root one && one.getRootStep() != null) {
-            root = Figures.note(one.getRootStep().getValue(), one.getRootAlter());
-        } else if (part instanceof Numeral one && one.getNumeralRoot() != null) {
-            root = numeralRoot(one);
-        } else if (part instanceof Kind one) {
-            kind = one.getValue();
-            tones = kindTones();
-        } else if (part instanceof Bass one) {
-            bass = one;
-        } else if (part instanceof Inversion one) {
-            inversion = Figures.whole(one.getValue(), 6, Phrase.of("an inversion"));
-        } else if (part instanceof org.audiveris.proxymusic.Degree one && root != null) {
-            degree(one);
+    private void take(SheetElement part) throws SheetFault {
+        switch (part.name()) {
+            case "root" ->
+                root = part.has("root-step") ? Figures.note(part.text("root-step"), part.text("root-alter")) : root;
+            case "numeral" -> root = part.has("numeral-root") ? numeralRoot(part) : root;
+            case "kind" -> {
+                kind = part.text();
+                tones = kindTones();
+            }
+            case "bass" -> bass = part;
+            case "inversion" -> inversion = Figures.whole(part.text(), 6, Phrase.of("an inversion"));
+            case "degree" -> degree(part);
+            default -> {}
         }
     }
 
-    private NoteName numeralRoot(Numeral numeral) throws SheetFault {
-        int number = numeral.getNumeralRoot().getValue();
-        if (number < 1 || number > 7) {
+    private NoteName numeralRoot(SheetElement numeral) throws SheetFault {
+        int number = Figures.whole(numeral.text("numeral-root"), 7, Phrase.of("a numeral"));
+        if (number < 1) {
             return null;
         }
-        int alter = numeral.getNumeralAlter() == null
-                ? 0
-                : Figures.whole(numeral.getNumeralAlter().getValue(), 3, Phrase.of("an accidental"));
         NoteName own = key.note(number);
-        return NoteName.of(own.letter(), own.alteration() + alter);
+        return NoteName.of(own.letter(), own.alteration() + Figures.accidental(numeral.text("numeral-alter")));
     }
 
     private List<NoteName> kindTones() {
@@ -119,28 +106,26 @@ final class HarmonyChord {
         String suffix = KINDS.get(kind);
         return suffix != null
                 ? new ArrayList<>(new Chord(root, ChordKind.parse(suffix)).tones())
-                : kind == KindValue.OTHER ? new ArrayList<>(List.of(root)) : List.of();
+                : kind.equals("other") ? new ArrayList<>(List.of(root)) : List.of();
     }
 
-    private void degree(org.audiveris.proxymusic.Degree degree) throws SheetFault {
-        if (degree.getDegreeValue() == null || degree.getDegreeType() == null || tones.isEmpty()) {
+    private void degree(SheetElement degree) throws SheetFault {
+        String type = degree.text("degree-type");
+        if (root == null || !degree.has("degree-value") || type == null || tones.isEmpty()) {
             return;
         }
-        int number = Math.abs(Figures.whole(degree.getDegreeValue().getValue(), 13, Phrase.of("a chord degree")));
-        int alter = degree.getDegreeAlter() == null
-                ? 0
-                : Figures.whole(degree.getDegreeAlter().getValue(), 3, Phrase.of("an accidental"));
+        int number = Math.abs(Figures.whole(degree.text("degree-value"), 13, Phrase.of("a chord degree")));
+        int alter = Figures.accidental(degree.text("degree-alter"));
         int step = Math.max(0, number - 1) % 7 + 1;
         Optional<NoteName> there =
                 tones.stream().filter(tone -> stepOf(tone) == step).findFirst();
-        DegreeTypeValue type = degree.getDegreeType().getValue();
-        if (type != DegreeTypeValue.ADD) {
+        if (!type.equals("add")) {
             there.ifPresent(tones::remove);
         }
-        if (type == DegreeTypeValue.ALTER && there.isPresent()) {
+        if (type.equals("alter") && there.isPresent()) {
             NoteName old = there.get();
             tones.add(NoteName.of(old.letter(), old.alteration() + alter));
-        } else if (type != DegreeTypeValue.SUBTRACT) {
+        } else if (!type.equals("subtract")) {
             tones.add(root.plus(Degree.of(step, alter - (step == 7 ? 1 : 0)).interval()));
         }
     }
@@ -161,8 +146,8 @@ final class HarmonyChord {
     }
 
     private NoteName bassNote(ChordKind found) throws SheetFault {
-        if (bass != null && bass.getBassStep() != null) {
-            return Figures.note(bass.getBassStep().getValue(), bass.getBassAlter());
+        if (bass != null && bass.has("bass-step")) {
+            return Figures.note(bass.text("bass-step"), bass.text("bass-alter"));
         }
         List<Interval> intervals = found.intervals();
         return inversion > 0 && inversion < intervals.size() ? root.plus(intervals.get(inversion)) : root;

@@ -1,7 +1,5 @@
 package monochord.song.musicxml;
 
-import jakarta.xml.bind.JAXBContext;
-import jakarta.xml.bind.JAXBException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -11,7 +9,6 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import monochord.text.Phrase;
-import org.audiveris.proxymusic.ScorePartwise;
 
 /**
  * Reads a lead sheet from a MusicXML file, partwise and not compressed, up to 10 MB.
@@ -27,19 +24,6 @@ import org.audiveris.proxymusic.ScorePartwise;
 public final class LeadSheetFile {
     private static final long LARGEST = 10L << 20;
     private static final String ROOT = "score-partwise";
-
-    /** What the library knows of the format: slow to set up, so once, when the first file is read. */
-    private static final class Format {
-        static final JAXBContext KNOWN = known();
-
-        private static JAXBContext known() {
-            try {
-                return JAXBContext.newInstance(ScorePartwise.class);
-            } catch (JAXBException missing) {
-                throw new IllegalStateException("the MusicXML library is not whole", missing);
-            }
-        }
-    }
 
     private LeadSheetFile() {}
 
@@ -71,20 +55,13 @@ public final class LeadSheetFile {
         }
     }
 
-    private static ScorePartwise score(Path file) throws IOException {
+    private static SheetElement score(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
             XMLStreamReader reader = factory().createXMLStreamReader(in);
             toRoot(reader);
-            return Format.KNOWN
-                    .createUnmarshaller()
-                    .unmarshal(reader, ScorePartwise.class)
-                    .getValue();
+            return SheetElement.read(reader);
         } catch (XMLStreamException broken) {
             throw broken(broken.getLocation());
-        } catch (JAXBException wrong) {
-            throw wrong.getLinkedException() instanceof XMLStreamException broken
-                    ? broken(broken.getLocation())
-                    : new SheetFault(Phrase.of("it is not MusicXML that could be read"));
         }
     }
 

@@ -1,6 +1,5 @@
 package monochord.song.musicxml;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,40 +13,34 @@ import monochord.theory.note.Beats;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
-import org.audiveris.proxymusic.Attributes;
-import org.audiveris.proxymusic.Backup;
-import org.audiveris.proxymusic.Barline;
-import org.audiveris.proxymusic.Forward;
-import org.audiveris.proxymusic.Harmony;
-import org.audiveris.proxymusic.Note;
-import org.audiveris.proxymusic.ScorePartwise;
-import org.audiveris.proxymusic.ScorePartwise.Part;
-import org.audiveris.proxymusic.ScorePartwise.Part.Measure;
-import org.audiveris.proxymusic.Transpose;
 
 /** Walks through the measures of one part and keeps its tune, its chords and its key. */
 final class SheetReading {
+    private static final String MEASURE = "measure";
+    private static final String NOTE = "note";
+    private static final String HARMONY = "harmony";
+    private static final String DURATION = "duration";
     private static final int FARTHEST_TRANSPOSITION = 48;
     private static final int MOST_SIGNS = 7;
 
-    private final ScorePartwise score;
+    private final SheetElement score;
     private final Set<Phrase> remarks = new LinkedHashSet<>();
     private final TuneReading tune = new TuneReading(remarks);
     private final ChordsReading chords = new ChordsReading(remarks);
     private final List<Beats> bars = new ArrayList<>();
-    private BigDecimal divisions = BigDecimal.ONE;
+    private String divisions = "1";
     private Interval sounding = Interval.UNISON;
     private Key key;
     private Beats barStart = Beats.ZERO;
     private Beats now = Beats.ZERO;
     private Beats reached = Beats.ZERO;
 
-    SheetReading(ScorePartwise score) {
+    SheetReading(SheetElement score) {
         this.score = score;
     }
 
     LeadSheet sheet() throws SheetFault {
-        for (Measure measure : part().getMeasure()) {
+        for (SheetElement measure : part().parts(MEASURE)) {
             measure(measure);
         }
         BarLengths lengths = BarLengths.of(bars);
@@ -61,14 +54,14 @@ final class SheetReading {
     }
 
     /** The first part with notes; one with chord symbols goes before one without. */
-    private Part part() throws SheetFault {
-        List<Part> parts =
-                score.getPart().stream().filter(part -> holds(part, Note.class)).toList();
+    private SheetElement part() throws SheetFault {
+        List<SheetElement> parts =
+                score.parts("part").stream().filter(part -> holds(part, NOTE)).toList();
         if (parts.isEmpty()) {
             throw new SheetFault(Phrase.of("no notes stand in it"));
         }
-        Part first = parts.stream()
-                .filter(part -> holds(part, Harmony.class))
+        SheetElement first = parts.stream()
+                .filter(part -> holds(part, HARMONY))
                 .findFirst()
                 .orElseThrow(() -> new SheetFault(Phrase.of("no chord symbols stand over its notes")));
         if (parts.size() > 1) {
@@ -77,34 +70,37 @@ final class SheetReading {
         return first;
     }
 
-    private static boolean holds(Part part, Class<?> kind) {
-        return part.getMeasure().stream()
-                .anyMatch(measure -> measure.getNoteOrBackupOrForward().stream().anyMatch(kind::isInstance));
+    private static boolean holds(SheetElement part, String kind) {
+        return part.parts(MEASURE).stream().anyMatch(measure -> measure.has(kind));
     }
 
-    private void measure(Measure measure) throws SheetFault {
+    private void measure(SheetElement measure) throws SheetFault {
         barStart = reached;
         now = reached;
-        for (Object part : measure.getNoteOrBackupOrForward()) {
+        for (SheetElement part : measure.parts()) {
             take(part);
             reached = reached.longerOf(now);
         }
         bars.add(reached.minus(barStart));
     }
 
-    private void take(Object part) throws SheetFault {
-        if (part instanceof Note note) {
-            note(note);
-        } else if (part instanceof Harmony harmony) {
-            harmony(harmony);
-        } else if (part instanceof Attributes attributes) {
-            attributes(attributes);
-        } else if (part instanceof Forward forward) {
-            go(Figures.beats(forward.getDuration(), divisions));
-        } else if (part instanceof Backup backup) {
-            Beats back = Figures.beats(backup.getDuration(), divisions);
-            now = back.compareTo(now.minus(barStart)) > 0 ? barStart : now.minus(back);
-        } else if (part instanceof Barline line && line.getRepeat() != null) {
+    private void take(SheetElement part) throws SheetFault {
+        switch (part.name()) {
+            case NOTE -> note(part);
+            case HARMONY -> harmony(part);
+            case "attributes" -> attributes(part);
+            case "forward" -> go(Figures.beats(part.text(DURATION), divisions));
+            case "backup" -> {
+                Beats back = Figures.beats(part.text(DURATION), divisions);
+                now = back.compareTo(now.minus(barStart)) > 0 ? barStart : now.minus(back);
+            }
+            case "barline" -> barline(part);
+            default -> {}
+        }
+    }
+
+    private void barline(SheetElement line) {
+        if (line.has("repeat")) {
             remarks.add(Phrase.sentence("Repeats are not played out: each bar is read once."));
         }
     }
@@ -113,32 +109,32 @@ final class SheetReading {
         now = Figures.counted(now.plus(beats));
     }
 
-    private void note(Note note) throws SheetFault {
-        if (note.getGrace() != null || note.getCue() != null) {
+    private void note(SheetElement note) throws SheetFault {
+        if (note.has("grace") || note.has("cue")) {
             remarks.add(Phrase.sentence("Grace and cue notes are left out."));
             return;
         }
-        Beats beats = Figures.beats(note.getDuration(), divisions);
+        Beats beats = Figures.beats(note.text(DURATION), divisions);
         tune.take(note, now, beats);
-        if (note.getChord() == null) {
+        if (!note.has("chord")) {
             go(beats);
         }
     }
 
-    private void harmony(Harmony harmony) throws SheetFault {
-        BigDecimal offset =
-                harmony.getOffset() == null ? null : harmony.getOffset().getValue();
-        Beats later = offset == null || offset.signum() < 0 ? Beats.ZERO : Figures.beats(offset, divisions);
+    private void harmony(SheetElement harmony) throws SheetFault {
+        String offset = harmony.text("offset");
+        boolean later = offset != null && !offset.startsWith("-");
+        Beats start = later ? now.plus(Figures.beats(offset, divisions)) : now;
         Key written = key == null ? Key.major(NoteName.C) : key;
-        chords.take(HarmonyChord.of(harmony, written), now.plus(later));
+        chords.take(HarmonyChord.of(harmony, written), start);
     }
 
-    private void attributes(Attributes attributes) throws SheetFault {
-        divisions = attributes.getDivisions() == null ? divisions : attributes.getDivisions();
-        for (org.audiveris.proxymusic.Key one : attributes.getKey()) {
+    private void attributes(SheetElement attributes) throws SheetFault {
+        divisions = attributes.has("divisions") ? attributes.text("divisions") : divisions;
+        for (SheetElement one : attributes.parts("key")) {
             key(one);
         }
-        for (Transpose one : attributes.getTranspose()) {
+        for (SheetElement one : attributes.parts("transpose")) {
             Interval moved = transposition(one);
             if (!moved.equals(sounding) && !bars.isEmpty()) {
                 throw new SheetFault(Phrase.of("its transposition changes in bar {0}", bars.size() + 1));
@@ -147,13 +143,13 @@ final class SheetReading {
         }
     }
 
-    private void key(org.audiveris.proxymusic.Key written) throws SheetFault {
+    private void key(SheetElement written) throws SheetFault {
         if (key != null) {
             remarks.add(Phrase.sentence("The key changes on the way; all is read in the first."));
             return;
         }
-        int fifths = Figures.whole(written.getFifths(), MOST_SIGNS, Phrase.of("a key signature"));
-        Mode mode = mode(written.getMode());
+        int fifths = Figures.whole(written.text("fifths"), MOST_SIGNS, Phrase.of("a key signature"));
+        Mode mode = mode(written.text("mode"));
         key = new Key(NoteName.at(fifths - mode.flattest() + Mode.IONIAN.flattest()), mode);
     }
 
@@ -166,12 +162,12 @@ final class SheetReading {
         }
     }
 
-    private static Interval transposition(Transpose written) throws SheetFault {
-        int halfSteps = Figures.whole(written.getChromatic(), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"));
-        int letters = written.getDiatonic() == null
-                ? Math.round(halfSteps * 7 / 12f)
-                : Figures.whole(written.getDiatonic(), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"));
-        int octaves = Figures.whole(written.getOctaveChange(), 4, Phrase.of("a transposition"));
+    private static Interval transposition(SheetElement written) throws SheetFault {
+        int halfSteps = Figures.whole(written.text("chromatic"), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"));
+        int letters = written.has("diatonic")
+                ? Figures.whole(written.text("diatonic"), FARTHEST_TRANSPOSITION, Phrase.of("a transposition"))
+                : Math.round(halfSteps * 7 / 12f);
+        int octaves = Figures.whole(written.text("octave-change"), 4, Phrase.of("a transposition"));
         return new Interval(7 * halfSteps - 12 * letters, 7 * letters - 4 * halfSteps + octaves);
     }
 
@@ -185,8 +181,8 @@ final class SheetReading {
     }
 
     private String title() {
-        String work = score.getWork() == null ? null : score.getWork().getWorkTitle();
-        String title = work != null ? work : score.getMovementTitle();
-        return title == null ? "" : SafeText.oneLine(title.strip());
+        String work = score.part("work").map(named -> named.text("work-title")).orElse(null);
+        String title = work != null ? work : score.text("movement-title");
+        return title == null ? "" : SafeText.oneLine(title);
     }
 }

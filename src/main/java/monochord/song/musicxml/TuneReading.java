@@ -9,11 +9,13 @@ import monochord.text.Phrase;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Interval;
 import monochord.theory.note.Pitch;
-import org.audiveris.proxymusic.Note;
-import org.audiveris.proxymusic.StartStop;
 
 /** Gathers the tune: one voice, the top of notes struck together, ties joined. */
 final class TuneReading {
+    private static final String TIE_BEGINS = "start";
+    private static final String TIE_ENDS = "stop";
+    private static final int LARGEST_OCTAVE = 1_000_000;
+
     private final List<Melody.Note> notes = new ArrayList<>();
     private final Set<Phrase> remarks;
     private String voice;
@@ -23,18 +25,18 @@ final class TuneReading {
         this.remarks = remarks;
     }
 
-    void take(Note note, Beats start, Beats beats) throws SheetFault {
-        if (note.getPitch() == null || beats.isZero() && note.getChord() == null) {
-            tied &= note.getRest() == null;
+    void take(SheetElement note, Beats start, Beats beats) throws SheetFault {
+        if (!note.has("pitch") || beats.isZero() && !note.has("chord")) {
+            tied &= !note.has("rest");
             return;
         }
-        String its = note.getVoice() == null ? "1" : note.getVoice();
+        String its = note.has("voice") ? note.text("voice") : "1";
         voice = voice == null ? its : voice;
         if (!voice.equals(its)) {
             remarks.add(Phrase.sentence("Only the first voice is read."));
-        } else if (note.getChord() != null) {
+        } else if (note.has("chord")) {
             remarks.add(Phrase.sentence("Of notes struck together the top one is read."));
-            raise(pitch(note), isTied(note, StartStop.START));
+            raise(pitch(note), isTied(note, TIE_BEGINS));
         } else {
             add(note, start, beats);
         }
@@ -51,14 +53,14 @@ final class TuneReading {
         }
     }
 
-    private void add(Note note, Beats start, Beats beats) throws SheetFault {
+    private void add(SheetElement note, Beats start, Beats beats) throws SheetFault {
         Pitch pitch = pitch(note);
         int last = notes.size() - 1;
         if (last >= 0 && start.compareTo(notes.get(last).end()) < 0) {
             throw new SheetFault(Phrase.of("two notes of one voice sound at once"));
         }
         boolean joins = tied
-                && isTied(note, StartStop.STOP)
+                && isTied(note, TIE_ENDS)
                 && last >= 0
                 && notes.get(last).pitch().equals(pitch);
         if (joins && notes.get(last).end().equals(start)) {
@@ -68,23 +70,23 @@ final class TuneReading {
         } else {
             notes.add(new Melody.Note(pitch, start, beats));
         }
-        tied = isTied(note, StartStop.START);
+        tied = isTied(note, TIE_BEGINS);
         if (notes.size() > Melody.MOST) {
             throw new SheetFault(Phrase.of("it has more than {0} notes", Melody.MOST));
         }
     }
 
-    private static boolean isTied(Note note, StartStop way) {
-        return note.getTie().stream().anyMatch(tie -> tie.getType() == way);
+    private static boolean isTied(SheetElement note, String way) {
+        return note.parts("tie").stream().anyMatch(tie -> way.equals(tie.type()));
     }
 
-    private static Pitch pitch(Note note) throws SheetFault {
-        org.audiveris.proxymusic.Pitch written = note.getPitch();
-        int octave = written.getOctave();
+    private static Pitch pitch(SheetElement note) throws SheetFault {
+        SheetElement written = note.part("pitch").orElseThrow();
+        int octave = Figures.whole(written.text("octave"), LARGEST_OCTAVE, Phrase.of("an octave"));
         if (octave < 0 || octave > 9) {
             throw new SheetFault(Phrase.of("a note in it has the octave {0}; 0 to 9 are in use", octave));
         }
-        return new Pitch(Figures.note(written.getStep(), written.getAlter()), octave);
+        return new Pitch(Figures.note(written.text("step"), written.text("alter")), octave);
     }
 
     Melody melody(BarLengths lengths, Interval sounding) throws SheetFault {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequence;
+import monochord.file.WholeFile;
 
 /** A sequence as a Standard MIDI File, format 1. */
 public final class MidiFile {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import javax.sound.midi.Sequence;
+import monochord.file.WholeFile;
 import monochord.sound.Performance;
 
 /** A sequence as sound: a WAV file, 44,100 Hz, 16 bits, stereo. */

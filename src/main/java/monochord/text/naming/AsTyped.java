@@ -15,7 +15,7 @@ import monochord.theory.note.Unreadable;
  *
  * @param changes from the first to the second
  */
-public record AsTyped(String typed, String english, NoteNaming naming, List<Change> changes) {
+public record AsTyped(String typed, String english, NoteNaming naming, List<Renaming> changes) {
     public AsTyped {
         changes = List.copyOf(changes);
     }
@@ -26,8 +26,8 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
     }
 
     private static AsTyped of(String typed, NoteNaming naming, IntPredicate stays) {
-        List<Change> changes = naming == NoteNaming.ENGLISH ? List.of() : new Finder(typed, naming, stays).changes();
-        return new AsTyped(typed, Change.all(changes, typed), naming, changes);
+        List<Renaming> changes = naming == NoteNaming.ENGLISH ? List.of() : new Finder(typed, naming, stays).changes();
+        return new AsTyped(typed, Renaming.all(changes, typed), naming, changes);
     }
 
     /**
@@ -46,7 +46,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
     /** The place in what was typed of a place in the English line, both from 0. */
     public int typedPlace(int place) {
         int grown = 0;
-        for (Change change : changes) {
+        for (Renaming change : changes) {
             int from = change.from() + grown;
             int to = from + change.by().length();
             if (place < from) {
@@ -60,7 +60,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
     }
 
     /** The first change at this place of what was typed, or around it. */
-    public Optional<Change> changeAt(int place) {
+    public Optional<Renaming> changeAt(int place) {
         return changes.stream()
                 .filter(change -> change.from() <= place && place <= change.to())
                 .findFirst();
@@ -118,7 +118,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
         private final String text;
         private final NoteNaming naming;
         private final IntPredicate stays;
-        private final List<Change> changes = new ArrayList<>();
+        private final List<Renaming> changes = new ArrayList<>();
         private int ended = -1;
 
         Finder(String text, NoteNaming naming, IntPredicate stays) {
@@ -127,7 +127,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
             this.stays = stays;
         }
 
-        List<Change> changes() {
+        List<Renaming> changes() {
             int place = 0;
             while (place < text.length()) {
                 place = isFree(place) && !stays.test(place) ? Math.max(place + 1, name(place)) : place + 1;
@@ -163,7 +163,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Chan
 
         private int take(int place, Found name, int end) {
             if (!isEnglish(place, name)) {
-                changes.add(new Change(place, name.end(), name.name().toString()));
+                changes.add(new Renaming(place, name.end(), name.name().toString()));
             }
             ended = end;
             return end == name.end() ? NameWords.mode(naming, text, end, changes) : end;

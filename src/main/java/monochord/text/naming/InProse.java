@@ -29,7 +29,7 @@ public final class InProse {
 
     private final String text;
     private final Signs signs;
-    private final List<Change> changes = new ArrayList<>();
+    private final List<Renaming> changes = new ArrayList<>();
 
     private InProse(String text, Signs signs) {
         this.text = text;
@@ -38,31 +38,31 @@ public final class InProse {
 
     /** The sentence in these names; its accidentals are as printed or, where the signs ask for it, in ASCII. */
     public static String of(String text, Signs signs) {
-        return Change.all(changes(text, signs), text);
+        return Renaming.all(changes(text, signs), text);
     }
 
     /** The same but for what stands between quotation marks, which is what the learner typed. */
     public static String around(String text, Signs signs) {
         Matcher quotes = QUOTED.matcher(text);
-        List<Change> changes = new ArrayList<>(changes(text, signs));
+        List<Renaming> changes = new ArrayList<>(changes(text, signs));
         while (quotes.find()) {
             int from = quotes.start();
             int to = quotes.end();
             changes.removeIf(change -> change.from() >= from && change.to() <= to);
         }
-        return Change.all(changes, text);
+        return Renaming.all(changes, text);
     }
 
     /** What has to change, in order. */
-    public static List<Change> changes(String text, Signs signs) {
+    public static List<Renaming> changes(String text, Signs signs) {
         return signs.naming() == NoteNaming.ENGLISH ? List.of() : new InProse(text, signs).all();
     }
 
-    private List<Change> all() {
+    private List<Renaming> all() {
         int place = 0;
         Matcher letters = LETTERS.matcher(text);
         if (letters.find()) {
-            changes.add(new Change(letters.start(), letters.end(), allNames(letters.group(1) != null)));
+            changes.add(new Renaming(letters.start(), letters.end(), allNames(letters.group(1) != null)));
             place = letters.end();
         }
         while (place < text.length()) {
@@ -131,7 +131,7 @@ public final class InProse {
         boolean spelledOut = found.end() == place + 1 && end == found.end() && words.lookingAt();
         int to = spelledOut ? words.end() : found.end();
         NoteName name = spelledOut ? NoteName.of(found.name().letter(), alteration(words)) : found.name();
-        changes.add(new Change(place, to, name.write(signs)));
+        changes.add(new Renaming(place, to, name.write(signs)));
         return spelledOut ? to : end;
     }
 

@@ -30,12 +30,12 @@ final class NameWords {
     }
 
     /** Says major or minor where that is said behind a name, and where to go on. */
-    static int mode(NoteNaming naming, String text, int from, List<Change> changes) {
+    static int mode(NoteNaming naming, String text, int from, List<Renaming> changes) {
         Matcher mode = MODE.matcher(text).region(from, text.length());
         if (naming == NoteNaming.ENGLISH || !mode.lookingAt()) {
             return from;
         }
-        changes.add(new Change(from, mode.end(), mode.group(1) == null ? " minor" : " major"));
+        changes.add(new Renaming(from, mode.end(), mode.group(1) == null ? " minor" : " major"));
         return mode.end();
     }
 }

@@ -28,16 +28,16 @@ public final class ToType {
             return english;
         }
         Signs signs = new Signs(true, naming);
-        List<Change> changes = new ArrayList<>();
+        List<Renaming> changes = new ArrayList<>();
         Matcher music = MUSIC.matcher(english);
         while (music.find()) {
             root(music.group()).ifPresent(root -> {
-                changes.add(new Change(
+                changes.add(new Renaming(
                         music.start(), music.start() + root.end(), root.name().write(signs)));
                 bass(music.group(), music.start(), signs, changes);
             });
         }
-        return Change.all(changes, english);
+        return Renaming.all(changes, english);
     }
 
     /** The name that a note, a pitch or a chord begins with. */
@@ -60,13 +60,13 @@ public final class ToType {
         }
     }
 
-    private static void bass(String word, int start, Signs signs, List<Change> changes) {
+    private static void bass(String word, int start, Signs signs, List<Renaming> changes) {
         int slash = word.lastIndexOf('/');
         if (slash >= 0) {
             NoteNaming.ENGLISH.find(word, slash + 1).stream()
                     .filter(bass -> bass.end() == word.length())
                     .findFirst()
-                    .ifPresent(bass -> changes.add(new Change(
+                    .ifPresent(bass -> changes.add(new Renaming(
                             start + slash + 1, start + bass.end(), bass.name().write(signs))));
         }
     }

@@ -1,5 +1,6 @@
 package monochord.theory.note;
 
+import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
 
 /** Reads a text from left to right, knows what the text is meant to be, and says where it stops making sense. */
@@ -97,6 +98,12 @@ public final class Cursor {
         return ahead(wanted) && isDigitAt(place + wanted.length());
     }
 
+    /** Whether this text follows, and behind it one of these characters. */
+    public boolean aheadThenAny(String wanted, String characters) {
+        int behind = place + wanted.length();
+        return ahead(wanted) && behind < text.length() && characters.indexOf(text.charAt(behind)) >= 0;
+    }
+
     private boolean isDigitAt(int index) {
         return index < text.length() && text.charAt(index) >= '0' && text.charAt(index) <= '9';
     }
@@ -123,6 +130,15 @@ public final class Cursor {
     public String takeWhile(IntPredicate wanted) {
         int start = place;
         while (!atEnd() && wanted.test(text.charAt(place))) {
+            place++;
+        }
+        return text.substring(start, place);
+    }
+
+    /** Takes characters until this holds, or to the end. */
+    public String takeUntil(BooleanSupplier there) {
+        int start = place;
+        while (!atEnd() && !there.getAsBoolean()) {
             place++;
         }
         return text.substring(start, place);

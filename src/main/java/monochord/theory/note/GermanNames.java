@@ -36,30 +36,29 @@ final class GermanNames {
         }
         char english = letter == 'H' ? 'B' : letter;
         List<Found> found = new ArrayList<>(NoteNaming.signed(english, text, from + 1, true));
-        addAll(found, english, 1, SHARP, text, from + 1);
+        addAll(found, english, new Ending(SHARP, 1, 0), text, from + 1);
         boolean vowel = letter == 'A' || letter == 'E';
         if (vowel && startsWith(text, from + 1, "s")) {
             found.add(0, new Found(NoteName.of(english, -1), from + 2));
-            addAll(found, english, -1, FLAT, text, from + 2, -1);
-            addAll(found, english, -1, "as", text, from + 2, -1);
+            addAll(found, english, new Ending(FLAT, -1, -1), text, from + 2);
+            addAll(found, english, new Ending("as", -1, -1), text, from + 2);
         } else if (!vowel) {
-            addAll(found, english, -1, FLAT, text, from + 1);
+            addAll(found, english, new Ending(FLAT, -1, 0), text, from + 1);
         }
         return found;
     }
 
-    private static void addAll(List<Found> found, char letter, int step, String ending, String text, int from) {
-        addAll(found, letter, step, ending, text, from, 0);
-    }
+    /** An ending that is said once for each sharp or flat, behind so many that are said already. */
+    private record Ending(String text, int step, int before) {}
 
-    private static void addAll(
-            List<Found> found, char letter, int step, String ending, String text, int from, int before) {
-        int alteration = before;
+    private static void addAll(List<Found> found, char letter, Ending ending, String text, int from) {
+        int alteration = ending.before;
+        int length = ending.text.length();
         for (int place = from;
-                startsWith(text, place, ending) && Math.abs(alteration) < Cursor.MOST_ACCIDENTALS;
-                place += ending.length()) {
-            alteration += step;
-            found.add(0, new Found(NoteName.of(letter, alteration), place + ending.length()));
+                startsWith(text, place, ending.text) && Math.abs(alteration) < Cursor.MOST_ACCIDENTALS;
+                place += length) {
+            alteration += ending.step;
+            found.add(0, new Found(NoteName.of(letter, alteration), place + length));
         }
     }
 

@@ -21,12 +21,12 @@ import monochord.theory.note.Signs;
  * notch or block, its role beside it on the free side: over a black key, under a white one.
  */
 final class KeyboardDrawing {
-    private final Keys keys;
+    private final KeyboardRange keys;
     private final Reader reader;
     private final Signs signs;
     private final Map<Integer, Marked> marked = new HashMap<>();
 
-    KeyboardDrawing(Keys keys, Reader reader, List<Marked> marks) {
+    KeyboardDrawing(KeyboardRange keys, Reader reader, List<Marked> marks) {
         this.keys = keys;
         this.reader = reader;
         this.signs = reader.signs();
@@ -84,14 +84,16 @@ final class KeyboardDrawing {
 
     private Row names(boolean black) {
         Row row = new Row(true);
-        keys.all().filter(key -> Keys.isBlack(key) == black).forEach(key -> row.put(keys.column(key), sign(key)));
+        keys.all()
+                .filter(key -> KeyboardRange.isBlack(key) == black)
+                .forEach(key -> row.put(keys.column(key), sign(key)));
         return row;
     }
 
     private Span sign(int key) {
         Marked mark = marked.get(key);
         return mark == null
-                ? new Span(unmarked(signs, Keys.isBlack(key)), Style.QUIET)
+                ? new Span(unmarked(signs, KeyboardRange.isBlack(key)), Style.QUIET)
                 : new Span(mark.pitch().name().write(signs), mark.role().style());
     }
 
@@ -103,7 +105,7 @@ final class KeyboardDrawing {
     private Row roles(boolean black) {
         Row row = new Row();
         marked.values().stream()
-                .filter(mark -> Keys.isBlack(mark.key()) == black)
+                .filter(mark -> KeyboardRange.isBlack(mark.key()) == black)
                 .forEach(mark -> row.put(
                         keys.column(mark.key()),
                         new Span(mark.role().label(reader), mark.role().style())));

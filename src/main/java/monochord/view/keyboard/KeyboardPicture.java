@@ -82,7 +82,7 @@ public final class KeyboardPicture {
     }
 
     /** The best one first: whole groups of black keys before broad keys. */
-    static List<Keys> stretches(List<Marked> marks, Signs signs) {
+    static List<KeyboardRange> stretches(List<Marked> marks, Signs signs) {
         int lowest = marks.stream()
                 .min(Comparator.comparingInt(Marked::key))
                 .orElseThrow()
@@ -94,14 +94,14 @@ public final class KeyboardPicture {
         return stretches(lowest, highest, signs);
     }
 
-    static List<Keys> stretches(int lowest, int highest, Signs signs) {
+    static List<KeyboardRange> stretches(int lowest, int highest, Signs signs) {
         int[] pitches = signs.naming() == NoteNaming.ENGLISH ? PITCHES : BROAD_PITCHES;
-        List<Keys> stretches = new ArrayList<>();
+        List<KeyboardRange> stretches = new ArrayList<>();
         for (int pitch : pitches) {
-            stretches.add(Keys.grouped(lowest, highest, pitch));
+            stretches.add(KeyboardRange.grouped(lowest, highest, pitch));
         }
         for (int pitch : pitches) {
-            stretches.add(Keys.tight(lowest, highest, pitch));
+            stretches.add(KeyboardRange.tight(lowest, highest, pitch));
         }
         return stretches;
     }

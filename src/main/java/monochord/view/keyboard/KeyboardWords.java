@@ -103,17 +103,17 @@ public final class KeyboardWords {
     }
 
     /** One line a chord with its tones from the lowest up, and the tones that stay from the chord before. */
-    public static StyledText progression(List<ChordRow> rows, Reader reader, int width) {
+    public static StyledText progression(List<ChordOnKeys> rows, Reader reader, int width) {
         List<Phrase> lines = new ArrayList<>();
         List<Pitch> before = List.of();
-        for (ChordRow row : rows) {
+        for (ChordOnKeys row : rows) {
             lines.add(chordLine(row, before));
             before = row.pitches();
         }
         return lines(lines, reader, width);
     }
 
-    private static Phrase chordLine(ChordRow row, List<Pitch> before) {
+    private static Phrase chordLine(ChordOnKeys row, List<Pitch> before) {
         List<NoteName> kept = row.pitches().stream()
                 .filter(pitch -> before.stream().anyMatch(pitch::soundsLike))
                 .map(Pitch::name)

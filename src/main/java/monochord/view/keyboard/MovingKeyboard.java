@@ -33,7 +33,7 @@ public record MovingKeyboard(int lowest, int highest) {
     }
 
     /** The best stretch that has room, whatever is down, so that it is the same from picture to picture. */
-    private Optional<Keys> stretch(Signs signs, int width) {
+    private Optional<KeyboardRange> stretch(Signs signs, int width) {
         return width < KeyboardPicture.NARROWEST
                 ? Optional.empty()
                 : KeyboardPicture.stretches(lowest, highest, signs).stream()

@@ -28,7 +28,7 @@ public final class ProgressionPicture {
      *
      * @param width columns; more than 80 are not used
      */
-    public static StyledText of(List<ChordRow> rows, Reader reader, int width) {
+    public static StyledText of(List<ChordOnKeys> rows, Reader reader, int width) {
         List<Marked> marks = rows.stream().flatMap(row -> row.marked().stream()).toList();
         boolean shared = rows.stream().anyMatch(row -> KeyboardPicture.sharesKey(row.marked()));
         if (width < KeyboardPicture.NARROWEST || marks.isEmpty() || shared) {
@@ -42,9 +42,9 @@ public final class ProgressionPicture {
                 .orElseGet(() -> KeyboardWords.progression(rows, reader, width));
     }
 
-    private static List<ProgressionGrid> grids(List<ChordRow> rows, List<Marked> marks, Signs signs) {
+    private static List<ProgressionGrid> grids(List<ChordOnKeys> rows, List<Marked> marks, Signs signs) {
         List<ProgressionGrid> grids = new ArrayList<>();
-        for (Keys keys : KeyboardPicture.stretches(marks, signs)) {
+        for (KeyboardRange keys : KeyboardPicture.stretches(marks, signs)) {
             grids.add(new ProgressionGrid(rows, signs, keys, true));
             grids.add(new ProgressionGrid(rows, signs, keys, false));
         }
@@ -52,7 +52,7 @@ public final class ProgressionPicture {
     }
 
     /** One try at a grid on one stretch of keyboard. */
-    private record ProgressionGrid(List<ChordRow> rows, Signs signs, Keys keys, boolean numerals) {
+    private record ProgressionGrid(List<ChordOnKeys> rows, Signs signs, KeyboardRange keys, boolean numerals) {
         Optional<StyledText> draw() {
             int symbols =
                     widest(rows.stream().map(row -> row.chord().write(signs)).toList());
@@ -63,12 +63,12 @@ public final class ProgressionPicture {
                                             .map(row -> row.numeral().write(signs))
                                             .toList())
                             : 0);
-            Keys placed = keys.withMargin(label + 2 + keys.pitch() / 2);
+            KeyboardRange placed = keys.withMargin(label + 2 + keys.pitch() / 2);
             List<StyledLine> lines = new ArrayList<>(ruler(placed));
             if (lines.isEmpty()) {
                 return Optional.empty();
             }
-            for (ChordRow row : rows) {
+            for (ChordOnKeys row : rows) {
                 Optional<StyledLine> line = line(row, placed, label - symbols);
                 if (line.isEmpty()) {
                     return Optional.empty();
@@ -83,10 +83,12 @@ public final class ProgressionPicture {
         }
 
         /** Two lines, or none where the names of the white keys do not fit. */
-        private List<StyledLine> ruler(Keys placed) {
+        private List<StyledLine> ruler(KeyboardRange placed) {
             Row black = new Row();
             Row white = new Row(true);
-            placed.all().forEach(key -> (Keys.isBlack(key) ? black : white).put(placed.column(key), rulerSign(key)));
+            placed.all()
+                    .forEach(key ->
+                            (KeyboardRange.isBlack(key) ? black : white).put(placed.column(key), rulerSign(key)));
             int start = placed.margin() - placed.pitch() / 2;
             char string = signs.isAscii() ? '-' : '─';
             Optional<TreeMap<Integer, Span>> names = white.placed();
@@ -100,14 +102,14 @@ public final class ProgressionPicture {
         }
 
         private Span rulerSign(int key) {
-            String sign = Keys.isBlack(key)
+            String sign = KeyboardRange.isBlack(key)
                     ? KeyboardDrawing.unmarked(signs, true)
                     : NoteName.of("C D EF G A B".charAt(Math.floorMod(key, 12)), 0)
                             .write(signs);
             return new Span(sign, Style.QUIET);
         }
 
-        private Optional<StyledLine> line(ChordRow row, Keys placed, int numeralColumns) {
+        private Optional<StyledLine> line(ChordOnKeys row, KeyboardRange placed, int numeralColumns) {
             Row tones = new Row(true);
             row.marked()
                     .forEach(mark -> tones.put(
@@ -118,7 +120,7 @@ public final class ProgressionPicture {
             return tones.placed().map(at -> label(row, at, numeralColumns));
         }
 
-        private StyledLine label(ChordRow row, TreeMap<Integer, Span> tones, int numeralColumns) {
+        private StyledLine label(ChordOnKeys row, TreeMap<Integer, Span> tones, int numeralColumns) {
             if (numerals) {
                 tones.put(0, new Span(row.numeral().write(signs), Style.QUIET));
             }

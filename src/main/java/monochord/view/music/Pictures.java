@@ -54,7 +54,7 @@ final class Pictures {
 
     /** The right hand's positions, each nearest to the one before; long progressions are not drawn. */
     static StyledText progression(Progression progression, Look look) {
-        List<monochord.view.keyboard.ChordRow> drawn = drawn(progression);
+        List<monochord.view.keyboard.ChordOnKeys> drawn = drawn(progression);
         if (drawn.isEmpty()) {
             return StyledText.EMPTY;
         }
@@ -65,15 +65,15 @@ final class Pictures {
                 look);
     }
 
-    private static List<monochord.view.keyboard.ChordRow> drawn(Progression progression) {
+    private static List<monochord.view.keyboard.ChordOnKeys> drawn(Progression progression) {
         List<ChordRow> rows = ProgressionAnswer.rows(progression);
         if (rows.size() > MOST_ROWS) {
             return List.of();
         }
         List<TimedVoicing> voicings = Comping.voicings(Arrangement.changes(progression));
-        List<monochord.view.keyboard.ChordRow> drawn = new ArrayList<>();
+        List<monochord.view.keyboard.ChordOnKeys> drawn = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            drawn.add(new monochord.view.keyboard.ChordRow(
+            drawn.add(new monochord.view.keyboard.ChordOnKeys(
                     rows.get(i).numeral(),
                     rows.get(i).chord(),
                     voicings.get(i).hands().right()));

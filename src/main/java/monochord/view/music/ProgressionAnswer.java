@@ -3,13 +3,18 @@ package monochord.view.music;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.ChordNames;
 import monochord.theory.note.Notated;
+import monochord.theory.note.NoteName;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -18,6 +23,17 @@ import monochord.view.keyboard.Drawing;
 
 /** A progression as symbols and numerals, with a word on each chord that is not the key's own, and drawn. */
 public record ProgressionAnswer(Progression progression) implements Answer {
+    private static final Set<ChordKind> TERTIAN = Set.of(
+            ChordKind.MAJOR,
+            ChordKind.MINOR,
+            ChordKind.DIMINISHED,
+            ChordKind.AUGMENTED,
+            ChordKind.DOMINANT_SEVENTH,
+            ChordKind.MAJOR_SEVENTH,
+            ChordKind.MINOR_SEVENTH,
+            ChordKind.HALF_DIMINISHED,
+            ChordKind.DIMINISHED_SEVENTH);
+
     static List<ChordRow> rows(Progression progression) {
         List<ChordRow> rows = new ArrayList<>();
         for (ChordEvent slot : progression.slots()) {
@@ -39,6 +55,9 @@ public record ProgressionAnswer(Progression progression) implements Answer {
             text.lines(chords().inBlocks(look, 0));
         }
         origins().forEach(text::line);
+        oneChord()
+                .ifPresent(chord -> text.line(Phrase.sentence(
+                        "As the notes of one chord these are {0}; commas between them say so.", chord)));
         return text.build().wrapped(look.width()).plus(Pictures.progression(progression, look));
     }
 
@@ -65,6 +84,26 @@ public record ProgressionAnswer(Progression progression) implements Answer {
         return said;
     }
 
+    /** What bare letters would be as the notes of one chord: only where they stack up in thirds as a triad or a seventh. */
+    private Optional<Chord> oneChord() {
+        List<NoteName> roots = progression.slots().stream()
+                .filter(slot -> !slot.held()
+                        && !slot.chord().isInverted()
+                        && slot.chord().kind().equals(ChordKind.MAJOR))
+                .map(slot -> slot.chord().root())
+                .distinct()
+                .toList();
+        boolean bare =
+                !progression.barred() && roots.size() == progression.slots().size();
+        return bare && (roots.size() == 3 || roots.size() == 4)
+                ? ChordNames.of(roots, progression.key()).stream()
+                        .filter(name ->
+                                !name.bySound() && TERTIAN.contains(name.chord().kind()))
+                        .map(ChordNames.Name::chord)
+                        .findFirst()
+                : Optional.empty();
+    }
+
     @Override
     public List<Drawing> drawings() {
         return Pictures.drawings(progression);
@@ -75,5 +114,6 @@ public record ProgressionAnswer(Progression progression) implements Answer {
         json.put("kind", "progression")
                 .put("key", progression.key().toString())
                 .objects("chords", rows(progression), (object, row) -> row.json(object));
+        oneChord().ifPresent(chord -> json.put("oneChord", chord.toString()));
     }
 }

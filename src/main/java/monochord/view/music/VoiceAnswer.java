@@ -3,9 +3,10 @@ package monochord.view.music;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import monochord.harmony.voicing.Explanation;
 import monochord.harmony.voicing.MovementCount;
+import monochord.harmony.voicing.OtherWay;
 import monochord.harmony.voicing.Reach;
+import monochord.harmony.voicing.RootPositionComparison;
 import monochord.harmony.voicing.VoicedProgression;
 import monochord.harmony.voicing.Voicing;
 import monochord.harmony.voicing.VoicingExplanation;
@@ -82,7 +83,7 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
     }
 
     private void say(StyledText.Builder text) {
-        VoicingExplanation explanation = new VoicingExplanation(Explanation.of(best()));
+        VoicingExplanation explanation = new VoicingExplanation(RootPositionComparison.of(best()));
         List<Phrase> changes = explanation.changes();
         changes.stream().limit(MOST_CHANGES_TOLD).forEach(text::line);
         if (changes.size() > MOST_CHANGES_TOLD) {
@@ -93,17 +94,13 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
         if (!changes.isEmpty()) {
             explanation.comparison().forEach(text::line);
         }
-        text.line(costs(), Style.QUIET);
+        explanation.departures().forEach(text::line);
+        OtherWay.than(best()).forEach(other -> text.line(told(other), Style.QUIET));
         care().ifPresent(text::line);
     }
 
-    private Phrase costs() {
-        List<Integer> others = ways.subList(1, ways.size()).stream()
-                .map(way -> way.cost().total())
-                .toList();
-        return others.isEmpty()
-                ? Phrase.sentence("Cost {0}.", best().cost().total())
-                : Phrase.sentence("Cost {0}; the next best {1}.", best().cost().total(), Phrase.list(others));
+    private static Phrase told(OtherWay other) {
+        return Phrase.sentence("Another way: {0}; say {1}.", other.differs(), other.asked());
     }
 
     private Optional<Phrase> care() {
@@ -130,19 +127,24 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
 
     @Override
     public void json(Json json) {
-        Explanation explanation = Explanation.of(best());
+        RootPositionComparison comparison = RootPositionComparison.of(best());
         json.put("key", task().key().toString())
                 .put("style", task().style().toString())
                 .put("reach", task().reach().steps());
         voicings(json, best().voicings());
-        numbers(json, best().cost().total(), explanation.tally());
+        numbers(json, best().cost().total(), comparison.tally());
         json.objects(
                 "next",
                 ways.subList(1, ways.size()),
                 (next, way) -> numbers(next, way.cost().total(), way.tally()));
+        json.objects("others", OtherWay.than(best()), (object, other) -> {
+            voicings(object, other.way().voicings());
+            object.put("cost", other.way().cost().total())
+                    .put("differs", Phrase.sentence("{0}.", other.differs()).toString());
+        });
         json.object("plain", plain -> {
-            voicings(plain, explanation.plain());
-            numbers(plain, explanation.plainCost().total(), explanation.plainTally());
+            voicings(plain, comparison.plain());
+            numbers(plain, comparison.plainCost().total(), comparison.plainTally());
         });
     }
 

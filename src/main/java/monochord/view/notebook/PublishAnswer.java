@@ -36,18 +36,22 @@ public record PublishAnswer(String file, int recordings, int leftOut, int differ
                     Style.QUIET);
         }
         if (differing > 0) {
-            text.line(Phrase.counted(
-                            differing,
-                            "{0} answer is not as in the notebook; the page has the new.",
-                            "{0} answers are not as in the notebook; the page has the new.",
-                            differing)
-                    .then(Phrase.of("replay shows what differs.")));
+            text.line(whatDiffers());
         }
         if (untried > 0) {
             text.line(Phrase.of(
                     "Somebody else's Java was not run; the page shows what the notebook has. --trust runs it."));
         }
         return text.build().wrapped(look.width());
+    }
+
+    private Phrase whatDiffers() {
+        return Phrase.counted(
+                        differing,
+                        "{0} answer is not as in the notebook; the page has the new.",
+                        "{0} answers are not as in the notebook; the page has the new.",
+                        differing)
+                .then(Phrase.of("replay shows what differs."));
     }
 
     @Override

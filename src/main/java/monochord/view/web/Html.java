@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import monochord.text.SafeText;
+import org.apache.commons.text.StringEscapeUtils;
 
 /**
  * A section of a page. Whatever text goes in, what is written is that text: it can open no element and no attribute.
@@ -95,17 +96,6 @@ public sealed interface Html {
     }
 
     private static String escaped(String text) {
-        StringBuilder safe = new StringBuilder(text.length() + 16);
-        SafeText.clean(text).chars().forEach(c -> {
-            switch (c) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                case '\'' -> safe.append("&#39;");
-                default -> safe.append((char) c);
-            }
-        });
-        return safe.toString();
+        return StringEscapeUtils.escapeXml10(SafeText.clean(text));
     }
 }

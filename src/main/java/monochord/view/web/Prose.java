@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import monochord.lesson.Block;
-import monochord.lesson.Span;
+import monochord.lesson.TextRun;
 
 /** Blocks of prose as elements of a page; items that follow each other become one list. */
 final class Prose {
@@ -76,7 +76,7 @@ final class Prose {
         return block.spans().stream().map(Prose::span).toList();
     }
 
-    private static Html span(Span span) {
+    private static Html span(TextRun span) {
         return switch (span.style()) {
             case PLAIN -> Html.text(span.text());
             case EMPHASIS -> Html.element("em").holding(span.text());

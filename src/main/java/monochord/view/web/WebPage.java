@@ -88,7 +88,7 @@ public record WebPage(Phrase title, List<Section> sections, Reader reader) {
         for (Section section : sections) {
             main = section instanceof Section.Words words
                     ? main.holding(Prose.of(words.blocks()))
-                    : main.holding(Cell.of((Section.Exchange) section, ++number));
+                    : main.holding(WebExchange.of((Section.Exchange) section, ++number));
         }
         return Html.element("body").holding(main);
     }

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.voicing.cost.Cost;
+import monochord.harmony.voicing.cost.LowIntervalLimits;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
@@ -18,47 +20,53 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Each part of the formula, counted by hand. Source: the formula is our own, see {@link VoicingWeights}. */
+/** Each part of the formula, counted by hand. Source: the formula is our own, see {@link monochord.harmony.voicing.cost.VoicingWeights}. */
 class CostTest {
     private static Cost cost(String style, String chords, String voicings) {
         List<Chord> row = Stream.of(chords.split(" ")).map(Chord::parse).toList();
         VoicingTask task =
                 VoicingTask.of(row, Key.parse("C"), VoicingStyle.find(style).orElseThrow());
-        return CostFormula.of(
-                task, Stream.of(voicings.split(" / ")).map(Voicing::parse).toList());
+        return task.cost(Stream.of(voicings.split(" / ")).map(Voicing::parse).toList());
     }
 
-    /** Motion, leaps, parallels, lost, unresolved, rough, mud, thickness. */
+    /** Motion, leaps, parallels, lost, unresolved, rough, mud, thickness, register, spacing. */
     @ParameterizedTest(name = "{1}, {0}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
-            close  | C F      | C3 \\ E4 G4 C5 / F2 \\ F4 A4 C5    | 10 0   0 0  0    0 0 0
-            close  | C F      | C3 \\ E4 G4 C5 / F3 \\ F4 A4 C5    |  8 0   0 0  0    0 0 0
-            close  | C Dm     | C3 \\ G3 E4 C5 / D3 \\ A3 F4 A4    |  8 0  10 0  0    0 0 2
-            spread | C Dm     | C3 G3 \\ E4 G4 / D3 A3 \\ D4 F4    |  8 0   3 0  0    0 0 2
-            close  | G7 C     | G2 \\ F4 B4 D5 / C3 \\ E4 C5 E5    |  9 0   0 4  0    0 0 8
-            close  | G7 C     | G2 \\ F4 G4 B4 / C3 \\ E4 G4 C5    |  7 0   0 0  0    0 0 2
-            close  | G7 C     | G2 \\ F4 G4 B4 / C3 \\ G4 C5 E5    | 17 4  10 4 12    2 0 2
-            close  | G7 C     | G2 \\ B3 F4 G4 / C3 \\ G3 E4 G4    | 10 0   0 0  0    0 0 4
-            choir  | C Dm     | C3 G3 \\ E4 C5 / D3 A3 \\ F4 A4    |  8 0 1000 0  0   0 0 2
-            close  | C        | C3 \\ E3 G3 C4                     |  0 0   0 0  0    0 4 0
-            close  | C        | C3 \\ E4 G4 E5                     |  0 0   0 0  0    0 0 6
-            close  | C7       | C3 \\ E4 Bb4 C5                    |  0 0   0 0  0    0 0 2
+            close  | C F      | C3 \\ E4 G4 C5 / F2 \\ F4 A4 C5    |  8 0   0 0  0    0 0 0  0 0
+            close  | C F      | C3 \\ E4 G4 C5 / F3 \\ F4 A4 C5    |  8 0   0 0  0    0 0 0 15 0
+            close  | C Dm     | C3 \\ G3 E4 C5 / D3 \\ A3 F4 A4    |  8 1  10 0  0    0 0 2  6 0
+            spread | C Dm     | C3 G3 \\ E4 G4 / D3 A3 \\ D4 F4    |  8 0   5 0  0    0 0 2  6 0
+            close  | G7 C     | G2 \\ F4 B4 D5 / C3 \\ E4 C5 E5    |  9 0   0 4  0    0 0 10 0 0
+            close  | G7 C     | G2 \\ F4 G4 B4 / C3 \\ E4 G4 C5    |  7 0   0 0  0    0 0 4  0 0
+            close  | G7 C     | G2 \\ F4 G4 B4 / C3 \\ G4 C5 E5    | 17 7  10 4 12    2 0 4  0 0
+            close  | G7 C     | G2 \\ B3 F4 G4 / C3 \\ G3 E4 G4    | 10 0   0 0  0    0 0 6  0 2
+            close  | C G C    | C3 \\ E4 G4 C5 / G3 \\ D4 G4 B4 / C3 \\ E4 G4 C5 | 16 0 0 0 0 0 0 0 7 0
+            close  | C C      | C3 \\ E4 G4 C5 / C2 \\ E4 G4 C5    |  6 0   0 0  0    0 0 0  4 4
+            choir  | C Dm     | C3 G3 \\ E4 C5 / D3 A3 \\ F4 A4    |  8 1 1000 0 0   0 0 2  4 0
+            close  | C        | C3 \\ E3 G3 C4                     |  0 0   0 0  0    0 4 0  2 0
+            close  | C        | C3 \\ E4 G4 E5                     |  0 0   0 0  0    0 0 6  0 0
+            close  | C/E      | E2 \\ E4 G4 C5                     |  0 0   0 0  0    0 0 2  0 0
+            close  | C7       | C3 \\ E4 Bb4 C5                    |  0 0   0 0  0    0 0 4  0 2
+            with bass | Dm7 G7 | C4 E4 \\ F4 A4 / B3 D4 \\ F4 A4  |  3 0   0 0  0    0 0 0  1 2
+            with bass | Dm7   | D4 F4 \\ A4 C5                      |  0 0   0 0  0    0 0 14 3 0
             """)
     void isCountedByHand(String style, String chords, String voicings, String parts) {
         Cost cost = cost(style, chords, voicings.replace('\\', '|').replace("||", "|"));
         assertEquals(
                 parts.strip().replaceAll(" +", " "),
                 cost.motion() + " " + cost.leaps() + " " + cost.parallels() + " " + cost.lost() + " "
-                        + cost.unresolved() + " " + cost.rough() + " " + cost.mud() + " " + cost.thickness());
+                        + cost.unresolved() + " " + cost.rough() + " " + cost.mud() + " " + cost.thickness() + " "
+                        + cost.register() + " "
+                        + cost.spacing());
     }
 
     @Test
     @DisplayName("the whole is the sum of the parts")
     void theWholeIsTheSum() {
-        assertEquals(36, new Cost(1, 2, 3, 4, 5, 6, 7, 8).total());
+        assertEquals(55, new Cost(1, 2, 3, 4, 5, 6, 7, 8, 9, 10).total());
         assertEquals(
-                new Cost(2, 4, 6, 8, 10, 12, 14, 16),
-                new Cost(1, 2, 3, 4, 5, 6, 7, 8).plus(new Cost(1, 2, 3, 4, 5, 6, 7, 8)));
+                new Cost(2, 4, 6, 8, 10, 12, 14, 16, 18, 20),
+                new Cost(1, 2, 3, 4, 5, 6, 7, 8, 9, 10).plus(new Cost(1, 2, 3, 4, 5, 6, 7, 8, 9, 10)));
     }
 
     /** Source: low interval limits as music shops print them; a trade rule, not theory. */

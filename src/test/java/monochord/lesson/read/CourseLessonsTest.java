@@ -19,7 +19,7 @@ import monochord.lesson.Lesson;
 import monochord.lesson.Part;
 import monochord.lesson.Part.Ask;
 import monochord.lesson.Part.Prose;
-import monochord.lesson.Span;
+import monochord.lesson.TextRun;
 import monochord.practice.Question;
 import monochord.theory.Key;
 import org.junit.jupiter.api.BeforeAll;
@@ -52,7 +52,7 @@ class CourseLessonsTest {
                 .flatMap(prose -> prose.blocks().stream())
                 .map(Block::spans)
                 .flatMap(List::stream)
-                .map(Span::text);
+                .map(TextRun::text);
     }
 
     @Test

@@ -69,7 +69,7 @@ class EveryLessonTest {
         /** @return the last page */
         String through(LibraryEntry lesson, Key key, Learner learner) {
             sitting.settle(key);
-            Answer page = sitting.teaching().begin(lesson, Optional.of(key));
+            Answer page = LessonStart.alone(lesson, Optional.of(key), sitting);
             for (int turns = 0;
                     sitting.teaching().isInLesson() || sitting.question().isOpen();
                     turns++) {

@@ -31,7 +31,7 @@ class SittingTest {
     }
 
     private void begin(String lesson) {
-        sitting.teaching().begin(course.library().find(lesson).orElseThrow(), Optional.of(Key.parse("D major")));
+        LessonStart.alone(course.library().find(lesson).orElseThrow(), Optional.of(Key.parse("D major")), sitting);
     }
 
     private Question firstQuestionOf(String lesson) {

@@ -60,7 +60,7 @@ class ToldBeforeAskedTest {
         sitting.setDisplay(LOOK, 24);
         sitting.settle(key);
         List<String> told = new ArrayList<>();
-        StringBuilder said = new StringBuilder(text(sitting.teaching().begin(lesson, Optional.of(key))));
+        StringBuilder said = new StringBuilder(text(LessonStart.alone(lesson, Optional.of(key), sitting)));
         while (sitting.teaching().isInLesson() || sitting.question().isOpen()) {
             if (sitting.question().isOpen()) {
                 Question question = sitting.question().question();

@@ -15,7 +15,9 @@ class UsageTest {
     private static final String PLAYED =
             " [metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in] [--wav FILE] [--midi FILE]";
     private static final List<String> FORMS = List.of(
-            "key [KEY]",
+            "key [KEY], or key of MUSIC [over PROGRESSION] [in KEY], or key --file LEADSHEET",
+            "harmonise MELODY [in KEY] [metre 3/4], or harmonise [CHORDS] under NOTE [in KEY],"
+                    + " or harmonise --file LEADSHEET [--wav FILE] [--midi FILE]",
             "show CHORD, SCALE, NOTES or PROGRESSION [in KEY]",
             "name NOTES [in KEY]",
             "numeral NUMERAL, NUMBER or CHORD [in KEY]",
@@ -24,8 +26,8 @@ class UsageTest {
             "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
             "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET [--wav FILE] [--midi FILE]",
             "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
-            "voice PROGRESSION [in KEY] [close, spread, shell or choir] [reach KEYS] [melody TUNE] [--wav FILE]"
-                    + " [--midi FILE]",
+            "voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with bass] [under tune] [drop 2]"
+                    + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",

@@ -8,17 +8,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.melody.Fit;
 import monochord.text.Phrase;
-import org.audiveris.proxymusic.KindValue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LeadSheetFileTest {
     private static final Path AULD_LANG_SYNE =
@@ -107,20 +105,16 @@ class LeadSheetFileTest {
                 sheet.progression().chords().get(0));
     }
 
-    @Test
-    void leavesOutTheKindsThatHaveNoSymbolOfTheirOwn() throws IOException {
-        Map<Boolean, List<KindValue>> read = Stream.of(KindValue.values()).collect(Collectors.partitioningBy(kind -> {
-            try {
-                return read(sheet(C.replace("major", kind.value()) + whole("C")))
-                        .remarks()
-                        .isEmpty();
-            } catch (IOException refused) {
-                return false;
-            }
-        }));
+    /** Source: W3C MusicXML 4.0, kind-value, those that are left of it. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"Neapolitan", "Italian", "French", "German", "pedal", "Tristan", "other", "none", "loud"})
+    void leavesOutTheKindsThatHaveNoSymbolOfTheirOwn(String kind) throws IOException {
+        String g = C.replace(">C<", ">G<").replace("major", kind);
+        LeadSheet sheet = read(sheet(C + whole("C"), g + whole("G")));
+        assertEquals("C | . |", sheet.progression().toString());
         assertEquals(
-                Set.of("Neapolitan", "Italian", "French", "German", "pedal", "Tristan", "other", "none"),
-                read.get(false).stream().map(KindValue::value).collect(Collectors.toSet()));
+                List.of("A harmony without a chord symbol is left out; the chord before it goes on."),
+                sheet.remarks().stream().map(Phrase::toString).toList());
     }
 
     /** Source: W3C MusicXML 4.0, degree-value, degree-alter and degree-type. */
@@ -221,6 +215,26 @@ class LeadSheetFileTest {
         assertEquals(
                 "tune.musicxml: a length in it is below nothing",
                 fault(sheet(C + whole("C")).replace(">4</d", ">-4</d")));
+        assertEquals(
+                "tune.musicxml: a length in it cannot be counted",
+                fault(sheet(C + whole("C")).replace(">4</d", ">long</d")));
+        assertEquals(
+                "tune.musicxml: an octave of high cannot be read",
+                fault(sheet(C + whole("C")).replace(">4</octave", ">high</octave")));
+        assertEquals(
+                "tune.musicxml: a note in it has no letter",
+                fault(sheet(C + whole("C")).replace("<step>C", "<step>H")));
+    }
+
+    /** Numbers and texts of a length that nobody writes. */
+    @Test
+    void nothingTakesLongOrMuch() throws IOException {
+        assertEquals(
+                "tune.musicxml: a length in it cannot be counted",
+                fault(sheet(C + whole("C")).replace(">4</d", ">" + "4".repeat(1_000_000) + "</d")));
+        LeadSheet named = read(sheet(C + whole("C"))
+                .replace("<part-list/>", "<movement-title>" + "la ".repeat(100_000) + "</movement-title>"));
+        assertEquals(1000, named.title().length());
     }
 
     @Test

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import monochord.course.NamedAnswer;
+import monochord.course.JudgedAnswer;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -125,8 +125,8 @@ class AsTypedTest {
                     for (String subject : skill.subjects(key)) {
                         Question question = skill.question(key, subject);
                         String typed = InProse.of(question.expected(), Signs.MUSIC.with(naming));
-                        Grade grade = question.judge(NamedAnswer.answer(typed, question, naming)
-                                        .english())
+                        Grade grade = JudgedAnswer.of(typed, question, naming)
+                                .verdict()
                                 .grade();
                         assertEquals(Grade.RIGHT, grade, () -> naming + ", " + question + ": " + typed);
                         asked++;

@@ -72,12 +72,12 @@ class ProgressionPictureTest {
         }
     }
 
-    private static List<ChordRow> rows(List<String> chords) {
+    private static List<ChordOnKeys> rows(List<String> chords) {
         Key key = Key.parse("C major");
-        List<ChordRow> rows = new ArrayList<>();
+        List<ChordOnKeys> rows = new ArrayList<>();
         for (String row : chords) {
             Chord chord = Chord.parse(row.substring(0, row.indexOf(' ')));
-            rows.add(new ChordRow(
+            rows.add(new ChordOnKeys(
                     Numeral.of(chord, key), chord, KeyboardPictureTest.pitches(row.substring(row.indexOf(' ') + 1))));
         }
         return rows;

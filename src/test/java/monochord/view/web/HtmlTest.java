@@ -13,7 +13,7 @@ class HtmlTest {
     @Test
     void theFiveSignsThatSteerAPageAreEscaped() {
         assertEquals(
-                "<p title=\"&lt;&gt;&amp;&quot;&#39;\">&lt;&gt;&amp;&quot;&#39;</p>",
+                "<p title=\"&lt;&gt;&amp;&quot;&apos;\">&lt;&gt;&amp;&quot;&apos;</p>",
                 Html.element("p").with("title", "<>&\"'").holding("<>&\"'").write());
     }
 

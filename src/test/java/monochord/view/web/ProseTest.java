@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.stream.Collectors;
 import monochord.lesson.Block;
-import monochord.lesson.Span;
+import monochord.lesson.TextRun;
 import org.junit.jupiter.api.Test;
 
 /** Prose keeps its headings, its lists and what is set off in it. */
@@ -14,8 +14,8 @@ class ProseTest {
         return Prose.of(List.of(blocks)).stream().map(Html::write).collect(Collectors.joining());
     }
 
-    private static List<Span> plain(String text) {
-        return List.of(new Span(text, Span.Style.PLAIN));
+    private static List<TextRun> plain(String text) {
+        return List.of(new TextRun(text, TextRun.Style.PLAIN));
     }
 
     private static Block item(int depth, int number, String text) {
@@ -32,10 +32,10 @@ class ProseTest {
     @Test
     void whatIsSetOffStaysSetOff() {
         Block block = new Block.Paragraph(List.of(
-                new Span("Hold ", Span.Style.PLAIN),
-                new Span("G", Span.Style.STRONG),
-                new Span(" and ", Span.Style.EMPHASIS),
-                new Span("play", Span.Style.CODE)));
+                new TextRun("Hold ", TextRun.Style.PLAIN),
+                new TextRun("G", TextRun.Style.STRONG),
+                new TextRun(" and ", TextRun.Style.EMPHASIS),
+                new TextRun("play", TextRun.Style.CODE)));
 
         assertEquals("<p>Hold <strong>G</strong><em> and </em><code>play</code></p>", written(block));
     }

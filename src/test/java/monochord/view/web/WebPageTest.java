@@ -13,7 +13,7 @@ import monochord.Thorough;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Block;
-import monochord.lesson.Span;
+import monochord.lesson.TextRun;
 import monochord.text.MadeUpLanguage;
 import monochord.text.Phrase;
 import monochord.text.Reader;
@@ -37,7 +37,7 @@ class WebPageTest {
     private Path folder;
 
     private static Block paragraph(String text) {
-        return new Block.Paragraph(List.of(new Span(text, Span.Style.PLAIN)));
+        return new Block.Paragraph(List.of(new TextRun(text, TextRun.Style.PLAIN)));
     }
 
     private static Drawing drawing(String symbol) {
@@ -123,7 +123,7 @@ class WebPageTest {
     void thePageForbidsItselfScriptsAndTheNetwork() {
         String written = page(shown("F", "F A C")).write();
 
-        assertTrue(written.contains("default-src &#39;none&#39;; media-src data:;"), written);
+        assertTrue(written.contains("default-src &apos;none&apos;; media-src data:;"), written);
         assertFalse(written.contains("<script"), written);
         assertFalse(written.matches("(?s).*(src|href)=\"(?!data:).*"), written);
     }

@@ -13,8 +13,8 @@ import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -135,8 +135,9 @@ final class AskVerb implements Verb {
     }
 
     private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
-        Key key =
-                sentence.clause("from").map(part -> part.read(Key::parse)).orElseGet(() -> Keys.of(sentence, sitting));
+        Key key = sentence.clause("from")
+                .map(part -> part.read(Key::parse))
+                .orElseGet(() -> SentenceKey.of(sentence, sitting));
         long seed = seed(sentence, sitting);
         return sentence.clause("of")
                 .map(subject -> subject.read(text -> skill.question(key, text + goal(sentence), seed)))

@@ -12,6 +12,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.LessonStart;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -43,7 +44,7 @@ final class LearnVerb implements Verb {
         Sentence.Part named = sentence.body();
         LibraryEntry entry =
                 named.isEmpty() ? next(sentence, sitting) : named.read(text -> find(course.library(), text));
-        return sitting.teaching().begin(entry, key);
+        return LessonStart.alone(entry, key, sitting);
     }
 
     /** Lessons are written for major keys; the minor ones come up inside them. */

@@ -9,6 +9,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.LessonStart;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -38,6 +39,6 @@ final class PresentVerb implements Verb {
                 .orElseGet(sitting::key);
         LibraryEntry entry =
                 sentence.body().read(text -> LearnVerb.find(sitting.course().library(), text));
-        return sitting.teaching().present(entry, key);
+        return LessonStart.withClass(entry, key, sitting);
     }
 }

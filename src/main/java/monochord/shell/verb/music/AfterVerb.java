@@ -9,8 +9,8 @@ import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
 import monochord.harmony.after.Continuation;
 import monochord.harmony.after.Continuations;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -42,7 +42,7 @@ final class AfterVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         ChordEvent slot = sentence.body().read(text -> one(text, key));
         List<Continuation> ways = Continuations.ways(slot.numeral(), key, Counts.SONGS);
         return new AfterAnswer(

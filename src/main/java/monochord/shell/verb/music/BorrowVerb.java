@@ -8,8 +8,8 @@ import java.util.List;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Progression;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -43,7 +43,7 @@ final class BorrowVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         if (sentence.body().isEmpty()) {
             return new BorrowAnswer(key, null, Borrowing.table(key));
         }

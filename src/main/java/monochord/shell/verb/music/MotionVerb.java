@@ -15,8 +15,8 @@ import monochord.score.Arrangement;
 import monochord.score.Comping;
 import monochord.score.Score;
 import monochord.score.TimedVoicing;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -56,7 +56,7 @@ final class MotionVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         Strictness strictness = strictness(sentence);
         return Passage.isWrittenIn(sentence.body().text())
                 ? given(sentence.body().read(Passage::parse), strictness, sitting)

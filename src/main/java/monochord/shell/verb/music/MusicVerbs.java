@@ -17,6 +17,7 @@ public final class MusicVerbs {
                 new BorrowVerb(),
                 new AfterVerb(),
                 new MotionVerb(),
+                new HarmoniseVerb(),
                 new FitVerb(),
                 new RecolourVerb(),
                 new VoiceVerb(),

@@ -6,8 +6,8 @@ import static monochord.shell.sentence.FormPart.takes;
 
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -38,7 +38,7 @@ final class NumeralVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
         if (progression.slots().size() > 1) {
             return new ProgressionAnswer(progression);

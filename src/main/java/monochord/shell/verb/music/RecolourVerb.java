@@ -12,8 +12,8 @@ import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.Melody;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -63,7 +63,7 @@ final class RecolourVerb implements Verb {
     }
 
     private static Answer ofText(Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
         return answer(progression, melody(sentence), List.of(), sitting);
     }

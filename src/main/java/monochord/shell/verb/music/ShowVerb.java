@@ -6,8 +6,8 @@ import static monochord.shell.sentence.FormPart.takes;
 
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -33,7 +33,7 @@ final class ShowVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         Music music = sentence.body().read(text -> MusicText.read(text, key));
         sitting.stage().remember(music);
         return MusicAnswer.of(music, key);

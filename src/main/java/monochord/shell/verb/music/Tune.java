@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sitting.Sitting;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.LeadSheetFile;
@@ -32,7 +32,7 @@ record Tune(Melody melody, Optional<Progression> progression, List<Phrase> remar
     static Tune read(Sentence sentence, String over, Sitting sitting) throws SheetFault {
         if (!sentence.has(FILE)) {
             Melody melody = sentence.body().read(Melody::parse);
-            Key key = Keys.of(sentence, sitting);
+            Key key = SentenceKey.of(sentence, sitting);
             return new Tune(melody, chords(sentence, over, key), List.of());
         }
         LeadSheet sheet = sheet(sentence.option(FILE).orElseThrow(), sitting);

@@ -83,7 +83,7 @@ final class PatchVerb implements Verb {
     }
 
     private static Optional<Patch> said(Sentence.Part part) {
-        return part.isEmpty() ? Optional.empty() : Optional.of(part.read(Slips::patch));
+        return part.isEmpty() ? Optional.empty() : Optional.of(part.read(SoundNames::patch));
     }
 
     /** What one hand is to play: named behind it or before it; before it only for one hand, or for both if none is named. */

@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
 import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
-import monochord.score.Part;
+import monochord.score.HeardPart;
 import monochord.score.Piece;
-import monochord.shell.sentence.Keys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -86,18 +86,18 @@ final class PlayVerb implements Verb {
     }
 
     /** A part, and of what. */
-    private record Wanted(Part part, Sentence.Part music) {
+    private record Wanted(HeardPart part, Sentence.Part music) {
         static Wanted of(Sentence.Part body) {
             String text = body.text();
             int of = text.toLowerCase(Locale.ROOT).indexOf(OF);
-            Optional<Part> whole = Part.named(text);
+            Optional<HeardPart> whole = HeardPart.named(text);
             if (whole.isPresent()) {
                 return new Wanted(whole.get(), new Sentence.Part("", body.place() + text.length()));
             } else if (of < 0) {
-                return new Wanted(Part.BOTH_HANDS, body);
+                return new Wanted(HeardPart.BOTH_HANDS, body);
             }
             Sentence.Part named = new Sentence.Part(text.substring(0, of), body.place());
-            return new Wanted(named.read(Slips::part), behind(body, of + OF.length()));
+            return new Wanted(named.read(SoundNames::part), behind(body, of + OF.length()));
         }
 
         private static Sentence.Part behind(Sentence.Part body, int from) {
@@ -114,7 +114,7 @@ final class PlayVerb implements Verb {
 
     /** A tune where lengths, rests or chords under it are written; else what {@link MusicText} reads. */
     static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
-        Key key = Keys.of(sentence, sitting);
+        Key key = SentenceKey.of(sentence, sitting);
         Optional<Progression> chords =
                 sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, key)));
         boolean tune = chords.isPresent() || TUNE.matcher(music.text()).matches();
@@ -129,8 +129,8 @@ final class PlayVerb implements Verb {
                 : Unreadable.because("play", 0, "of use now", "nothing has been played yet", EXAMPLE);
     }
 
-    private static Answer again(Sentence sentence, Part part, Sitting sitting) {
-        if (part == Part.BOTH_HANDS && sitting.question().isByEar()) {
+    private static Answer again(Sentence sentence, HeardPart part, Sitting sitting) {
+        if (part == HeardPart.BOTH_HANDS && sitting.question().isByEar()) {
             return HeardAgain.of(sentence, sitting);
         }
         PlaybackState stage = sitting.stage();
@@ -138,7 +138,7 @@ final class PlayVerb implements Verb {
                 .filter(found -> sentence.clause(OVER).isEmpty())
                 .orElseThrow(() -> nothing(sentence));
         Directions directions = Wishes.of(sentence, stage.lastDirections());
-        if (stage.contest().isPresent() && part == Part.BOTH_HANDS) {
+        if (stage.contest().isPresent() && part == HeardPart.BOTH_HANDS) {
             return again(sentence, stage.contest().get(), directions, sitting);
         }
         boolean newMetre = sentence.clause(Wishes.METRE).isPresent();
@@ -152,7 +152,7 @@ final class PlayVerb implements Verb {
         return Recording.written(sentence, now::performance, sitting).orElseGet(() -> now.listened(sitting));
     }
 
-    private static Answer sound(Sentence sentence, Take take, Part part, Directions directions, Sitting sitting) {
+    private static Answer sound(Sentence sentence, Take take, HeardPart part, Directions directions, Sitting sitting) {
         Piece piece = part.of(take.piece())
                 .orElseThrow(() -> Unreadable.because(
                         sentence.whole(),
@@ -169,9 +169,9 @@ final class PlayVerb implements Verb {
                         sitting.stage().ear().play(directions.perform(piece, take.key()))));
     }
 
-    private static Phrase title(Take take, Part part, Sentence sentence) {
+    private static Phrase title(Take take, HeardPart part, Sentence sentence) {
         Phrase title =
-                part == Part.BOTH_HANDS ? take.title() : Phrase.of("the {0} of {1}", part.inWords(), take.title());
+                part == HeardPart.BOTH_HANDS ? take.title() : Phrase.of("the {0} of {1}", part.inWords(), take.title());
         return sentence.clause(Wishes.METRE)
                 .map(said -> Phrase.of("{0}, in {1},", title, Phrase.typed(said.text())))
                 .orElse(title);

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import monochord.score.Metre;
+import monochord.score.BarGrid;
 import monochord.score.Pattern;
 import monochord.score.Piece;
 import monochord.shell.sentence.FormPart;
@@ -53,11 +53,11 @@ public final class Wishes {
             said = said.at(read(sentence, AT, Wishes::tempo));
         }
         if (sentence.clause(WITH).isPresent()) {
-            Patch patch = read(sentence, WITH, Slips::patch);
+            Patch patch = read(sentence, WITH, SoundNames::patch);
             said = said.with(patch, patch);
         }
         if (sentence.clause(AS).isPresent()) {
-            said = said.as(read(sentence, AS, Slips::pattern));
+            said = said.as(read(sentence, AS, SoundNames::pattern));
         }
         if (sentence.clause(LOOP).isPresent()) {
             said = said.times(read(sentence, LOOP, Wishes::times));
@@ -67,8 +67,8 @@ public final class Wishes {
     }
 
     /** The metre that is said, else bars of four. */
-    static Metre metre(Sentence sentence) {
-        return sentence.clause(METRE).isPresent() ? read(sentence, METRE, Metre::parse) : Metre.COMMON;
+    static BarGrid metre(Sentence sentence) {
+        return sentence.clause(METRE).isPresent() ? read(sentence, METRE, BarGrid::parse) : BarGrid.COMMON;
     }
 
     private static <T> T read(Sentence sentence, String word, Function<String, T> reader) {

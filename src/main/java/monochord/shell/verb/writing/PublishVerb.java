@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import monochord.file.WholeFile;
 import monochord.notebook.NotebookReader;
 import monochord.notebook.NotebookReading;
 import monochord.shell.publish.Publication;
@@ -22,7 +23,6 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
-import monochord.sound.file.WholeFile;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.theory.note.Clause;
@@ -72,26 +72,30 @@ final class PublishVerb implements Verb {
         String name = NotebookFiles.name(said.text());
         Path file = said.read(text -> sitting.outside().file(name));
         Sentence.Part out = sentence.option(HTML).get();
-        Path page = out.read(sitting.outside()::file);
-        return new Aside(publish(name, file, out.text(), page, sentence, sitting));
+        NamedFile page = new NamedFile(out.text(), out.read(sitting.outside()::file));
+        return new Aside(publish(new NamedFile(name, file), page, sentence.has(TRUST), sitting));
     }
 
-    private static Answer publish(String name, Path file, String shown, Path page, Sentence sentence, Sitting sitting) {
-        NotebookReading reading = NotebookReader.read(file);
+    /** A file, and as whoever sits there wrote it. */
+    private record NamedFile(String name, Path path) {}
+
+    private static Answer publish(NamedFile notebook, NamedFile page, boolean saidYes, Sitting sitting) {
+        NotebookReading reading = NotebookReader.read(notebook.path);
         if (!reading.isSound()) {
             return new ReplayAnswer(
-                    List.of(new ReplayAnswer.Played(name, reading.faults(), null, false, Phrase.NOTHING)));
+                    List.of(new ReplayAnswer.Played(notebook.name, reading.faults(), null, false, Phrase.NOTHING)));
         }
-        boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
-        boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());
+        boolean asked = saidYes && sitting.outside().seal().isEmpty();
+        boolean trusted = asked || sitting.outside().trust().isTrusted(notebook.path, reading.digest());
         try {
-            refuseToReplace(page, shown);
+            refuseToReplace(page);
             Replayed replayed = Replay.of(reading.notebook().orElseThrow(), sitting, trusted);
             Publication publication = Publication.of(replayed);
             WholeFile.write(
-                    page, part -> Files.writeString(part, publication.page().write()));
+                    page.path,
+                    part -> Files.writeString(part, publication.page().write()));
             return new PublishAnswer(
-                    shown,
+                    page.name,
                     publication.recordings(),
                     publication.leftOut(),
                     replayed.differences().size(),
@@ -102,16 +106,16 @@ final class PublishVerb implements Verb {
     }
 
     /** A page of ours is written anew; any other file stays. */
-    private static void refuseToReplace(Path page, String shown) throws IOException {
-        if (!Files.isRegularFile(page)) {
+    private static void refuseToReplace(NamedFile page) throws IOException {
+        if (!Files.isRegularFile(page.path)) {
             return;
         }
         byte[] head;
-        try (InputStream there = Files.newInputStream(page)) {
+        try (InputStream there = Files.newInputStream(page.path)) {
             head = there.readNBytes(HEAD);
         }
         if (!new String(head, StandardCharsets.UTF_8).contains(WebPage.MARK)) {
-            throw new Failure(shown, Phrase.of("is there already and no page of ours; choose another name"));
+            throw new Failure(page.name, Phrase.of("is there already and no page of ours; choose another name"));
         }
     }
 }

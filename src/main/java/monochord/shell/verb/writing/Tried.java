@@ -3,13 +3,14 @@ package monochord.shell.verb.writing;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import monochord.cell.Cell;
 import monochord.lesson.Fault;
 import monochord.lesson.Part;
 import monochord.lesson.Reading;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
 import monochord.notebook.Digest;
-import monochord.shell.cell.Cell;
+import monochord.shell.sitting.CellAnswers;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.view.Answer;
@@ -54,7 +55,7 @@ final class Tried {
         if (cell.equals(Cell.none())) {
             return;
         }
-        Answer answer = cell.run(block.text(), sitting.key()).answer();
+        Answer answer = CellAnswers.of(cell.run(block.text(), sitting.key()), block.text());
         if (answer.status() != Answer.DONE) {
             String said = answer.text(Look.ofPipe()).plain();
             faults.add(new Fault(

@@ -1,0 +1,133 @@
+package monochord.course;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import monochord.practice.Grade;
+import monochord.practice.Question;
+import monochord.practice.Verdict;
+import monochord.practice.skill.Skills;
+import monochord.theory.Key;
+import monochord.theory.note.NoteName;
+import monochord.theory.note.NoteNaming;
+
+/**
+ * At most three questions to somebody new: by what names notes go, one scale, one borrowed chord. By one try and a second
+ * they find the lesson to begin with. The two about music are questions like any other, judged and kept.
+ */
+public final class FirstQuestions implements Activity {
+    private static final Pattern PASSES = Pattern.compile(
+            "(?i)(no|nope|not yet|pass|next|(i'?m )?not sure|i (do not|don'?t) know|idk|dunno|no idea|\\?)[.!]?");
+    private static final Key KEY = Key.major(NoteName.of('D', 0));
+
+    /** Where a learner begins. */
+    public enum Level {
+        BEGINNING("1.1"),
+        LETTERS("1.2"),
+        CHORDS("2.1"),
+        MOVING("3.1"),
+        COLOUR("5.1");
+
+        private final String lesson;
+
+        Level(String lesson) {
+            this.lesson = lesson;
+        }
+
+        /** The number of its first lesson. */
+        public String lesson() {
+            return lesson;
+        }
+    }
+
+    /** What is being asked. */
+    public enum Topic {
+        NAMES,
+        SCALE,
+        CHORD
+    }
+
+    /** What follows. */
+    public sealed interface Step {
+        /** A question of that topic. */
+        record Ask(Topic topic, Question question) implements Step {}
+
+        /** The same question once more. */
+        record Again() implements Step {}
+
+        /** Nothing more is asked: the learner's place is found. */
+        record Found(Level level) implements Step {}
+    }
+
+    private Topic topic = Topic.NAMES;
+    /** On the last answer to the open question that could be read. */
+    private Verdict last;
+
+    public boolean asksForNames() {
+        return topic == Topic.NAMES;
+    }
+
+    @Override
+    public int nearness() {
+        return 0;
+    }
+
+    /** Which of the three questions is open. */
+    public Place place() {
+        return new Place(Place.Unit.QUESTION, topic.ordinal() + 1, Topic.values().length);
+    }
+
+    /** What the names were called by a word or by an example; none if the line is no answer to that. */
+    public static Optional<NoteNaming> naming(String text) {
+        String line = text.strip().toLowerCase(Locale.ROOT);
+        return switch (line.replaceAll("[\\s,.()]+", " ").strip()) {
+            case "a b c", "abc", "letters", "a b c d e f g", "c d e f g a b c" -> Optional.of(NoteNaming.ENGLISH);
+            case "h", "a h c", "c d e f g a h c", "deutsch" -> Optional.of(NoteNaming.GERMAN);
+            case "la si do", "do re mi", "do ré mi", "solfa" -> Optional.of(NoteNaming.LATIN);
+            default -> NoteNaming.of(line);
+        };
+    }
+
+    /** Whether the line says in words what Enter says. */
+    public static boolean passes(String line) {
+        return PASSES.matcher(line.strip()).matches();
+    }
+
+    /** Passes what is asked. */
+    public Step pass() {
+        return switch (topic) {
+            case NAMES -> ask(Topic.SCALE, "scale-spelling", "major");
+            case SCALE, CHORD -> found();
+        };
+    }
+
+    /** The place by what has been answered so far. */
+    public Step.Found found() {
+        Level level = switch (topic) {
+            case NAMES, SCALE -> isClose() ? Level.LETTERS : Level.BEGINNING;
+            case CHORD -> isClose() ? Level.MOVING : Level.CHORDS;
+        };
+        return new Step.Found(level);
+    }
+
+    /** Whether the last answer was nearly right, or wrong in a way that somebody is who knows what it is about. */
+    private boolean isClose() {
+        return last != null && (last.grade() == Grade.NEARLY || last.misconception() != null);
+    }
+
+    private Step ask(Topic next, String skill, String subject) {
+        topic = next;
+        last = null;
+        return new Step.Ask(next, Skills.find(skill).orElseThrow().question(KEY, subject));
+    }
+
+    /** What follows an answer to the open question that could be read. */
+    public Step judged(Verdict verdict) {
+        boolean again = last != null;
+        last = verdict;
+        if (!verdict.grade().isRight()) {
+            return again ? pass() : new Step.Again();
+        }
+        return topic == Topic.CHORD ? new Step.Found(Level.COLOUR) : ask(Topic.CHORD, "borrowed-chord", "bVI");
+    }
+}
