@@ -34,6 +34,7 @@ public final class AnswerText {
             + "|ich (?:glaube|denke|meine)|ist|vielleicht|je (?:crois|pense)|c'est|peut-être|credo|penso|forse"
             + ")(?![a-z#♭♯0-9'])");
 
+    private static final Pattern BLANKS = Pattern.compile("[ \\t]+");
     private static final Pattern SECOND_THOUGHT = Pattern.compile("(?i)^[\\s,.]*or\\s+");
 
     private AnswerText() {}
@@ -92,13 +93,28 @@ public final class AnswerText {
 
     private static String withoutDecoration(String text) {
         String said = hasWord(text) || hasAny(text, "srtn") ? withoutTalk(text) : text;
-        return trimmed(hasAny(said, "#♭♯") ? LONE_SIGN.matcher(said).replaceAll("") : said);
+        String signed = hasAny(said, "#♭♯") ? LONE_SIGN.matcher(said).replaceAll("") : said;
+        String plain = trimmed(signed);
+        return plain.length() > 1 && !holdsSomething(plain)
+                ? ""
+                : plain.indexOf("  ") < 0 && plain.indexOf('\t') < 0 ? plain : BLANKS.matcher(plain).replaceAll(" ");
     }
 
     private static String withoutTalk(String text) {
         String english = withSigns(WordsElsewhere.english(text));
         String bare = TALK.matcher(english).replaceAll(" ");
         return SECOND_THOUGHT.matcher(bare).replaceFirst("");
+    }
+
+    /** Whether it is more than punctuation. */
+    private static boolean holdsSomething(String plain) {
+        for (int i = 0; i < plain.length(); i++) {
+            char c = plain.charAt(i);
+            if (Character.isLetterOrDigit(c) || "#♭♯°".indexOf(c) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Without the punctuation, quotation marks and brackets about the whole. */

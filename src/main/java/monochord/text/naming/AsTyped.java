@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import monochord.theory.note.NoteNaming;
 import monochord.theory.note.NoteNaming.Found;
 import monochord.theory.note.Unreadable;
@@ -81,36 +79,6 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
         int typedFrom = typedPlace(from);
         String shown = typed.substring(typedFrom, typedPlace(from + part.length()));
         return unreadable.asTyped(shown, typedPlace(from + unreadable.placeInPart()) - typedFrom, typed, place);
-    }
-
-    /** The same of a refusal that is in words already, as a verdict's is. */
-    public String requoted(String refusal) {
-        if (changes.isEmpty()) {
-            return refusal;
-        }
-        Matcher quote = Refusal.QUOTE.matcher(refusal);
-        if (!quote.find()) {
-            return refusal;
-        }
-        String part = quote.group(1);
-        int from = english.indexOf(part);
-        if (from < 0 || part.isEmpty()) {
-            String again = ToType.in(part, naming);
-            return "\"" + again + refusal.substring(quote.end(1));
-        }
-        int typedFrom = typedPlace(from);
-        String shown = typed.substring(typedFrom, typedPlace(from + part.length()));
-        String rest = Refusal.PLACE
-                .matcher(refusal.substring(quote.end(1)))
-                .replaceFirst(found ->
-                        "at character " + (typedPlace(from + Integer.parseInt(found.group(1)) - 1) - typedFrom + 1));
-        return "\"" + shown + rest;
-    }
-
-    /** How a refusal is worded; apart, for it is needed seldom. */
-    private static final class Refusal {
-        private static final Pattern QUOTE = Pattern.compile("^\"([^\"]*?)(…?)\"");
-        private static final Pattern PLACE = Pattern.compile("at character ([0-9]{1,5})");
     }
 
     /** Goes through a line and finds its names. */
