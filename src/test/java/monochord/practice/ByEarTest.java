@@ -186,9 +186,7 @@ class ByEarTest {
                 assertTrue(question.isByEar());
                 prompts.add(question.prompt().toString());
                 String told = (question.prompt().toString()
-                                + question.hints().stream()
-                                        .map(Object::toString)
-                                        .toList()
+                                + Asked.words(question.hints())
                                         .get(0))
                         .toLowerCase(Locale.ROOT);
                 assertFalse(told.contains(question.expected().toLowerCase(Locale.ROOT)), told);

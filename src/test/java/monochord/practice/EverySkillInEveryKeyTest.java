@@ -108,7 +108,7 @@ class EverySkillInEveryKeyTest {
         assertEquals(
                 List.of(), offenders(Thorough.spread(ALL, ALL.size() / 8, 1), EverySkillInEveryKeyTest::badSentences));
         ALL.forEach(question -> assertEquals(
-                3, question.hints().stream().map(Object::toString).toList().size()));
+                3, Asked.words(question.hints()).size()));
     }
 
     private static Stream<String> badSentences(Question question) {
@@ -117,7 +117,7 @@ class EverySkillInEveryKeyTest {
                                 question.prompt().toString(),
                                 question.derivation().toString(),
                                 question.judge(question.expected()).message().toString()),
-                        question.hints().stream().map(Object::toString).toList().stream(),
+                        Asked.words(question.hints()).stream(),
                         question.mistakes().stream()
                                 .map(mistake -> question.judge(mistake.answer())
                                         .message()
@@ -132,7 +132,7 @@ class EverySkillInEveryKeyTest {
     void hintsStopShort() {
         assertEquals(
                 List.of(),
-                offenders(question -> question.hints().stream().map(Object::toString).toList().stream()
+                offenders(question -> Asked.words(question.hints()).stream()
                         .limit(1)
                         .filter(hint -> hint.contains(Writings.signs(question.expected()))
                                 && question.expected().length() > 4)));

@@ -130,15 +130,11 @@ class NothingGivenAwayTest {
                 List.of(),
                 offenders(question -> IntStream.range(0, 3)
                         .filter(i -> Giveaway.isIn(
-                                question.hints().stream()
-                                        .map(Object::toString)
-                                        .toList()
+                                Asked.words(question.hints())
                                         .get(i),
                                 question))
                         .mapToObj(i -> "hint " + (i + 1) + " >> "
-                                + question.hints().stream()
-                                        .map(Object::toString)
-                                        .toList()
+                                + Asked.words(question.hints())
                                         .get(i))));
     }
 

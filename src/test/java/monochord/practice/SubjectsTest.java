@@ -103,9 +103,7 @@ class SubjectsTest {
                         "Count up D E F♯ G A B: B is the sixth. Lowered, it stands a half step down, on the same letter.",
                         "Count up D E F♯ G A B: B is the sixth. A half step down, same letter, is B♭. "
                                 + "B♭ and D, then leave out a letter and take the next. The chord is major."),
-                Asked.question("borrowed-chord", "bVI", "D").hints().stream()
-                        .map(Object::toString)
-                        .toList());
+                Asked.words(Asked.question("borrowed-chord", "bVI", "D").hints()));
     }
 
     @Test

@@ -179,7 +179,7 @@ class VerdictLawsTest {
             List<String> help = one.question().hintsFrom(one.answer()).stream()
                     .map(Object::toString)
                     .toList();
-            boolean own = help.equals(one.question().hints().stream().map(Object::toString).toList());
+            boolean own = help.equals(Asked.words(one.question().hints()));
             if (!own && help.stream().anyMatch(said -> notes(said).stream().anyMatch(missing::contains))
                     && !help.toString().contains("The root")) {
                 faults.add(one.question() + ", " + one.answer() + ": " + help);

@@ -11,6 +11,7 @@ import monochord.practice.reading.NoteReading;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
+import monochord.theory.note.Clause;
 import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
@@ -50,9 +51,10 @@ public final class InversionRubric extends Rubric<Chord> {
                     ? DegreeReading.read(plain, key).in(key)
                     : ChordReading.symbol(plain);
         } catch (Unreadable unreadable) {
-            String why = isNotes(plain)
-                    ? "those are notes; name the chord, and its lowest note behind a slash"
-                    : "name the chord, and its lowest note behind a slash";
+            Clause why = Clause.of(
+                    isNotes(plain)
+                            ? "those are notes; name the chord, and its lowest note behind a slash"
+                            : "name the chord, and its lowest note behind a slash");
             throw Unreadable.because(plain, 0, what(), why, example());
         }
     }

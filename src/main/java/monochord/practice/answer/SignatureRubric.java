@@ -89,8 +89,8 @@ public final class SignatureRubric extends Rubric<Signature> {
             return Phrase.of("no sharps and no flats");
         }
         return signature.count() > 0
-                ? Phrase.counted(size, "one sharp, {1}", "{0} sharps, {1}", Phrase.number(size), signs)
-                : Phrase.counted(size, "one flat, {1}", "{0} flats, {1}", Phrase.number(size), signs);
+                ? Phrase.counted(size, "{0} sharp, {1}", "{0} sharps, {1}", Phrase.number(size), signs)
+                : Phrase.counted(size, "{0} flat, {1}", "{0} flats, {1}", Phrase.number(size), signs);
     }
 
     private static Phrase order(int direction) {

@@ -16,6 +16,9 @@ import monochord.theory.note.Unreadable;
  */
 public final class AnswerReading {
     private static final Pattern SUBJECT = Pattern.compile("(?i)[:=]|(?<![a-z])(?:is|are|has|have|'s)(?![a-z])");
+    /** What a subject is made of; brackets of code and the like are none. */
+    private static final Pattern IN_WORDS = Pattern.compile("[\\p{L}\\p{N} #♭♯°'/,().:=-]*");
+
     private static final Pattern REMARK = Pattern.compile("\\s\\([^()]*\\)");
 
     private AnswerReading() {}
@@ -46,7 +49,9 @@ public final class AnswerReading {
         List<String> parts = new ArrayList<>();
         Matcher subject = SUBJECT.matcher(typed);
         while (subject.find()) {
-            parts.add(0, typed.substring(subject.end()));
+            if (IN_WORDS.matcher(typed.substring(0, subject.start())).matches()) {
+                parts.add(0, typed.substring(subject.end()));
+            }
         }
         Matcher remark = REMARK.matcher(typed);
         if (remark.find()) {
@@ -69,28 +74,28 @@ public final class AnswerReading {
 
     /** Kinds of answer that are told apart where another was asked for. */
     private enum AnswerKind {
-        TWO(".*[^ ,].* or .*", "two answers stand in it; give one"),
-        HALF_STEPS("(?:[0-9]+|[a-z]+) (?:half[ -]?steps?|semitones?)", "it counts half steps; give the name"),
-        STEPS("(?i)(?:(?:whole|half|[wh])[ ,-]*){3,}", "those are steps", "a row of steps"),
+        TWO(".*[^ ,].* or .*", Clause.of("two answers stand in it; give one")),
+        HALF_STEPS("(?:[0-9]+|[a-z]+) (?:half[ -]?steps?|semitones?)", Clause.of("it counts half steps; give the name")),
+        STEPS("(?i)(?:(?:whole|half|[wh])[ ,-]*){3,}", Clause.of("those are steps"), "a row of steps"),
         DEGREES(
                 "(?:[b#♭♯]?[1-7][ ,-]+){2,}[b#♭♯]?[1-7]",
-                "those are degrees of a scale",
+                Clause.of("those are degrees of a scale"),
                 "a row of numbers",
                 "a row of chord names",
                 "a row of chords"),
         INTERVAL(
                 "(?i)(?:an? )?(?:minor|major|perfect|augmented|diminished) (?:second|third|fourth|fifth|sixth|seventh|octave)",
-                "it names an interval",
+                Clause.of("it names an interval"),
                 "an interval"),
-        SIGNS("(?i)(?:[0-9]|[a-z]+) (?:sharps?|flats?)", "it counts sharps or flats", "a key signature");
+        SIGNS("(?i)(?:[0-9]|[a-z]+) (?:sharps?|flats?)", Clause.of("it counts sharps or flats"), "a key signature");
 
         private final Pattern written;
         private final Clause reply;
         private final List<String> askedAs;
 
-        AnswerKind(String written, String reply, String... askedAs) {
+        AnswerKind(String written, Clause reply, String... askedAs) {
             this.written = Pattern.compile(written);
-            this.reply = Clause.of(reply);
+            this.reply = reply;
             this.askedAs = List.of(askedAs);
         }
 

@@ -40,8 +40,8 @@ final class BorrowedChord implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Borrowed chords";
+    public Phrase title() {
+        return Phrase.of("Borrowed chords");
     }
 
     @Override

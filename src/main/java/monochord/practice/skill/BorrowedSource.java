@@ -29,8 +29,8 @@ final class BorrowedSource implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Where a chord is borrowed from";
+    public Phrase title() {
+        return Phrase.of("Where a chord is borrowed from");
     }
 
     @Override

@@ -32,8 +32,8 @@ final class ChordDegree implements Skill {
     }
 
     @Override
-    public String title() {
-        return "The degree of a chord";
+    public Phrase title() {
+        return Phrase.of("The degree of a chord");
     }
 
     @Override

@@ -52,8 +52,8 @@ final class CommonTones implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Common tones";
+    public Phrase title() {
+        return Phrase.of("Common tones");
     }
 
     @Override

@@ -38,8 +38,8 @@ final class DegreeChord implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Chords on the degrees";
+    public Phrase title() {
+        return Phrase.of("Chords on the degrees");
     }
 
     @Override

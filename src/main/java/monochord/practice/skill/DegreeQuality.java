@@ -27,8 +27,8 @@ final class DegreeQuality implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Qualities of the degrees";
+    public Phrase title() {
+        return Phrase.of("Qualities of the degrees");
     }
 
     @Override

@@ -40,8 +40,8 @@ final class Intervals implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Intervals";
+    public Phrase title() {
+        return Phrase.of("Intervals");
     }
 
     @Override

@@ -33,8 +33,8 @@ final class KeySignature implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Key signatures";
+    public Phrase title() {
+        return Phrase.of("Key signatures");
     }
 
     @Override

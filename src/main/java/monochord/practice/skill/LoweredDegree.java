@@ -31,8 +31,8 @@ final class LoweredDegree implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Lowered degrees";
+    public Phrase title() {
+        return Phrase.of("Lowered degrees");
     }
 
     @Override

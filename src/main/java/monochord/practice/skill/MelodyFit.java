@@ -50,8 +50,8 @@ final class MelodyFit implements Skill {
     }
 
     @Override
-    public String title() {
-        return "A tune over a chord";
+    public Phrase title() {
+        return Phrase.of("A tune over a chord");
     }
 
     @Override

@@ -62,8 +62,8 @@ final class OuterMotion implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Motion of the outer voices";
+    public Phrase title() {
+        return Phrase.of("Motion of the outer voices");
     }
 
     @Override

@@ -32,8 +32,8 @@ final class ProgressionInKey implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Progressions in a key";
+    public Phrase title() {
+        return Phrase.of("Progressions in a key");
     }
 
     @Override

@@ -29,8 +29,8 @@ final class ProgressionNumbers implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Progressions as numbers";
+    public Phrase title() {
+        return Phrase.of("Progressions as numbers");
     }
 
     @Override

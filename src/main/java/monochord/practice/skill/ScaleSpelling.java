@@ -35,8 +35,8 @@ final class ScaleSpelling implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Spelling scales";
+    public Phrase title() {
+        return Phrase.of("Spelling scales");
     }
 
     @Override

@@ -31,8 +31,8 @@ final class Steps implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Steps of a scale";
+    public Phrase title() {
+        return Phrase.of("Steps of a scale");
     }
 
     @Override

@@ -45,8 +45,8 @@ final class TriadSpelling implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Spelling triads";
+    public Phrase title() {
+        return Phrase.of("Spelling triads");
     }
 
     @Override

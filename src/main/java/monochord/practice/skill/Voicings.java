@@ -49,8 +49,8 @@ final class Voicings implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Voicing a chord for two hands";
+    public Phrase title() {
+        return Phrase.of("Voicing a chord for two hands");
     }
 
     @Override

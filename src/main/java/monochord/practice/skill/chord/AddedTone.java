@@ -37,8 +37,8 @@ public final class AddedTone implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Added tones";
+    public Phrase title() {
+        return Phrase.of("Added tones");
     }
 
     @Override

@@ -32,8 +32,8 @@ public final class AppliedDominant implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Applied dominants";
+    public Phrase title() {
+        return Phrase.of("Applied dominants");
     }
 
     @Override

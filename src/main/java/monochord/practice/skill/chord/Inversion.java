@@ -27,8 +27,8 @@ public final class Inversion implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Inversions";
+    public Phrase title() {
+        return Phrase.of("Inversions");
     }
 
     @Override

@@ -32,8 +32,8 @@ public final class SeventhSpelling implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Spelling seventh chords";
+    public Phrase title() {
+        return Phrase.of("Spelling seventh chords");
     }
 
     @Override

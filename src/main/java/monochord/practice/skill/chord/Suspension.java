@@ -31,8 +31,8 @@ public final class Suspension implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Suspensions";
+    public Phrase title() {
+        return Phrase.of("Suspensions");
     }
 
     @Override

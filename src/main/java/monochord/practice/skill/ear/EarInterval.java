@@ -35,8 +35,8 @@ public final class EarInterval implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Intervals by ear";
+    public Phrase title() {
+        return Phrase.of("Intervals by ear");
     }
 
     @Override

@@ -33,8 +33,8 @@ public final class EarProgression implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Progressions by ear";
+    public Phrase title() {
+        return Phrase.of("Progressions by ear");
     }
 
     @Override

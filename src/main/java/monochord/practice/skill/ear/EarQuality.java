@@ -31,8 +31,8 @@ public final class EarQuality implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Qualities by ear";
+    public Phrase title() {
+        return Phrase.of("Qualities by ear");
     }
 
     @Override

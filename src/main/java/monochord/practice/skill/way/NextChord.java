@@ -29,8 +29,8 @@ public final class NextChord implements Skill {
     }
 
     @Override
-    public String title() {
-        return "The next chord";
+    public Phrase title() {
+        return Phrase.of("The next chord");
     }
 
     @Override

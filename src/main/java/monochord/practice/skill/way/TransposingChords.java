@@ -62,8 +62,8 @@ public final class TransposingChords implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Transposition";
+    public Phrase title() {
+        return Phrase.of("Transposition");
     }
 
     @Override
