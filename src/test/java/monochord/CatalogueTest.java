@@ -373,7 +373,8 @@ class CatalogueTest {
     @DisplayName("what is no phrase yet is said by Java; all else that is counted is said to nobody")
     void onlyJavaIsStillEnglish() {
         Set<String> others = new TreeSet<>(english.keySet());
-        others.removeIf(file -> STILL_ENGLISH.matcher(file).matches() || READ.matcher(file).matches());
+        others.removeIf(file ->
+                STILL_ENGLISH.matcher(file).matches() || READ.matcher(file).matches());
         assertEquals(new TreeSet<>(NOT_SAID.keySet()), others);
     }
 

@@ -16,8 +16,7 @@ public record JudgedAnswer(Question question, AsTyped text, Verdict verdict) {
     /** Judges what was typed. Where intervals and steps are asked for, H is a half step and A4 no note. */
     public static JudgedAnswer of(String typed, Question question, NoteNaming naming) {
         AsTyped text = AsTyped.of(typed, question.form() == Form.INTERVAL ? NoteNaming.ENGLISH : naming);
-        return new JudgedAnswer(
-                question, text, question.judge(text.english()).asTyped(text));
+        return new JudgedAnswer(question, text, question.judge(text.english()).asTyped(text));
     }
 
     /** The same with another verdict. */

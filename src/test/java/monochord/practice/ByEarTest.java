@@ -186,8 +186,7 @@ class ByEarTest {
                 assertTrue(question.isByEar());
                 prompts.add(question.prompt().toString());
                 String told = (question.prompt().toString()
-                                + Asked.words(question.hints())
-                                        .get(0))
+                                + Asked.words(question.hints()).get(0))
                         .toLowerCase(Locale.ROOT);
                 assertFalse(told.contains(question.expected().toLowerCase(Locale.ROOT)), told);
             }

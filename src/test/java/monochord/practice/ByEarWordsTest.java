@@ -102,7 +102,8 @@ class ByEarWordsTest {
                         "Hear it again, and follow the bass alone: does it step, leap, or come home?",
                         "Sing the tonic, D, then each bass note, and count from the tonic up. The first goes to D.",
                         "All but the last: I ♭VI ♭VII."),
-                Asked.words(Asked.question("ear-progression", "I bVI bVII I", "D").hints()));
+                Asked.words(
+                        Asked.question("ear-progression", "I bVI bVII I", "D").hints()));
         assertEquals(
                 "The bass goes D B♭ C D, and over it stand D, B♭, C and D: I ♭VI ♭VII I. Borrowed: B♭ and C.",
                 Asked.question("ear-progression", "I bVI bVII I", "D")

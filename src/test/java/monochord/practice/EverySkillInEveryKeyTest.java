@@ -107,8 +107,7 @@ class EverySkillInEveryKeyTest {
     void sentencesAreWhole() {
         assertEquals(
                 List.of(), offenders(Thorough.spread(ALL, ALL.size() / 8, 1), EverySkillInEveryKeyTest::badSentences));
-        ALL.forEach(question -> assertEquals(
-                3, Asked.words(question.hints()).size()));
+        ALL.forEach(question -> assertEquals(3, Asked.words(question.hints()).size()));
     }
 
     private static Stream<String> badSentences(Question question) {

@@ -51,12 +51,8 @@ class HintsTest {
             String named =
                     String.join(", ", tones.subList(0, tones.size() - 2)) + " and " + tones.get(tones.size() - 2);
             assertTrue(
-                    Asked.words(question.hints())
-                            .get(2)
-                            .contains(named + ", then leave out"),
-                    question
-                            + Asked.words(question.hints())
-                                    .get(2));
+                    Asked.words(question.hints()).get(2).contains(named + ", then leave out"),
+                    question + Asked.words(question.hints()).get(2));
         }
     }
 }

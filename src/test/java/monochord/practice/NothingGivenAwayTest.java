@@ -129,13 +129,9 @@ class NothingGivenAwayTest {
         assertEquals(
                 List.of(),
                 offenders(question -> IntStream.range(0, 3)
-                        .filter(i -> Giveaway.isIn(
-                                Asked.words(question.hints())
-                                        .get(i),
-                                question))
+                        .filter(i -> Giveaway.isIn(Asked.words(question.hints()).get(i), question))
                         .mapToObj(i -> "hint " + (i + 1) + " >> "
-                                + Asked.words(question.hints())
-                                        .get(i))));
+                                + Asked.words(question.hints()).get(i))));
     }
 
     @Test

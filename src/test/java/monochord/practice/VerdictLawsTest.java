@@ -43,7 +43,8 @@ class VerdictLawsTest {
             Pattern.compile("((?:" + NOTE + ", )*(?:" + NOTE + " and )?" + NOTE + ") (?:is|are) right");
     private static final Pattern HAS_FOR = Pattern.compile("Where you have (" + NOTE + ")");
     private static final Pattern IS_NOT = Pattern.compile("(" + NOTE + ") is not: the");
-    private static final Pattern TOO_MANY = Pattern.compile("((?:" + NOTE + " and )?" + NOTE + ") (?:is one note|are \\w+ notes) too many");
+    private static final Pattern TOO_MANY =
+            Pattern.compile("((?:" + NOTE + " and )?" + NOTE + ") (?:is one note|are \\w+ notes) too many");
     private static final Pattern MISSING = Pattern.compile("((?:" + NOTE + " and )?" + NOTE + ") (?:is|are) missing");
 
     /** One wrong answer to one question. */
@@ -111,9 +112,7 @@ class VerdictLawsTest {
 
     /** The notes of an answer in ASCII; none where it is not one of notes. */
     private static Set<String> notesOf(String ascii) {
-        return Arrays.stream(ascii.split(" "))
-                .map(Writings::signs)
-                .collect(Collectors.toCollection(TreeSet::new));
+        return Arrays.stream(ascii.split(" ")).map(Writings::signs).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static List<Set<String>> named(Pattern claim, String message) {
@@ -170,7 +169,8 @@ class VerdictLawsTest {
     void helpNamesNothingThatIsMissing() {
         Set<String> faults = new TreeSet<>();
         for (Case one : CASES) {
-            boolean row = one.question().form() == Form.NOTES && one.question().expected().contains(" ");
+            boolean row = one.question().form() == Form.NOTES
+                    && one.question().expected().contains(" ");
             if (!row || one.question().skillId().equals("common-tones")) {
                 continue;
             }
@@ -180,7 +180,8 @@ class VerdictLawsTest {
                     .map(Object::toString)
                     .toList();
             boolean own = help.equals(Asked.words(one.question().hints()));
-            if (!own && help.stream().anyMatch(said -> notes(said).stream().anyMatch(missing::contains))
+            if (!own
+                    && help.stream().anyMatch(said -> notes(said).stream().anyMatch(missing::contains))
                     && !help.toString().contains("The root")) {
                 faults.add(one.question() + ", " + one.answer() + ": " + help);
             }

@@ -78,10 +78,12 @@ class CommandLineTest {
     void notesByOtherNames() {
         assertEquals(
                 "Yes: B, which is B D F.\n",
-                Run.of("ask borrowed-chord of bVI in D --answer B --notes german").result(0));
+                Run.of("ask borrowed-chord of bVI in D --answer B --notes german")
+                        .result(0));
         assertEquals(
                 "Yes: Si♭, which is Si♭ Re Fa.\n",
-                Run.of("--notes latin ask borrowed-chord of bVI in Re --answer si bémol majeur").result(0));
+                Run.of("--notes latin ask borrowed-chord of bVI in Re --answer si bémol majeur")
+                        .result(0));
         assertEquals(
                 "Yes: B♭, which is B♭ D F.\n",
                 Run.of("ask borrowed-chord of bVI in D --answer Bb, I think").result(0));

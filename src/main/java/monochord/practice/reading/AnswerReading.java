@@ -75,7 +75,8 @@ public final class AnswerReading {
     /** Kinds of answer that are told apart where another was asked for. */
     private enum AnswerKind {
         TWO(".*[^ ,].* or .*", Clause.of("two answers stand in it; give one")),
-        HALF_STEPS("(?:[0-9]+|[a-z]+) (?:half[ -]?steps?|semitones?)", Clause.of("it counts half steps; give the name")),
+        HALF_STEPS(
+                "(?:[0-9]+|[a-z]+) (?:half[ -]?steps?|semitones?)", Clause.of("it counts half steps; give the name")),
         STEPS("(?i)(?:(?:whole|half|[wh])[ ,-]*){3,}", Clause.of("those are steps"), "a row of steps"),
         DEGREES(
                 "(?:[b#♭♯]?[1-7][ ,-]+){2,}[b#♭♯]?[1-7]",

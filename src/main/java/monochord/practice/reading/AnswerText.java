@@ -97,7 +97,9 @@ public final class AnswerText {
         String plain = trimmed(signed);
         return plain.length() > 1 && !holdsSomething(plain)
                 ? ""
-                : plain.indexOf("  ") < 0 && plain.indexOf('\t') < 0 ? plain : BLANKS.matcher(plain).replaceAll(" ");
+                : plain.indexOf("  ") < 0 && plain.indexOf('\t') < 0
+                        ? plain
+                        : BLANKS.matcher(plain).replaceAll(" ");
     }
 
     private static String withoutTalk(String text) {

@@ -114,6 +114,15 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
         }
 
         private int name(int place) {
+            List<Found> together = together(place);
+            if (together.size() > 1) {
+                int from = place;
+                for (Found one : together) {
+                    take(from, one, one.end());
+                    from = one.end();
+                }
+                return from;
+            }
             for (Found found : naming.find(text, place)) {
                 Found whole = NameWords.signs(naming, text, found);
                 int end = Suffix.end(text, whole.end());
@@ -122,6 +131,31 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
                 }
             }
             return place + 1;
+        }
+
+        /** Names with capitals, written together up to the end of the word: {@code CEsG}, {@code DoMiSol}; else none. */
+        private List<Found> together(int place) {
+            List<Found> names = new ArrayList<>();
+            int from = place;
+            while (from < text.length() && Character.isLetter(text.charAt(from))) {
+                Optional<Found> found = beginning(from);
+                if (found.isEmpty()) {
+                    return List.of();
+                }
+                names.add(found.get());
+                from = found.get().end();
+            }
+            return names;
+        }
+
+        /** The longest name here that begins with a capital and has no other. */
+        private Optional<Found> beginning(int from) {
+            return !Character.isUpperCase(text.charAt(from))
+                    ? Optional.empty()
+                    : naming.find(text, from).stream()
+                            .filter(name ->
+                                    text.substring(from + 1, name.end()).chars().noneMatch(Character::isUpperCase))
+                            .findFirst();
         }
 
         /** A small b before a number lowers a degree. */

@@ -9,15 +9,15 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
 import monochord.course.Course;
+import monochord.course.JudgedAnswer;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
 import monochord.shell.ear.Ear;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Look;
-import monochord.course.JudgedAnswer;
-import monochord.practice.Verdict;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -108,7 +108,8 @@ class SittingTest {
     }
 
     @Test
-    @DisplayName("hints begin where the learner is, the same wrong answer again gets the next help, and why stays with the rule")
+    @DisplayName(
+            "hints begin where the learner is, the same wrong answer again gets the next help, and why stays with the rule")
     void helpBeginsWhereTheLearnerIs() {
         Skill skill = Skills.find("borrowed-chord").orElseThrow();
         sitting.teaching().ask(skill, skill.question(Key.parse("D"), "bVI"));
@@ -116,8 +117,7 @@ class SittingTest {
                 "Nearly. B♭ and D are right. F♯ still belongs to D major: measure it from the new root.",
                 told("Bb D F#"));
         assertEquals("Nearly. The same again. B♭ and D are right. Look at the fifth.", told("Bb D F#"));
-        assertEquals(
-                "Nearly. The same again. Count letters up to the fifth, with B♭ as the first.", told(" Bb D F# "));
+        assertEquals("Nearly. The same again. Count letters up to the fifth, with B♭ as the first.", told(" Bb D F# "));
         assertEquals(
                 "From B♭ the fifth lies seven half steps above the root. That was the last hint; tell says the answer.",
                 sitting.question().hint().toString());
@@ -130,7 +130,8 @@ class SittingTest {
                         .toString());
         assertEquals("Nearly. B♭ and F are right. The third is missing.", told("Bb F"));
         assertEquals(
-                "B♭ and F are right. Look at the third.", sitting.question().hint().toString());
+                "B♭ and F are right. Look at the third.",
+                sitting.question().hint().toString());
     }
 
     private Verdict verdictOn(String answer) {
