@@ -20,7 +20,7 @@ import monochord.theory.note.NoteName;
 public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     private static final String NONE = "none";
     private static final Pattern NOTHING =
-            Pattern.compile("(?i)none|nothing|0|no(?:ne)?(?: common| shared)?(?: tones?)?(?: in common)?");
+            Pattern.compile("(?i)none|nothing|0|(?:don't|do not|not) any(?:thing)?(?: in common)?|no(?:ne)?(?: common| shared)?(?: tones?)?(?: in common)?");
 
     private final Chord first;
     private final Chord second;

@@ -37,6 +37,8 @@ public final class NextChordJudge implements Judge {
     private static final Phrase LOOK =
             Phrase.sentence("Ask which of its tones wants to move, and where its root would fall.");
     private static final int SAME_KEY = 12;
+    /** Reasons up to this weight of eight are no more than tones that stay. */
+    private static final int WEAK = 2;
 
     private final Numeral from;
     private final Key key;
@@ -70,7 +72,7 @@ public final class NextChordJudge implements Judge {
         }
         return respelled(given)
                 .map(due -> spelledBySound(given, due))
-                .or(() -> way(given).map(way -> right(given, way)))
+                .or(() -> way(given).filter(way -> !isUndoing(way, given)).map(way -> right(given, way)))
                 .orElseGet(() -> withoutRule(given));
     }
 
@@ -175,6 +177,11 @@ public final class NextChordJudge implements Judge {
                 .orElseGet(() -> Phrase.sentence(
                         "It can be done: {0} lies in a scale on {1}. Nothing pulls there.", given, key.tonic()));
         return Verdict.of(Grade.REMARK, null, possible.then(offer()), expected());
+    }
+
+    /** Whether nothing but a weak reason leads to a chord that takes back what the one before has coloured. */
+    private boolean isUndoing(Continuation way, Chord given) {
+        return way.weight() <= WEAK && undone(given).isPresent();
     }
 
     /** The note of the answer that puts the key's own note back where the chord before it had altered it. */

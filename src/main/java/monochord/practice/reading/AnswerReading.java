@@ -15,9 +15,13 @@ import monochord.theory.note.Unreadable;
  * repeated subject ({@code E minor: E F# G}, {@code the third is Bb}), then without a remark in brackets.
  */
 public final class AnswerReading {
-    private static final Pattern SUBJECT = Pattern.compile("(?i)[:=]|(?<![a-z])(?:is|are|has|have|'s)(?![a-z])");
+    private static final Pattern SUBJECT = Pattern.compile("(?i)[:=]|,\\s*so(?![a-z])|(?<![a-z])(?:is|are|has|have|'s)(?![a-z])");
     /** What a subject is made of; brackets of code and the like are none. */
     private static final Pattern IN_WORDS = Pattern.compile("[\\p{L}\\p{N} #♭♯°'/,().:=-]*");
+
+    /** What follows an answer to explain it. */
+    private static final Pattern REASON = Pattern.compile(
+            "(?i)[,;]?\\s+(?:because|since)(?![a-z])|[,;]\\s+(?=with\\s|(?:an?|no|the|which|but|as|if|that)\\s+[a-z]{2})");
 
     private static final Pattern REMARK = Pattern.compile("\\s\\([^()]*\\)");
 
@@ -52,6 +56,10 @@ public final class AnswerReading {
             if (IN_WORDS.matcher(typed.substring(0, subject.start())).matches()) {
                 parts.add(0, typed.substring(subject.end()));
             }
+        }
+        Matcher reason = REASON.matcher(typed);
+        if (reason.find() && reason.start() > 0) {
+            parts.add(typed.substring(0, reason.start()));
         }
         Matcher remark = REMARK.matcher(typed);
         if (remark.find()) {

@@ -30,7 +30,7 @@ public final class AnswerText {
             + "|(?:it|that|this|there|they|these|those|what)(?:'s|'re)?|its|the|is|are|has|have|had|both|shares?|contains?"
             + "|must|should|could|would|might|may|be|maybe|perhaps|probably|possibly|surely"
             + "|notes?|pitch(?:es)?|called|named|spelled|written|moves?|goes|we|chords are|interval"
-            + "|hm+|um+|uh+|er|ah|oh|well|so|okay|ok|yes|please"
+            + "|or so|or something like that|hm+|um+|uh+|er|ah|oh|well|so|okay|ok|yes|please"
             + "|ich (?:glaube|denke|meine)|ist|vielleicht|je (?:crois|pense)|c'est|peut-être|credo|penso|forse"
             + ")(?![a-z#♭♯0-9'])");
 

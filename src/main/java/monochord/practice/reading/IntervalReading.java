@@ -37,6 +37,8 @@ public final class IntervalReading {
     private static final Pattern ARTICLE = Pattern.compile("(?i)^\\s*an? +");
     private static final Pattern ALTERED = Pattern.compile("([b♭#♯+-])([1-9])(?:th|rd|nd)?");
     private static final Pattern HALF_STEPS = Pattern.compile("(?i)[0-9a-z]+ (?:half[ -]?steps?|semitones?)");
+    private static final Pattern QUALITY =
+            Pattern.compile("(?i)(?:perfect|major|minor|augmented|diminished)");
     private static final Pattern LETTER = Pattern.compile("[dmPMAp]+[0-9]+");
     /** As German books abbreviate them. */
     private static final Pattern GERMAN = Pattern.compile("([kgrvü])([0-9]+)");
@@ -57,7 +59,8 @@ public final class IntervalReading {
         return withoutArticle(AnswerText.plain(text, "an interval", example));
     }
 
-    private static String withoutArticle(String plain) {
+    /** The text without the article before it. */
+    public static String withoutArticle(String plain) {
         return ARTICLE.matcher(plain).replaceFirst("").strip();
     }
 
@@ -80,6 +83,9 @@ public final class IntervalReading {
         if (HALF_STEPS.matcher(bare).matches()) {
             throw Unreadable.because(
                     bare, 0, "an interval", "that is its size in half steps; give its name", "minor third");
+        }
+        if (QUALITY.matcher(bare).matches()) {
+            throw Unreadable.because(bare, 0, "an interval", "say its number too", "minor third");
         }
         String words = LETTER.matcher(bare).matches() ? bare : inWords(bare);
         if (STEPS.containsKey(words)) {

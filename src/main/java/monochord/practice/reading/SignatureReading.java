@@ -15,6 +15,7 @@ public final class SignatureReading {
     private static final Pattern COUNT = Pattern.compile(
             "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭|(?<=[0-9] )Bb)(?![a-z])[:,. ]*");
 
+    private static final Pattern LETTERS = Pattern.compile("(?i)(sharps?|flats?)[: ]+([A-G].*)");
     private static final Pattern NUMBER_ALONE =
             Pattern.compile("(?i)\\s*(?:[1-9]|one|two|three|four|five|six|seven)\\s*");
 
@@ -28,6 +29,10 @@ public final class SignatureReading {
         if (NUMBER_ALONE.matcher(plain).matches()) {
             throw Unreadable.because(plain, 0, "a key signature", "say sharps or flats with the number", example);
         }
+        Matcher letters = LETTERS.matcher(plain);
+        if (letters.matches()) {
+            return Signature.of(altered(letters.group(2), letters.group(1).charAt(0), example));
+        }
         Matcher counted = COUNT.matcher(plain);
         String rest = counted.replaceAll(" ").strip();
         if (!rest.isEmpty()) {
@@ -35,6 +40,14 @@ public final class SignatureReading {
         }
         counted.reset();
         return counted.find() ? counted(counted, plain, example) : Signature.of(0);
+    }
+
+    /** {@code sharps: F and C}: letters that all take the sign before them. */
+    private static List<NoteName> altered(String letters, char sign, String example) {
+        int alteration = sign == 'f' || sign == 'F' ? -1 : 1;
+        return NoteReading.read(letters, example).stream()
+                .map(note -> note.alteration() == 0 ? NoteName.of(note.letter(), alteration) : note)
+                .toList();
     }
 
     private static Signature counted(Matcher counted, String plain, String example) {

@@ -34,6 +34,7 @@ public final class StepReading {
             Map.entry("tones", 2));
 
     private static final Pattern THREE = Pattern.compile("augmented second|whole and a half|three half steps?");
+    private static final Pattern MANY = Pattern.compile("\\b(two|three) (?:wholes?|w)(?: steps?| tones?)?\\b");
     private static final Pattern BETWEEN = Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?|key)\\b)+");
 
     private StepReading() {}
@@ -41,6 +42,7 @@ public final class StepReading {
     /** @throws Unreadable if something in it is not a step */
     public static List<Integer> read(String plain, String example) {
         String text = THREE.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("3");
+        text = MANY.matcher(text).replaceAll(found -> found.group(1).equals("two") ? "w w" : "w w w");
         boolean inTones = text.contains("½") || text.contains(".5") || text.contains("1/2");
         List<Integer> steps = new ArrayList<>();
         for (String token : BETWEEN.split(text)) {

@@ -46,7 +46,8 @@ final class HeardInterval implements EarTask<Interval> {
         return AnswerReading.read(text, "an interval", example, HeardInterval::readPlain);
     }
 
-    private static Interval readPlain(String bare) {
+    private static Interval readPlain(String plain) {
+        String bare = IntervalReading.withoutArticle(plain);
         if (IntervalReading.isTritone(bare)) {
             return Interval.AUGMENTED_FOURTH;
         }
