@@ -1,6 +1,7 @@
 package monochord.harmony;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
@@ -21,6 +22,14 @@ public final class ChordOrigin {
         if (numeral.target() != null) {
             return Phrase.of("it leads to {0}", numeral.target().in(key));
         }
+        Optional<Numeral> stoodFor = DominantSubstitute.of(chord, key);
+        if (stoodFor.isPresent()) {
+            return substitute(chord, stoodFor.get(), key);
+        } else if (DominantSubstitute.isBackdoor(chord, key)) {
+            return Phrase.of(
+                    "the backdoor dominant, up a whole step to {0}; borrowed from {1}",
+                    Numeral.parse("I").in(key), sources(sources(chord, key)));
+        }
         Borrowed borrowed = Borrowing.borrowed(chord, key);
         return borrowed.sources().isEmpty()
                 ? Phrase.of(
@@ -29,6 +38,25 @@ public final class ChordOrigin {
                                 .map(ChordOrigin::degree)
                                 .toList()))
                 : Phrase.of("borrowed from {0}", sources(borrowed.sources()));
+    }
+
+    private static Phrase substitute(Chord chord, Numeral stoodFor, Key key) {
+        Phrase substitute = Phrase.of("the tritone substitute of {0}, {1}", stoodFor, stoodFor.in(key));
+        Numeral german = Numeral.parse("Ger65");
+        return german.in(key).root().equals(chord.root()) && german.in(key).soundsLike(chord)
+                ? Phrase.of(
+                        "{0}; going to {1} it sounds as {2}, with {3} for {4}",
+                        substitute,
+                        Numeral.parse("V").in(key),
+                        german,
+                        key.note(Degree.of(4, 1)),
+                        key.note(Degree.of(5, -1)))
+                : substitute;
+    }
+
+    /** The parallel scales a chord is borrowed from, nearest first; none for one that stands for a dominant. */
+    public static List<Scale> sources(Chord chord, Key key) {
+        return DominantSubstitute.of(chord, key).isPresent() ? List.of() : Borrowing.borrowedFrom(chord, key);
     }
 
     /** In minor the degree of the major scale is a raised one. */

@@ -1,6 +1,7 @@
 package monochord.harmony;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.theory.Chord;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
@@ -31,6 +32,14 @@ public sealed interface Music {
         }
     }
 
-    /** Two chords or more, or one in a bar that was written out. */
-    record OneProgression(Progression progression) implements Music {}
+    /**
+     * Two chords or more, or one in a bar that was written out.
+     *
+     * @param oneChord what it would be if its letters were meant as notes: {@code C Eb G}
+     */
+    record OneProgression(Progression progression, Optional<Chord> oneChord) implements Music {
+        public OneProgression(Progression progression) {
+            this(progression, Optional.empty());
+        }
+    }
 }

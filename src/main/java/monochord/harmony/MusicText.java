@@ -3,12 +3,18 @@ package monochord.harmony;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import monochord.harmony.Music.OneChord;
 import monochord.harmony.Music.OneProgression;
 import monochord.harmony.Music.OneScale;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
+import monochord.theory.ChordNames;
 import monochord.theory.Key;
 import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
+import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -30,6 +36,17 @@ import monochord.theory.note.Unreadable;
  */
 public final class MusicText {
     private static final String SCALE = "scale";
+    private static final Pattern BARE_LETTERS = Pattern.compile("(?:[A-G][b#♭♯]{0,2}\\s+){2,3}[A-G][b#♭♯]{0,2}");
+    private static final Set<ChordKind> IN_THIRDS = Set.of(
+            ChordKind.MAJOR,
+            ChordKind.MINOR,
+            ChordKind.DIMINISHED,
+            ChordKind.AUGMENTED,
+            ChordKind.DOMINANT_SEVENTH,
+            ChordKind.MAJOR_SEVENTH,
+            ChordKind.MINOR_SEVENTH,
+            ChordKind.HALF_DIMINISHED,
+            ChordKind.DIMINISHED_SEVENTH);
 
     private MusicText() {}
 
@@ -98,6 +115,22 @@ public final class MusicText {
         ChordEvent first = slots.get(0);
         return slots.size() == 1 && !progression.barred() && first.shares() == 1
                 ? new OneChord(first.chord(), first.numeral())
-                : new OneProgression(progression);
+                : new OneProgression(progression, oneChord(text, progression));
+    }
+
+    /** What three or four bare letters are as notes, where they stack up in thirds as a triad or a seventh chord. */
+    private static Optional<Chord> oneChord(String text, Progression progression) {
+        if (!BARE_LETTERS.matcher(text.strip()).matches()) {
+            return Optional.empty();
+        }
+        List<NoteName> letters =
+                progression.slots().stream().map(slot -> slot.chord().root()).toList();
+        return letters.stream().distinct().count() < letters.size()
+                ? Optional.empty()
+                : ChordNames.of(letters, progression.key()).stream()
+                        .filter(name -> !name.bySound()
+                                && IN_THIRDS.contains(name.chord().kind()))
+                        .map(ChordNames.Name::chord)
+                        .findFirst();
     }
 }

@@ -24,6 +24,11 @@ public record Statement(List<Phrase> lines, int status) implements Answer {
         return new Statement(List.of(lines), FAILED);
     }
 
+    /** What is said where all went well and the answer is no. */
+    public static Statement no(Phrase... lines) {
+        return new Statement(List.of(lines), NO);
+    }
+
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());

@@ -178,7 +178,7 @@ class NotesElsewhereTest {
         try (Typist typist = new Typist(80, 12, home)) {
             typist.types("notes german");
             String screen = typist.types("after IV in F");
-            assertTrue(screen.startsWith("After B, IV in F major I F Plagal: "), screen);
+            assertTrue(screen.startsWith("After B, IV in F major Goes home I F Plagal: "), screen);
         }
     }
 

@@ -8,6 +8,7 @@ import static monochord.shell.PromisedJson.notes;
 import static monochord.shell.PromisedJson.row;
 import static monochord.shell.PromisedJson.rowOn;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
@@ -65,12 +66,11 @@ class PromisesTest {
                 + chords(
                         row("IV 4 G", "G B D", NONE, "D major"),
                         row("bVI b6 Bb", "Bb D F", "D minor, D phrygian, D locrian, D harmonic minor", "D major"),
-                        row("I 1 D", "D F# A", NONE, "D major"))
-                + "}";
-        assertEquals(expected, json("show IV bVI I in D"));
-        assertEquals(expected, json("show 4 b6 1 in D"));
-        assertEquals(expected, json("show G Bb D in D"));
-        assertEquals(expected, json("G Bb D in D"));
+                        row("I 1 D", "D F# A", NONE, "D major"));
+        assertEquals(expected + "}", json("show IV bVI I in D"));
+        assertEquals(expected + "}", json("show 4 b6 1 in D"));
+        assertEquals(expected + ",\"oneChord\":\"Gm\"}", json("show G Bb D in D"));
+        assertEquals(expected + ",\"oneChord\":\"Gm\"}", json("G Bb D in D"));
     }
 
     @Test
@@ -85,14 +85,37 @@ class PromisesTest {
     void namesAChordInAKeyThreeWays() {
         assertEquals(
                 row("bVI b6 Ab", "Ab C Eb", "C minor, C phrygian, C locrian, C harmonic minor", "C major"),
-                json("numeral bVI in C"));
-        assertEquals(row("V7/V 27 F7", "F A C Eb", "Eb lydian", "Eb major"), json("numeral V7/V in Eb"));
+                withoutOrigin(json("numeral bVI in C")));
+        assertEquals(row("V7/V 27 F7", "F A C Eb", "Eb lydian", "Eb major"), withoutOrigin(json("numeral V7/V in Eb")));
         assertEquals(
                 row("iiø7 2-7b5 Dm7b5", "D F Ab C", "C minor, C harmonic minor", "C major"),
-                json("numeral Dm7b5 in C"));
-        assertEquals(row("VII 7 G", "G B D", NONE, "A minor"), json("numeral VII in Am"));
-        assertEquals(row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"), json("numeral 4 in Eb"));
-        assertEquals(rowOn("E", "I6 1/3 C/E".split(" "), "C E G", NONE, "C major"), json("numeral C/E in C"));
+                withoutOrigin(json("numeral Dm7b5 in C")));
+        assertEquals(row("VII 7 G", "G B D", NONE, "A minor"), withoutOrigin(json("numeral VII in Am")));
+        assertEquals(row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"), withoutOrigin(json("numeral 4 in Eb")));
+        assertEquals(
+                rowOn("E", "I6 1/3 C/E".split(" "), "C E G", NONE, "C major"), withoutOrigin(json("numeral C/E in C")));
+    }
+
+    private static String withoutOrigin(String line) {
+        return line.replaceFirst(",\"origin\":\"[^\"]*\"", "");
+    }
+
+    /** Sources: Open Music Theory 2, "Substitutions"; Open Music Theory (2014), "augmentedSixthChords". */
+    @ParameterizedTest(name = "{0}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            Db7 in C  | []          | the tritone substitute of V7, G7
+            Ab7 in C  | []          | the tritone substitute of V7/V, D7; going to G it sounds as Ger65, with F♯ for G♭
+            Ab7 in Cm | []          | the tritone substitute of V7/V, D7; going to G it sounds as Ger65, with F♯ for G♭
+            Eb7 in C  | []          | the tritone substitute of V7/ii, A7
+            Bb7 in C  | ["C minor"] | the backdoor dominant, up a whole step to C; borrowed from C minor
+            F7 in C   | ["C dorian","C melodic minor"] | borrowed from C dorian (also melodic minor)
+            E7 in C   | []          | it leads to Am
+            C in C    | []          | one of the key's own chords
+            """)
+    void saysWhereAChordComesFrom(String chord, String sources, String origin) {
+        String line = json("numeral " + chord);
+        assertTrue(line.endsWith("\"origin\":\"" + origin + "\"}"), line);
+        assertEquals(sources, line.replaceAll(".*\"borrowedFrom\":(\\[[^]]*\\]).*", "$1"));
     }
 
     @Test
@@ -216,7 +239,7 @@ class PromisesTest {
         String line = json("after Ab in C");
         assertEquals(
                 "{\"key\":\"C major\",\"numeral\":\"bVI\",\"symbol\":\"Ab\",\"next\":["
-                        + "{\"numeral\":\"bVII\",\"symbol\":\"Bb\",\"reason\":\"It stays borrowed: the walk up ♭VI ♭VII I. "
+                        + "{\"numeral\":\"bVII\",\"symbol\":\"Bb\",\"road\":\"borrowed\",\"reason\":\"It stays borrowed: the walk up ♭VI ♭VII I. "
                         + "S to S, the root rises a whole step, nothing stays, 6 half steps.\",\"held\":[],\"moved\":6,"
                         + "\"corpus\":\"McGill Billboard, J. A. Burgoyne, J. Wild and I. Fujinaga, 2011\","
                         + "\"count\":143,\"of\":531,\"songs\":23},",

@@ -19,30 +19,53 @@ class WaysOnTest {
         List<String> lines = Run.of("after bVI in C").result(0).lines().toList();
         assertEquals("""
                 After A♭, ♭VI in C major
-                ♭VII    B♭      It stays borrowed: the walk up ♭VI ♭VII I.
-                                S to S, the root rises a whole step, nothing stays, 6 half
-                                steps; 143 of 531 (27 %), in 23 songs.
-                V       G       The root sinks a half step onto the dominant.
-                                S to D, the root falls a half step, nothing stays, 3 half steps;
-                                105 of 531 (20 %), in 22 songs.
-                V7sus4  G7sus4  Back by a suspension: C stays as its fourth, then falls to B.
-                                S to D, the root falls a half step, C stays, 4 half steps.
-                """, String.join("\n", lines.subList(0, 9)) + "\n");
-        assertEquals("""
-                T, S, D: tonic, subdominant, dominant; half steps of all voices together.
+                Stays borrowed
+                  ♭VII    B♭      It stays borrowed: the walk up ♭VI ♭VII I; about one in four,
+                                  23 songs.
+                  ♭II     D♭      It stays borrowed: the root falls a fifth, darker still; about
+                                  one in nine, 14 songs.
+                  ♭III    E♭      It stays borrowed: fourths falling all the way home, ♭VI ♭III
+                                  ♭VII IV I; about one in nine, 17 songs.
+                Falls to the five
+                  V       G       The root sinks a half step onto the dominant; about one in
+                                  five, 22 songs.
+                  V7sus4  G7sus4  Back by a suspension: C stays as its fourth, then falls to B.
+                Goes home
+                  I       C       Straight home by a third, around the tonic that both share;
+                                  about one in eight, 19 songs.
                 Counted in chart songs: McGill Billboard, J. A. Burgoyne, J. Wild and I.
                 Fujinaga, 2011 (CC0).
+                What ten songs or more do one time in twenty is all here.
                 Classical scores differ: V 14, Ger65 13, IV 13, i 10, iv7 10, vii°7/V 9, I 9 of
                 178 in When in Rome (M. Gotham and others, CC BY-SA 4.0).
-                """, String.join("\n", lines.subList(lines.size() - 5, lines.size())) + "\n");
+                """, Run.of("after bVI in C").result(0));
+    }
+
+    /** Source: the counts that travel with the program, Billboard; those below a share of five in a hundred may stay out. */
+    @ParameterizedTest(name = "after {0}: {1}")
+    @CsvSource({"II, I, 238, 1196, 42", "III, IV, 67, 400, 22", "iii, V, 178, 1479, 33", "V, IV, 2061, 9163, 254"})
+    void nothingThatSongsDoIsMissing(String from, String to, int count, int of, int songs) {
+        String json = Run.of("after " + from + " in C --json").out();
+        assertTrue(
+                json.matches(".*\\{\"numeral\":\"" + to + "\",[^{}]*\"count\":" + count + ",\"of\":" + of
+                        + ",\"songs\":" + songs + "[},].*\\s*"),
+                json);
+    }
+
+    @Test
+    void theLikeliestComesFirst() {
+        String said = Run.of("after V in C").result(0).replaceAll("\\s+", " ");
+        assertTrue(said.indexOf("Goes home I C") < said.indexOf("Goes round IV F"), said);
+        assertTrue(said.indexOf("IV F It steps back") < said.indexOf("vi Am Deceptive"), said);
     }
 
     @Test
     void plainSaysOneWayInASentenceOrTwo() {
         assertTrue(Run.of("after bVI in C --plain --ascii").result(0).startsWith("""
                 After Ab, bVI in C major
-                bVII, Bb: it stays borrowed: the walk up bVI bVII I. S to S, the root rises a
-                whole step, nothing stays, 6 half steps; 143 of 531 (27 %), in 23 songs.
+                Stays borrowed:
+                bVII, Bb: it stays borrowed: the walk up bVI bVII I; about one in four, 23
+                songs.
                 """));
     }
 
@@ -50,15 +73,11 @@ class WaysOnTest {
     @Test
     void fewSongsGetNoPercentage() {
         String said = Run.of("after VI in Am").result(0).replaceAll("\\s+", " ");
-        assertTrue(
-                said.contains(
-                        "VII G The walk up VI VII i. T to S, the root rises a whole step, nothing stays, 6 half steps; "
-                                + "238 of 843, but in only eight songs."),
-                said);
+        assertTrue(said.contains("VII G The walk up VI VII i; in only eight songs."), said);
         assertTrue(said.contains("RS200, T. de Clercq and D. Temperley, 2011 and 2013 (CC BY 4.0)"), said);
         for (String numeral : List.of("bIII", "bII", "v", "iio", "i", "III", "V7/ii")) {
             String ways = Run.of("after " + numeral + " in C").result(0).replaceAll("\\s+", " ");
-            assertFalse(ways.matches(".*%\\), in [1-9] songs.*"), ways);
+            assertFalse(ways.matches(".*about one in [a-z0-9]+, [1-9] songs.*"), ways);
         }
     }
 

@@ -18,6 +18,7 @@ import monochord.theory.note.NoteName;
  * @param weight how strong the reason is, from 1 to 8
  * @param from what the chord it comes from does
  * @param to what this one does
+ * @param road which way it goes
  * @param backing counts from songs, or null
  */
 public record Continuation(
@@ -29,11 +30,17 @@ public record Continuation(
         int weight,
         HarmonicFunction from,
         HarmonicFunction to,
+        Road road,
         SongCounts.Backing backing) {
     private static final int PER_WEIGHT = 10;
     private static final int PER_SHARE = 40;
     private static final int PER_TONE = 2;
     private static final int ROUND = 4;
+    private static final int THOUSAND = 1000;
+    /** Of a thousand: a way that has to be gone, and each weight of a way that was not counted in enough songs. */
+    private static final int MUST = 900;
+
+    private static final int UNCOUNTED = 8;
 
     public Optional<SongCounts.Backing> backed() {
         return Optional.ofNullable(backing);
@@ -50,7 +57,27 @@ public record Continuation(
                 from.label(), to.label(), move.rootInWords(), stays, MusicWords.halfSteps(move.halfSteps()));
     }
 
-    /** What it is ranked by: ten for each weight, up to forty by its share in songs, and how smoothly it moves. */
+    /**
+     * How often it is gone, of a thousand: as songs have it where enough were counted; else by its reason, a way that has
+     * to be gone nine times in ten, any other at most one time in twenty.
+     */
+    int likelihood() {
+        boolean isCounted = backing != null && !backing.isFromFewSongs();
+        int counted = isCounted ? THOUSAND * backing.times() / backing.of() : 0;
+        return weight == Reason.MUST ? Math.max(MUST, counted) : isCounted ? counted : UNCOUNTED * weight;
+    }
+
+    /** Whether songs go this way at least so many times of a hundred. */
+    public boolean isCountedFrom(int percent) {
+        return backing != null && !backing.isFromFewSongs() && 100 * backing.times() >= percent * backing.of();
+    }
+
+    /** Whether the counts, which go by triads, say the same of both: an applied chord and the same chord by its degree. */
+    public boolean isSameTriadAs(Continuation other) {
+        return backing != null && backing.equals(other.backing) && chord.root().equals(other.chord.root());
+    }
+
+    /** What it is ranked by without counts: ten for each weight, up to forty by its share in songs, and how smoothly it moves. */
     int score() {
         int counted = backing == null || backing.isFromFewSongs() ? 0 : PER_SHARE * backing.times() / backing.of();
         int smooth = PER_TONE * move.held().size() - move.halfSteps();

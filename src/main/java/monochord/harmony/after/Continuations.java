@@ -34,12 +34,16 @@ public final class Continuations {
         return Stream.of(names).map(Numeral::parse).toList();
     }
 
-    /** Every way on from the chord that has a reason, the best first. */
+    /** Every way on from the chord that has a reason, the likeliest first; without counts, the one with the best reason. */
     public static List<Continuation> ways(Numeral from, Key key, SongCounts corpus) {
         return candidates(from, key, corpus).stream()
                 .map(to -> way(from, to, key, corpus))
                 .flatMap(Optional::stream)
-                .sorted(Comparator.comparingInt(Continuation::score).reversed())
+                .sorted((corpus.rows().isEmpty()
+                                ? Comparator.comparingInt(Continuation::score)
+                                : Comparator.comparingInt(Continuation::likelihood)
+                                        .thenComparingInt(Continuation::score))
+                        .reversed())
                 .toList();
     }
 
@@ -75,6 +79,7 @@ public final class Continuations {
                         reason.weight(),
                         ChordFunction.of(first, key).main(),
                         ChordFunction.of(second, key).main(),
+                        Road.to(second, key),
                         backing.orElse(null)));
     }
 

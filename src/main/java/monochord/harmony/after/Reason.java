@@ -27,7 +27,7 @@ import monochord.theory.note.NoteName;
  * @param said a clause
  */
 record Reason(int weight, Phrase said) {
-    private static final int MUST = 8;
+    static final int MUST = 8;
     private static final int SUSPENDED = 5;
     private static final int LEADS = 2;
     private static final int SEEN = 1;

@@ -102,6 +102,12 @@ public record SongCounts(List<Row> rows) {
         /** Below this many songs a share says little. */
         public static final int FEW_SONGS = 10;
 
+        private static final int NEARLY_ALL = 85;
+        private static final int MOSTLY = 58;
+        private static final int HALF = 45;
+        private static final int TWO_IN_FIVE = 37;
+        private static final int SELDOM = 5;
+
         public boolean isFromFewSongs() {
             return songs < FEW_SONGS;
         }
@@ -111,17 +117,27 @@ public record SongCounts(List<Row> rows) {
             return Math.round(100f * times / of);
         }
 
-        /** How often, of how many, in how many songs; a share of a hundred only where there are enough of them. */
+        /** {@code about one in four, 23 songs}; without a share where there are few songs. */
         public Phrase inWords() {
             return isFromFewSongs()
-                    ? Phrase.counted(
-                            songs,
-                            "{0} of {1}, but in only {2} song",
-                            "{0} of {1}, but in only {2} songs",
-                            times,
-                            of,
-                            Phrase.number(songs))
-                    : Phrase.of("{0} of {1} ({2} %), in {3} songs", times, of, percent(), songs);
+                    ? Phrase.counted(songs, "in only {0} song", "in only {0} songs", Phrase.number(songs))
+                    : Phrase.of("{0}, {1} songs", share(), songs);
+        }
+
+        private Phrase share() {
+            int percent = percent();
+            if (percent >= NEARLY_ALL) {
+                return Phrase.of("nearly always");
+            } else if (percent >= MOSTLY) {
+                return Phrase.of("about two in three");
+            } else if (percent >= HALF) {
+                return Phrase.of("about one in two");
+            } else if (percent >= TWO_IN_FIVE) {
+                return Phrase.of("about two in five");
+            }
+            return percent < SELDOM
+                    ? Phrase.of("now and then")
+                    : Phrase.of("about one in {0}", Phrase.number(Math.round((float) of / times)));
         }
     }
 

@@ -2,17 +2,20 @@ package monochord.harmony.colour;
 
 import monochord.text.Phrase;
 
-/** In what way a chord is changed. */
+/** In what way chords are changed. */
 public enum Colour {
-    /** Not at all. */
-    PLAIN(Phrase.of("as it is")),
+    /** Chords from the parallel minor or another mode. */
     BORROWED(Phrase.of("borrowed")),
-    /** Made the dominant of the next chord. */
+    /** A dominant, or what stands for one, of the chord behind it. */
     APPLIED(Phrase.of("applied")),
-    /** The fourth in place of the third. */
+    /** The fourth in place of the third, for a while. */
     SUSPENDED(Phrase.of("suspended")),
-    /** A seventh or ninth added. */
-    ENRICHED(Phrase.of("enriched"));
+    /** A tone added. */
+    ENRICHED(Phrase.of("enriched")),
+    /** A line of half steps, or a diminished chord in passing. */
+    CHROMATIC(Phrase.of("chromatic")),
+    /** The same chords over another bass. */
+    BASS(Phrase.of("in the bass"));
 
     private final Phrase words;
 

@@ -1,87 +1,109 @@
 package monochord.harmony.colour;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
 
 /**
- * One chord for each place.
+ * Ideas that go together.
  *
+ * @param ideas in order of place
  * @param score of the whole, by the formula of {@link Recolour}
  */
-record Combination(List<ChordOption> chosen, int score) {
+record Combination(List<Idea> ideas, int score) {
+    /** A way that ends with one idea; {@code before} is null where it is the only one. */
+    private record Way(Idea last, Way before, int score) {}
+
     /**
-     * The combination of the highest score, found from left to right: for each chord in each place the best way to it. Of
-     * equal ways the one with fewer changes to the left.
-     *
-     * @param bound how many chords may be tried in each place, the best ideas first; 0 for all
+     * The combination of the highest score, found from left to right: for each idea the best way that ends with it. Of
+     * equal ways the one with fewer ideas.
      */
-    static Combination best(OptionTable canvas, int bound) {
-        List<List<Integer>> allowed = IntStream.range(0, canvas.size())
-                .mapToObj(at -> allowed(canvas, at, bound))
-                .toList();
-        List<int[]> from = new ArrayList<>();
-        int[] reached = first(canvas, allowed.get(0));
-        for (int at = 1; at < canvas.size(); at++) {
-            int[] came = new int[allowed.get(at).size()];
-            reached = step(canvas, at, allowed, reached, came);
-            from.add(came);
+    static Combination best(List<Idea> ideas, boolean bold) {
+        List<Idea> inOrder = new ArrayList<>(ideas);
+        inOrder.sort((one, other) ->
+                Integer.compare(one.change().reachesTo(), other.change().reachesTo()));
+        Ways ways = new Ways(bold);
+        Way best = null;
+        for (Idea idea : inOrder) {
+            Way before = ways.bestBefore(idea);
+            int alone = alone(idea, bold);
+            int score = before == null ? alone : before.score + alone + together(before.last, idea, bold);
+            boolean joins = before != null && score > alone;
+            Way way = new Way(idea, joins ? before : null, joins ? score : alone);
+            ways.add(way);
+            best = way.score > (best == null ? 0 : best.score) ? way : best;
         }
-        return back(canvas, allowed, from, reached);
+        return of(best);
     }
 
-    private static List<Integer> allowed(OptionTable canvas, int at, int bound) {
-        int all = canvas.shades(at).size();
-        if (bound == 0 || all <= bound + 1) {
-            return IntStream.range(0, all).boxed().toList();
+    private static Combination of(Way best) {
+        LinkedList<Idea> ideas = new LinkedList<>();
+        for (Way way = best; way != null; way = way.before) {
+            ideas.addFirst(way.last);
         }
-        List<Integer> allowed = new ArrayList<>(List.of(0));
-        IntStream.range(1, all)
-                .boxed()
-                .sorted(Comparator.comparingInt((Integer shade) -> canvas.gain(at, shade))
-                        .reversed())
-                .limit(bound)
-                .forEach(allowed::add);
-        return allowed;
+        return new Combination(List.copyOf(ideas), best == null ? 0 : best.score);
     }
 
-    private static int[] first(OptionTable canvas, List<Integer> allowed) {
-        return allowed.stream().mapToInt(shade -> canvas.count(0, shade)).toArray();
+    static int alone(Idea idea, boolean bold) {
+        return idea.worth() - (bold ? 0 : RecolourWeights.ONE_MORE);
     }
 
-    /** @param came filled with the index, in the place before, of the best way to each chord */
-    private static int[] step(OptionTable canvas, int at, List<List<Integer>> allowed, int[] before, int[] came) {
-        List<Integer> olds = allowed.get(at - 1);
-        int[] reached = new int[came.length];
-        for (int i = 0; i < reached.length; i++) {
-            ChordOption here = canvas.shades(at).get(allowed.get(at).get(i));
-            int best = Integer.MIN_VALUE;
-            for (int old = 0; old < before.length; old++) {
-                int way = before[old]
-                        + TransitionScore.score(canvas.shades(at - 1).get(olds.get(old)), here);
-                if (way > best) {
-                    best = way;
-                    came[i] = old;
-                }
+    /** Whether the chords that one leans on are left alone by the other. */
+    static boolean goTogether(Idea one, Idea next) {
+        return next.change().reachesFrom() >= one.change().reachesTo();
+    }
+
+    /** What two ideas next to each other in a combination count together: never more than nothing. */
+    static int together(Idea one, Idea next, boolean bold) {
+        int apart = next.change().changedFrom() - one.change().changedTo();
+        int crowded = bold ? RecolourWeights.CROWDED_BOLDLY : RecolourWeights.CROWDED;
+        return -(apart <= RecolourWeights.NEAR ? crowded : 0)
+                - (one.name().equals(next.name()) ? RecolourWeights.AGAIN : 0);
+    }
+
+    /**
+     * The ways found so far. Of those that end too far off to crowd, only the best for each idiom counts, so that the
+     * work grows with the length of the row and no faster.
+     */
+    private static final class Ways {
+        private static final int MOST_REPLACED = 4;
+
+        private final boolean bold;
+        private final LinkedList<Way> near = new LinkedList<>();
+        private final Map<String, Way> far = new HashMap<>();
+
+        Ways(boolean bold) {
+            this.bold = bold;
+        }
+
+        void add(Way way) {
+            near.add(way);
+        }
+
+        Way bestBefore(Idea idea) {
+            int farBelow = idea.change().reachesTo() - MOST_REPLACED - RecolourWeights.NEAR;
+            while (!near.isEmpty() && near.getFirst().last.change().changedTo() < farBelow) {
+                Way way = near.removeFirst();
+                far.merge(way.last.name(), way, (one, other) -> other.score > one.score ? other : one);
             }
-            reached[i] = best + canvas.count(at, allowed.get(at).get(i));
+            Way best = null;
+            for (Way way : near) {
+                best = goTogether(way.last, idea) ? better(best, way, idea) : best;
+            }
+            for (Way way : far.values()) {
+                best = better(best, way, idea);
+            }
+            return best;
         }
-        return reached;
-    }
 
-    private static Combination back(OptionTable canvas, List<List<Integer>> allowed, List<int[]> from, int[] reached) {
-        int index = 0;
-        for (int i = 1; i < reached.length; i++) {
-            index = reached[i] > reached[index] ? i : index;
+        private Way better(Way best, Way way, Idea next) {
+            return best == null || worth(way, next) > worth(best, next) ? way : best;
         }
-        int score = reached[index];
-        LinkedList<ChordOption> chosen = new LinkedList<>();
-        for (int at = canvas.size() - 1; at >= 0; at--) {
-            chosen.addFirst(canvas.shades(at).get(allowed.get(at).get(index)));
-            index = at == 0 ? 0 : from.get(at - 1)[index];
+
+        private int worth(Way way, Idea next) {
+            return way.score + together(way.last, next, bold);
         }
-        return new Combination(List.copyOf(chosen), score);
     }
 }

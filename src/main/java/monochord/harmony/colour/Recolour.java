@@ -1,90 +1,166 @@
 package monochord.harmony.colour;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 
 /**
- * Ideas for a progression, one chord changed in each, the best first; and the best of all their combinations.
+ * Ideas for a progression, one change in each, the best first; and the best of all their combinations.
  *
- * <p>Only what does in its place what the chord did, by {@link Replacement}, is tried: chords of the parallel scales, with an added ninth
- * where that stands firm in the key; the dominant of the next chord on the same root; the fourth in place of the third;
- * a seventh or ninth that is the first, third or fifth of the key, and the seventh of V.
- *
- * <p>The score of a progression is
+ * <p>An idea is an {@link Idiom} at a place where it fits. It counts
  *
  * <pre>
- *   Σ neighbours ( 2 · tones kept, up to two + 3 · bass moves by a half step
- *                  + 1 · outside tones that move on by a half step + 3 · a move players know
- *                  + 3 · a dominant leads home − 4 · two borrowed side by side, or one beside its own root )
- * + Σ chords     ( 2 · added tones that stand firm + 3 · borrowed − 1 · each degree changed beyond the first
- *                  − 4 · changed at all − 6 · the tonic leaves its root − 6 · changed though it is the last
- *                  − 1 · weight of what clashes with the tune )
+ *   what the idiom is worth − the restraint it asks for − 4
+ * + 2 where a voice can go by half steps through it
+ * + 1 for each tone more that can be held from chord to chord, − 1 for each less, at most 2
+ * + 1 where the bass goes by a half step and did not
+ * + 2 in a repeat, − 4 where the same chords come again later, + 1 in the later half, − 6 on the first chord
+ * − 2 where a chord lasts less than a beat
+ * − the weight by which more of the tune clashes, and half of that by which more of it rubs in passing
  * </pre>
  *
- * and that of an idea is what its one change adds. The weight of a clash is that of {@link
- * monochord.harmony.melody.Fit}, judged with the other chords as they were. Since only neighbours count together, the
- * best combination is found exactly, chord by chord. That is done up to {@value #EXACT_BARS} bars; in longer ones only
- * the {@value #BOUND} best ideas for each chord are combined.
+ * and a combination the sum of its ideas, each less 5; less 6 again for one that follows another within three chords, and
+ * less 3 for an idiom that comes twice running. What counts less than 3 is no lift, and is not proposed. Between two changes the chords they lean on stay. The weight of a clash is that
+ * of {@link monochord.harmony.melody.Fit}. The weights stand in {@link RecolourWeights}, what an idiom is worth where it
+ * is declared.
  *
- * <p>Common practice, no source: advice for the ear to decide, and to be agreed with the band.
+ * <p>The last cadence is kept: a row that ends keeps its last chord, and the dominant before it. The first chord is in a
+ * combination only where nothing else serves.
  *
- * @param ideas the best first; of equal ones the earlier in the progression
- * @param best the best combination; the progression itself if nothing makes it better
- * @param combined the ideas that are in it, in order of place
- * @param gain what the combination adds to the score
+ * <p>The idioms are from the books they name. What counts how much: common practice, no source; so it is advice for the
+ * ear to decide, and to be agreed with the band.
  */
-public record Recolour(
-        Progression progression,
-        Optional<Melody> melody,
-        List<Idea> ideas,
-        Progression best,
-        List<Idea> combined,
-        int gain) {
-    /** Up to so many bars all combinations are weighed. */
-    public static final int EXACT_BARS = 16;
+public final class Recolour {
+    static final int BEATS_OF_A_BAR = 4;
 
-    static final int BOUND = 12;
+    private final PlainRow row;
+    private final Optional<Melody> melody;
+    private final Manner manner;
+    private final List<Idea> ideas;
+    private final Combination combination;
+
+    /**
+     * How far to go.
+     *
+     * @param isBold whether the restraint that idioms ask for is left out, and changes may stand closer
+     * @param isLoop whether the row leads back to its start even where it ends on the tonic
+     * @param mayStayOpen whether the last cadence may go
+     */
+    public record Manner(boolean isBold, boolean isLoop, boolean mayStayOpen) {
+        public static final Manner USUAL = new Manner(false, false, false);
+    }
+
+    private Recolour(PlainRow row, Optional<Melody> melody, Manner manner) {
+        this.row = row;
+        this.melody = melody;
+        this.manner = manner;
+        this.ideas = ideas(row, new Overlay(melody, row.progression), manner);
+        this.combination = combination();
+    }
 
     public static Recolour of(Progression progression, Optional<Melody> melody) {
-        OptionTable canvas = new OptionTable(progression, melody.orElse(null));
-        List<Idea> ideas = ideas(canvas);
-        Combination combination = Combination.best(canvas, progression.bars().size() > EXACT_BARS ? BOUND : 0);
-        List<Idea> combined = new ArrayList<>();
-        for (int at = 0; at < canvas.size(); at++) {
-            if (!combination.chosen().get(at).isPlain()) {
-                combined.add(canvas.idea(at, combination.chosen().get(at)));
-            }
-        }
-        Progression best = Substitution.of(progression, combination.chosen());
-        return new Recolour(progression, melody, ideas, best, combined, combination.score() - canvas.plainScore());
+        return of(progression, melody, Manner.USUAL);
     }
 
-    private static List<Idea> ideas(OptionTable canvas) {
-        List<Idea> ideas = new ArrayList<>();
-        for (int at = 0; at < canvas.size(); at++) {
-            for (ChordOption shade : canvas.shades(at)) {
-                if (!shade.isPlain()) {
-                    ideas.add(canvas.idea(at, shade));
-                }
-            }
-        }
-        ideas.sort(Comparator.comparingInt(Idea::score).reversed());
-        return List.copyOf(ideas);
+    public static Recolour of(Progression progression, Optional<Melody> melody, Manner manner) {
+        return new Recolour(new PlainRow(progression, manner.isLoop()), melody, manner);
     }
 
-    /** The chords that are struck, in order. */
-    static List<ChordEvent> struck(Progression progression) {
-        List<ChordEvent> struck = new ArrayList<>();
-        for (ChordEvent slot : progression.slots()) {
-            if (!slot.held() || struck.isEmpty()) {
-                struck.add(slot);
+    /** Where no combination counts more than the first idea alone, it is that. */
+    private Combination combination() {
+        boolean bold = manner.isBold();
+        Combination best = Combination.best(combinable(ideas, bold), bold);
+        return change().filter(idea -> Combination.alone(idea, bold) >= best.score())
+                .map(idea -> new Combination(List.of(idea), Combination.alone(idea, bold)))
+                .filter(alone -> alone.score() > 0)
+                .orElse(best);
+    }
+
+    /** Of the forms of one idiom that begin at one place only the best. */
+    private static List<Idea> ideas(PlainRow row, Overlay overlay, Manner manner) {
+        ChangeFinder finder = new ChangeFinder(row, manner.mayStayOpen(), true);
+        Map<String, Idea> best = new LinkedHashMap<>();
+        for (Idiom idiom : Idiom.all()) {
+            for (Change change : finder.of(idiom)) {
+                Idea idea = new Idea(change, ChangeScore.of(change, manner.isBold(), overlay.price(change)), overlay);
+                best.merge(
+                        idiom.name() + change.changedFrom(),
+                        idea,
+                        (one, other) -> other.worth() > one.worth() ? other : one);
             }
         }
-        return struck;
+        return Ranking.of(List.copyOf(best.values()));
+    }
+
+    /** The ideas that make it better, without the first chord unless nothing else serves. */
+    static List<Idea> combinable(List<Idea> ideas, boolean bold) {
+        List<Idea> good =
+                ideas.stream().filter(idea -> Combination.alone(idea, bold) > 0).toList();
+        List<Idea> later = good.stream().filter(idea -> idea.first() > 0).toList();
+        return later.isEmpty() ? good.stream().limit(1).toList() : later;
+    }
+
+    public Progression progression() {
+        return row.progression;
+    }
+
+    public Optional<Melody> melody() {
+        return melody;
+    }
+
+    public Manner manner() {
+        return manner;
+    }
+
+    /** Whether the row leads back to its start. */
+    public boolean isLoop() {
+        return row.isLoop;
+    }
+
+    /** The best first, in the order of {@link Ranking}. */
+    public List<Idea> ideas() {
+        return ideas;
+    }
+
+    /** The one change to begin with; none where nothing makes it better. */
+    public Optional<Idea> change() {
+        return ideas.stream()
+                .filter(idea -> idea.score() >= RecolourWeights.LEAST)
+                .findFirst();
+    }
+
+    /** The next best ideas that make it better, one for each other place. */
+    public List<Idea> elsewhere(int most) {
+        List<Idea> shown = new ArrayList<>(change().stream().toList());
+        for (Idea idea : ideas) {
+            boolean isOther = shown.stream().noneMatch(one -> overlap(one.change(), idea.change()));
+            if (idea.score() >= RecolourWeights.LEAST && isOther && shown.size() <= most) {
+                shown.add(idea);
+            }
+        }
+        return List.copyOf(shown.subList(Math.min(1, shown.size()), shown.size()));
+    }
+
+    private static boolean overlap(Change one, Change other) {
+        return one.changedFrom() <= other.changedTo() && other.changedFrom() <= one.changedTo();
+    }
+
+    /** The progression with the best combination; itself if nothing makes it better. */
+    public Progression best() {
+        return Rewriting.of(row, combination.ideas().stream().map(Idea::change).toList());
+    }
+
+    /** The ideas that are in the best combination, in order of place. */
+    public List<Idea> combined() {
+        return combination.ideas();
+    }
+
+    /** What the combination adds to the score. */
+    public int gain() {
+        return combination.score();
     }
 }

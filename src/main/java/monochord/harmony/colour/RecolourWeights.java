@@ -1,35 +1,51 @@
 package monochord.harmony.colour;
 
-/** What each reason counts in the score of {@link Recolour}; the formula stands there. Common practice, no source. */
+/**
+ * What counts how much in {@link Recolour}, where the formula stands. What an idiom is worth by itself is said where it is
+ * declared. Common practice, no source.
+ */
 final class RecolourWeights {
-    /** A tone that two neighbouring chords share, up to {@value #MOST_KEPT} of them. */
-    static final int KEPT = 2;
-
+    /** A line of half steps through the chord before, what is changed and the chord behind. */
+    static final int LINE = 2;
+    /** Each tone more, or less, that can be held from the chord before or to the one behind. */
+    static final int KEPT = 1;
+    /** At most so many tones count. */
     static final int MOST_KEPT = 2;
-    /** The bass moves on by a half step. */
-    static final int BASS = 3;
-    /** A tone from outside the key goes on by a half step. */
-    static final int RESOLVES = 1;
-    /** A move that players know. */
-    static final int IDIOM = 3;
-    /** A dominant, and the chord a fifth below to which it leads. */
-    static final int LEADS = 3;
-    /** Two borrowed chords side by side, or one beside its own root, but for the moves that players know. */
-    static final int CROWDED = 4;
-    /** An added or suspended tone on a degree that stands firm in the key. */
-    static final int STABLE = 2;
-    /** A chord from a parallel scale. */
-    static final int BORROWED = 3;
-    /** Each degree that it changes beyond the first. */
-    static final int FARTHER = 1;
+    /** The bass goes on by a half step where it did not. */
+    static final int BASS = 1;
+    /** The same chords for the second time. */
+    static final int SECOND_TIME = 2;
+    /** For the first time, where they come again. */
+    static final int FIRST_TIME = 4;
+    /** In the later half of the row. */
+    static final int LATE = 1;
+    /** The first chord, which says where the song is. */
+    static final int FIRST_CHORD = 6;
+    /** A chord that lasts less than a beat. */
+    static final int HURRIED = 2;
     /** Any change: the band has to learn it. */
     static final int CHANGE = 4;
-    /** The last chord is changed. */
-    static final int END = 6;
-    /** The tonic chord gives way to a chord on another root. */
-    static final int HOME = 6;
-    /** Each unit by which clashes with the tune weigh more. */
+    /** Each unit by which clashes with the tune weigh more, or less. */
     static final int CLASH = 1;
+    /** So many units of a beat or more that rubs, though it passes for an embellishment, count as one. */
+    static final int RUBS_FOR_ONE = 2;
+    /** In the list of ideas, behind a better one for the very same chords. */
+    static final int SAME_CHORDS = 3;
+    /** Behind a better one that touches some of them, and behind one of the same name. */
+    static final int ALIKE = 1;
+    /** An idea that counts less is no lift. */
+    static final int LEAST = 3;
+    /** In a combination, any change; nothing where boldness is asked for. */
+    static final int ONE_MORE = 5;
+    /** In a combination, a change that begins within {@value #NEAR} chords of the last one's end. */
+    static final int CROWDED = 6;
+
+    /** The same where boldness is asked for. */
+    static final int CROWDED_BOLDLY = 2;
+
+    static final int NEAR = 3;
+    /** In a combination, the same idiom twice running. */
+    static final int AGAIN = 3;
 
     private RecolourWeights() {}
 }

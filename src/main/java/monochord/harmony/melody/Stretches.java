@@ -22,10 +22,20 @@ final class Stretches {
 
     static List<Stretch> of(Melody melody, Progression progression) {
         Beats bar = Fit.bar(melody, progression);
-        return new Stretches(melody, bar, rounds(melody, progression, bar)).cut();
+        return of(melody, bar, rounds(melody, progression, bar));
     }
 
-    private static List<ChordSpan> rounds(Melody melody, Progression progression, Beats bar) {
+    static List<Stretch> of(Melody melody, Beats bar, List<ChordSpan> spans) {
+        return of(melody, bar, spans, 0, melody.notes().size() - 1);
+    }
+
+    /** @param spans the chords in order of time, from the start of the tune after its pick-up */
+    static List<Stretch> of(Melody melody, Beats bar, List<ChordSpan> spans, int fromNote, int toNote) {
+        return new Stretches(melody, bar, spans).cut(fromNote, toNote);
+    }
+
+    /** The chords, gone round as often as the tune asks. */
+    static List<ChordSpan> rounds(Melody melody, Progression progression, Beats bar) {
         List<ChordSpan> once = ChordSpan.of(progression, bar);
         Beats length = bar.times(progression.bars().size());
         Beats wanted = melody.beats().minus(melody.pickup());
@@ -38,8 +48,8 @@ final class Stretches {
         return all;
     }
 
-    private List<Stretch> cut() {
-        for (int i = 0; i < melody.notes().size(); i++) {
+    private List<Stretch> cut(int fromNote, int toNote) {
+        for (int i = fromNote; i <= toNote; i++) {
             cut(i, melody.notes().get(i));
         }
         return cut;

@@ -9,6 +9,7 @@ public enum Value {
     FILE,
     FILES("FILE …"),
     FRET,
+    IDIOM,
     INSTRUMENT,
     KEY,
     KEYS,

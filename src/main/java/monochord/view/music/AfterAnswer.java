@@ -1,9 +1,13 @@
 package monochord.view.music;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import monochord.harmony.after.ClassicalCounts;
 import monochord.harmony.after.Continuation;
+import monochord.harmony.after.Road;
 import monochord.harmony.after.SongCounts;
 import monochord.harmony.after.SongCounts.Backing;
 import monochord.text.Phrase;
@@ -25,74 +29,82 @@ import monochord.view.Table.Column;
  */
 public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, List<ClassicalCounts.Row> classical)
         implements Answer {
-    /** Lines of an answer on a screen of 24, above the prompt and below what was typed. */
-    private static final int SCREEN = 21;
+    /** Ways that songs go at least so many times of a hundred are all told. */
+    public static final int LEAST_SHARE = 5;
 
-    private static final int FEWEST = 3;
     private static final int NUMERAL = 8;
     private static final int SYMBOL = 8;
+    private static final int INDENT = 2;
     private static final String SCORES = "When in Rome";
 
-    /** As many ways as a usual screen holds, the last ones left out; all of them where everything is said in words. */
     @Override
     public StyledText text(Look look) {
-        StyledText all = whole(look);
-        boolean isTooTall = !look.plain() && all.lines().size() > SCREEN && ways.size() > FEWEST;
-        return isTooTall ? new AfterAnswer(key, numeral, ways.subList(0, ways.size() - 1), classical).text(look) : all;
-    }
-
-    private StyledText whole(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
         text.line(Phrase.of("After {0}, {1} in {2}", numeral.in(key), numeral, key), Style.HEADING);
         StyledText head = text.build().wrapped(look.width());
         return head.plus(look.plain() ? sentences(look) : table().text(look)).plus(notes(look));
     }
 
+    /** The ways by the road they take, the road of the likeliest way first. */
+    private Map<Road, List<Continuation>> roads() {
+        Map<Road, List<Continuation>> roads = new LinkedHashMap<>();
+        ways.forEach(way ->
+                roads.computeIfAbsent(way.road(), road -> new ArrayList<>()).add(way));
+        return roads;
+    }
+
+    private Phrase heading(Road road) {
+        return road.heading(numeral.in(key), key).styled(Style.HEADING);
+    }
+
     private Table table() {
-        Table table = Table.of(Column.left().atLeast(NUMERAL), Column.left().atLeast(SYMBOL), Column.left());
-        for (Continuation way : ways) {
-            table.row(
-                            Phrase.of("{0}", way.numeral()).styled(Style.STRONG),
-                            Phrase.of("{0}", way.chord()).styled(Style.STRONG),
-                            Phrase.sentence("{0}.", way.reason()))
-                    .row(
-                            Phrase.NOTHING,
-                            Phrase.NOTHING,
-                            Phrase.sentence("{0}.", facts(way)).styled(Style.QUIET));
-        }
+        Table table = Table.of(Column.left().atLeast(NUMERAL), Column.left().atLeast(SYMBOL), Column.left())
+                .indentedBy(INDENT);
+        roads().forEach((road, those) -> {
+            table.across(heading(road));
+            those.forEach(way -> table.row(
+                    Phrase.of("{0}", way.numeral()).styled(Style.STRONG),
+                    Phrase.of("{0}", way.chord()).styled(Style.STRONG),
+                    Phrase.sentence("{0}.", said(way))));
+        });
         return table;
     }
 
     private StyledText sentences(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        ways.forEach(way -> text.line(Phrase.of("{0}, {1}: {2}.", way.numeral(), way.chord(), way.reason())
-                .then(Phrase.sentence("{0}.", facts(way)))));
+        roads().forEach((road, those) -> {
+            text.line(Phrase.of("{0}:", heading(road)));
+            those.forEach(way -> text.line(Phrase.of("{0}, {1}: {2}.", way.numeral(), way.chord(), said(way))));
+        });
         return text.build().wrapped(look.width());
     }
 
-    private Phrase facts(Continuation way) {
+    /** Why, and how often. */
+    private Phrase said(Continuation way) {
         return way.backed()
-                .map(backing -> Phrase.of("{0}; {1}", way.movement(), counted(backing)))
-                .orElseGet(way::movement);
+                .map(backing -> Phrase.of("{0}; {1}", way.reason(), counted(backing)))
+                .orElseGet(way::reason);
     }
 
     private Phrase counted(Backing backing) {
         return collections().size() == 1
                 ? backing.inWords()
-                : Phrase.of("{0} {1}", Phrase.typed(backing.collection().title()), backing.inWords());
+                : Phrase.of(
+                        "{0} ({1})",
+                        backing.inWords(), Phrase.typed(backing.collection().title()));
     }
 
     private StyledText notes(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        text.line(
-                Phrase.sentence("T, S, D: tonic, subdominant, dominant; half steps of all voices together."),
-                Style.QUIET);
         for (SongCounts.Collection one : collections()) {
             text.line(
                     Phrase.sentence(
                             "Counted in {0}: {1}, {2} ({3}).",
                             one.idiom(), Phrase.typed(one.title()), one.authors(), Phrase.typed(one.licence())),
                     Style.QUIET);
+        }
+        if (!collections().isEmpty()) {
+            text.line(Phrase.sentence("What ten songs or more do one time in twenty is all here."), Style.QUIET);
         }
         if (!classical.isEmpty()) {
             text.line(classicalScores(), Style.QUIET);
@@ -138,6 +150,7 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
     private static void json(Json object, Continuation way) {
         object.put("numeral", way.numeral().toString())
                 .put("symbol", way.chord().toString())
+                .put("road", way.road().toString())
                 .put(
                         "reason",
                         Phrase.sentence("{0}.", way.reason())

@@ -30,6 +30,11 @@ import monochord.view.Table.Column;
  * @param source the one parallel scale asked for, or null for all
  */
 public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) implements Answer {
+    private static final Phrase LEFT_OUT = Phrase.sentence(
+            "Left out: the sevenths and diminished chords of the farther modes, and what locrian alone gives; with a mode"
+                    + " behind it, {0} lists that one whole.",
+            Phrase.verb("borrow"));
+
     private static final int NUMERAL = 12;
     private static final int SYMBOL = 12;
     private static final int NOTES = 17;
@@ -44,6 +49,9 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             return text.build().wrapped(look.width());
         }
         text.lines(look.plain() ? sentences(look) : table().text(look));
+        if (source == null) {
+            text.line(LEFT_OUT, Style.QUIET);
+        }
         text.line(advice(), Style.QUIET);
         return text.build().wrapped(look.width());
     }
@@ -147,5 +155,8 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
             object.put("changed", borrowed.changed());
             BorrowedAnswer.setting(object, BorrowedChordContext.of(borrowed, key));
         });
+        if (source == null) {
+            json.put("remark", LEFT_OUT.toString());
+        }
     }
 }

@@ -1,7 +1,6 @@
 package monochord.view.music;
 
 import java.util.List;
-import monochord.harmony.Borrowing;
 import monochord.harmony.ChordOrigin;
 import monochord.text.Phrase;
 import monochord.theory.BandNumber;
@@ -23,7 +22,7 @@ public record ChordRow(Chord chord, Numeral numeral, Key key) {
     }
 
     public List<Scale> sources() {
-        return Borrowing.borrowedFrom(chord, key);
+        return ChordOrigin.sources(chord, key);
     }
 
     /** The degrees of its tones in the key: {@code ♭6 1 ♭3}. */

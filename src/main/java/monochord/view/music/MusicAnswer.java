@@ -14,7 +14,7 @@ public final class MusicAnswer {
         } else if (music instanceof Music.OneScale one) {
             return new ScaleAnswer(one.scale());
         } else if (music instanceof Music.OneProgression one) {
-            return new ProgressionAnswer(one.progression());
+            return new ProgressionAnswer(one.progression(), one.oneChord());
         }
         Music.Notes notes = (Music.Notes) music;
         return new NotesAnswer(notes.names(), notes.pitches());

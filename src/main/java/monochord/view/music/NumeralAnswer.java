@@ -26,5 +26,6 @@ public record NumeralAnswer(ChordRow row) implements Answer {
     @Override
     public void json(Json json) {
         row.json(json);
+        json.put("origin", row.origin().toString());
     }
 }

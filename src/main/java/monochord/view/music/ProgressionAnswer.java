@@ -11,28 +11,22 @@ import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.Chord;
-import monochord.theory.ChordKind;
-import monochord.theory.ChordNames;
 import monochord.theory.note.Notated;
-import monochord.theory.note.NoteName;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.Table;
 import monochord.view.keyboard.Drawing;
 
-/** A progression as symbols and numerals, with a word on each chord that is not the key's own, and drawn. */
-public record ProgressionAnswer(Progression progression) implements Answer {
-    private static final Set<ChordKind> TERTIAN = Set.of(
-            ChordKind.MAJOR,
-            ChordKind.MINOR,
-            ChordKind.DIMINISHED,
-            ChordKind.AUGMENTED,
-            ChordKind.DOMINANT_SEVENTH,
-            ChordKind.MAJOR_SEVENTH,
-            ChordKind.MINOR_SEVENTH,
-            ChordKind.HALF_DIMINISHED,
-            ChordKind.DIMINISHED_SEVENTH);
+/**
+ * A progression as symbols and numerals, with a word on each chord that is not the key's own, and drawn.
+ *
+ * @param oneChord what its letters would be if they were meant as notes
+ */
+public record ProgressionAnswer(Progression progression, Optional<Chord> oneChord) implements Answer {
+    public ProgressionAnswer(Progression progression) {
+        this(progression, Optional.empty());
+    }
 
     static List<ChordRow> rows(Progression progression) {
         List<ChordRow> rows = new ArrayList<>();
@@ -55,9 +49,8 @@ public record ProgressionAnswer(Progression progression) implements Answer {
             text.lines(chords().inBlocks(look, 0));
         }
         origins().forEach(text::line);
-        oneChord()
-                .ifPresent(chord -> text.line(Phrase.sentence(
-                        "As the notes of one chord these are {0}; commas between them say so.", chord)));
+        oneChord.ifPresent(chord -> text.line(
+                Phrase.sentence("As the notes of one chord these are {0}; commas between them say so.", chord)));
         return text.build().wrapped(look.width()).plus(Pictures.progression(progression, look));
     }
 
@@ -84,26 +77,6 @@ public record ProgressionAnswer(Progression progression) implements Answer {
         return said;
     }
 
-    /** What bare letters would be as the notes of one chord: only where they stack up in thirds as a triad or a seventh. */
-    private Optional<Chord> oneChord() {
-        List<NoteName> roots = progression.slots().stream()
-                .filter(slot -> !slot.held()
-                        && !slot.chord().isInverted()
-                        && slot.chord().kind().equals(ChordKind.MAJOR))
-                .map(slot -> slot.chord().root())
-                .distinct()
-                .toList();
-        boolean bare =
-                !progression.barred() && roots.size() == progression.slots().size();
-        return bare && (roots.size() == 3 || roots.size() == 4)
-                ? ChordNames.of(roots, progression.key()).stream()
-                        .filter(name ->
-                                !name.bySound() && TERTIAN.contains(name.chord().kind()))
-                        .map(ChordNames.Name::chord)
-                        .findFirst()
-                : Optional.empty();
-    }
-
     @Override
     public List<Drawing> drawings() {
         return Pictures.drawings(progression);
@@ -114,6 +87,6 @@ public record ProgressionAnswer(Progression progression) implements Answer {
         json.put("kind", "progression")
                 .put("key", progression.key().toString())
                 .objects("chords", rows(progression), (object, row) -> row.json(object));
-        oneChord().ifPresent(chord -> json.put("oneChord", chord.toString()));
+        oneChord.ifPresent(chord -> json.put("oneChord", chord.toString()));
     }
 }

@@ -1,9 +1,9 @@
 package monochord.view.music;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import monochord.harmony.ChordEvent;
 import monochord.harmony.colour.Idea;
-import monochord.harmony.colour.Reason;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.FitNote;
 import monochord.text.Phrase;
@@ -15,116 +15,128 @@ import monochord.view.Json;
 import monochord.view.Look;
 
 /**
- * Ideas for colouring a progression, and the best of them together.
+ * The one change to begin with, and where else one could go; or the best combination of changes.
  *
+ * @param isMore whether the combination is shown, not the one change
  * @param remarks what is to be known about how the chords and the tune were read
  */
-public record RecolourAnswer(Recolour recolour, List<Phrase> remarks) implements Answer {
-    private static final String ITEM = "   - ";
-    private static final int SHOWN = 6;
-    private static final int PER_PLACE = 2;
+public record RecolourAnswer(Recolour recolour, boolean isMore, List<Phrase> remarks) implements Answer {
+    private static final int ELSEWHERE = 3;
     private static final int IN_JSON = 200;
 
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
         remarks.forEach(remark -> text.line(remark, Style.QUIET));
-        text.line(Phrase.of("In {0}", recolour.progression().key()), Style.HEADING);
-        text.line(Phrase.row(recolour.progression().symbols()), Style.STRONG);
-        List<Idea> shown = shown();
-        if (shown.isEmpty()) {
-            text.line(Phrase.sentence("No change here would sound better than what you have."));
+        text.line(heading(), Style.HEADING);
+        StyledText head = text.build().wrapped(look.width());
+        Optional<Idea> change = recolour.change();
+        if (change.isEmpty()) {
+            return head.plus(nothing(look));
         }
-        for (int i = 0; i < shown.size(); i++) {
-            idea(i + 1, shown.get(i), text);
+        return head.plus(isMore ? new CombinationText(recolour).text(look) : one(change.get(), look))
+                .plus(end(look));
+    }
+
+    private Phrase heading() {
+        return recolour.isLoop()
+                ? Phrase.of(
+                        "In {0}, {1} leading back to {2}",
+                        recolour.progression().key(),
+                        chord(recolour.progression().chords().size() - 1),
+                        chord(0))
+                : Phrase.of("In {0}", recolour.progression().key());
+    }
+
+    private Phrase chord(int at) {
+        return Phrase.of("{0}", recolour.progression().chords().get(at));
+    }
+
+    private StyledText nothing(Look look) {
+        return StyledText.builder(look.reader())
+                .line(Phrase.row(recolour.progression().symbols()), Style.STRONG)
+                .line(Phrase.sentence("No change here would sound better than what you have."))
+                .build()
+                .wrapped(look.width());
+    }
+
+    private StyledText one(Idea change, Look look) {
+        StyledText.Builder reasons = StyledText.builder(look.reader());
+        change.reasons().forEach(reasons::line);
+        IdeaText.tune(change).ifPresent(reasons::line);
+        StyledText shown = new IdeaText(change)
+                .rows(look)
+                .plus(reasons.build().wrapped(look.width()))
+                .plus(new IdeaText(change).keyboards(look));
+        return shown.plus(TuneOverlay.text(recolour, change, look)).plus(elsewhere(look));
+    }
+
+    private StyledText elsewhere(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        List<Idea> others = recolour.elsewhere(ELSEWHERE);
+        if (!others.isEmpty()) {
+            text.gap().line(Phrase.of("Elsewhere:"), Style.HEADING);
         }
-        together(text);
-        text.line(
-                Phrase.sentence(
-                        "Advice from custom, for your ear to decide. Agree each changed chord with the band first."),
-                Style.QUIET);
+        others.forEach(idea -> text.line(IdeaText.inOneLine(idea)));
         return text.build().wrapped(look.width());
     }
 
-    /** The best ideas that make it better, no more than two for one chord. */
-    private List<Idea> shown() {
-        List<Idea> shown = new ArrayList<>();
-        for (Idea idea : recolour.ideas()) {
-            long there = shown.stream().filter(one -> one.at() == idea.at()).count();
-            if (idea.score() > 0 && there < PER_PLACE && shown.size() < SHOWN) {
-                shown.add(idea);
-            }
-        }
-        return shown;
-    }
-
-    private static void idea(int number, Idea idea, StyledText.Builder text) {
-        Phrase to = Phrase.of("{0}", idea.to()).styled(Style.STRONG);
-        Phrase kind = Phrase.of("{0}, score {1}", idea.colour().inWords(), idea.score());
-        text.line(Phrase.of(
-                "{0}. {1} for {2}, chord {3}  {4} → {5}  {6}",
-                number,
-                to,
-                idea.from(),
-                idea.at() + 1,
-                idea.fromNumeral(),
-                idea.toNumeral(),
-                kind.styled(Style.QUIET)));
-        idea.reasons().forEach(reason -> text.add(ITEM).add(reason.sentence()).end());
-        if (!idea.clashes().isEmpty()) {
-            List<Phrase> changes = idea.clashes().stream()
-                    .map(RecolourAnswer::change)
-                    .distinct()
-                    .toList();
-            text.add(ITEM)
-                    .add(Phrase.sentence("In the tune: {0}.", Phrase.joined(", ", changes)))
-                    .end();
-        }
-    }
-
-    private static Phrase change(FitNote clash) {
-        return clash.change()
-                .map(change -> Phrase.of("{0} becomes {1}", clash.pitch(), change.to()))
-                .orElseGet(() -> Phrase.of("{0} has nothing near that fits", clash.pitch()));
-    }
-
-    private void together(StyledText.Builder text) {
-        if (recolour.combined().isEmpty()) {
-            return;
-        }
-        text.line(Phrase.of("Best together, score {0}:", recolour.gain()), Style.HEADING)
-                .line(Phrase.row(recolour.best().symbols()), Style.STRONG)
-                .line(Phrase.row(recolour.best().numerals()))
-                .line(Phrase.of("play lets you hear it."), Style.QUIET);
+    private StyledText end(Look look) {
+        return StyledText.builder(look.reader())
+                .line(
+                        IdeaText.WHAT_NEXT.then(
+                                isMore
+                                        ? Phrase.NOTHING
+                                        : Phrase.sentence(
+                                                "With {0} or {1} behind it, it goes further.",
+                                                Phrase.verb("more"), Phrase.verb("bold"))),
+                        Style.QUIET)
+                .line(
+                        Phrase.sentence("Advice for your ear to decide. Agree each changed chord with the band first."),
+                        Style.QUIET)
+                .build()
+                .wrapped(look.width());
     }
 
     @Override
     public void json(Json json) {
         List<Idea> ideas = recolour.ideas();
-        json.put("key", recolour.progression().key().toString())
-                .objects("ideas", ideas.subList(0, Math.min(IN_JSON, ideas.size())), this::json)
-                .put("best", recolour.best().chords())
-                .put("bestNumerals", bestNumerals())
+        List<Idea> told = ideas.subList(0, Math.min(IN_JSON, ideas.size()));
+        json.put("kind", "recolour")
+                .put("key", recolour.progression().key().toString())
+                .objects("ideas", told, this::json);
+        recolour.change()
+                .ifPresentOrElse(
+                        one -> json.put("default", told.indexOf(one)), () -> json.put("default", (String) null));
+        json.put("best", recolour.best().chords())
+                .put("bestNumerals", IdeaText.numerals(recolour.best()))
                 .put("gain", recolour.gain())
                 .put("remarks", remarks);
     }
 
-    private List<String> bestNumerals() {
-        return recolour.best().slots().stream()
-                .filter(slot -> !slot.held())
-                .map(slot -> slot.numeral().toString())
-                .toList();
-    }
-
     private void json(Json object, Idea idea) {
-        object.put("at", idea.at())
-                .put("from", idea.fromNumeral().toString())
-                .put("to", idea.toNumeral().toString())
-                .put("symbol", idea.to().toString())
+        object.put("at", idea.first())
+                .put("first", idea.first())
+                .put("last", idea.last())
+                .put("from", row(idea.from()))
+                .put("to", row(idea.to()))
+                .put("symbol", symbols(idea.to()))
+                .put("idiom", idea.name())
                 .put("colour", idea.colour().toString())
                 .put("score", idea.score())
-                .put("reasons", idea.reasons().stream().map(Reason::sentence).toList())
+                .put("symbols", idea.progression().chords())
+                .put("reasons", idea.reasons())
                 .objects("changes", idea.clashes(), this::json);
+    }
+
+    private static String symbols(List<ChordEvent> events) {
+        return String.join(
+                " ", events.stream().map(event -> event.chord().toString()).toList());
+    }
+
+    private static String row(List<ChordEvent> events) {
+        return String.join(
+                " ", events.stream().map(event -> event.numeral().toString()).toList());
     }
 
     private void json(Json object, FitNote clash) {

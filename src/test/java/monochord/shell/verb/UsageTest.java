@@ -25,7 +25,8 @@ class UsageTest {
             "after NUMERAL, NUMBER or CHORD [in KEY]",
             "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
             "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET [--wav FILE] [--midi FILE]",
-            "recolour PROGRESSION [in KEY] [under MELODY], or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
+            "recolour PROGRESSION [in KEY] [under MELODY] [with IDIOM [at NUMBER]] [more or bold] [loop or open],"
+                    + " or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
             "voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with bass] [under tune] [drop 2]"
                     + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",

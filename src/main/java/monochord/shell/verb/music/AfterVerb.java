@@ -4,6 +4,7 @@ import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.takes;
 
+import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
@@ -45,11 +46,23 @@ final class AfterVerb implements Verb {
         Key key = SentenceKey.of(sentence, sitting);
         ChordEvent slot = sentence.body().read(text -> one(text, key));
         List<Continuation> ways = Continuations.ways(slot.numeral(), key, Counts.SONGS);
-        return new AfterAnswer(
-                key,
-                slot.numeral(),
-                ways.subList(0, Math.min(BEST, ways.size())),
-                Counts.SCORES.after(slot.chord(), key));
+        return new AfterAnswer(key, slot.numeral(), told(ways), Counts.SCORES.after(slot.chord(), key));
+    }
+
+    /** All that songs go often enough, and of the rest as many as make six. */
+    private static List<Continuation> told(List<Continuation> ways) {
+        int counted = (int) ways.stream()
+                .filter(way -> way.isCountedFrom(AfterAnswer.LEAST_SHARE))
+                .count();
+        List<Continuation> told = new ArrayList<>();
+        for (Continuation way : ways) {
+            boolean isCounted = way.isCountedFrom(AfterAnswer.LEAST_SHARE);
+            boolean isTold = told.stream().anyMatch(one -> one.isSameTriadAs(way));
+            if (!isTold && (isCounted || told.size() < Math.max(BEST, counted))) {
+                told.add(way);
+            }
+        }
+        return told;
     }
 
     private static ChordEvent one(String text, Key key) {

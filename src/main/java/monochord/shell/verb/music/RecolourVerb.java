@@ -2,14 +2,18 @@ package monochord.shell.verb.music;
 
 import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.oneOf;
 import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.orAgain;
 import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
+import monochord.harmony.colour.AskedIdiom;
+import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.Melody;
 import monochord.shell.sentence.Sentence;
@@ -25,12 +29,17 @@ import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
 import monochord.text.Phrase;
 import monochord.theory.Key;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
+import monochord.view.music.AskedIdeaAnswer;
 import monochord.view.music.RecolourAnswer;
 
 /** Proposes where a progression could take a colour. */
 final class RecolourVerb implements Verb {
+    private static final String WITH_EXAMPLE = "recolour C F G C in C with borrowed iv at 2";
+
     @Override
     public String word() {
         return "recolour";
@@ -46,10 +55,17 @@ final class RecolourVerb implements Verb {
                         takes(Value.PROGRESSION),
                         may(clause("in", Value.KEY)),
                         may(clause("under", Value.MELODY)),
+                        may(clause("with", Value.IDIOM), may(clause("at", Value.NUMBER))),
+                        may(oneOf("more", "bold")),
+                        may(oneOf("loop", "open")),
                         orAgain(),
                         option(Tune.FILE, Value.LEADSHEET))
                 .form(Recording.form())
-                .examples("recolour IV I V vi V I in C", "recolour F C G Am in C under A4:2 G4 B4 C5");
+                .examples(
+                        "recolour IV I V vi V I in C",
+                        "recolour C G Am F in C more",
+                        WITH_EXAMPLE,
+                        "recolour F C G Am in C under A4:2 G4 B4 C5");
     }
 
     @Override
@@ -65,7 +81,7 @@ final class RecolourVerb implements Verb {
     private static Answer ofText(Sentence sentence, Sitting sitting) {
         Key key = SentenceKey.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
-        return answer(progression, melody(sentence), List.of(), sitting);
+        return answer(progression, melody(sentence), List.of(), sentence, sitting);
     }
 
     private static Optional<Melody> melody(Sentence sentence) {
@@ -75,22 +91,88 @@ final class RecolourVerb implements Verb {
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
         LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
         Melody melody = melody(sentence).orElse(sheet.melody());
-        return answer(sheet.progression(), Optional.of(melody), Tune.remarks(sheet), sitting);
+        return answer(sheet.progression(), Optional.of(melody), Tune.remarks(sheet), sentence, sitting);
     }
 
     private static Answer answer(
-            Progression progression, Optional<Melody> melody, List<Phrase> remarks, Sitting sitting) {
-        Recolour recolour = Recolour.of(progression, melody);
-        remember(recolour, melody, sitting.stage());
-        return new RecolourAnswer(recolour, remarks);
+            Progression progression,
+            Optional<Melody> melody,
+            List<Phrase> remarks,
+            Sentence sentence,
+            Sitting sitting) {
+        if (sentence.clause("with").isPresent()) {
+            return asked(progression, melody, sentence, sitting.stage());
+        }
+        sentence.clause("at").ifPresent(at -> {
+            throw Unreadable.because(
+                    sentence.whole(),
+                    at.place(),
+                    "a sentence",
+                    "at says where an idiom goes that is named behind with",
+                    WITH_EXAMPLE);
+        });
+        Recolour.Manner manner =
+                new Recolour.Manner(isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
+        Recolour recolour = Recolour.of(progression, melody, manner);
+        boolean isMore = isSaid("more", sentence) || manner.isBold();
+        Progression changed = isMore
+                ? recolour.best()
+                : recolour.change().map(Idea::progression).orElse(progression);
+        remember(progression, changed, melody, sitting.stage());
+        return new RecolourAnswer(recolour, isMore, remarks);
     }
 
-    private static void remember(Recolour recolour, Optional<Melody> melody, PlaybackState stage) {
-        Take best = take(recolour.best(), melody);
-        if (recolour.combined().isEmpty()) {
-            stage.remember(best);
+    private static Answer asked(
+            Progression progression, Optional<Melody> melody, Sentence sentence, PlaybackState stage) {
+        AskedIdiom idiom = sentence.clause("with").orElseThrow().read(AskedIdiom::parse);
+        int chords = progression.chords().size();
+        OptionalInt at = sentence.clause("at")
+                .map(part -> OptionalInt.of(part.read(text -> place(text, chords))))
+                .orElse(OptionalInt.empty());
+        Optional<Idea> idea = idiom.in(progression, melody, at);
+        if (idea.isEmpty()) {
+            return Statement.no(
+                    at.isPresent()
+                            ? Phrase.sentence("That does not fit at chord {0}.", at.getAsInt() + 1)
+                            : Phrase.sentence("There is no place for that in these chords."));
+        }
+        remember(progression, idea.get().progression(), melody, stage);
+        return new AskedIdeaAnswer(idea.get());
+    }
+
+    private static int place(String text, int chords) {
+        boolean isNumber = text.matches("\\d{1,4}");
+        int number = isNumber ? Integer.parseInt(text) : 0;
+        if (number < 1 || number > chords) {
+            throw Unreadable.because(
+                    text,
+                    0,
+                    "a place in the row",
+                    Clause.of("the chords are counted from 1 to {0}", chords),
+                    WITH_EXAMPLE);
+        }
+        return number - 1;
+    }
+
+    private static boolean isSaid(String word, Sentence sentence) {
+        Optional<Sentence.Part> said = sentence.clause(word);
+        if (said.isPresent() && !said.get().isEmpty()) {
+            throw Unreadable.because(
+                    sentence.whole(),
+                    said.get().place(),
+                    "a sentence",
+                    Clause.of("{0} stands alone", word),
+                    "recolour C G Am F in C more");
+        }
+        return said.isPresent();
+    }
+
+    private static void remember(Progression plain, Progression changed, Optional<Melody> melody, PlaybackState stage) {
+        Take now = take(changed, melody);
+        if (changed.equals(plain)) {
+            stage.remember(now);
         } else {
-            stage.remember(best, take(recolour.progression(), melody), best);
+            stage.remember(now, take(plain, melody), now);
         }
     }
 
