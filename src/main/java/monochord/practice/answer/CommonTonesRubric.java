@@ -19,8 +19,8 @@ import monochord.theory.note.NoteName;
 /** Judges the notes that two chords share, in any order; {@code none} is an answer too. */
 public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     private static final String NONE = "none";
-    private static final Pattern NOTHING =
-            Pattern.compile("(?i)none|nothing|0|(?:don't|do not|not) any(?:thing)?(?: in common)?|no(?:ne)?(?: common| shared)?(?: tones?)?(?: in common)?");
+    private static final Pattern NOTHING = Pattern.compile(
+            "(?i)none|nothing|0|(?:don't|do not|not) any(?:thing)?(?: in common)?|no(?:ne)?(?: common| shared)?(?: tones?)?(?: in common)?");
 
     private final Chord first;
     private final Chord second;

@@ -15,7 +15,8 @@ import monochord.theory.note.Unreadable;
  * repeated subject ({@code E minor: E F# G}, {@code the third is Bb}), then without a remark in brackets.
  */
 public final class AnswerReading {
-    private static final Pattern SUBJECT = Pattern.compile("(?i)[:=]|,\\s*so(?![a-z])|(?<![a-z])(?:is|are|has|have|'s)(?![a-z])");
+    private static final Pattern SUBJECT =
+            Pattern.compile("(?i)[:=]|,\\s*so(?![a-z])|(?<![a-z])(?:is|are|has|have|'s)(?![a-z])");
     /** What a subject is made of; brackets of code and the like are none. */
     private static final Pattern IN_WORDS = Pattern.compile("[\\p{L}\\p{N} #♭♯°'/,().:=-]*");
 

@@ -37,8 +37,7 @@ public final class IntervalReading {
     private static final Pattern ARTICLE = Pattern.compile("(?i)^\\s*an? +");
     private static final Pattern ALTERED = Pattern.compile("([b♭#♯+-])([1-9])(?:th|rd|nd)?");
     private static final Pattern HALF_STEPS = Pattern.compile("(?i)[0-9a-z]+ (?:half[ -]?steps?|semitones?)");
-    private static final Pattern QUALITY =
-            Pattern.compile("(?i)(?:perfect|major|minor|augmented|diminished)");
+    private static final Pattern QUALITY = Pattern.compile("(?i)(?:perfect|major|minor|augmented|diminished)");
     private static final Pattern LETTER = Pattern.compile("[dmPMAp]+[0-9]+");
     /** As German books abbreviate them. */
     private static final Pattern GERMAN = Pattern.compile("([kgrvü])([0-9]+)");
