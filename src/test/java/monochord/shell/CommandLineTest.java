@@ -17,6 +17,7 @@ import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 import monochord.view.StrictJson;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,6 +71,26 @@ class CommandLineTest {
     @Test
     void aLineOfJavaIsRun() {
         assertEquals("x = 3\n", Run.of("int x = 3;").result(0));
+    }
+
+    @Test
+    @DisplayName("the note names of a run are said on the command line, and hold for what is typed and what is told")
+    void notesByOtherNames() {
+        assertEquals(
+                "Yes: B, which is B D F.\n",
+                Run.of("ask borrowed-chord of bVI in D --answer B --notes german")
+                        .result(0));
+        assertEquals(
+                "Yes: Si♭, which is Si♭ Re Fa.\n",
+                Run.of("--notes latin ask borrowed-chord of bVI in Re --answer si bémol majeur")
+                        .result(0));
+        assertEquals(
+                "Yes: B♭, which is B♭ D F.\n",
+                Run.of("ask borrowed-chord of bVI in D --answer Bb, I think").result(0));
+        assertEquals("""
+                "dutch" are no note names I know.
+                Write --notes english, or german or latin.
+                """, Run.of("show C --notes dutch").message(2));
     }
 
     @Test

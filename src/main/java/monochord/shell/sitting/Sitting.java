@@ -146,6 +146,11 @@ public final class Sitting {
         naming = names;
     }
 
+    /** From now on notes go by these names, whoever types; nothing is kept. */
+    public void goBy(NoteNaming names) {
+        naming = names;
+    }
+
     /** Whether a person converses here, and no script. */
     public boolean isSeated() {
         return seated;
