@@ -125,7 +125,8 @@ final class ChordBars {
         for (List<Slot> bar : bars) {
             List<ChordEvent> events = new ArrayList<>();
             for (Slot slot : bar) {
-                boolean held = slot.held() || slot.chord().isEmpty() && !all.isEmpty();
+                boolean isFirst = all.isEmpty() && events.isEmpty();
+                boolean held = !isFirst && (slot.held() || slot.chord().isEmpty());
                 ChordEvent event = slot.chord().orElse(before);
                 before = event;
                 events.add(new ChordEvent(event.chord(), event.numeral(), slot.shares(), held));

@@ -3,6 +3,7 @@ package monochord.song;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import monochord.harmony.Progression;
 import monochord.text.Phrase;
 
 /**
@@ -61,6 +62,17 @@ public record Song(
         List<SongChange> all = new ArrayList<>(changes);
         all.add(change);
         return new Song(head, intro, sections, all, faults, remarks);
+    }
+
+    /**
+     * With other chords at a place, and a word on it among its changes.
+     *
+     * @param to as many bars as the place has
+     * @param why a reason, or nothing
+     * @throws IllegalArgumentException if it has another number of bars
+     */
+    public Song changed(SongPlace place, Progression to, String why) {
+        return SongEdit.change(this, place, to, why);
     }
 
     public Song withFaults(List<SongFault> found) {

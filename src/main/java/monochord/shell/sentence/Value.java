@@ -30,6 +30,7 @@ public enum Value {
     PART,
     PATCH,
     PATTERN,
+    PLACE,
     PROGRESSION,
     SCALE,
     SEED("N"),
