@@ -66,7 +66,7 @@ final class PlayingOrder {
         if (bars.get(ending).isPlayedIn(pass + 1)) {
             return true;
         }
-        for (int i = index + 1; i < bars.size() && !bars.get(i).opens(); i++) {
+        for (int i = from; i < bars.size() && (i == from || !bars.get(i).opens()); i++) {
             if (!bars.get(i).ending().isEmpty() && bars.get(i).isPlayedIn(pass + 1)) {
                 return true;
             }

@@ -75,6 +75,13 @@ public record Song(
         return SongEdit.change(this, place, to, why);
     }
 
+    /** With another remark on how it was read. */
+    public Song remarked(Phrase remark) {
+        List<Phrase> all = new ArrayList<>(remarks);
+        all.add(remark);
+        return new Song(head, intro, sections, changes, faults, all);
+    }
+
     public Song withFaults(List<SongFault> found) {
         return new Song(head, intro, sections, changes, found, remarks);
     }

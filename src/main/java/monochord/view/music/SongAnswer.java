@@ -126,7 +126,7 @@ public record SongAnswer(Song song) implements Answer {
                 .ifPresent(tune -> text.line(Phrase.of("Tune: {0}", Phrase.row(tune.notes().stream()
                         .map(note -> note.pitch())
                         .toList()))));
-        section.words().forEach(line -> text.line(Phrase.typed(line)));
+        section.words().stream().map(SongAnswer::sung).forEach(line -> text.line(Phrase.typed(line)));
         return text.build().wrapped(look.width());
     }
 
@@ -203,8 +203,14 @@ public record SongAnswer(Song song) implements Answer {
     private List<String> words() {
         return song.sections().stream()
                 .flatMap(section -> section.words().stream())
+                .map(SongAnswer::sung)
                 .filter(line -> !line.isBlank())
                 .toList();
+    }
+
+    /** Without the signs for notes that are held or skipped. */
+    private static String sung(String line) {
+        return line.replaceAll("[_*|]", " ").replace('~', ' ').replace("\\\\-", "-").replaceAll("\\s+", " ").strip();
     }
 
     private static void changes(Song song, Json json) {

@@ -1,5 +1,6 @@
 package monochord.shell.verb.song;
 
+import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.takes;
@@ -8,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -38,8 +40,8 @@ final class SongVerb implements Verb {
                         word(),
                         Usage.Topic.WRITING,
                         Phrase.of("open a song and show it; alone, show the one that is open"))
-                .form(may(takes(Value.FILE)), may(option(OUT, Value.FILE)), may(option(OVER)))
-                .examples("song my-song.md", "song --out other-song.md");
+                .form(may(takes(Value.FILE)), may(clause(SongBook.TUNE, Value.NAME)), may(option(OUT, Value.FILE)), may(option(OVER)))
+                .examples("song my-song.md", "song tunes.abc tune 2", "song --out other-song.md");
     }
 
     @Override
@@ -70,13 +72,23 @@ final class SongVerb implements Verb {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
         try {
-            Song song = SongReader.read(SongFile.text(file, name));
-            sitting.song().open(song, file);
+            String text = SongFile.text(file, name);
+            if (isAbc(name, text)) {
+                Song song = SongBook.read(text, sentence);
+                sitting.song().open(song, null);
+            } else {
+                sitting.song().open(SongReader.read(text), file);
+            }
+            Song song = sitting.song().song().orElseThrow();
             sitting.settle(song.head().key());
             return Optional.empty();
         } catch (IOException failed) {
             return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
+    }
+
+    private static boolean isAbc(String name, String text) {
+        return name.toLowerCase(Locale.ROOT).endsWith(".abc") || text.startsWith("X:") || text.startsWith("%abc");
     }
 
     /** An answer where something was to be written. */
