@@ -9,6 +9,7 @@ import monochord.harmony.melody.Melody;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
 
 /**
  * The bars of one section, chords and tune together. A bar of chords is as long as the bar of the tune that it stands under,
@@ -19,7 +20,30 @@ import monochord.theory.note.Beats;
  */
 public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
     /** A bar: what sounds in it, and what it was written as. */
-    public record SongBar(List<Struck> chords, List<TuneBars.Piece> tune, Beats beats, List<ChordBars.Slot> slots) {}
+    public record SongBar(List<Struck> chords, List<TuneBars.Piece> tune, Beats beats, List<ChordBars.Slot> slots) {
+        /** How many notes sound in it. */
+        public int pieces() {
+            return tune.size();
+        }
+
+        public Pitch pitch(int note) {
+            return tune.get(note).pitch();
+        }
+
+        /** From the start of the bar. */
+        public Beats start(int note) {
+            return tune.get(note).start();
+        }
+
+        public Beats end(int note) {
+            return tune.get(note).start().plus(tune.get(note).beats());
+        }
+
+        /** Whether its first note goes on from the bar before. */
+        public boolean beginsHeld() {
+            return !tune.isEmpty() && tune.get(0).held();
+        }
+    }
 
     /** A chord from its start in the bar. */
     public record Struck(Chord chord, Beats start, boolean held) {}

@@ -80,6 +80,29 @@ class AbcReaderTest {
         assertEquals(List.of(), song.faults());
         Song again = SongReader.read(song.toString());
         assertEquals(notes(song.music().played()), notes(again.music().played()), song::toString);
+        assertEquals(notes(song.music().played()), notes(song(AbcWriter.write(song)).music().played()), song::toString);
+    }
+
+    @Test
+    void aSongIsWrittenAsATune() {
+        String written = AbcWriter.write(song(WATER));
+        assertEquals(
+                """
+                %abc-2.1
+                X:1
+                T:The Water Is Wide
+                C:trad.
+                M:4/4
+                L:1/4
+                Q:1/4=76
+                K:D
+                A, | "D"D D E F | "G"E "D/F#"D B,2 | "Bm7"B, D E B | "A7sus4"A2 "A7"A2 ||
+                w: The wa-ter is wide, I can-not get o'er, and nei-ther have~I
+                w: O love is hand-some, and love is kind
+                """,
+                written);
+        Song again = song(written);
+        assertEquals(song(WATER).toString(), again.toString());
     }
 
     private static final String WATER = """

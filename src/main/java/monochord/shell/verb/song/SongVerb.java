@@ -19,6 +19,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
 import monochord.song.SongFile;
 import monochord.song.SongReader;
+import monochord.song.abc.AbcWriter;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Statement;
@@ -27,6 +28,7 @@ import monochord.view.music.SongAnswer;
 /** Opens a song, shows it, writes it into other files. */
 final class SongVerb implements Verb {
     private static final String OUT = "out";
+    private static final String ABC = "abc";
     private static final String OVER = "over";
 
     @Override
@@ -40,7 +42,7 @@ final class SongVerb implements Verb {
                         word(),
                         Usage.Topic.WRITING,
                         Phrase.of("open a song and show it; alone, show the one that is open"))
-                .form(may(takes(Value.FILE)), may(clause(SongBook.TUNE, Value.NAME)), may(option(OUT, Value.FILE)), may(option(OVER)))
+                .form(may(takes(Value.FILE)), may(clause(SongBook.TUNE, Value.NAME)), may(option(OUT, Value.FILE)), may(option(ABC, Value.FILE)), may(option(OVER)))
                 .examples("song my-song.md", "song tunes.abc tune 2", "song --out other-song.md");
     }
 
@@ -106,6 +108,16 @@ final class SongVerb implements Verb {
             }
             sitting.song().keepIn(file);
             said.add(Phrase.sentence("Saved: {0}.", Phrase.typed(name)));
+        }
+        Optional<Sentence.Part> abc = sentence.option(ABC);
+        if (abc.isPresent()) {
+            String name = abc.get().text();
+            Optional<Answer> failed =
+                    SongKeeping.write(name, AbcWriter.write(song), sentence.has(OVER), sitting);
+            if (failed.isPresent()) {
+                return failed;
+            }
+            said.add(Phrase.sentence("Written as ABC: {0}.", Phrase.typed(name)));
         }
         return said.isEmpty()
                 ? Optional.empty()
