@@ -32,6 +32,7 @@ public enum Value {
     PATTERN,
     PLACE,
     PROGRESSION,
+    RANGE("LOW to HIGH"),
     SCALE,
     SEED("N"),
     SKILL,
@@ -41,6 +42,7 @@ public enum Value {
     TOPIC,
     TUNE,
     VERB,
+    VOICE,
     VOICES("VOICES | VOICES"),
     WHITE_KEYS("KEYS"),
     /** Nothing: the word before it says all. */

@@ -5,13 +5,16 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.singing.VocalRange;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.SongDesk;
 import monochord.song.Song;
 import monochord.song.SongMetre;
+import monochord.song.SongMusic;
 import monochord.song.SongPlace;
+import monochord.theory.note.Beats;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
@@ -74,6 +77,9 @@ public final class SongPlaces {
 
     /** The chords of all sections that are written out. */
     private String whole(String text) {
+        if (isSung(text)) {
+            return tune(text) + " from " + song.head().key() + " " + text;
+        }
         String chords = song.sections().stream()
                 .filter(section -> !section.isAgain())
                 .map(SongPlace::whole)
@@ -84,12 +90,35 @@ public final class SongPlaces {
         return chords + " from " + song.head().key() + " " + text;
     }
 
+    /** Whether keys for a singer are asked for. */
+    private static boolean isSung(String rest) {
+        return rest.matches("to\\s+sing\\s.*") || rest.startsWith("for ")
+                && VocalRange.named(rest.substring(4).split("\\s", 2)[0]).isPresent();
+    }
+
+    /** The tune of all sections that are written out, without its bars. */
+    private String tune(String text) {
+        SongMusic.Timeline written = song.music().written();
+        if (written.notes().isEmpty()) {
+            throw refused(text, Clause.of("no tune stands in the song"));
+        }
+        return new Melody(
+                        written.notes().stream()
+                                .map(note -> new Melody.Note(note.pitch(), note.start(), note.beats()))
+                                .toList(),
+                        written.beats(),
+                        Optional.empty(),
+                        Beats.ZERO)
+                .toString();
+    }
+
     private String sentence(SongPlace place, String rest) {
         String key = keyClause(rest);
         String music =
                 switch (usage.word()) {
                     case "fit" -> tune(place) + " over " + chords(place);
                     case "harmonise" -> tune(place);
+                    case "transpose" -> isSung(rest) ? tune(place) : chords(place);
                     case "after" -> last(place);
                     case "play" -> place.melody(song).map(tune -> tune + over(place)).orElseGet(() -> chords(place));
                     case "recolour" ->
