@@ -58,8 +58,11 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
         for (int i = 0; i < Math.max(chords.size() + pickup, tune.size()); i++) {
             List<ChordBars.Slot> its = i >= pickup && i - pickup < slots.size() ? slots.get(i - pickup) : List.of();
             Beats full = head.metre().isFree() ? Beats.of(4) : head.metre().bar();
-            Beats beats = i < notes.size() && !notes.get(i).beats().isZero() ? notes.get(i).beats() : full;
-            bars.add(new SongBar(struck(its, beats), i < notes.size() ? notes.get(i).pieces() : List.of(), beats, its));
+            Beats beats = i < notes.size() && !notes.get(i).beats().isZero()
+                    ? notes.get(i).beats()
+                    : full;
+            bars.add(new SongBar(
+                    struck(its, beats), i < notes.size() ? notes.get(i).pieces() : List.of(), beats, its));
         }
         return new SectionMusic(head.key(), bars, order(chords, tune, pickup, bars.size()));
     }
@@ -151,7 +154,9 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
     }
 
     private List<SongBar> full() {
-        boolean pickup = bars.size() > 1 && bars.get(0).slots().isEmpty() && bars.get(0).beats().compareTo(bars.get(1).beats()) < 0;
+        boolean pickup = bars.size() > 1
+                && bars.get(0).slots().isEmpty()
+                && bars.get(0).beats().compareTo(bars.get(1).beats()) < 0;
         return pickup ? bars.subList(1, bars.size()) : bars;
     }
 }

@@ -51,10 +51,8 @@ public record Song(
     /** With a section in place of one of the same name and line. */
     Song with(Section changed) {
         List<Section> all = new ArrayList<>(sections);
-        all.replaceAll(
-                section -> section.line() == changed.line() && section.name().equals(changed.name())
-                        ? changed
-                        : section);
+        all.replaceAll(section ->
+                section.line() == changed.line() && section.name().equals(changed.name()) ? changed : section);
         return new Song(head, intro, all, changes, faults, remarks);
     }
 

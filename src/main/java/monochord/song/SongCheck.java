@@ -61,10 +61,12 @@ final class SongCheck {
 
     /** A bar may be short at either end of its block and where it is split by a repeat. */
     private void length(List<WrittenBar> written, int index, Beats beats, Beats full) {
-        boolean isSplit = split(written, index) || index > 0 && written.get(index - 1).times() > 0
+        boolean isSplit = split(written, index)
+                || index > 0 && written.get(index - 1).times() > 0
                 || index + 1 < written.size() && split(written, index + 1);
         boolean mayBeShort = index == 0 || index + 1 == written.size() || isSplit;
-        boolean isOpen = written.get(index).text().contains("...") || written.get(index).text().contains("…");
+        boolean isOpen = written.get(index).text().contains("...")
+                || written.get(index).text().contains("…");
         int difference = beats.compareTo(full);
         if (!isOpen && !beats.isZero() && (difference > 0 || difference < 0 && !mayBeShort)) {
             WrittenBar.Place place = written.get(index).place();

@@ -14,7 +14,8 @@ final class SongEdit {
     static Song change(Song song, SongPlace place, Progression to, String why) {
         Progression from = place.progression(song).orElseThrow();
         if (from.bars().size() != to.bars().size()) {
-            throw new IllegalArgumentException(to.bars().size() + " bars for " + from.bars().size());
+            throw new IllegalArgumentException(
+                    to.bars().size() + " bars for " + from.bars().size());
         }
         List<WrittenBar> written = place.section().chords();
         int before = written.size() - place.music(song).count();

@@ -47,7 +47,10 @@ public final class SongFile {
     private static String decoded(byte[] bytes) {
         String text;
         try {
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException old) {
             text = new String(bytes, StandardCharsets.ISO_8859_1);
         }

@@ -85,7 +85,9 @@ public record SongMusic(Timeline written, Timeline played) {
                     && notes.get(last).start().plus(notes.get(last).beats()).equals(start);
             if (goesOn) {
                 Note before = notes.get(last);
-                notes.set(last, new Note(before.pitch(), before.start(), before.beats().plus(piece.beats())));
+                notes.set(
+                        last,
+                        new Note(before.pitch(), before.start(), before.beats().plus(piece.beats())));
             } else {
                 notes.add(new Note(piece.pitch(), start, piece.beats()));
             }

@@ -27,7 +27,11 @@ final class SongWriter {
         lines.add("---");
         field("title", head.title());
         field("by", head.by());
-        field("key", head.key().isMinor() || !isMajor(head) ? head.key().toString() : head.key().tonic().toString());
+        field(
+                "key",
+                head.key().isMinor() || !isMajor(head)
+                        ? head.key().toString()
+                        : head.key().tonic().toString());
         field("metre", head.metre().toString());
         field("tempo", head.tempo() == 0 ? "" : String.valueOf(head.tempo()));
         field("swing", head.swing());

@@ -46,7 +46,8 @@ final class TuneBars {
     private List<TuneBar> bars() {
         for (WrittenBar bar : written) {
             offsets.add(text.length());
-            text.append(ELLIPSIS.matcher(bar.text()).replaceAll(match -> " ".repeat(match.group().length())))
+            text.append(ELLIPSIS.matcher(bar.text())
+                            .replaceAll(match -> " ".repeat(match.group().length())))
                     .append(' ');
         }
         offsets.add(text.length());
@@ -125,7 +126,8 @@ final class TuneBars {
         Matcher word = WORD.matcher(bar);
         while (word.find()) {
             int colon = word.group().indexOf(':');
-            length = length.plus(colon < 0 ? Beats.ONE : Beats.parse(word.group().substring(colon + 1)));
+            length =
+                    length.plus(colon < 0 ? Beats.ONE : Beats.parse(word.group().substring(colon + 1)));
         }
         return length;
     }

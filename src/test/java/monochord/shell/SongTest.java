@@ -61,8 +61,7 @@ class SongTest {
 
     @Test
     void aSongIsShownWithFormBarsAndNumerals() {
-        says(
-                """
+        says("""
                 Quay Waltz
                 C major, 3/4, 96 to the minute
                 Form: Verse (4 bars) – Chorus (4 bars)
@@ -75,13 +74,14 @@ class SongTest {
                 Chorus
                   Am  |  F   |  G  .  G7  |  C  |
                   vi  |  IV  |  V  .  V7  |  I  |
-                """,
-                typed());
+                """, typed());
     }
 
     @Test
     void aPlaceStandsForItsMusic() {
-        says("C major\n  C | F | G | C | Am | F | G . G7 | C |\nF major\n  F | B♭ | C | F | Dm | B♭ | C . C7 | F |", typed("transpose to F"));
+        says(
+                "C major\n  C | F | G | C | Am | F | G . G7 | C |\nF major\n  F | B♭ | C | F | Dm | B♭ | C . C7 | F |",
+                typed("transpose to F"));
         says("After G7, V7 in C major", typed("after chorus bar 3"));
         says("In C major, with a bass player", typed("voice chorus with bass"));
         says("Nothing clashes.", typed("fit verse"));
@@ -95,22 +95,20 @@ class SongTest {
         says(
                 "\"chorus bar 9\" is not a place in the song: Chorus has bars 1 to 4. Example:\nrecolour verse bar 1",
                 typed("voice chorus bar 9"));
-        says("\"Chorus\" is not a place in the song: no tune is written for Chorus. Example:\nrecolour verse", typed("fit chorus"));
+        says(
+                "\"Chorus\" is not a place in the song: no tune is written for Chorus. Example:\nrecolour verse",
+                typed("fit chorus"));
     }
 
     @Test
     void aChangeIsKeptWithItsReasonAndTakenBack() throws IOException {
-        says(
-                "Changed: Chorus, bar 2: F to Fm. it sinks\n",
-                typed("change chorus bar 2 to iv because it sinks"));
+        says("Changed: Chorus, bar 2: F to Fm. it sinks\n", typed("change chorus bar 2 to iv because it sinks"));
         assertEquals(
                 WALTZ.replace("vi | IV | V . V7 | I", "vi | Fm | V . V7 | I")
                         + "\n## Changes\n\n- Chorus, bar 2: F to Fm. it sinks\n",
                 Files.readString(file));
         writeTheSong();
-        says(
-                "The last change is taken back.",
-                typed("change chorus bar 3 to Ab Bb", "undo"));
+        says("The last change is taken back.", typed("change chorus bar 3 to Ab Bb", "undo"));
         assertEquals(WALTZ, Files.readString(file));
     }
 
@@ -136,7 +134,10 @@ class SongTest {
 
     @Test
     void fieldsAreAsPromised() {
-        String json = new Run.Outside().inFolder(folder).run("song", "waltz.md", "--json").out();
+        String json = new Run.Outside()
+                .inFolder(folder)
+                .run("song", "waltz.md", "--json")
+                .out();
         assertEquals(
                 "{\"kind\":\"song\",\"title\":\"Quay Waltz\",\"by\":\"\",\"key\":\"C major\",\"metre\":\"3/4\",\"tempo\":96,"
                         + "\"sections\":[{\"name\":\"Verse\",\"bars\":4,\"repeat\":false},{\"name\":\"Chorus\",\"bars\":4,\"repeat\":false}],"
@@ -151,9 +152,17 @@ class SongTest {
 
     @Test
     void checkFindsTheFaultsOfASong() throws IOException {
-        assertEquals("waltz.md: no faults.", new Run.Outside().inFolder(folder).run("check", "waltz.md").out().strip());
+        assertEquals(
+                "waltz.md: no faults.",
+                new Run.Outside()
+                        .inFolder(folder)
+                        .run("check", "waltz.md")
+                        .out()
+                        .strip());
         Files.writeString(file, WALTZ.replace("metre: 3/4", "metre: 4/4"));
-        says("waltz.md:15:8: bar 2 has 3 quarters where 4/4 has 4;", new Run.Outside().inFolder(folder).run("check", "waltz.md").out());
+        says(
+                "waltz.md:15:8: bar 2 has 3 quarters where 4/4 has 4;",
+                new Run.Outside().inFolder(folder).run("check", "waltz.md").out());
     }
 
     @Test

@@ -10,9 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Source: the ABC standard 2.1 (December 2011), sections 4.8 and 4.9, worked out by hand. */
 class PlayingOrderTest {
     @ParameterizedTest(name = "{0} is played {1}")
-    @CsvSource(
-            delimiter = ';',
-            textBlock = """
+    @CsvSource(delimiter = ';', textBlock = """
             A | B | C                        ; A B C
             A | B :|                         ; A B A B
             |: A | B :| C                    ; A B A B C
@@ -33,9 +31,10 @@ class PlayingOrderTest {
         List<WrittenBar> bars = BarLines.read(List.of(written), 1);
         assertEquals(
                 played,
-                PlayingOrder.of(bars).stream().map(index -> bars.get(index).text()).collect(Collectors.joining(" ")));
+                PlayingOrder.of(bars).stream()
+                        .map(index -> bars.get(index).text())
+                        .collect(Collectors.joining(" ")));
         String again = String.join("\n", BarLines.write(bars));
-        assertEquals(
-                PlayingOrder.of(bars), PlayingOrder.of(BarLines.read(List.of(again.split("\n")), 1)), () -> again);
+        assertEquals(PlayingOrder.of(bars), PlayingOrder.of(BarLines.read(List.of(again.split("\n")), 1)), () -> again);
     }
 }

@@ -72,9 +72,10 @@ class SongReaderTest {
         assertEquals("G major", song.head().key().toString());
         assertEquals("3/4", song.head().metre().toString());
         assertEquals(84, song.head().tempo());
-        assertEquals(List.of("Verse", "Ending", "Verse"), song.sections().stream().map(Section::name).toList());
         assertEquals(
-                List.of(new SongChange("Verse, bar 7", "G", "D7", "The tune rests on its root.")), song.changes());
+                List.of("Verse", "Ending", "Verse"),
+                song.sections().stream().map(Section::name).toList());
+        assertEquals(List.of(new SongChange("Verse, bar 7", "G", "D7", "The tune rests on its root.")), song.changes());
     }
 
     @Test
@@ -88,15 +89,16 @@ class SongReaderTest {
     void chordsStandUnderTheBarsOfTheTune() {
         SongMusic.Timeline written = SongReader.read(GRACE).music().written();
         assertEquals("1", written.pickup().toString());
-        assertTrue(pitches(written).startsWith("D4:1 G4:2 B4:1/2 G4:1/2 B4:2 A4:1 G4:2 E4:1 D4:2 D4:1"), pitches(written));
-        assertEquals(
-                "G@1 C@7 G@10 G@13 D7@19 D@22 D@25 G@28 G@30 Eb@33 F@35 Eb@36 F@38", chords(written));
+        assertTrue(
+                pitches(written).startsWith("D4:1 G4:2 B4:1/2 G4:1/2 B4:2 A4:1 G4:2 E4:1 D4:2 D4:1"), pitches(written));
+        assertEquals("G@1 C@7 G@10 G@13 D7@19 D@22 D@25 G@28 G@30 Eb@33 F@35 Eb@36 F@38", chords(written));
     }
 
     @Test
     void repeatsAndTheSecondVerseArePlayedOut() {
         Song song = SongReader.read(GRACE);
-        List<Integer> order = SectionMusic.of(song.sections().get(0), song.head()).order();
+        List<Integer> order =
+                SectionMusic.of(song.sections().get(0), song.head()).order();
         assertEquals(List.of(0, 1, 2, 3, 4, 5, 6, 7, 8, 1, 2, 3, 4, 5, 6, 9, 10), order);
         SongMusic.Timeline played = song.music().played();
         assertEquals(12 + 5 + 12, played.chords().size());
@@ -105,7 +107,9 @@ class SongReaderTest {
     @Test
     void numeralsStayAndFollowTheKey() {
         Song song = SongReader.read(GRACE.replace("key: G", "key: F"));
-        assertTrue(chords(song.music().written()).contains("F@30 Db@33 Eb@35"), chords(song.music().written()));
+        assertTrue(
+                chords(song.music().written()).contains("F@30 Db@33 Eb@35"),
+                chords(song.music().written()));
         assertTrue(song.toString().contains("I | bVI . bVII | %"));
     }
 
@@ -132,8 +136,7 @@ class SongReaderTest {
                 ## Changes
                 nothing much
                 """);
-        assertEquals(
-                """
+        assertEquals("""
                 line 3, column 6: "H" is not a key: expected a letter from A to G at character 1, found 'H'; write key: and its key, such as D
                 line 4, column 8: "3/5" is not a metre: expected beats and their value, such as 3/4 or 6/8; write metre: and for example 4/4
                 line 5, column 1: a song has no field "mood"; write title, by, key, metre, tempo or swing, a colon, and what it is
@@ -144,8 +147,7 @@ class SongReaderTest {
                 line 12, column 16: "E9x" is not a note name: expected b, bb, #, x or the end at character 2, found '9'; write for example Eb
                 line 14, column 1: a song has no block "sound"; write chords, tune or words behind ```
                 line 16, column 1: nothing is written for "Bridge"; write a block of chords below it, or above it the section that is played again
-                line 18, column 1: this line says no change; write for example - Verse, bar 3: Bm to Bb. The tune rests on D there.""",
-                song.faults().stream().map(SongFault::toString).collect(Collectors.joining("\n")));
+                line 18, column 1: this line says no change; write for example - Verse, bar 3: Bm to Bb. The tune rests on D there.""", song.faults().stream().map(SongFault::toString).collect(Collectors.joining("\n")));
     }
 
     @Test

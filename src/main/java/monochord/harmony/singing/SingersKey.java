@@ -129,8 +129,10 @@ public record SingersKey(
             return Phrase.sentence("It dwells on {0}, in the middle of the voice.", where);
         }
         return offMiddle > 0
-                ? Phrase.sentence("It dwells on {0}, {1} above the middle of the voice.", where, MusicWords.halfSteps(steps))
-                : Phrase.sentence("It dwells on {0}, {1} below the middle of the voice.", where, MusicWords.halfSteps(steps));
+                ? Phrase.sentence(
+                        "It dwells on {0}, {1} above the middle of the voice.", where, MusicWords.halfSteps(steps))
+                : Phrase.sentence(
+                        "It dwells on {0}, {1} below the middle of the voice.", where, MusicWords.halfSteps(steps));
     }
 
     private Phrase distance() {

@@ -72,9 +72,7 @@ public record VocalRange(Pitch low, Pitch high) {
 
     /** By how many half steps a note lies above, below zero beneath; 0 inside. */
     int beyond(int midi) {
-        return midi > high.midiNumber()
-                ? midi - high.midiNumber()
-                : Math.min(0, midi - low.midiNumber());
+        return midi > high.midiNumber() ? midi - high.midiNumber() : Math.min(0, midi - low.midiNumber());
     }
 
     double middle() {

@@ -36,7 +36,8 @@ public record AbcBook(List<Line> header, List<Tune> tunes) {
         List<Tune> tunes = new ArrayList<>();
         List<Line> current = null;
         int number = 0;
-        for (String raw : (Iterable<String>) text.replace("\r\n", "\n").replace('\r', '\n').lines()::iterator) {
+        for (String raw : (Iterable<String>)
+                text.replace("\r\n", "\n").replace('\r', '\n').lines()::iterator) {
             number++;
             String line = raw.length() > LONGEST_LINE ? raw.substring(0, LONGEST_LINE) : raw;
             if (START.matcher(line).matches()) {

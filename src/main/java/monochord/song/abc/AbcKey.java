@@ -31,7 +31,8 @@ record AbcKey(Key key, Map<Character, Integer> alterations) {
         for (char letter : LETTERS.toCharArray()) {
             alterations.put(letter, 0);
         }
-        key.signatureNotes().forEach(note -> alterations.merge(note.letter(), Integer.signum(key.signature()), Integer::sum));
+        key.signatureNotes()
+                .forEach(note -> alterations.merge(note.letter(), Integer.signum(key.signature()), Integer::sum));
         return new AbcKey(key, alterations);
     }
 

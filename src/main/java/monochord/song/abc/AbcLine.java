@@ -83,7 +83,9 @@ final class AbcLine {
         state.closeBar();
         boolean isBoth = sign.matches(":+") || sign.isEmpty();
         int first = sign.indexOf('|');
-        int closing = isBoth ? 1 : (int) sign.substring(0, first).chars().filter(c -> c == ':').count();
+        int closing = isBoth
+                ? 1
+                : (int) sign.substring(0, first).chars().filter(c -> c == ':').count();
         boolean opens = isBoth || sign.substring(first).indexOf(':') >= 0;
         state.before().ifPresent(bar -> {
             bar.times = closing > 0 ? closing + 1 : bar.times;

@@ -90,7 +90,8 @@ public final class AbcReader {
     private void key(String value) {
         Optional<AbcKey> read = AbcKey.parse(value);
         if (read.isEmpty()) {
-            if (!inBody || !value.matches("(?:clef|treble|bass|alto|tenor|perc|middle|stafflines|transpose|octave).*")) {
+            if (!inBody
+                    || !value.matches("(?:clef|treble|bass|alto|tenor|perc|middle|stafflines|transpose|octave).*")) {
                 state.fault(
                         0,
                         Phrase.of("the key \"{0}\" is not read", Phrase.typed(value)),
@@ -112,8 +113,7 @@ public final class AbcReader {
         if (!inBody) {
             headKey = state.key;
             headMetre = state.metre;
-            boolean isShort = !state.metre.isFree()
-                    && 4 * state.metre.beats() < 3 * state.metre.value();
+            boolean isShort = !state.metre.isFree() && 4 * state.metre.beats() < 3 * state.metre.value();
             state.unit = state.unit == null ? isShort ? SIXTEENTH : EIGHTH : state.unit;
             inBody = true;
         }
@@ -123,7 +123,8 @@ public final class AbcReader {
         try {
             SongMetre metre = SongMetre.parse(value.replace(" ", ""));
             if (inBody && !metre.equals(headMetre)) {
-                remarks.add(Phrase.sentence("The metre changes on line {0}; its bars are as long as they are.", state.line));
+                remarks.add(Phrase.sentence(
+                        "The metre changes on line {0}; its bars are as long as they are.", state.line));
             }
             state.metre = metre;
         } catch (Unreadable unreadable) {

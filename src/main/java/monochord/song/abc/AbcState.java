@@ -54,7 +54,8 @@ final class AbcState {
             fault(column, Phrase.of("this length cannot be counted"), Phrase.of("write a longer or a simpler one"));
             return;
         }
-        boolean held = pitch.isPresent() && last != null && last.ties && pitch.get().equals(last.pitch);
+        boolean held =
+                pitch.isPresent() && last != null && last.ties && pitch.get().equals(last.pitch);
         last = new AbcBar.Sound(pitch.orElse(null), beats, held);
         bar.sounds.add(last);
         if (bar.sounds.size() >= MOST_IN_A_BAR) {
@@ -93,12 +94,11 @@ final class AbcState {
     /** {@code (p:q:r}; q and r are 0 where they are not said. Source: section 4.13. */
     void tuplet(int p, int q, int r) {
         boolean isCompound = metre.isCompound();
-        int time =
-                switch (p) {
-                    case 2, 4, 8 -> 3;
-                    case 3, 6 -> 2;
-                    default -> isCompound ? 3 : 2;
-                };
+        int time = switch (p) {
+            case 2, 4, 8 -> 3;
+            case 3, 6 -> 2;
+            default -> isCompound ? 3 : 2;
+        };
         if (p >= 2 && p <= 9 && q <= 32 && r <= 32) {
             tuplet = Beats.of(q > 0 ? q : time, p);
             inTuplet = r > 0 ? r : p;

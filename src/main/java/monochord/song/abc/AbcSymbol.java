@@ -34,7 +34,11 @@ final class AbcSymbol {
 
     private static String bass(String text) {
         boolean isNote = text.matches("[A-Ga-g][#b+]?");
-        return "/" + (isNote ? Character.toUpperCase(text.charAt(0)) + text.substring(1).replace('+', '#') : text);
+        return "/"
+                + (isNote
+                        ? Character.toUpperCase(text.charAt(0))
+                                + text.substring(1).replace('+', '#')
+                        : text);
     }
 
     private static Optional<Chord> parse(String text) {

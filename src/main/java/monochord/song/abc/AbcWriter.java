@@ -95,9 +95,12 @@ public final class AbcWriter {
         StringBuilder now = new StringBuilder();
         for (int i = 0; i < music.bars().size(); i++) {
             WrittenBar sign = i >= before && i - before < signs.size() ? signs.get(i - before) : null;
-            boolean holdsOn = i + 1 < music.bars().size() && music.bars().get(i + 1).beginsHeld();
+            boolean holdsOn =
+                    i + 1 < music.bars().size() && music.bars().get(i + 1).beginsHeld();
             bar(music.bars().get(i), sign, holdsOn, now);
-            if (sign == null ? i + 1 == music.bars().size() : sign.endsLine() || i + 1 == music.bars().size()) {
+            if (sign == null
+                    ? i + 1 == music.bars().size()
+                    : sign.endsLine() || i + 1 == music.bars().size()) {
                 line(now.toString().stripTrailing());
                 now.setLength(0);
                 int at = line++;
@@ -120,8 +123,7 @@ public final class AbcWriter {
 
     private void bar(SectionMusic.SongBar bar, WrittenBar sign, boolean holdsOn, StringBuilder now) {
         if (sign != null) {
-            now.append(sign.opens() ? "|: " : "")
-                    .append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
+            now.append(sign.opens() ? "|: " : "").append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
         }
         new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()), now).write();
         now.setLength(now.toString().stripTrailing().length());
@@ -167,7 +169,9 @@ public final class AbcWriter {
         private void stretch(String name, Beats from, Beats to, boolean ties) {
             Beats start = from;
             for (SectionMusic.Struck chord : bar.chords()) {
-                if (!chord.held() && chord.start().compareTo(from) >= 0 && chord.start().compareTo(to) < 0) {
+                if (!chord.held()
+                        && chord.start().compareTo(from) >= 0
+                        && chord.start().compareTo(to) < 0) {
                     if (chord.start().compareTo(start) > 0) {
                         note(name, chord.start().minus(start), !name.equals("z"));
                         start = chord.start();

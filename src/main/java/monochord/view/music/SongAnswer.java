@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
-import monochord.song.SectionMusic;
 import monochord.song.Section;
+import monochord.song.SectionMusic;
 import monochord.song.Song;
 import monochord.song.SongHead;
 import monochord.song.SongMusic;
@@ -41,7 +41,11 @@ public record SongAnswer(Song song) implements Answer {
 
         @Override
         public void json(Json json) {
-            json.put("kind", "change").put("message", String.join("\n", said.stream().map(Phrase::toString).toList()));
+            json.put("kind", "change")
+                    .put(
+                            "message",
+                            String.join(
+                                    "\n", said.stream().map(Phrase::toString).toList()));
             changes(song, json);
         }
     }
@@ -68,15 +72,16 @@ public record SongAnswer(Song song) implements Answer {
                 head.tempo() == 0
                         ? Phrase.of("{0}, {1}", head.key(), metre)
                         : Phrase.of("{0}, {1}, {2} to the minute", head.key(), metre, head.tempo()));
-        text.line(Phrase.of("Form: {0}", Phrase.joined(" – ", song.sections().stream().map(this::inForm).toList())));
+        text.line(Phrase.of(
+                "Form: {0}",
+                Phrase.joined(" – ", song.sections().stream().map(this::inForm).toList())));
         song.remarks().forEach(remark -> text.line(remark, Style.QUIET));
         return text.build().wrapped(look.width());
     }
 
     private Phrase inForm(Section section) {
         int bars = SectionMusic.of(song.written(section), song.head()).order().size();
-        return Phrase.counted(
-                bars, "{0} ({1} bar)", "{0} ({1} bars)", Phrase.typed(section.name()), bars);
+        return Phrase.counted(bars, "{0} ({1} bar)", "{0} ({1} bars)", Phrase.typed(section.name()), bars);
     }
 
     private StyledText section(Section section, Look look) {
@@ -107,7 +112,9 @@ public record SongAnswer(Song song) implements Answer {
         table.row(symbols.stream()
                 .map(symbol -> Phrase.of("{0}", symbol).styled(Style.STRONG))
                 .toList());
-        table.row(progression.numerals().stream().map(numeral -> Phrase.of("{0}", numeral)).toList());
+        table.row(progression.numerals().stream()
+                .map(numeral -> Phrase.of("{0}", numeral))
+                .toList());
         return table.inBlocks(look, 0);
     }
 
@@ -123,9 +130,10 @@ public record SongAnswer(Song song) implements Answer {
         }
         SongPlace.whole(section)
                 .melody(song)
-                .ifPresent(tune -> text.line(Phrase.of("Tune: {0}", Phrase.row(tune.notes().stream()
-                        .map(note -> note.pitch())
-                        .toList()))));
+                .ifPresent(tune -> text.line(Phrase.of(
+                        "Tune: {0}",
+                        Phrase.row(
+                                tune.notes().stream().map(note -> note.pitch()).toList()))));
         section.words().stream().map(SongAnswer::sung).forEach(line -> text.line(Phrase.typed(line)));
         return text.build().wrapped(look.width());
     }
@@ -181,14 +189,19 @@ public record SongAnswer(Song song) implements Answer {
         json.objects(
                 "notes",
                 written.notes(),
-                (object, note) -> length("beats", note.beats(), object.put("pitch", note.pitch().toString())));
+                (object, note) -> length(
+                        "beats", note.beats(), object.put("pitch", note.pitch().toString())));
         json.objects(
                 "chords",
                 written.chords(),
                 (object, chord) -> beat(chord.start(), written.pickup(), object)
                         .put("symbol", chord.chord().toString()));
         json.put("words", words())
-                .put("played", music.played().notes().stream().map(SongMusic.Note::pitch).toList());
+                .put(
+                        "played",
+                        music.played().notes().stream()
+                                .map(SongMusic.Note::pitch)
+                                .toList());
         changes(song, json);
         json.put("faults", song.faults()).put("remarks", song.remarks());
     }
@@ -210,7 +223,11 @@ public record SongAnswer(Song song) implements Answer {
 
     /** Without the signs for notes that are held or skipped. */
     private static String sung(String line) {
-        return line.replaceAll("[_*|]", " ").replace('~', ' ').replace("\\\\-", "-").replaceAll("\\s+", " ").strip();
+        return line.replaceAll("[_*|]", " ")
+                .replace('~', ' ')
+                .replace("\\\\-", "-")
+                .replaceAll("\\s+", " ")
+                .strip();
     }
 
     private static void changes(Song song, Json json) {

@@ -23,9 +23,7 @@ class SingersKeysTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = ';',
-            textBlock = """
+    @CsvSource(delimiter = ';', textBlock = """
             Amazing Grace        ; G ; A3 to D5 ; D4 G4:2 B4:1/2 G4:1/2 B4:2 A4 G4:2 E4 D4:2 D4 G4:2 B4:1/2 G4:1/2 B4:2 A4 D5:5 ; F major C4 C5, Eb major Bb3 Bb4, D major A3 A4
             Auld Lang Syne       ; F ; G3 to C5 ; C4 F4:3/2 F4:1/2 F4 A4 G4:3/2 F4:1/2 G4 A4 F4:3/2 F4:1/2 A4 C5 D5:3 ; Eb major Bb3 C5, D major A3 B4, C major G3 A4
             Greensleeves         ; Am ; A3 to D5 ; A4 C5:2 D5 E5:3/2 F5:1/2 E5 D5:2 B4 G4:3/2 A4:1/2 B4 C5:2 A4 A4:3/2 G#4:1/2 A4 B4:2 G#4 E4:2 ; F# minor C#4 D5, E minor B3 C5, D minor A3 Bb4
@@ -68,7 +66,8 @@ class SingersKeysTest {
 
     @Test
     void theReasonsAreSaid() {
-        SingersKey best = keys("D4 G4:2 B4 D5", "G", "G3 to C5", "alto sax", "guitar").get(0);
+        SingersKey best =
+                keys("D4 G4:2 B4 D5", "G", "G3 to C5", "alto sax", "guitar").get(0);
         assertEquals(
                 List.of(
                         "It goes from B♭3 to B♭4, inside G3 to C5.",
@@ -77,7 +76,9 @@ class SingersKeysTest {
                         "alto sax reads C major, no sharps or flats.",
                         "guitar plays shapes of D major above a capo on fret 1.",
                         "That is 4 half steps down."),
-                best.why(VocalRange.parse("G3 to C5")).stream().map(Object::toString).toList());
+                best.why(VocalRange.parse("G3 to C5")).stream()
+                        .map(Object::toString)
+                        .toList());
         SingersKey wide = keys("C4 C6", "C", "C4 to G4").get(0);
         assertEquals(
                 "It goes from C4 to C6: 1 note lies outside, 17 half steps off at most.",
@@ -85,13 +86,13 @@ class SingersKeysTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = ';',
-            textBlock = """
+    @CsvSource(delimiter = ';', textBlock = """
             A3         ; "A3" is not what a voice can sing: expected the lowest and the highest note, with to between. Example: A3 to D5
             D5 to A3   ; "D5 to A3" is not what a voice can sing: D5 is not below A3. Example: A3 to D5
             """)
     void aRangeThatIsNoneIsRefused(String text, String message) {
-        assertEquals(message, assertThrows(Unreadable.class, () -> VocalRange.parse(text)).getMessage());
+        assertEquals(
+                message,
+                assertThrows(Unreadable.class, () -> VocalRange.parse(text)).getMessage());
     }
 }

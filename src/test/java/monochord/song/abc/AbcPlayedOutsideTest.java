@@ -17,7 +17,6 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import monochord.song.Song;
-import monochord.song.SongMusic;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -40,7 +39,9 @@ class AbcPlayedOutsideTest {
     @ParameterizedTest
     @MethodSource("numbers")
     void aTuneSoundsAsElsewhere(String number) throws IOException, InterruptedException, InvalidMidiDataException {
-        assumeTrue(Stream.of("/usr/bin/abc2midi", "/usr/local/bin/abc2midi").map(Path::of).anyMatch(Files::exists));
+        assumeTrue(Stream.of("/usr/bin/abc2midi", "/usr/local/bin/abc2midi")
+                .map(Path::of)
+                .anyMatch(Files::exists));
         AbcBook book = AbcBook.of(Files.readString(TUNES));
         AbcBook.Tune tune = book.find(number).orElseThrow();
         Song song = AbcReader.read(book, tune);
@@ -56,7 +57,9 @@ class AbcPlayedOutsideTest {
 
     private List<String> played(List<String> lines) throws IOException, InterruptedException, InvalidMidiDataException {
         List<String> plain = lines.stream()
-                .map(line -> line.replaceAll("\\{[^}]*\\}", "").replaceAll("[~.](?=[A-Ga-g])|!trill!", "").replace("[Bd]", "d"))
+                .map(line -> line.replaceAll("\\{[^}]*\\}", "")
+                        .replaceAll("[~.](?=[A-Ga-g])|!trill!", "")
+                        .replace("[Bd]", "d"))
                 .map(line -> line.startsWith("K:") ? line + "\n%%MIDI gchordoff" : line)
                 .toList();
         Path abc = Files.write(folder.resolve("t.abc"), plain, StandardCharsets.UTF_8);

@@ -31,10 +31,7 @@ class AbcReaderTest {
     }
 
     @ParameterizedTest(name = "{0}: {2}")
-    @CsvSource(
-            delimiter = ';',
-            quoteCharacter = '$',
-            textBlock = """
+    @CsvSource(delimiter = ';', quoteCharacter = '$', textBlock = """
             4.1 octaves              ; M:4/4 L:1/4 K:C    ; C, C c c'|B,, d'',2 z2    ; C3 C4 C5 C6 B2 D6:2
             4.2 accidentals          ; M:4/4 L:1/4 K:C    ; ^C __D =E ^^F             ; C#4 Dbb4 E4 F##4
             11.3 all octaves, bar    ; M:4/4 L:1/4 K:G    ; ^c C =F f | c C F f       ; C#5 C#4 F4 F5 C5 C4 F#4 F#5
@@ -80,14 +77,16 @@ class AbcReaderTest {
         assertEquals(List.of(), song.faults());
         Song again = SongReader.read(song.toString());
         assertEquals(notes(song.music().played()), notes(again.music().played()), song::toString);
-        assertEquals(notes(song.music().played()), notes(song(AbcWriter.write(song)).music().played()), song::toString);
+        assertEquals(
+                notes(song.music().played()),
+                notes(song(AbcWriter.write(song)).music().played()),
+                song::toString);
     }
 
     @Test
     void aSongIsWrittenAsATune() {
         String written = AbcWriter.write(song(WATER));
-        assertEquals(
-                """
+        assertEquals("""
                 %abc-2.1
                 X:1
                 T:The Water Is Wide
@@ -99,8 +98,7 @@ class AbcReaderTest {
                 A, | "D"D D E F | "G"E "D/F#"D B,2 | "Bm7"B, D E B | "A7sus4"A2 "A7"A2 ||
                 w: The wa-ter is wide, I can-not get o'er, and nei-ther have~I
                 w: O love is hand-some, and love is kind
-                """,
-                written);
+                """, written);
         Song again = song(written);
         assertEquals(song(WATER).toString(), again.toString());
     }
@@ -125,11 +123,15 @@ class AbcReaderTest {
         assertEquals("1", written.pickup().toString());
         assertEquals(
                 "D@1 G@5 D/F#@6 Bm7@9 A7sus4@13 A7@15",
-                written.chords().stream().map(change -> change.chord() + "@" + change.start()).collect(Collectors.joining(" ")));
+                written.chords().stream()
+                        .map(change -> change.chord() + "@" + change.start())
+                        .collect(Collectors.joining(" ")));
         assertEquals("D major", song.head().key().toString());
         assertEquals(76, song.head().tempo());
         assertEquals("trad.", song.head().by());
-        assertEquals("The wa-ter is wide, I can-not get o'er, and nei-ther have~I", song.sections().get(0).words().get(0));
+        assertEquals(
+                "The wa-ter is wide, I can-not get o'er, and nei-ther have~I",
+                song.sections().get(0).words().get(0));
         assertEquals(SongReader.read(song.toString()).toString(), song.toString());
         assertEquals(List.of(), SongReader.read(song.toString()).faults());
     }
@@ -147,23 +149,33 @@ class AbcReaderTest {
                 [V:2] C4 |
                 E ° F
                 """);
-        assertEquals(
-                """
+        assertEquals("""
                 line 7, column 1: "3" is no chord and is left out; write a chord such as Am7
                 line 7, column 6: "f#" is no chord and is left out; write a chord such as Am7
                 line 7, column 12: a second part in one bar is left out; write one part a tune
-                line 9, column 1: it has 2 voices; the first is read; write each voice as a tune of its own to have it read""",
-                song.faults().stream().map(SongFault::toString).collect(Collectors.joining("\n")));
+                line 9, column 1: it has 2 voices; the first is read; write each voice as a tune of its own to have it read""", song.faults().stream().map(SongFault::toString).collect(Collectors.joining("\n")));
         assertEquals("C4 D4 G4", notes(song.music().played()));
     }
 
     @Test
     void aBookHoldsManyTunes() {
-        AbcBook book = AbcBook.of("M:3/4\r\nL:1/4\r\n\r\nX:1\r\nT:One\r\nK:C\r\nCDE\r\n\r\nfree text\r\n\r\nX:2\r\nT:Two\r\nM:2/4\r\nK:G\r\nF2\r\n");
+        AbcBook book = AbcBook.of(
+                "M:3/4\r\nL:1/4\r\n\r\nX:1\r\nT:One\r\nK:C\r\nCDE\r\n\r\nfree text\r\n\r\nX:2\r\nT:Two\r\nM:2/4\r\nK:G\r\nF2\r\n");
         assertEquals(2, book.tunes().size());
-        assertEquals("C4 D4 E4", notes(AbcReader.read(book, book.find("1").orElseThrow()).music().played()));
-        assertEquals("3/4", AbcReader.read(book, book.find("one").orElseThrow()).head().metre().toString());
-        assertEquals("F#4:2", notes(AbcReader.read(book, book.find("Two").orElseThrow()).music().played()));
+        assertEquals(
+                "C4 D4 E4",
+                notes(AbcReader.read(book, book.find("1").orElseThrow()).music().played()));
+        assertEquals(
+                "3/4",
+                AbcReader.read(book, book.find("one").orElseThrow())
+                        .head()
+                        .metre()
+                        .toString());
+        assertEquals(
+                "F#4:2",
+                notes(AbcReader.read(book, book.find("Two").orElseThrow())
+                        .music()
+                        .played()));
     }
 
     /** Whatever a file holds, it is read in bounded time and memory. */

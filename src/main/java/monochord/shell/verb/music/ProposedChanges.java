@@ -37,15 +37,14 @@ final class ProposedChanges {
         desk.propose(ideas);
         Phrase place = desk.place().get().phrase();
         Phrase first = Phrase.sentence("{0} puts the first into {1}.", Phrase.verb("change 1"), place);
-        Phrase others =
-                switch (ideas.size()) {
-                    case 1 -> Phrase.NOTHING;
-                    case 2 -> Phrase.sentence("The one below it is {0}.", Phrase.verb("change 2"));
-                    default ->
-                        Phrase.sentence(
-                                "Those below it are {0} to {1}.",
-                                Phrase.verb("change 2"), Phrase.verb("change " + ideas.size()));
-                };
+        Phrase others = switch (ideas.size()) {
+            case 1 -> Phrase.NOTHING;
+            case 2 -> Phrase.sentence("The one below it is {0}.", Phrase.verb("change 2"));
+            default ->
+                Phrase.sentence(
+                        "Those below it are {0} to {1}.",
+                        Phrase.verb("change 2"), Phrase.verb("change " + ideas.size()));
+        };
         return Answers.of(answer, Statement.of(first.then(others)));
     }
 }

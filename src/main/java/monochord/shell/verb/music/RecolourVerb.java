@@ -122,8 +122,7 @@ final class RecolourVerb implements Verb {
         return ProposedChanges.besides(new RecolourAnswer(recolour, isMore, remarks), recolour, sitting.song());
     }
 
-    private static Answer asked(
-            Progression progression, Optional<Melody> melody, Sentence sentence, Sitting sitting) {
+    private static Answer asked(Progression progression, Optional<Melody> melody, Sentence sentence, Sitting sitting) {
         AskedIdiom idiom = sentence.clause("with").orElseThrow().read(AskedIdiom::parse);
         int chords = progression.chords().size();
         OptionalInt at = sentence.clause("at")

@@ -64,7 +64,7 @@ final class TransposeVerb implements Verb {
                         fixed("to"),
                         clause(SING, Value.RANGE),
                         or(),
-                        clause("for", Value.VOICE),
+                        fixed("for " + Value.VOICE),
                         may(clause(WITH, Value.INSTRUMENT)))
                 .examples(
                         EXAMPLE,
@@ -112,7 +112,9 @@ final class TransposeVerb implements Verb {
     private static List<String> players(Sentence.Part named) {
         return named.read(text -> {
             List<String> players = List.of(text.split("\\s*,\\s*|\\s+and\\s+"));
-            players.stream().filter(name -> !name.toLowerCase(Locale.ROOT).contains("guitar")).forEach(Instrument::parse);
+            players.stream()
+                    .filter(name -> !name.toLowerCase(Locale.ROOT).contains("guitar"))
+                    .forEach(Instrument::parse);
             return players;
         });
     }

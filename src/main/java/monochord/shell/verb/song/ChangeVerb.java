@@ -62,12 +62,11 @@ final class ChangeVerb implements Verb {
                 ? proposed(Integer.parseInt(body), sentence, desk)
                 : byHand(sentence, song);
         if (changed == song) {
-            return SongAnswer.Written.of(
-                    song, Phrase.sentence("That is how it stands already; nothing is changed."));
+            return SongAnswer.Written.of(song, Phrase.sentence("That is how it stands already; nothing is changed."));
         }
         desk.change(changed);
-        Phrase last = Phrase.typed(
-                changed.changes().get(changed.changes().size() - 1).toString());
+        Phrase last =
+                Phrase.typed(changed.changes().get(changed.changes().size() - 1).toString());
         return SongAnswer.Written.of(
                 changed,
                 Phrase.of("Changed: {0}", last),
@@ -97,13 +96,10 @@ final class ChangeVerb implements Verb {
         Sentence.Part to = sentence.clause(TO)
                 .filter(part -> !part.isEmpty())
                 .orElseThrow(() -> Unreadable.because(
-                        sentence.whole(),
-                        sentence.whole().length(),
-                        "a change",
-                        "expected to and chords",
-                        EXAMPLE));
+                        sentence.whole(), sentence.whole().length(), "a change", "expected to and chords", EXAMPLE));
         Progression chords = to.read(text -> Progression.parse(text, song.head().key()));
-        int bars = place.progression(song).map(Progression::bars).orElse(List.of()).size();
+        int bars =
+                place.progression(song).map(Progression::bars).orElse(List.of()).size();
         if (bars == 0) {
             throw Unreadable.because(sentence.whole(), 0, "a change", "no chords are written there", EXAMPLE);
         }
@@ -140,7 +136,8 @@ final class ChangeVerb implements Verb {
                 part.text(),
                 0,
                 "a change",
-                Clause.of("it has {0} bars, and the place has {1}", chords.bars().size(), bars),
+                Clause.of(
+                        "it has {0} bars, and the place has {1}", chords.bars().size(), bars),
                 "change verse bars 1 to 2 to | Bm | A |");
     }
 }

@@ -24,9 +24,8 @@ final class SongBook {
                     sentence.whole(), 0, "a file of tunes", "no tune begins in it with X:", "song tunes.abc");
         }
         String asked = sentence.clause(TUNE).map(Sentence.Part::text).orElse("");
-        AbcBook.Tune tune = asked.isEmpty()
-                ? book.tunes().get(0)
-                : book.find(asked).orElseThrow(() -> none(asked, book, sentence));
+        AbcBook.Tune tune =
+                asked.isEmpty() ? book.tunes().get(0) : book.find(asked).orElseThrow(() -> none(asked, book, sentence));
         Song song = AbcReader.read(book, tune);
         return asked.isEmpty() && book.tunes().size() > 1 ? song.remarked(several(book)) : song;
     }
@@ -36,7 +35,9 @@ final class SongBook {
                 sentence.whole(),
                 sentence.clause(TUNE).orElseThrow().place(),
                 "a tune of this file",
-                Clause.of("none of its {0} tunes has the number or the name {1}", book.tunes().size(), asked),
+                Clause.of(
+                        "none of its {0} tunes has the number or the name {1}",
+                        book.tunes().size(), asked),
                 "song tunes.abc tune 2");
     }
 

@@ -32,7 +32,8 @@ final class SongKeeping {
             WholeFile.write(file.get(), part -> Files.writeString(part, content));
             return Phrase.NOTHING;
         } catch (IOException failed) {
-            return Phrase.sentence("It could not be saved: {0}.", sitting.outside().told(failed));
+            return Phrase.sentence(
+                    "It could not be saved: {0}.", sitting.outside().told(failed));
         }
     }
 

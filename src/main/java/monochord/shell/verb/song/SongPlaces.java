@@ -24,7 +24,14 @@ import monochord.theory.note.Unreadable;
  */
 public final class SongPlaces {
     private static final Set<Value> MUSIC = Set.of(
-            Value.PROGRESSION, Value.MUSIC, Value.CHORDS, Value.CHORD, Value.MELODY, Value.NUMERAL, Value.VOICES, Value.TUNE);
+            Value.PROGRESSION,
+            Value.MUSIC,
+            Value.CHORDS,
+            Value.CHORD,
+            Value.MELODY,
+            Value.NUMERAL,
+            Value.VOICES,
+            Value.TUNE);
     private static final Pattern WHOLE_SONG = Pattern.compile("(?:to|for|capo)(?:\\s.*)?");
     private static final Pattern OF = Pattern.compile("of\\s+");
 
@@ -92,8 +99,10 @@ public final class SongPlaces {
 
     /** Whether keys for a singer are asked for. */
     private static boolean isSung(String rest) {
-        return rest.matches("to\\s+sing\\s.*") || rest.startsWith("for ")
-                && VocalRange.named(rest.substring(4).split("\\s", 2)[0]).isPresent();
+        return rest.matches("to\\s+sing\\s.*")
+                || rest.startsWith("for ")
+                        && VocalRange.named(rest.substring(4).split("\\s", 2)[0])
+                                .isPresent();
     }
 
     /** The tune of all sections that are written out, without its bars. */
@@ -114,21 +123,22 @@ public final class SongPlaces {
 
     private String sentence(SongPlace place, String rest) {
         String key = keyClause(rest);
-        String music =
-                switch (usage.word()) {
-                    case "fit" -> tune(place) + " over " + chords(place);
-                    case "harmonise" -> tune(place);
-                    case "transpose" -> isSung(rest) ? tune(place) : chords(place);
-                    case "after" -> last(place);
-                    case "play" -> place.melody(song).map(tune -> tune + over(place)).orElseGet(() -> chords(place));
-                    case "recolour" ->
-                        chords(place)
-                                + (rest.contains("under ")
-                                        ? ""
-                                        : place.melody(song).map(tune -> " under " + tune).orElse(""));
-                    case "compare" -> before(place) + " vs " + chords(place);
-                    default -> chords(place);
-                };
+        String music = switch (usage.word()) {
+            case "fit" -> tune(place) + " over " + chords(place);
+            case "harmonise" -> tune(place);
+            case "transpose" -> isSung(rest) ? tune(place) : chords(place);
+            case "after" -> last(place);
+            case "play" -> place.melody(song).map(tune -> tune + over(place)).orElseGet(() -> chords(place));
+            case "recolour" ->
+                chords(place)
+                        + (rest.contains("under ")
+                                ? ""
+                                : place.melody(song)
+                                        .map(tune -> " under " + tune)
+                                        .orElse(""));
+            case "compare" -> before(place) + " vs " + chords(place);
+            default -> chords(place);
+        };
         return (music + key + metre(rest) + tempo(rest) + " " + rest).strip();
     }
 
@@ -156,7 +166,8 @@ public final class SongPlaces {
                 .map(Progression::toString)
                 .orElseThrow(() -> refused(
                         place.section().name(),
-                        Clause.of("no chords are written for {0}", place.section().name())));
+                        Clause.of(
+                                "no chords are written for {0}", place.section().name())));
     }
 
     private String over(SongPlace place) {

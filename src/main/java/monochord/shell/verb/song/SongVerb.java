@@ -42,7 +42,12 @@ final class SongVerb implements Verb {
                         word(),
                         Usage.Topic.WRITING,
                         Phrase.of("open a song and show it; alone, show the one that is open"))
-                .form(may(takes(Value.FILE)), may(clause(SongBook.TUNE, Value.NAME)), may(option(OUT, Value.FILE)), may(option(ABC, Value.FILE)), may(option(OVER)))
+                .form(
+                        may(takes(Value.FILE)),
+                        may(clause(SongBook.TUNE, Value.NAME)),
+                        may(option(OUT, Value.FILE)),
+                        may(option(ABC, Value.FILE)),
+                        may(option(OVER)))
                 .examples("song my-song.md", "song tunes.abc tune 2", "song --out other-song.md");
     }
 
@@ -66,8 +71,8 @@ final class SongVerb implements Verb {
         return written(sentence, sitting).orElseGet(() -> new SongAnswer(song.get()));
     }
 
-    static final Answer NONE = Statement.no(
-            Phrase.sentence("No song is open. {0} opens one.", Phrase.verb("song my-song.md")));
+    static final Answer NONE =
+            Statement.no(Phrase.sentence("No song is open. {0} opens one.", Phrase.verb("song my-song.md")));
 
     /** An answer where it cannot be opened. */
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
@@ -101,8 +106,7 @@ final class SongVerb implements Verb {
         if (out.isPresent()) {
             String name = out.get().text();
             Path file = out.get().read(sitting.outside()::file);
-            Optional<Answer> failed =
-                    SongKeeping.write(name, song.toString(), sentence.has(OVER), sitting);
+            Optional<Answer> failed = SongKeeping.write(name, song.toString(), sentence.has(OVER), sitting);
             if (failed.isPresent()) {
                 return failed;
             }
@@ -112,15 +116,12 @@ final class SongVerb implements Verb {
         Optional<Sentence.Part> abc = sentence.option(ABC);
         if (abc.isPresent()) {
             String name = abc.get().text();
-            Optional<Answer> failed =
-                    SongKeeping.write(name, AbcWriter.write(song), sentence.has(OVER), sitting);
+            Optional<Answer> failed = SongKeeping.write(name, AbcWriter.write(song), sentence.has(OVER), sitting);
             if (failed.isPresent()) {
                 return failed;
             }
             said.add(Phrase.sentence("Written as ABC: {0}.", Phrase.typed(name)));
         }
-        return said.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new SongAnswer.Written(said, song));
+        return said.isEmpty() ? Optional.empty() : Optional.of(new SongAnswer.Written(said, song));
     }
 }
