@@ -184,7 +184,7 @@ final class AbcLine {
     }
 
     private Pitch pitch(Matcher note) {
-        int octaves = (int) note.group(3).chars().map(c -> c == ',' ? -1 : 1).sum();
+        int octaves = note.group(3).chars().map(c -> c == ',' ? -1 : 1).sum();
         String sign = note.group(1) == null ? "" : note.group(1);
         Pitch pitch = state.pitch(note.group(2).charAt(0), sign, octaves, place);
         place = note.end();
