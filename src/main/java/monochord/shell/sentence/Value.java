@@ -32,7 +32,7 @@ public enum Value {
     PATTERN,
     PLACE,
     PROGRESSION,
-    RANGE("LOW to HIGH"),
+    RANGE,
     SCALE,
     SEED("N"),
     SKILL,

@@ -184,7 +184,12 @@ public record SongAnswer(Song song) implements Answer {
             json.put("tempo", (String) null);
         }
         json.objects("sections", song.sections(), this::section);
-        SongMusic music = song.music();
+        sounding(song.music(), json);
+        changes(song, json);
+        json.put("faults", song.faults()).put("remarks", song.remarks());
+    }
+
+    private void sounding(SongMusic music, Json json) {
         SongMusic.Timeline written = music.written();
         json.objects(
                 "notes",
@@ -202,8 +207,6 @@ public record SongAnswer(Song song) implements Answer {
                         music.played().notes().stream()
                                 .map(SongMusic.Note::pitch)
                                 .toList());
-        changes(song, json);
-        json.put("faults", song.faults()).put("remarks", song.remarks());
     }
 
     private void section(Json json, Section section) {
