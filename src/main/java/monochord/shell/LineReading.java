@@ -38,6 +38,8 @@ import monochord.view.Statement;
 final class LineReading {
     static final int LONGEST_LINE = 10_000;
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
+    private static final Pattern DONE =
+            Pattern.compile("(?i)(i'?m |i am |all )?(done|ready|finished|yes|ok|okay|got it|found it)[.!]?");
     private static final String SKIP = "skip";
     private static final String BACK = "back";
     private static final String HINT = "hint";
@@ -159,6 +161,7 @@ final class LineReading {
             return called(text, room.get());
         }
         return atFirstStart(text)
+                .or(() -> atInstrument(text))
                 .orElseGet(() ->
                         sitting.question().isOpen() ? answer(unasked(text), word) : music.read(unasked(text), word));
     }
@@ -177,6 +180,13 @@ final class LineReading {
                 .flatMap(first -> FirstQuestions.passes(text)
                         ? Optional.of(sitting.teaching().goOn())
                         : first.asksForNames() ? FirstQuestions.naming(text).map(sitting::call) : Optional.empty());
+    }
+
+    /** Who says that the hands have found it goes on; a word for it is not counted. */
+    private Optional<Answer> atInstrument(String text) {
+        return sitting.mode() == LineMode.AT_INSTRUMENT && DONE.matcher(text).matches()
+                ? Optional.of(sitting.teaching().goOn())
+                : Optional.empty();
     }
 
     /** Whoever is not sure puts a question mark behind it: {@code Bb?} is B flat. */

@@ -36,12 +36,12 @@ class LineModesTest {
             REST            | hint | what to type    | Type music, such as Am7            | REST
             REST            | quit | leaves, and keeps your place | Until next time.      | REST
             NAMES           |      | keeps A B C     | Can you name a major scale?        | FIRST_QUESTION
-            NAMES           | skip | ends the three  | Then we begin at the beginning     | REST
+            NAMES           | skip | ends them       | Then we begin at the beginning     | REST
             NAMES           | back | –               | There is nothing to go back to     | NAMES
             NAMES           | hint | says more       | If you call the white keys         | NAMES
             NAMES           | quit | leaves, and keeps your place | Until next time.      | NAMES
             FIRST_QUESTION  |      | passes it       | Then we begin at the beginning     | REST
-            FIRST_QUESTION  | skip | ends the three  | Then we begin at the beginning     | REST
+            FIRST_QUESTION  | skip | ends them       | Then we begin at the beginning     | REST
             FIRST_QUESTION  | back | –               | There is nothing to go back to     | FIRST_QUESTION
             FIRST_QUESTION  | hint | helps           | Write the letters first            | FIRST_QUESTION
             FIRST_QUESTION  | quit | leaves, and keeps your place | Until next time.      | FIRST_QUESTION
@@ -65,6 +65,16 @@ class LineModesTest {
             REVIEW          | back | –               | There is nothing to go back to     | REVIEW
             REVIEW          | hint | helps           | Three letters first                              | REVIEW
             REVIEW          | quit | leaves, and keeps your place | Nothing answered      | REST
+            SET             |      | passes it       | Walk up                            | SET
+            SET             | skip | leaves the rest for later | The rest of the set waits | REST
+            SET             | back | –               | There is nothing to go back to     | SET
+            SET             | hint | helps           | Count moves, not keys              | SET
+            SET             | quit | leaves, and keeps your place | The rest of the set   | REST
+            AT_INSTRUMENT   |      | goes on         | Nothing answered this time.        | REST
+            AT_INSTRUMENT   | skip | goes on         | Nothing answered this time.        | REST
+            AT_INSTRUMENT   | back | –               | There is nothing to go back to     | AT_INSTRUMENT
+            AT_INSTRUMENT   | hint | helps           | Write the letters first            | AT_INSTRUMENT
+            AT_INSTRUMENT   | quit | leaves, and keeps your place | Nothing answered      | REST
             LESSON_PAGE     |      | goes on         | Walk up one octave of C major.     | LESSON_QUESTION
             LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. | REST
             LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
@@ -188,6 +198,10 @@ class LineModesTest {
                 Turn turn = new Turn(Skills.find("triad-spelling").orElseThrow(), Key.parse("C"));
                 sitting.teaching().review(List.of(turn, turn, turn), 10);
                 return List.of("notes");
+            case SET:
+                return List.of("practise");
+            case AT_INSTRUMENT:
+                return List.of("practise", "", "", "", "", "", "", "", "");
             case LESSON_PAGE:
                 return List.of("learn 1.1", "");
             case LESSON_QUESTION:

@@ -8,6 +8,7 @@ import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
+import monochord.record.KeptSet;
 import monochord.shell.keeping.Keeper;
 import monochord.text.Phrase;
 import monochord.view.Answer;
@@ -58,6 +59,16 @@ public final class LearnerRecord {
     /** What is due now. */
     public Due due() {
         return Due.at(now(), knowledge());
+    }
+
+    KeptSet keptSet() {
+        return keeper.set();
+    }
+
+    void keep(KeptSet set) {
+        if (keeping) {
+            keeper.keep(set);
+        }
     }
 
     Agenda agenda() {

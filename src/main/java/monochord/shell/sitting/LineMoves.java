@@ -28,7 +28,7 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
             case NAMES, FIRST_QUESTION -> passFirstQuestion();
             case QUESTION -> leaveQuestion();
             case ANSWERED -> askAnother();
-            case RUN, REVIEW -> passInRun();
+            case RUN, REVIEW, SET, AT_INSTRUMENT -> passInRun();
             case LESSON_QUESTION -> passInLesson(false);
             case LESSON_PAGE, LESSON_JAVA -> lesson.next(sitting);
             case CLASS, CLASS_QUESTION -> nextBeforeClass();
@@ -102,12 +102,23 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
                         Statement.of(Phrase.sentence("Done with that.")),
                         teaching.next().leaveUppermost()));
             case RUN, REVIEW -> Optional.of(teaching.endRun());
+            case SET -> Optional.of(cutOff());
+            case AT_INSTRUMENT -> Optional.of(passInRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
             case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));
             case LESSON_PAGE -> Optional.of(leaveLesson());
             case CLASS, CLASS_QUESTION -> Optional.of(endClass());
             default -> Optional.empty();
         };
+    }
+
+    /** What is left of the day's set waits. */
+    private Answer cutOff() {
+        teaching.day().keepPlace(underWay.run().orElseThrow());
+        teaching.question().clear();
+        underWay.leave();
+        sitting.linePlace().isSaidThere();
+        return teaching.day().cutOff();
     }
 
     private Answer leaveLesson() {

@@ -40,11 +40,15 @@ public final class Teaching {
     private LessonTeaching lesson;
     private ClassTeaching room;
     private Opening opening;
+    private final DayTeaching day;
+    private final Silence silence;
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
         this.course = course;
         this.question = new OpenQuestion(clock);
+        this.day = new DayTeaching(sitting);
+        this.silence = new Silence(sitting);
     }
 
     /** Goes on where another stands: its question, its lesson. */
@@ -184,6 +188,24 @@ public final class Teaching {
                 "{0} things to bring back, weakest first. skip ends it.",
                 turns.size());
         return Answers.of(Statement.of(head), next().advance());
+    }
+
+    /** Begins the day's set, or goes on with the one that was cut off; a lesson waits. */
+    public Answer practiseDaily(long seed) {
+        opening().reviewed();
+        QuestionRun run = day.begin(seed);
+        Phrase head = day.head(run);
+        begin(run);
+        return sitting.study().withNotices(Answers.of(Statement.of(head), next().advance()));
+    }
+
+    DayTeaching day() {
+        return day;
+    }
+
+    /** What becomes of questions for the ear where nothing sounds. */
+    public Silence silence() {
+        return silence;
     }
 
     Level level() {
