@@ -24,6 +24,12 @@ public record JudgedAnswer(Question question, AsTyped text, Verdict verdict) {
         return verdict.grade() == Grade.UNREADABLE ? verdict.saying(text.requoted(verdict.message())) : verdict;
     }
 
+    /** The same without the answer in it: where to listen once more, for a first wrong answer by ear. */
+    public JudgedAnswer listeningAgain() {
+        String words = ListenAgain.to(question, text.english()).toString();
+        return new JudgedAnswer(question, text, verdict.saying(words));
+    }
+
     /** Whether it could be read as an answer at all. */
     public boolean isRead() {
         return verdict.grade() != Grade.UNREADABLE;

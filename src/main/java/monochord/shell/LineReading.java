@@ -97,6 +97,7 @@ final class LineReading {
             case OPEN_CELL -> inCell(line, text);
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
+            case NO_SOUND -> atSilence(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
     }
@@ -127,6 +128,20 @@ final class LineReading {
                 sitting.leaveLongAnswer();
                 return understood(text);
         }
+    }
+
+    /** What shall become of questions for the ear; whatever else is typed is read as usual. */
+    private Answer atSilence(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "", SKIP, "leave", "leave out", "leave it out" ->
+                sitting.teaching().silence().leave();
+            case "files", "file", "sound files" -> sitting.teaching().silence().toFiles();
+            case BACK, HINT -> run(verbs.find(text).orElseThrow(), "");
+            default -> {
+                sitting.teaching().silence().forget();
+                yield sentence(text);
+            }
+        };
     }
 
     private Answer atConsent(String text) {

@@ -75,6 +75,16 @@ class LineModesTest {
             AT_INSTRUMENT   | back | –               | There is nothing to go back to     | AT_INSTRUMENT
             AT_INSTRUMENT   | hint | helps           | Write the letters first            | AT_INSTRUMENT
             AT_INSTRUMENT   | quit | leaves, and keeps your place | Nothing answered      | REST
+            TOLD            |      | goes on         | Two notes                          | RUN
+            TOLD            | skip | ends it         | One question, none right           | REST
+            TOLD            | back | –               | There is nothing to go back to     | TOLD
+            TOLD            | hint | –               | There is nothing to help with      | TOLD
+            TOLD            | quit | leaves, and keeps your place | One question, none right | REST
+            NO_SOUND        |      | leaves ear out  | Left out in this sitting           | REST
+            NO_SOUND        | skip | leaves ear out  | Left out in this sitting           | REST
+            NO_SOUND        | back | –               | There is nothing to go back to     | NO_SOUND
+            NO_SOUND        | hint | –               | There is nothing to help with      | NO_SOUND
+            NO_SOUND        | quit | leaves, and keeps your place | Nothing answered      | REST
             LESSON_PAGE     |      | goes on         | Walk up one octave of C major.     | LESSON_QUESTION
             LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. | REST
             LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
@@ -198,6 +208,10 @@ class LineModesTest {
                 Turn turn = new Turn(Skills.find("triad-spelling").orElseThrow(), Key.parse("C"));
                 sitting.teaching().review(List.of(turn, turn, turn), 10);
                 return List.of("notes");
+            case TOLD:
+                return List.of("practise ear-interval in C", "m9", "m9");
+            case NO_SOUND:
+                return List.of("practise ear-interval in C");
             case SET:
                 return List.of("practise");
             case AT_INSTRUMENT:
@@ -234,6 +248,9 @@ class LineModesTest {
     private Typist typist(LineMode mode) throws IOException {
         boolean isFirst = mode == LineMode.NAMES || mode == LineMode.FIRST_QUESTION;
         int rows = mode == LineMode.LONG_ANSWER ? 12 : 24;
+        if (mode == LineMode.NO_SOUND) {
+            return new Typist(80, rows, home, new NoCard());
+        }
         return isFirst ? Typist.newcomer(80, rows, home) : new Typist(80, rows, home);
     }
 

@@ -41,6 +41,13 @@ public enum LineMode {
             Cell.NOTHING,
             Cell.HELPS),
     AT_INSTRUMENT(Phrase.of("at the instrument"), Phrase.of("goes on"), Phrase.of("goes on"), Cell.NOTHING, Cell.HELPS),
+    TOLD(Phrase.of("told by ear"), Phrase.of("goes on"), Phrase.of("ends it"), Cell.NOTHING, Cell.NOTHING),
+    NO_SOUND(
+            Phrase.of("nothing sounds"),
+            Phrase.of("leaves ear out"),
+            Phrase.of("leaves ear out"),
+            Cell.NOTHING,
+            Cell.NOTHING),
     LESSON_PAGE(
             Phrase.of("page of a lesson"),
             Phrase.of("goes on"),
@@ -141,7 +148,7 @@ public enum LineMode {
         } else if (underWay.isNamedQuestion()) {
             return asking ? QUESTION : ANSWERED;
         } else if (underWay.run().isPresent()) {
-            return ofRun(underWay.run().get());
+            return asking ? ofRun(underWay.run().get()) : TOLD;
         } else if (underWay.room().isPresent()) {
             return underWay.room().get().isAsking() ? CLASS_QUESTION : CLASS;
         } else if (underWay.isNothing()) {

@@ -29,6 +29,8 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
             case QUESTION -> leaveQuestion();
             case ANSWERED -> askAnother();
             case RUN, REVIEW, SET, AT_INSTRUMENT -> passInRun();
+            case TOLD -> teaching.next().advance();
+            case NO_SOUND -> teaching.silence().leave();
             case LESSON_QUESTION -> passInLesson(false);
             case LESSON_PAGE, LESSON_JAVA -> lesson.next(sitting);
             case CLASS, CLASS_QUESTION -> nextBeforeClass();
@@ -103,6 +105,8 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
                         teaching.next().leaveUppermost()));
             case RUN, REVIEW -> Optional.of(teaching.endRun());
             case SET -> Optional.of(cutOff());
+            case TOLD -> Optional.of(endTold());
+            case NO_SOUND -> Optional.of(teaching.silence().leave());
             case AT_INSTRUMENT -> Optional.of(passInRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
             case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));
@@ -110,6 +114,10 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
             case CLASS, CLASS_QUESTION -> Optional.of(endClass());
             default -> Optional.empty();
         };
+    }
+
+    private Answer endTold() {
+        return underWay.run().orElseThrow().kind() == QuestionRun.Kind.SET ? cutOff() : teaching.endRun();
     }
 
     /** What is left of the day's set waits. */

@@ -28,7 +28,7 @@ record NextStep(Teaching teaching, Sitting sitting, UnderWay underWay) {
         if (run.kind() == QuestionRun.Kind.SET) {
             teaching.day().keepPlace(run);
         }
-        Answer asked = teaching.asked();
+        Answer asked = teaching.askedUnderWay();
         return DayTeaching.lead(run).map(lead -> Answers.of(lead, asked)).orElse(asked);
     }
 

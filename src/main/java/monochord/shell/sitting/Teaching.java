@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import monochord.course.Activity;
 import monochord.course.Course;
@@ -16,6 +17,7 @@ import monochord.course.Place;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
 import monochord.course.UnderWay;
+import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
@@ -76,6 +78,9 @@ public final class Teaching {
 
     /** What the line is there for. */
     LineMode mode() {
+        if (silence.isAsking()) {
+            return LineMode.NO_SOUND;
+        }
         return LineMode.of(underWay, question.isOpen(), lesson != null && lesson.isJavaWaiting());
     }
 
@@ -236,7 +241,10 @@ public final class Teaching {
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
     public Answer take(JudgedAnswer judged) {
-        question.take(judged.text().english(), judged.verdict()).ifPresent(sitting.study()::keep);
+        Question taken = question.question();
+        question.take(judged.text().english(), judged.verdict())
+                .filter(attempt -> !silence.spares(taken))
+                .ifPresent(sitting.study()::keep);
         return sitting.study().withNotices(said(judged));
     }
 
@@ -251,24 +259,58 @@ public final class Teaching {
             return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
         }
         if (!judged.verdict().grade().isRight()) {
-            return new VerdictAnswer(judged.question(), judged.verdict(), tryAgain(judged));
+            return judged.question().isByEar() && judged.isRead()
+                    ? wrongByEar(judged)
+                    : new VerdictAnswer(judged.question(), judged.verdict(), List.of(tryAgain()));
         }
         underWay.note(question.wasRightAtOnce());
         return underWay.isNamedQuestionAlone() ? plain : Answers.of(plain, next().advance());
     }
 
     /** What can be done after a wrong answer, or one that could not be read. */
-    private List<Phrase> tryAgain(JudgedAnswer judged) {
-        Phrase heard = judged.question().isByEar() && judged.isRead()
-                ? Hearing.beside(
-                        judged.question(),
-                        judged.text().english(),
-                        sitting.stage().ear())
-                : Phrase.NOTHING;
-        Phrase now = question.isTried()
+    private Phrase tryAgain() {
+        return question.isTried()
                 ? Phrase.sentence("Try again, or: hint, why, tell.")
                 : Phrase.sentence("Try again, or: hint, tell.");
+    }
+
+    /** By ear the first wrong answer is followed by another hearing, the second by the answer, beside one's own. */
+    private Answer wrongByEar(JudgedAnswer judged) {
+        if (question.tries() == 1) {
+            Phrase played = heard(judged.question().heard());
+            return new VerdictAnswer(judged.question(), judged.listeningAgain().verdict(), lines(played, tryAgain()));
+        }
+        Phrase both = silence.writesFiles()
+                ? heard(judged.question().heardBeside(judged.text().english()))
+                : Hearing.beside(
+                        judged.question(),
+                        judged.text().english(),
+                        sitting.stage().ear());
+        underWay.note(false);
+        question.toldByEar();
+        return new VerdictAnswer(judged.question(), judged.verdict(), lines(both, mode().row()));
+    }
+
+    private Phrase heard(Optional<Excerpt> excerpt) {
+        return silence.writesFiles()
+                ? excerpt.map(silence::write).orElse(Phrase.NOTHING)
+                : Hearing.again(excerpt, sitting.stage().ear());
+    }
+
+    private static List<Phrase> lines(Phrase heard, Phrase now) {
         return heard.isEmpty() ? List.of(now) : List.of(heard, now);
+    }
+
+    /** Goes on without questions of these skills: none of them comes in the run, and the one of a lesson is passed. */
+    Answer withoutEar(Predicate<Skill> unwanted) {
+        underWay.run().ifPresent(run -> run.leaveOut(unwanted));
+        underWay.walk().ifPresent(LessonWalk::pass);
+        return underWay.walk().isPresent() ? lesson.next(sitting) : next().advance();
+    }
+
+    /** The same as {@link #asked} in a run or a lesson, where what is for the ear may be left out. */
+    Answer askedUnderWay() {
+        return silence.meet(question.question(), asked());
     }
 
     /** Tells the answer to the open question, which counts as not known, and goes on. */

@@ -8,6 +8,7 @@ import static monochord.shell.sentence.FormPart.words;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
@@ -58,6 +59,9 @@ final class HearVerb implements Verb {
         }
         if (kind.isEmpty() && sitting.question().isByEar()) {
             return HeardAgain.of(sentence, sitting);
+        }
+        if (kind.isEmpty() && sitting.question().isToldByEar()) {
+            return HeardAgain.of(Optional.of(sitting.question().lastQuestion()), sentence, sitting);
         }
         return ask(kind, sentence, sitting);
     }
