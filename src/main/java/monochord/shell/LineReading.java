@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
+import monochord.harmony.Glossary;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
@@ -214,6 +215,10 @@ final class LineReading {
         JudgedAnswer judged = sitting.teaching().judge(text);
         if (judged.isRead()) {
             return sitting.teaching().take(judged);
+        }
+        Optional<Phrase> told = Glossary.explain(text, judged.question().key());
+        if (told.isPresent()) {
+            return Statement.of(told.get());
         }
         return host.meet(text).orElseGet(() -> {
             Answer answer = sitting.teaching().take(judged);

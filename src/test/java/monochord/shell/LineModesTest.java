@@ -280,7 +280,7 @@ class LineModesTest {
                 typist.types(line);
             }
             List<String> said = new ArrayList<>();
-            boolean answered = mode == LineMode.ANSWERED;
+            boolean answered = mode == LineMode.ANSWERED || mode == LineMode.TOLD;
             int kept = answered ? 1 : 0;
             do {
                 assertTrue(said.size() < 80, () -> "still going on after " + said);

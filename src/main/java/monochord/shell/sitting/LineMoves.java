@@ -9,6 +9,7 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
+import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Saying;
@@ -85,11 +86,11 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
     private Answer askAnother() {
         Skill skill = teaching.question().lastSkill();
         Question last = teaching.question().lastQuestion();
-        teaching.ask(
-                skill,
-                last.isByEar()
-                        ? teaching.level().another(skill, sitting.seeds(), last)
-                        : new Turn(skill, sitting.key()).question(sitting.seeds(), last));
+        Optional<Key> key = teaching.askedIn();
+        Question next = last.isByEar() && key.isEmpty()
+                ? teaching.level().another(skill, sitting.seeds(), last)
+                : new Turn(skill, key.orElseGet(sitting::key)).question(sitting.seeds(), last);
+        teaching.ask(skill, next, key);
         return teaching.asked();
     }
     /** What {@code skip} does; none where there is nothing to skip. */
@@ -150,6 +151,9 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
 
     /** What {@code hint} says; none where nothing is open to help with. */
     Optional<Answer> hint() {
+        if (teaching.mode() == LineMode.NO_SOUND) {
+            return Optional.empty();
+        }
         if (teaching.question().isOpen()) {
             return Optional.of(Saying.of(teaching.question().hint()));
         }

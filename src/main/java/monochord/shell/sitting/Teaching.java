@@ -23,6 +23,7 @@ import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
+import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Saying;
@@ -41,6 +42,7 @@ public final class Teaching {
     private OpenQuestion question;
     private LessonTeaching lesson;
     private ClassTeaching room;
+    private Optional<Key> askedIn = Optional.empty();
     private Opening opening;
     private final DayTeaching day;
     private final Silence silence;
@@ -164,11 +166,26 @@ public final class Teaching {
         }
     }
 
-    /** Puts a question that was asked for by name; what is under way waits. */
+    /** Puts a question that was asked for by name, in no key that was named. */
     public void ask(Skill skill, Question named) {
+        ask(skill, named, Optional.empty());
+    }
+
+    /**
+     * Puts a question that was asked for by name; what is under way waits.
+     *
+     * @param key that was named with it, if one was
+     */
+    public void ask(Skill skill, Question named, Optional<Key> key) {
         begin(new NamedQuestion());
+        askedIn = key;
         question.put(skill, named);
         sitting.study().ready();
+    }
+
+    /** The key that was named with the last question asked by name; another of its kind is asked there, too. */
+    public Optional<Key> askedIn() {
+        return askedIn;
     }
 
     /** The open question in words, and to the ear if it is one for the ear. */

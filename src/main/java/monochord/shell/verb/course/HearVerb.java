@@ -70,9 +70,10 @@ final class HearVerb implements Verb {
         long seed = AskVerb.seed(sentence, sitting);
         Level level = new Level(sitting.study().knowledge());
         Skill skill = kind.isEmpty() ? level.next(skills()) : sentence.body().read(HearVerb::skill);
-        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(() -> level.key(skill, seed));
+        Optional<Key> named = sentence.clause("in").map(part -> part.read(Key::parse));
+        Key key = named.orElseGet(() -> level.key(skill, seed));
         Question question = kind.equals(DICTATION) ? Dictation.question(key, seed) : level.question(skill, key, seed);
-        return AskVerb.put(skill, question, sentence, sitting);
+        return AskVerb.put(skill, question, named, sentence, sitting);
     }
 
     private static List<Skill> skills() {
