@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
+import monochord.course.RoomLesson;
 import monochord.harmony.Glossary;
 import monochord.practice.Grade;
 import monochord.practice.Question;
@@ -184,8 +185,8 @@ final class LineReading {
 
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
     private Answer called(String text, ClassTeaching room) {
-        Optional<JudgedAnswer> judged = room.judge(text, sitting.naming());
-        Optional<Answer> goesOn = judged.filter(JudgedAnswer::isRead).isPresent() ? Optional.empty() : host.goOn(text);
+        Optional<RoomLesson.Called> judged = room.judge(text, sitting.naming());
+        Optional<Answer> goesOn = judged.filter(one -> one.answer().isRead()).isPresent() ? Optional.empty() : host.goOn(text);
         return goesOn.or(() -> judged.map(room::take)).orElseGet(() -> room.inAnotherKey(text, sitting));
     }
 
