@@ -186,7 +186,8 @@ final class LineReading {
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
     private Answer called(String text, ClassTeaching room) {
         Optional<RoomLesson.Called> judged = room.judge(text, sitting.naming());
-        Optional<Answer> goesOn = judged.filter(one -> one.answer().isRead()).isPresent() ? Optional.empty() : host.goOn(text);
+        Optional<Answer> goesOn =
+                judged.filter(one -> one.answer().isRead()).isPresent() ? Optional.empty() : host.goOn(text);
         return goesOn.or(() -> judged.map(room::take)).orElseGet(() -> room.inAnotherKey(text, sitting));
     }
 

@@ -22,8 +22,8 @@ import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
-import org.jline.utils.InfoCmp;
 import org.jline.terminal.impl.DumbTerminal;
+import org.jline.utils.InfoCmp;
 import org.jline.utils.Signals;
 
 /** The prompt on a terminal. */
@@ -121,7 +121,8 @@ final class Prompt {
 
     /** A class has one thing before it: what was there before is wiped off. */
     private void clearForClass(Terminal terminal) {
-        boolean isNew = sitting.teaching().room().filter(ClassTeaching::takeNewPage).isPresent();
+        boolean isNew =
+                sitting.teaching().room().filter(ClassTeaching::takeNewPage).isPresent();
         if (isNew && window(terminal).draws()) {
             terminal.puts(InfoCmp.Capability.clear_screen);
             terminal.flush();

@@ -23,10 +23,10 @@ import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
+import monochord.view.ForClass;
 import monochord.view.ProseAnswer;
 import monochord.view.Saying;
 import monochord.view.Statement;
-import monochord.view.ForClass;
 import monochord.view.course.CalledOut;
 import monochord.view.course.LessonHead;
 import monochord.view.course.VerdictAnswer;
@@ -102,7 +102,8 @@ public final class ClassTeaching {
         return answer.name().isEmpty()
                 ? nameless
                 : new ForClass(
-                        Statement.of(Phrase.sentence("Noted for {0}.", Phrase.typed(answer.name())).then(next)),
+                        Statement.of(Phrase.sentence("Noted for {0}.", Phrase.typed(answer.name()))
+                                .then(next)),
                         nameless);
     }
 
@@ -136,9 +137,10 @@ public final class ClassTeaching {
         var question = room.question().orElseThrow();
         List<Answer> all = new ArrayList<>();
         tally(called).ifPresent(tally -> all.add(Statement.of(tally)));
-        byAnswer(called).forEach((typed, same) -> all.add(new CalledOut(
-                heading(typed, withNames ? names(same) : List.of()),
-                new VerdictAnswer(question, same.get(0).answer().verdict(), List.of()))));
+        byAnswer(called)
+                .forEach((typed, same) -> all.add(new CalledOut(
+                        heading(typed, withNames ? names(same) : List.of()),
+                        new VerdictAnswer(question, same.get(0).answer().verdict(), List.of()))));
         all.add(Saying.of(question.derivation()));
         return new Answers(all);
     }
