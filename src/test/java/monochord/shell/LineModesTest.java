@@ -100,14 +100,14 @@ class LineModesTest {
             LESSON_JAVA     | back | a page back     | Before.                            | LESSON_JAVA
             LESSON_JAVA     | hint | –               | There is nothing to help with      | LESSON_JAVA
             LESSON_JAVA     | quit | leaves, and keeps your place | Until next time.      | LESSON_JAVA
-            CLASS           |      | goes on         | Letters first                      | CLASS
+            CLASS           |      | goes on         | 1.2 Seven letters, each once in C major Letters first | CLASS
             CLASS           | skip | ends it         | The lesson is closed               | REST
-            CLASS           | back | a step back     | You can find a major scale         | CLASS
+            CLASS           | back | a step back     | 1.2 Seven letters, each once in C major You can find a major scale | CLASS
             CLASS           | hint | –               | There is nothing to help with      | CLASS
             CLASS           | quit | leaves, and keeps your place | Until next time.      | CLASS
             CLASS_QUESTION  |      | tells           | From                               | CLASS
             CLASS_QUESTION  | skip | ends it         | The lesson is closed               | REST
-            CLASS_QUESTION  | back | a step back     | Playing C major                    | CLASS
+            CLASS_QUESTION  | back | a step back     | 1.2 Seven letters, each once in C major Playing C major | CLASS
             CLASS_QUESTION  | hint | helps           | Write the letters first            | CLASS_QUESTION
             CLASS_QUESTION  | quit | leaves, and keeps your place | Until next time.      | CLASS_QUESTION
             CONSENT         |      | goes on without | After.                             | REST

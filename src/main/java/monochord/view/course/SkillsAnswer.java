@@ -53,7 +53,8 @@ public record SkillsAnswer(List<Book> books) implements Answer {
     }
 
     private static Phrase example(Skill skill) {
-        return Phrase.toType("ask " + skill.id() + " of " + subjects(skill).get(0));
+        return Phrase.toType("ask " + skill.id() + " of " + subjects(skill).get(0))
+                .styled(Style.TYPED);
     }
 
     private static List<String> subjects(Skill skill) {
