@@ -11,6 +11,7 @@ import monochord.view.ProseAnswer;
 import monochord.view.Saying;
 import monochord.view.course.AskAnswer;
 import monochord.view.course.ProgressTable;
+import monochord.view.course.SkillsAnswer;
 import monochord.view.course.VerdictAnswer;
 import monochord.view.music.AfterAnswer;
 import monochord.view.notebook.CellAnswer;
@@ -29,6 +30,8 @@ enum LeftInEnglish {
     CITATIONS(AfterAnswer.class),
     /** Columns that other programs read. */
     COLUMNS(ProgressTable.class),
+    /** What is typed behind a verb that asks, as its reading has it. */
+    SUBJECTS(SkillsAnswer.class),
     /** What Java's own compiler and a cell say: they come from another JVM as texts. */
     JAVA(CellAnswer.class);
 
@@ -57,6 +60,7 @@ enum LeftInEnglish {
                 "McGill Billboard, J. A. Burgoyne, J. Wild, I. Fujinaga, D. Temperley, T. de Clercq, When in Rome,"
                         + " M. Gotham";
             case COLUMNS -> "skill,key,mastery,recall,stability_days,asked,right,seconds,last,due";
+            case SUBJECTS -> "major";
             case JAVA -> told((CellAnswer) answer);
         };
     }
