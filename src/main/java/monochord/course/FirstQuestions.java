@@ -12,8 +12,9 @@ import monochord.theory.note.NoteName;
 import monochord.theory.note.NoteNaming;
 
 /**
- * At most three questions to somebody new: by what names notes go, one scale, one borrowed chord. By one try and a second
- * they find the lesson to begin with. The two about music are questions like any other, judged and kept.
+ * At most four questions to somebody new: by what names notes go, one scale, one chord of a key, one borrowed chord. By one
+ * try and a second they find the lesson to begin with; no single answer leads past more than two books. Those about music
+ * are questions like any other, judged and kept.
  */
 public final class FirstQuestions implements Activity {
     private static final Pattern PASSES = Pattern.compile(
@@ -44,6 +45,7 @@ public final class FirstQuestions implements Activity {
     public enum Topic {
         NAMES,
         SCALE,
+        DEGREE,
         CHORD
     }
 
@@ -72,7 +74,7 @@ public final class FirstQuestions implements Activity {
         return 0;
     }
 
-    /** Which of the three questions is open. */
+    /** Which of the questions is open. */
     public Place place() {
         return new Place(Place.Unit.QUESTION, topic.ordinal() + 1, Topic.values().length);
     }
@@ -97,7 +99,7 @@ public final class FirstQuestions implements Activity {
     public Step pass() {
         return switch (topic) {
             case NAMES -> ask(Topic.SCALE, "scale-spelling", "major");
-            case SCALE, CHORD -> found();
+            case SCALE, DEGREE, CHORD -> found();
         };
     }
 
@@ -105,7 +107,8 @@ public final class FirstQuestions implements Activity {
     public Step.Found found() {
         Level level = switch (topic) {
             case NAMES, SCALE -> isClose() ? Level.LETTERS : Level.BEGINNING;
-            case CHORD -> isClose() ? Level.MOVING : Level.CHORDS;
+            case DEGREE -> Level.CHORDS;
+            case CHORD -> Level.MOVING;
         };
         return new Step.Found(level);
     }
@@ -128,6 +131,10 @@ public final class FirstQuestions implements Activity {
         if (!verdict.grade().isRight()) {
             return again ? pass() : new Step.Again();
         }
-        return topic == Topic.CHORD ? new Step.Found(Level.COLOUR) : ask(Topic.CHORD, "borrowed-chord", "bVI");
+        return switch (topic) {
+            case DEGREE -> ask(Topic.CHORD, "borrowed-chord", "bVI");
+            case CHORD -> new Step.Found(Level.COLOUR);
+            default -> ask(Topic.DEGREE, "degree-chord", "6");
+        };
     }
 }

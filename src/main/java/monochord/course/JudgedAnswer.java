@@ -24,6 +24,11 @@ public record JudgedAnswer(Question question, AsTyped text, Verdict verdict) {
         return new JudgedAnswer(question, text, other);
     }
 
+    /** The same without the answer in it: where to listen once more, for a first wrong answer by ear. */
+    public JudgedAnswer listeningAgain() {
+        return saying(verdict.saying(ListenAgain.to(question, text.english())));
+    }
+
     /** Whether it could be read as an answer at all. */
     public boolean isRead() {
         return verdict.grade() != Grade.UNREADABLE;

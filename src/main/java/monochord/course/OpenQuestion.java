@@ -26,6 +26,7 @@ public final class OpenQuestion {
     private int step;
     private int hints;
     private int tries;
+    private boolean isTold;
 
     /** @param clock milliseconds since 1970 in UTC */
     public OpenQuestion(LongSupplier clock) {
@@ -58,6 +59,23 @@ public final class OpenQuestion {
         step = 0;
         hints = 0;
         tries = 0;
+        isTold = false;
+    }
+
+    /** Whether the last question was for the ear, and its answer was told after two wrong ones. */
+    public boolean isToldByEar() {
+        return isTold;
+    }
+
+    /** The answer by ear has been told, so that it cannot be tried again. */
+    public void toldByEar() {
+        isTold = true;
+        question = null;
+    }
+
+    /** How many readable answers have been given to it. */
+    public int tries() {
+        return tries;
     }
 
     public boolean isOpen() {

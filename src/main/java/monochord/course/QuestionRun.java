@@ -2,25 +2,39 @@ package monochord.course;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import monochord.practice.Question;
+import monochord.practice.Skill;
 import monochord.practice.drill.Level;
+import monochord.practice.drill.Tally;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
 
 /**
- * A run of questions being asked, and how it went so far. In a review what was missed comes back once, at the end, while
- * there is time.
+ * A run of questions being asked, and how it went so far. In a review and in a day's set what was missed comes back once, at
+ * the end, while there is time. After two misses in a row it grows easier, after five hits harder.
  */
 public final class QuestionRun implements Activity {
-    private final Deque<Turn> ahead;
+    private static final int MISSES = 2;
+    private static final int HITS = 5;
+    private static final int MOST_STEPS = 2;
+
+    private final List<Turn> ahead;
     private final Deque<Question> again = new ArrayDeque<>();
     private final List<Question> missed = new ArrayList<>();
-    private final boolean isReview;
+    private final Kind kind;
     private final long until;
     private final Level level;
+    private Turn hands;
+    private boolean isHands;
+    private int streak;
+    private int steps;
+    private Pacing pacing = Pacing.AS_BEFORE;
     private Question open;
     private Question returning;
     private boolean isSettled = true;
@@ -28,6 +42,23 @@ public final class QuestionRun implements Activity {
     private int asked;
     private int atOnce;
     private int second;
+
+    /** What it is for. */
+    public enum Kind {
+        /** One skill, somebody's own choice. */
+        RUN,
+        /** What is due. */
+        REVIEW,
+        /** The day's set. */
+        SET
+    }
+
+    /** Whether the next question is to be easier or harder than those before. */
+    public enum Pacing {
+        AS_BEFORE,
+        EASIER,
+        HARDER
+    }
 
     /**
      * How a run went.
@@ -43,25 +74,49 @@ public final class QuestionRun implements Activity {
         }
     }
 
-    private QuestionRun(List<Turn> turns, boolean isReview, long until, Level level) {
-        this.ahead = new ArrayDeque<>(turns);
-        this.isReview = isReview;
+    private QuestionRun(List<Turn> turns, Kind kind, long until, Level level) {
+        this.ahead = new ArrayList<>(turns);
+        this.kind = kind;
         this.until = until;
         this.level = level;
     }
 
     /** Each turn once, however long it takes. */
     public static QuestionRun of(List<Turn> turns, Level level) {
-        return new QuestionRun(turns, false, Long.MAX_VALUE, level);
+        return new QuestionRun(turns, Kind.RUN, Long.MAX_VALUE, level);
     }
 
     /** @param until when nothing more is asked, in milliseconds since 1970 in UTC */
     public static QuestionRun review(List<Turn> turns, long until, Level level) {
-        return new QuestionRun(turns, true, until, level);
+        return new QuestionRun(turns, Kind.REVIEW, until, level);
     }
 
-    public boolean isReview() {
-        return isReview;
+    /**
+     * A day's set, from its beginning or from where it was cut off.
+     *
+     * @param before what came of the questions before
+     */
+    public static QuestionRun set(DailySet set, Tally before, Level level) {
+        QuestionRun run = new QuestionRun(set.turns(), Kind.SET, Long.MAX_VALUE, level);
+        run.hands = set.hands();
+        run.put = before.asked();
+        run.asked = before.asked();
+        run.atOnce = before.right();
+        return run;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** Whether the last question is to be played at an instrument. */
+    public boolean isAtInstrument() {
+        return isHands;
+    }
+
+    /** Whether the question that was put last is easier or harder than those before, and why it is said. */
+    public Pacing pacing() {
+        return pacing;
     }
 
     @Override
@@ -71,29 +126,72 @@ public final class QuestionRun implements Activity {
 
     /** Of the question that was put last; what has to come back counts as soon as that is known. */
     public Place place() {
-        return new Place(Place.Unit.QUESTION, put, put + ahead.size() + again.size());
+        return new Place(Place.Unit.QUESTION, put, put + ahead.size() + again.size() + (hands == null ? 0 : 1));
     }
 
     /** Whether nothing more is asked; a question that waits to be answered is asked still. */
     public boolean isOver(long now) {
-        return isSettled && (ahead.isEmpty() && again.isEmpty() || open != null && now >= until);
+        return isSettled && (ahead.isEmpty() && again.isEmpty() && hands == null || open != null && now >= until);
     }
 
     /** The question that waits, else the next one; {@link #note} and {@link #pass} are about it. */
     public Question next(LongSupplier seeds) {
         if (isSettled) {
-            returning = ahead.isEmpty() ? again.remove() : null;
-            open = returning == null ? ahead.remove().question(seeds, open, level) : back(seeds);
+            returning = null;
+            open = drawn(seeds);
             isSettled = false;
             put++;
+        } else {
+            pacing = Pacing.AS_BEFORE;
         }
         return open;
+    }
+
+    private Question drawn(LongSupplier seeds) {
+        pacing = paced();
+        if (!ahead.isEmpty()) {
+            return taken().question(seeds, open, level.shifted(steps));
+        }
+        if (!again.isEmpty()) {
+            pacing = Pacing.AS_BEFORE;
+            returning = again.remove();
+            return back(seeds);
+        }
+        pacing = Pacing.AS_BEFORE;
+        isHands = true;
+        Turn last = hands;
+        hands = null;
+        return last.question(seeds, open, level);
+    }
+
+    /** After a row of misses or hits what comes next is chosen otherwise, and the row begins anew. */
+    private Pacing paced() {
+        if (streak > -MISSES && streak < HITS) {
+            return Pacing.AS_BEFORE;
+        }
+        Pacing now = streak < 0 ? Pacing.EASIER : Pacing.HARDER;
+        int before = steps;
+        steps = Math.max(-MOST_STEPS, Math.min(MOST_STEPS, steps + Integer.signum(streak)));
+        streak = 0;
+        return steps == before ? Pacing.AS_BEFORE : now;
+    }
+
+    /** The next turn in order; the one in the easiest key after misses, in the hardest after hits. */
+    private Turn taken() {
+        Comparator<Turn> byDifficulty = Comparator.comparingDouble(Turn::difficulty);
+        Turn turn = switch (pacing) {
+            case AS_BEFORE -> ahead.get(0);
+            case EASIER -> Collections.min(ahead, byDifficulty);
+            case HARDER -> Collections.max(ahead, byDifficulty);
+        };
+        ahead.remove(turn);
+        return turn;
     }
 
     /** What was missed longest ago; if it has just been asked, another question like it. */
     private Question back(LongSupplier seeds) {
         return returning.toString().equals(open.toString())
-                ? new Turn(Skills.find(returning.skillId()).orElseThrow(), returning.key()).question(seeds, open, level)
+                ? new Turn(skill(returning), returning.key()).question(seeds, open, level)
                 : returning;
     }
 
@@ -104,7 +202,14 @@ public final class QuestionRun implements Activity {
 
     /** Counts what came of the last question. */
     public void note(boolean rightAtOnce) {
+        if (isSettled) {
+            return;
+        }
         isSettled = true;
+        if (isHands) {
+            return;
+        }
+        streak = rightAtOnce ? Math.max(streak, 0) + 1 : Math.min(streak, 0) - 1;
         if (returning != null) {
             noteBack(rightAtOnce);
             return;
@@ -115,7 +220,7 @@ public final class QuestionRun implements Activity {
             return;
         }
         missed.add(open);
-        if (isReview) {
+        if (kind != Kind.RUN) {
             again.add(open);
         }
     }
@@ -125,6 +230,31 @@ public final class QuestionRun implements Activity {
             second++;
             missed.remove(returning);
         }
+    }
+
+    /** Leaves out everything that is not to be asked, and the question that waits if it is one of those. */
+    public void leaveOut(Predicate<Skill> unwanted) {
+        ahead.removeIf(turn -> unwanted.test(turn.skill()));
+        again.removeIf(question -> unwanted.test(skill(question)));
+        if (open != null && !isSettled && unwanted.test(skill(open))) {
+            isSettled = true;
+            put--;
+        }
+    }
+
+    private static Skill skill(Question question) {
+        return Skills.find(question.skillId()).orElseThrow();
+    }
+
+    /** What has not been asked to an end, to be gone on with another time. */
+    public List<Turn> rest() {
+        List<Turn> rest = new ArrayList<>();
+        if (open != null && !isSettled && !isHands) {
+            rest.add(new Turn(skill(open), open.key()));
+        }
+        rest.addAll(ahead);
+        again.forEach(question -> rest.add(new Turn(skill(question), question.key())));
+        return rest;
     }
 
     public Result result() {

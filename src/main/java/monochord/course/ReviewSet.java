@@ -31,7 +31,7 @@ public final class ReviewSet {
     }
 
     /** Nothing where another version knew a skill or a key that this one does not. */
-    static Optional<Turn> turn(Item item) {
+    public static Optional<Turn> turn(Item item) {
         try {
             Key key = Key.parse(item.key());
             return Skills.find(item.skill())

@@ -19,12 +19,19 @@ import monochord.theory.note.Unreadable;
 public final class RoomLesson implements Activity {
     private final Lesson lesson;
     private final long seed;
-    private final List<JudgedAnswer> called = new ArrayList<>();
+    private final List<Called> called = new ArrayList<>();
     private List<Step> steps = List.of();
     private Key key;
     private int at;
     private boolean isTold;
     private int hints;
+
+    /**
+     * An answer that was called out.
+     *
+     * @param name of who called it; empty if it was not said
+     */
+    public record Called(String name, JudgedAnswer answer) {}
 
     /** What the class looks at. */
     public sealed interface Step {
@@ -95,12 +102,12 @@ public final class RoomLesson implements Activity {
     }
 
     /** Holds an answer that was called out. */
-    public void hold(JudgedAnswer answer) {
+    public void hold(Called answer) {
         called.add(answer);
     }
 
     /** The verdict on each answer that was called out; from now on the class knows. */
-    public List<JudgedAnswer> tell() {
+    public List<Called> tell() {
         isTold = true;
         return List.copyOf(called);
     }

@@ -1,20 +1,23 @@
 package monochord.record;
 
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import monochord.practice.Grade;
 import monochord.practice.knowing.Evidence;
 import monochord.practice.knowing.Gathering;
 import monochord.practice.knowing.Item;
 import monochord.practice.knowing.Knowledge;
 
-/** What the attempts of whose record it is say. */
-record KnowledgeQuery(Connection connection) {
+/**
+ * What the attempts of whose record it is say. What has been gathered is kept, for attempts are only ever added: asked again,
+ * it reads those that came since, from this shell or another.
+ */
+final class KnowledgeQuery {
     private static final Grade[] GRADES = Grade.values();
 
     /**
@@ -23,34 +26,71 @@ record KnowledgeQuery(Connection connection) {
      */
     private static final String EVIDENCE =
             "SELECT time, (skill << 40) | (key << 24) | (grade << 21) | (min(hints, 3) << 19) | min(millis, 524287)"
-                    + " FROM attempt WHERE tries = 0 AND learner IS NULL ORDER BY ";
+                    + " FROM attempt WHERE tries = 0 AND learner IS NULL AND id > ? AND id <= ? ORDER BY ";
 
-    /**
-     * What all of them say. The rows lie in the order of time, and are read as they lie, unless a clock was set back.
-     */
-    Knowledge knowledge() throws SQLException {
-        Optional<Knowledge> asTheyLie = gathered("id");
-        return asTheyLie.isPresent() ? asTheyLie.get() : gathered("time").orElseThrow();
+    private final Connection connection;
+    private Gathering gathered = new Gathering();
+    private long lastRow;
+    private long lastTime = Long.MIN_VALUE;
+
+    KnowledgeQuery(Connection connection) {
+        this.connection = connection;
     }
 
-    /** Nothing if the rows are not in the order of time. */
-    private Optional<Knowledge> gathered(String order) throws SQLException {
-        Gathering gathering = new Gathering();
+    /**
+     * What all of them say. The rows lie in the order of time, and are read as they lie, unless a clock was set back; then
+     * all are read anew.
+     */
+    Knowledge knowledge() throws SQLException {
+        long newest = newest();
+        if (gather(newest, "id")) {
+            return gathered.knowledge();
+        }
+        forget();
+        if (gather(newest, "id")) {
+            return gathered.knowledge();
+        }
+        forget();
+        gather(newest, "time");
+        Knowledge knowledge = gathered.knowledge();
+        forget();
+        return knowledge;
+    }
+
+    private void forget() {
+        gathered = new Gathering();
+        lastRow = 0;
+        lastTime = Long.MIN_VALUE;
+    }
+
+    private long newest() throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("SELECT coalesce(max(id), 0) FROM attempt")) {
+            return row.getLong(1);
+        }
+    }
+
+    /** Whether the rows up to that one could be added, since none is older than what was there, nor as old as that. */
+    private boolean gather(long newest, String order) throws SQLException {
         Map<Integer, String> words = words();
         Map<Long, Item> items = new HashMap<>();
-        long last = Long.MIN_VALUE;
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery(EVIDENCE + order)) {
-            while (row.next()) {
-                long time = row.getLong(1);
-                if (time < last) {
-                    return Optional.empty();
+        long before = lastTime;
+        try (PreparedStatement statement = connection.prepareStatement(EVIDENCE + order)) {
+            statement.setLong(1, lastRow);
+            statement.setLong(2, newest);
+            try (ResultSet row = statement.executeQuery()) {
+                while (row.next()) {
+                    long time = row.getLong(1);
+                    if (time < lastTime || time == before) {
+                        return false;
+                    }
+                    lastTime = time;
+                    gathered.add(evidence(time, row.getLong(2), words, items));
                 }
-                last = time;
-                gathering.add(evidence(time, row.getLong(2), words, items));
             }
         }
-        return Optional.of(gathering.knowledge());
+        lastRow = newest;
+        return true;
     }
 
     private static Evidence evidence(long time, long mark, Map<Integer, String> words, Map<Long, Item> items) {

@@ -46,9 +46,11 @@ final class Logbook implements AutoCloseable {
             """;
 
     private final Connection connection;
+    private final KnowledgeQuery query;
 
     private Logbook(Connection connection) {
         this.connection = connection;
+        this.query = new KnowledgeQuery(connection);
     }
 
     /** Opens the file, or begins it; waits for another shell that is just doing so, for which SQLite does not. */
@@ -208,7 +210,7 @@ final class Logbook implements AutoCloseable {
 
     /** What all the learner's own say. */
     Knowledge knowledge() throws SQLException {
-        return new KnowledgeQuery(connection).knowledge();
+        return query.knowledge();
     }
 
     /** All that was appended is on disk already, so a failure to close loses nothing. */

@@ -104,7 +104,7 @@ public final class Register implements AutoCloseable {
         }
     }
 
-    /** Opens the file behind the learner's thinking, so that the first answer does not wait for it. */
+    /** Opens the file and reads it behind the learner's thinking, so that neither the first answer nor a set waits for it. */
     public void openBehind() {
         Thread opening = new Thread(this::openIfStillWanted, "opens the record");
         opening.setDaemon(true);
@@ -113,7 +113,7 @@ public final class Register implements AutoCloseable {
 
     private synchronized void openIfStillWanted() {
         if (!closed) {
-            attempting(this::opened);
+            attempting(() -> opened().knowledge());
         }
     }
 

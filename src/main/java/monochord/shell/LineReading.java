@@ -9,6 +9,8 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
+import monochord.course.RoomLesson;
+import monochord.harmony.Glossary;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
@@ -39,6 +41,8 @@ import monochord.view.Statement;
 final class LineReading {
     static final int LONGEST_LINE = 10_000;
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
+    private static final Pattern DONE =
+            Pattern.compile("(?i)(i'?m |i am |all )?(done|ready|finished|yes|ok|okay|got it|found it)[.!]?");
     private static final String SKIP = "skip";
     private static final String BACK = "back";
     private static final String HINT = "hint";
@@ -96,6 +100,7 @@ final class LineReading {
             case OPEN_CELL -> inCell(line, text);
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
+            case NO_SOUND -> atSilence(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
     }
@@ -126,6 +131,20 @@ final class LineReading {
                 sitting.leaveLongAnswer();
                 return understood(text);
         }
+    }
+
+    /** What shall become of questions for the ear; whatever else is typed is read as usual. */
+    private Answer atSilence(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "", SKIP, "leave", "leave out", "leave it out" ->
+                sitting.teaching().silence().leave();
+            case "files", "file", "sound files" -> sitting.teaching().silence().toFiles();
+            case BACK, HINT -> run(verbs.find(text).orElseThrow(), "");
+            default -> {
+                sitting.teaching().silence().forget();
+                yield sentence(text);
+            }
+        };
     }
 
     private Answer atConsent(String text) {
@@ -160,14 +179,16 @@ final class LineReading {
             return called(text, room.get());
         }
         return atFirstStart(text)
+                .or(() -> atInstrument(text))
                 .orElseGet(() ->
                         sitting.question().isOpen() ? answer(unasked(text), word) : music.read(unasked(text), word));
     }
 
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
     private Answer called(String text, ClassTeaching room) {
-        Optional<JudgedAnswer> judged = room.judge(text, sitting.naming());
-        Optional<Answer> goesOn = judged.filter(JudgedAnswer::isRead).isPresent() ? Optional.empty() : host.goOn(text);
+        Optional<RoomLesson.Called> judged = room.judge(text, sitting.naming());
+        Optional<Answer> goesOn =
+                judged.filter(one -> one.answer().isRead()).isPresent() ? Optional.empty() : host.goOn(text);
         return goesOn.or(() -> judged.map(room::take)).orElseGet(() -> room.inAnotherKey(text, sitting));
     }
 
@@ -180,6 +201,13 @@ final class LineReading {
                         : first.asksForNames() ? FirstQuestions.naming(text).map(sitting::call) : Optional.empty());
     }
 
+    /** Who says that the hands have found it goes on; a word for it is not counted. */
+    private Optional<Answer> atInstrument(String text) {
+        return sitting.mode() == LineMode.AT_INSTRUMENT && DONE.matcher(text).matches()
+                ? Optional.of(sitting.teaching().goOn())
+                : Optional.empty();
+    }
+
     /** Whoever is not sure puts a question mark behind it: {@code Bb?} is B flat. */
     private static String unasked(String text) {
         return UNSURE.matcher(text).matches() ? text.replaceAll("[?!\\s]+$", "") : text;
@@ -190,6 +218,10 @@ final class LineReading {
         JudgedAnswer judged = sitting.teaching().judge(text);
         if (judged.isRead()) {
             return sitting.teaching().take(judged);
+        }
+        Optional<Phrase> told = Glossary.explain(text, judged.question().key());
+        if (told.isPresent()) {
+            return Statement.of(told.get());
         }
         return host.meet(text).orElseGet(() -> {
             Answer answer = sitting.teaching().take(judged);

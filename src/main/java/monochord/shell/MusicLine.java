@@ -2,6 +2,7 @@ package monochord.shell;
 
 import java.util.Optional;
 import java.util.Set;
+import monochord.harmony.Glossary;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.sentence.Sentence;
@@ -15,6 +16,7 @@ import monochord.theory.Key;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Refusal;
+import monochord.view.Statement;
 import monochord.view.music.MusicAnswer;
 
 /** A line without a verb: music, or else Java, or else something that was nearly one of them. */
@@ -41,6 +43,11 @@ record MusicLine(Verbs verbs, Sitting sitting, SmallTalk host) {
             sitting.teaching().giveWay();
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
+            Optional<Phrase> told =
+                    sitting.cells().holds(word) ? Optional.empty() : Glossary.explain(text, sitting.key());
+            if (told.isPresent()) {
+                return Statement.of(told.get());
+            }
             return isJava(text, word)
                     ? sitting.cells().begin(text)
                     : host.meet(text).orElseGet(() -> neither(typed, word, unreadable));

@@ -20,7 +20,9 @@ final class Noting {
      * @return what the person must be told, once
      */
     Optional<Phrase> note(String line, Answer answer) {
-        String text = open.isEmpty() ? line : open + "\n" + line;
+        String nameless =
+                sitting.teaching().room().map(room -> room.nameless(line)).orElse(line);
+        String text = open.isEmpty() ? nameless : open + "\n" + nameless;
         open = sitting.cells().isOpen() ? text : "";
         return open.isEmpty() ? sitting.journal().note(text, answer) : Optional.empty();
     }

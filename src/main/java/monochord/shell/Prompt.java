@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.shell.journal.Drafts;
+import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.LongAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.strip.Follower;
@@ -22,6 +23,7 @@ import org.jline.reader.LineReader;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.DumbTerminal;
+import org.jline.utils.InfoCmp;
 import org.jline.utils.Signals;
 
 /** The prompt on a terminal. */
@@ -101,6 +103,7 @@ final class Prompt {
             String line = board.readLine(row(terminal) + mark());
             sitting.setDisplay(window(terminal).lookNow(), window(terminal).lines());
             Answer answer = reading.read(line);
+            clearForClass(terminal);
             show.accept(rendered(inWindow(withNotice(answer), terminal), terminal));
             note(line, answer, terminal, show);
             return true;
@@ -113,6 +116,16 @@ final class Prompt {
                 sitting.end();
             }
             return left;
+        }
+    }
+
+    /** A class has one thing before it: what was there before is wiped off. */
+    private void clearForClass(Terminal terminal) {
+        boolean isNew =
+                sitting.teaching().room().filter(ClassTeaching::takeNewPage).isPresent();
+        if (isNew && window(terminal).draws()) {
+            terminal.puts(InfoCmp.Capability.clear_screen);
+            terminal.flush();
         }
     }
 

@@ -84,6 +84,7 @@ class EveryKeyTest {
             "skip",
             "ask progression-in-key",
             "lessons",
+            "skills",
             "learn 5.2",
             "",
             "tell",

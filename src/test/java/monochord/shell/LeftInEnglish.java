@@ -9,6 +9,7 @@ import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.ProseAnswer;
 import monochord.view.course.ProgressTable;
+import monochord.view.course.SkillsAnswer;
 import monochord.view.music.AfterAnswer;
 import monochord.view.notebook.CellAnswer;
 
@@ -20,6 +21,8 @@ enum LeftInEnglish {
     CITATIONS(AfterAnswer.class),
     /** Columns that other programs read. */
     COLUMNS(ProgressTable.class),
+    /** What is typed behind a verb that asks, as its reading has it. */
+    SUBJECTS(SkillsAnswer.class),
     /** What Java's own compiler and a cell say: they come from another JVM as texts. */
     JAVA(CellAnswer.class);
 
@@ -45,6 +48,7 @@ enum LeftInEnglish {
                 "McGill Billboard, J. A. Burgoyne, J. Wild, I. Fujinaga, D. Temperley, T. de Clercq, When in Rome,"
                         + " M. Gotham";
             case COLUMNS -> "skill,key,mastery,recall,stability_days,asked,right,seconds,last,due";
+            case SUBJECTS -> "major";
             case JAVA -> told((CellAnswer) answer);
         };
     }

@@ -36,12 +36,12 @@ class LineModesTest {
             REST            | hint | what to type    | Type music, such as Am7            | REST
             REST            | quit | leaves, and keeps your place | Until next time.      | REST
             NAMES           |      | keeps A B C     | Can you name a major scale?        | FIRST_QUESTION
-            NAMES           | skip | ends the three  | Then we begin at the beginning     | REST
+            NAMES           | skip | ends them       | Then we begin at the beginning     | REST
             NAMES           | back | –               | There is nothing to go back to     | NAMES
             NAMES           | hint | says more       | If you call the white keys         | NAMES
             NAMES           | quit | leaves, and keeps your place | Until next time.      | NAMES
             FIRST_QUESTION  |      | passes it       | Then we begin at the beginning     | REST
-            FIRST_QUESTION  | skip | ends the three  | Then we begin at the beginning     | REST
+            FIRST_QUESTION  | skip | ends them       | Then we begin at the beginning     | REST
             FIRST_QUESTION  | back | –               | There is nothing to go back to     | FIRST_QUESTION
             FIRST_QUESTION  | hint | helps           | Write the letters first            | FIRST_QUESTION
             FIRST_QUESTION  | quit | leaves, and keeps your place | Until next time.      | FIRST_QUESTION
@@ -65,6 +65,26 @@ class LineModesTest {
             REVIEW          | back | –               | There is nothing to go back to     | REVIEW
             REVIEW          | hint | helps           | Three letters first                              | REVIEW
             REVIEW          | quit | leaves, and keeps your place | Nothing answered      | REST
+            SET             |      | passes it       | Walk up                            | SET
+            SET             | skip | leaves the rest for later | The rest of the set waits | REST
+            SET             | back | –               | There is nothing to go back to     | SET
+            SET             | hint | helps           | Count moves, not keys              | SET
+            SET             | quit | leaves, and keeps your place | The rest of the set   | REST
+            AT_INSTRUMENT   |      | goes on         | Nothing answered this time.        | REST
+            AT_INSTRUMENT   | skip | goes on         | Nothing answered this time.        | REST
+            AT_INSTRUMENT   | back | –               | There is nothing to go back to     | AT_INSTRUMENT
+            AT_INSTRUMENT   | hint | helps           | Write the letters first            | AT_INSTRUMENT
+            AT_INSTRUMENT   | quit | leaves, and keeps your place | Nothing answered      | REST
+            TOLD            |      | goes on         | Two notes                          | RUN
+            TOLD            | skip | ends it         | One question, none right           | REST
+            TOLD            | back | –               | There is nothing to go back to     | TOLD
+            TOLD            | hint | –               | There is nothing to help with      | TOLD
+            TOLD            | quit | leaves, and keeps your place | One question, none right | REST
+            NO_SOUND        |      | leaves ear out  | Left out in this sitting           | REST
+            NO_SOUND        | skip | leaves ear out  | Left out in this sitting           | REST
+            NO_SOUND        | back | –               | There is nothing to go back to     | NO_SOUND
+            NO_SOUND        | hint | –               | There is nothing to help with      | NO_SOUND
+            NO_SOUND        | quit | leaves, and keeps your place | Nothing answered      | REST
             LESSON_PAGE     |      | goes on         | Walk up one octave of C major.     | LESSON_QUESTION
             LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. | REST
             LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
@@ -80,14 +100,14 @@ class LineModesTest {
             LESSON_JAVA     | back | a page back     | Before.                            | LESSON_JAVA
             LESSON_JAVA     | hint | –               | There is nothing to help with      | LESSON_JAVA
             LESSON_JAVA     | quit | leaves, and keeps your place | Until next time.      | LESSON_JAVA
-            CLASS           |      | goes on         | Letters first                      | CLASS
+            CLASS           |      | goes on         | 1.2 Seven letters, each once in C major Letters first | CLASS
             CLASS           | skip | ends it         | The lesson is closed               | REST
-            CLASS           | back | a step back     | You can find a major scale         | CLASS
+            CLASS           | back | a step back     | 1.2 Seven letters, each once in C major You can find a major scale | CLASS
             CLASS           | hint | –               | There is nothing to help with      | CLASS
             CLASS           | quit | leaves, and keeps your place | Until next time.      | CLASS
             CLASS_QUESTION  |      | tells           | From                               | CLASS
             CLASS_QUESTION  | skip | ends it         | The lesson is closed               | REST
-            CLASS_QUESTION  | back | a step back     | Playing C major                    | CLASS
+            CLASS_QUESTION  | back | a step back     | 1.2 Seven letters, each once in C major Playing C major | CLASS
             CLASS_QUESTION  | hint | helps           | Write the letters first            | CLASS_QUESTION
             CLASS_QUESTION  | quit | leaves, and keeps your place | Until next time.      | CLASS_QUESTION
             CONSENT         |      | goes on without | After.                             | REST
@@ -188,6 +208,14 @@ class LineModesTest {
                 Turn turn = new Turn(Skills.find("triad-spelling").orElseThrow(), Key.parse("C"));
                 sitting.teaching().review(List.of(turn, turn, turn), 10);
                 return List.of("notes");
+            case TOLD:
+                return List.of("practise ear-interval in C", "m9", "m9");
+            case NO_SOUND:
+                return List.of("practise ear-interval in C");
+            case SET:
+                return List.of("practise");
+            case AT_INSTRUMENT:
+                return List.of("practise", "", "", "", "", "", "", "", "");
             case LESSON_PAGE:
                 return List.of("learn 1.1", "");
             case LESSON_QUESTION:
@@ -220,6 +248,9 @@ class LineModesTest {
     private Typist typist(LineMode mode) throws IOException {
         boolean isFirst = mode == LineMode.NAMES || mode == LineMode.FIRST_QUESTION;
         int rows = mode == LineMode.LONG_ANSWER ? 12 : 24;
+        if (mode == LineMode.NO_SOUND) {
+            return new Typist(80, rows, home, new NoCard());
+        }
         return isFirst ? Typist.newcomer(80, rows, home) : new Typist(80, rows, home);
     }
 
@@ -249,7 +280,7 @@ class LineModesTest {
                 typist.types(line);
             }
             List<String> said = new ArrayList<>();
-            boolean answered = mode == LineMode.ANSWERED;
+            boolean answered = mode == LineMode.ANSWERED || mode == LineMode.TOLD;
             int kept = answered ? 1 : 0;
             do {
                 assertTrue(said.size() < 80, () -> "still going on after " + said);

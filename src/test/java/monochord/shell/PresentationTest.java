@@ -95,7 +95,8 @@ class PresentationTest {
         String fixed = LESSON.replace("keys: same", "keys: D");
         String said = roomWith(fixed, "present 1.1 in D", "", "", "in A", "F A C", "A# D F", "");
         assertTrue(said.contains("Which chord is ♭VI in A major"), said);
-        assertTrue(said.contains("F A C:\n\nYes: F, which is F A C."), said);
+        assertTrue(said.contains("Two answers, one right.\n"), said);
+        assertTrue(said.contains("F A C:\nYes: F, which is F A C."), said);
         assertTrue(said.indexOf("A# D F:") > said.indexOf("F A C:"), said);
     }
 
@@ -110,6 +111,30 @@ class PresentationTest {
     void itIsSaidOnceHowARoomIsLed() {
         String said = room("present 1.1 in D", "", "", "Bb D F", "", "");
         assertEquals(1, said.split("back goes back", -1).length - 1, said);
+    }
+
+    @Test
+    void eachAnswerStaysWithWhoGaveIt() {
+        String said = room("present 1.1 in D", "", "", "Ilse: B D F#", "Bo: Bb D F", "Jan: B D F#", "");
+        assertTrue(said.contains("Noted for Ilse. Another answer, or Enter for the verdict."), said);
+        assertTrue(said.contains("Three answers, one right.\n"), said);
+        assertTrue(said.contains("B D F#, Ilse and Jan:\n"), said);
+        assertTrue(said.contains("Bb D F, Bo:\nYes"), said);
+    }
+
+    @Test
+    void namesGoIntoNoNotebook() throws IOException {
+        Path file = folder.resolve("thursday.md");
+        room("present 1.1 in D", "", "", "Ilse: B D F#", "", "save " + file);
+        String saved = Files.readString(file);
+        assertTrue(saved.contains("B D F#:"), saved);
+        assertFalse(saved.contains("Ilse"), saved);
+    }
+
+    @Test
+    void titleAndKeyStandAboveEachStep() {
+        String said = room("present 1.1 in D", "", "");
+        assertEquals(3, said.split("The lowered sixth  in D major", -1).length - 1, said);
     }
 
     private String roomWith(String lesson, String... lines) {

@@ -76,6 +76,15 @@ class PromisesOfAskingTest {
     }
 
     @Test
+    void listsWhatCanBeAsked() {
+        String skills = json("skills");
+        assertEquals(
+                "{\"skills\":[{\"id\":\"steps\",\"title\":\"Steps of a scale\",\"book\":1,\"subjects\":[\"major\",",
+                skills.substring(0, skills.indexOf("\"major\",") + 8));
+        assertEquals(27, skills.split("\"id\"").length - 1);
+    }
+
+    @Test
     void listsLessonsAndBeginsOne() {
         String lessons = json("lessons");
         assertEquals(

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -117,7 +118,7 @@ class StudyTest {
         sitting(0, "ask triad-spelling of major in D", "D F A", "D F# A");
         assertEquals(
                 List.of(
-                        "Nothing is due. learn goes on with the lessons, practise takes any skill.",
+                        "Nothing is due. practise brings something new, learn goes on with the lessons.",
                         "Until next time."),
                 sitting(0, "review"));
         List<String> said = sitting(1, "review");
@@ -194,9 +195,12 @@ class StudyTest {
     @Test
     void enterBringsBackWhatIsDueAndThenTheLesson() {
         sitting(0, "ask triad-spelling of major in D", "D F A", "D F# A");
-        List<String> said = sitting(3, "", "tell", "tell", "");
-        assertEquals("One thing to bring back, weakest first. skip ends it.", said.get(0));
-        assertTrue(said.get(2).startsWith("Spell the "), said.toString());
+        String[] told = Collections.nCopies(40, "tell").toArray(String[]::new);
+        told[0] = "";
+        told[told.length - 1] = "";
+        List<String> said = sitting(3, told);
+        assertTrue(said.get(0).startsWith("Today's set: 8 questions and one thing for the hands"), said.get(0));
+        assertTrue(said.stream().anyMatch(line -> line.startsWith("Spell the ")), said.toString());
         assertTrue(said.stream().anyMatch(line -> line.startsWith("1.1  ")), said.toString());
     }
 

@@ -11,15 +11,17 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The first start: at most three questions, a place in the course, and nothing in anybody's way. */
+/** The first start: at most four questions, a place in the course, and nothing in anybody's way. */
 class WelcomeTest {
-    private static final String GREETING = "Good day. Three short questions find where you begin; Enter passes each."
+    private static final String GREETING = "Good day. A few short questions find where you begin; Enter passes each."
             + " Music, a verb or help works at once."
             + " What do you call the notes: english A B C, german A H C, or latin La Si Do?";
     private static final String SCALE =
-            "Can you name a major scale? Type its notes. Spell D major, from D. Question 2 of 3.";
+            "Can you name a major scale? Type its notes. Spell D major, from D. Question 2 of 4.";
+    private static final String DEGREE =
+            "Now a chord of that key. Which triad stands on the sixth degree of D major? Question 3 of 4.";
     private static final String CHORD = "One from farther on; Enter if it is new to you."
-            + " Which chord is ♭VI in D major, the major chord on the lowered sixth? Question 3 of 3.";
+            + " Which chord is ♭VI in D major, the major chord on the lowered sixth? Question 4 of 4.";
     private static final String ELSEWHERE = "; lessons lists all, learn begins any.";
 
     @TempDir
@@ -52,7 +54,8 @@ class WelcomeTest {
                             + " English, German or Latin names: notes english, notes german, notes latin. " + SCALE
                             + " Enter passes it.",
                     called);
-            assertEquals("Yes: D E Fis G A H Cis. " + CHORD, typist.types("d e fis g a h cis"));
+            assertEquals("Yes: D E Fis G A H Cis. " + DEGREE, typist.types("d e fis g a h cis"));
+            assertTrue(typist.types("Hm").endsWith(CHORD));
             assertEquals(
                     "Yes: B, which is B D F. You can name a borrowed chord, so we begin with borrowed colour."
                             + " Enter begins 5.1 The house next door" + ELSEWHERE,
@@ -75,6 +78,9 @@ class WelcomeTest {
             D E F# G A B C, D E F# G A B C#, ?        | 2.1 Stacking thirds
             D E F# G A B C#, skip                     | 2.1 Stacking thirds
             D E F# G A B C#, Bm, help, ''             | 3.1 What stays
+            D E F# G A B C#, Bm, Bb                   | 5.1 The house next door
+            D E F# G A B C#, Em, F#m                  | 2.1 Stacking thirds
+            D E F# G A B C#, Bm, D, E                 | 3.1 What stays
             """)
     void findsAPlace(String lines, String lesson) throws IOException {
         try (Typist typist = newcomer()) {
@@ -95,7 +101,7 @@ class WelcomeTest {
             String said = typist.types("D E F# G A B C");
             assertTrue(said.endsWith(" Once more, or Enter leaves it."), said);
             assertTrue(typist.types("why").contains("one by one"));
-            assertTrue(typist.types("D E F# G A B C#").endsWith(CHORD));
+            assertTrue(typist.types("D E F# G A B C#").endsWith(DEGREE));
             assertTrue(typist.types("progress").contains("scale-spelling"));
         }
     }

@@ -11,12 +11,27 @@ import monochord.practice.knowing.Standing;
 import monochord.practice.knowing.Tracing;
 import monochord.theory.Key;
 
-/** How far a learner has come: the easy subjects of a skill first, and one skill after another. */
-public record Level(Knowledge knowledge) {
+/**
+ * How far a learner has come: the easy subjects of a skill first, and one skill after another.
+ *
+ * @param steps how many steps harder than that it is to be, below 0 easier
+ */
+public record Level(Knowledge knowledge, int steps) {
     /** Somebody who has not been asked yet gets this share of the subjects and of the keys, from the easy end. */
     private static final double FIRST_SHARE = 1 / 3.0;
 
     private static final int DRAWS = 40;
+    /** So many steps lie between the easiest subject of a skill and all of them. */
+    private static final double STEPS = 3;
+
+    public Level(Knowledge knowledge) {
+        this(knowledge, 0);
+    }
+
+    /** The same, so many steps harder, or easier below 0. */
+    public Level shifted(int more) {
+        return new Level(knowledge, steps + more);
+    }
 
     /** How probable it is that a skill is known, over the keys in which it was asked; 0 before the first question. */
     double mastery(Skill skill) {
@@ -52,7 +67,8 @@ public record Level(Knowledge knowledge) {
 
     /** How many of so many, counted from the easy end. */
     private int open(int all, Skill skill) {
-        return (int) Math.ceil((FIRST_SHARE + (1 - FIRST_SHARE) * mastery(skill)) * all);
+        double share = FIRST_SHARE + (1 - FIRST_SHARE) * mastery(skill) + steps / STEPS;
+        return Math.max(Math.min(all, 1), (int) Math.ceil(Math.min(1, share) * all));
     }
 
     /** A question in any key, another than the one before. */

@@ -48,9 +48,23 @@ public record Mix(List<Skill> skills, List<Key> keys) {
         while (order.size() < count) {
             order.addAll(shuffled(chance, order.isEmpty() ? null : order.get(order.size() - 1)));
         }
+        beginEasier(order);
         return IntStream.range(0, count)
                 .mapToObj(i -> new Turn(skills.get(i % skills.size()), order.get(i)))
                 .toList();
+    }
+
+    /** Nothing opens in the hardest key, where there is another. */
+    private void beginEasier(List<Key> order) {
+        boolean isHardest =
+                !order.isEmpty() && keys.stream().allMatch(key -> difficulty(key) <= difficulty(order.get(0)));
+        if (isHardest && order.size() > 1) {
+            Collections.swap(order, 0, 1);
+        }
+    }
+
+    private double difficulty(Key key) {
+        return new Turn(skills.get(0), key).difficulty();
     }
 
     private List<Key> shuffled(Random chance, Key before) {

@@ -12,6 +12,13 @@ public record Turn(Skill skill, Key key) {
     /** Draws before one gives up finding another question: where there are only two, half of all draws find it. */
     private static final int DRAWS = 40;
 
+    /** How far from the easy end its key stands among those of the skill: from 0 up to 1 for the hardest. */
+    public double difficulty() {
+        int keys = skill.keys().size();
+        int at = skill.keys().indexOf(key);
+        return at < 0 || keys == 1 ? 0 : at / (double) (keys - 1);
+    }
+
     /**
      * A question, another than the one before: where there is but one in this key, from another key.
      *

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * What a learner knows: how it stands with each skill in each key that was ever asked, and the pace in each skill.
@@ -27,6 +28,13 @@ public record Knowledge(SortedMap<Item, Standing> standings, Map<String, Pace> p
         Gathering gathering = new Gathering();
         evidence.stream().sorted().forEach(gathering::add);
         return gathering.knowledge();
+    }
+
+    /** All but what is not to be asked. */
+    public Knowledge without(Predicate<Item> unwanted) {
+        SortedMap<Item, Standing> left = new TreeMap<>(standings);
+        left.keySet().removeIf(unwanted);
+        return new Knowledge(left, paces);
     }
 
     public Optional<Standing> of(Item item) {

@@ -7,11 +7,13 @@ import monochord.practice.knowing.Evidence;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
+import monochord.record.KeptSet;
 import monochord.text.Phrase;
 
 /** Forgets everything when the program ends, and has nothing to tell. */
 final class InMemoryKeeper implements Keeper {
     private final List<Evidence> evidence = new ArrayList<>();
+    private KeptSet set = KeptSet.NONE;
 
     @Override
     public void ready() {
@@ -46,6 +48,16 @@ final class InMemoryKeeper implements Keeper {
     @Override
     public void keep(Bookmarks bookmarks) {
         // the sitting holds them itself
+    }
+
+    @Override
+    public KeptSet set() {
+        return set;
+    }
+
+    @Override
+    public void keep(KeptSet now) {
+        set = now;
     }
 
     @Override

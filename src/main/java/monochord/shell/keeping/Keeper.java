@@ -5,6 +5,7 @@ import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
+import monochord.record.KeptSet;
 import monochord.text.Phrase;
 
 /** What keeps a learner's answers and says what they show. */
@@ -28,6 +29,12 @@ public interface Keeper {
 
     /** Keeps that for the next sitting, in place of what stood there. */
     void keep(Bookmarks bookmarks);
+
+    /** How far the day's set has come. */
+    KeptSet set();
+
+    /** Keeps that, in place of what stood there. */
+    void keep(KeptSet set);
 
     /** The sitting ends, and leaves this for the next. */
     void leave(Agenda agenda);

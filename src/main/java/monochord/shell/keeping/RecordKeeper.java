@@ -6,6 +6,7 @@ import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
+import monochord.record.KeptSet;
 import monochord.record.Register;
 import monochord.text.Phrase;
 
@@ -63,6 +64,16 @@ public final class RecordKeeper implements Keeper {
     @Override
     public void keep(Bookmarks bookmarks) {
         bookmarks.write(home);
+    }
+
+    @Override
+    public KeptSet set() {
+        return KeptSet.read(home);
+    }
+
+    @Override
+    public void keep(KeptSet set) {
+        set.write(home);
     }
 
     @Override

@@ -5,6 +5,7 @@ import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
+import monochord.record.KeptSet;
 import monochord.shell.keeping.Keeper;
 import monochord.text.Phrase;
 
@@ -38,6 +39,16 @@ record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
     @Override
     public void keep(Bookmarks bookmarks) {
         keeper.keep(bookmarks);
+    }
+
+    @Override
+    public KeptSet set() {
+        return keeper.set();
+    }
+
+    @Override
+    public void keep(KeptSet set) {
+        keeper.keep(set);
     }
 
     @Override

@@ -1,15 +1,21 @@
 package monochord.shell.sitting;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import monochord.course.Course;
 import monochord.course.JudgedAnswer;
 import monochord.course.RoomLesson;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Part;
+import monochord.practice.Question;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.naming.AsTyped;
@@ -17,20 +23,29 @@ import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
+import monochord.view.ForClass;
 import monochord.view.ProseAnswer;
 import monochord.view.Statement;
-import monochord.view.Wide;
+import monochord.view.course.CalledOut;
+import monochord.view.course.LessonHead;
 import monochord.view.course.VerdictAnswer;
 import monochord.view.music.MusicAnswer;
 
-/** Shows a lesson to a class, widely set, and takes what is called out. */
+/**
+ * Shows a lesson to a class, and takes what is called out. A name before an answer stays with it until the verdict, and goes
+ * into no notebook.
+ */
 public final class ClassTeaching {
     private static final String IN = "in ";
     private static final Phrase HOW = Phrase.sentence(
-            "Enter goes on, back goes back, {0} takes another key, skip ends it. Answers are typed as they are called out.",
+            "Enter goes on, back goes back, {0} takes another key, skip ends it. Answers are typed as they are called out; a name and a colon before one says whose it is.",
             Phrase.toType("in A"));
 
+    /** One name or two before a colon. */
+    private static final Pattern NAMED = Pattern.compile("([\\p{L}][\\p{L}.'’-]*(?: [\\p{L}][\\p{L}.'’-]*)?) *: *(.+)");
+
     private final RoomLesson room;
+    private boolean isNewPage;
 
     ClassTeaching(RoomLesson room) {
         this.room = room;
@@ -52,16 +67,43 @@ public final class ClassTeaching {
     }
 
     /** The verdict on such a line, which the class does not hear yet; none where it names another key. */
-    public Optional<JudgedAnswer> judge(String line, NoteNaming naming) {
-        return namesKey(line)
-                ? Optional.empty()
-                : room.question().map(question -> JudgedAnswer.of(line, question, naming));
+    public Optional<RoomLesson.Called> judge(String line, NoteNaming naming) {
+        return namesKey(line) ? Optional.empty() : room.question().map(question -> called(line, question, naming));
+    }
+
+    /** A line that is an answer as it stands names nobody. */
+    private static RoomLesson.Called called(String line, Question question, NoteNaming naming) {
+        JudgedAnswer whole = JudgedAnswer.of(line, question, naming);
+        Matcher named = NAMED.matcher(line.strip());
+        return whole.isRead() || !named.matches()
+                ? new RoomLesson.Called("", whole)
+                : new RoomLesson.Called(named.group(1), JudgedAnswer.of(named.group(2), question, naming));
+    }
+
+    /** A line as a notebook keeps it, without a pupil's name. */
+    public String nameless(String line) {
+        Matcher named = NAMED.matcher(line.strip());
+        return named.matches() && !namesKey(line) ? named.group(2) : line;
+    }
+
+    /** Whether the class has something new before it, so that the board is to be cleared; once for each. */
+    public boolean takeNewPage() {
+        boolean taken = isNewPage;
+        isNewPage = false;
+        return taken;
     }
 
     /** Holds an answer that was called out. */
-    public Answer take(JudgedAnswer answer) {
+    public Answer take(RoomLesson.Called answer) {
         room.hold(answer);
-        return Statement.of(Phrase.sentence("Noted. Another answer, or Enter for the verdict."));
+        Phrase next = Phrase.sentence("Another answer, or Enter for the verdict.");
+        Answer nameless = Statement.of(Phrase.sentence("Noted.").then(next));
+        return answer.name().isEmpty()
+                ? nameless
+                : new ForClass(
+                        Statement.of(Phrase.sentence("Noted for {0}.", Phrase.typed(answer.name()))
+                                .then(next)),
+                        nameless);
     }
 
     /** Shows the same in the key that the line names. */
@@ -86,15 +128,53 @@ public final class ClassTeaching {
     }
 
     private Answer told() {
-        List<Answer> all = new ArrayList<>();
+        List<RoomLesson.Called> called = room.tell();
+        return new ForClass(told(called, true), told(called, false));
+    }
+
+    private Answer told(List<RoomLesson.Called> called, boolean withNames) {
         var question = room.question().orElseThrow();
-        for (JudgedAnswer judged : room.tell()) {
-            Phrase typed = Phrase.typed(judged.text().typed());
-            all.add(Statement.of(Phrase.of("{0}:", typed).styled(Style.STRONG)));
-            all.add(new VerdictAnswer(question, judged.verdict(), List.of()));
-        }
+        List<Answer> all = new ArrayList<>();
+        tally(called).ifPresent(tally -> all.add(Statement.of(tally)));
+        byAnswer(called)
+                .forEach((typed, same) -> all.add(new CalledOut(
+                        heading(typed, withNames ? names(same) : List.of()),
+                        new VerdictAnswer(question, same.get(0).answer().verdict(), List.of()))));
         all.add(Statement.of(question.derivation()));
-        return new Wide(new Answers(all));
+        return new Answers(all);
+    }
+
+    /** How many of several were right. */
+    private static Optional<Phrase> tally(List<RoomLesson.Called> called) {
+        int right = (int) called.stream()
+                .filter(one -> one.answer().verdict().grade().isRight())
+                .count();
+        Phrase some = right == 0 ? Phrase.of("none") : Phrase.number(right);
+        return called.size() < 2
+                ? Optional.empty()
+                : Optional.of(Phrase.sentence("{0} answers, {1} right.", Phrase.number(called.size()), some));
+    }
+
+    /** Who gave the same answer is named together, in the order in which it was first called. */
+    private static Map<String, List<RoomLesson.Called>> byAnswer(List<RoomLesson.Called> called) {
+        return called.stream()
+                .collect(Collectors.groupingBy(
+                        one -> one.answer().text().typed(), LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private static List<Phrase> names(List<RoomLesson.Called> called) {
+        return called.stream()
+                .map(RoomLesson.Called::name)
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .map(Phrase::typed)
+                .toList();
+    }
+
+    private static Phrase heading(String typed, List<Phrase> names) {
+        return names.isEmpty()
+                ? Phrase.of("{0}:", Phrase.typed(typed))
+                : Phrase.of("{0}, {1}:", Phrase.typed(typed), Phrase.list(names));
     }
 
     /** The thing before. */
@@ -103,16 +183,18 @@ public final class ClassTeaching {
         return look(sitting);
     }
 
+    /** Its title and key above what the class looks at. */
     private Answer look(Sitting sitting) {
-        return room.look() instanceof RoomLesson.Step.Shown shown
+        isNewPage = true;
+        Answer step = room.look() instanceof RoomLesson.Step.Shown shown
                 ? shown(shown.part(), sitting)
-                : new Wide(Hearing.put(
-                        room.question().orElseThrow(), sitting.stage().ear()));
+                : Hearing.put(room.question().orElseThrow(), sitting.stage().ear());
+        return new ForClass(Answers.of(new LessonHead(room.lesson(), room.key()), step));
     }
 
     private Answer shown(Part part, Sitting sitting) {
         if (part instanceof Part.Prose prose) {
-            return new Wide(new ProseAnswer(prose.blocks(), new Filling(room.key())::of));
+            return new ProseAnswer(prose.blocks(), new Filling(room.key())::of);
         }
         if (part instanceof Part.Show show) {
             return MusicAnswer.of(MusicText.read(show.sentence(), room.key()), room.key());

@@ -11,13 +11,13 @@ import monochord.view.Answers;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 
-/** The words of the first start: three questions, and the place they find. */
+/** The words of the first start: its questions, and the place they find. */
 final class FirstStart {
     private FirstStart() {}
 
     static Answer greeting() {
         return Statement.of(
-                Phrase.sentence("Good day. Three short questions find where you begin; Enter passes each."),
+                Phrase.sentence("Good day. A few short questions find where you begin; Enter passes each."),
                 Phrase.sentence("Music, a verb or help works at once."),
                 Phrase.sentence(
                                 "What do you call the notes: english {0}, german {1}, or latin {2}?",
@@ -38,9 +38,11 @@ final class FirstStart {
     }
 
     private static Phrase lead(FirstQuestions.Topic topic) {
-        return topic == FirstQuestions.Topic.SCALE
-                ? Phrase.sentence("Can you name a major scale? Type its notes.")
-                : Phrase.sentence("One from farther on; Enter if it is new to you.");
+        return switch (topic) {
+            case NAMES, SCALE -> Phrase.sentence("Can you name a major scale? Type its notes.");
+            case DEGREE -> Phrase.sentence("Now a chord of that key.");
+            case CHORD -> Phrase.sentence("One from farther on; Enter if it is new to you.");
+        };
     }
 
     private static Answer place(FirstQuestions.Level level, Sitting sitting) {

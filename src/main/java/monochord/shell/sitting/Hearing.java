@@ -60,6 +60,11 @@ public final class Hearing {
                 : Phrase.sentence("Listen: first yours, then what it was. hear plays the latter again.");
     }
 
+    /** Plays the question once more. */
+    static Phrase again(Optional<Excerpt> asked, Ear ear) {
+        return asked.map(excerpt -> play(excerpt, ear)).orElse(Phrase.NOTHING);
+    }
+
     private static Phrase play(Excerpt excerpt, Ear ear) {
         Phrase remark = ear.playUnseen(of(excerpt));
         return ear.silence()

@@ -2,12 +2,16 @@ package monochord.shell.sitting;
 
 import java.util.List;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import monochord.course.Course;
+import monochord.practice.Skill;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Due;
 import monochord.practice.knowing.Knowledge;
+import monochord.practice.skill.Skills;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
+import monochord.record.KeptSet;
 import monochord.shell.keeping.Keeper;
 import monochord.text.Phrase;
 import monochord.view.Answer;
@@ -60,6 +64,16 @@ public final class LearnerRecord {
         return Due.at(now(), knowledge());
     }
 
+    KeptSet keptSet() {
+        return keeper.set();
+    }
+
+    void keep(KeptSet set) {
+        if (keeping) {
+            keeper.keep(set);
+        }
+    }
+
     Agenda agenda() {
         return keeper.agenda();
     }
@@ -95,10 +109,12 @@ public final class LearnerRecord {
     }
 
     /** Leaves word for the next sitting, once, if this one changed anything. */
-    synchronized void leave(Course course) {
+    synchronized void leave(Course course, Predicate<Skill> unwanted) {
         if (keeping && !left && (changed || course.wasTaken())) {
             left = true;
-            keeper.leave(course.agenda(keeper.agenda(), knowledge()));
+            Knowledge asked = knowledge()
+                    .without(item -> Skills.find(item.skill()).filter(unwanted).isPresent());
+            keeper.leave(course.agenda(keeper.agenda(), asked));
         }
     }
 }

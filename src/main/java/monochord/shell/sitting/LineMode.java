@@ -1,5 +1,6 @@
 package monochord.shell.sitting;
 
+import monochord.course.QuestionRun;
 import monochord.course.UnderWay;
 import monochord.text.Phrase;
 
@@ -19,15 +20,11 @@ public enum LineMode {
     NAMES(
             Phrase.of("names of notes"),
             Phrase.of("keeps A B C"),
-            Phrase.of("ends the three"),
+            Phrase.of("ends them"),
             Cell.NOTHING,
             Phrase.of("says more")),
     FIRST_QUESTION(
-            Phrase.of("a first question"),
-            Phrase.of("passes it"),
-            Phrase.of("ends the three"),
-            Cell.NOTHING,
-            Cell.HELPS),
+            Phrase.of("a first question"), Phrase.of("passes it"), Phrase.of("ends them"), Cell.NOTHING, Cell.HELPS),
     QUESTION(Phrase.of("a question"), Phrase.of("leaves it"), Phrase.of("leaves it"), Cell.NOTHING, Cell.HELPS),
     ANSWERED(
             Phrase.of("after its answer"),
@@ -37,6 +34,20 @@ public enum LineMode {
             Cell.NOTHING),
     RUN(Phrase.of("a run of questions"), Phrase.of("passes it"), Phrase.of("ends the run"), Cell.NOTHING, Cell.HELPS),
     REVIEW(Phrase.of("a review"), Phrase.of("passes it"), Phrase.of("ends the review"), Cell.NOTHING, Cell.HELPS),
+    SET(
+            Phrase.of("the day's set"),
+            Phrase.of("passes it"),
+            Phrase.of("leaves the rest for later"),
+            Cell.NOTHING,
+            Cell.HELPS),
+    AT_INSTRUMENT(Phrase.of("at the instrument"), Phrase.of("goes on"), Phrase.of("goes on"), Cell.NOTHING, Cell.HELPS),
+    TOLD(Phrase.of("told by ear"), Phrase.of("goes on"), Phrase.of("ends it"), Cell.NOTHING, Cell.NOTHING),
+    NO_SOUND(
+            Phrase.of("nothing sounds"),
+            Phrase.of("leaves ear out"),
+            Phrase.of("leaves ear out"),
+            Cell.NOTHING,
+            Cell.NOTHING),
     LESSON_PAGE(
             Phrase.of("page of a lesson"),
             Phrase.of("goes on"),
@@ -137,7 +148,7 @@ public enum LineMode {
         } else if (underWay.isNamedQuestion()) {
             return asking ? QUESTION : ANSWERED;
         } else if (underWay.run().isPresent()) {
-            return underWay.run().get().isReview() ? REVIEW : RUN;
+            return asking ? ofRun(underWay.run().get()) : TOLD;
         } else if (underWay.room().isPresent()) {
             return underWay.room().get().isAsking() ? CLASS_QUESTION : CLASS;
         } else if (underWay.isNothing()) {
@@ -147,6 +158,14 @@ public enum LineMode {
     }
 
     /** In two or three words. */
+    private static LineMode ofRun(QuestionRun run) {
+        return switch (run.kind()) {
+            case RUN -> RUN;
+            case REVIEW -> REVIEW;
+            case SET -> run.isAtInstrument() ? AT_INSTRUMENT : SET;
+        };
+    }
+
     public Phrase where() {
         return where;
     }

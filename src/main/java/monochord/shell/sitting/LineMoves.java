@@ -9,6 +9,7 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
+import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Statement;
@@ -27,7 +28,9 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
             case NAMES, FIRST_QUESTION -> passFirstQuestion();
             case QUESTION -> leaveQuestion();
             case ANSWERED -> askAnother();
-            case RUN, REVIEW -> passInRun();
+            case RUN, REVIEW, SET, AT_INSTRUMENT -> passInRun();
+            case TOLD -> teaching.next().advance();
+            case NO_SOUND -> teaching.silence().leave();
             case LESSON_QUESTION -> passInLesson(false);
             case LESSON_PAGE, LESSON_JAVA -> lesson.next(sitting);
             case CLASS, CLASS_QUESTION -> nextBeforeClass();
@@ -82,11 +85,11 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
     private Answer askAnother() {
         Skill skill = teaching.question().lastSkill();
         Question last = teaching.question().lastQuestion();
-        teaching.ask(
-                skill,
-                last.isByEar()
-                        ? teaching.level().another(skill, sitting.seeds(), last)
-                        : new Turn(skill, sitting.key()).question(sitting.seeds(), last));
+        Optional<Key> key = teaching.askedIn();
+        Question next = last.isByEar() && key.isEmpty()
+                ? teaching.level().another(skill, sitting.seeds(), last)
+                : new Turn(skill, key.orElseGet(sitting::key)).question(sitting.seeds(), last);
+        teaching.ask(skill, next, key);
         return teaching.asked();
     }
     /** What {@code skip} does; none where there is nothing to skip. */
@@ -101,12 +104,29 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
                         Statement.of(Phrase.sentence("Done with that.")),
                         teaching.next().leaveUppermost()));
             case RUN, REVIEW -> Optional.of(teaching.endRun());
+            case SET -> Optional.of(cutOff());
+            case TOLD -> Optional.of(endTold());
+            case NO_SOUND -> Optional.of(teaching.silence().leave());
+            case AT_INSTRUMENT -> Optional.of(passInRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
             case LESSON_JAVA -> Optional.of(lesson.passCodeBy(sitting));
             case LESSON_PAGE -> Optional.of(leaveLesson());
             case CLASS, CLASS_QUESTION -> Optional.of(endClass());
             default -> Optional.empty();
         };
+    }
+
+    private Answer endTold() {
+        return underWay.run().orElseThrow().kind() == QuestionRun.Kind.SET ? cutOff() : teaching.endRun();
+    }
+
+    /** What is left of the day's set waits. */
+    private Answer cutOff() {
+        teaching.day().keepPlace(underWay.run().orElseThrow());
+        teaching.question().clear();
+        underWay.leave();
+        sitting.linePlace().isSaidThere();
+        return teaching.day().cutOff();
     }
 
     private Answer leaveLesson() {
@@ -130,6 +150,9 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
 
     /** What {@code hint} says; none where nothing is open to help with. */
     Optional<Answer> hint() {
+        if (teaching.mode() == LineMode.NO_SOUND) {
+            return Optional.empty();
+        }
         if (teaching.question().isOpen()) {
             return Optional.of(Statement.of(teaching.question().hint()));
         }

@@ -25,7 +25,11 @@ record NextStep(Teaching teaching, Sitting sitting, UnderWay underWay) {
         }
         teaching.question().put(run.next(sitting.seeds()), "");
         sitting.study().ready();
-        return teaching.asked();
+        if (run.kind() == QuestionRun.Kind.SET) {
+            teaching.day().keepPlace(run);
+        }
+        Answer asked = teaching.askedUnderWay();
+        return DayTeaching.lead(run).map(lead -> Answers.of(lead, asked)).orElse(asked);
     }
 
     /** The uppermost is done with; what waited below goes on at once if it was in the middle of a question. */
@@ -44,6 +48,9 @@ record NextStep(Teaching teaching, Sitting sitting, UnderWay underWay) {
             run.note(false);
         }
         question.clear();
+        if (run.kind() == QuestionRun.Kind.SET) {
+            return teaching.day().end(run);
+        }
         QuestionRun.Result result = run.result();
         return new DrillEnd(result.asked(), result.atOnce(), result.second(), result.missed());
     }

@@ -1,11 +1,8 @@
 package monochord.shell.sitting;
 
-import java.util.List;
 import java.util.Optional;
 import monochord.course.Course;
 import monochord.course.FirstQuestions;
-import monochord.course.ReviewSet;
-import monochord.practice.drill.Turn;
 import monochord.record.Agenda;
 import monochord.text.Phrase;
 import monochord.view.Answer;
@@ -50,11 +47,11 @@ public final class Opening {
     private Phrase due() {
         int due = agenda.due(time);
         return due == 0
-                ? Phrase.sentence("Good day. Nothing is due today.")
+                ? Phrase.sentence("Good day. Nothing is due today; practise is ten minutes with something new.")
                 : Phrase.counted(
                         due,
-                        "Good day. One thing is due; Enter brings it back.",
-                        "Good day. {0} things are due, some {1} min; Enter begins with the weakest.",
+                        "Good day. One thing is due; Enter begins today's set with it.",
+                        "Good day. {0} things are due, some {1} min; Enter begins today's set.",
                         due,
                         agenda.minutes(time));
     }
@@ -73,7 +70,9 @@ public final class Opening {
     /** What Enter does while nothing is open. The lessons are not looked for on disk to say it. */
     Phrase row(Sitting sitting) {
         if (bringsBack(sitting)) {
-            return Phrase.sentence("Enter brings back what is due.");
+            return sitting.teaching().day().isUnderWay()
+                    ? Phrase.sentence("Enter goes on with today's set.")
+                    : Phrase.sentence("Enter begins today's set.");
         }
         Course course = sitting.course();
         if (!course.isRead()) {
@@ -95,7 +94,8 @@ public final class Opening {
     }
 
     private boolean bringsBack(Sitting sitting) {
-        return !reviewed && agenda.due(time) > 0 && !sitting.course().wasTaken();
+        return sitting.teaching().day().isUnderWay()
+                || !reviewed && agenda.due(time) > 0 && !sitting.course().wasTaken();
     }
 
     /** What is due has been brought back, so that Enter does not do it again. */
@@ -106,14 +106,7 @@ public final class Opening {
     /** Once what is due, then the lesson that follows. */
     Answer begin(Sitting sitting) {
         if (bringsBack(sitting)) {
-            reviewed();
-            List<Turn> turns = ReviewSet.turns(
-                    ReviewSet.USUAL_MINUTES,
-                    sitting.study().now(),
-                    sitting.study().knowledge());
-            if (!turns.isEmpty()) {
-                return sitting.study().withNotices(sitting.teaching().review(turns, ReviewSet.USUAL_MINUTES));
-            }
+            return sitting.teaching().practiseDaily(sitting.nextSeed());
         }
         return sitting.course()
                 .next()

@@ -282,7 +282,7 @@ public final class Sitting {
 
     /** Leaves word for the next sitting; more than once does no harm. */
     public void leave() {
-        study.leave(course());
+        study.leave(course(), teaching.silence()::leavesOut);
         journal.leave(ended);
     }
 

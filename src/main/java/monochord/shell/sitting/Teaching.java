@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import monochord.course.Activity;
 import monochord.course.Course;
@@ -16,11 +17,13 @@ import monochord.course.Place;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
 import monochord.course.UnderWay;
+import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
+import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Statement;
@@ -38,12 +41,17 @@ public final class Teaching {
     private OpenQuestion question;
     private LessonTeaching lesson;
     private ClassTeaching room;
+    private Optional<Key> askedIn = Optional.empty();
     private Opening opening;
+    private final DayTeaching day;
+    private final Silence silence;
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
         this.course = course;
         this.question = new OpenQuestion(clock);
+        this.day = new DayTeaching(sitting);
+        this.silence = new Silence(sitting);
     }
 
     /** Goes on where another stands: its question, its lesson. */
@@ -71,6 +79,9 @@ public final class Teaching {
 
     /** What the line is there for. */
     LineMode mode() {
+        if (silence.isAsking()) {
+            return LineMode.NO_SOUND;
+        }
         return LineMode.of(underWay, question.isOpen(), lesson != null && lesson.isJavaWaiting());
     }
 
@@ -154,11 +165,26 @@ public final class Teaching {
         }
     }
 
-    /** Puts a question that was asked for by name; what is under way waits. */
+    /** Puts a question that was asked for by name, in no key that was named. */
     public void ask(Skill skill, Question named) {
+        ask(skill, named, Optional.empty());
+    }
+
+    /**
+     * Puts a question that was asked for by name; what is under way waits.
+     *
+     * @param key that was named with it, if one was
+     */
+    public void ask(Skill skill, Question named, Optional<Key> key) {
         begin(new NamedQuestion());
+        askedIn = key;
         question.put(skill, named);
         sitting.study().ready();
+    }
+
+    /** The key that was named with the last question asked by name; another of its kind is asked there, too. */
+    public Optional<Key> askedIn() {
+        return askedIn;
     }
 
     /** The open question in words, and to the ear if it is one for the ear. */
@@ -183,6 +209,24 @@ public final class Teaching {
                 "{0} things to bring back, weakest first. skip ends it.",
                 turns.size());
         return Answers.of(Statement.of(head), next().advance());
+    }
+
+    /** Begins the day's set, or goes on with the one that was cut off; a lesson waits. */
+    public Answer practiseDaily(long seed) {
+        opening().reviewed();
+        QuestionRun run = day.begin(seed);
+        Phrase head = day.head(run);
+        begin(run);
+        return sitting.study().withNotices(Answers.of(Statement.of(head), next().advance()));
+    }
+
+    DayTeaching day() {
+        return day;
+    }
+
+    /** What becomes of questions for the ear where nothing sounds. */
+    public Silence silence() {
+        return silence;
     }
 
     Level level() {
@@ -214,7 +258,10 @@ public final class Teaching {
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
     public Answer take(JudgedAnswer judged) {
-        question.take(judged.text().english(), judged.verdict()).ifPresent(sitting.study()::keep);
+        Question taken = question.question();
+        question.take(judged.text().english(), judged.verdict())
+                .filter(attempt -> !silence.spares(taken))
+                .ifPresent(sitting.study()::keep);
         return sitting.study().withNotices(said(judged));
     }
 
@@ -229,24 +276,58 @@ public final class Teaching {
             return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
         }
         if (!judged.verdict().grade().isRight()) {
-            return new VerdictAnswer(judged.question(), judged.verdict(), tryAgain(judged));
+            return judged.question().isByEar() && judged.isRead()
+                    ? wrongByEar(judged)
+                    : new VerdictAnswer(judged.question(), judged.verdict(), List.of(tryAgain()));
         }
         underWay.note(question.wasRightAtOnce());
         return underWay.isNamedQuestionAlone() ? plain : Answers.of(plain, next().advance());
     }
 
     /** What can be done after a wrong answer, or one that could not be read. */
-    private List<Phrase> tryAgain(JudgedAnswer judged) {
-        Phrase heard = judged.question().isByEar() && judged.isRead()
-                ? Hearing.beside(
-                        judged.question(),
-                        judged.text().english(),
-                        sitting.stage().ear())
-                : Phrase.NOTHING;
-        Phrase now = question.isTried()
+    private Phrase tryAgain() {
+        return question.isTried()
                 ? Phrase.sentence("Try again, or: hint, why, tell.")
                 : Phrase.sentence("Try again, or: hint, tell.");
+    }
+
+    /** By ear the first wrong answer is followed by another hearing, the second by the answer, beside one's own. */
+    private Answer wrongByEar(JudgedAnswer judged) {
+        if (question.tries() == 1) {
+            Phrase played = heard(judged.question().heard());
+            return new VerdictAnswer(judged.question(), judged.listeningAgain().verdict(), lines(played, tryAgain()));
+        }
+        Phrase both = silence.writesFiles()
+                ? heard(judged.question().heardBeside(judged.text().english()))
+                : Hearing.beside(
+                        judged.question(),
+                        judged.text().english(),
+                        sitting.stage().ear());
+        underWay.note(false);
+        question.toldByEar();
+        return new VerdictAnswer(judged.question(), judged.verdict(), lines(both, mode().row()));
+    }
+
+    private Phrase heard(Optional<Excerpt> excerpt) {
+        return silence.writesFiles()
+                ? excerpt.map(silence::write).orElse(Phrase.NOTHING)
+                : Hearing.again(excerpt, sitting.stage().ear());
+    }
+
+    private static List<Phrase> lines(Phrase heard, Phrase now) {
         return heard.isEmpty() ? List.of(now) : List.of(heard, now);
+    }
+
+    /** Goes on without questions of these skills: none of them comes in the run, and the one of a lesson is passed. */
+    Answer withoutEar(Predicate<Skill> unwanted) {
+        underWay.run().ifPresent(run -> run.leaveOut(unwanted));
+        underWay.walk().ifPresent(LessonWalk::pass);
+        return underWay.walk().isPresent() ? lesson.next(sitting) : next().advance();
+    }
+
+    /** The same as {@link #asked} in a run or a lesson, where what is for the ear may be left out. */
+    Answer askedUnderWay() {
+        return silence.meet(question.question(), asked());
     }
 
     /** Tells the answer to the open question, which counts as not known, and goes on. */

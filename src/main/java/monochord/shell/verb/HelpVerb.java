@@ -8,11 +8,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.course.SkillsVerb;
 import monochord.sound.Care;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
@@ -20,11 +22,13 @@ import monochord.text.Style;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
+import monochord.view.Answers;
 import monochord.view.Statement;
 
 /** Says what can be typed. */
 public final class HelpVerb implements Verb {
     private static final int WORD = 11;
+    private static final Set<String> ASKING = Set.of("ask", "practise");
 
     private final Verbs verbs;
 
@@ -60,12 +64,15 @@ public final class HelpVerb implements Verb {
             case "java", "code" -> HelpPages.java();
             case "hands" -> HelpPages.hands();
             case "band" -> HelpPages.band();
-            default -> about(about);
+            default -> about(about, sitting);
         };
     }
 
-    private Answer about(String word) {
+    private Answer about(String word, Sitting sitting) {
         Optional<Verb> verb = verbs.find(word);
+        if (ASKING.contains(word)) {
+            return Answers.of(of(verb.orElseThrow().usage()), SkillsVerb.all(sitting.course()));
+        }
         if (verb.isPresent()) {
             return of(verb.get().usage());
         }

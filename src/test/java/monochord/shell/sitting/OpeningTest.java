@@ -29,11 +29,11 @@ class OpeningTest {
     @Test
     void saysWhatIsDueAndWhatComesNext() {
         assertEquals(
-                "Good day. 3 things are due, some 4 min; Enter begins with the weakest.\n"
+                "Good day. 3 things are due, some 4 min; Enter begins today's set.\n"
                         + "Then comes 1.2 Seven letters, each once; or type music, a verb, or help.",
                 greeting("seven-letters", "1.2 Seven letters, each once", THREE, NOON));
         assertEquals(
-                "Good day. Nothing is due today.\n"
+                "Good day. Nothing is due today; practise is ten minutes with something new.\n"
                         + "Enter begins 1.2 Seven letters, each once; or type music, a verb, or help.",
                 greeting("seven-letters", "1.2 Seven letters, each once", THREE, NOON - 1));
     }
@@ -41,11 +41,11 @@ class OpeningTest {
     @Test
     void saysWhatEnterDoesWhereNoLessonWasTaken() {
         assertEquals(
-                "Good day. 3 things are due, some 4 min; Enter begins with the weakest.\n"
+                "Good day. 3 things are due, some 4 min; Enter begins today's set.\n"
                         + "Then comes the first lesson; or type music, a verb, or help.",
                 greeting("", "", THREE, NOON));
         assertEquals(
-                "Good day. Nothing is due today.\nEnter begins the first lesson; or type music, a verb, or help.",
+                "Good day. Nothing is due today; practise is ten minutes with something new.\nEnter begins the first lesson; or type music, a verb, or help.",
                 greeting("", "", THREE, NOON - 1));
     }
 }

@@ -14,7 +14,6 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
@@ -50,8 +49,8 @@ final class AskVerb implements Verb {
                         takes(Value.SKILL),
                         may(clause("of", Value.SUBJECT)),
                         may(clause("in", Value.KEY), or(), clause("from", Value.KEY), clause("to", Value.KEY)),
-                        may(option("seed", Value.SEED)),
                         may(option("answer", Value.TEXT)))
+                .form(unsaid(option("seed", Value.SEED)))
                 .form(unsaid(Recording.form()))
                 .examples(
                         EXAMPLE,
@@ -74,21 +73,21 @@ final class AskVerb implements Verb {
                             HeardAgain.recorded(question.heardBeside(text).or(question::heard), sentence, sitting))
                     : verdict;
         }
-        return put(skill, question, sentence, sitting);
+        return put(skill, question, key(sentence, sitting), sentence, sitting);
     }
 
     /** Puts the question, and writes what is to be heard if the sentence wants it, else plays it. */
-    static Answer put(Skill skill, Question question, Sentence sentence, Sitting sitting) {
+    static Answer put(Skill skill, Question question, Optional<Key> key, Sentence sentence, Sitting sitting) {
         boolean named = sentence.clause("of")
                 .filter(said -> !said.text().contains(" or "))
                 .isPresent();
         if (Recording.isWanted(sentence)) {
             Answer written = HeardAgain.recorded(question.heard(), sentence, sitting);
-            sitting.teaching().ask(skill, question);
+            sitting.teaching().ask(skill, question, key);
             AskAnswer asked = new AskAnswer(question);
             return written.status() == Answer.DONE ? Answers.of(named ? asked.named() : asked, written) : written;
         }
-        sitting.teaching().ask(skill, question);
+        sitting.teaching().ask(skill, question, key);
         return named ? sitting.teaching().asked().named() : sitting.teaching().asked();
     }
 
@@ -135,13 +134,19 @@ final class AskVerb implements Verb {
     }
 
     private static Question question(Skill skill, Sentence sentence, Sitting sitting) {
-        Key key = sentence.clause("from")
-                .map(part -> part.read(Key::parse))
-                .orElseGet(() -> SentenceKey.of(sentence, sitting));
+        Key key = key(sentence, sitting).orElseGet(sitting::key);
         long seed = seed(sentence, sitting);
         return sentence.clause("of")
                 .map(subject -> subject.read(text -> skill.question(key, text + goal(sentence), seed)))
                 .orElseGet(() -> skill.question(key, seed));
+    }
+
+    /** The key that is named; where only another of the same is wanted, the one that was named before. */
+    private static Optional<Key> key(Sentence sentence, Sitting sitting) {
+        return sentence.clause("from")
+                .or(() -> sentence.clause("in"))
+                .map(part -> part.read(Key::parse))
+                .or(() -> sentence.body().isEmpty() ? sitting.teaching().askedIn() : Optional.empty());
     }
 
     /** The seed that is given, else a new one. */

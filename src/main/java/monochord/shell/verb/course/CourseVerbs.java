@@ -15,6 +15,7 @@ public final class CourseVerbs {
                 new LearnVerb(),
                 new AskVerb(),
                 new PractiseVerb(),
+                new SkillsVerb(),
                 new HearVerb(),
                 new ReviewVerb(),
                 new ProgressVerb(),

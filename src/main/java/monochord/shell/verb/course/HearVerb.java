@@ -8,6 +8,7 @@ import static monochord.shell.sentence.FormPart.words;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
@@ -59,6 +60,9 @@ final class HearVerb implements Verb {
         if (kind.isEmpty() && sitting.question().isByEar()) {
             return HeardAgain.of(sentence, sitting);
         }
+        if (kind.isEmpty() && sitting.question().isToldByEar()) {
+            return HeardAgain.of(Optional.of(sitting.question().lastQuestion()), sentence, sitting);
+        }
         return ask(kind, sentence, sitting);
     }
 
@@ -66,9 +70,10 @@ final class HearVerb implements Verb {
         long seed = AskVerb.seed(sentence, sitting);
         Level level = new Level(sitting.study().knowledge());
         Skill skill = kind.isEmpty() ? level.next(skills()) : sentence.body().read(HearVerb::skill);
-        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(() -> level.key(skill, seed));
+        Optional<Key> named = sentence.clause("in").map(part -> part.read(Key::parse));
+        Key key = named.orElseGet(() -> level.key(skill, seed));
         Question question = kind.equals(DICTATION) ? Dictation.question(key, seed) : level.question(skill, key, seed);
-        return AskVerb.put(skill, question, sentence, sitting);
+        return AskVerb.put(skill, question, named, sentence, sitting);
     }
 
     private static List<Skill> skills() {

@@ -4,6 +4,7 @@ import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.takes;
+import static monochord.shell.sentence.FormPart.unsaid;
 
 import java.util.List;
 import java.util.Optional;
@@ -38,13 +39,20 @@ final class PractiseVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.LEARNING,
-                        Phrase.of("take ten questions, keys and directions mixed; skip ends it"))
-                .form(takes(Value.SKILL), may(clause("in", Value.KEYS)), may(option("seed", Value.SEED)))
-                .examples("practise degree-chord", "practise interval in D A Eb", "practise borrowed-chord in flats");
+                        Phrase.of("alone, ten minutes for today; with a skill, ten questions on it, keys mixed"))
+                .form(may(takes(Value.SKILL)), may(clause("in", Value.KEYS)), unsaid(option("seed", Value.SEED)))
+                .examples(
+                        "practise",
+                        "practise degree-chord",
+                        "practise interval in D A Eb",
+                        "practise borrowed-chord in flats");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        if (sentence.body().isEmpty() && sentence.clause("in").isEmpty()) {
+            return sitting.teaching().practiseDaily(AskVerb.seed(sentence, sitting));
+        }
         Skill skill = AskVerb.skill(sentence, sitting);
         List<Key> keys = sentence.clause("in")
                 .map(part -> part.read(text -> keys(text, sitting)))

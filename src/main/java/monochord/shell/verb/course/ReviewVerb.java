@@ -47,7 +47,7 @@ final class ReviewVerb implements Verb {
         List<Turn> turns = ReviewSet.turns(minutes, study.now(), study.knowledge());
         if (turns.isEmpty()) {
             return study.withNotices(Statement.of(
-                    Phrase.of("Nothing is due. learn goes on with the lessons, practise takes any skill.")));
+                    Phrase.of("Nothing is due. practise brings something new, learn goes on with the lessons.")));
         }
         return study.withNotices(sitting.teaching().review(turns, minutes));
     }
