@@ -21,8 +21,9 @@ public final class Syllabus {
                     "progression-in-key",
                     "progression-numbers",
                     "inversion",
-                    "ear-quality"),
-            List.of("common-tones", "motion", "voicing", "ear-progression"),
+                    "ear-quality",
+                    "ear-progression"),
+            List.of("common-tones", "motion", "voicing"),
             List.of("seventh-spelling", "suspension", "added-tone", "applied-dominant"),
             List.of("lowered-degree", "borrowed-chord", "borrowed-source", "next-chord"),
             List.of("transposition", "melody-fit"));

@@ -90,7 +90,7 @@ class LineModesTest {
             LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
             LESSON_PAGE     | hint | what to do      | A lesson is open:                  | LESSON_PAGE
             LESSON_PAGE     | quit | leaves, and keeps your place | Until next time.      | LESSON_PAGE
-            LESSON_QUESTION |      | passes it       | Spell F major, from F. Question 2 of 12. | LESSON_QUESTION
+            LESSON_QUESTION |      | passes it       | Spell F major, from F. Question 2 of 6. | LESSON_QUESTION
             LESSON_QUESTION | skip | passes them all | The slip to know beforehand        | LESSON_QUESTION
             LESSON_QUESTION | back | page again      | The letters never change                           | LESSON_QUESTION
             LESSON_QUESTION | hint | helps           | Write the letters first                              | LESSON_QUESTION
