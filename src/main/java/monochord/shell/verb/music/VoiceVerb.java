@@ -35,6 +35,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
+import monochord.shell.verb.paper.StaffFile;
 import monochord.shell.verb.sounding.Recording;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -42,6 +43,7 @@ import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.music.VoiceAnswer;
+import monochord.view.staff.MusicOnStaff;
 
 /** Finds the voicing of a progression that moves best under two hands. */
 final class VoiceVerb implements Verb {
@@ -108,6 +110,7 @@ final class VoiceVerb implements Verb {
                         may(clause("reach", Value.WHITE_KEYS)),
                         may(clause("melody", Value.TUNE)))
                 .form(Recording.form())
+                .form(StaffFile.form())
                 .form(unsaid(alone(JOINED), option("keys")))
                 .examples(
                         EXAMPLE,
@@ -123,6 +126,14 @@ final class VoiceVerb implements Verb {
         VoicingTask task = task(sentence, progression);
         List<VoicedProgression> ways = search(sentence, task);
         remember(ways.get(0), progression, sitting);
+        Optional<Answer> onStaves = StaffFile.asked(
+                sentence,
+                sitting,
+                () -> MusicOnStaff.voiced(progression, ways.get(0).voicings()),
+                EXAMPLE + " staff --svg hands.svg");
+        if (onStaves.isPresent()) {
+            return onStaves.get();
+        }
         return Recording.besides(new VoiceAnswer(ways, sentence.has("keys")), sentence, sitting);
     }
 
