@@ -11,7 +11,7 @@ import monochord.theory.note.Pitch;
  * Which notes of one staff need an accidental: one holds for its letter in its octave until the bar line, and the key's
  * signs hold in every octave. No courtesy accidentals are written. Common practice; no source.
  */
-final class AccidentalMemory {
+public final class AccidentalMemory {
     private static final int FIRST_SHARP = -1;
     private static final int FIRST_FLAT = 5;
     /** Two notes of one letter sounded at once: whatever comes next needs a sign. */
@@ -20,19 +20,20 @@ final class AccidentalMemory {
     private final Map<Integer, Integer> bySign = new HashMap<>();
     private final Map<Integer, Integer> inBar = new HashMap<>();
 
-    AccidentalMemory(int signature) {
+    /** @param signature signs of the key, sharps positive */
+    public AccidentalMemory(int signature) {
         for (int i = 0; i < Math.abs(signature); i++) {
             NoteName name = NoteName.at(signature > 0 ? FIRST_SHARP + i : FIRST_FLAT - i);
             bySign.put(name.letterStep(), Integer.signum(signature));
         }
     }
 
-    void barLine() {
+    public void barLine() {
         inBar.clear();
     }
 
     /** Those of the notes that need one; they sound at once. */
-    List<Pitch> needed(List<Pitch> pitches) {
+    public List<Pitch> needed(List<Pitch> pitches) {
         List<Pitch> needed = new ArrayList<>();
         Map<Integer, Integer> now = new HashMap<>();
         for (Pitch pitch : pitches) {

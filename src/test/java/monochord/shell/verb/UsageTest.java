@@ -57,6 +57,7 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE --html OUT [--trust]",
+            "chart PROGRESSION [in KEY] [for INSTRUMENT] --musicxml OUT [--over]",
             "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
             "quit");
 
