@@ -57,7 +57,8 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE --html OUT [--trust]",
-            "chart PROGRESSION [in KEY] [for INSTRUMENT] --musicxml OUT [--over]",
+            "sheet chords or scales [in KEY] --html OUT [--over]",
+            "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
             "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
             "quit");
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.harmony.Progression;
+import monochord.paper.ChartPage;
 import monochord.paper.ChartXml;
 import monochord.paper.PackedXml;
 import monochord.paper.Part;
@@ -20,8 +21,10 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
+import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
@@ -29,6 +32,7 @@ import monochord.view.Answer;
 final class ChartVerb implements Verb {
     private static final String EXAMPLE = "chart F | C | Ab | F in C for trumpet, alto sax --musicxml loop.musicxml";
     private static final String FOR = "for";
+    private static final String HTML = "html";
     private static final String MUSICXML = "musicxml";
     private static final int MOST_PARTS = 20;
 
@@ -42,14 +46,15 @@ final class ChartVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.WRITING,
-                        Phrase.of("write the chords down for each player, as a file for notation programs"))
+                        Phrase.of("write the chords down for each player, as a page or for notation programs"))
                 .form(
                         takes(Value.PROGRESSION),
                         may(clause("in", Value.KEY)),
                         may(clause(FOR, Value.INSTRUMENT)),
-                        option(MUSICXML, Value.OUT),
+                        may(option(HTML, Value.OUT)),
+                        may(option(MUSICXML, Value.OUT)),
                         may(option(NewFile.OVER)))
-                .examples(EXAMPLE, "chart Dm7 G7 | C in C --musicxml cadence.mxl");
+                .examples(EXAMPLE, "chart Dm7 G7 | C in C for concert, alto sax --html cadence.html");
     }
 
     @Override
@@ -57,11 +62,16 @@ final class ChartVerb implements Verb {
         Key key = SentenceKey.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
         List<Part> parts = parts(sentence, progression);
-        if (!sentence.has(MUSICXML)) {
+        if (!sentence.has(MUSICXML) && !sentence.has(HTML)) {
             throw Unreadable.because(
                     sentence.whole(), sentence.whole().length(), "a chart", "it has to be said where it goes", EXAMPLE);
         }
-        List<NewFile> files = scores(sentence.option(MUSICXML).orElseThrow(), parts, sitting);
+        List<NewFile> files = new ArrayList<>();
+        Reader reader = Reader.of(Signs.MUSIC.with(sitting.naming()));
+        Phrase title = Phrase.of("Chart in {0}", Part.concert(progression).key());
+        NewFile.text(sentence, HTML, sitting, () -> ChartPage.of(title, parts, reader))
+                .ifPresent(files::add);
+        sentence.option(MUSICXML).ifPresent(named -> files.addAll(scores(named, parts, sitting)));
         return NewFile.write(
                 files,
                 sentence,

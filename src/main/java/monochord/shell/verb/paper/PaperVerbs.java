@@ -9,6 +9,6 @@ public final class PaperVerbs {
 
     /** In the order in which help lists them. */
     public static List<Verb> all() {
-        return List.of(new ChartVerb());
+        return List.of(new SheetVerb(), new ChartVerb());
     }
 }
