@@ -67,6 +67,8 @@ class MadeUpLanguageTest {
             "harmonic minor",
             "G mixolydian",
             "electric piano 1",
+            "with bass",
+            "under tune",
             "var verse = \"F C G Ab\", then play $verse in C");
 
     private static final int WIDE = 200;
@@ -113,9 +115,9 @@ class MadeUpLanguageTest {
 
     private void gather(Usage usage) {
         typed.add(usage.word());
-        typed.addAll(usage.smallWords());
-        typed.addAll(usage.options());
-        typed.addAll(usage.words());
+        Stream.of(usage.smallWords(), usage.options(), usage.words())
+                .flatMap(Collection::stream)
+                .forEach(words -> typed.addAll(List.of(words.split(" "))));
         typed.add(usage.topic().toString());
         usage.examples().stream().filter(example -> example.contains(" ")).forEach(names::add);
     }

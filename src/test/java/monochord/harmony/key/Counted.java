@@ -24,12 +24,8 @@ public final class Counted {
         }
     }
 
-    /** The rows of a table whose cells have semicolons between. */
+    /** The rows of a table whose cells have semicolons between, below its source and the names of its columns. */
     public static List<String[]> rows(String resource) {
-        return text(resource)
-                .lines()
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .map(line -> line.split(";"))
-                .toList();
+        return text(resource).lines().skip(2).map(line -> line.split(";")).toList();
     }
 }
