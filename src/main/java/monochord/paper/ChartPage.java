@@ -42,8 +42,7 @@ public final class ChartPage {
                 shares.add(
                         chord.held()
                                 ? share(Phrase.typed("·"), Phrase.NOTHING, reader)
-                                : share(
-                                        Phrase.of("{0}", chord.chord()), Phrase.of("{0}", chord.numeral()), reader));
+                                : share(Phrase.of("{0}", chord.chord()), Phrase.of("{0}", chord.numeral()), reader));
                 for (int more = 1; more < chord.shares(); more++) {
                     shares.add(share(Phrase.typed("·"), Phrase.NOTHING, reader));
                 }

@@ -26,7 +26,8 @@ public final class ChordHandout {
                 .toList();
         return new Handout(
                 Phrase.of("Chords in {0}", key),
-                List.of(Phrase.sentence("Notes of {0}: {1}.", key, Phrase.row(key.scale().tones()))),
+                List.of(Phrase.sentence(
+                        "Notes of {0}: {1}.", key, Phrase.row(key.scale().tones()))),
                 List.of(
                         section(Phrase.of("Triads of the key"), Borrowing.stacked(key.scale(), TRIAD), key),
                         section(Phrase.of("Seventh chords of the key"), Borrowing.stacked(key.scale(), SEVENTH), key),

@@ -54,9 +54,7 @@ public record Handout(Phrase title, List<Phrase> opening, List<Section> sections
             section.blocks.forEach(block -> content.add(block(block, reader)));
         }
         return WebPage.page(
-                title,
-                Html.element("body").holding(Html.element("main").holding(content)),
-                reader);
+                title, Html.element("body").holding(Html.element("main").holding(content)), reader);
     }
 
     private static Html block(Block block, Reader reader) {

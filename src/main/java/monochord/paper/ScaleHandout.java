@@ -26,8 +26,8 @@ public final class ScaleHandout {
     private static final Phrase FINGERS = Phrase.sentence(
             "Fingers are numbered from the thumb, 1, to the little finger, 5, for one octave up; going down they are the same."
                     + " They are the usual ones, common practice written down from memory: a teacher may well ask for others.");
-    private static final Phrase CARE = Phrase.sentence(
-            "If a hand aches, stop; if it comes back, ask a teacher or a doctor before you play on.");
+    private static final Phrase CARE =
+            Phrase.sentence("If a hand aches, stop; if it comes back, ask a teacher or a doctor before you play on.");
 
     private ScaleHandout() {}
 
@@ -59,7 +59,9 @@ public final class ScaleHandout {
         List<NoteName> tones = scale.tones();
         return IntStream.range(0, tones.size())
                 .mapToObj(i -> Math.floorMod(
-                        tones.get((i + 1) % tones.size()).pitchClass() - tones.get(i).pitchClass(), 12))
+                        tones.get((i + 1) % tones.size()).pitchClass()
+                                - tones.get(i).pitchClass(),
+                        12))
                 .toList();
     }
 

@@ -69,8 +69,9 @@ class ChartTest {
         assertTrue(run("chart F C for trumpet, kazoo --musicxml a.musicxml")
                 .message(2)
                 .startsWith("\"kazoo\" is not an instrument"));
-        assertTrue(run("chart F C for trumpet, trumpet --musicxml a.musicxml")
-                .message(2)
-                .contains("each file needs a name of its own"));
+        assertEquals(
+                "\"F C for trumpet, trumpet --musicxml a.mu…\" is not a sentence: each file needs a\n"
+                        + "name of its own. Example: --html song.html\n" + form,
+                run("chart F C for trumpet, trumpet --musicxml a.musicxml").message(2));
     }
 }

@@ -30,7 +30,9 @@ class SheetTest {
     /** In D, seven triads and seven seventh chords; each with a keyboard and a staff. */
     @Test
     void theChordsOfAKeyEachWithKeyboardStaffAndSource() throws IOException {
-        assertEquals("Chords in D major, written: a.html\n", run("sheet chords in D --html a.html").result(0));
+        assertEquals(
+                "Chords in D major, written: a.html\n",
+                run("sheet chords in D --html a.html").result(0));
         String page = page();
         long blocks = count("<section class=\"block\">", page);
         assertTrue(blocks > 20, () -> blocks + " blocks");
@@ -46,16 +48,19 @@ class SheetTest {
                 "{\"kind\":\"sheet\",\"files\":[\"a.html\"],\"title\":\"Scales on E♭\"}\n",
                 run("sheet scales in Eb --html a.html --json").result(0));
         String page = page();
-        assertTrue(page.contains("<h3>E♭ major</h3><p>Notes: E♭ F G A♭ B♭ C D</p>"
-                + "<p>Half steps from note to note: 2 2 1 2 2 2 1</p><p>Signature: 3 flats</p>"
-                + "<p>Right hand: 3 1 2 3 4 1 2 3</p><p>Left hand: 3 2 1 4 3 2 1 3</p>"), page);
+        assertTrue(
+                page.contains("<h3>E♭ major</h3><p>Notes: E♭ F G A♭ B♭ C D</p>"
+                        + "<p>Half steps from note to note: 2 2 1 2 2 2 1</p><p>Signature: 3 flats</p>"
+                        + "<p>Right hand: 3 1 2 3 4 1 2 3</p><p>Left hand: 3 2 1 4 3 2 1 3</p>"),
+                page);
         assertEquals(2, count("Right hand:", page));
         assertTrue(page.contains("If a hand aches, stop"), page);
     }
 
     @Test
     void aChartForSeveralPlayersOnOnePage() throws IOException {
-        run("chart F | C G7/B | Ab . . Fm6 | % | in C for concert, trumpet --html a.html").result(0);
+        run("chart F | C G7/B | Ab . . Fm6 | % | in C for concert, trumpet --html a.html")
+                .result(0);
         String page = page();
         assertTrue(page.contains("<h2>For trumpet, written in D major</h2>"), page);
         assertTrue(page.contains("<div class=\"share\">G<span class=\"quiet\">IV</span></div>"), page);
@@ -67,7 +72,7 @@ class SheetTest {
     void whatIsThereStays() throws IOException {
         Files.writeString(folder.resolve("a.html"), "mine");
         assertEquals(
-                "a.html is there already, and nothing was written; --over puts this in its\nplace.\n",
+                "a.html is there already, and nothing was written; --over puts this in its place.\n",
                 run("sheet chords in D --html a.html").message(3));
         assertEquals("mine", page());
         run("sheet chords in D --html a.html --over").result(0);

@@ -47,8 +47,7 @@ public record WebPage(Phrase title, List<Section> sections, Reader reader) {
                         .with("name", "viewport")
                         .with("content", "width=device-width, initial-scale=1"))
                 .holding(Html.element("meta").with("name", "generator").with("content", "Monochord"))
-                .holding(Html.element("title")
-                        .holding(title.in(reader).plain()))
+                .holding(Html.element("title").holding(title.in(reader).plain()))
                 .holding(new Html.Sheet(sheet));
         Html.Element page = Html.element("html")
                 .with("lang", reader.language().tag())
