@@ -9,6 +9,7 @@ import java.time.LocalDateTime;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import javax.xml.stream.XMLStreamException;
 
 /**
  * A score as a packed {@code .mxl} file: an archive with a container that names it. The same score gives the same bytes.
@@ -17,9 +18,7 @@ import java.util.zip.ZipOutputStream;
  */
 public final class PackedXml {
     private static final String SCORE = "score.musicxml";
-    private static final String CONTAINER = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-            + "<container><rootfiles><rootfile full-path=\"" + SCORE
-            + "\" media-type=\"application/vnd.recordare.musicxml+xml\"/></rootfiles></container>\n";
+    private static final String MEDIA_TYPE = "application/vnd.recordare.musicxml+xml";
     /** The first moment that such an archive can tell, in the local time that it keeps. */
     private static final LocalDateTime ALWAYS = LocalDateTime.of(1980, 1, 1, 0, 0);
 
@@ -33,9 +32,22 @@ public final class PackedXml {
         }
         try (OutputStream out = Files.newOutputStream(file);
                 ZipOutputStream archive = new ZipOutputStream(out)) {
-            entry(archive, "META-INF/container.xml", CONTAINER);
+            entry(archive, "META-INF/container.xml", container());
             entry(archive, SCORE, score);
         }
+    }
+
+    private static String container() {
+        XmlText xml = new XmlText();
+        try {
+            xml.element(
+                    "container",
+                    () -> xml.element(
+                            "rootfiles", () -> xml.empty("rootfile", "full-path", SCORE, "media-type", MEDIA_TYPE)));
+        } catch (XMLStreamException never) {
+            throw new IllegalStateException("nothing is written to but memory", never);
+        }
+        return xml.toString();
     }
 
     private static void entry(ZipOutputStream archive, String name, String text) throws IOException {

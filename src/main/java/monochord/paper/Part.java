@@ -17,9 +17,8 @@ import monochord.theory.note.Unreadable;
  * @param up from what sounds to what is written
  */
 public record Part(String name, Progression progression, Interval up) {
-    /** Players who read the bass clef. */
-    private static final Set<String> LOW =
-            Set.of("trombone", "bassoon", "tuba", "bass", "double bass", "contrabassoon", "cello");
+    /** Players who read the bass clef, beside those of a bass. */
+    private static final Set<String> LOW = Set.of("trombone", "bassoon", "tuba", "contrabassoon");
 
     private static final String CONCERT = "concert";
 
@@ -51,6 +50,7 @@ public record Part(String name, Progression progression, Interval up) {
     }
 
     boolean isLow() {
-        return LOW.contains(name.toLowerCase(Locale.ROOT));
+        String lower = name.toLowerCase(Locale.ROOT);
+        return LOW.contains(lower) || lower.endsWith("bass");
     }
 }

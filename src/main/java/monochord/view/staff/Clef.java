@@ -6,39 +6,27 @@ import monochord.text.Phrase;
 /** A clef: which height each line of a staff has, see {@link monochord.theory.note.Pitch#staffPosition()}. */
 public enum Clef {
     /** The top line is F5. */
-    TREBLE(
-            "gClef",
-            Phrase.of("treble clef"),
-            38,
-            3,
-            List.of(38, 35, 39, 36, 33, 37, 34),
-            List.of(34, 37, 33, 36, 32, 35, 31)),
+    TREBLE("gClef", Phrase.of("treble clef"), 38, 3),
     /** The top line is A3. */
-    BASS(
-            "fClef",
-            Phrase.of("bass clef"),
-            26,
-            1,
-            List.of(24, 21, 25, 22, 19, 23, 20),
-            List.of(20, 23, 19, 22, 18, 21, 17));
+    BASS("fClef", Phrase.of("bass clef"), 26, 1);
 
     /** Lines of a staff. */
     static final int LINES = 5;
+
+    private static final int OCTAVE = 7;
+    private static final List<Integer> TREBLE_SHARPS = List.of(38, 35, 39, 36, 33, 37, 34);
+    private static final List<Integer> TREBLE_FLATS = List.of(34, 37, 33, 36, 32, 35, 31);
 
     private final String sign;
     private final Phrase words;
     private final int top;
     private final int line;
-    private final List<Integer> sharps;
-    private final List<Integer> flats;
 
-    Clef(String sign, Phrase words, int top, int line, List<Integer> sharps, List<Integer> flats) {
+    Clef(String sign, Phrase words, int top, int line) {
         this.sign = sign;
         this.words = words;
         this.top = top;
         this.line = line;
-        this.sharps = sharps;
-        this.flats = flats;
     }
 
     /** How far below the top line a height is. */
@@ -62,8 +50,13 @@ public enum Clef {
         return new Drawn.Sign("clef", words, MusicSign.named(sign), 0, line);
     }
 
-    /** Where the signs of a key stand, in the order in which they are written. Common practice, no source. */
+    /**
+     * Where the signs of a key stand, in the order in which they are written; in the bass clef the same picture two octaves
+     * down. Common practice, no source.
+     */
     List<Integer> signature(int count) {
-        return (count > 0 ? sharps : flats).subList(0, Math.abs(count));
+        int down = this == BASS ? 2 * OCTAVE : 0;
+        return (count > 0 ? TREBLE_SHARPS : TREBLE_FLATS)
+                .stream().limit(Math.abs(count)).map(height -> height - down).toList();
     }
 }

@@ -47,6 +47,7 @@ import monochord.view.staff.MusicOnStaff;
 
 /** Finds the voicing of a progression that moves best under two hands. */
 final class VoiceVerb implements Verb {
+    private static final String ON_STAVES = "voice IV I V bVI V I in C spread staff --svg hands.svg";
     private static final String EXAMPLE = "voice IV I V bVI V I in C spread";
     /** Another way to write {@code drop 2}, read and not shown. */
     private static final String JOINED = "drop-2";
@@ -130,7 +131,7 @@ final class VoiceVerb implements Verb {
                 sentence,
                 sitting,
                 () -> MusicOnStaff.voiced(progression, ways.get(0).voicings()),
-                EXAMPLE + " staff --svg hands.svg");
+                ON_STAVES);
         if (onStaves.isPresent()) {
             return onStaves.get();
         }
