@@ -117,7 +117,8 @@ final class VoiceVerb implements Verb {
                         EXAMPLE,
                         "voice Dm7 G7alt Cmaj7 in C with bass",
                         "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10",
-                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys");
+                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys",
+                        ON_STAVES);
     }
 
     @Override
