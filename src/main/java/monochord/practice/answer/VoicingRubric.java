@@ -54,7 +54,7 @@ public final class VoicingRubric implements Judge {
         }
     }
 
-    private Voicing read(String answer) {
+    Voicing read(String answer) {
         String example = wanted.toString().equals("F2 C3 | A3 C4") ? "C3 G3 | E4 C5" : "F2 C3 | A3 C4";
         String plain = AnswerText.plain(answer, WHAT, example)
                 .replaceFirst("(?i)^(left|l)( hand)?[ :]+", "")

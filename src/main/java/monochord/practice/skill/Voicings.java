@@ -26,8 +26,10 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.Say;
+import monochord.practice.answer.ShellRubric;
 import monochord.practice.answer.Slip;
 import monochord.practice.answer.VoicingRubric;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -38,11 +40,17 @@ import monochord.theory.note.Pitch;
 import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
-/** A chord laid out for two hands. */
+/**
+ * A chord laid out for two hands. The subject is one chord; {@code shell} behind it asks for a {@link ShellRubric
+ * shell}.
+ */
 final class Voicings implements Skill {
     private static final List<String> IN_MAJOR =
             List.of("I", "V7", "IVmaj7", "ii7", "I6", "Vsus4", "bVI", "bVImaj7", "iv");
     private static final List<String> IN_MINOR = List.of("i", "V7", "iv7", "VImaj7", "i6", "Vsus4");
+
+    private static final String SHELL = " shell";
+    private static final Phrase AS_A_SHELL = Phrase.of("as a shell, at most four notes without the fifth,");
 
     @Override
     public String id() {
@@ -61,14 +69,38 @@ final class Voicings implements Skill {
 
     @Override
     public Question question(Key key, String subject) {
-        Numeral numeral = numeral(subject, key);
+        boolean shell = subject.strip().endsWith(SHELL);
+        Numeral numeral = numeral(shell ? subject.strip().replace(SHELL, "") : subject, key);
         Chord chord = numeral.in(key);
-        Voicing wanted = voiced(chord, key);
-        String prompt = "Lay " + Say.chord(chord) + ", " + numeral.write(Signs.MUSIC) + " in " + Say.key(key)
-                + ", out for two hands, neither beyond an octave. Write the left hand, a bar and the right hand.";
+        Voicing wanted = shell ? shell(chord, key) : voiced(chord, key);
+        String prompt = "Lay " + Say.chord(chord) + ", " + numeral.write(Signs.MUSIC) + " in " + Say.key(key) + ", out "
+                + (shell ? AS_A_SHELL + " " : "")
+                + "for two hands, neither beyond an octave. Write the left hand, a bar and the right hand.";
         VoicingRubric judge = new VoicingRubric(chord, key, Reach.OCTAVE, wanted, () -> slips(chord, key, wanted));
         return Question.of(
-                new Topic(id(), numeral.toString(), key), Form.VOICING, prompt, judge, coaching(chord, key, wanted));
+                new Topic(id(), numeral + (shell ? SHELL : ""), key),
+                Form.VOICING,
+                prompt,
+                shell ? new ShellRubric(chord, judge) : judge,
+                coaching(chord, key, wanted));
+    }
+
+    /** Root, third, seventh and the highest tone that the chord's number names. */
+    private static Voicing shell(Chord chord, Key key) {
+        Voicing full = voiced(chord, key);
+        NoteName highest = chord.tones().get(chord.tones().size() - 1);
+        List<NoteName> dropped = chord.tones().stream()
+                .filter(tone -> !tone.equals(highest)
+                        && !isOfShell(chord.root().to(tone).number()))
+                .toList();
+        for (NoteName tone : dropped) {
+            full = without(tone, full);
+        }
+        return full;
+    }
+
+    private static boolean isOfShell(int number) {
+        return number == 1 || number == 3 || number == 7;
     }
 
     private static Numeral numeral(String subject, Key key) {

@@ -228,14 +228,15 @@ class CourseLessonsTest {
     @Test
     void goFromTheFirstStepToTheLast() {
         Ask ask = (Ask) lesson("the-chord-under-the-sixth").parts().stream()
-                .filter(part -> part instanceof Ask asked && asked.count() == 5)
+                .filter(part ->
+                        part instanceof Ask asked && asked.keys().toString().startsWith("F#"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals("F#, C#, then Bb, Eb, then Ab, Gb", ask.keys().toString());
-        List<String> steps = List.of("F# C#", "F# C#", "Bb Eb", "Bb Eb", "Ab Gb");
+        assertEquals("F#, then C#, then Bb, Eb", ask.keys().toString());
+        List<String> steps = List.of("F#", "C#", "Bb Eb");
         for (long seed = 0; seed < 20; seed++) {
             List<Question> questions = ask.questions(Key.parse("C"), seed);
-            for (int i = 0; i < 5; i++) {
+            for (int i = 0; i < 3; i++) {
                 String tonic = questions.get(i).key().tonic().toString();
                 assertTrue(List.of(steps.get(i).split(" ")).contains(tonic), questions.toString());
             }
