@@ -13,15 +13,15 @@ public final class ChartPage {
     private ChartPage() {}
 
     /** The whole page. */
-    public static String of(Phrase title, List<Part> parts, Reader reader) {
+    public static String of(Phrase title, List<PlayerPart> parts, Reader reader) {
         Html.Element main = Html.element("main").holding(words("h1", title, reader));
-        for (Part part : parts) {
+        for (PlayerPart part : parts) {
             main = main.holding(part(part, reader));
         }
         return WebPage.page(title, Html.element("body").holding(main), reader);
     }
 
-    private static Html part(Part part, Reader reader) {
+    private static Html part(PlayerPart part, Reader reader) {
         Phrase heading = Phrase.of("For {0}, written in {1}", Phrase.typed(part.name()), part.key());
         List<Html> bars = ChartBar.of(part.progression()).stream()
                 .map(bar -> bar(bar, reader))

@@ -21,15 +21,15 @@ public final class ChartXml {
     private static final List<String> TYPES =
             List.of("whole", "half", "quarter", "eighth", "16th", "32nd", "64th", "128th");
 
-    private final Part part;
+    private final PlayerPart part;
     private final XmlText xml = new XmlText();
 
-    private ChartXml(Part part) {
+    private ChartXml(PlayerPart part) {
         this.part = part;
     }
 
     /** A whole file. */
-    public static String of(Part part, String title) {
+    public static String of(PlayerPart part, String title) {
         ChartXml chart = new ChartXml(part);
         try {
             chart.score(title);

@@ -51,7 +51,7 @@ class ChartXmlTest {
         return Instrument.allNames();
     }
 
-    private LeadSheet read(Part part) throws IOException {
+    private LeadSheet read(PlayerPart part) throws IOException {
         return read(Files.writeString(folder.resolve("chart.musicxml"), ChartXml.of(part, "Chart")));
     }
 
@@ -77,7 +77,7 @@ class ChartXmlTest {
         List<Bar> bars = chords.stream()
                 .map(chord -> new Bar(List.of(event(chord, key)), false))
                 .toList();
-        LeadSheet sheet = read(Part.concert(new Progression(key, bars, true)));
+        LeadSheet sheet = read(PlayerPart.concert(new Progression(key, bars, true)));
         assertEquals(chords, sheet.progression().chords());
         assertEquals(key, sheet.key());
         assertEquals(List.of(), sheet.remarks());
@@ -89,7 +89,7 @@ class ChartXmlTest {
     void eachPartSoundsAsTheOthers(String player) throws IOException {
         for (Key key : keys()) {
             Progression concert = Progression.parse("1 bVI7 | bIImaj7/4 #IVm7b5 . V7 |", key);
-            Part part = Part.of(concert, player);
+            PlayerPart part = PlayerPart.of(concert, player);
             LeadSheet sheet = read(part);
             assertEquals(concert.chords(), sheet.progression().chords(), player + " in " + key);
             assertEquals(key, sheet.key());
@@ -111,7 +111,7 @@ class ChartXmlTest {
     })
     void partsTellWhatTheyAreTransposedBy(
             String key, String player, String written, int letters, int diatonic, int chromatic, String octaves) {
-        Part part = Part.of(Progression.parse("1", Key.parse(key)), player);
+        PlayerPart part = PlayerPart.of(Progression.parse("1", Key.parse(key)), player);
         assertEquals(written, part.key().toString());
         assertEquals(letters, Math.floorMod(part.up().staffSteps(), 7));
         String score = ChartXml.of(part, "Chart").replace("\n", "");
@@ -127,7 +127,7 @@ class ChartXmlTest {
     @CsvSource({"C | F G | C", "C F G | Am . F . . | G", "C . F | . | G . . . . F C | C", "C F G C F | % | C"})
     void barsAndSharesComeBack(String music) throws IOException {
         Progression written = Progression.parse(music + " |", Key.major(NoteName.C));
-        Progression back = read(Part.concert(written)).progression();
+        Progression back = read(PlayerPart.concert(written)).progression();
         assertEquals(spans(written), spans(back));
     }
 
@@ -141,14 +141,14 @@ class ChartXmlTest {
 
     @Test
     void withoutBarLinesTwoChordsShareABar() throws IOException {
-        Progression back = read(Part.concert(Progression.parse("C Am F", Key.major(NoteName.C))))
+        Progression back = read(PlayerPart.concert(Progression.parse("C Am F", Key.major(NoteName.C))))
                 .progression();
         assertEquals("C Am | F |", back.toString());
     }
 
     @Test
     void titlesAreEscapedAndCleaned() throws IOException {
-        Part part = Part.concert(Progression.parse("C", Key.major(NoteName.C)));
+        PlayerPart part = PlayerPart.concert(Progression.parse("C", Key.major(NoteName.C)));
         Path file = Files.writeString(
                 folder.resolve("chart.musicxml"), ChartXml.of(part, "<b>&\"Quay\u0007\u001b[31m\" ]]>"));
         assertEquals("<b>&\"Quay��[31m\" ]]>", read(file).title());
@@ -156,7 +156,7 @@ class ChartXmlTest {
 
     @Test
     void packedAndPlainAreTheSameMusicAndTheSameBytes() throws IOException {
-        String score = ChartXml.of(Part.concert(Progression.parse("C F", Key.major(NoteName.C))), "Chart");
+        String score = ChartXml.of(PlayerPart.concert(Progression.parse("C F", Key.major(NoteName.C))), "Chart");
         Path packed = folder.resolve("a.mxl");
         PackedXml.write(packed, "a.mxl", score);
         assertEquals("C F |", read(packed).progression().toString());

@@ -13,7 +13,7 @@ import monochord.harmony.Progression;
 import monochord.paper.ChartPage;
 import monochord.paper.ChartXml;
 import monochord.paper.PackedXml;
-import monochord.paper.Part;
+import monochord.paper.PlayerPart;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
@@ -61,14 +61,14 @@ final class ChartVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = SentenceKey.of(sentence, sitting);
         Progression progression = sentence.body().read(text -> Progression.parse(text, key));
-        List<Part> parts = parts(sentence, progression);
+        List<PlayerPart> parts = parts(sentence, progression);
         if (!sentence.has(MUSICXML) && !sentence.has(HTML)) {
             throw Unreadable.because(
                     sentence.whole(), sentence.whole().length(), "a chart", "it has to be said where it goes", EXAMPLE);
         }
         List<NewFile> files = new ArrayList<>();
         Reader reader = Reader.of(Signs.MUSIC.with(sitting.naming()));
-        Phrase title = Phrase.of("Chart in {0}", Part.concert(progression).key());
+        Phrase title = Phrase.of("Chart in {0}", PlayerPart.concert(progression).key());
         NewFile.text(sentence, HTML, sitting, () -> ChartPage.of(title, parts, reader))
                 .ifPresent(files::add);
         sentence.option(MUSICXML).ifPresent(named -> files.addAll(scores(named, parts, sitting)));
@@ -79,22 +79,22 @@ final class ChartVerb implements Verb {
                 new ChartWritten(files.stream().map(NewFile::name).toList(), parts));
     }
 
-    private static List<Part> parts(Sentence sentence, Progression progression) {
+    private static List<PlayerPart> parts(Sentence sentence, Progression progression) {
         Optional<Sentence.Part> players = sentence.clause(FOR);
         if (players.isEmpty()) {
-            return List.of(Part.concert(progression));
+            return List.of(PlayerPart.concert(progression));
         }
         return players.get().read(text -> parts(text, progression));
     }
 
-    private static List<Part> parts(String text, Progression progression) {
-        List<Part> parts = new ArrayList<>();
+    private static List<PlayerPart> parts(String text, Progression progression) {
+        List<PlayerPart> parts = new ArrayList<>();
         int place = 0;
         for (String name : text.split("(?=,)")) {
             String bare = name.replaceFirst("^,\\s*", "");
             int start = place + name.length() - bare.length();
             try {
-                parts.add(Part.of(progression, bare));
+                parts.add(PlayerPart.of(progression, bare));
             } catch (Unreadable unreadable) {
                 throw unreadable.within(text, start);
             }
@@ -108,9 +108,9 @@ final class ChartVerb implements Verb {
     }
 
     /** One part into the file that is named; of several each into one with the player's name behind it. */
-    private static List<NewFile> scores(Sentence.Part named, List<Part> parts, Sitting sitting) {
+    private static List<NewFile> scores(Sentence.Part named, List<PlayerPart> parts, Sitting sitting) {
         List<NewFile> files = new ArrayList<>();
-        for (Part part : parts) {
+        for (PlayerPart part : parts) {
             String name = parts.size() == 1 ? named.text() : named(named.text(), part.name());
             String score =
                     ChartXml.of(part, Phrase.of("Chart in {0}", part.key()).toString());

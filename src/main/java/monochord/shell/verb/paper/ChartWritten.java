@@ -1,7 +1,7 @@
 package monochord.shell.verb.paper;
 
 import java.util.List;
-import monochord.paper.Part;
+import monochord.paper.PlayerPart;
 import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -9,11 +9,11 @@ import monochord.view.Json;
 import monochord.view.Look;
 
 /** Says which files were written, and in which key each player reads. */
-record ChartWritten(List<String> files, List<Part> parts) implements Answer {
+record ChartWritten(List<String> files, List<PlayerPart> parts) implements Answer {
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        for (Part part : parts) {
+        for (PlayerPart part : parts) {
             text.line(Phrase.of("{0}: written in {1}", Phrase.typed(part.name()), part.key()));
         }
         return text.line(Phrase.of("Written: {0}", Phrase.typed(String.join(", ", files))))

@@ -16,22 +16,22 @@ import monochord.theory.note.Unreadable;
  * @param progression as it is written for it
  * @param up from what sounds to what is written
  */
-public record Part(String name, Progression progression, Interval up) {
+public record PlayerPart(String name, Progression progression, Interval up) {
     /** Players who read the bass clef, beside those of a bass. */
     private static final Set<String> LOW = Set.of("trombone", "bassoon", "tuba", "contrabassoon");
 
     private static final String CONCERT = "concert";
 
     /** For whoever reads what sounds; a key with more than seven signs is written as the one that sounds alike. */
-    public static Part concert(Progression progression) {
+    public static PlayerPart concert(Progression progression) {
         return written(progression, CONCERT, Interval.UNISON, Transposition.inUse(progression.key()));
     }
 
     /** @throws Unreadable if the instrument is none of ours */
-    public static Part of(Progression concert, String name) {
+    public static PlayerPart of(Progression concert, String name) {
         Instrument instrument = Instrument.parse(name);
         return instrument == Instrument.CONCERT
-                ? new Part(name.strip(), concert(concert).progression, concert(concert).up)
+                ? new PlayerPart(name.strip(), concert(concert).progression, concert(concert).up)
                 : written(
                         concert,
                         name.strip(),
@@ -39,10 +39,10 @@ public record Part(String name, Progression progression, Interval up) {
                         Transposition.part(concert.key(), instrument));
     }
 
-    private static Part written(Progression concert, String name, Interval above, Key key) {
+    private static PlayerPart written(Progression concert, String name, Interval above, Key key) {
         Interval near = concert.key().tonic().to(key.tonic());
         int octaves = Math.floorDiv(above.semitones() - near.semitones(), 12);
-        return new Part(name, concert.in(key), near.plus(new Interval(0, octaves)));
+        return new PlayerPart(name, concert.in(key), near.plus(new Interval(0, octaves)));
     }
 
     public Key key() {
