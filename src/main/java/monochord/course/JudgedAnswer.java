@@ -16,12 +16,12 @@ public record JudgedAnswer(Question question, AsTyped text, Verdict verdict) {
     /** Judges what was typed. Where intervals and steps are asked for, H is a half step and A4 no note. */
     public static JudgedAnswer of(String typed, Question question, NoteNaming naming) {
         AsTyped text = AsTyped.of(typed, question.form() == Form.INTERVAL ? NoteNaming.ENGLISH : naming);
-        return new JudgedAnswer(question, text, quoting(text, question.judge(text.english())));
+        return new JudgedAnswer(question, text, question.judge(text.english()).asTyped(text));
     }
 
-    /** A refusal quotes what was typed. */
-    private static Verdict quoting(AsTyped text, Verdict verdict) {
-        return verdict.grade() == Grade.UNREADABLE ? verdict.saying(text.requoted(verdict.message())) : verdict;
+    /** The same with another verdict. */
+    public JudgedAnswer saying(Verdict other) {
+        return new JudgedAnswer(question, text, other);
     }
 
     /** Whether it could be read as an answer at all. */

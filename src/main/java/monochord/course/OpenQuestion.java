@@ -1,5 +1,6 @@
 package monochord.course;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.practice.Grade;
@@ -7,9 +8,12 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
 import monochord.practice.knowing.Attempt;
+import monochord.text.Phrase;
 
 /** The question that is open until it is answered rightly, told or left; it is remembered for {@code why}. */
 public final class OpenQuestion {
+    static final Phrase LAST_HINT = Phrase.sentence("That was the last hint; tell says the answer.");
+
     private final LongSupplier clock;
     private Question question;
     private String lesson = "";
@@ -17,6 +21,9 @@ public final class OpenQuestion {
     private Question lastQuestion;
     private Verdict lastVerdict;
     private Skill lastSkill;
+    private String lastAnswer;
+    private List<Phrase> steps = List.of();
+    private int step;
     private int hints;
     private int tries;
 
@@ -46,6 +53,9 @@ public final class OpenQuestion {
         question = next;
         lastQuestion = next;
         lastVerdict = null;
+        lastAnswer = null;
+        steps = next.hints();
+        step = 0;
         hints = 0;
         tries = 0;
     }
@@ -89,6 +99,19 @@ public final class OpenQuestion {
         return tries == 1 && hints == 0;
     }
 
+    /** The verdict, or another help in its place where the same wrong answer has just been given. */
+    public Verdict furtherHelp(String text, Verdict verdict) {
+        return isRepeated(text, verdict)
+                ? verdict.saying(Phrase.sentence("The same again.").then(steps.get(Math.min(step, steps.size() - 1))))
+                : verdict;
+    }
+
+    private boolean isRepeated(String text, Verdict verdict) {
+        return !verdict.grade().isRight()
+                && verdict.grade() != Grade.UNREADABLE
+                && text.strip().equals(lastAnswer);
+    }
+
     /**
      * Takes an answer that was judged; a right one closes the question. One that could not be read is no answer.
      *
@@ -99,13 +122,26 @@ public final class OpenQuestion {
             return Optional.empty();
         }
         Attempt attempt = attempt(text, verdict);
-        lastVerdict = verdict;
         since = attempt.time();
         tries++;
+        if (isRepeated(text, verdict)) {
+            step++;
+        } else {
+            lastVerdict = verdict;
+            helpFrom(text, verdict);
+        }
         if (verdict.grade().isRight()) {
             question = null;
         }
         return Optional.of(attempt);
+    }
+
+    /** Hints begin anew from a wrong answer that says where the learner is. */
+    private void helpFrom(String text, Verdict verdict) {
+        lastAnswer = text.strip();
+        List<Phrase> next = verdict.grade().isRight() ? steps : question.hintsFrom(text);
+        step = next.equals(steps) ? step : 0;
+        steps = next;
     }
 
     private Attempt attempt(String text, Verdict verdict) {
@@ -125,11 +161,12 @@ public final class OpenQuestion {
                 tries);
     }
 
-    /** The next hint for the open question, the last one again when there are no more. */
-    public String hint() {
-        int next = Math.min(hints, question.hints().size() - 1);
+    /** The next hint from where the learner is; the last one says that it is, and comes again when there are no more. */
+    public Phrase hint() {
+        Phrase hint = steps.get(Math.min(step, steps.size() - 1));
+        step++;
         hints++;
-        return question.hints().get(next);
+        return step < steps.size() ? hint : hint.then(LAST_HINT);
     }
 
     public int hintsGiven() {

@@ -8,6 +8,7 @@ import monochord.lesson.Part;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Unreadable;
 
@@ -105,9 +106,10 @@ public final class RoomLesson implements Activity {
     }
 
     /** The next hint for the open question, the last one again when there are no more. */
-    public String hint() {
-        List<String> all = question().orElseThrow().hints();
-        return all.get(Math.min(hints++, all.size() - 1));
+    public Phrase hint() {
+        List<Phrase> all = question().orElseThrow().hints();
+        Phrase hint = all.get(Math.min(hints++, all.size() - 1));
+        return hints < all.size() ? hint : hint.then(OpenQuestion.LAST_HINT);
     }
 
     /** The next thing, none where it ends. */

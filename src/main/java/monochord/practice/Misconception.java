@@ -3,71 +3,90 @@ package monochord.practice;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import monochord.text.Phrase;
 
 /**
  * A wrong procedure. Each skill runs those that could happen there and compares what they give with the answer.
  *
- * <p>Sources: the slip of leaving the root of a borrowed chord unaltered, Integrated Music Theory (open university
- * course text), lesson 16a; slips with intervals, Open Music Theory (2014); the others common teaching experience, no
+ * <p>Sources: the error of leaving the root of a borrowed chord unaltered, Integrated Music Theory (open university
+ * course text), lesson 16a; errors with intervals, Open Music Theory (2014); the others common teaching experience, no
  * source.
  */
 public enum Misconception {
-    SPELLED_BY_SOUND("The key on the piano is right; the name has to come from the letter that is due."),
-    LETTER_REPEATED("A scale of seven notes uses each letter once."),
-    NOT_LOWERED("A flat in front of a degree says: a half step below the degree of the major scale."),
-    ROOT_ONLY("When the root comes down, the other tones follow the chord's own quality, not the key."),
-    ROOT_LOWERED("No flat stands in front, so the root is the key's own; only a tone inside the chord moves."),
-    LOWERED_TOO_FAR("Lowered means one half step, no more."),
-    QUALITY_OF_THE_KEY("A chord has a quality of its own: its degree or its numeral says it, not the key as a whole."),
-    WRONG_QUALITY("The half steps between the tones decide the quality."),
-    WRONG_DEGREE("The tonic counts as 1; from there each letter is one degree."),
-    COUNTED_FROM_ZERO("Degrees and intervals count the note you start on as 1."),
-    COUNTED_THE_START("Steps are moves: the key you stand on is nought."),
-    RELATIVE_FOR_PARALLEL("Parallel means the same tonic; the relative has the same signature and another tonic."),
-    PARALLEL_FOR_RELATIVE("A minor key shares its signature with its relative major, a minor third higher."),
-    SIGNATURE_FORGOTTEN("The key signature counts for every note that the accidental in front does not change."),
-    LAST_SIGN_FOR_TONIC("The last sharp is the seventh degree, the last flat is the fourth."),
-    SHARPS_FOR_FLATS("Going up by fifths adds sharps, going down by fifths adds flats."),
-    WRONG_DEGREE_RAISED("Harmonic minor raises the seventh alone; melodic minor going up raises sixth and seventh."),
-    NOT_RAISED("The signature of a minor key leaves the seventh low; the raised note is written in."),
-    OTHER_SCALE("Check the scale's own steps, one by one, from the tonic."),
-    WRONG_SOURCE("A scale is the source only if it holds every tone of the chord."),
-    WRONG_BASS("The chord is named by its root; the lowest note alone does not change that."),
-    BASS_FOR_ROOT("Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass."),
-    MISSING_NOTE("Count the notes: one has been left out."),
-    EXTRA_NOTE("Count the notes: there is one more than was asked for."),
-    HANDS_CROSSED("The left hand plays below the right; where they cross, they are in each other's way."),
-    OUT_OF_REACH("A hand takes five notes and an octave; what lies wider is rolled or given to the other hand."),
-    TOO_LOW("The lower the notes, the further apart they have to lie."),
-    DOUBLED_TENDENCY("A tone that wants to move on sounds once: leading notes, sevenths, colours."),
-    THIRD_KEPT("A suspended note stands in place of the third."),
-    SLASH_FOR_BASS("In a numeral the slash says of; in a chord symbol it names the bass."),
-    STOOD_STILL("A next chord moves: another root, or a third that changes the light."),
-    WRONG_SEVENTH("Measure the seventh from the root, in half steps."),
-    WRONG_WAY("Up and down are not the same way: check the direction first."),
-    LETTERS_ONLY("Letters alone are not enough: each takes the accidental that the distance asks for."),
-    OTHER_VOICES("Find the two voices that were asked for before you compare them."),
-    DIRECTION_ONLY("The same way is not yet parallel: the interval has to keep its number too."),
-    HALF_STEPS_COUNTED("Parallel goes by letters: a major third and a minor third are both thirds."),
-    KEY_FOR_CHORD("That a note belongs to the key does not yet make it fit the chord under it."),
-    TURNED_OVER("The same two notes the other way up are another interval: find the lower one first, then the upper."),
-    OCTAVE_OFF("Bring both notes into your own octave and name what is left; then count the octaves."),
-    SIZE_MISHEARD(
-            "Neighbours among the intervals lie a half step apart: sing the wider and the narrower, and compare."),
-    STEPS_MISCOUNTED("Sing up the scale from the lower note, counting it as 1, until you meet the upper one."),
-    THIRD_MISHEARD("Sing the root, then the third above it: four half steps are bright, three are dark."),
-    FIFTH_MISHEARD("Sing root and fifth alone: a perfect fifth rests, one that is narrowed or widened does not."),
-    NEIGHBOUR_FOR_BORROWED(
-            "Sing the key's own note where the bass steps: a borrowed chord has it, or its third, lowered."),
-    TONES_SHARED("Two chords that share two tones sound alike from above: follow the bass, it tells them apart."),
-    BASS_WITHOUT_QUALITY(
-            "The bass gives the degree; then sing up to the third, and hear whether it is bright or dark."),
-    QUALITY_WITHOUT_BASS("The light of a chord does not say where it stands: sing the bass and count from the tonic."),
-    WRONG_KEY("Say the key first, then count from its tonic.");
+    SPELLED_BY_SOUND(
+            Phrase.sentence("The key on the piano is right; the name has to come from the letter that is due.")),
+    LETTER_REPEATED(Phrase.sentence("A scale of seven notes uses each letter once.")),
+    NOT_LOWERED(Phrase.sentence("A flat in front of a degree says: a half step below the degree of the major scale.")),
+    ROOT_ONLY(
+            Phrase.sentence("When the root comes down, the other tones follow the chord's own quality, not the key.")),
+    ROOT_LOWERED(Phrase.sentence(
+            "No flat stands in front, so the root is the key's own; only a tone inside the chord moves.")),
+    LOWERED_TOO_FAR(Phrase.sentence("Lowered means one half step, no more.")),
+    QUALITY_OF_THE_KEY(Phrase.sentence(
+            "A chord has a quality of its own: its degree or its numeral says it, not the key as a whole.")),
+    WRONG_QUALITY(Phrase.sentence("The half steps between the tones decide the quality.")),
+    WRONG_DEGREE(Phrase.sentence("The tonic counts as 1; from there each letter is one degree.")),
+    COUNTED_FROM_ZERO(Phrase.sentence("Degrees and intervals count the note you start on as 1.")),
+    COUNTED_THE_START(Phrase.sentence("Steps are moves: the key you stand on is nought.")),
+    RELATIVE_FOR_PARALLEL(
+            Phrase.sentence("Parallel means the same tonic; the relative has the same signature and another tonic.")),
+    PARALLEL_FOR_RELATIVE(
+            Phrase.sentence("A minor key shares its signature with its relative major, a minor third higher.")),
+    SIGNATURE_FORGOTTEN(
+            Phrase.sentence("The key signature counts for every note that the accidental in front does not change.")),
+    LAST_SIGN_FOR_TONIC(Phrase.sentence("The last sharp is the seventh degree, the last flat is the fourth.")),
+    SHARPS_FOR_FLATS(Phrase.sentence("Going up by fifths adds sharps, going down by fifths adds flats.")),
+    WRONG_DEGREE_RAISED(Phrase.sentence(
+            "Harmonic minor raises the seventh alone; melodic minor going up raises sixth and seventh.")),
+    NOT_RAISED(Phrase.sentence("The signature of a minor key leaves the seventh low; the raised note is written in.")),
+    OTHER_SCALE(Phrase.sentence("Check the scale's own steps, one by one, from the tonic.")),
+    WRONG_SOURCE(Phrase.sentence("A scale is the source only if it holds every tone of the chord.")),
+    WRONG_BASS(Phrase.sentence("The chord is named by its root; the lowest note alone does not change that.")),
+    BASS_FOR_ROOT(Phrase.sentence(
+            "Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass.")),
+    MISSING_NOTE(Phrase.sentence("Count the notes: one has been left out.")),
+    EXTRA_NOTE(Phrase.sentence("Count the notes: there is one more than was asked for.")),
+    HANDS_CROSSED(
+            Phrase.sentence("The left hand plays below the right; where they cross, they are in each other's way.")),
+    OUT_OF_REACH(Phrase.sentence(
+            "A hand takes five notes and an octave; what lies wider is rolled or given to the other hand.")),
+    TOO_LOW(Phrase.sentence("The lower the notes, the further apart they have to lie.")),
+    DOUBLED_TENDENCY(Phrase.sentence("A tone that wants to move on sounds once: leading notes, sevenths, colours.")),
+    THIRD_KEPT(Phrase.sentence("A suspended note stands in place of the third.")),
+    SLASH_FOR_BASS(Phrase.sentence("In a numeral the slash says of; in a chord symbol it names the bass.")),
+    STOOD_STILL(Phrase.sentence("A next chord moves: another root, or a third that changes the light.")),
+    WRONG_SEVENTH(Phrase.sentence("Measure the seventh from the root, in half steps.")),
+    WRONG_WAY(Phrase.sentence("Up and down are not the same way: check the direction first.")),
+    LETTERS_ONLY(
+            Phrase.sentence("Letters alone are not enough: each takes the accidental that the distance asks for.")),
+    OTHER_VOICES(Phrase.sentence("Find the two voices that were asked for before you compare them.")),
+    DIRECTION_ONLY(Phrase.sentence("The same way is not yet parallel: the interval has to keep its number too.")),
+    HALF_STEPS_COUNTED(Phrase.sentence("Parallel goes by letters: a major third and a minor third are both thirds.")),
+    KEY_FOR_CHORD(Phrase.sentence("That a note belongs to the key does not yet make it fit the chord under it.")),
+    TURNED_OVER(Phrase.sentence(
+            "The same two notes the other way up are another interval: find the lower one first, then the upper.")),
+    OCTAVE_OFF(Phrase.sentence("Bring both notes into your own octave and name what is left; then count the octaves.")),
+    SIZE_MISHEARD(Phrase.sentence(
+            "Neighbours among the intervals lie a half step apart: sing the wider and the narrower, and compare.")),
+    STEPS_MISCOUNTED(
+            Phrase.sentence("Sing up the scale from the lower note, counting it as 1, until you meet the upper one.")),
+    THIRD_MISHEARD(
+            Phrase.sentence("Sing the root, then the third above it: four half steps are bright, three are dark.")),
+    FIFTH_MISHEARD(Phrase.sentence(
+            "Sing root and fifth alone: a perfect fifth rests, one that is narrowed or widened does not.")),
+    NEIGHBOUR_FOR_BORROWED(Phrase.sentence(
+            "Sing the key's own note where the bass steps: a borrowed chord has it, or its third, lowered.")),
+    TONES_SHARED(Phrase.sentence(
+            "Two chords that share two tones sound alike from above: follow the bass, it tells them apart.")),
+    BASS_WITHOUT_QUALITY(Phrase.sentence(
+            "The bass gives the degree; then sing up to the third, and hear whether it is bright or dark.")),
+    QUALITY_WITHOUT_BASS(Phrase.sentence(
+            "The light of a chord does not say where it stands: sing the bass and count from the tonic.")),
+    WRONG_KEY(Phrase.sentence("Say the key first, then count from its tonic."));
 
-    private final String rule;
+    private final Phrase rule;
 
-    Misconception(String rule) {
+    Misconception(Phrase rule) {
         this.rule = rule;
     }
 
@@ -82,7 +101,7 @@ public enum Misconception {
     }
 
     /** The rule that the procedure breaks, in a sentence. */
-    public String rule() {
+    public Phrase rule() {
         return rule;
     }
 }

@@ -2,6 +2,7 @@ package monochord.practice;
 
 import java.util.List;
 import java.util.Optional;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 
 /**
@@ -13,13 +14,13 @@ public final class Question {
     private final Topic topic;
     private final long seed;
     private final Form form;
-    private final String prompt;
+    private final Phrase prompt;
     private final Judge judge;
     private final Coaching coaching;
     private final Listening listening;
 
     private Question(
-            Topic topic, long seed, Form form, String prompt, Judge judge, Coaching coaching, Listening listening) {
+            Topic topic, long seed, Form form, Phrase prompt, Judge judge, Coaching coaching, Listening listening) {
         this.topic = topic;
         this.seed = seed;
         this.form = form;
@@ -29,7 +30,7 @@ public final class Question {
         this.listening = listening;
     }
 
-    public static Question of(Topic topic, Form form, String prompt, Judge judge, Coaching coaching) {
+    public static Question of(Topic topic, Form form, Phrase prompt, Judge judge, Coaching coaching) {
         return new Question(topic, 0, form, prompt, judge, coaching, null);
     }
 
@@ -65,7 +66,7 @@ public final class Question {
         return form;
     }
 
-    public String prompt() {
+    public Phrase prompt() {
         return prompt;
     }
 
@@ -97,30 +98,38 @@ public final class Question {
     }
 
     /** Three: a nudge, the first move, all but the last step. */
-    public List<String> hints() {
+    public List<Phrase> hints() {
         return coaching.hints();
     }
 
     /** The way to the answer, as a teacher would say it at the keyboard. */
-    public String derivation() {
+    public Phrase derivation() {
         return coaching.derivation();
     }
 
     /**
-     * Why a verdict was given: to a right answer the way to it; to a wrong one the rule that was broken, if one is known,
-     * and the way but for its last step. An answer that was not read gives nothing away.
+     * How to go on from a wrong answer: what of it is right, then the step that failed; the hints of the question where there
+     * is nothing better.
      */
-    public String explain(Verdict verdict) {
+    public List<Phrase> hintsFrom(String answer) {
+        List<Phrase> help = judge.help(answer);
+        return help.isEmpty() ? hints() : help;
+    }
+
+    /**
+     * Why a verdict was given: to a right answer the way to it; to a wrong one the rule, and where this answer broke it. It
+     * says nothing of what is missing, and neither does an answer that was not read.
+     */
+    public Phrase explain(Verdict verdict) {
         if (verdict.grade() == Grade.UNREADABLE) {
             return verdict.message();
         }
         if (verdict.grade().isRight()) {
             return derivation();
         }
-        String way = hints().get(2);
         return Misconception.find(verdict.misconception())
-                .map(broken -> broken.rule() + " " + way)
-                .orElse(way);
+                .map(broken -> broken.rule().then(verdict.said()))
+                .orElse(verdict.said());
     }
 
     /** What each wrong procedure gives here; one that gives the right answer is left out. */

@@ -2,6 +2,7 @@ package monochord.practice;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
@@ -12,7 +13,7 @@ public interface Skill {
     String id();
 
     /** A few words for a heading: {@code Borrowed chords}. */
-    String title();
+    Phrase title();
 
     /** The subjects worth asking in that key, from easy to awkward, in the text that {@link #question} reads. */
     List<String> subjects(Key key);
@@ -29,7 +30,7 @@ public interface Skill {
     Question question(Key key, String subject);
 
     /**
-     * The same where chance decides more than the subject: what is heard of it, how high and how laid out. The same seed
+     * The same where chance decides more than the subject: what is heard of it, how high and how layout out. The same seed
      * asks the same.
      *
      * @throws Unreadable as without a seed

@@ -11,19 +11,23 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
+import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.Refusal;
 
 /** Runs the program on its arguments: one verb, many sentences from standard input, or the prompt. */
 final class CommandLine {
     private static final String MANY = "-";
     private static final String OF = "of";
+    private static final String NAMES = "--notes";
 
     private final Surroundings around;
     private final Verbs verbs = new Verbs();
     private final Sitting sitting;
     private final LineReading reading;
+    private NoteNaming naming;
     private boolean json;
     private Look look;
 
@@ -41,8 +45,15 @@ final class CommandLine {
     int run(String... arguments) {
         List<String> words = new ArrayList<>();
         boolean help = false;
-        for (String argument : arguments) {
+        for (int i = 0; i < arguments.length; i++) {
+            String argument = arguments[i];
             switch (argument) {
+                case NAMES -> {
+                    Optional<Answer> unknown = names(++i < arguments.length ? arguments[i] : "");
+                    if (unknown.isPresent()) {
+                        return say(unknown.get());
+                    }
+                }
                 case "--json" -> json = true;
                 case "--plain" -> look = look.asPlain();
                 case "--ascii" -> look = look.inAscii();
@@ -57,14 +68,29 @@ final class CommandLine {
         }
     }
 
+    /** By what names notes go in this run: said here, never taken from the settings of whoever converses. */
+    private Optional<Answer> names(String said) {
+        naming = NoteNaming.of(said).orElse(null);
+        if (naming == null) {
+            return Optional.of(new Refusal(
+                    Phrase.of("\"{0}\" are no note names I know.", Phrase.typed(said)),
+                    1,
+                    Phrase.of("Write {0}, or german or latin.", Phrase.verb("--notes english"))));
+        }
+        sitting.goBy(naming);
+        return Optional.empty();
+    }
+
     private int help(List<String> words) {
         return say(reading.read("help " + (words.isEmpty() ? "" : words.get(0))));
     }
 
     /** A person converses; JSON is for programs, to which notes go by their English names. */
     private int converse() {
-        if (!json) {
+        if (!json && naming == null) {
             sitting.startInteractive();
+        } else if (!json) {
+            sitting.startInteractive(naming);
         }
         return around.typing() && around.watching()
                 ? new Prompt(around, verbs, sitting, reading, look).run()

@@ -20,6 +20,7 @@ import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;
+import monochord.shell.verb.song.SongPlaces;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
 import monochord.theory.note.Unreadable;
@@ -212,7 +213,8 @@ final class LineReading {
 
     private Sentence sentence(Verb verb, Usage usage, AsTyped typed) {
         String english = typed.english();
-        String filled = verb.takesVariables() ? sitting.cells().filled(english) : english;
+        String valued = verb.takesVariables() ? sitting.cells().filled(english) : english;
+        String filled = SongPlaces.filled(valued, usage, sitting);
         return verb.readsWhole() ? Sentence.whole(filled) : Sentence.parse(filled, usage);
     }
 

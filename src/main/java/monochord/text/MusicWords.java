@@ -1,7 +1,10 @@
 package monochord.text;
 
 import java.util.List;
+import monochord.theory.Chord;
+import monochord.theory.ChordKind;
 import monochord.theory.Key;
+import monochord.theory.TriadQuality;
 import monochord.theory.note.Interval;
 import monochord.theory.note.IntervalNumber;
 import monochord.theory.note.NoteName;
@@ -53,6 +56,46 @@ public final class MusicWords {
     /** {@code 1 half step}, {@code 5 half steps}. */
     public static Phrase halfSteps(int count) {
         return Phrase.counted(count, "{0} half step", "{0} half steps", count);
+    }
+
+    /** {@code a half step}, {@code four half steps}. */
+    public static Phrase halfStepsInWords(int count) {
+        return Phrase.counted(count, "a half step", "{0} half steps", Phrase.number(count));
+    }
+
+    /** {@code a half step}, {@code a whole step}, {@code three half steps}. */
+    public static Phrase steps(int halfSteps) {
+        return halfSteps == 2 ? Phrase.of("a whole step") : halfStepsInWords(halfSteps);
+    }
+
+    /** {@code C minor} for a triad in thirds, for any other chord its symbol. */
+    public static Phrase triad(Chord chord) {
+        ChordKind kind = chord.kind();
+        boolean inThirds = kind.equals(kind.triad())
+                && kind.interval(3).isPresent()
+                && kind.intervals().size() == 3;
+        return inThirds ? Phrase.of("{0} {1}", chord.root(), quality(kind.quality())) : Phrase.of("{0}", chord);
+    }
+
+    /** {@code minor}. */
+    public static Phrase quality(TriadQuality quality) {
+        return switch (quality) {
+            case MAJOR -> Phrase.of("major");
+            case MINOR -> Phrase.of("minor");
+            case DIMINISHED -> Phrase.of("diminished");
+            case AUGMENTED -> Phrase.of("augmented");
+            case SUSPENDED -> Phrase.of("suspended");
+            case OPEN -> Phrase.of("open");
+        };
+    }
+
+    /** {@code first}, {@code sixth}: a degree of the scale, or a place in a row; up to the eighth in words. */
+    public static Phrase ordinal(int number) {
+        return switch (number) {
+            case 1 -> Phrase.of("first");
+            case 8 -> Phrase.of("eighth");
+            default -> number(number);
+        };
     }
 
     /** {@code a half step}, {@code a whole step}; {@code an augmented second}: an interval of two letters. */

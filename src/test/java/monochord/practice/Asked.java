@@ -1,6 +1,8 @@
 package monochord.practice;
 
+import java.util.List;
 import monochord.practice.skill.Skills;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 
 /** Asks as the prompt does. */
@@ -13,5 +15,10 @@ final class Asked {
 
     static Verdict verdict(String skill, String subject, String key, String answer) {
         return question(skill, subject, key).judge(answer);
+    }
+
+    /** In English. */
+    static List<String> words(List<Phrase> phrases) {
+        return phrases.stream().map(Phrase::toString).toList();
     }
 }

@@ -184,8 +184,10 @@ class ByEarTest {
             for (String subject : skill.subjects(key)) {
                 Question question = skill.question(key, subject);
                 assertTrue(question.isByEar());
-                prompts.add(question.prompt());
-                String told = (question.prompt() + question.hints().get(0)).toLowerCase(Locale.ROOT);
+                prompts.add(question.prompt().toString());
+                String told = (question.prompt().toString()
+                                + Asked.words(question.hints()).get(0))
+                        .toLowerCase(Locale.ROOT);
                 assertFalse(told.contains(question.expected().toLowerCase(Locale.ROOT)), told);
             }
             assertTrue(prompts.stream().distinct().count() <= 2, prompts::toString);

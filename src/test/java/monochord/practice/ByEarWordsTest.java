@@ -48,8 +48,9 @@ class ByEarWordsTest {
             """)
     void slipsOfTheEar(String skill, String subject, String key, String answer, String misconception) {
         Verdict verdict = Asked.verdict(skill, subject, key, answer);
-        assertFalse(verdict.grade().isRight(), verdict::message);
-        assertEquals(misconception, verdict.misconception(), verdict::message);
+        assertFalse(verdict.grade().isRight(), () -> verdict.message().toString());
+        assertEquals(
+                misconception, verdict.misconception(), () -> verdict.message().toString());
         assertTrue(Misconception.find(misconception).isPresent());
     }
 
@@ -62,7 +63,7 @@ class ByEarWordsTest {
             """)
     void otherNames(String skill, String subject, String answer, String message) {
         Verdict verdict = Asked.verdict(skill, subject, "D", answer);
-        assertEquals(message, verdict.message());
+        assertEquals(message, verdict.message().toString());
         assertEquals(Grade.REMARK, verdict.grade());
     }
 
@@ -89,7 +90,8 @@ class ByEarWordsTest {
             ear-quality     | minor         | sad         | "sad" is not a quality: a word or a sign for it is enough. Example: sus4.
             """)
     void saysWhatWasHeardWhatItWasAndWhatTheDifferenceIs(String skill, String subject, String answer, String message) {
-        assertEquals(message, Asked.verdict(skill, subject, "D", answer).message());
+        assertEquals(
+                message, Asked.verdict(skill, subject, "D", answer).message().toString());
     }
 
     @Test
@@ -100,11 +102,13 @@ class ByEarWordsTest {
                         "Hear it again, and follow the bass alone: does it step, leap, or come home?",
                         "Sing the tonic, D, then each bass note, and count from the tonic up. The first goes to D.",
                         "All but the last: I ♭VI ♭VII."),
-                Asked.question("ear-progression", "I bVI bVII I", "D").hints());
+                Asked.words(
+                        Asked.question("ear-progression", "I bVI bVII I", "D").hints()));
         assertEquals(
                 "The bass goes D B♭ C D, and over it stand D, B♭, C and D: I ♭VI ♭VII I. Borrowed: B♭ and C.",
                 Asked.question("ear-progression", "I bVI bVII I", "D")
                         .derivation()
+                        .toString()
                         .replace(". Over", ", and over"));
     }
 

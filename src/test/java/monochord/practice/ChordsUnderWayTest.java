@@ -82,13 +82,14 @@ class ChordsUnderWayTest {
     void saysWhyItLeadsOn() {
         assertEquals(
                 "Yes, G, V. The root sinks a half step onto the dominant.",
-                Asked.verdict("next-chord", "bVI", "C", "G").message());
+                Asked.verdict("next-chord", "bVI", "C", "G").message().toString());
         assertEquals(
                 "C♯m belongs neither to C major nor to a scale on the same tonic. Ask which of its tones "
                         + "wants to move, and where its root would fall.",
-                Asked.verdict("next-chord", "bVI", "C", "C#m").message());
+                Asked.verdict("next-chord", "bVI", "C", "C#m").message().toString());
         assertTrue(Asked.question("next-chord", "bVI", "C")
                 .derivation()
+                .toString()
                 .startsWith("There are several: B♭ (it stays borrowed: the walk up ♭VI ♭VII I), "));
     }
 }

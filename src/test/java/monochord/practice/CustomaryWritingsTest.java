@@ -39,7 +39,7 @@ class CustomaryWritingsTest {
             """)
     void accepted(String skill, String subject, String key, String answer, String grade, String message) {
         Verdict verdict = Asked.verdict(skill, subject, key, answer);
-        assertEquals(message, verdict.message());
+        assertEquals(message, verdict.message().toString());
         assertEquals(grade, verdict.grade().toString());
     }
 

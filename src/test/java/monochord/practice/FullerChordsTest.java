@@ -80,7 +80,7 @@ class FullerChordsTest {
     void invertedInC(String numeral, String chord, String notes) {
         assertExpected("inversion", numeral, "C", chord);
         assertExpected("inversion", chord, "C", chord);
-        String prompt = Asked.question("inversion", numeral, "C").prompt();
+        String prompt = Asked.question("inversion", numeral, "C").prompt().toString();
         assertTrue(prompt.startsWith("From the bass up: " + notes + "."), prompt);
     }
 

@@ -46,7 +46,9 @@ public final class Giveaway {
         boolean letter = notes.size() == 1 && notes.get(0).length() == 1;
         boolean found = notes.size() == 1 || question.skillId().equals("common-tones");
         return !letter
-                && (found ? stands(sentence, notes) && !stands(question.prompt(), notes) : names(sentence, notes));
+                && (found
+                        ? stands(sentence, notes) && !stands(question.prompt().toString(), notes)
+                        : names(sentence, notes));
     }
 
     /** Whether just these stand there, and not within a longer row of notes. */
@@ -78,7 +80,7 @@ public final class Giveaway {
         String words = chord.root().write(Signs.MUSIC) + " " + chord.kind().quality();
         boolean plain = symbol.length() == chord.root().write(Signs.MUSIC).length();
         boolean inWords = sentence.contains(words)
-                && !question.prompt().contains(words)
+                && !question.prompt().toString().contains(words)
                 && !chord.isInverted()
                 && chord.kind().intervals().size() == 3;
         boolean spelled = !chord.isInverted() && names(sentence, asText(chord.tones()));
@@ -97,7 +99,7 @@ public final class Giveaway {
 
     private static boolean row(String sentence, Question question, String expected) {
         String row = Writings.signs(expected);
-        return sentence.contains(row) && !question.prompt().contains(row);
+        return sentence.contains(row) && !question.prompt().toString().contains(row);
     }
 
     private static boolean interval(String sentence, String expected) {
@@ -113,8 +115,9 @@ public final class Giveaway {
 
     private static boolean choice(String sentence, Question question, String expected) {
         String said = Writings.signs(expected);
-        boolean option = question.prompt().toLowerCase(Locale.ROOT).contains(expected);
-        return sentence.contains(said) && (option || !question.prompt().contains(said));
+        boolean option = question.prompt().toString().toLowerCase(Locale.ROOT).contains(expected);
+        return sentence.contains(said)
+                && (option || !question.prompt().toString().contains(said));
     }
 
     private static Set<String> tokens(String sentence) {

@@ -74,7 +74,7 @@ class HeldAndMovedTest {
             """)
     void verdicts(String skill, String subject, String answer, String grade, String misconception, String message) {
         Verdict verdict = Asked.verdict(skill, subject, "C", answer);
-        assertEquals(message, verdict.message());
+        assertEquals(message, verdict.message().toString());
         assertEquals(grade, verdict.grade().toString());
         assertEquals(misconception, verdict.misconception());
     }
@@ -100,6 +100,6 @@ class HeldAndMovedTest {
     void derivation() {
         assertEquals(
                 "F is F A C, A♭ is A♭ C E♭. In both: C. Hold that and move the rest.",
-                Asked.question("common-tones", "F Ab", "C").derivation());
+                Asked.question("common-tones", "F Ab", "C").derivation().toString());
     }
 }

@@ -32,7 +32,7 @@ class HintsTest {
     void helpInThreeSteps(String skill, String subject, String key, String nudge, String first, String allButLast) {
         assertEquals(
                 List.of(nudge, first, allButLast),
-                Asked.question(skill, subject, key).hints());
+                Asked.words(Asked.question(skill, subject, key).hints()));
     }
 
     @Test
@@ -51,8 +51,8 @@ class HintsTest {
             String named =
                     String.join(", ", tones.subList(0, tones.size() - 2)) + " and " + tones.get(tones.size() - 2);
             assertTrue(
-                    question.hints().get(2).contains(named + ", then leave out"),
-                    question + question.hints().get(2));
+                    Asked.words(question.hints()).get(2).contains(named + ", then leave out"),
+                    question + Asked.words(question.hints()).get(2));
         }
     }
 }

@@ -31,7 +31,7 @@ class MelodyFitTest {
             """)
     void judges(String subject, String key, String answer, String grade, String misconception) {
         Verdict verdict = Asked.verdict("melody-fit", subject, key, answer);
-        assertEquals(grade, verdict.grade().toString(), verdict::message);
+        assertEquals(grade, verdict.grade().toString(), () -> verdict.message().toString());
         assertEquals(misconception, verdict.misconception());
     }
 
@@ -40,11 +40,12 @@ class MelodyFitTest {
         Question question = Asked.question("melody-fit", "E over Ab", "C");
         assertEquals("3 over bVI", question.subject());
         assertEquals(
-                "In C major a tune rests on E over A♭. Chord tone, colour, suspension or clash?", question.prompt());
+                "In C major a tune rests on E over A♭. Chord tone, colour, suspension or clash?",
+                question.prompt().toString());
         assertEquals("choice", question.form().toString());
         assertEquals(
                 "In A major a tune rests on C♯ over F, and it clashes. Which note, as near as can be, would fit?",
-                Asked.question("melody-fit", "mend 3 over bVI", "A").prompt());
+                Asked.question("melody-fit", "mend 3 over bVI", "A").prompt().toString());
     }
 
     @ParameterizedTest(name = "{0} cannot be asked: {1}")

@@ -114,9 +114,9 @@ class NothingGivenAwayTest {
                 offenders(question -> answers(question).stream()
                         .map(answer -> Map.entry(answer, question.judge(answer)))
                         .filter(judged -> isWrong(judged.getValue())
-                                && Giveaway.isIn(judged.getValue().message(), question))
-                        .map(judged ->
-                                judged.getKey() + " >> " + judged.getValue().message())));
+                                && Giveaway.isIn(judged.getValue().message().toString(), question))
+                        .map(judged -> judged.getKey() + " >> "
+                                + judged.getValue().message().toString())));
     }
 
     private static boolean isWrong(Verdict verdict) {
@@ -129,9 +129,9 @@ class NothingGivenAwayTest {
         assertEquals(
                 List.of(),
                 offenders(question -> IntStream.range(0, 3)
-                        .filter(i -> Giveaway.isIn(question.hints().get(i), question))
-                        .mapToObj(i ->
-                                "hint " + (i + 1) + " >> " + question.hints().get(i))));
+                        .filter(i -> Giveaway.isIn(Asked.words(question.hints()).get(i), question))
+                        .mapToObj(i -> "hint " + (i + 1) + " >> "
+                                + Asked.words(question.hints()).get(i))));
     }
 
     @Test
@@ -141,8 +141,9 @@ class NothingGivenAwayTest {
                 List.of(),
                 offenders(question -> answers(question).stream()
                         .map(question::judge)
-                        .filter(verdict -> isWrong(verdict) && isLong(verdict.message()))
-                        .map(Verdict::message)));
+                        .filter(verdict ->
+                                isWrong(verdict) && isLong(verdict.message().toString()))
+                        .map(verdict -> verdict.message().toString())));
     }
 
     private static boolean isLong(String message) {
@@ -158,8 +159,8 @@ class NothingGivenAwayTest {
                 .filter(question ->
                         question.form() != Form.NOTES || question.expected().contains(" "))
                 .filter(question -> !question.skillId().equals("common-tones"))
-                .filter(question -> !Giveaway.isIn(question.derivation(), question))
-                .map(question -> question + ": " + question.derivation())
+                .filter(question -> !Giveaway.isIn(question.derivation().toString(), question))
+                .map(question -> question + ": " + question.derivation().toString())
                 .limit(10)
                 .toList();
         assertEquals(List.of(), silent);

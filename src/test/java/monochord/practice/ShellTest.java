@@ -21,7 +21,7 @@ class ShellTest {
     void whatAShellIs(String subject, String answer, String grade, String message) {
         Verdict verdict = Asked.verdict("voicing", subject, "C", answer);
         assertEquals(grade, verdict.grade().toString());
-        assertEquals(message, verdict.message());
+        assertEquals(message, verdict.message().toString());
     }
 
     @Test
@@ -30,7 +30,7 @@ class ShellTest {
         assertEquals(
                 "Lay G9, V9 in C major, out as a shell, at most four notes without the fifth, for two hands, neither beyond an"
                         + " octave. Write the left hand, a bar and the right hand.",
-                Asked.question("voicing", "V9 shell", "C").prompt());
+                Asked.question("voicing", "V9 shell", "C").prompt().toString());
     }
 
     @Test

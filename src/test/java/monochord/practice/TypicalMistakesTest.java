@@ -124,15 +124,15 @@ class TypicalMistakesTest {
             degree-chord | 6 | C | Am7 | nearly | Nearly. The whole chord is there. G is one note too many.
             interval | m3 | C | D# | nearly | Nearly. The right key on the piano, under the wrong letter: some kind of E is due.
             key-signature | major | Eb | Bb Eb | nearly | Nearly. You stopped where the last sign is E♭ itself. The last flat is the fourth degree.
-            chord-degree | 6 | G | VI | nearly | Nearly. The degree is right. VI would be E, and here it is Em.
+            chord-degree | 6 | G | VI | nearly | Nearly. The degree is right. Capitals would be E; a small third takes small letters.
             lowered-degree | b6 | Db | A | nearly | Nearly. The right key on the piano, under the wrong letter: some kind of B is due. A chart may print A; spelled out, the letter stays.
             borrowed-source | bVI | C | A minor | wrong | A minor is the relative: it has the notes you began with, so there is nothing in it to borrow. The parallel stands on C.
-            progression-in-key | 4 1 5 b6 5 1 | D | G D A Bm A D | nearly | Nearly. The flat in front has been passed over. The sixth of D major is B; the ♭6 stands a half step lower.
+            progression-in-key | 4 1 5 b6 5 1 | D | G D A Bm A D | nearly | Nearly. ♭6 was played as 6: the flat in front has been passed over. The sixth of D major is B; the ♭6 stands a half step lower.
             degree-quality | 7 | C | minor | wrong | Every other note of the scale from there: B D F. Which third lies below, which above?
             """)
     void messages(String skill, String subject, String key, String answer, String grade, String message) {
         Verdict verdict = Asked.verdict(skill, subject, key, answer);
-        assertEquals(message, verdict.message());
+        assertEquals(message, verdict.message().toString());
         assertEquals(grade, verdict.grade().toString());
     }
 
@@ -161,6 +161,7 @@ class TypicalMistakesTest {
             degree-chord   | 5   | C | Eb  | E♭ is another chord. Count up C D E F G: G is the fifth.
             """)
     void aChordElsewhere(String skill, String subject, String key, String answer, String message) {
-        assertEquals(message, Asked.verdict(skill, subject, key, answer).message());
+        assertEquals(
+                message, Asked.verdict(skill, subject, key, answer).message().toString());
     }
 }

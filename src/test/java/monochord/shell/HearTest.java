@@ -167,11 +167,11 @@ class HearTest {
         while (!sitting.question().isOpen()) {
             says("");
         }
-        String asked = sitting.question().question().prompt();
+        String asked = sitting.question().question().prompt().toString();
         says("hear interval");
-        assertNotEquals(asked, sitting.question().question().prompt());
+        assertNotEquals(asked, sitting.question().question().prompt().toString());
         assertTrue(says(right()).endsWith(asked), "the lesson's question is put again");
-        assertEquals(asked, sitting.question().question().prompt());
+        assertEquals(asked, sitting.question().question().prompt().toString());
         assertTrue(sitting.teaching().isInLesson());
     }
 

@@ -8,21 +8,12 @@ import monochord.lesson.Block;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.ProseAnswer;
-import monochord.view.Saying;
-import monochord.view.course.AskAnswer;
 import monochord.view.course.ProgressTable;
-import monochord.view.course.VerdictAnswer;
 import monochord.view.music.AfterAnswer;
 import monochord.view.notebook.CellAnswer;
 
 /** Kinds of text that are no phrases, each with its reason. The list may only shrink. */
 enum LeftInEnglish {
-    /** A verdict on an answer: {@code practice} has it as a text, until it is converted. */
-    VERDICTS(VerdictAnswer.class),
-    /** The question itself: the same. */
-    QUESTIONS(AskAnswer.class),
-    /** Hints, reasons and what was right: the same. */
-    HINTS(Saying.class),
     /** A lesson is written in a language; another language has lessons of its own. */
     PROSE(ProseAnswer.class),
     /** Persons, and the titles of what they made. */
@@ -48,9 +39,6 @@ enum LeftInEnglish {
     /** What of an answer is of this kind, in English. */
     String of(Answer answer) {
         return switch (this) {
-            case VERDICTS -> ((VerdictAnswer) answer).verdict().message();
-            case QUESTIONS -> ((AskAnswer) answer).question().prompt();
-            case HINTS -> ((Saying) answer).said().plain();
             case PROSE ->
                 ((ProseAnswer) answer).blocks().stream().map(Block::plain).collect(Collectors.joining(" "));
             case CITATIONS ->

@@ -108,7 +108,8 @@ class MadeUpLanguageTest {
             names.addAll(List.of(entry.title(), entry.book()));
         }
         names.addAll(TYPED);
-        Skills.all().forEach(skill -> names.addAll(List.of(skill.id(), skill.title())));
+        Skills.all()
+                .forEach(skill -> names.addAll(List.of(skill.id(), skill.title().toString())));
         Patch.all().forEach(patch -> names.add(patch.toString()));
         verbs.all().stream().map(verb -> verb.usage()).forEach(this::gather);
     }

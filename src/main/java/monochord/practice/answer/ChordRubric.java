@@ -7,16 +7,16 @@ import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
 import monochord.practice.reading.Tones;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.note.Clause;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
-/** Judges a chord, answered by its symbol or its notes. */
+/** Judges a chord, answered by its symbol or its notes. Where another note than the root is lowest, that is part of it. */
 public final class ChordRubric extends Rubric<Tones> {
     private static final Clause LETTERS = Clause.byNaming(
             "notes are the letters A to G with b or #, and a symbol begins with one",
@@ -26,43 +26,41 @@ public final class ChordRubric extends Rubric<Tones> {
 
     private final Chord chord;
     private final boolean spelling;
-    private final String rootReason;
+    private final Phrase rootReason;
     private final Chord alternative;
-    private final String remark;
+    private final Phrase remark;
 
-    private ChordRubric(
-            Chord chord,
-            Chord alternative,
-            String remark,
-            boolean spelling,
-            String rootReason,
-            Supplier<List<Slip<Tones>>> slips) {
-        super(Tones.of(chord), slips);
+    private ChordRubric(Chord chord, Other other, Phrase rootReason, Supplier<List<ModelledError<Tones>>> errors) {
+        super(Tones.of(chord), errors);
         this.chord = chord;
-        this.alternative = alternative;
-        this.remark = remark;
-        this.spelling = spelling;
+        this.alternative = other.chord;
+        this.remark = other.remark;
+        this.spelling = other.spelling;
         this.rootReason = rootReason;
     }
 
+    /** Another chord that is taken as well, what is said to it, and whether notes are wanted. */
+    private record Other(Chord chord, Phrase remark, boolean spelling) {}
+
     /** @param rootReason a sentence that leads to the root */
-    public static ChordRubric named(Chord chord, String rootReason, Supplier<List<Slip<Tones>>> slips) {
-        return new ChordRubric(chord, null, "", false, rootReason, slips);
+    public static ChordRubric named(Chord chord, Phrase rootReason, Supplier<List<ModelledError<Tones>>> errors) {
+        return named(chord, null, rootReason, errors);
     }
 
     /** @param alternative a chord on the same degree that is as customary in this key, or null */
     public static ChordRubric named(
-            Chord chord, Chord alternative, String rootReason, Supplier<List<Slip<Tones>>> slips) {
-        String remark = alternative == null
-                ? ""
-                : "Yes, " + Say.chord(alternative) + " stands there too when the seventh of the minor scale is "
-                        + "moved. Here I had " + Say.chord(chord) + " in mind.";
-        return new ChordRubric(chord, alternative, remark, false, rootReason, slips);
+            Chord chord, Chord alternative, Phrase rootReason, Supplier<List<ModelledError<Tones>>> errors) {
+        Phrase remark = alternative == null
+                ? Phrase.NOTHING
+                : Phrase.sentence(
+                        "Yes, {0} stands there too when the seventh of the minor scale is moved. Here I had {1} in mind.",
+                        alternative, chord);
+        return new ChordRubric(chord, new Other(alternative, remark, false), rootReason, errors);
     }
 
     /** The chord's symbol was given and its notes are wanted. */
-    public static ChordRubric spelled(Chord chord, Supplier<List<Slip<Tones>>> slips) {
-        return spelled(chord, null, "", slips);
+    public static ChordRubric spelled(Chord chord, Supplier<List<ModelledError<Tones>>> errors) {
+        return spelled(chord, null, Phrase.NOTHING, errors);
     }
 
     /**
@@ -70,29 +68,44 @@ public final class ChordRubric extends Rubric<Tones> {
      * @param remark what is said to it
      */
     public static ChordRubric spelled(
-            Chord chord, Chord alternative, String remark, Supplier<List<Slip<Tones>>> slips) {
-        String root = "The root is " + Say.note(chord.root()) + ".";
-        return new ChordRubric(chord, alternative, remark, true, root, slips);
+            Chord chord, Chord alternative, Phrase remark, Supplier<List<ModelledError<Tones>>> errors) {
+        Phrase root = Phrase.sentence("The root is {0}.", chord.root());
+        return new ChordRubric(chord, new Other(alternative, remark, true), root, errors);
     }
 
     @Override
-    Tones read(String text) {
-        String what = spelling ? "a row of notes" : "a chord symbol or a row of notes";
-        String example = spelling ? example("Eb G Bb", "D F# A") : example("Ebm", "F#m");
-        Tones given = read(AnswerText.plain(text, what, example), what, example);
-        if (spelling && given.symbol() != null && same(given, wanted())) {
-            throw Unreadable.because(text, 0, what, "that is the name of the chord; spell it, root first", example);
-        }
-        return given;
+    String what() {
+        return spelling ? "a row of notes" : "a chord symbol or a row of notes";
     }
 
-    private static Tones read(String plain, String what, String example) {
+    @Override
+    String example() {
+        return spelling ? example("Eb G Bb", "D F# A") : example("Ebm", "F#m");
+    }
+
+    @Override
+    Tones read(String plain) {
+        Tones given = toRead(plain);
+        if (!spelling || given.symbol() == null) {
+            return given;
+        }
+        if (given.symbol().toString().equals(given.symbol().root().toString()) && isOneNote(plain)) {
+            return Tones.of(List.of(given.symbol().root()));
+        }
+        throw Unreadable.because(plain, 0, what(), "that is the name of the chord; spell it, root first", example());
+    }
+
+    private static boolean isOneNote(String plain) {
+        return plain.length() <= 2 && plain.indexOf('M') < 0;
+    }
+
+    private Tones toRead(String plain) {
         try {
-            return ChordReading.read(plain, example);
+            return ChordReading.read(plain, example());
         } catch (Unreadable unreadable) {
-            boolean degree = DEGREE.matcher(plain).matches();
+            boolean degree = !spelling && DEGREE.matcher(plain).matches();
             Clause why = degree ? Clause.of("it says the degree; name the chord that stands there") : LETTERS;
-            throw Unreadable.because(plain, 0, what, why, example);
+            throw Unreadable.because(plain, 0, what(), why, example());
         }
     }
 
@@ -104,7 +117,18 @@ public final class ChordRubric extends Rubric<Tones> {
 
     @Override
     boolean same(Tones one, Tones other) {
-        return one.hasSameNotes(other);
+        return one.hasSameNotes(other) && bass(one).equals(bass(other));
+    }
+
+    /** The right chord on another bass is told of its bass, whatever else leads there. */
+    @Override
+    boolean fits(Tones given, Tones error) {
+        return same(given, error) && !given.hasSameNotes(wanted());
+    }
+
+    /** The bass as far as it is asked for; notes may come in any order. */
+    private NoteName bass(Tones tones) {
+        return chord.isInverted() && tones.symbol() != null ? tones.symbol().bass() : chord.bass();
     }
 
     @Override
@@ -119,27 +143,35 @@ public final class ChordRubric extends Rubric<Tones> {
 
     @Override
     Verdict accept(Tones given) {
-        String notes = Say.row(wanted().notes());
-        if (given.symbol() != null && !given.symbol().root().equals(chord.root())) {
+        Chord symbol = given.symbol();
+        Phrase notes = Phrase.row(symbol == null ? chord.fromBass() : chord.tones());
+        if (symbol != null && !symbol.root().equals(chord.root())) {
             return verdict(
                     Grade.REMARK,
-                    "Those are the notes, " + notes + "; by its root the chord is " + Say.chord(chord) + ".");
-        } else if (given.symbol() != null
-                && given.symbol().isInverted()
-                && !given.symbol().bass().equals(chord.bass())) {
+                    Phrase.sentence("Those are the notes, {0}; by its root the chord is {1}.", notes, chord));
+        } else if (symbol != null && symbol.isInverted() && !chord.isInverted()) {
             return verdict(
-                    Grade.REMARK, "Yes, " + Say.chord(chord) + ". With nothing else said, the root goes in the bass.");
-        } else if (!given.notes().equals(wanted().notes())) {
-            return verdict(Grade.REMARK, "Yes, these are the notes. From the root up it reads " + notes + ".");
+                    Grade.REMARK,
+                    Phrase.sentence("Yes, {0}. With nothing else said, the root goes in the bass.", chord));
+        } else if (symbol == null && !given.notes().equals(chord.fromBass())) {
+            return verdict(Grade.REMARK, inOrder(notes));
         }
         return verdict(
                 Grade.RIGHT,
-                spelling ? "Yes: " + notes + "." : "Yes: " + Say.chord(chord) + ", which is " + notes + ".");
+                spelling
+                        ? Phrase.sentence("Yes: {0}.", notes)
+                        : Phrase.sentence("Yes: {0}, which is {1}.", chord, notes));
+    }
+
+    private Phrase inOrder(Phrase notes) {
+        return chord.isInverted()
+                ? Phrase.sentence("Yes, these are the notes. From the bass up it reads {0}.", notes)
+                : Phrase.sentence("Yes, these are the notes. From the root up it reads {0}.", notes);
     }
 
     @Override
     Optional<Tones> bySound() {
-        return Optional.of(Chart.print(chord).map(Tones::of).orElseGet(this::otherNames));
+        return Optional.of(ChartSpelling.print(chord).map(Tones::of).orElseGet(this::otherNames));
     }
 
     /** The root kept, every altered tone under its other name. */
@@ -155,17 +187,18 @@ public final class ChordRubric extends Rubric<Tones> {
 
     @Override
     boolean soundsRight(Tones given) {
-        return given.soundsLike(wanted());
+        return given.soundsLike(wanted()) && !given.hasSameNotes(wanted());
+    }
+
+    private NoteDifference difference(Tones given) {
+        return NoteDifference.of(given.notes(), wanted().notes());
     }
 
     @Override
     Grade grade(Tones given) {
-        long kept = given.notes().stream().filter(chord::holds).count();
         NoteName root =
                 given.symbol() != null ? given.symbol().root() : given.notes().get(0);
-        boolean oneOff =
-                given.notes().size() - kept <= 1 && wanted().notes().size() - kept <= 1 && root.equals(chord.root());
-        return oneOff ? Grade.NEARLY : Grade.WRONG;
+        return difference(given).isOne() && root.equals(chord.root()) ? Grade.NEARLY : Grade.WRONG;
     }
 
     @Override
@@ -173,24 +206,52 @@ public final class ChordRubric extends Rubric<Tones> {
         if (soundsRight(given)) {
             return spelledBySound(given);
         }
-        List<NoteName> kept = given.notes().stream().filter(chord::holds).toList();
-        List<NoteName> missing = Difference.without(wanted().notes(), kept);
-        List<NoteName> strange = Difference.without(given.notes(), kept);
-        if (kept.isEmpty() || missing.size() > 1 && isElsewhere(given, kept)) {
+        NoteDifference notes = difference(given);
+        if (given.symbol() != null && given.symbol().root().equals(chord.root())) {
+            ChordDifference difference = new ChordDifference(given.symbol(), chord, notes);
+            return verdict(grade(given), difference.misconception(), difference.said());
+        } else if (given.symbol() != null || notes.kept().isEmpty() || isElsewhere(notes)) {
             return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, elsewhere(given));
-        } else if (strange.isEmpty()) {
-            return verdict(oneOff(missing), Misconception.MISSING_NOTE, ChordDifference.missing(chord, kept, missing));
-        } else if (missing.isEmpty()) {
-            return verdict(oneOff(strange), Misconception.EXTRA_NOTE, ChordDifference.extra(strange));
         }
-        return verdict(
-                grade(given), Misconception.WRONG_QUALITY, ChordDifference.replace(chord, kept, strange, missing));
+        return amongNotes(notes, grade(given));
     }
 
-    /** A chord on another root, by its name or for want of the right one, whatever else the two share. */
-    private boolean isElsewhere(Tones given, List<NoteName> kept) {
-        boolean otherRoot = given.symbol() != null && !given.symbol().root().equals(chord.root());
-        return otherRoot || !kept.contains(chord.root());
+    private boolean isElsewhere(NoteDifference notes) {
+        return notes.missing().size() > 1 && !notes.kept().contains(chord.root());
+    }
+
+    private Verdict amongNotes(NoteDifference notes, Grade grade) {
+        if (notes.strange().isEmpty()) {
+            Phrase missing = ChordDifference.missing(chord, notes.missing());
+            return verdict(
+                    oneOff(notes.missing()),
+                    Misconception.MISSING_NOTE,
+                    notes.confirmed()
+                            .then(Phrase.sentence(
+                                    "{0}",
+                                    Phrase.counted(
+                                            notes.missing().size(), "{0} is missing.", "{0} are missing.", missing))));
+        } else if (notes.missing().isEmpty()) {
+            return verdict(oneOff(notes.strange()), Misconception.EXTRA_NOTE, ChordDifference.extra(notes.strange()));
+        }
+        return verdict(grade, Misconception.WRONG_QUALITY, replaced(notes));
+    }
+
+    private Phrase replaced(NoteDifference notes) {
+        NoteName tone = notes.missing().get(0);
+        if (tone.equals(chord.root())) {
+            return notes.confirmed().then(Phrase.sentence("The root is not among them."));
+        }
+        Phrase place = ChordDifference.place(chord, tone);
+        Phrase measure = ChordDifference.measure(chord, tone);
+        boolean one = notes.isOne();
+        return notes.confirmed()
+                .then(
+                        one
+                                ? Phrase.of(
+                                        "{0} is not: the {1} {2}",
+                                        notes.strange().get(0), place, measure)
+                                : Phrase.sentence("The {0} {1}", place, measure));
     }
 
     private static Grade oneOff(List<NoteName> notes) {
@@ -198,25 +259,50 @@ public final class ChordRubric extends Rubric<Tones> {
     }
 
     private Verdict spelledBySound(Tones given) {
-        String chart = given.notes().contains(chord.root()) ? "" : chartName();
-        NoteName first = Difference.without(given.notes(), wanted().notes()).get(0);
+        NoteName first = difference(given).strange().get(0);
         NoteName due =
                 wanted().notes().stream().filter(first::soundsLike).findFirst().orElse(chord.root());
+        Phrase chart = given.notes().contains(chord.root()) ? Phrase.NOTHING : chartName();
         return verdict(
                 Grade.NEARLY,
                 Misconception.SPELLED_BY_SOUND,
-                "The right keys, the wrong letters. Where you have " + Say.note(first) + ", some kind of "
-                        + due.letter() + " is due." + chart);
+                Phrase.sentence(
+                                "The right keys, the wrong letters. Where you have {0}, some kind of {1} is due.",
+                                first, NoteName.of(due.letter(), 0))
+                        .then(chart));
     }
 
-    private String chartName() {
-        return Chart.print(chord)
-                .map(printed -> " A chart may print " + Say.chord(printed) + "; asked to spell it, keep the letters.")
-                .orElse("");
+    private Phrase chartName() {
+        return ChartSpelling.print(chord)
+                .map(printed -> Phrase.sentence("A chart may print {0}; asked to spell it, keep the letters.", printed))
+                .orElse(Phrase.NOTHING);
     }
 
-    private String elsewhere(Tones given) {
-        String named = given.symbol() != null ? Say.chord(given.symbol()) : Say.row(given.notes());
-        return named + " is another chord. " + rootReason;
+    private Phrase elsewhere(Tones given) {
+        Phrase named = given.symbol() != null ? Phrase.of("{0}", given.symbol()) : Phrase.row(given.notes());
+        return (given.notes().size() == 1 && given.symbol() == null
+                        ? Phrase.sentence("{0} is no note of it.", named)
+                        : Phrase.sentence("{0} is another chord.", named))
+                .then(rootReason);
+    }
+
+    @Override
+    List<Phrase> helpFrom(Tones given) {
+        NoteDifference notes = difference(given);
+        boolean rootRight = given.symbol() == null
+                ? notes.kept().contains(chord.root())
+                : given.symbol().root().equals(chord.root());
+        if (!rootRight || soundsRight(given)) {
+            return List.of();
+        }
+        if (notes.missing().isEmpty() && notes.strange().isEmpty()) {
+            return List.of(
+                    Phrase.sentence("The chord is right. Look at its lowest note."),
+                    Phrase.sentence("The figures count from the bass up; turn them round until the root is lowest."));
+        }
+        return given.symbol() == null
+                ? ChordDifference.towards(chord, notes)
+                : ChordDifference.towards(
+                        chord, new NoteDifference(List.of(chord.root()), notes.missing(), notes.strange()));
     }
 }

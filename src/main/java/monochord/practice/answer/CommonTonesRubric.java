@@ -2,39 +2,50 @@ package monochord.practice.answer;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.note.NoteName;
 
 /** Judges the notes that two chords share, in any order; {@code none} is an answer too. */
 public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     private static final String NONE = "none";
-    private static final Set<String> NOTHING = Set.of(NONE, "no", "nothing", "no common tones", "no tones", "0");
+    private static final Pattern NOTHING = Pattern.compile(
+            "(?i)none|nothing|0|(?:don't|do not|not) any(?:thing)?(?: in common)?|no(?:ne)?(?: common| shared)?(?: tones?)?(?: in common)?");
 
     private final Chord first;
     private final Chord second;
 
-    public CommonTonesRubric(Chord first, Chord second, Supplier<List<Slip<List<NoteName>>>> slips) {
-        super(VoiceLeading.commonTones(first, second), slips);
+    public CommonTonesRubric(Chord first, Chord second, Supplier<List<ModelledError<List<NoteName>>>> errors) {
+        super(VoiceLeading.commonTones(first, second), errors);
         this.first = first;
         this.second = second;
     }
 
     @Override
-    List<NoteName> read(String text) {
-        String example = example("C G", "F A");
-        String plain = AnswerText.plain(text, "a row of notes", example);
-        return NOTHING.contains(plain.toLowerCase(Locale.ROOT)) ? List.of() : NoteReading.read(plain, example);
+    String what() {
+        return "a row of notes";
+    }
+
+    @Override
+    String example() {
+        return example("C G", "F A");
+    }
+
+    @Override
+    List<NoteName> read(String plain) {
+        return NOTHING.matcher(plain.replaceAll("\\s+", " ")).matches()
+                ? List.of()
+                : NoteReading.read(plain, example());
     }
 
     @Override
@@ -66,7 +77,7 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     }
 
     private static Set<Integer> keys(List<NoteName> notes) {
-        return new HashSet<>(Difference.keys(notes));
+        return new HashSet<>(NoteDifference.keys(notes));
     }
 
     /** Every black key under its other name. */
@@ -85,12 +96,17 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
 
     @Override
     Verdict accept(List<NoteName> given) {
-        return verdict(Grade.RIGHT, wanted().isEmpty() ? "Yes, none: " + sideBySide() : "Yes: " + sideBySide());
+        return verdict(
+                Grade.RIGHT,
+                wanted().isEmpty()
+                        ? Phrase.sentence("Yes, none: {0}", sideBySide(first, second))
+                        : Phrase.sentence("Yes: {0}", sideBySide(first, second)));
     }
 
-    private String sideBySide() {
-        return Say.chord(first) + " is " + Say.row(first.tones()) + ", " + Say.chord(second) + " is "
-                + Say.row(second.tones()) + ".";
+    /** Both chords with their notes, as a clause with its full stop. */
+    public static Phrase sideBySide(Chord first, Chord second) {
+        return Phrase.of(
+                "{0} is {1}, {2} is {3}.", first, Phrase.row(first.tones()), second, Phrase.row(second.tones()));
     }
 
     @Override
@@ -99,7 +115,8 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
-                    "The right keys on the piano, under other letters than the chords have them. Spell both.");
+                    Phrase.sentence(
+                            "The right keys on the piano, under other letters than the chords have them. Spell both."));
         }
         List<NoteName> strangers =
                 given.stream().filter(note -> !isShared(note)).toList();
@@ -115,17 +132,38 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
                 given.isEmpty() ? Grade.WRONG : Grade.NEARLY,
                 Misconception.MISSING_NOTE,
                 given.isEmpty()
-                        ? "They do share something. Spell " + Say.chord(first) + " and look for each of its notes in "
-                                + Say.chord(second) + "."
-                        : Say.areRight(given) + ", and there is more. Go on through " + Say.chord(first)
-                                + " note by note.");
+                        ? Phrase.sentence(
+                                "They do share something. Spell {0} and look for each of its notes in {1}.",
+                                first, second)
+                        : more(given, first));
+    }
+
+    /** {@code C is right, and there is more}. */
+    public static Phrase more(List<NoteName> given, Chord first) {
+        return Phrase.sentence(
+                "{0}, and there is more. Go on through {1} note by note.", NoteDifference.areRight(given), first);
     }
 
     private Verdict strange(List<NoteName> given, NoteName stranger) {
         Chord without = first.holds(stranger) ? second : first;
-        String message =
-                Say.chord(without) + " has no " + Say.note(stranger) + ": it is " + Say.row(without.tones()) + ".";
+        Phrase message = Phrase.sentence("{0} has no {1}: it is {2}.", without, stranger, Phrase.row(without.tones()));
         boolean rest = given.containsAll(wanted());
         return rest ? verdict(grade(given), Misconception.EXTRA_NOTE, message) : verdict(grade(given), message);
+    }
+
+    @Override
+    List<Phrase> helpFrom(List<NoteName> given) {
+        List<NoteName> shared = given.stream().filter(this::isShared).distinct().toList();
+        if (shared.isEmpty() || soundsRight(given)) {
+            return List.of();
+        }
+        Phrase right = Phrase.sentence("{0}.", NoteDifference.areRight(shared));
+        Phrase next = shared.containsAll(wanted())
+                ? Phrase.sentence("Not every other note of yours is in both.")
+                : Phrase.sentence("Go through {0} note by note.", first);
+        return List.of(
+                right.then(next),
+                Phrase.sentence("{0} is {1}.", first, Phrase.row(first.tones())),
+                Phrase.sentence("{0}", sideBySide(first, second)));
     }
 }

@@ -7,58 +7,74 @@ import monochord.practice.Verdict;
 
 /** Judges a name for something heard: whatever sounds the same is right, and a wrong one is held against it. */
 public final class EarRubric<A> extends Rubric<A> {
-    private final Sense<A> sense;
+    private final EarTask<A> task;
 
-    /** @param slips what ears that are not yet sure give */
-    public EarRubric(A wanted, Sense<A> sense, Supplier<List<A>> slips) {
+    /** @param errors what ears that are not yet sure give */
+    public EarRubric(A wanted, EarTask<A> task, Supplier<List<A>> errors) {
         super(
                 wanted,
-                () -> slips.get().stream()
-                        .flatMap(slip -> sense.misconception(slip).stream()
-                                .map(known -> new Slip<>(known, slip, () -> sense.contrast(slip))))
+                () -> errors.get().stream()
+                        .flatMap(error -> task.misconception(error).stream()
+                                .map(known -> new ModelledError<>(known, error, () -> task.contrast(error))))
                         .toList());
-        this.sense = sense;
+        this.task = task;
+    }
+
+    /** The ear has a reader of its own, for its answers are heard as well. */
+    @Override
+    A reading(String answer) {
+        return task.read(answer);
     }
 
     @Override
-    A read(String text) {
-        return sense.read(text);
+    A read(String plain) {
+        return task.read(plain);
+    }
+
+    @Override
+    String what() {
+        throw new UnsupportedOperationException("the ear's own reader says it");
+    }
+
+    @Override
+    String example() {
+        throw new UnsupportedOperationException("the ear's own reader says it");
     }
 
     @Override
     String write(A answer) {
-        return sense.write(answer);
+        return task.write(answer);
     }
 
     @Override
     boolean same(A one, A other) {
-        return sense.same(one, other);
+        return task.same(one, other);
     }
 
     @Override
     Verdict accept(A given) {
-        return verdict(Grade.RIGHT, sense.yes());
+        return verdict(Grade.RIGHT, task.yes());
     }
 
     @Override
     boolean isAlso(A given) {
-        return sense.soundsRight(given);
+        return task.soundsRight(given);
     }
 
     @Override
     Verdict acceptAlso(A given) {
-        return verdict(Grade.REMARK, sense.otherName(given));
+        return verdict(Grade.REMARK, task.otherName(given));
     }
 
     @Override
     Grade grade(A given) {
-        return sense.grade(given);
+        return task.grade(given);
     }
 
     @Override
     Verdict otherwise(A given) {
-        return sense.misconception(given)
-                .map(known -> verdict(grade(given), known, sense.contrast(given)))
-                .orElseGet(() -> verdict(grade(given), sense.contrast(given)));
+        return task.misconception(given)
+                .map(known -> verdict(grade(given), known, task.contrast(given)))
+                .orElseGet(() -> verdict(grade(given), task.contrast(given)));
     }
 }

@@ -6,28 +6,38 @@ import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
 import monochord.practice.reading.IntervalReading;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.note.Interval;
 import monochord.theory.note.Unreadable;
 
 /** Judges the name of an interval: {@code m3}, {@code minor third}, {@code min 3rd}. */
 public final class IntervalRubric extends Rubric<Interval> {
-    private final String way;
+    private final Phrase way;
 
     /** @param way a sentence that points the way and stops short of the name */
-    public IntervalRubric(Interval wanted, String way, Supplier<List<Slip<Interval>>> slips) {
-        super(wanted, slips);
+    public IntervalRubric(Interval wanted, Phrase way, Supplier<List<ModelledError<Interval>>> errors) {
+        super(wanted, errors);
         this.way = way;
     }
 
     @Override
-    Interval read(String text) {
-        String example = example("minor third", "P5");
-        String bare = IntervalReading.bare(text, example);
-        if (IntervalReading.isTritone(bare)) {
+    String what() {
+        return "an interval";
+    }
+
+    @Override
+    String example() {
+        return example("minor third", "P5");
+    }
+
+    @Override
+    Interval read(String plain) {
+        if (IntervalReading.isTritone(plain)) {
             throw Unreadable.because(
-                    text, 0, "one interval", "it may be an augmented fourth or a diminished fifth", example);
+                    plain, 0, "one interval", "it may be an augmented fourth or a diminished fifth", example());
         }
-        return IntervalReading.read(bare);
+        return IntervalReading.read(plain);
     }
 
     @Override
@@ -42,7 +52,9 @@ public final class IntervalRubric extends Rubric<Interval> {
 
     @Override
     Verdict accept(Interval given) {
-        return verdict(Grade.RIGHT, "Yes, " + Say.interval(given) + ": " + Say.halfSteps(given.semitones()) + ".");
+        return verdict(
+                Grade.RIGHT,
+                Phrase.sentence("Yes, {0}: {1}.", Phrase.one(given), MusicWords.halfStepsInWords(given.semitones())));
     }
 
     @Override
@@ -61,14 +73,18 @@ public final class IntervalRubric extends Rubric<Interval> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
-                    "It sounds like that, and the letters say otherwise. " + way);
+                    Phrase.sentence("It sounds like that, and the letters say otherwise.")
+                            .then(way));
         } else if (given.number() == wanted().number()) {
             return verdict(
                     Grade.NEARLY,
                     Misconception.WRONG_QUALITY,
-                    "The number is right. " + Say.interval(given).replaceFirst("^a", "A") + " would be "
-                            + Say.halfSteps(given.semitones()) + "; here there are " + Say.count(wanted().semitones())
-                            + ".");
+                    Phrase.sentence("The number is right.")
+                            .then(Phrase.sentence(
+                                    "{0} would be {1}; here there are {2}.",
+                                    Phrase.one(given),
+                                    MusicWords.halfStepsInWords(given.semitones()),
+                                    Phrase.number(wanted().semitones()))));
         }
         return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, way);
     }

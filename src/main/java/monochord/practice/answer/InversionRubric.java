@@ -2,65 +2,69 @@ package monochord.practice.answer;
 
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
+import monochord.practice.reading.DegreeReading;
+import monochord.practice.reading.NoteReading;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.note.NoteName;
+import monochord.theory.Key;
+import monochord.theory.note.Clause;
 import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
-/** Judges a chord named with its bass: {@code C/E}, or {@code C first inversion}. */
+/** Judges a chord named with its bass: {@code C/E}, {@code C first inversion}, or by its numeral in the key. */
 public final class InversionRubric extends Rubric<Chord> {
-    private static final String WHAT = "a chord with its bass";
-    private static final Pattern IN_WORDS =
-            Pattern.compile("(?i)(.*?)[ ,]*(?:in )?(root position|(first|1st|second|2nd|third|3rd) inversion)");
-    private static final Pattern OVER = Pattern.compile("(?i) +(?:over|with) +| */ *");
+    private final Key key;
 
-    /** @param chord with one of its own tones in the bass */
-    public InversionRubric(Chord chord, Supplier<List<Slip<Chord>>> slips) {
-        super(chord, slips);
+    /**
+     * @param chord with one of its own tones in the bass
+     * @param key in which a numeral is read
+     */
+    public InversionRubric(Chord chord, Key key, Supplier<List<ModelledError<Chord>>> errors) {
+        super(chord, errors);
+        this.key = key;
     }
 
     /** A slash chord that is not the answer. */
-    public static String exampleFor(Chord chord) {
+    public static Chord exampleFor(Chord chord) {
         Chord first = Chord.parse("F/A");
-        return (chord.equals(first) ? Chord.parse("G/B") : first).write(Signs.MUSIC);
+        return chord.equals(first) ? Chord.parse("G/B") : first;
     }
 
     @Override
-    Chord read(String text) {
-        String example = exampleFor(wanted());
-        String plain = AnswerText.plain(text, WHAT, example);
-        Matcher words = IN_WORDS.matcher(plain);
+    String what() {
+        return "a chord with its bass";
+    }
+
+    @Override
+    String example() {
+        return exampleFor(wanted()).write(Signs.ASCII);
+    }
+
+    @Override
+    Chord read(String plain) {
         try {
-            return words.matches()
-                    ? inverted(words)
-                    : ChordReading.symbol(OVER.matcher(plain).replaceFirst("/"));
+            return DegreeReading.isNumeral(plain)
+                    ? DegreeReading.read(plain, key).in(key)
+                    : ChordReading.symbol(plain);
         } catch (Unreadable unreadable) {
-            throw Unreadable.because(plain, 0, WHAT, "name the chord, and its lowest note behind a slash", example);
+            Clause why = Clause.of(
+                    isNotes(plain)
+                            ? "those are notes; name the chord, and its lowest note behind a slash"
+                            : "name the chord, and its lowest note behind a slash");
+            throw Unreadable.because(plain, 0, what(), why, example());
         }
     }
 
-    private static Chord inverted(Matcher words) {
-        Chord chord = ChordReading.symbol(words.group(1));
-        if (words.group(3) == null) {
-            return chord;
+    private boolean isNotes(String plain) {
+        try {
+            return NoteReading.read(plain, example()).size() > 1;
+        } catch (Unreadable unreadable) {
+            return false;
         }
-        int place = switch (words.group(3).charAt(0)) {
-            case 'f', 'F', '1' -> 1;
-            case 's', 'S', '2' -> 2;
-            default -> 3;
-        };
-        List<NoteName> tones = chord.tones();
-        if (place >= tones.size()) {
-            throw Unreadable.because(words.group(), 0, WHAT, "the chord has no such inversion", "F/A");
-        }
-        return chord.over(tones.get(place));
     }
 
     @Override
@@ -85,16 +89,15 @@ public final class InversionRubric extends Rubric<Chord> {
     Verdict acceptAlso(Chord given) {
         return verdict(
                 Grade.REMARK,
-                "Yes, " + Say.chord(given) + " has these notes. In thirds they stand on " + Say.note(wanted().root())
-                        + ": " + Say.chord(wanted()) + ".");
+                Phrase.sentence(
+                        "Yes, {0} has these notes. In thirds they stand on {1}: {2}.",
+                        given, wanted().root(), wanted()));
     }
 
     @Override
     Verdict accept(Chord given) {
         return verdict(
-                Grade.RIGHT,
-                "Yes: " + Say.chord(given) + ", " + Say.note(given.root()) + " with " + Say.note(given.bass())
-                        + " in the bass.");
+                Grade.RIGHT, Phrase.sentence("Yes: {0}, {1} with {2} in the bass.", given, given.root(), given.bass()));
     }
 
     @Override
@@ -105,19 +108,44 @@ public final class InversionRubric extends Rubric<Chord> {
 
     @Override
     boolean soundsRight(Chord given) {
-        return given.soundsLike(wanted());
+        return given.soundsLike(wanted()) && !given.root().equals(wanted().root());
     }
 
     @Override
     Verdict otherwise(Chord given) {
-        String thirds = "Stacked in thirds the notes are " + Say.row(wanted().tones()) + ".";
+        Phrase thirds = Phrase.sentence("Stacked in thirds the notes are {0}.", Phrase.row(wanted().tones()));
         if (soundsRight(given)) {
-            return verdict(Grade.NEARLY, Misconception.SPELLED_BY_SOUND, "The right keys under other names. " + thirds);
+            return verdict(
+                    Grade.NEARLY,
+                    Misconception.SPELLED_BY_SOUND,
+                    Phrase.sentence("The right keys under other names.").then(thirds));
         }
-        boolean root = given.root().equals(wanted().root());
-        return verdict(
-                grade(given),
-                root ? Misconception.WRONG_QUALITY : Misconception.WRONG_DEGREE,
-                (root ? "The root is right. " : Say.chord(given) + " has other notes. ") + thirds);
+        ChordDifference difference = ChordDifference.of(given, wanted());
+        return difference.isRootRight()
+                ? verdict(
+                        grade(given),
+                        difference.misconception(),
+                        Phrase.sentence("The root is right.").then(thirds))
+                : verdict(
+                        grade(given),
+                        Misconception.WRONG_DEGREE,
+                        Phrase.sentence("{0} has other notes.", given).then(thirds));
+    }
+
+    @Override
+    List<Phrase> helpFrom(Chord given) {
+        ChordDifference difference = ChordDifference.of(given, wanted());
+        if (!difference.isRootRight()) {
+            return List.of();
+        }
+        return difference.isKindRight()
+                ? List.of(
+                        Phrase.sentence("The chord is right. Look at the first note of the row."),
+                        Phrase.sentence("The row is read from the bass up."),
+                        Phrase.sentence("Behind the slash stands the note that comes first."))
+                : List.of(
+                        Phrase.sentence("The root is right. Count the notes of the row."),
+                        Phrase.sentence("Measure them from the root, one by one."),
+                        Phrase.sentence("Stacked in thirds they are {0}.", Phrase.row(wanted().tones())));
     }
 }

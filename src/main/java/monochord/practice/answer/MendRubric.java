@@ -7,37 +7,42 @@ import monochord.harmony.melody.NoteChange;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
+import monochord.text.Phrase;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Unreadable;
 
 /** Judges the note that a tune sings in place of one that clashes: the nearest, or another near one that fits. */
 public final class MendRubric extends Rubric<NoteName> {
 
     private final List<NoteName> fitting;
-    private final String reason;
-    private final String way;
+    private final Phrase reason;
+    private final Phrase way;
 
     /**
      * @param changes every near note that fits, the nearest first; not empty
      * @param reason one sentence or more that lead to the nearest
      */
-    public MendRubric(List<NoteChange> changes, String reason, String way, Supplier<List<Slip<NoteName>>> slips) {
-        super(changes.get(0).to().name(), slips);
+    public MendRubric(
+            List<NoteChange> changes, Phrase reason, Phrase way, Supplier<List<ModelledError<NoteName>>> errors) {
+        super(changes.get(0).to().name(), errors);
         this.fitting = changes.stream().map(change -> change.to().name()).toList();
         this.reason = reason;
         this.way = way;
     }
 
     @Override
-    NoteName read(String text) {
-        String example = example("F#", "Eb");
-        List<NoteName> notes = NoteReading.read(AnswerText.plain(text, "a note", example), example);
-        if (notes.size() > 1) {
-            throw Unreadable.because(text, 0, "a note", "one note is asked for, and several stand here", example);
-        }
-        return notes.get(0);
+    String what() {
+        return "a note";
+    }
+
+    @Override
+    String example() {
+        return example("F#", "Eb");
+    }
+
+    @Override
+    NoteName read(String plain) {
+        return NoteReading.one(plain, example());
     }
 
     @Override
@@ -57,14 +62,12 @@ public final class MendRubric extends Rubric<NoteName> {
 
     @Override
     Verdict accept(NoteName given) {
-        return verdict(Grade.RIGHT, "Yes: " + Say.note(given) + ". " + reason);
+        return verdict(Grade.RIGHT, Phrase.sentence("Yes: {0}.", given).then(reason));
     }
 
     @Override
     Verdict acceptAlso(NoteName given) {
-        return verdict(
-                Grade.REMARK,
-                "Yes, " + Say.note(given) + " fits too. " + Say.note(wanted()) + " is nearer to the tune.");
+        return verdict(Grade.REMARK, Phrase.sentence("Yes, {0} fits too. {1} is nearer to the tune.", given, wanted()));
     }
 
     @Override
@@ -83,7 +86,10 @@ public final class MendRubric extends Rubric<NoteName> {
                 ? verdict(
                         Grade.NEARLY,
                         Misconception.SPELLED_BY_SOUND,
-                        "That is the right key on the piano; over this chord it has another letter.")
-                : verdict(Grade.WRONG, Say.note(given) + " is not near, or it does not fit. " + way);
+                        Phrase.sentence("That is the right key on the piano; over this chord it has another letter."))
+                : verdict(
+                        Grade.WRONG,
+                        Phrase.sentence("{0} is not near, or it does not fit.", given)
+                                .then(way));
     }
 }

@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import monochord.harmony.motion.Motion;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
+import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 
 /** Judges the name of a motion: {@code contrary}, {@code similar motion}. */
@@ -21,24 +22,34 @@ public final class MotionRubric extends Rubric<Motion> {
             "parallel", Motion.PARALLEL,
             "still", Motion.STILL);
 
-    private final String reason;
-    private final String way;
+    private static final Pattern DECORATION = Pattern.compile("^\\s*(?:(?:in|by|a) +)?| *motion$");
+
+    private final Phrase reason;
+    private final Phrase way;
 
     /** @param reason one sentence or more that lead to the motion */
-    public MotionRubric(Motion wanted, String reason, String way, Supplier<List<Slip<Motion>>> slips) {
-        super(wanted, slips);
+    public MotionRubric(Motion wanted, Phrase reason, Phrase way, Supplier<List<ModelledError<Motion>>> errors) {
+        super(wanted, errors);
         this.reason = reason;
         this.way = way;
     }
 
     @Override
-    Motion read(String text) {
-        String example = example("contrary", "oblique");
-        String plain = AnswerText.plain(text, "a kind of motion", example).toLowerCase(Locale.ROOT);
-        Motion motion = NAMES.get(plain.replaceFirst("^(?:in|by|a) +", "").replaceFirst(" *motion$", ""));
+    String what() {
+        return "a kind of motion";
+    }
+
+    @Override
+    String example() {
+        return example("contrary", "oblique");
+    }
+
+    @Override
+    Motion read(String plain) {
+        String name = DECORATION.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("");
+        Motion motion = NAMES.get(name.strip());
         if (motion == null) {
-            throw Unreadable.because(
-                    plain, 0, "a kind of motion", "say contrary, oblique, similar, parallel or still", example);
+            throw Unreadable.because(plain, 0, what(), "say contrary, oblique, similar, parallel or still", example());
         }
         return motion;
     }
@@ -60,7 +71,7 @@ public final class MotionRubric extends Rubric<Motion> {
 
     @Override
     Verdict accept(Motion given) {
-        return verdict(Grade.RIGHT, "Yes. " + reason);
+        return verdict(Grade.RIGHT, Phrase.sentence("Yes.").then(reason));
     }
 
     @Override

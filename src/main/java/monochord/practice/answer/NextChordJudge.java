@@ -13,26 +13,32 @@ import monochord.practice.Judge;
 import monochord.practice.Misconception;
 import monochord.practice.Mistake;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.AnswerReading;
 import monochord.practice.reading.ChordReading;
+import monochord.practice.reading.DegreeReading;
 import monochord.practice.reading.Tones;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.ScaleKind;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /**
- * Judges which chord comes next: right if a rule leads there, right with a remark if it belongs to the key or its parallel
- * modes, wrong if it is the same chord again or has nothing to do with the key.
+ * Judges which chord comes next, by degrees: idiomatic where a rule leads there; possible, with a remark, if it belongs to
+ * the key or its parallel modes, and said to undo the colour where it does; nearly right if it is one of these under another
+ * spelling; wrong if it is the same chord again or has nothing to do with the key.
  */
 public final class NextChordJudge implements Judge {
     private static final String WHAT = "a chord symbol or a numeral";
-    private static final String LOOK = "Ask which of its tones wants to move, and where its root would fall.";
-    private static final String NUMERAL = "[b#♭♯]*[IViv]+.*";
+    private static final Phrase LOOK =
+            Phrase.sentence("Ask which of its tones wants to move, and where its root would fall.");
+    private static final int SAME_KEY = 12;
+    /** Reasons up to this weight of eight are no more than tones that stay. */
+    private static final int WEAK = 2;
 
     private final Numeral from;
     private final Key key;
@@ -52,23 +58,27 @@ public final class NextChordJudge implements Judge {
 
     @Override
     public Verdict judge(String answer) {
+        String example = expected().equals("Bb") ? "Eb" : "Bb";
         Chord given;
         try {
-            given = read(answer);
+            given = AnswerReading.read(answer, WHAT, example, plain -> read(plain, example));
         } catch (Unreadable unreadable) {
-            return new Verdict(Grade.UNREADABLE, null, unreadable.getMessage() + ".", expected());
+            return Verdict.unreadable(unreadable, expected());
         }
         if (isSameAgain(given)) {
-            return wrong(Misconception.STOOD_STILL, "That is " + Say.chord(from.in(key)) + " again. " + LOOK);
+            return wrong(
+                    Misconception.STOOD_STILL,
+                    Phrase.sentence("That is {0} again.", from.in(key)).then(LOOK));
         }
-        return way(given).map(way -> right(given, way)).orElseGet(() -> withoutRule(given));
+        return respelled(given)
+                .map(due -> spelledBySound(given, due))
+                .or(() -> way(given).filter(way -> !isUndoing(way, given)).map(way -> right(given, way)))
+                .orElseGet(() -> withoutRule(given));
     }
 
-    private Chord read(String text) {
-        String example = expected().equals("Bb") ? "Eb" : "Bb";
-        String plain = AnswerText.plain(text, WHAT, example);
-        if (plain.matches(NUMERAL)) {
-            return Numeral.parse(plain.replace(" ", "")).in(key);
+    private Chord read(String plain, String example) {
+        if (DegreeReading.isNumeral(plain)) {
+            return DegreeReading.read(plain, key).in(key);
         }
         Tones tones = ChordReading.read(plain, example);
         return tones.symbol() != null ? tones.symbol() : ofNotes(tones.notes(), plain, example);
@@ -97,47 +107,100 @@ public final class NextChordJudge implements Judge {
 
     /** The way to this chord, by itself or by its triad in root position. */
     private Optional<Continuation> way(Chord given) {
-        Chord plain = given.over(given.root());
-        return known(plain)
-                .or(() -> known(new Chord(given.root(), given.kind().triad())))
-                .or(() -> Continuations.way(from, Numeral.of(plain, key), key, SongCounts.NONE));
+        return known(given)
+                .or(() -> Continuations.way(from, Numeral.of(given.over(given.root()), key), key, SongCounts.NONE));
     }
 
-    private Optional<Continuation> known(Chord chord) {
-        return ways.stream().filter(way -> way.chord().equals(chord)).findFirst();
+    private Optional<Continuation> known(Chord given) {
+        Chord triad = new Chord(given.root(), given.kind().triad());
+        return known(given.over(given.root()), triad);
+    }
+
+    private Optional<Continuation> known(Chord whole, Chord triad) {
+        return ways.stream()
+                .filter(way -> way.chord().equals(whole))
+                .findFirst()
+                .or(() -> ways.stream().filter(way -> way.chord().equals(triad)).findFirst());
+    }
+
+    /** The same keys under the name that this place gives them, where the answer has another. */
+    private Optional<Chord> respelled(Chord given) {
+        if (known(given).isPresent() || isRelated(given)) {
+            return Optional.empty();
+        }
+        return Stream.of(SAME_KEY, -SAME_KEY)
+                .map(away -> given.plus(Interval.simple(away)))
+                .filter(this::belongs)
+                .findFirst();
+    }
+
+    private boolean belongs(Chord chord) {
+        return known(chord).isPresent()
+                || key.isOwn(chord)
+                || Borrowing.borrowedFrom(chord, key).stream()
+                        .anyMatch(source -> !source.kind().equals(ScaleKind.LOCRIAN));
+    }
+
+    private boolean isRelated(Chord chord) {
+        return key.isOwn(chord) || !Borrowing.borrowedFrom(chord, key).isEmpty();
+    }
+
+    private Verdict spelledBySound(Chord given, Chord due) {
+        return Verdict.of(
+                Grade.NEARLY,
+                Misconception.SPELLED_BY_SOUND,
+                Phrase.sentence(
+                        "The right keys under another name: in {0} that root is some kind of {1}, not {2}.",
+                        key, NoteName.of(due.root().letter(), 0), given.root()),
+                expected());
     }
 
     private Verdict right(Chord given, Continuation way) {
-        String why = way.reason().toString();
-        String said = "Yes, " + Say.chord(given) + ", " + Numeral.of(given, key).write(Signs.MUSIC) + ". "
-                + Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".";
-        return new Verdict(Grade.RIGHT, null, said, expected());
+        return Verdict.of(
+                Grade.RIGHT,
+                null,
+                Phrase.sentence("Yes, {0}, {1}.", given, Numeral.of(given, key))
+                        .then(Phrase.sentence("{0}.", way.reason())),
+                expected());
     }
 
     private Verdict withoutRule(Chord given) {
-        boolean related =
-                key.isOwn(given) || !Borrowing.borrowedFrom(given, key).isEmpty();
-        if (related) {
-            return new Verdict(
-                    Grade.REMARK,
-                    null,
-                    "It can be done: " + Say.chord(given) + " lies in a scale on " + Say.note(key.tonic())
-                            + ". Nothing pulls there. " + offer(),
-                    expected());
+        if (!isRelated(given)) {
+            return wrong(
+                    Misconception.WRONG_KEY,
+                    Phrase.sentence("{0} belongs neither to {1} nor to a scale on the same tonic.", given, key)
+                            .then(LOOK));
         }
-        return wrong(
-                Misconception.WRONG_KEY,
-                Say.chord(given) + " belongs neither to " + Say.key(key) + " nor to a scale on the same tonic. "
-                        + LOOK);
+        Phrase possible = undone(given)
+                .map(note -> Phrase.sentence(
+                        "It can be done, but {0} takes back what {1} has just coloured.", note, from.in(key)))
+                .orElseGet(() -> Phrase.sentence(
+                        "It can be done: {0} lies in a scale on {1}. Nothing pulls there.", given, key.tonic()));
+        return Verdict.of(Grade.REMARK, null, possible.then(offer()), expected());
     }
 
-    private Verdict wrong(Misconception misconception, String message) {
-        return new Verdict(Grade.WRONG, misconception.id(), message, expected());
+    /** Whether nothing but a weak reason leads to a chord that takes back what the one before has coloured. */
+    private boolean isUndoing(Continuation way, Chord given) {
+        return way.weight() <= WEAK && undone(given).isPresent();
     }
 
-    private String offer() {
+    /** The note of the answer that puts the key's own note back where the chord before it had altered it. */
+    private Optional<NoteName> undone(Chord given) {
+        List<NoteName> coloured =
+                from.in(key).tones().stream().filter(tone -> !key.holds(tone)).toList();
+        return given.tones().stream()
+                .filter(tone ->
+                        coloured.stream().anyMatch(other -> other.letter() == tone.letter() && !other.equals(tone)))
+                .findFirst();
+    }
+
+    private Verdict wrong(Misconception misconception, Phrase said) {
+        return Verdict.of(Grade.WRONG, misconception, said, expected());
+    }
+
+    private Phrase offer() {
         Continuation best = ways.get(0);
-        return "Stronger is " + Say.chord(best.chord()) + " (" + best.reason() + ").";
+        return Phrase.sentence("Stronger is {0} ({1}).", best.chord(), best.reason());
     }
 
     @Override
@@ -152,7 +215,8 @@ public final class NextChordJudge implements Judge {
     }
 
     private void add(List<Mistake> mistakes, Misconception misconception, Chord answer) {
-        boolean led = judge(answer.toString()).grade().isRight();
+        Verdict verdict = judge(answer.toString());
+        boolean led = verdict.grade().isRight() || !misconception.id().equals(verdict.misconception());
         boolean known = mistakes.stream().anyMatch(mistake -> mistake.answer().equals(answer.toString()));
         if (!led && !known) {
             mistakes.add(new Mistake(misconception, answer.toString()));

@@ -6,34 +6,38 @@ import java.util.function.Supplier;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.NoteReading;
+import monochord.text.Phrase;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Unreadable;
 
 /** Judges a single note. */
 public final class NoteRubric extends Rubric<NoteName> {
     private final NoteName from;
-    private final String way;
+    private final Phrase way;
 
     /**
      * @param from the note it is counted from
      * @param way a sentence that points the way and stops short of the note
      */
-    public NoteRubric(NoteName wanted, NoteName from, String way, Supplier<List<Slip<NoteName>>> slips) {
-        super(wanted, slips);
+    public NoteRubric(NoteName wanted, NoteName from, Phrase way, Supplier<List<ModelledError<NoteName>>> errors) {
+        super(wanted, errors);
         this.from = from;
         this.way = way;
     }
 
     @Override
-    NoteName read(String text) {
-        String example = example("F#", "Eb");
-        List<NoteName> notes = NoteReading.read(AnswerText.plain(text, "a note", example), example);
-        if (notes.size() > 1) {
-            throw Unreadable.because(text, 0, "a note", "one note is asked for, and several stand here", example);
-        }
-        return notes.get(0);
+    String what() {
+        return "a note";
+    }
+
+    @Override
+    String example() {
+        return example("F#", "Eb");
+    }
+
+    @Override
+    NoteName read(String plain) {
+        return NoteReading.one(plain, example());
     }
 
     @Override
@@ -48,7 +52,7 @@ public final class NoteRubric extends Rubric<NoteName> {
 
     @Override
     Verdict accept(NoteName given) {
-        return verdict(Grade.RIGHT, "Yes: " + Say.note(given) + ".");
+        return verdict(Grade.RIGHT, Phrase.sentence("Yes: {0}.", given));
     }
 
     /** The black key's other name, or the plain name of a white one. */
@@ -77,21 +81,43 @@ public final class NoteRubric extends Rubric<NoteName> {
             return verdict(
                     Grade.NEARLY,
                     Misconception.SPELLED_BY_SOUND,
-                    "The right key on the piano, under the wrong letter: some kind of " + wanted().letter() + " is due."
-                            + chart(given));
+                    Phrase.sentence(
+                                    "The right key on the piano, under the wrong letter: some kind of {0} is due.",
+                                    NoteName.of(wanted().letter(), 0))
+                            .then(chart(given)));
         } else if (given.letter() == wanted().letter()) {
-            return verdict(Grade.NEARLY, Misconception.WRONG_QUALITY, "The letter is right. " + distance(given));
+            return verdict(
+                    Grade.NEARLY,
+                    Misconception.WRONG_QUALITY,
+                    Phrase.sentence("The letter is right.").then(distance(given)));
         }
         return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, way);
     }
 
-    private String chart(NoteName given) {
+    private Phrase chart(NoteName given) {
         boolean farFetched = given.alteration() == 0 && given.equals(wanted().simplest());
-        return farFetched ? " A chart may print " + Say.note(given) + "; spelled out, the letter stays." : "";
+        return farFetched
+                ? Phrase.sentence("A chart may print {0}; spelled out, the letter stays.", given)
+                : Phrase.NOTHING;
     }
 
-    private String distance(NoteName given) {
-        return "From " + Say.note(from) + " up to " + Say.note(given) + " is " + Say.interval(from.to(given))
-                + ": count the half steps again.";
+    private Phrase distance(NoteName given) {
+        return Phrase.sentence(
+                "From {0} up to {1} is {2}: count the half steps again.", from, given, Phrase.one(from.to(given)));
+    }
+
+    @Override
+    List<Phrase> helpFrom(NoteName given) {
+        boolean letter = given.letter() == wanted().letter();
+        if (!letter || soundsRight(given)) {
+            return List.of();
+        }
+        boolean high = given.alteration() > wanted().alteration();
+        return List.of(
+                Phrase.sentence("The letter is right. Now the half steps."),
+                distance(given),
+                high
+                        ? Phrase.sentence("{0} lies too high; the letter stays.", given)
+                        : Phrase.sentence("{0} lies too low; the letter stays.", given));
     }
 }

@@ -8,119 +8,150 @@ import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
 import monochord.practice.reading.ChordReading;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
-import monochord.theory.TriadQuality;
+import monochord.theory.ChordKind;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
 /** Judges a quality, in words ({@code minor}) or signs ({@code m}, {@code -}, {@code °}), or as the chord's own symbol. */
-public final class QualityRubric extends Rubric<TriadQuality> {
-    private static final Map<String, TriadQuality> SIGNS = Map.of(
+public final class QualityRubric extends Rubric<ChordKind> {
+    private static final Map<String, ChordKind> SIGNS = Map.of(
             "M",
-            TriadQuality.MAJOR,
+            ChordKind.MAJOR,
             "m",
-            TriadQuality.MINOR,
+            ChordKind.MINOR,
             "-",
-            TriadQuality.MINOR,
+            ChordKind.MINOR,
             "+",
-            TriadQuality.AUGMENTED,
+            ChordKind.AUGMENTED,
             "°",
-            TriadQuality.DIMINISHED,
+            ChordKind.DIMINISHED,
             "º",
-            TriadQuality.DIMINISHED,
+            ChordKind.DIMINISHED,
             "o",
-            TriadQuality.DIMINISHED);
-    private static final Map<String, TriadQuality> WORDS = Map.of(
+            ChordKind.DIMINISHED,
+            "ø",
+            ChordKind.HALF_DIMINISHED);
+    private static final Map<String, ChordKind> WORDS = Map.of(
             "major",
-            TriadQuality.MAJOR,
+            ChordKind.MAJOR,
             "maj",
-            TriadQuality.MAJOR,
+            ChordKind.MAJOR,
             "minor",
-            TriadQuality.MINOR,
+            ChordKind.MINOR,
             "min",
-            TriadQuality.MINOR,
+            ChordKind.MINOR,
             "diminished",
-            TriadQuality.DIMINISHED,
+            ChordKind.DIMINISHED,
             "dim",
-            TriadQuality.DIMINISHED,
+            ChordKind.DIMINISHED,
             "augmented",
-            TriadQuality.AUGMENTED,
+            ChordKind.AUGMENTED,
             "aug",
-            TriadQuality.AUGMENTED);
+            ChordKind.AUGMENTED,
+            "half-diminished",
+            ChordKind.HALF_DIMINISHED,
+            "half diminished",
+            ChordKind.HALF_DIMINISHED);
     private static final Pattern DECORATION = Pattern.compile("(?i)^an? +(?=[a-z]{3})|[ -]*(?:chord|triad)\\.?$|\\.$");
-    private static final String WHAT = "a quality";
     private static final String EXAMPLE = "major, minor, diminished or augmented";
 
     private final Chord chord;
     private final Chord alternative;
-    private final String way;
+    private final Phrase way;
 
     /**
      * @param alternative a chord on the same degree that is as customary in this key, or null
      * @param way one sentence or more that point the way and stop short of the quality
      */
-    public QualityRubric(Chord chord, Chord alternative, String way, Supplier<List<Slip<TriadQuality>>> slips) {
-        super(chord.kind().quality(), slips);
+    public QualityRubric(Chord chord, Chord alternative, Phrase way, Supplier<List<ModelledError<ChordKind>>> errors) {
+        super(chord.kind(), errors);
         this.chord = chord;
         this.alternative = alternative;
         this.way = way;
     }
 
     @Override
-    TriadQuality read(String text) {
-        String plain = AnswerText.plain(text, WHAT, EXAMPLE);
-        String bare = DECORATION.matcher(plain).replaceAll("").strip();
-        TriadQuality bySign = SIGNS.get(bare);
-        TriadQuality byWord = WORDS.get(bare.toLowerCase(Locale.ROOT));
-        return bySign != null ? bySign : byWord != null ? byWord : ofChord(text, bare);
+    String what() {
+        return "a quality";
     }
 
-    private TriadQuality ofChord(String text, String bare) {
+    @Override
+    String example() {
+        return EXAMPLE;
+    }
+
+    @Override
+    ChordKind read(String plain) {
+        String bare = DECORATION.matcher(plain).replaceAll("").strip();
+        ChordKind bySign = SIGNS.get(bare);
+        ChordKind byWord = bySign != null ? bySign : WORDS.get(bare.toLowerCase(Locale.ROOT));
+        return byWord != null ? byWord : ofChord(plain, bare);
+    }
+
+    private ChordKind ofChord(String plain, String bare) {
         Chord given;
         try {
             given = ChordReading.symbol(bare);
         } catch (Unreadable unreadable) {
-            throw Unreadable.because(text, 0, WHAT, "one word is enough", EXAMPLE);
+            throw Unreadable.because(plain, 0, what(), "one word is enough", EXAMPLE);
         }
         if (!given.root().equals(chord.root())) {
-            throw Unreadable.because(text, 0, WHAT, Clause.of("the chord here stands on {0}", chord.root()), EXAMPLE);
+            throw Unreadable.because(
+                    plain, 0, what(), Clause.of("the chord here stands on {0}", chord.root()), EXAMPLE);
         }
-        return given.kind().quality();
+        return given.kind();
+    }
+
+    private static boolean isTriad(ChordKind kind) {
+        return kind.equals(kind.triad());
+    }
+
+    private static Phrase say(ChordKind triad) {
+        return MusicWords.quality(triad.quality());
     }
 
     @Override
-    String write(TriadQuality answer) {
-        return answer.toString();
+    String write(ChordKind answer) {
+        return answer.quality().toString();
     }
 
     @Override
-    boolean same(TriadQuality one, TriadQuality other) {
-        return one == other;
+    boolean same(ChordKind one, ChordKind other) {
+        return one.equals(other);
     }
 
     @Override
-    Verdict accept(TriadQuality given) {
-        return verdict(Grade.RIGHT, "Yes, " + given + ": " + Say.row(chord.tones()) + ".");
+    Verdict accept(ChordKind given) {
+        return verdict(Grade.RIGHT, Phrase.sentence("Yes, {0}: {1}.", say(given), Phrase.row(chord.tones())));
     }
 
     @Override
-    boolean isAlso(TriadQuality given) {
-        return alternative != null && alternative.kind().quality() == given;
+    boolean isAlso(ChordKind given) {
+        return alternative != null && alternative.kind().equals(given);
     }
 
     @Override
-    Verdict acceptAlso(TriadQuality given) {
-        return verdict(
-                Grade.REMARK,
-                "Yes, " + given + " as in " + Say.row(alternative.tones()) + ". In minor the "
-                        + (chord.kind().quality() == TriadQuality.DIMINISHED ? "other" : "more usual")
-                        + " form is " + chord.kind().quality() + ", " + Say.row(chord.tones()) + ".");
+    Verdict acceptAlso(ChordKind given) {
+        Phrase yes = Phrase.sentence("Yes, {0} as in {1}.", say(given), Phrase.row(alternative.tones()));
+        Phrase usual = chord.kind().equals(ChordKind.DIMINISHED)
+                ? Phrase.sentence("In minor the other form is {0}, {1}.", say(chord.kind()), Phrase.row(chord.tones()))
+                : Phrase.sentence(
+                        "In minor the more usual form is {0}, {1}.", say(chord.kind()), Phrase.row(chord.tones()));
+        return verdict(Grade.REMARK, yes.then(usual));
     }
 
     @Override
-    Verdict otherwise(TriadQuality given) {
+    Verdict otherwise(ChordKind given) {
+        if (!isTriad(given) && given.triad().equals(chord.kind())) {
+            return verdict(
+                    Grade.NEARLY,
+                    Misconception.EXTRA_NOTE,
+                    Phrase.sentence("That names a chord with a seventh. Here the triad alone is asked."));
+        }
         return verdict(Grade.WRONG, Misconception.WRONG_QUALITY, way);
     }
 }

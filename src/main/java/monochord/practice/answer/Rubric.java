@@ -9,6 +9,8 @@ import monochord.practice.Judge;
 import monochord.practice.Misconception;
 import monochord.practice.Mistake;
 import monochord.practice.Verdict;
+import monochord.practice.reading.AnswerReading;
+import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -19,20 +21,29 @@ import monochord.theory.note.Unreadable;
  */
 abstract class Rubric<A> implements Judge {
     private final A wanted;
-    private final Supplier<List<Slip<A>>> slips;
+    private final Supplier<List<ModelledError<A>>> errors;
 
-    /** @param slips worked out only when an answer is not right */
-    Rubric(A wanted, Supplier<List<Slip<A>>> slips) {
+    /** @param errors worked out only when an answer is not right */
+    Rubric(A wanted, Supplier<List<ModelledError<A>>> errors) {
         this.wanted = wanted;
-        this.slips = slips;
+        this.errors = errors;
     }
 
     final A wanted() {
         return wanted;
     }
 
-    /** @throws Unreadable if the text is not an answer of this kind */
-    abstract A read(String text);
+    /** What is to be read, with its article: {@code a row of notes}. */
+    abstract String what();
+
+    /** An answer of this kind that is not the right one. */
+    abstract String example();
+
+    /**
+     * @param plain the answer without the talk around it
+     * @throws Unreadable if it is not an answer of this kind
+     */
+    abstract A read(String plain);
 
     abstract String write(A answer);
 
@@ -43,8 +54,8 @@ abstract class Rubric<A> implements Judge {
     abstract Verdict accept(A given);
 
     /** Whether a wrong answer is what a wrong procedure gives. */
-    boolean fits(A given, A slip) {
-        return same(given, slip);
+    boolean fits(A given, A error) {
+        return same(given, error);
     }
 
     /** Whether the answer is another customary one, so that it is right with a remark. */
@@ -65,13 +76,18 @@ abstract class Rubric<A> implements Judge {
         return Optional.empty();
     }
 
+    /** @throws Unreadable if the text is not an answer of this kind */
+    A reading(String answer) {
+        return AnswerReading.read(answer, what(), example(), this::read);
+    }
+
     @Override
     public final Verdict judge(String answer) {
         A given;
         try {
-            given = read(answer);
+            given = reading(answer);
         } catch (Unreadable unreadable) {
-            return verdict(Grade.UNREADABLE, unreadable.getMessage() + ".");
+            return Verdict.unreadable(unreadable, expected());
         }
         return same(given, wanted) ? accept(given) : isAlso(given) ? acceptAlso(given) : diagnose(given);
     }
@@ -80,12 +96,28 @@ abstract class Rubric<A> implements Judge {
         if (soundsRight(given)) {
             return otherwise(given);
         }
-        for (Slip<A> slip : slips.get()) {
-            if (fits(given, slip.answer())) {
-                return verdict(grade(given), slip.misconception(), slip.said().get());
+        for (ModelledError<A> error : errors.get()) {
+            if (fits(given, error.answer())) {
+                return verdict(grade(given), error.misconception(), error.said().get());
             }
         }
         return otherwise(given);
+    }
+
+    @Override
+    public final List<Phrase> help(String answer) {
+        A given;
+        try {
+            given = reading(answer);
+        } catch (Unreadable unreadable) {
+            return List.of();
+        }
+        return isRight(given) ? List.of() : helpFrom(given);
+    }
+
+    /** How to go on from a wrong answer, narrower each time; nothing where the question's own hints serve. */
+    List<Phrase> helpFrom(A given) {
+        return List.of();
     }
 
     /** Whether a wrong answer has the right keys of the keyboard, so that only its spelling is to be talked about. */
@@ -102,13 +134,13 @@ abstract class Rubric<A> implements Judge {
         return same(answer, wanted) || isAlso(answer);
     }
 
-    /** The slips that lead to something wrong, the likeliest where several lead to the same. */
-    private List<Slip<A>> differing() {
-        List<Slip<A>> differing = new ArrayList<>();
-        for (Slip<A> slip : slips.get()) {
-            boolean known = differing.stream().anyMatch(other -> fits(slip.answer(), other.answer()));
-            if (!known && !isRight(slip.answer()) && !soundsRight(slip.answer())) {
-                differing.add(slip);
+    /** The errors that lead to something wrong, the likeliest where several lead to the same. */
+    private List<ModelledError<A>> differing() {
+        List<ModelledError<A>> differing = new ArrayList<>();
+        for (ModelledError<A> error : errors.get()) {
+            boolean known = differing.stream().anyMatch(other -> fits(error.answer(), other.answer()));
+            if (!known && !isRight(error.answer()) && !soundsRight(error.answer())) {
+                differing.add(error);
             }
         }
         return differing;
@@ -122,23 +154,19 @@ abstract class Rubric<A> implements Judge {
     @Override
     public final List<Mistake> mistakes() {
         List<Mistake> mistakes = new ArrayList<>();
-        differing().forEach(slip -> mistakes.add(new Mistake(slip.misconception(), write(slip.answer()))));
+        differing().forEach(error -> mistakes.add(new Mistake(error.misconception(), write(error.answer()))));
         bySound()
                 .filter(respelled -> !isRight(respelled))
                 .ifPresent(respelled -> mistakes.add(new Mistake(Misconception.SPELLED_BY_SOUND, write(respelled))));
         return mistakes;
     }
 
-    final Verdict verdict(Grade grade, String message) {
-        return new Verdict(grade, null, opening(grade) + message, expected());
+    final Verdict verdict(Grade grade, Phrase said) {
+        return Verdict.of(grade, null, said, expected());
     }
 
-    final Verdict verdict(Grade grade, Misconception misconception, String message) {
-        return new Verdict(grade, misconception.id(), opening(grade) + message, expected());
-    }
-
-    private static String opening(Grade grade) {
-        return grade == Grade.NEARLY ? "Nearly. " : "";
+    final Verdict verdict(Grade grade, Misconception misconception, Phrase said) {
+        return Verdict.of(grade, misconception, said, expected());
     }
 
     /** The first example that is not the answer. */

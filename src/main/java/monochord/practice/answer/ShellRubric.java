@@ -29,15 +29,15 @@ public record ShellRubric(Chord chord, VoicingRubric voicing) implements Judge {
         Voicing given = voicing.read(answer);
         NoteName fifth = chord.root().plus(Interval.PERFECT_FIFTH);
         if (given.pitches().stream().anyMatch(pitch -> pitch.name().equals(fifth))) {
-            return nearly(Phrase.sentence("Nearly. {0} is the fifth, and a shell leaves it out.", fifth));
+            return nearly(Phrase.sentence("{0} is the fifth, and a shell leaves it out.", fifth));
         }
         return given.pitches().size() > MOST
-                ? nearly(Phrase.sentence("Nearly. For a shell that is too full: four notes are the most."))
+                ? nearly(Phrase.sentence("For a shell that is too full: four notes are the most."))
                 : verdict;
     }
 
     private Verdict nearly(Phrase message) {
-        return new Verdict(Grade.NEARLY, Misconception.EXTRA_NOTE.id(), message.toString(), expected());
+        return Verdict.of(Grade.NEARLY, Misconception.EXTRA_NOTE, message, expected());
     }
 
     @Override

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Scale;
@@ -17,33 +17,41 @@ import monochord.theory.note.Unreadable;
 
 /** Judges the scale a borrowed chord comes from: {@code C minor}, {@code the parallel minor}, {@code mixolydian}. */
 public final class SourceRubric extends Rubric<Scale> {
-    private static final Pattern DECORATION = Pattern.compile("(?i)^from +| +(?:scale|mode|key)$");
-    private static final String WHAT = "a scale";
+    private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key)$");
 
     private final Chord chord;
     private final Key key;
     private final List<Scale> sources;
 
     /** @param sources the scales that hold the chord, nearest first; not empty */
-    public SourceRubric(Chord chord, Key key, List<Scale> sources, Supplier<List<Slip<Scale>>> slips) {
-        super(sources.get(0), slips);
+    public SourceRubric(Chord chord, Key key, List<Scale> sources, Supplier<List<ModelledError<Scale>>> errors) {
+        super(sources.get(0), errors);
         this.chord = chord;
         this.key = key;
         this.sources = sources;
     }
 
     @Override
-    Scale read(String text) {
-        String example = "dorian";
-        String plain = DECORATION.matcher(AnswerText.plain(text, WHAT, example)).replaceAll("");
-        String name = plain.toLowerCase(Locale.ROOT);
+    String what() {
+        return "a scale";
+    }
+
+    @Override
+    String example() {
+        return "dorian";
+    }
+
+    @Override
+    Scale read(String plain) {
+        String bare = DECORATION.matcher(plain).replaceAll("").strip();
+        String name = bare.toLowerCase(Locale.ROOT);
         return switch (name) {
             case "parallel minor", "parallel" ->
                 new Scale(key.tonic(), key.parallel().scale().kind());
             case "parallel major" -> new Scale(key.tonic(), ScaleKind.MAJOR);
             case "relative minor", "relative major", "relative" ->
                 key.relative().scale();
-            default -> named(plain, name);
+            default -> named(bare, name);
         };
     }
 
@@ -68,7 +76,7 @@ public final class SourceRubric extends Rubric<Scale> {
             return Key.parse(plain).scale();
         } catch (Unreadable unreadable) {
             throw Unreadable.because(
-                    plain, 0, WHAT, "say minor, mixolydian or another, with its tonic or without", "dorian");
+                    plain, 0, "a scale", "say minor, mixolydian or another, with its tonic or without", "dorian");
         }
     }
 
@@ -89,15 +97,16 @@ public final class SourceRubric extends Rubric<Scale> {
 
     @Override
     Verdict accept(Scale given) {
-        return verdict(Grade.RIGHT, "Yes, " + Say.scale(given) + ": it holds " + Say.list(chord.tones()) + ".");
+        return verdict(Grade.RIGHT, Phrase.sentence("Yes, {0}: it holds {1}.", given, Phrase.list(chord.tones())));
     }
 
     @Override
     Verdict acceptAlso(Scale given) {
         return verdict(
                 Grade.REMARK,
-                "Yes, " + Say.scale(given) + " holds it too. " + Say.scale(wanted())
-                        + " is nearer: it changes fewer degrees of " + Say.key(key) + ".");
+                Phrase.sentence(
+                        "Yes, {0} holds it too. {1} is nearer: it changes fewer degrees of {2}.",
+                        given, wanted(), key));
     }
 
     @Override
@@ -105,12 +114,12 @@ public final class SourceRubric extends Rubric<Scale> {
         List<NoteName> strange =
                 chord.tones().stream().filter(tone -> !given.holds(tone)).toList();
         boolean otherTonic = !given.tonic().equals(key.tonic());
-        String why = otherTonic
-                ? "A parallel scale stands on the same tonic, " + Say.note(key.tonic()) + "."
-                : Say.scale(given) + " has no " + Say.list(strange) + ".";
+        Phrase why = otherTonic
+                ? Phrase.sentence("A parallel scale stands on the same tonic, {0}.", key.tonic())
+                : Phrase.sentence("{0} has no {1}.", given, Phrase.list(strange));
         return verdict(
                 Grade.WRONG,
                 otherTonic ? Misconception.WRONG_KEY : Misconception.WRONG_SOURCE,
-                why + " Look for the scale that holds " + Say.list(chord.tones()) + ".");
+                why.then(Phrase.sentence("Look for the scale that holds {0}.", Phrase.list(chord.tones()))));
     }
 }

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import monochord.harmony.melody.Standing;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
+import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 
 /** Judges how a note stands over a chord: {@code chord tone}, {@code colour}, {@code suspension}, {@code clash}. */
@@ -17,36 +17,48 @@ public final class StandingRubric extends Rubric<Standing> {
             Map.entry("chord tone", Standing.CHORD_TONE),
             Map.entry("chordtone", Standing.CHORD_TONE),
             Map.entry("tone of chord", Standing.CHORD_TONE),
+            Map.entry("chord note", Standing.CHORD_TONE),
+            Map.entry("chord", Standing.CHORD_TONE),
+            Map.entry("part of chord", Standing.CHORD_TONE),
+            Map.entry("in chord", Standing.CHORD_TONE),
             Map.entry("colour", Standing.COLOUR),
             Map.entry("color", Standing.COLOUR),
             Map.entry("tension", Standing.COLOUR),
             Map.entry("suspension", Standing.SUSPENSION_ONLY),
+            Map.entry("suspended", Standing.SUSPENSION_ONLY),
+            Map.entry("sus", Standing.SUSPENSION_ONLY),
             Map.entry("clash", Standing.CLASH),
             Map.entry("clashes", Standing.CLASH));
-    private static final Pattern DECORATION = Pattern.compile("(?i)^(?:an?|it|only as an?) +|[.]$");
+    private static final Pattern DECORATION = Pattern.compile("^\\s*(?:an?|it|only as an?) +");
     private static final Pattern SPACES = Pattern.compile("[ -]+");
 
-    private final String reason;
-    private final String way;
+    private final Phrase reason;
+    private final Phrase way;
 
     /** @param reason one sentence or more that lead to the answer */
-    public StandingRubric(Standing wanted, String reason, String way, Supplier<List<Slip<Standing>>> slips) {
-        super(wanted, slips);
+    public StandingRubric(Standing wanted, Phrase reason, Phrase way, Supplier<List<ModelledError<Standing>>> errors) {
+        super(wanted, errors);
         this.reason = reason;
         this.way = way;
     }
 
     @Override
-    Standing read(String text) {
-        String example = example("colour", "clash");
-        String what = "a way to stand over a chord";
-        String plain = AnswerText.plain(text, what, example).toLowerCase(Locale.ROOT);
-        String name = SPACES.matcher(DECORATION.matcher(plain).replaceAll(""))
-                .replaceAll(" ")
-                .strip();
+    String what() {
+        return "a way to stand over a chord";
+    }
+
+    @Override
+    String example() {
+        return example("colour", "clash");
+    }
+
+    @Override
+    Standing read(String plain) {
+        String bare = DECORATION.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("");
+        String name = SPACES.matcher(bare).replaceAll(" ").strip();
         Standing standing = NAMES.get(name);
         if (standing == null) {
-            throw Unreadable.because(plain, 0, what, "say chord tone, colour, suspension or clash", example);
+            throw Unreadable.because(plain, 0, what(), "say chord tone, colour, suspension or clash", example());
         }
         return standing;
     }
@@ -68,7 +80,7 @@ public final class StandingRubric extends Rubric<Standing> {
 
     @Override
     Verdict accept(Standing given) {
-        return verdict(Grade.RIGHT, "Yes. " + reason);
+        return verdict(Grade.RIGHT, Phrase.sentence("Yes.").then(reason));
     }
 
     @Override

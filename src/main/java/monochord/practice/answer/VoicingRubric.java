@@ -3,7 +3,6 @@ package monochord.practice.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.voicing.BrokenRule;
 import monochord.harmony.voicing.Reach;
@@ -15,12 +14,13 @@ import monochord.practice.Judge;
 import monochord.practice.Misconception;
 import monochord.practice.Mistake;
 import monochord.practice.Verdict;
-import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.AnswerReading;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** Judges a voicing for two hands: any that keeps the rules is right, else the first rule that is broken is named. */
@@ -31,18 +31,19 @@ public final class VoicingRubric implements Judge {
     private final Key key;
     private final Reach reach;
     private final Voicing wanted;
-    private final Supplier<List<Slip<Voicing>>> slips;
+    private final Supplier<List<ModelledError<Voicing>>> errors;
 
     /**
      * @param wanted one right answer of many
-     * @param slips worked out only when they are asked for
+     * @param errors worked out only when they are asked for
      */
-    public VoicingRubric(Chord chord, Key key, Reach reach, Voicing wanted, Supplier<List<Slip<Voicing>>> slips) {
+    public VoicingRubric(
+            Chord chord, Key key, Reach reach, Voicing wanted, Supplier<List<ModelledError<Voicing>>> errors) {
         this.chord = chord;
         this.key = key;
         this.reach = reach;
         this.wanted = wanted;
-        this.slips = slips;
+        this.errors = errors;
     }
 
     @Override
@@ -50,17 +51,19 @@ public final class VoicingRubric implements Judge {
         try {
             return judge(read(answer));
         } catch (Unreadable unreadable) {
-            return new Verdict(Grade.UNREADABLE, null, unreadable.getMessage() + ".", expected());
+            return Verdict.unreadable(unreadable, expected());
         }
     }
 
     Voicing read(String answer) {
         String example = wanted.toString().equals("F2 C3 | A3 C4") ? "C3 G3 | E4 C5" : "F2 C3 | A3 C4";
-        String plain = AnswerText.plain(answer, WHAT, example)
-                .replaceFirst("(?i)^(left|l)( hand)?[ :]+", "")
+        return AnswerReading.read(answer, WHAT, example, plain -> twoHands(plain, example));
+    }
+
+    private static Voicing twoHands(String plain, String example) {
+        Voicing voicing = Voicing.parse(plain.replaceFirst("(?i)^\\s*(left|l)( hand)?[ :]+", "")
                 .replaceFirst("(?i)[,;/| ]+(right|r)( hand)?[ :]+", " | ")
-                .replaceFirst("^([^|]*)[;/]", "$1|");
-        Voicing voicing = Voicing.parse(plain);
+                .replaceFirst("^([^|]*)[;/]", "$1|"));
         if (voicing.pitches().isEmpty()) {
             throw Unreadable.because(plain, 0, WHAT, "no note stands in it", example);
         }
@@ -68,15 +71,16 @@ public final class VoicingRubric implements Judge {
     }
 
     private Verdict judge(Voicing given) {
-        List<BrokenRule> broken = VoicingRules.broken(given, chord, key, reach);
+        List<BrokenRule> broken = broken(given);
         if (broken.isEmpty()) {
             return isSpelled(given)
-                    ? verdict(Grade.RIGHT, null, "Yes: " + given.write(Signs.MUSIC) + " keeps every rule.")
+                    ? verdict(Grade.RIGHT, null, Phrase.sentence("Yes: {0} keeps every rule.", given))
                     : verdict(
                             Grade.NEARLY,
                             Misconception.SPELLED_BY_SOUND,
-                            "The keys are right; the names are not all the chord's. " + Say.chord(chord) + " is "
-                                    + Say.row(chord.tones()) + ".");
+                            Phrase.sentence(
+                                    "The keys are right; the names are not all the chord's. {0} is {1}.",
+                                    chord, Phrase.row(chord.tones())));
         }
         BrokenRule first = broken.get(0);
         boolean near = broken.size() == 1 && first.rule() != VoicingRule.NO_STRANGERS;
@@ -89,9 +93,8 @@ public final class VoicingRubric implements Judge {
                 .allMatch(name -> chord.holds(name) || name.equals(chord.bass()));
     }
 
-    private Verdict verdict(Grade grade, Misconception misconception, String message) {
-        String opening = grade == Grade.NEARLY ? "Nearly. " : "";
-        return new Verdict(grade, misconception == null ? null : misconception.id(), opening + message, expected());
+    private Verdict verdict(Grade grade, Misconception misconception, Phrase said) {
+        return Verdict.of(grade, misconception, said, expected());
     }
 
     private Misconception misconception(BrokenRule breach) {
@@ -114,35 +117,69 @@ public final class VoicingRubric implements Judge {
                         .anyMatch(up -> up.equals(Interval.MAJOR_THIRD) || up.equals(Interval.MINOR_THIRD));
     }
 
-    private String said(BrokenRule breach) {
-        String pitches =
-                breach.pitches().stream().map(pitch -> pitch.write(Signs.MUSIC)).collect(Collectors.joining(" and "));
-        String names = Say.list(breach.names());
+    /** The rules that are broken; a doubled root or fifth is no colour that stands out. */
+    private List<BrokenRule> broken(Voicing given) {
+        return VoicingRules.broken(given, chord, key, reach).stream()
+                .filter(breach -> breach.rule() != VoicingRule.ONE_COLOUR
+                        || breach.names().stream().allMatch(this::isColour))
+                .toList();
+    }
+
+    private boolean isColour(NoteName name) {
+        return !name.equals(chord.root())
+                && !chord.root().to(name).withinOctave().equals(Interval.PERFECT_FIFTH);
+    }
+
+    private Phrase said(BrokenRule breach) {
+        Phrase pitches = Phrase.list(breach.pitches());
+        Phrase names = Phrase.list(breach.names());
         return switch (breach.rule()) {
-            case NO_STRANGERS ->
-                isThirdKept(breach)
-                        ? "The suspended note stands in place of the third, so " + pitches + " has to go."
-                        : pitches + (breach.pitches().size() == 1 ? " is" : " are") + " no part of " + Say.chord(chord)
-                                + ", which is " + Say.row(chord.tones()) + ".";
+            case NO_STRANGERS -> stranger(breach, pitches);
             case NOTHING_MISSING ->
-                names + " is missing, and " + Say.chord(chord)
-                        + " is not itself without it. Only the perfect fifth may go.";
-            case BASS_BELOW -> "Lowest has to be " + Say.note(chord.bass()) + "; here it is " + pitches + ".";
-            case HANDS_APART -> "The hands cross: " + pitches + ". Keep the left hand under the right.";
-            case FIVE_FINGERS -> "One hand has more notes than fingers. Five are the most.";
+                Phrase.sentence(
+                        "{0} is missing, and {1} is not itself without it. Only the perfect fifth may go.",
+                        names, chord);
+            case BASS_BELOW -> Phrase.sentence("Lowest has to be {0}; here it is {1}.", chord.bass(), pitches);
+            case HANDS_APART -> Phrase.sentence("The hands cross: {0}. Keep the left hand under the right.", pitches);
+            case FIVE_FINGERS -> Phrase.sentence("One hand has more notes than fingers. Five are the most.");
             case WITHIN_REACH ->
-                "From " + pitches.replace(" and ", " to ") + " is further than " + reach.inWords()
-                        + ". Bring one of them an octave nearer.";
+                Phrase.sentence(
+                        "From {0} to {1} is further than {2}. Bring one of them an octave nearer.",
+                        breach.pitches().get(0),
+                        breach.pitches().get(breach.pitches().size() - 1),
+                        reach.inWords());
             case CLEAR_BELOW ->
-                pitches + " are too close for so low a place and will sound muddy. Move them up, or apart.";
+                Phrase.sentence(
+                        "{0} are too close for so low a place and will sound muddy. Move them up, or apart.", pitches);
+            case ONE_LEADING_NOTE, ONE_SEVENTH, ONE_COLOUR -> doubled(breach.rule(), names);
+        };
+    }
+
+    private Phrase stranger(BrokenRule breach, Phrase pitches) {
+        return isThirdKept(breach)
+                ? Phrase.sentence("The suspended note stands in place of the third, so {0} has to go.", pitches)
+                : Phrase.counted(
+                        breach.pitches().size(),
+                        "{0} is no part of {1}, which is {2}.",
+                        "{0} are no part of {1}, which is {2}.",
+                        pitches,
+                        chord,
+                        Phrase.row(chord.tones()));
+    }
+
+    private static Phrase doubled(VoicingRule rule, Phrase names) {
+        return switch (rule) {
             case ONE_LEADING_NOTE ->
-                names + " is the leading note and wants to rise; doubled, two voices would rise in "
-                        + "octaves. Double the root instead.";
+                Phrase.sentence(
+                        "{0} is the leading note and wants to rise; doubled, two voices would rise in octaves. Double the root instead.",
+                        names);
             case ONE_SEVENTH ->
-                names + " is the seventh and wants to fall; doubled, two voices would fall in octaves. "
-                        + "Double the root instead.";
-            case ONE_COLOUR ->
-                names + " colours the chord and stands out by itself. Double the root or the fifth " + "instead.";
+                Phrase.sentence(
+                        "{0} is the seventh and wants to fall; doubled, two voices would fall in octaves. Double the root instead.",
+                        names);
+            default ->
+                Phrase.sentence(
+                        "{0} colours the chord and stands out by itself. Double the root or the fifth instead.", names);
         };
     }
 
@@ -155,12 +192,12 @@ public final class VoicingRubric implements Judge {
     @Override
     public List<Mistake> mistakes() {
         List<Mistake> mistakes = new ArrayList<>();
-        for (Slip<Voicing> slip : slips.get()) {
-            List<BrokenRule> broken = VoicingRules.broken(slip.answer(), chord, key, reach);
+        for (ModelledError<Voicing> error : errors.get()) {
+            List<BrokenRule> broken = broken(error.answer());
             Stream.ofNullable(broken.isEmpty() ? null : broken.get(0))
-                    .filter(first -> misconception(first) == slip.misconception())
+                    .filter(first -> misconception(first) == error.misconception())
                     .forEach(first -> mistakes.add(
-                            new Mistake(slip.misconception(), slip.answer().toString())));
+                            new Mistake(error.misconception(), error.answer().toString())));
         }
         return mistakes;
     }

@@ -1,25 +1,41 @@
 package monochord.practice.reading;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.Chord;
+import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
 
-/** Reads a chord by its symbol, in words ({@code B flat minor}), or by its notes. */
+/**
+ * Reads a chord by its symbol, in words ({@code B flat minor}), or by its notes; its bass behind a slash, by its position
+ * ({@code first inversion}) or in words ({@code with A in the bass}).
+ */
 public final class ChordReading {
     private record Word(Pattern written, String meant) {}
 
     private static final List<Word> WORDS = List.of(
+            new Word(Pattern.compile("^[Aa]n? +(?=[A-G][b#♭♯]?(?:[ -]*[a-z0-9]{3,}.*|m|$))"), ""),
             new Word(Pattern.compile("(?i)[ -]*(?:chord|triad)$"), ""),
-            word("[ -]*half[ -]*diminished(?:[ -]*(?:7|seventh))?", "m7b5"),
-            word("[ -]*diminished[ -]*(?:7|seventh)", "dim7"),
-            word("[ -]*major[ -]*(?:7|seventh)", "maj7"),
-            word("[ -]*minor[ -]*(?:7|seventh)", "m7"),
-            word("[ -]*(?:dominant[ -]*)?(?:seventh|(?<=dominant)[ -]*7)", "7"),
-            word("[ -]*diminished", "dim"),
+            word("[ -]*half[ -]*diminished(?:[ -]*(?:7|seventh|seven))?", "m7b5"),
+            word("[ -]*(?:fully[ -]*)?diminished[ -]*(?:7|seventh|seven)", "dim7"),
+            word("[ -]*(?:major|maj)[ -]*(?:7th|7|seventh|seven)", "maj7"),
+            word("[ -]*(?:minor|min)[ -]*(?:7th|7|seventh|seven)", "m7"),
+            word("[ -]*(?:dominant|dom)[ -]*(?:7th|7|seventh|seven)?", "7"),
+            word("[ -]*(?:seventh|seven)", "7"),
+            word("[ -]*(?:diminished|dim$)", "dim"),
             word("[ -]*augmented", "aug"),
             word("[ -]*(?:major|maj)$", ""),
             word("[ -]*(?:minor|min)$", "m"));
+    private static final Pattern POSITION = Pattern.compile(
+            "(?i)(.*?)[ ,]*(?:in )?(?:the )?(root position|(first|1st|second|2nd|third|3rd) inversion)");
+    private static final Pattern POSITION_FIRST =
+            Pattern.compile("(?i)(root position|(first|1st|second|2nd|third|3rd) inversion)(?: of)? +(.+)");
+    private static final Pattern IN_BASS = Pattern.compile(
+            "(?i)(.+?)[ ,]+(?:over|with|on)(?: +an?(?= +[A-Ga-g](?:[b#♭♯]| |$)))? +(.+?)(?: +(?:in +)?bass)?");
+    private static final String WHAT = "a chord with its bass";
 
     private ChordReading() {}
 
@@ -29,13 +45,74 @@ public final class ChordReading {
 
     /** @throws Unreadable if the text is neither a chord symbol nor notes */
     public static Tones read(String plain, String example) {
+        if (hasPosition(plain)) {
+            return Tones.of(symbol(plain));
+        }
         String symbol = symbolText(plain);
         return symbol.indexOf(' ') < 0 ? symbolFirst(symbol, plain, example) : notesFirst(symbol, plain, example);
     }
 
-    /** @throws Unreadable if the text is not a chord symbol */
+    /** Whether words tell which note lies lowest. */
+    private static boolean hasPosition(String plain) {
+        return AnswerText.hasWord(plain)
+                && (plain.contains("nversion")
+                        || plain.contains("osition")
+                        || plain.contains(" over ")
+                        || plain.contains(" bass"));
+    }
+
+    /** @throws Unreadable if the text is not a chord symbol, or the chord has no such inversion */
     public static Chord symbol(String plain) {
+        if (!AnswerText.hasWord(plain)) {
+            return bare(plain);
+        }
+        Matcher position = POSITION.matcher(plain);
+        if (position.matches()) {
+            return inverted(bare(position.group(1)), position.group(3));
+        }
+        Matcher first = POSITION_FIRST.matcher(plain);
+        if (first.matches()) {
+            return inverted(bare(first.group(3)), first.group(2));
+        }
+        Matcher bass = IN_BASS.matcher(plain);
+        return bass.matches() ? over(bare(bass.group(1)), bass.group(2).strip()) : bare(plain);
+    }
+
+    private static Chord bare(String plain) {
         return Chord.parse(symbolText(plain).replace(" ", ""));
+    }
+
+    private static Chord over(Chord chord, String bass) {
+        int place = switch (bass.toLowerCase(Locale.ROOT)) {
+            case "third", "3rd" -> 1;
+            case "fifth", "5th" -> 2;
+            case "seventh", "7th" -> 3;
+            default -> 0;
+        };
+        return place == 0 ? chord.over(NoteName.parse(bass)) : inverted(chord, place);
+    }
+
+    /** @param which the ordinal of the inversion, or null for the root position */
+    private static Chord inverted(Chord chord, String which) {
+        return which == null ? chord : inverted(chord, place(which));
+    }
+
+    private static Chord inverted(Chord chord, int place) {
+        List<NoteName> tones = chord.tones();
+        if (place >= tones.size()) {
+            Clause why = Clause.of("the chord has no such inversion");
+            throw Unreadable.because(chord.toString(), 0, WHAT, why, "F/A");
+        }
+        return chord.over(tones.get(place));
+    }
+
+    /** Which inversion an ordinal says: from 1 to 3. */
+    static int place(String ordinal) {
+        return switch (ordinal.charAt(0)) {
+            case 'f', 'F', '1' -> 1;
+            case 's', 'S', '2' -> 2;
+            default -> 3;
+        };
     }
 
     private static Tones symbolFirst(String symbol, String plain, String example) {
@@ -74,7 +151,7 @@ public final class ChordReading {
         if (!AnswerText.hasWord(plain)) {
             return plain;
         }
-        String text = plain;
+        String text = plain.strip();
         for (Word word : WORDS) {
             text = word.written.matcher(text).replaceAll(word.meant);
         }

@@ -1,6 +1,7 @@
 package monochord.practice.reading;
 
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.BandNumber;
 import monochord.theory.Key;
@@ -24,9 +25,19 @@ public final class DegreeReading {
             word("(?:seven|seventh|subtonic|7th)", "7"),
             word("minor", "-"),
             word("major", "M"),
-            word("diminished", "o"),
+            word("(?:half[ -]diminished)", "ø7"),
+            word("(?:diminished|dim)", "o"),
             word("augmented", "aug"));
     private static final Pattern QUALITY_FIRST = Pattern.compile("^([-Mo]) *([b#♭♯]? *[1-7])$");
+    private static final Pattern FIGURES = Pattern.compile("(?<=[IViv°oøº]) *([64]) ?/ ?([5432])(?![a-zA-Z0-9])");
+    private static final Pattern POSITION =
+            Pattern.compile("(?i)(.*?)[ ,]*(?:in )?(?:root position|(first|1st|second|2nd|third|3rd) inversion)");
+    private static final List<String> TRIAD_FIGURES = List.of("", "6", "64", "64");
+    private static final List<String> SEVENTH_FIGURES = List.of("7", "65", "43", "42");
+    private static final Pattern NUMERAL = Pattern.compile("[b#♭♯]*[IViv]+.*");
+    /** The six-four chord before a cadence, read as a delayed dominant. */
+    private static final Pattern CADENTIAL = Pattern.compile("^V6/?4 ?[-–] ?5/?3$");
+
     private static final Pattern HAS_WORD = Pattern.compile("[A-Za-z]{3,}|[0-9](?:st|nd|rd|th)");
 
     private DegreeReading() {}
@@ -37,10 +48,32 @@ public final class DegreeReading {
 
     /** @throws Unreadable if the text is neither a numeral nor a number */
     public static Numeral read(String plain, Key key) {
-        String text = HAS_WORD.matcher(plain).find() ? withoutWords(plain) : plain;
+        String figured = withFigures(plain);
+        String text = HAS_WORD.matcher(figured).find() ? withoutWords(figured) : figured.replace(" ", "");
         boolean number =
                 text.codePoints().filter(c -> "b#♭♯".indexOf(c) < 0).limit(1).allMatch(c -> c >= '1' && c <= '7');
         return number ? BandNumber.parse(text, key) : Numeral.parse(text);
+    }
+
+    /** Whether it begins as a Roman numeral does. */
+    public static boolean isNumeral(String plain) {
+        return NUMERAL.matcher(plain).matches();
+    }
+
+    /** {@code V6/5} and {@code V7 first inversion} as {@code V65}. */
+    private static String withFigures(String plain) {
+        Matcher position = plain.contains("nversion") || plain.contains("osition") ? POSITION.matcher(plain) : null;
+        if (position == null || !position.matches()) {
+            return plain.indexOf('/') < 0
+                    ? plain
+                    : FIGURES.matcher(CADENTIAL.matcher(plain).replaceFirst("Cad64"))
+                            .replaceFirst("$1$2");
+        }
+        String chord = position.group(1).strip();
+        int place = position.group(2) == null ? 0 : ChordReading.place(position.group(2));
+        boolean seventh = chord.endsWith("7");
+        String root = seventh ? chord.substring(0, chord.length() - 1) : chord;
+        return root + (seventh ? SEVENTH_FIGURES : TRIAD_FIGURES).get(place);
     }
 
     private static String withoutWords(String plain) {

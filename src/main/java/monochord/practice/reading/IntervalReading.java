@@ -3,8 +3,10 @@ package monochord.practice.reading;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.note.Clause;
+import monochord.theory.note.Degree;
 import monochord.theory.note.Interval;
 import monochord.theory.note.Unreadable;
 
@@ -32,6 +34,17 @@ public final class IntervalReading {
             word("aug(?:mented)?", "augmented "),
             word("dim(?:inished)?", "diminished "));
 
+    private static final Pattern ARTICLE = Pattern.compile("(?i)^\\s*an? +");
+    private static final Pattern ALTERED = Pattern.compile("([b♭#♯+-])([1-9])(?:th|rd|nd)?");
+    private static final Pattern HALF_STEPS = Pattern.compile("(?i)[0-9a-z]+ (?:half[ -]?steps?|semitones?)");
+    private static final Pattern QUALITY = Pattern.compile("(?i)(?:perfect|major|minor|augmented|diminished)");
+    private static final Pattern LETTER = Pattern.compile("[dmPMAp]+[0-9]+");
+    /** As German books abbreviate them. */
+    private static final Pattern GERMAN = Pattern.compile("([kgrvü])([0-9]+)");
+    /** {@code sixth minor}: the quality behind the number, as Romance languages have it. */
+    private static final Pattern QUALITY_LAST = Pattern.compile(
+            "(unison|second|third|fourth|fifth|sixth|seventh|octave) (minor|major|perfect|augmented|diminished)");
+
     private record Word(Pattern written, String meant) {}
 
     private IntervalReading() {}
@@ -42,14 +55,17 @@ public final class IntervalReading {
      * @throws Unreadable if nothing is written, or too much
      */
     public static String bare(String text, String example) {
-        return AnswerText.plain(text, "an interval", example)
-                .replaceAll("(?i)^an? +", "")
-                .strip();
+        return withoutArticle(AnswerText.plain(text, "an interval", example));
+    }
+
+    /** The text without the article before it. */
+    public static String withoutArticle(String plain) {
+        return ARTICLE.matcher(plain).replaceFirst("").strip();
     }
 
     /** Whether the text names the interval that has two spellings. */
-    public static boolean isTritone(String bare) {
-        return bare.equalsIgnoreCase("tritone");
+    public static boolean isTritone(String plain) {
+        return withoutArticle(plain).equalsIgnoreCase("tritone");
     }
 
     /**
@@ -57,8 +73,20 @@ public final class IntervalReading {
      *
      * @throws Unreadable if the text is none
      */
-    public static Interval read(String bare) {
-        String words = bare.matches("[dmPMAp]+[0-9]+") ? bare : inWords(bare);
+    public static Interval read(String plain) {
+        String bare = withoutArticle(plain);
+        Matcher altered = ALTERED.matcher(bare);
+        if (altered.matches()) {
+            return altered(altered.group(1), Integer.parseInt(altered.group(2)));
+        }
+        if (HALF_STEPS.matcher(bare).matches()) {
+            throw Unreadable.because(
+                    bare, 0, "an interval", "that is its size in half steps; give its name", "minor third");
+        }
+        if (QUALITY.matcher(bare).matches()) {
+            throw Unreadable.because(bare, 0, "an interval", "say its number too", "minor third");
+        }
+        String words = LETTER.matcher(bare).matches() ? bare : inWords(bare);
         if (STEPS.containsKey(words)) {
             return STEPS.get(words);
         }
@@ -73,14 +101,33 @@ public final class IntervalReading {
         return Interval.parse(words).size();
     }
 
+    /** {@code b6} is a minor sixth, {@code b5} a diminished fifth, {@code +5} an augmented one. */
+    private static Interval altered(String sign, int number) {
+        Interval altered =
+                Degree.of((number - 1) % 7 + 1, "b♭-".contains(sign) ? -1 : 1).interval();
+        return number > 7 ? altered.plus(Interval.OCTAVE) : altered;
+    }
+
     /** A quality in front of a figure; before a word it has to be whole. */
     private static Word word(String written, String meant) {
         return new Word(Pattern.compile("^" + written + "[. ]*(?=[0-9])"), meant);
     }
 
+    private static String german(String letter) {
+        return switch (letter) {
+            case "k" -> "minor ";
+            case "g" -> "major ";
+            case "r" -> "perfect ";
+            case "v" -> "diminished ";
+            default -> "augmented ";
+        };
+    }
+
     /** {@code min 3rd} as {@code minor third}, {@code octave} as a perfect one. */
     private static String inWords(String bare) {
         String words = ENDING.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("");
+        words = QUALITY_LAST.matcher(words).replaceFirst("$2 $1");
+        words = GERMAN.matcher(words).replaceFirst(found -> german(found.group(1)) + found.group(2));
         for (Word word : WORDS) {
             words = word.written.matcher(words).replaceFirst(word.meant);
         }

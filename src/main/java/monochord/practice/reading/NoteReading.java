@@ -20,6 +20,13 @@ public final class NoteReading {
     private static final Pattern NOTES_TOGETHER = Pattern.compile("(?:[A-G]" + ACCIDENTALS + ")+");
     private static final Pattern CAPITAL_NOTE = Pattern.compile("[A-G]" + ACCIDENTALS);
 
+    private static final Pattern ARTICLE = Pattern.compile("^\\s*(?:[Aa]n|a) +(?=[A-G])");
+    /** A small b and a figure are a lowered degree, not a note and its octave. */
+    private static final Pattern DEGREE = Pattern.compile("[b♭#♯][1-7]|[1-7]|[b♭#♯]*[IViv]+[°oø]?");
+
+    /** A note before a colon is the name of what is spelled. */
+    private static final Pattern SUBJECT = Pattern.compile("^\\s*[A-G]" + ACCIDENTALS + "\\s*[:=](?=.*\\S\\s+\\S)");
+
     /** What notes are, wherever something else was given. */
     private static final Clause LETTERS = Clause.byNaming(
             "notes are the letters A to G with b or #",
@@ -31,8 +38,11 @@ public final class NoteReading {
     /** @throws Unreadable if something in it is not a note */
     public static List<NoteName> read(String plain, String example) {
         List<NoteName> notes = new ArrayList<>();
-        for (String token : BETWEEN.split(plain)) {
-            if (!token.isEmpty() && !token.equalsIgnoreCase("and") && !token.equalsIgnoreCase("then")) {
+        for (String token : BETWEEN.split(
+                plain.indexOf(':') < 0 && plain.indexOf('=') < 0
+                        ? plain
+                        : SUBJECT.matcher(plain).replaceFirst(""))) {
+            if (!token.isEmpty() && !isBetween(token)) {
                 addAll(notes, token, example);
             }
         }
@@ -40,6 +50,27 @@ public final class NoteReading {
             throw Unreadable.because(plain, 0, WHAT, "no note stands in it", example);
         }
         return notes;
+    }
+
+    private static boolean isBetween(String token) {
+        return token.length() > 2 && (token.equalsIgnoreCase("and") || token.equalsIgnoreCase("then"));
+    }
+
+    /**
+     * A single note, perhaps with an article.
+     *
+     * @throws Unreadable if it is none, several, or the degree that was asked about
+     */
+    public static NoteName one(String plain, String example) {
+        if (DEGREE.matcher(plain).matches()) {
+            throw Unreadable.because(
+                    plain, 0, "a note", "it says the degree; name the note that stands there", example);
+        }
+        List<NoteName> notes = read(ARTICLE.matcher(plain).replaceFirst(""), example);
+        if (notes.size() > 1) {
+            throw Unreadable.because(plain, 0, "a note", "one note is asked for, and several stand here", example);
+        }
+        return notes.get(0);
     }
 
     private static void addAll(List<NoteName> notes, String token, String example) {

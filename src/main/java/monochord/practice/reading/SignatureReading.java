@@ -11,9 +11,13 @@ import monochord.theory.note.Unreadable;
 public final class SignatureReading {
     private static final List<String> COUNTS = List.of("no", "one", "two", "three", "four", "five", "six", "seven");
     private static final Pattern NOTHING = Pattern.compile(
-            "(?i)(?:none|nothing|0|no|zero|natural|empty|no accidentals|no signs?|no (?:sharps?|flats?)(?: (?:and|or|,) ?(?:no )?(?:sharps?|flats?))?)\\.?");
+            "(?i)(?:none|nothing|0|no|zero|natural|empty|no accidentals|no signs?|no (?:sharps?|flats?)(?: (?:and|or|,) ?(?:no )?(?:sharps?|flats?))?|neither sharps? (?:n?or|and) flats?|none)\\s*");
     private static final Pattern COUNT = Pattern.compile(
-            "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭)(?![a-z])[:,. ]*");
+            "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭|(?<=[0-9] )Bb)(?![a-z])[:,. ]*");
+
+    private static final Pattern LETTERS = Pattern.compile("(?i)(sharps?|flats?)[: ]+([A-G].*)");
+    private static final Pattern NUMBER_ALONE =
+            Pattern.compile("(?i)\\s*(?:[1-9]|one|two|three|four|five|six|seven)\\s*");
 
     private SignatureReading() {}
 
@@ -21,6 +25,13 @@ public final class SignatureReading {
     public static Signature read(String plain, String example) {
         if (NOTHING.matcher(plain).matches()) {
             return Signature.of(0);
+        }
+        if (NUMBER_ALONE.matcher(plain).matches()) {
+            throw Unreadable.because(plain, 0, "a key signature", "say sharps or flats with the number", example);
+        }
+        Matcher letters = LETTERS.matcher(plain);
+        if (letters.matches()) {
+            return Signature.of(altered(letters.group(2), letters.group(1).charAt(0), example));
         }
         Matcher counted = COUNT.matcher(plain);
         String rest = counted.replaceAll(" ").strip();
@@ -31,6 +42,14 @@ public final class SignatureReading {
         return counted.find() ? counted(counted, plain, example) : Signature.of(0);
     }
 
+    /** {@code sharps: F and C}: letters that all take the sign before them. */
+    private static List<NoteName> altered(String letters, char sign, String example) {
+        int alteration = sign == 'f' || sign == 'F' ? -1 : 1;
+        return NoteReading.read(letters, example).stream()
+                .map(note -> note.alteration() == 0 ? NoteName.of(note.letter(), alteration) : note)
+                .toList();
+    }
+
     private static Signature counted(Matcher counted, String plain, String example) {
         String number = counted.group(1).toLowerCase(Locale.ROOT);
         int size = Character.isDigit(number.charAt(0)) ? number.charAt(0) - '0' : COUNTS.indexOf(number);
@@ -38,7 +57,7 @@ public final class SignatureReading {
             throw Unreadable.because(plain, 0, "a key signature", "no more than seven signs are printed", example);
         }
         char sign = Character.toLowerCase(counted.group(2).charAt(0));
-        return Signature.of(sign == 'f' || sign == 'b' || sign == '♭' ? -size : size);
+        return Signature.of(sign == 'f' || sign == 'b' || counted.group(2).equals("Bb") || sign == '♭' ? -size : size);
     }
 
     private static List<NoteName> signs(String rest, String example) {

@@ -27,17 +27,23 @@ public final class StepReading {
             Map.entry("ts", 3),
             Map.entry("t+s", 3),
             Map.entry("wholes", 2),
-            Map.entry("halves", 1));
+            Map.entry("halves", 1),
+            Map.entry("tono", 2),
+            Map.entry("semiton", 1),
+            Map.entry("semitones", 1),
+            Map.entry("tones", 2));
 
     private static final Pattern THREE = Pattern.compile("augmented second|whole and a half|three half steps?");
-    private static final Pattern BETWEEN = Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?)\\b)+");
+    private static final Pattern MANY = Pattern.compile("\\b(two|three) (?:wholes?|w)(?: steps?| tones?)?\\b");
+    private static final Pattern BETWEEN = Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?|key)\\b)+");
 
     private StepReading() {}
 
     /** @throws Unreadable if something in it is not a step */
     public static List<Integer> read(String plain, String example) {
         String text = THREE.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("3");
-        boolean inTones = text.contains("½") || text.contains(".5");
+        text = MANY.matcher(text).replaceAll(found -> found.group(1).equals("two") ? "w w" : "w w w");
+        boolean inTones = text.contains("½") || text.contains(".5") || text.contains("1/2");
         List<Integer> steps = new ArrayList<>();
         for (String token : BETWEEN.split(text)) {
             if (!token.isEmpty()) {

@@ -18,17 +18,19 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.ChordRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
+import monochord.practice.answer.NoteDifference;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
+import monochord.theory.TriadQuality;
 import monochord.theory.note.Degree;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Signs;
 
 /** A borrowed chord, by name or by notes. */
 final class BorrowedChord implements Skill {
@@ -38,8 +40,8 @@ final class BorrowedChord implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Borrowed chords";
+    public Phrase title() {
+        return Phrase.of("Borrowed chords");
     }
 
     @Override
@@ -55,136 +57,161 @@ final class BorrowedChord implements Skill {
     @Override
     public Question question(Key key, String subject) {
         BorrowedSubject about = BorrowedSubject.parse(subject, key);
-        String prompt = "Which chord is " + about.named() + ", " + about.inWords() + "?";
-        String root = Walk.toward(about.degree(), key);
-        ChordRubric judge = ChordRubric.named(about.chord(), root, () -> slips(about));
+        Phrase prompt = Phrase.sentence("Which chord is {0}, {1}?", about.named(), about.inWords());
+        Phrase root = Derivation.toward(about.degree(), key);
+        ChordRubric judge = ChordRubric.named(about.chord(), root, () -> errors(about));
         return Question.of(new Topic(id(), about.text(), key), Form.CHORD, prompt, judge, coaching(about));
     }
 
-    private static List<Slip<Tones>> slips(BorrowedSubject about) {
-        List<Slip<Tones>> slips = new ArrayList<>();
+    private static List<ModelledError<Tones>> errors(BorrowedSubject about) {
+        List<ModelledError<Tones>> errors = new ArrayList<>();
         if (about.change() == 0) {
-            keptFromKey(about, slips);
+            keptFromKey(about, errors);
         } else {
-            rootSlips(about, slips);
+            rootErrors(about, errors);
         }
-        bareLetter(about, slips);
-        relative(about, slips);
-        otherKinds(about, slips);
-        neighbour(about, slips);
-        return slips;
+        bareLetter(about, errors);
+        relative(about, errors);
+        otherKinds(about, errors);
+        neighbour(about, errors);
+        return errors;
     }
 
-    private static void keptFromKey(BorrowedSubject about, List<Slip<Tones>> slips) {
+    private static void keptFromKey(BorrowedSubject about, List<ModelledError<Tones>> errors) {
         Chord own = about.own();
         NoteName root = about.chord().root();
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 QUALITY_OF_THE_KEY,
                 Tones.of(own),
-                () -> Say.chord(own) + " is the key's own chord there. The root stays; " + moved(about) + "."));
+                () -> Phrase.sentence("{0} is the key's own chord there. The root stays; {1}.", own, moved(about))));
         NoteName lowered = NoteName.at(root.fifths() - 7);
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 ROOT_LOWERED,
                 Tones.of(new Chord(lowered, about.chord().kind())),
-                () -> "No flat stands in front, so the root stays " + Say.note(root) + "; " + moved(about) + "."));
+                () -> Phrase.sentence("No flat stands in front, so the root stays {0}; {1}.", root, moved(about))));
     }
 
     /** The places in the chord that leave the key. */
-    private static String moved(BorrowedSubject about) {
+    private static Phrase moved(BorrowedSubject about) {
         Key key = about.key();
-        List<String> moves = about.chord().tones().stream()
+        List<NoteName> moves = about.chord().tones().stream()
                 .filter(tone -> !key.holds(tone))
-                .map(tone -> Say.note(key.note(key.degreeOf(tone).number())))
+                .map(tone -> key.note(key.degreeOf(tone).number()))
                 .toList();
-        return "inside the chord " + Say.words(moves) + (moves.size() == 1 ? " moves" : " move") + " a half step";
+        return Phrase.counted(
+                moves.size(),
+                "inside the chord {0} moves a half step",
+                "inside the chord {0} move a half step",
+                Phrase.list(moves));
     }
 
-    private static void rootSlips(BorrowedSubject about, List<Slip<Tones>> slips) {
+    private static void rootErrors(BorrowedSubject about, List<ModelledError<Tones>> errors) {
         Chord natural = about.onNaturalRoot();
-        String walk = Walk.toward(about.degree(), about.key());
-        slips.add(new Slip<>(
+        Phrase walk = Derivation.toward(about.degree(), about.key());
+        errors.add(new ModelledError<>(
                 NOT_LOWERED,
                 Tones.of(natural),
-                () -> Say.chord(natural) + " has the root where the key has it. " + walk));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence("{0} has the root where the key has it.", natural)
+                        .then(walk)));
+        errors.add(new ModelledError<>(
                 NOT_LOWERED,
                 Tones.of(about.own()),
-                () -> Say.chord(about.own()) + " is the key's own chord there. " + walk));
-        slips.add(new Slip<>(ROOT_ONLY, Tones.of(about.rootOnly()), () -> rootOnly(about)));
+                () -> Phrase.sentence("{0} is the key's own chord there.", about.own())
+                        .then(walk)));
+        errors.add(new ModelledError<>(ROOT_ONLY, Tones.of(about.rootOnly()), () -> rootOnly(about)));
     }
 
-    private static String rootOnly(BorrowedSubject about) {
+    private static Phrase rootOnly(BorrowedSubject about) {
         Chord chord = about.chord();
         List<NoteName> kept =
                 chord.tones().stream().filter(about.rootOnly()::contains).toList();
-        List<String> changes = new ArrayList<>();
-        for (int i = 0; i < chord.tones().size(); i++) {
-            NoteName left = about.rootOnly().get(i);
-            NoteName due = chord.tones().get(i);
-            if (!left.equals(due)) {
-                changes.add(Say.note(left));
-            }
-        }
-        String still = changes.size() == 1 ? " still belongs to " : " still belong to ";
-        return Say.areRight(kept) + ". " + Say.words(changes) + still + Say.key(about.key()) + ": measure "
-                + (changes.size() == 1 ? "it" : "them") + " from the new root.";
+        List<NoteName> left = about.rootOnly().stream()
+                .filter(note -> !chord.tones().contains(note))
+                .toList();
+        return Phrase.sentence("{0}.", NoteDifference.areRight(kept))
+                .then(Phrase.counted(
+                        left.size(),
+                        "{0} still belongs to {1}: measure it from the new root.",
+                        "{0} still belong to {1}: measure them from the new root.",
+                        Phrase.list(left),
+                        about.key()));
     }
 
-    private static void bareLetter(BorrowedSubject about, List<Slip<Tones>> slips) {
+    private static void bareLetter(BorrowedSubject about, List<ModelledError<Tones>> errors) {
         Chord chord = about.chord();
         NoteName bare = NoteName.of(chord.root().letter(), Math.min(0, about.change()));
         NoteName own = about.key().note(about.degree().number());
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 SIGNATURE_FORGOTTEN,
                 Tones.of(new Chord(bare, chord.kind())),
-                () -> "In " + Say.key(about.key()) + " the "
-                        + Walk.ordinal(about.degree().number()) + " is " + Say.note(own) + ". Start from there."));
+                () -> Phrase.sentence(
+                        "In {0} the {1} is {2}. Start from there.",
+                        about.key(), MusicWords.ordinal(about.degree().number()), own)));
     }
 
-    private static void relative(BorrowedSubject about, List<Slip<Tones>> slips) {
+    private static void relative(BorrowedSubject about, List<ModelledError<Tones>> errors) {
         Key relative = about.key().relative();
         Chord there = about.numeral().in(new Key(relative.tonic(), about.key().mode()));
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 RELATIVE_FOR_PARALLEL,
                 Tones.of(there),
-                () -> "You counted from " + Say.note(relative.tonic()) + ", the tonic of the relative. Stay on "
-                        + Say.note(about.key().tonic()) + " and count its " + about.degreeInWords() + "."));
+                () -> Phrase.sentence(
+                        "You counted from {0}, the tonic of the relative. Stay on {1} and count its {2}.",
+                        relative.tonic(), about.key().tonic(), about.degreeInWords())));
     }
 
-    private static void otherKinds(BorrowedSubject about, List<Slip<Tones>> slips) {
+    private static void otherKinds(BorrowedSubject about, List<ModelledError<Tones>> errors) {
         Chord chord = about.chord();
         for (String suffix : List.of("", "m", "dim", "aug")) {
             Chord other = new Chord(chord.root(), ChordKind.parse(suffix));
-            slips.add(new Slip<>(
+            if (!about.isTriad() && other.kind().equals(chord.kind().triad())) {
+                continue; // its seventh is missing, which is told by itself
+            }
+            errors.add(new ModelledError<>(
                     WRONG_QUALITY,
                     Tones.of(other),
-                    () -> "The root is right. " + about.numeral().write(Signs.MUSIC) + " asks for "
-                            + (about.isTriad() ? Say.article(about.kind()) : "the ") + about.kind()
-                            + " chord."));
+                    () -> Phrase.sentence("The root is right.").then(asked(about))));
         }
     }
 
-    private static void neighbour(BorrowedSubject about, List<Slip<Tones>> slips) {
+    private static Phrase asked(BorrowedSubject about) {
+        return about.isTriad()
+                ? Phrase.sentence(
+                        "{0} asks for {1}.",
+                        about.numeral(), one(about.chord().kind().quality()))
+                : Phrase.sentence("{0} asks for the {1} chord.", about.numeral(), about.kind());
+    }
+
+    private static Phrase one(TriadQuality quality) {
+        return quality == TriadQuality.AUGMENTED
+                ? Phrase.of("an augmented chord")
+                : Phrase.of("a {0} chord", MusicWords.quality(quality));
+    }
+
+    private static void neighbour(BorrowedSubject about, List<ModelledError<Tones>> errors) {
         for (String text : BorrowedSubject.all(about.key())) {
             Numeral other = Numeral.parse(text);
             Chord there = other.in(about.key());
+            if (there.root().equals(about.chord().root())) {
+                continue; // the degree is right, and what is off is its quality
+            }
             Degree next = about.key().degreeOf(there.root());
             boolean following = next.number() == about.degree().number() % 7 + 1;
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     following ? COUNTED_FROM_ZERO : WRONG_DEGREE,
                     Tones.of(there),
-                    () -> Say.chord(there) + " is " + other.write(Signs.MUSIC) + ". "
-                            + Walk.toward(about.degree(), about.key())));
+                    () -> Phrase.sentence("{0} is {1}.", there, other)
+                            .then(Derivation.toward(about.degree(), about.key()))));
         }
     }
 
     private static Coaching coaching(BorrowedSubject about) {
         Chord chord = about.chord();
-        String root = Walk.to(about.degree(), about.key());
+        Phrase root = Derivation.to(about.degree(), about.key());
         return Coaching.of(
-                "Root first, then the letters, then the quality.",
-                Walk.toward(about.degree(), about.key()),
-                root + " " + Walk.allButLast(chord) + " The chord is " + about.kindInWords() + ".",
-                root + " " + Walk.stack(chord) + " " + Walk.chord(chord));
+                Phrase.sentence("Root first, then the letters, then the quality."),
+                Derivation.toward(about.degree(), about.key()),
+                root.then(Derivation.allButLast(chord)).then(Phrase.sentence("The chord is {0}.", about.kindInWords())),
+                root.then(Derivation.stack(chord)).then(Derivation.chord(chord)));
     }
 }

@@ -11,15 +11,14 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.SourceRubric;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Scale;
 import monochord.theory.note.Degree;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** The parallel scale a borrowed chord comes from. */
@@ -30,8 +29,8 @@ final class BorrowedSource implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Where a chord is borrowed from";
+    public Phrase title() {
+        return Phrase.of("Where a chord is borrowed from");
     }
 
     @Override
@@ -51,49 +50,54 @@ final class BorrowedSource implements Skill {
         if (sources.isEmpty()) {
             throw Unreadable.because(subject, 0, "a borrowed chord", "no parallel scale holds it", "bVI");
         }
-        String prompt = about.named() + " is " + Say.row(about.chord().tones()) + ". Which scale on "
-                + Say.note(key.tonic()) + " does it come from? Where there are several, the nearest.";
-        SourceRubric judge = new SourceRubric(about.chord(), key, sources, () -> slips(about));
+        Phrase prompt = Phrase.sentence(
+                "{0} is {1}. Which scale on {2} does it come from? Where there are several, the nearest.",
+                about.named(), Phrase.row(about.chord().tones()), key.tonic());
+        SourceRubric judge = new SourceRubric(about.chord(), key, sources, () -> errors(about));
         return Question.of(
                 new Topic(id(), about.text(), key), Form.CHOICE, prompt, judge, coaching(about, sources.get(0)));
     }
 
-    private static List<Slip<Scale>> slips(BorrowedSubject about) {
-        List<Slip<Scale>> slips = new ArrayList<>();
+    private static List<ModelledError<Scale>> errors(BorrowedSubject about) {
+        List<ModelledError<Scale>> errors = new ArrayList<>();
         Key key = about.key();
         Scale relative = key.relative().scale();
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 RELATIVE_FOR_PARALLEL,
                 relative,
-                () -> Say.scale(relative)
-                        + " is the relative: it has the notes you began with, so there is nothing in it to borrow. "
-                        + "The parallel stands on " + Say.note(key.tonic()) + "."));
+                () -> Phrase.sentence(
+                        "{0} is the relative: it has the notes you began with, so there is nothing in it to borrow. The parallel stands on {1}.",
+                        relative, key.tonic())));
         for (Scale other : Borrowing.parallels(key)) {
-            slips.add(new Slip<>(WRONG_SOURCE, other, () -> missing(about.chord(), other)));
+            errors.add(new ModelledError<>(WRONG_SOURCE, other, () -> missing(about.chord(), other)));
         }
-        slips.add(new Slip<>(WRONG_SOURCE, key.scale(), () -> missing(about.chord(), key.scale())));
-        return slips;
+        errors.add(new ModelledError<>(WRONG_SOURCE, key.scale(), () -> missing(about.chord(), key.scale())));
+        return errors;
     }
 
-    private static String missing(Chord chord, Scale scale) {
+    private static Phrase missing(Chord chord, Scale scale) {
         List<NoteName> missing =
                 chord.tones().stream().filter(tone -> !scale.holds(tone)).toList();
-        return Say.scale(scale) + " has "
-                + Say.words(missing.stream().map(note -> "no " + Say.note(note)).toList()) + ", and the chord is "
-                + Say.row(chord.tones()) + ".";
+        return Phrase.sentence(
+                "{0} has {1}, and the chord is {2}.",
+                scale,
+                Phrase.list(
+                        missing.stream().map(note -> Phrase.of("no {0}", note)).toList()),
+                Phrase.row(chord.tones()));
     }
 
     private static Coaching coaching(BorrowedSubject about, Scale source) {
         List<Degree> changed = Borrowing.borrowed(about.chord(), about.key()).changed();
-        String degrees = Say.words(
-                changed.stream().map(degree -> degree.write(Signs.MUSIC)).toList());
-        String row = Say.row(source.tones());
+        Phrase degrees = Phrase.list(changed);
+        Phrase row = Phrase.row(source.tones());
         return Coaching.of(
-                "Which of its notes does the key not have?",
-                "From outside the key: " + degrees + ".",
-                "On " + Say.note(about.key().tonic()) + " you need a scale with " + degrees
-                        + " and as few other changes as can be.",
-                "The chord is " + Say.row(about.chord().tones()) + ". From outside the key: " + degrees + ". "
-                        + Say.scale(source) + " is " + row + ": it holds them all.");
+                Phrase.sentence("Which of its notes does the key not have?"),
+                Phrase.sentence("From outside the key: {0}.", degrees),
+                Phrase.sentence(
+                        "On {0} you need a scale with {1} and as few other changes as can be.",
+                        about.key().tonic(), degrees),
+                Phrase.sentence(
+                        "The chord is {0}. From outside the key: {1}. {2} is {3}: it holds them all.",
+                        Phrase.row(about.chord().tones()), degrees, source, row));
     }
 }

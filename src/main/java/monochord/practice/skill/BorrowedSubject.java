@@ -2,9 +2,9 @@ package monochord.practice.skill;
 
 import java.util.List;
 import java.util.stream.Stream;
-import monochord.practice.answer.Say;
-import monochord.practice.teaching.Own;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -13,7 +13,6 @@ import monochord.theory.Numeral;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Degree;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** A borrowed chord as a subject: a numeral ({@code bVI}) or a number ({@code b6}) that is not the key's own. */
@@ -75,7 +74,7 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
 
     /** The key's own chord on that degree. */
     Chord own() {
-        return Own.triad(degree().number(), key);
+        return DiatonicTriads.triad(degree().number(), key);
     }
 
     /** The same kind of chord on the key's own degree. */
@@ -93,9 +92,8 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
     }
 
     /** {@code major} for a triad, for a chord with a seventh what stands behind its root: {@code m7♭5}. */
-    String kind() {
-        ChordKind kind = chord.kind();
-        return isTriad() ? kind.quality().toString() : kind.write(Signs.MUSIC);
+    Phrase kind() {
+        return isTriad() ? MusicWords.quality(chord.kind().quality()) : Phrase.of("{0}", chord.kind());
     }
 
     boolean isTriad() {
@@ -104,22 +102,24 @@ record BorrowedSubject(Numeral numeral, Chord chord, Key key) {
     }
 
     /** As it is said of a chord: {@code major}, {@code of the m7♭5 kind}. */
-    String kindInWords() {
-        return isTriad() ? kind() : "of the " + kind() + " kind";
+    Phrase kindInWords() {
+        return isTriad() ? kind() : Phrase.of("of the {0} kind", kind());
     }
 
-    /** {@code the major chord on the lowered sixth}. */
-    String inWords() {
-        return "the " + kind() + " chord on the " + degreeInWords();
+    /** {@code the major chord on the lowered sixth}; where another note than the root lies lowest, that too. */
+    Phrase inWords() {
+        return chord.isInverted()
+                ? Phrase.of("the {0} chord on the {1}, its bass as the figures say", kind(), degreeInWords())
+                : Phrase.of("the {0} chord on the {1}", kind(), degreeInWords());
     }
 
     /** {@code lowered sixth}. */
-    String degreeInWords() {
-        String word = change() == 0 ? "" : change() < 0 ? "lowered " : "raised ";
-        return word + Walk.ordinal(degree().number());
+    Phrase degreeInWords() {
+        Phrase plain = MusicWords.ordinal(degree().number());
+        return change() == 0 ? plain : change() < 0 ? Phrase.of("lowered {0}", plain) : Phrase.of("raised {0}", plain);
     }
 
-    String named() {
-        return numeral.write(Signs.MUSIC) + " in " + Say.key(key);
+    Phrase named() {
+        return Phrase.of("{0} in {1}", numeral, key);
     }
 }

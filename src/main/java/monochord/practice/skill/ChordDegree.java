@@ -11,16 +11,17 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.DegreeRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Own;
-import monochord.practice.teaching.Walk;
+import monochord.practice.answer.ModelledError;
+import monochord.practice.teaching.Derivation;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.note.Degree;
-import monochord.theory.note.Signs;
+import monochord.theory.note.Interval;
 import monochord.theory.note.Unreadable;
 
 /** The degree a chord stands on, as numeral or number. The subject is a degree ({@code 6}) or a chord ({@code Em}). */
@@ -31,8 +32,8 @@ final class ChordDegree implements Skill {
     }
 
     @Override
-    public String title() {
-        return "The degree of a chord";
+    public Phrase title() {
+        return Phrase.of("The degree of a chord");
     }
 
     @Override
@@ -46,10 +47,9 @@ final class ChordDegree implements Skill {
         boolean byDegree = text.matches("[b#♭♯]*[1-7IViv].*");
         Chord chord = byDegree ? onDegree(text, key) : Chord.parse(text);
         String canonical = byDegree ? text : chord.toString();
-        String prompt =
-                "In " + Say.key(key) + ", which degree is " + Say.chord(chord) + "? A numeral or a number will do.";
-        String way = Walk.to(key.degreeOf(chord.root()), key);
-        DegreeRubric judge = new DegreeRubric(chord, key, way, () -> slips(chord, key));
+        Phrase prompt = Phrase.sentence("In {0}, which degree is {1}? A numeral or a number will do.", key, chord);
+        Phrase way = Derivation.to(key.degreeOf(chord.root()), key);
+        DegreeRubric judge = new DegreeRubric(chord, key, way, () -> errors(chord, key));
         return Question.of(new Topic(id(), canonical, key), Form.NUMERAL, prompt, judge, coaching(chord, key));
     }
 
@@ -61,37 +61,44 @@ final class ChordDegree implements Skill {
         }
     }
 
-    private static List<Slip<Numeral>> slips(Chord chord, Key key) {
-        List<Slip<Numeral>> slips = new ArrayList<>();
+    private static List<ModelledError<Numeral>> errors(Chord chord, Key key) {
+        List<ModelledError<Numeral>> errors = new ArrayList<>();
         int number = key.degreeOf(chord.root()).number();
         if (number > 1) {
-            Numeral below = Numeral.onDegree(Own.triad(number - 1, key), key);
-            slips.add(new Slip<>(COUNTED_FROM_ZERO, below, () -> "One too few: the tonic counts as 1."));
+            Numeral below = Numeral.onDegree(DiatonicTriads.triad(number - 1, key), key);
+            errors.add(new ModelledError<>(
+                    COUNTED_FROM_ZERO, below, () -> Phrase.sentence("One too few: the tonic counts as 1.")));
         }
         Key relative = key.relative();
         Numeral inRelative = Numeral.onDegree(chord, relative);
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 WRONG_KEY,
                 inRelative,
-                () -> "That is its place in " + Say.key(relative) + ". Here the tonic is " + Say.note(key.tonic())
-                        + ": count from there."));
-        return slips;
+                () -> Phrase.sentence(
+                        "That is its place in {0}. Here the tonic is {1}: count from there.", relative, key.tonic())));
+        return errors;
     }
 
-    private static String reason(Chord chord, Key key) {
+    private static Phrase reason(Chord chord, Key key) {
         Degree degree = key.degreeOf(chord.root());
-        return Walk.to(degree, key) + " So " + Say.chord(chord) + " is "
-                + Numeral.onDegree(chord, key).write(Signs.MUSIC) + ".";
+        return Derivation.to(degree, key).then(Phrase.sentence("So {0} is {1}.", chord, Numeral.onDegree(chord, key)));
     }
 
     private static Coaching coaching(Chord chord, Key key) {
         Degree degree = key.degreeOf(chord.root());
-        String quality = chord.kind().quality().toString();
+        boolean major = chord.kind().holds(Interval.MAJOR_THIRD);
         return Coaching.of(
-                "Count letters from the tonic up to the root of the chord, with the tonic as 1.",
-                "The tonic is " + Say.note(key.tonic()) + ", the root is " + Say.note(chord.root()) + ".",
-                Walk.to(degree, key) + " The chord is " + quality
-                        + (quality.equals("major") ? ": capitals." : ": small letters."),
+                Phrase.sentence("Count letters from the tonic up to the root of the chord, with the tonic as 1."),
+                Phrase.sentence("The tonic is {0}, the root is {1}.", key.tonic(), chord.root()),
+                Derivation.to(degree, key)
+                        .then(
+                                major
+                                        ? Phrase.sentence(
+                                                "The chord is {0}: capitals.",
+                                                MusicWords.quality(chord.kind().quality()))
+                                        : Phrase.sentence(
+                                                "The chord is {0}: small letters.",
+                                                MusicWords.quality(chord.kind().quality()))),
                 reason(chord, key));
     }
 }

@@ -16,8 +16,8 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.CommonTonesRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
@@ -27,9 +27,24 @@ import monochord.theory.note.Unreadable;
 /** The notes that two chords share, so that a finger can stay. */
 final class CommonTones implements Skill {
     private static final List<String> IN_MAJOR = List.of(
-            "1 5", "1 4", "1 6-", "4 6-", "2- 4", "1 3-", "4 5", "1 b6", "4 b6", "1 4-", "4 4-", "1 b3", "5 b6",
-            "b6 b7");
-    private static final List<String> IN_MINOR = List.of("1- 6", "1- 3", "1- 4-", "6 3", "1- 5", "6 7");
+            "1 5",
+            "1 4",
+            "1 6-",
+            "4 6-",
+            "2- 4",
+            "1 3-",
+            "4 5",
+            "1 b6",
+            "4 b6",
+            "1 4-",
+            "4 4-",
+            "1 b3",
+            "5 b6",
+            "b6 b7",
+            "2-7 57",
+            "1maj7 6-7",
+            "57 1maj7");
+    private static final List<String> IN_MINOR = List.of("1- 6", "1- 3", "1- 4-", "6 3", "1- 5", "6 7", "4-7 57");
 
     @Override
     public String id() {
@@ -37,8 +52,8 @@ final class CommonTones implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Common tones";
+    public Phrase title() {
+        return Phrase.of("Common tones");
     }
 
     @Override
@@ -54,38 +69,35 @@ final class CommonTones implements Skill {
         }
         Chord first = about.chords().get(0);
         Chord second = about.chords().get(1);
-        String prompt = "Which notes do " + Say.chord(first) + " and " + Say.chord(second)
-                + " share? If they share none, say none.";
-        CommonTonesRubric judge = new CommonTonesRubric(first, second, () -> slips(about));
+        Phrase prompt =
+                Phrase.sentence("Which notes do {0} and {1} share? If they share none, say none.", first, second);
+        CommonTonesRubric judge = new CommonTonesRubric(first, second, () -> errors(about));
         Topic topic = new Topic(id(), about.numbers(Signs.ASCII), key);
         return Question.of(topic, Form.NOTES, prompt, judge, coaching(first, second));
     }
 
-    private static List<Slip<List<NoteName>>> slips(ProgressionSubject about) {
+    private static List<ModelledError<List<NoteName>>> errors(ProgressionSubject about) {
         Chord first = about.chords().get(0);
         Chord second = about.chords().get(1);
-        List<Slip<List<NoteName>>> slips = new ArrayList<>();
-        taken(NOT_LOWERED, about, about.unaltered(), slips);
-        taken(WRONG_QUALITY, about, about.plain(about.chords()), slips);
+        List<ModelledError<List<NoteName>>> errors = new ArrayList<>();
+        taken(NOT_LOWERED, about, about.unaltered(), errors);
+        taken(WRONG_QUALITY, about, about.plain(about.chords()), errors);
         List<NoteName> shared = VoiceLeading.commonTones(first, second);
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 LETTERS_ONLY,
                 first.tones().stream().filter(tone -> hasLetter(second, tone)).toList(),
-                () -> "Those letters are in both, not all of them with the same accidental. Spell " + Say.chord(second)
-                        + " note by note."));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence(
+                        "Those letters are in both, not all of them with the same accidental. Spell {0} note by note.",
+                        second)));
+        errors.add(new ModelledError<>(
                 EXTRA_NOTE,
                 first.tones(),
-                () -> "That is all of " + Say.chord(first) + ". Which of them are in " + Say.chord(second)
-                        + " as well?"));
+                () -> Phrase.sentence("That is all of {0}. Which of them are in {1} as well?", first, second)));
         if (shared.size() > 1) {
-            slips.add(new Slip<>(
-                    MISSING_NOTE,
-                    shared.subList(0, 1),
-                    () -> Say.areRight(shared.subList(0, 1)) + ", and there is more. Go on through " + Say.chord(first)
-                            + " note by note."));
+            errors.add(new ModelledError<>(
+                    MISSING_NOTE, shared.subList(0, 1), () -> CommonTonesRubric.more(shared.subList(0, 1), first)));
         }
-        return slips;
+        return errors;
     }
 
     /** What two other chords share, which a learner takes for these. */
@@ -93,15 +105,18 @@ final class CommonTones implements Skill {
             Misconception misconception,
             ProgressionSubject about,
             List<Chord> others,
-            List<Slip<List<NoteName>>> slips) {
+            List<ModelledError<List<NoteName>>> errors) {
         int wrong = others.get(0).equals(about.chords().get(0)) ? 1 : 0;
         Chord chord = about.chords().get(wrong);
-        if (!others.equals(about.chords())) {
-            slips.add(new Slip<>(
+        List<NoteName> taken = VoiceLeading.commonTones(others.get(0), others.get(1));
+        List<NoteName> shared =
+                VoiceLeading.commonTones(about.chords().get(0), about.chords().get(1));
+        if (!shared.containsAll(taken)) { // else the answer is not wrong, only not all
+            errors.add(new ModelledError<>(
                     misconception,
-                    VoiceLeading.commonTones(others.get(0), others.get(1)),
-                    () -> "That is so with " + Say.chord(others.get(wrong)) + ", the key's own chord. "
-                            + Say.chord(chord) + " is " + Say.row(chord.tones()) + "."));
+                    taken,
+                    () -> Phrase.sentence("That is so with {0}, the key's own chord.", others.get(wrong))
+                            .then(Phrase.sentence("{0} is {1}.", chord, Phrase.row(chord.tones())))));
         }
     }
 
@@ -109,22 +124,21 @@ final class CommonTones implements Skill {
         return chord.tones().stream().anyMatch(other -> other.letter() == tone.letter());
     }
 
-    private static String sideBySide(Chord first, Chord second) {
-        return Say.chord(first) + " is " + Say.row(first.tones()) + ", " + Say.chord(second) + " is "
-                + Say.row(second.tones()) + ".";
-    }
-
     private static Coaching coaching(Chord first, Chord second) {
         List<NoteName> shared = VoiceLeading.commonTones(first, second);
-        String both = sideBySide(first, second);
-        String result = shared.isEmpty()
-                ? "Nothing stands in both, so every finger moves."
-                : "In both: " + Say.list(shared) + ". Hold " + (shared.size() == 1 ? "that" : "those")
-                        + " and move the rest.";
+        Phrase both = Phrase.sentence("{0}", CommonTonesRubric.sideBySide(first, second));
+        Phrase result = shared.isEmpty()
+                ? Phrase.sentence("Nothing stands in both, so every finger moves.")
+                : Phrase.counted(
+                        shared.size(),
+                        "In both: {0}. Hold that and move the rest.",
+                        "In both: {0}. Hold those and move the rest.",
+                        Phrase.list(shared));
         return Coaching.of(
-                "Spell both chords and lay one under the other.",
-                Say.chord(first) + " is " + Say.row(first.tones()) + ".",
-                both + " Go through the first note by note: is it in the second, with the same accidental?",
-                both + " " + result);
+                Phrase.sentence("Spell both chords and lay one under the other."),
+                Phrase.sentence("{0} is {1}.", first, Phrase.row(first.tones())),
+                both.then(Phrase.sentence(
+                        "Go through the first note by note: is it in the second, with the same accidental?")),
+                both.then(result));
     }
 }

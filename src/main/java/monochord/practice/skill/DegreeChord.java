@@ -14,11 +14,12 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.ChordRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Own;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -37,8 +38,8 @@ final class DegreeChord implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Chords on the degrees";
+    public Phrase title() {
+        return Phrase.of("Chords on the degrees");
     }
 
     @Override
@@ -48,64 +49,84 @@ final class DegreeChord implements Skill {
 
     @Override
     public Question question(Key key, String subject) {
-        int number = Own.degree(subject, key);
-        Chord chord = Own.triad(number, key);
-        String prompt = "Which triad stands on the " + Walk.ordinal(number) + " degree of " + Say.key(key) + "?";
+        int number = DiatonicTriads.degree(subject, key);
+        Chord chord = DiatonicTriads.triad(number, key);
+        Phrase prompt =
+                Phrase.sentence("Which triad stands on the {0} degree of {1}?", MusicWords.ordinal(number), key);
         ChordRubric judge = ChordRubric.named(
-                chord, Own.alternative(number, key), Walk.count(number, key), () -> slips(number, key));
+                chord,
+                DiatonicTriads.alternative(number, key),
+                Derivation.count(number, key),
+                () -> errors(number, key));
         return Question.of(new Topic(id(), "" + number, key), Form.CHORD, prompt, judge, coaching(number, chord, key));
     }
 
-    private static List<Slip<Tones>> slips(int number, Key key) {
-        List<Slip<Tones>> slips = new ArrayList<>();
-        Chord chord = Own.triad(number, key);
-        ChordKind ofKey = Own.triad(1, key).kind();
-        Chord next = Own.next(number, key);
-        slips.add(new Slip<>(
+    private static List<ModelledError<Tones>> errors(int number, Key key) {
+        List<ModelledError<Tones>> errors = new ArrayList<>();
+        Chord chord = DiatonicTriads.triad(number, key);
+        ChordKind ofKey = DiatonicTriads.triad(1, key).kind();
+        Chord next = DiatonicTriads.next(number, key);
+        errors.add(new ModelledError<>(
                 COUNTED_FROM_ZERO,
                 Tones.of(next),
-                () -> Say.chord(next) + " stands one degree further. Count the tonic as 1. "
-                        + Walk.count(number, key)));
-        slips.add(new Slip<>(
-                SIGNATURE_FORGOTTEN,
-                Tones.of(Own.bare(chord.tones())),
-                () -> "The letters are right, but the signature counts in every chord, and here it has "
-                        + Say.count(Math.abs(key.signature())) + (key.signature() < 0 ? " flat" : " sharp")
-                        + (Math.abs(key.signature()) == 1 ? "." : "s.")));
-        slips.add(new Slip<>(
-                QUALITY_OF_THE_KEY,
-                Tones.of(new Chord(chord.root(), ofKey)),
-                () -> "The root is right. The scale decides the rest, not the name of the key: take its "
-                        + "third from there and count the half steps."));
+                () -> Phrase.sentence("{0} stands one degree further. Count the tonic as 1.", next)
+                        .then(Derivation.count(number, key))));
+        errors.add(new ModelledError<>(
+                SIGNATURE_FORGOTTEN, Tones.of(DiatonicTriads.bare(chord.tones())), () -> forgotten(key)));
+        errors.add(
+                new ModelledError<>(
+                        QUALITY_OF_THE_KEY,
+                        Tones.of(new Chord(chord.root(), ofKey)),
+                        () -> Phrase.sentence(
+                                "The root is right. The scale decides the rest, not the name of the key: take its third from there and count the half steps.")));
         for (ChordKind kind : KINDS) {
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     WRONG_QUALITY,
                     Tones.of(new Chord(chord.root(), kind)),
-                    () -> "The root is right. Take third and fifth from the scale, then measure the two thirds."));
+                    () -> Phrase.sentence(
+                            "The root is right. Take third and fifth from the scale, then measure the two thirds.")));
         }
-        otherDegrees(number, key, slips);
-        return slips;
+        otherDegrees(number, key, errors);
+        return errors;
     }
 
-    private static void otherDegrees(int number, Key key, List<Slip<Tones>> slips) {
+    private static Phrase forgotten(Key key) {
+        return Phrase.sentence(
+                "The letters are right, but the signature counts in every chord, and here it has {0}.", signs(key));
+    }
+
+    /** {@code one flat}, {@code three sharps}. */
+    private static Phrase signs(Key key) {
+        int count = Math.abs(key.signature());
+        if (count == 0) {
+            return Phrase.of("no signs");
+        }
+        return key.signature() < 0
+                ? Phrase.counted(count, "one flat", "{0} flats", Phrase.number(count))
+                : Phrase.counted(count, "one sharp", "{0} sharps", Phrase.number(count));
+    }
+
+    private static void otherDegrees(int number, Key key, List<ModelledError<Tones>> errors) {
         for (String other : DEGREES) {
-            Chord there = Own.triad(Own.degree(other, key), key);
-            slips.add(new Slip<>(
+            Chord there = DiatonicTriads.triad(DiatonicTriads.degree(other, key), key);
+            errors.add(new ModelledError<>(
                     WRONG_DEGREE,
                     Tones.of(there),
-                    () -> Say.chord(there) + " is the chord on " + other + ". " + Walk.count(number, key)));
+                    () -> Phrase.sentence("{0} is the chord on {1}.", there, Integer.valueOf(other))
+                            .then(Derivation.count(number, key))));
         }
     }
 
     private static Coaching coaching(int number, Chord chord, Key key) {
-        String signs = key.signature() == 0
-                ? "no signs"
-                : Say.count(Math.abs(key.signature())) + (key.signature() < 0 ? " flats" : " sharps");
         return Coaching.of(
-                "Find the root first: the tonic is 1.",
-                Walk.count(number, key),
-                Walk.allButLast(chord) + " The signature has " + signs + ".",
-                Walk.count(number, key) + " " + Own.gathered(number, key) + " " + Walk.thirds(chord) + ", which makes "
-                        + Say.inWords(chord) + ".");
+                Phrase.sentence("Find the root first: the tonic is 1."),
+                Derivation.count(number, key),
+                Derivation.allButLast(chord).then(Phrase.sentence("The signature has {0}.", signs(key))),
+                Phrase.sentence(
+                        "{0} {1} {2}, which makes {3}.",
+                        Derivation.count(number, key),
+                        DiatonicTriads.gathered(number, key),
+                        Derivation.thirds(chord),
+                        MusicWords.triad(chord)));
     }
 }

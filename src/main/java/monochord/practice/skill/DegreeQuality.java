@@ -9,14 +9,15 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.QualityRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Own;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
+import monochord.theory.ChordKind;
 import monochord.theory.Key;
-import monochord.theory.TriadQuality;
 
 /** The quality of the key's own chord on a degree. */
 final class DegreeQuality implements Skill {
@@ -26,8 +27,8 @@ final class DegreeQuality implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Qualities of the degrees";
+    public Phrase title() {
+        return Phrase.of("Qualities of the degrees");
     }
 
     @Override
@@ -37,46 +38,55 @@ final class DegreeQuality implements Skill {
 
     @Override
     public Question question(Key key, String subject) {
-        int number = Own.degree(subject, key);
-        Chord chord = Own.triad(number, key);
-        String prompt =
-                "In " + Say.key(key) + ", what quality has the triad on the " + Walk.ordinal(number) + " degree?";
-        String way = way(number, key);
-        QualityRubric judge = new QualityRubric(chord, Own.alternative(number, key), way, () -> slips(number, key));
+        int number = DiatonicTriads.degree(subject, key);
+        Chord chord = DiatonicTriads.triad(number, key);
+        Phrase prompt = Phrase.sentence(
+                "In {0}, what quality has the triad on the {1} degree?", key, MusicWords.ordinal(number));
+        Phrase way = way(number, key);
+        QualityRubric judge =
+                new QualityRubric(chord, DiatonicTriads.alternative(number, key), way, () -> errors(number, key));
         return Question.of(
                 new Topic(id(), "" + number, key), Form.QUALITY, prompt, judge, coaching(number, chord, key));
     }
 
-    private static String reason(int number, Key key) {
-        Chord chord = Own.triad(number, key);
-        return Own.gathered(number, key) + " " + Walk.thirds(chord) + ", and that is "
-                + chord.kind().quality() + ".";
+    private static Phrase reason(int number, Key key) {
+        Chord chord = DiatonicTriads.triad(number, key);
+        return DiatonicTriads.gathered(number, key)
+                .then(Phrase.sentence(
+                        "{0}, and that is {1}.",
+                        Derivation.thirds(chord),
+                        MusicWords.quality(chord.kind().quality())));
     }
 
-    private static String way(int number, Key key) {
-        return Own.gathered(number, key) + " Which third lies below, which above?";
+    private static Phrase way(int number, Key key) {
+        return DiatonicTriads.gathered(number, key).then(Phrase.sentence("Which third lies below, which above?"));
     }
 
-    private static List<Slip<TriadQuality>> slips(int number, Key key) {
-        Chord chord = Own.triad(number, key);
-        TriadQuality ofKey = Own.triad(1, key).kind().quality();
-        Chord next = Own.next(number, key);
+    private static List<ModelledError<ChordKind>> errors(int number, Key key) {
+        Chord chord = DiatonicTriads.triad(number, key);
+        ChordKind ofKey = DiatonicTriads.triad(1, key).kind();
+        Chord next = DiatonicTriads.next(number, key);
         return List.of(
-                new Slip<>(
+                new ModelledError<>(
                         QUALITY_OF_THE_KEY,
                         ofKey,
-                        () -> "The key is " + ofKey + "; its chord on " + number + " need not be. " + way(number, key)),
-                new Slip<>(
+                        () -> Phrase.sentence(
+                                        "The key is {0}; its chord on {1} need not be.",
+                                        MusicWords.quality(ofKey.quality()), number)
+                                .then(way(number, key))),
+                new ModelledError<>(
                         COUNTED_FROM_ZERO,
-                        next.kind().quality(),
-                        () -> "That would be " + Say.chord(next) + ", one degree further: the tonic counts as 1."));
+                        next.kind(),
+                        () -> Phrase.sentence("That would be {0}, one degree further: the tonic counts as 1.", next)));
     }
 
     private static Coaching coaching(int number, Chord chord, Key key) {
         return Coaching.of(
-                "Take every other note of the scale from that degree, and listen for the half steps you pass over.",
-                Walk.count(number, key),
-                "The notes are " + Say.row(chord.tones()) + ". Measure the lower third, then the upper one.",
-                Walk.count(number, key) + " " + reason(number, key));
+                Phrase.sentence(
+                        "Take every other note of the scale from that degree, and listen for the half steps you pass over."),
+                Derivation.count(number, key),
+                Phrase.sentence(
+                        "The notes are {0}. Measure the lower third, then the upper one.", Phrase.row(chord.tones())),
+                Derivation.count(number, key).then(reason(number, key)));
     }
 }

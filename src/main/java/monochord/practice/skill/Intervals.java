@@ -14,10 +14,11 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.IntervalRubric;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.NoteRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Own;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Degree;
 import monochord.theory.note.Interval;
@@ -39,8 +40,8 @@ final class Intervals implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Intervals";
+    public Phrase title() {
+        return Phrase.of("Intervals");
     }
 
     @Override
@@ -67,59 +68,67 @@ final class Intervals implements Skill {
                     interval.toString(), 0, "an interval to ask", "from a second to two octaves is asked", "m3");
         }
         NoteName wanted = from.plus(interval);
-        String way = interval.goesDown() ? " below " : " above ";
         String subject = fromTonic ? interval.toString() : interval + " above " + from;
-        String prompt = "Which note lies " + Say.interval(interval) + way + Say.note(from) + "?";
-        NoteRubric judge = new NoteRubric(wanted, from, way(interval, from), () -> noteSlips(interval, from));
+        Phrase prompt = interval.goesDown()
+                ? Phrase.sentence("Which note lies {0} below {1}?", Phrase.one(interval), from)
+                : Phrase.sentence("Which note lies {0} above {1}?", Phrase.one(interval), from);
+        NoteRubric judge = new NoteRubric(wanted, from, way(interval, from), () -> noteErrors(interval, from));
         return Question.of(new Topic(id(), subject, key), Form.NOTES, prompt, judge, coaching(interval, from));
     }
 
-    private static List<Slip<NoteName>> noteSlips(Interval interval, NoteName from) {
-        List<Slip<NoteName>> slips = new ArrayList<>();
+    private static List<ModelledError<NoteName>> noteErrors(Interval interval, NoteName from) {
+        List<ModelledError<NoteName>> errors = new ArrayList<>();
         NoteName wanted = from.plus(interval);
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 SIGNATURE_FORGOTTEN,
-                Own.bare(wanted),
-                () -> Say.note(Own.bare(wanted)) + " has the right letter. Now the size: " + size(interval) + "."));
+                DiatonicTriads.bare(wanted),
+                () -> Phrase.sentence(
+                        "{0} has the right letter. Now the size: {1}.", DiatonicTriads.bare(wanted), size(interval))));
         if (!interval.goesDown()) {
             int number = interval.withinOctave().number();
             NoteName next = Key.major(from).note(number % 7 + 1);
-            slips.add(new Slip<>(
-                    COUNTED_FROM_ZERO, next, () -> "One letter too far: " + Say.note(from) + " itself counts as 1."));
+            errors.add(new ModelledError<>(
+                    COUNTED_FROM_ZERO,
+                    next,
+                    () -> Phrase.sentence("One letter too far: {0} itself counts as 1.", from)));
         }
-        slips.add(new Slip<>(WRONG_WAY, from.minus(interval), () -> "You went the other way. " + way(interval, from)));
-        return slips;
+        errors.add(new ModelledError<>(
+                WRONG_WAY,
+                from.minus(interval),
+                () -> Phrase.sentence("You went the other way.").then(way(interval, from))));
+        return errors;
     }
 
-    private static String reason(Interval interval, NoteName from) {
-        return "Letters " + letters(interval, from) + ", and " + size(interval) + ": " + Say.note(from.plus(interval))
-                + ".";
+    private static Phrase reason(Interval interval, NoteName from) {
+        return Phrase.sentence(
+                "Letters {0}, and {1}: {2}.", letters(interval, from), size(interval), from.plus(interval));
     }
 
     /** {@code Count letters C D E, and then three half steps up.} */
-    private static String way(Interval interval, NoteName from) {
-        return "Count letters " + letters(interval, from) + ", and then " + size(interval) + ".";
+    private static Phrase way(Interval interval, NoteName from) {
+        return Phrase.sentence("Count letters {0}, and then {1}.", letters(interval, from), size(interval));
     }
 
-    private static String size(Interval interval) {
-        return Say.halfSteps(Math.abs(interval.semitones())) + (interval.goesDown() ? " down" : " up");
+    private static Phrase size(Interval interval) {
+        Phrase size = MusicWords.halfStepsInWords(Math.abs(interval.semitones()));
+        return interval.goesDown() ? Phrase.of("{0} down", size) : Phrase.of("{0} up", size);
     }
 
-    private static String letters(Interval interval, NoteName from) {
+    /** The letters on the way, both ends included. */
+    private static Phrase letters(Interval interval, NoteName from) {
         int way = interval.goesDown() ? -1 : 1;
-        List<String> letters = IntStream.range(0, interval.number())
-                .mapToObj(i -> "" + "CDEFGAB".charAt(Math.floorMod(from.letterStep() + way * i, 7)))
-                .toList();
-        return String.join(" ", letters);
+        return Phrase.row(IntStream.range(0, interval.number())
+                .mapToObj(i -> NoteName.of("CDEFGAB".charAt(Math.floorMod(from.letterStep() + way * i, 7)), 0))
+                .toList());
     }
 
     private static Coaching coaching(Interval interval, NoteName from) {
-        String letter = "" + from.plus(interval).letter();
-        String size = Say.halfSteps(Math.abs(interval.semitones()));
+        NoteName letter = DiatonicTriads.bare(from.plus(interval));
+        Phrase size = MusicWords.halfStepsInWords(Math.abs(interval.semitones()));
         return Coaching.of(
-                "Find the letter first, counting " + Say.note(from) + " as 1.",
-                "Letters: " + letters(interval, from) + ". So it is some kind of " + letter + ".",
-                "Some kind of " + letter + ", " + size + " away from " + Say.note(from) + ".",
+                Phrase.sentence("Find the letter first, counting {0} as 1.", from),
+                Phrase.sentence("Letters: {0}. So it is some kind of {1}.", letters(interval, from), letter),
+                Phrase.sentence("Some kind of {0}, {1} away from {2}.", letter, size, from),
                 reason(interval, from));
     }
 
@@ -129,53 +138,61 @@ final class Intervals implements Skill {
             throw Unreadable.because(
                     lower + " " + upper, 0, "two notes to measure", "the second has another letter", "C Eb");
         }
-        String prompt = "Which interval is it from " + Say.note(lower) + " up to " + Say.note(upper) + "?";
-        IntervalRubric judge = new IntervalRubric(interval, nameWay(interval, lower), () -> nameSlips(interval, lower));
+        Phrase prompt = Phrase.sentence("Which interval is it from {0} up to {1}?", lower, upper);
+        IntervalRubric judge =
+                new IntervalRubric(interval, nameWay(interval, lower), () -> nameErrors(interval, lower));
         Topic topic = new Topic(id(), lower + " " + upper, key);
         return Question.of(topic, Form.INTERVAL, prompt, judge, nameCoaching(interval, lower));
     }
 
-    private static List<Slip<Interval>> nameSlips(Interval interval, NoteName lower) {
-        List<Slip<Interval>> slips = new ArrayList<>();
-        slips.add(new Slip<>(
+    private static List<ModelledError<Interval>> nameErrors(Interval interval, NoteName lower) {
+        List<ModelledError<Interval>> errors = new ArrayList<>();
+        errors.add(new ModelledError<>(
                 WRONG_WAY,
                 interval.inverted(),
-                () -> "That is how far it is on to the next " + Say.note(lower) + ". " + nameWay(interval, lower)));
+                () -> Phrase.sentence("That is how far it is on to the next {0}.", lower)
+                        .then(nameWay(interval, lower))));
         if (interval.number() > 2) {
             Interval below = Degree.of(interval.number() - 1, 0).interval();
-            slips.add(new Slip<>(COUNTED_FROM_ZERO, below, () -> "One letter too few: the lower note counts as 1."));
+            errors.add(new ModelledError<>(
+                    COUNTED_FROM_ZERO,
+                    below,
+                    () -> Phrase.sentence("One letter too few: the lower note counts as 1.")));
         }
-        Interval looks = Own.bare(lower).to(Own.bare(lower.plus(interval)));
-        slips.add(new Slip<>(
+        Interval looks = DiatonicTriads.bare(lower).to(DiatonicTriads.bare(lower.plus(interval)));
+        errors.add(new ModelledError<>(
                 WRONG_QUALITY,
                 looks,
-                () -> "That is " + Say.note(Own.bare(lower)) + " to " + Say.note(Own.bare(lower.plus(interval)))
-                        + ", without the accidentals. " + nameWay(interval, lower)));
-        return slips;
+                () -> Phrase.sentence(
+                                "That is {0} to {1}, without the accidentals.",
+                                DiatonicTriads.bare(lower), DiatonicTriads.bare(lower.plus(interval)))
+                        .then(nameWay(interval, lower))));
+        return errors;
     }
 
-    private static String nameReason(Interval interval, NoteName lower) {
-        return "Letters " + letters(interval, lower) + " make " + Say.article(number(interval)) + number(interval)
-                + "; with " + Say.halfSteps(interval.semitones()) + " it is " + Say.interval(interval) + ".";
+    private static Phrase nameReason(Interval interval, NoteName lower) {
+        return Phrase.sentence(
+                "Letters {0} make {1}; with {2} it is {3}.",
+                letters(interval, lower),
+                MusicWords.oneNumber(interval.number()),
+                MusicWords.halfStepsInWords(interval.semitones()),
+                Phrase.one(interval));
     }
 
     /** {@code Letters C D E, then three half steps.} */
-    private static String nameWay(Interval interval, NoteName lower) {
-        return "Letters " + letters(interval, lower) + ", and " + Say.halfSteps(interval.semitones())
-                + ": put a name to both.";
-    }
-
-    private static String number(Interval interval) {
-        String words = interval.inWords();
-        return words.substring(words.lastIndexOf(' ') + 1);
+    private static Phrase nameWay(Interval interval, NoteName lower) {
+        return Phrase.sentence(
+                "Letters {0}, and {1}: put a name to both.",
+                letters(interval, lower), MusicWords.halfStepsInWords(interval.semitones()));
     }
 
     private static Coaching nameCoaching(Interval interval, NoteName lower) {
         return Coaching.of(
-                "Count the letters, both ends included.",
-                "Letters: " + letters(interval, lower) + ". Now the half steps.",
-                Say.article(number(interval)).replace('a', 'A') + number(interval) + " of "
-                        + Say.halfSteps(interval.semitones()) + ".",
+                Phrase.sentence("Count the letters, both ends included."),
+                Phrase.sentence("Letters: {0}. Now the half steps.", letters(interval, lower)),
+                Phrase.sentence(
+                        "{0} of {1}.",
+                        MusicWords.oneNumber(interval.number()), MusicWords.halfStepsInWords(interval.semitones())),
                 nameReason(interval, lower));
     }
 }

@@ -13,10 +13,11 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
-import monochord.practice.answer.Say;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.SignatureRubric;
-import monochord.practice.answer.Slip;
 import monochord.practice.reading.Signature;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Mode;
 import monochord.theory.note.Clause;
@@ -32,8 +33,8 @@ final class KeySignature implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Key signatures";
+    public Phrase title() {
+        return Phrase.of("Key signatures");
     }
 
     @Override
@@ -54,12 +55,12 @@ final class KeySignature implements Skill {
         }
         boolean same = asked.tonic().equals(key.tonic());
         Topic topic = new Topic(id(), same ? asked.mode().label() : asked.toString(), same ? key : asked);
-        String prompt = "What is the key signature of " + Say.key(asked) + "?";
+        Phrase prompt = Phrase.sentence("What is the key signature of {0}?", asked);
         return Question.of(
                 topic,
                 Form.SIGNATURE,
                 prompt,
-                new SignatureRubric(asked, way(asked), () -> slips(asked)),
+                new SignatureRubric(asked, way(asked), () -> errors(asked)),
                 coaching(asked));
     }
 
@@ -71,108 +72,122 @@ final class KeySignature implements Skill {
         }
     }
 
-    private static List<Slip<Signature>> slips(Key key) {
+    private static List<ModelledError<Signature>> errors(Key key) {
         int count = key.signature();
-        List<Slip<Signature>> slips = new ArrayList<>();
-        slips.add(new Slip<>(
+        List<ModelledError<Signature>> errors = new ArrayList<>();
+        errors.add(new ModelledError<>(
                 SHARPS_FOR_FLATS,
                 Signature.of(-count),
-                () -> "The number is right, the kind of sign is not. " + way(key)));
+                () -> Phrase.sentence("The number is right, the kind of sign is not.")
+                        .then(way(key))));
         Key parallel = key.parallel();
         if (parallel.isInUse()) {
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     PARALLEL_FOR_RELATIVE,
                     Signature.of(parallel.signature()),
-                    () -> "That is " + Say.key(parallel) + ". " + way(key)));
+                    () -> Phrase.sentence("That is {0}.", parallel).then(way(key))));
         }
-        lastSignNamedLikeTonic(key).ifPresent(slips::add);
+        lastSignNamedLikeTonic(key).ifPresent(errors::add);
         if (key.isMinor() && key.note(Degree.of(7, 0)).alteration() != 0) {
-            slips.add(leadingNoteAdded(key));
+            errors.add(leadingNoteAdded(key));
         }
-        return slips;
+        return errors;
     }
 
-    private static Optional<Slip<Signature>> lastSignNamedLikeTonic(Key key) {
+    private static Optional<ModelledError<Signature>> lastSignNamedLikeTonic(Key key) {
         NoteName tonic = key.tonic();
         for (int count = 1; count <= 7; count++) {
             Signature signature = Signature.of(tonic.alteration() < 0 ? -count : count);
             if (signature.notes().get(count - 1).equals(tonic)) {
-                return Optional.of(new Slip<>(
+                return Optional.of(new ModelledError<>(
                         LAST_SIGN_FOR_TONIC,
                         signature,
-                        () -> "You stopped where the last sign is " + Say.note(tonic) + " itself. " + way(key)));
+                        () -> Phrase.sentence("You stopped where the last sign is {0} itself.", tonic)
+                                .then(way(key))));
             }
         }
         return Optional.empty();
     }
 
-    private static Slip<Signature> leadingNoteAdded(Key key) {
+    private static ModelledError<Signature> leadingNoteAdded(Key key) {
         NoteName leading = key.note(Degree.of(7, 0));
         List<NoteName> notes = new ArrayList<>(key.signatureNotes());
         notes.add(leading);
-        return new Slip<>(
+        return new ModelledError<>(
                 NOT_RAISED,
                 Signature.of(notes),
-                () -> Say.note(leading)
-                        + " is the raised seventh. It is written in where it comes and stays out of the signature.");
+                () -> Phrase.sentence(
+                        "{0} is the raised seventh. It is written in where it comes and stays out of the signature.",
+                        leading));
     }
 
-    private static String reason(Key key) {
+    private static Phrase reason(Key key) {
         if (key.mode() != Mode.IONIAN && key.mode() != Mode.AEOLIAN) {
-            return "It has the notes of " + Say.key(majorOf(key)) + ": " + signs(key) + ".";
+            return Phrase.sentence("It has the notes of {0}: {1}.", majorOf(key), signs(key));
         } else if (key.isMinor()) {
-            return "It shares its signature with " + Say.key(key.relative()) + ", a minor third up: " + signs(key)
-                    + ".";
+            return Phrase.sentence(
+                    "It shares its signature with {0}, a minor third up: {1}.", key.relative(), signs(key));
         }
         return inMajor(key);
     }
 
     /** Where to look, and none of the signs. */
-    private static String way(Key key) {
+    private static Phrase way(Key key) {
         if (key.mode() != Mode.IONIAN && key.mode() != Mode.AEOLIAN) {
-            return Say.key(key) + " has the notes of " + Say.key(majorOf(key)) + ".";
+            return Phrase.sentence("{0} has the notes of {1}.", key, majorOf(key));
         } else if (key.isMinor()) {
-            return Say.key(key) + " shares its signature with " + Say.key(key.relative()) + ", a minor third up.";
+            return Phrase.sentence("{0} shares its signature with {1}, a minor third up.", key, key.relative());
         }
         return key.signature() > 0
-                ? "The last sharp is the seventh degree, a half step under the tonic."
+                ? Phrase.sentence("The last sharp is the seventh degree, a half step under the tonic.")
                 : key.signature() < 0
-                        ? "The last flat is the fourth degree."
-                        : "Play it on the white keys and listen for what is off.";
+                        ? Phrase.sentence("The last flat is the fourth degree.")
+                        : Phrase.sentence("Play it on the white keys and listen for what is off.");
     }
 
     private static Key majorOf(Key key) {
         return Key.major(NoteName.at(key.signature()));
     }
 
-    private static String inMajor(Key key) {
+    private static Phrase inMajor(Key key) {
         List<NoteName> signs = key.signatureNotes();
         if (signs.isEmpty()) {
-            return "C major is the white keys alone: no sharps and no flats.";
+            return Phrase.sentence("{0} is the white keys alone: no sharps and no flats.", key);
         }
         NoteName last = signs.get(signs.size() - 1);
-        String rule = key.signature() > 0
-                ? "The last sharp is the seventh degree, a half step under the tonic: " + Say.note(last)
-                : "The last flat is the fourth degree: " + Say.note(last);
-        return rule + ". That makes " + signs(key) + ".";
+        Phrase rule = key.signature() > 0
+                ? Phrase.of("The last sharp is the seventh degree, a half step under the tonic: {0}", last)
+                : Phrase.of("The last flat is the fourth degree: {0}", last);
+        return Phrase.sentence("{0}. That makes {1}.", rule, signs(key));
     }
 
-    private static String signs(Key key) {
-        return key.signature() == 0 ? "no sharps and no flats" : Say.row(key.signatureNotes());
+    private static Phrase signs(Key key) {
+        return key.signature() == 0 ? Phrase.of("no sharps and no flats") : Phrase.row(key.signatureNotes());
+    }
+
+    private static Phrase order(boolean flats) {
+        Phrase letters = Phrase.row(Key.major(NoteName.at(flats ? -7 : 7)).signatureNotes().stream()
+                .map(DiatonicTriads::bare)
+                .toList());
+        return flats
+                ? Phrase.sentence("The order of the flats is {0}.", letters)
+                : Phrase.sentence("The order of the sharps is {0}.", letters);
     }
 
     private static Coaching coaching(Key key) {
         boolean flats = key.signature() < 0;
         List<NoteName> signs = key.signatureNotes();
-        String nudge = key.isMinor()
-                ? "Go to the relative major first: " + Say.note(majorOf(key).tonic()) + "."
-                : "On the sharp side the last sign is the seventh degree, on the flat side the fourth.";
-        String first = signs.isEmpty()
-                ? "Play it on the white keys and listen for what is off."
-                : "The order of the " + (flats ? "flats is B E A D G C F." : "sharps is F C G D A E B.");
-        String most = signs.size() < 2
-                ? "There is at most one sign."
-                : "All but the last: " + Say.row(signs.subList(0, signs.size() - 1)) + ".";
+        Phrase nudge = key.isMinor()
+                ? Phrase.sentence(
+                        "Go to the relative major first: {0}.", majorOf(key).tonic())
+                : Phrase.sentence(
+                        "On the sharp side the last sign is the seventh degree, on the flat side the fourth.");
+        Phrase first = signs.isEmpty()
+                ? Phrase.sentence("Play it on the white keys and listen for what is off.")
+                : order(flats);
+        Phrase most = signs.size() < 2
+                ? Phrase.sentence("There is at most one sign.")
+                : Phrase.sentence("All but the last: {0}.", Phrase.row(signs.subList(0, signs.size() - 1)));
         return Coaching.of(nudge, first, most, reason(key));
     }
 }

@@ -13,10 +13,11 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.NoteRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Degree;
 import monochord.theory.note.NoteName;
@@ -30,8 +31,8 @@ final class LoweredDegree implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Lowered degrees";
+    public Phrase title() {
+        return Phrase.of("Lowered degrees");
     }
 
     @Override
@@ -51,55 +52,68 @@ final class LoweredDegree implements Skill {
         if (degree.alteration() == 0 || Math.abs(degree.alteration()) > 1) {
             throw Unreadable.because(subject, 0, "a lowered degree", "one flat or sharp stands in front", "b6");
         }
-        String from = key.isMinor() ? ", counted from " + Say.key(major) : " of " + Say.key(major);
-        String prompt = "Which note is the " + degree.inWords() + from + "?";
-        NoteRubric judge =
-                new NoteRubric(major.note(degree), key.tonic(), Walk.toward(degree, major), () -> slips(degree, major));
+        Phrase prompt = key.isMinor()
+                ? Phrase.sentence("Which note is the {0}, counted from {1}?", Phrase.inWords(degree), major)
+                : Phrase.sentence("Which note is the {0} of {1}?", Phrase.inWords(degree), major);
+        NoteRubric judge = new NoteRubric(
+                major.note(degree), key.tonic(), Derivation.toward(degree, major), () -> errors(degree, major));
         return Question.of(new Topic(id(), degree.toString(), key), Form.NOTES, prompt, judge, coaching(degree, major));
     }
 
-    private static List<Slip<NoteName>> slips(Degree degree, Key key) {
+    private static List<ModelledError<NoteName>> errors(Degree degree, Key key) {
         int number = degree.number();
         int change = degree.alteration();
-        String way = change < 0 ? "down" : "up";
         NoteName natural = key.note(number);
         NoteName next = key.note(Degree.of(number % 7 + 1, change));
-        List<Slip<NoteName>> slips = new ArrayList<>();
-        slips.add(new Slip<>(
+        List<ModelledError<NoteName>> errors = new ArrayList<>();
+        errors.add(new ModelledError<>(
                 NOT_LOWERED,
                 natural,
-                () -> Say.note(natural) + " is the " + Walk.ordinal(number) + " as the major scale has it. "
-                        + "Take it a half step " + way + ", same letter."));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence("{0} is the {1} as the major scale has it.", natural, MusicWords.ordinal(number))
+                        .then(
+                                change < 0
+                                        ? Phrase.sentence("Take it a half step down, same letter.")
+                                        : Phrase.sentence("Take it a half step up, same letter."))));
+        errors.add(new ModelledError<>(
                 SIGNATURE_FORGOTTEN,
                 NoteName.of(natural.letter(), change),
-                () -> "That is the bare letter " + (change < 0 ? "lowered" : "raised") + ". In the key the "
-                        + Walk.ordinal(number) + " is " + Say.note(natural) + "; start from there."));
-        slips.add(new Slip<>(
+                () -> (change < 0
+                                ? Phrase.sentence("That is the bare letter lowered.")
+                                : Phrase.sentence("That is the bare letter raised."))
+                        .then(Phrase.sentence(
+                                "In the key the {0} is {1}; start from there.", MusicWords.ordinal(number), natural))));
+        errors.add(new ModelledError<>(
                 LOWERED_TOO_FAR,
                 key.note(Degree.of(number, 2 * change)),
-                () -> "A half step too far. One sign in front moves the plain degree by one half step."));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence(
+                        "A half step too far. One sign in front moves the plain degree by one half step.")));
+        errors.add(new ModelledError<>(
                 WRONG_WAY,
                 key.note(Degree.of(number, -change)),
-                () -> "You went the other way: " + (change < 0 ? "lowered is" : "raised is") + " a half step " + way
-                        + "."));
+                () -> change < 0
+                        ? Phrase.sentence("You went the other way: lowered is a half step down.")
+                        : Phrase.sentence("You went the other way: raised is a half step up.")));
         if (number < 7) {
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     COUNTED_FROM_ZERO,
                     next,
-                    () -> "That is the " + Degree.of(number % 7 + 1, change).inWords() + ": the tonic counts as 1."));
+                    () -> Phrase.sentence(
+                            "That is the {0}: the tonic counts as 1.",
+                            Phrase.inWords(Degree.of(number % 7 + 1, change)))));
         }
-        return slips;
+        return errors;
     }
 
     private static Coaching coaching(Degree degree, Key key) {
         int number = degree.number();
         return Coaching.of(
-                "Find the plain degree first, then move it a half step and keep its letter.",
-                "Count from " + Say.note(key.tonic()) + " as 1 up to the " + Walk.ordinal(number) + ".",
-                Walk.count(number, key) + " Now a half step " + (degree.alteration() < 0 ? "down" : "up")
-                        + ", same letter.",
-                Walk.to(degree, key));
+                Phrase.sentence("Find the plain degree first, then move it a half step and keep its letter."),
+                Phrase.sentence("Count from {0} as 1 up to the {1}.", key.tonic(), MusicWords.ordinal(number)),
+                Derivation.count(number, key)
+                        .then(
+                                (degree.alteration() < 0
+                                        ? Phrase.sentence("Now a half step down, same letter.")
+                                        : Phrase.sentence("Now a half step up, same letter."))),
+                Derivation.to(degree, key));
     }
 }

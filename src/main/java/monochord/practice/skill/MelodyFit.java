@@ -13,9 +13,9 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.MendRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.StandingRubric;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 
@@ -50,8 +50,8 @@ final class MelodyFit implements Skill {
     }
 
     @Override
-    public String title() {
-        return "A tune over a chord";
+    public Phrase title() {
+        return Phrase.of("A tune over a chord");
     }
 
     @Override
@@ -71,94 +71,121 @@ final class MelodyFit implements Skill {
     }
 
     private Question standing(TuneSubject about) {
-        String prompt = "In " + Say.key(about.key()) + " a tune rests on " + Say.note(about.note()) + " over "
-                + Say.chord(about.chord()) + ". Chord tone, colour, suspension or clash?";
-        StandingRubric judge = new StandingRubric(about.standing(), reason(about), way(about), () -> slips(about));
+        Phrase prompt = about.falls()
+                ? Phrase.sentence(
+                        "In {0} a tune comes to {1} over {2} and then falls to {3}. Chord tone, colour, suspension or clash?",
+                        about.key(), about.note(), about.chord(), about.below())
+                : Phrase.sentence(
+                        "In {0} a tune rests on {1} over {2}. Chord tone, colour, suspension or clash?",
+                        about.key(), about.note(), about.chord());
+        StandingRubric judge = new StandingRubric(about.standing(), reason(about), way(about), () -> errors(about));
         return Question.of(new Topic(id(), about.text(), about.key()), Form.CHOICE, prompt, judge, coaching(about));
     }
 
     private Question mend(TuneSubject about) {
         List<NoteChange> changes = about.changes();
-        String prompt = "In " + Say.key(about.key()) + " a tune rests on " + Say.note(about.note()) + " over "
-                + Say.chord(about.chord()) + ", and it clashes. Which note, as near as can be, would fit?";
+        Phrase prompt = Phrase.sentence(
+                "In {0} a tune rests on {1} over {2}, and it clashes. Which note, as near as can be, would fit?",
+                about.key(), about.note(), about.chord());
         NoteName nearest = changes.get(0).to().name();
-        String reason = "The chord is " + Say.row(about.chord().tones()) + "; from " + Say.note(about.note())
-                + " the nearest that fits is " + Say.note(nearest) + ".";
-        MendRubric judge = new MendRubric(changes, reason, mendWay(about), () -> mendSlips(about));
+        Phrase reason = Phrase.sentence(
+                "The chord is {0}; from {1} the nearest that fits is {2}.",
+                Phrase.row(about.chord().tones()), about.note(), nearest);
+        MendRubric judge = new MendRubric(changes, reason, mendWay(about), () -> mendErrors(about));
         return Question.of(
                 new Topic(id(), about.text(), about.key()), Form.NOTES, prompt, judge, mendCoaching(about, reason));
     }
 
-    private static List<Slip<Standing>> slips(TuneSubject about) {
-        List<Slip<Standing>> slips = new ArrayList<>();
+    private static List<ModelledError<Standing>> errors(TuneSubject about) {
+        List<ModelledError<Standing>> errors = new ArrayList<>();
         about.sameLetter()
-                .ifPresent(tone -> slips.add(new Slip<>(
+                .ifPresent(tone -> errors.add(new ModelledError<>(
                         LETTERS_ONLY,
                         Standing.CHORD_TONE,
-                        () -> "The letter is in the chord, but as " + Say.note(tone) + ". What does "
-                                + Say.note(about.note()) + " do beside it?")));
+                        () -> Phrase.sentence(
+                                "The letter is in the chord, but as {0}. What does {1} do beside it?",
+                                tone, about.note()))));
         if (about.key().holds(about.note())) {
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     KEY_FOR_CHORD,
                     Standing.COLOUR,
-                    () -> "It belongs to the key; what counts here is the chord. " + way(about)));
+                    () -> Phrase.sentence("It belongs to the key; what counts here is the chord.")
+                            .then(way(about))));
         }
-        return slips;
+        return errors;
     }
 
-    private static List<Slip<NoteName>> mendSlips(TuneSubject about) {
-        return List.of(new Slip<>(
+    private static List<ModelledError<NoteName>> mendErrors(TuneSubject about) {
+        return List.of(new ModelledError<>(
                 KEY_FOR_CHORD,
                 about.note(),
-                () -> Say.note(about.note()) + " belongs to the key, but it is the note that clashes. The chord is "
-                        + Say.row(about.chord().tones()) + "."));
+                () -> Phrase.sentence(
+                        "{0} belongs to the key, but it is the note that clashes. The chord is {1}.",
+                        about.note(), Phrase.row(about.chord().tones()))));
     }
 
-    private static String mendWay(TuneSubject about) {
-        return "The chord is " + Say.row(about.chord().tones()) + ": look for the nearest to " + Say.note(about.note())
-                + ".";
+    private static Phrase mendWay(TuneSubject about) {
+        return Phrase.sentence(
+                "The chord is {0}: look for the nearest to {1}.",
+                Phrase.row(about.chord().tones()), about.note());
     }
 
     /** What to look at, and no name for it. */
-    private static String way(TuneSubject about) {
-        String note = Say.note(about.note());
-        return Say.chord(about.chord()) + " is " + Say.row(about.chord().tones()) + ". "
-                + (about.chord().holds(about.note())
-                        ? "Is " + note + " among them?"
-                        : note + " is not among them: how far does it lie above the nearest tone below?");
+    private static Phrase way(TuneSubject about) {
+        NoteName note = about.note();
+        Phrase spelled = Phrase.sentence(
+                "{0} is {1}.", about.chord(), Phrase.row(about.chord().tones()));
+        if (about.chord().holds(note)) {
+            return spelled.then(Phrase.sentence("Is {0} among them?", note));
+        }
+        return spelled.then(
+                about.falls()
+                        ? Phrase.sentence("{0} is not among them: does it give way to one?", note)
+                        : Phrase.sentence(
+                                "{0} is not among them: how far does it lie above the nearest tone below?", note));
     }
 
-    private static String reason(TuneSubject about) {
-        String note = Say.note(about.note());
-        String chord = Say.chord(about.chord()) + " is " + Say.row(about.chord().tones()) + "; ";
-        return chord
-                + switch (about.standing()) {
-                    case CHORD_TONE -> note + " is one of its tones.";
-                    case COLOUR -> note + " rubs against none of its tones from above, so it colours the chord.";
-                    case TENSE -> note + " colours it with an edge.";
-                    case SUSPENSION_ONLY ->
-                        note + " is the fourth over a major third: a suspension, to be let fall, not to rest on.";
-                    case CLASH -> note + " is none of its tones and rubs against one of them: a clash.";
-                };
+    private static Phrase reason(TuneSubject about) {
+        NoteName note = about.note();
+        Phrase row = Phrase.row(about.chord().tones());
+        return switch (about.standing()) {
+            case CHORD_TONE -> Phrase.sentence("{0} is {1}; {2} is one of its tones.", about.chord(), row, note);
+            case COLOUR ->
+                Phrase.sentence(
+                        "{0} is {1}; {2} rubs against none of its tones from above, so it colours the chord.",
+                        about.chord(), row, note);
+            case TENSE -> Phrase.sentence("{0} is {1}; {2} colours it with an edge.", about.chord(), row, note);
+            case SUSPENSION_ONLY ->
+                Phrase.sentence(
+                        "{0} is {1}; {2} is the fourth over a major third: a suspension, to be let fall, not to rest on.",
+                        about.chord(), row, note);
+            case CLASH ->
+                Phrase.sentence(
+                        "{0} is {1}; {2} is none of its tones and rubs against one of them: a clash.",
+                        about.chord(), row, note);
+        };
     }
 
     private static Coaching coaching(TuneSubject about) {
-        String row = Say.row(about.chord().tones());
-        String note = Say.note(about.note());
+        Phrase row = Phrase.row(about.chord().tones());
+        NoteName note = about.note();
         return Coaching.of(
-                "Spell the chord first.",
-                Say.chord(about.chord()) + " is " + row + ".",
-                Say.chord(about.chord()) + " is " + row + ". Is " + note
-                        + " one of them, accidental and all? If not, does it lie a half step above one?",
-                reason(about) + " That is custom, so trust your ear too.");
+                Phrase.sentence("Spell the chord first."),
+                Phrase.sentence("{0} is {1}.", about.chord(), row),
+                Phrase.sentence(
+                        "{0} is {1}. Is {2} one of them, accidental and all? If not, does it lie a half step above one?",
+                        about.chord(), row, note),
+                reason(about).then(Phrase.sentence("That is custom, so trust your ear too.")));
     }
 
-    private static Coaching mendCoaching(TuneSubject about, String reason) {
+    private static Coaching mendCoaching(TuneSubject about, Phrase reason) {
         return Coaching.of(
-                "Spell the chord first.",
-                Say.chord(about.chord()) + " is " + Say.row(about.chord().tones()) + ".",
-                "Look for the tone of " + Say.row(about.chord().tones()) + " nearest to " + Say.note(about.note())
-                        + ".",
-                reason + " Whether the tune may change is for the band to say.");
+                Phrase.sentence("Spell the chord first."),
+                Phrase.sentence(
+                        "{0} is {1}.", about.chord(), Phrase.row(about.chord().tones())),
+                Phrase.sentence(
+                        "Look for the tone of {0} nearest to {1}.",
+                        Phrase.row(about.chord().tones()), about.note()),
+                reason.then(Phrase.sentence("Whether the tune may change is for the band to say.")));
     }
 }

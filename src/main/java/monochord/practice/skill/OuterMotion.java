@@ -17,14 +17,12 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.MotionRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Pitch;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** How the lowest and the highest voice move from one voiced chord to the next. */
@@ -40,7 +38,10 @@ final class OuterMotion implements Skill {
             "F3 F4 A4 C5 | G3 D4 G4 B4",
             "C3 E4 G4 C5 | G2 D4 G4 B4",
             "F3 C4 F4 A4 | G3 D4 G4 B4",
-            "G2 B3 D4 G4 | Ab2 C4 Eb4 Ab4");
+            "G2 B3 D4 G4 | Ab2 C4 Eb4 Ab4",
+            "G2 D4 F4 B4 | C3 C4 E4 C5",
+            "D3 C4 F4 A4 | G2 B3 F4 B4",
+            "F2 C4 E4 A4 | G2 B3 F4 B4");
     private static final List<Passage> IN_C_MINOR = passages(
             "C3 Eb4 | C3 G4",
             "C3 G4 | D3 F4",
@@ -48,7 +49,8 @@ final class OuterMotion implements Skill {
             "C3 G3 Eb4 C5 | Ab2 Ab3 Eb4 C5",
             "F3 F4 Ab4 C5 | G3 D4 G4 B4",
             "C3 Eb4 G4 C5 | G2 D4 G4 B4",
-            "Ab2 C4 Eb4 Ab4 | G2 B3 D4 G4");
+            "Ab2 C4 Eb4 Ab4 | G2 B3 D4 G4",
+            "G2 D4 F4 B4 | C3 C4 Eb4 C5");
 
     private static List<Passage> passages(String... texts) {
         return List.of(texts).stream().map(Passage::parse).toList();
@@ -60,8 +62,8 @@ final class OuterMotion implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Motion of the outer voices";
+    public Phrase title() {
+        return Phrase.of("Motion of the outer voices");
     }
 
     @Override
@@ -87,36 +89,40 @@ final class OuterMotion implements Skill {
                     subject, 0, "two voiced chords", "two chords of two voices or more are compared", EXAMPLE);
         }
         Pair outer = step.outer().get();
-        String prompt = "From " + Passage.write(step.from(), Signs.MUSIC) + " to "
-                + Passage.write(step.to(), Signs.MUSIC)
-                + ": how do the lowest and the highest voice move? Contrary, oblique, similar, parallel or still.";
-        MotionRubric judge = new MotionRubric(outer.motion(), reason(outer), way(outer), () -> slips(step, outer));
+        Phrase prompt = Phrase.sentence(
+                "From {0} to {1}: how do the lowest and the highest voice move? Contrary, oblique, similar, parallel or still.",
+                Phrase.row(step.from()), Phrase.row(step.to()));
+        MotionRubric judge = new MotionRubric(outer.motion(), reason(outer), way(outer), () -> errors(step, outer));
         return Question.of(new Topic(id(), passage.toString(), key), Form.CHOICE, prompt, judge, coaching(outer));
     }
 
-    private static List<Slip<Motion>> slips(Step step, Pair outer) {
-        List<Slip<Motion>> slips = new ArrayList<>();
+    private static List<ModelledError<Motion>> errors(Step step, Pair outer) {
+        List<ModelledError<Motion>> errors = new ArrayList<>();
         if (outer.motion() == Motion.SIMILAR) {
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     DIRECTION_ONLY,
                     Motion.PARALLEL,
-                    () -> "The same way, yes. " + way(outer) + " Do the letters keep their distance?"));
+                    () -> Phrase.sentence("The same way, yes. {0} Do the letters keep their distance?", way(outer))));
         } else if (outer.motion() == Motion.PARALLEL
                 && outer.lower().semitones() != outer.upper().semitones()) {
-            slips.add(new Slip<>(
-                    HALF_STEPS_COUNTED, Motion.SIMILAR, () -> "By half steps it is not the same. " + way(outer)));
+            errors.add(new ModelledError<>(
+                    HALF_STEPS_COUNTED,
+                    Motion.SIMILAR,
+                    () -> Phrase.sentence("By half steps it is not the same.").then(way(outer))));
         }
         for (Motion turned : withOneTurned(outer)) {
-            slips.add(new Slip<>(
-                    WRONG_WAY, turned, () -> "Look again which way each goes. The lowest " + way(outer.lower()) + "."));
+            errors.add(new ModelledError<>(
+                    WRONG_WAY,
+                    turned,
+                    () -> Phrase.sentence("Look again which way each goes. The lowest {0}.", way(outer.lower()))));
         }
         for (Pair other : step.pairs()) {
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     OTHER_VOICES,
                     other.motion(),
-                    () -> "So move " + voices(other) + ". The outer voices are " + voices(outer) + "."));
+                    () -> Phrase.sentence("So move {0}. The outer voices are {1}.", voices(other), voices(outer))));
         }
-        return slips;
+        return errors;
     }
 
     /** What comes out where one of the two is read backwards. */
@@ -128,52 +134,59 @@ final class OuterMotion implements Skill {
         };
     }
 
-    private static String voices(Pair pair) {
-        return line(pair.lower()) + " and " + line(pair.upper());
+    private static Phrase voices(Pair pair) {
+        return Phrase.of("{0} and {1}", line(pair.lower()), line(pair.upper()));
     }
 
-    private static String line(Move move) {
-        return say(move.from()) + "–" + say(move.to());
+    private static Phrase line(Move move) {
+        return Phrase.joined("–", List.of(move.from(), move.to()));
     }
 
-    private static String reason(Pair pair) {
-        return seen(pair) + ": " + pair.motion() + ".";
+    private static Phrase reason(Pair pair) {
+        return Phrase.sentence("{0}: {1}.", seen(pair), name(pair.motion()));
     }
 
-    private static String way(Pair pair) {
-        return seen(pair) + ".";
+    private static Phrase name(Motion motion) {
+        return switch (motion) {
+            case CONTRARY -> Phrase.of("contrary");
+            case OBLIQUE -> Phrase.of("oblique");
+            case SIMILAR -> Phrase.of("similar");
+            case PARALLEL -> Phrase.of("parallel");
+            case STILL -> Phrase.of("still");
+        };
     }
 
-    private static String seen(Pair pair) {
-        String ways = "The lowest " + way(pair.lower()) + ", the highest " + way(pair.upper());
+    private static Phrase way(Pair pair) {
+        return Phrase.sentence("{0}.", seen(pair));
+    }
+
+    private static Phrase seen(Pair pair) {
+        Phrase ways = Phrase.of("the lowest {0}, the highest {1}", way(pair.lower()), way(pair.upper()));
         return pair.motion().isSameWay()
-                ? ways + "; the interval is "
-                        + interval(pair.lower().from(), pair.upper().from()) + " and then "
-                        + interval(pair.lower().to(), pair.upper().to())
+                ? Phrase.of(
+                        "{0}; the interval is {1} and then {2}",
+                        ways,
+                        Phrase.one(pair.lower().from().to(pair.upper().from()).size()),
+                        Phrase.one(pair.lower().to().to(pair.upper().to()).size()))
                 : ways;
     }
 
-    private static String interval(Pitch low, Pitch high) {
-        return Say.interval(low.to(high).size());
-    }
-
-    private static String way(Move move) {
-        return move.isStill()
-                ? "stays on " + say(move.from())
-                : "goes " + (move.direction() > 0 ? "up" : "down") + " from " + say(move.from()) + " to "
-                        + say(move.to());
-    }
-
-    private static String say(Pitch pitch) {
-        return pitch.write(Signs.MUSIC);
+    private static Phrase way(Move move) {
+        if (move.isStill()) {
+            return Phrase.of("stays on {0}", move.from());
+        }
+        return move.direction() > 0
+                ? Phrase.of("goes up from {0} to {1}", move.from(), move.to())
+                : Phrase.of("goes down from {0} to {1}", move.from(), move.to());
     }
 
     private static Coaching coaching(Pair pair) {
         return Coaching.of(
-                "Follow one voice at a time with a finger: up, down, or not at all.",
-                "The lowest " + way(pair.lower()) + ".",
-                "The lowest " + way(pair.lower()) + ", the highest " + way(pair.upper())
-                        + ". If both go the same way, count the letters between them before and after.",
+                Phrase.sentence("Follow one voice at a time with a finger: up, down, or not at all."),
+                Phrase.sentence("The lowest {0}.", way(pair.lower())),
+                Phrase.sentence(
+                        "The lowest {0}, the highest {1}. If both go the same way, count the letters between them before and after.",
+                        way(pair.lower()), way(pair.upper())),
                 reason(pair));
     }
 }

@@ -13,10 +13,11 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.ProgressionRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -31,8 +32,8 @@ final class ProgressionInKey implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Progressions in a key";
+    public Phrase title() {
+        return Phrase.of("Progressions in a key");
     }
 
     @Override
@@ -43,65 +44,68 @@ final class ProgressionInKey implements Skill {
     @Override
     public Question question(Key key, String subject) {
         ProgressionSubject about = ProgressionSubject.parse(subject, key);
-        String prompt = "Name the chords in " + Say.key(key) + ": " + about.numbers(Signs.MUSIC) + ".";
-        ProgressionRubric judge = ProgressionRubric.names(about.chords(), key, () -> slips(about));
+        Phrase prompt = Phrase.sentence("Name the chords in {0}: {1}.", key, about.numbers());
+        ProgressionRubric judge = ProgressionRubric.names(about.chords(), key, () -> errors(about));
         Topic topic = new Topic(id(), about.numbers(Signs.ASCII), key);
         return Question.of(topic, Form.PROGRESSION, prompt, judge, coaching(about));
     }
 
-    private static List<Slip<List<Chord>>> slips(ProgressionSubject about) {
-        List<Slip<List<Chord>>> slips = new ArrayList<>();
+    private static List<ModelledError<List<Chord>>> errors(ProgressionSubject about) {
+        List<ModelledError<List<Chord>>> errors = new ArrayList<>();
         Key key = about.key();
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(NOT_LOWERED, about.unaltered(), () -> notLowered(about)));
+        errors.add(new ModelledError<>(NOT_LOWERED, about.unalteredRoots(), () -> notLowered(about)));
+        errors.add(new ModelledError<>(
                 LETTERS_ONLY,
                 about.letters(),
-                () -> "The letters are right and the accidentals are missing. The key has "
-                        + (key.signature() == 0
-                                ? "none of its own, the lowered degrees do."
-                                : Say.list(key.signatureNotes()) + ".")));
-        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), () -> notLowered(about)));
-        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), () -> notLowered(about)));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence(
+                        "The letters are right and accidentals are missing: the scale is {0}.",
+                        Phrase.row(key.scale().tones()))));
+        errors.add(new ModelledError<>(
                 QUALITY_OF_THE_KEY,
                 about.alike(),
-                () -> "The roots are right. Not every chord has the quality of the tonic: a minus says minor."));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence(
+                        "The roots are right. Not every chord has the quality of the tonic: a minus says minor.")));
+        errors.add(new ModelledError<>(
                 COUNTED_FROM_ZERO,
                 about.oneFurther(),
-                () -> "Every chord is one degree too far. The tonic counts as 1."));
-        otherTonic(about, NoteName.C, slips);
-        otherTonic(about, key.relative().tonic(), slips);
-        return slips;
+                () -> Phrase.sentence("Every chord is one degree too far. The tonic counts as 1.")));
+        otherTonic(about, NoteName.C, errors);
+        otherTonic(about, key.relative().tonic(), errors);
+        return errors;
     }
 
-    private static String notLowered(ProgressionSubject about) {
+    private static Phrase notLowered(ProgressionSubject about) {
         Chord chord = about.hardest();
         Key key = about.key();
         int number = about.degree(chord).number();
-        return "The flat in front has been passed over. The " + Walk.ordinal(number) + " of " + Say.key(key) + " is "
-                + Say.note(key.note(number)) + "; the " + BandNumber.write(chord, key, Signs.MUSIC)
-                + " stands a half step lower.";
+        return Phrase.sentence(
+                        "{0} was played as {1}: the flat in front has been passed over.",
+                        BandNumber.of(chord, key), number)
+                .then(Phrase.sentence(
+                        "The {0} of {1} is {2}; the {3} stands a half step lower.",
+                        MusicWords.ordinal(number), key, key.note(number), BandNumber.of(chord, key)));
     }
 
-    private static void otherTonic(ProgressionSubject about, NoteName tonic, List<Slip<List<Chord>>> slips) {
+    private static void otherTonic(ProgressionSubject about, NoteName tonic, List<ModelledError<List<Chord>>> errors) {
         Key key = about.key();
-        String message = "That is the same row in " + Say.key(new Key(tonic, key.mode())) + ". Here 1 is "
-                + Say.note(key.tonic()) + ".";
-        slips.add(new Slip<>(WRONG_KEY, about.moved(key.tonic().to(tonic)), () -> message));
+        Phrase message =
+                Phrase.sentence("That is the same row in {0}. Here 1 is {1}.", new Key(tonic, key.mode()), key.tonic());
+        errors.add(new ModelledError<>(WRONG_KEY, about.moved(key.tonic().to(tonic)), () -> message));
     }
 
     private static Coaching coaching(ProgressionSubject about) {
         Key key = about.key();
         Chord chord = about.hardest();
-        String hardest = Walk.to(about.degree(chord), key) + " So " + BandNumber.write(chord, key, Signs.MUSIC) + " is "
-                + Say.chord(chord) + ".";
+        Phrase hardest = Derivation.to(about.degree(chord), key)
+                .then(Phrase.sentence("So {0} is {1}.", BandNumber.of(chord, key), chord));
         List<Chord> most = about.chords().subList(0, about.chords().size() - 1);
         return Coaching.of(
-                "Roots first, quality second. 1 is " + Say.note(key.tonic()) + ".",
+                Phrase.sentence("Roots first, quality second. 1 is {0}.", key.tonic()),
                 hardest,
-                "All but the last: "
-                        + String.join(" ", most.stream().map(Say::chord).toList()) + ".",
-                "The scale is " + Say.row(key.scale().tones()) + ". " + hardest + " The row: "
-                        + about.names(Signs.MUSIC) + ".");
+                Phrase.sentence("All but the last: {0}.", Phrase.row(most)),
+                Phrase.sentence(
+                        "The scale is {0}. {1} The row: {2}.",
+                        Phrase.row(key.scale().tones()), hardest, Phrase.row(about.chords())));
     }
 }

@@ -10,10 +10,11 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.ProgressionRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -28,8 +29,8 @@ final class ProgressionNumbers implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Progressions as numbers";
+    public Phrase title() {
+        return Phrase.of("Progressions as numbers");
     }
 
     @Override
@@ -40,61 +41,60 @@ final class ProgressionNumbers implements Skill {
     @Override
     public Question question(Key key, String subject) {
         ProgressionSubject about = ProgressionSubject.parse(subject, key);
-        String prompt = "Say these chords as numbers in " + Say.key(key) + ": " + about.names(Signs.MUSIC) + ".";
-        ProgressionRubric judge = ProgressionRubric.numbers(about.chords(), key, () -> slips(about));
+        Phrase prompt = Phrase.sentence("Say these chords as numbers in {0}: {1}.", key, Phrase.row(about.chords()));
+        ProgressionRubric judge = ProgressionRubric.numbers(about.chords(), key, () -> errors(about));
         Topic topic = new Topic(id(), about.numbers(Signs.ASCII), key);
         return Question.of(topic, Form.NUMBER, prompt, judge, coaching(about));
     }
 
-    private static List<Slip<List<Chord>>> slips(ProgressionSubject about) {
-        List<Slip<List<Chord>>> slips = new ArrayList<>();
-        slips.add(new Slip<>(NOT_LOWERED, about.unaltered(), () -> notLowered(about)));
-        slips.add(new Slip<>(NOT_LOWERED, about.unalteredRoots(), () -> notLowered(about)));
+    private static List<ModelledError<List<Chord>>> errors(ProgressionSubject about) {
+        List<ModelledError<List<Chord>>> errors = new ArrayList<>();
+        errors.add(new ModelledError<>(NOT_LOWERED, about.unaltered(), () -> notLowered(about)));
+        errors.add(new ModelledError<>(NOT_LOWERED, about.unalteredRoots(), () -> notLowered(about)));
         if (!about.key().tonic().equals(NoteName.C)) {
-            otherTonic(about, NoteName.C, slips);
+            otherTonic(about, NoteName.C, errors);
         }
-        otherTonic(about, about.key().relative().tonic(), slips);
-        return slips;
+        otherTonic(about, about.key().relative().tonic(), errors);
+        return errors;
     }
 
-    private static String notLowered(ProgressionSubject about) {
+    private static Phrase notLowered(ProgressionSubject about) {
         Chord chord = about.hardest();
         Key key = about.key();
         int number = about.degree(chord).number();
-        return "The " + Walk.ordinal(number) + " of " + Say.key(key) + " is " + Say.note(key.note(number)) + ". "
-                + Say.chord(chord) + " stands a half step below it, and the number has to say so.";
+        return Phrase.sentence(
+                "The {0} of {1} is {2}. {3} stands a half step below it, and the number has to say so.",
+                MusicWords.ordinal(number), key, key.note(number), chord);
     }
 
     /** The numbers that come out when one counts from another tonic. */
-    private static void otherTonic(ProgressionSubject about, NoteName tonic, List<Slip<List<Chord>>> slips) {
+    private static void otherTonic(ProgressionSubject about, NoteName tonic, List<ModelledError<List<Chord>>> errors) {
         Key key = about.key();
-        String message =
-                "You counted from " + Say.note(tonic) + ". In " + Say.key(key) + " 1 is " + Say.note(key.tonic()) + ".";
+        Phrase message = Phrase.sentence("You counted from {0}. In {1} 1 is {2}.", tonic, key, key.tonic());
         List<Chord> moved = about.moved(tonic.to(key.tonic()));
-        slips.add(new Slip<>(WRONG_KEY, moved, () -> message));
-        slips.add(new Slip<>(WRONG_KEY, about.plain(moved), () -> message));
+        errors.add(new ModelledError<>(WRONG_KEY, moved, () -> message));
+        errors.add(new ModelledError<>(WRONG_KEY, about.plain(moved), () -> message));
     }
 
-    private static String derivation(Chord chord, ProgressionSubject about) {
-        return Walk.to(about.degree(chord), about.key()) + " So " + Say.chord(chord) + " is "
-                + BandNumber.write(chord, about.key(), Signs.MUSIC) + ".";
+    private static Phrase derivation(Chord chord, ProgressionSubject about) {
+        return Derivation.to(about.degree(chord), about.key())
+                .then(Phrase.sentence("So {0} is {1}.", chord, BandNumber.of(chord, about.key())));
     }
 
     private static Coaching coaching(ProgressionSubject about) {
         Key key = about.key();
-        String hardest = derivation(about.hardest(), about);
+        Phrase hardest = derivation(about.hardest(), about);
         List<Chord> most = about.chords().subList(0, about.chords().size() - 1);
         return Coaching.of(
-                "Count the letters of the roots from " + Say.note(key.tonic()) + " as 1.",
+                Phrase.sentence("Count the letters of the roots from {0} as 1.", key.tonic()),
                 hardest,
-                "All but the last: "
-                        + String.join(
-                                " ",
-                                most.stream()
-                                        .map(chord -> BandNumber.write(chord, key, Signs.MUSIC))
-                                        .toList())
-                        + ".",
-                "The scale is " + Say.row(key.scale().tones()) + ". " + hardest + " The row: "
-                        + about.numbers(Signs.MUSIC) + ".");
+                Phrase.sentence(
+                        "All but the last: {0}.",
+                        Phrase.row(most.stream()
+                                .map(chord -> BandNumber.of(chord, key))
+                                .toList())),
+                Phrase.sentence(
+                        "The scale is {0}. {1} The row: {2}.",
+                        Phrase.row(key.scale().tones()), hardest, about.numbers()));
     }
 }

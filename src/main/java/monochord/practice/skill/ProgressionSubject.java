@@ -6,7 +6,8 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import monochord.harmony.Progression;
-import monochord.practice.teaching.Own;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -59,6 +60,12 @@ record ProgressionSubject(List<Chord> chords, Key key) {
         return write(chord -> BandNumber.write(chord, key, signs));
     }
 
+    /** The same for a sentence. */
+    Phrase numbers() {
+        return Phrase.row(
+                chords.stream().map(chord -> BandNumber.of(chord, key)).toList());
+    }
+
     String names(Signs signs) {
         return write(chord -> chord.write(signs));
     }
@@ -78,13 +85,14 @@ record ProgressionSubject(List<Chord> chords, Key key) {
 
     /** The roots without their accidentals. */
     List<Chord> letters() {
-        return each(chord -> new Chord(Own.bare(chord.root()), chord.kind()));
+        return each(chord -> new Chord(DiatonicTriads.bare(chord.root()), chord.kind()));
     }
 
     /** Altered roots back on the key's own degree, with the key's own chord. */
     List<Chord> unaltered() {
-        return each(chord ->
-                key.holds(chord.root()) ? chord : Own.triad(degree(chord).number(), key));
+        return each(chord -> key.holds(chord.root())
+                ? chord
+                : DiatonicTriads.triad(degree(chord).number(), key));
     }
 
     /** Altered roots back on the key's own degree, the quality kept. */
@@ -95,13 +103,15 @@ record ProgressionSubject(List<Chord> chords, Key key) {
     /** These chords as numbers without a quality say them: the key's own chord wherever the root belongs to the key. */
     List<Chord> plain(List<Chord> others) {
         return others.stream()
-                .map(chord -> key.holds(chord.root()) ? Own.triad(degree(chord).number(), key) : chord)
+                .map(chord -> key.holds(chord.root())
+                        ? DiatonicTriads.triad(degree(chord).number(), key)
+                        : chord)
                 .toList();
     }
 
     /** The quality of the tonic chord on every root. */
     List<Chord> alike() {
-        ChordKind kind = Own.triad(1, key).kind();
+        ChordKind kind = DiatonicTriads.triad(1, key).kind();
         return each(chord -> new Chord(chord.root(), kind));
     }
 
@@ -111,7 +121,7 @@ record ProgressionSubject(List<Chord> chords, Key key) {
         for (Chord chord : chords) {
             int change = degree(chord).alteration()
                     - key.mode().degree(degree(chord).number()).alteration();
-            Chord next = Own.next(degree(chord).number(), key);
+            Chord next = DiatonicTriads.next(degree(chord).number(), key);
             NoteName root = NoteName.at(next.root().fifths() + 7 * change);
             further.add(change == 0 ? next : new Chord(root, chord.kind()));
         }

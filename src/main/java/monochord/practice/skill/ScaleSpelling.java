@@ -12,11 +12,11 @@ import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
-import monochord.practice.answer.Say;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.ScaleRubric;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Own;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Mode;
 import monochord.theory.Scale;
@@ -35,8 +35,8 @@ final class ScaleSpelling implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Spelling scales";
+    public Phrase title() {
+        return Phrase.of("Spelling scales");
     }
 
     @Override
@@ -48,38 +48,40 @@ final class ScaleSpelling implements Skill {
     public Question question(Key key, String subject) {
         ScaleSubject about = ScaleSubject.parse(subject, key);
         Scale scale = about.scale();
-        String up = scale.kind().equals(ScaleKind.MELODIC_MINOR) ? " going up" : "";
-        String prompt = "Spell " + Say.scale(scale) + up + ", from " + Say.note(scale.tonic()) + ".";
-        ScaleRubric judge = new ScaleRubric(scale, () -> slips(scale));
+        Phrase prompt = scale.kind().equals(ScaleKind.MELODIC_MINOR)
+                ? Phrase.sentence("Spell {0} going up, from {1}.", scale, scale.tonic())
+                : Phrase.sentence("Spell {0}, from {1}.", scale, scale.tonic());
+        ScaleRubric judge = new ScaleRubric(scale, () -> errors(scale));
         return Question.of(new Topic(id(), about.text(), about.key()), Form.NOTES, prompt, judge, coaching(scale));
     }
 
-    private static List<Slip<List<NoteName>>> slips(Scale scale) {
-        List<Slip<List<NoteName>>> slips = new ArrayList<>();
+    private static List<ModelledError<List<NoteName>>> errors(Scale scale) {
+        List<ModelledError<List<NoteName>>> errors = new ArrayList<>();
         boolean major = scale.kind().equals(ScaleKind.MAJOR);
         if (major) {
-            slips.add(forgotten(scale));
+            errors.add(forgotten(scale));
         }
         if (MINORS.contains(scale.kind())) {
             MINORS.stream()
                     .filter(kind -> !kind.equals(scale.kind()))
-                    .forEach(kind -> slips.add(formOfMinor(scale, kind)));
+                    .forEach(kind -> errors.add(formOfMinor(scale, kind)));
         }
-        relative(scale).ifPresent(slips::add);
+        relative(scale).ifPresent(errors::add);
         if (!major) {
-            slips.add(forgotten(scale));
+            errors.add(forgotten(scale));
         }
-        return slips;
+        return errors;
     }
 
-    private static Slip<List<NoteName>> forgotten(Scale scale) {
-        return new Slip<>(
+    private static ModelledError<List<NoteName>> forgotten(Scale scale) {
+        return new ModelledError<>(
                 SIGNATURE_FORGOTTEN,
                 bare(scale),
-                () -> "Those are the letters; the accidentals are still to come. " + firstAccidental(scale));
+                () -> Phrase.sentence("Those are the letters; the accidentals are still to come.")
+                        .then(firstAccidental(scale)));
     }
 
-    private static Slip<List<NoteName>> formOfMinor(Scale scale, ScaleKind given) {
+    private static ModelledError<List<NoteName>> formOfMinor(Scale scale, ScaleKind given) {
         Misconception reason = Steps.reason(scale.kind(), given);
         List<NoteName> tones = new Scale(scale.tonic(), given).tones();
         NoteName due = scale.tones().stream()
@@ -87,60 +89,62 @@ final class ScaleSpelling implements Skill {
                 .findFirst()
                 .orElse(scale.tonic());
         NoteName found = tones.get(scale.tones().indexOf(due));
-        return new Slip<>(
+        return new ModelledError<>(
                 reason,
                 tones,
-                () -> "That is " + Say.scale(new Scale(scale.tonic(), given)) + ". In " + Say.scale(scale) + " the "
-                        + Walk.ordinal(scale.tones().indexOf(due) + 1) + " stands a half step "
-                        + (due.alteration() > found.alteration() ? "higher" : "lower") + " than your "
-                        + Say.note(found) + keptLetter(due));
+                () -> Phrase.sentence("That is {0}.", new Scale(scale.tonic(), given))
+                        .then(moved(scale, due, found)));
     }
 
-    private static String keptLetter(NoteName due) {
-        return Math.abs(due.alteration()) > 1 ? "; the letter stays." : ".";
+    private static Phrase moved(Scale scale, NoteName due, NoteName found) {
+        Phrase place = MusicWords.ordinal(scale.tones().indexOf(due) + 1);
+        Phrase where = due.alteration() > found.alteration()
+                ? Phrase.sentence("In {0} the {1} stands a half step higher than your {2}.", scale, place, found)
+                : Phrase.sentence("In {0} the {1} stands a half step lower than your {2}.", scale, place, found);
+        return Math.abs(due.alteration()) > 1 ? where.then(Phrase.sentence("The letter stays.")) : where;
     }
 
-    private static Optional<Slip<List<NoteName>>> relative(Scale scale) {
+    private static Optional<ModelledError<List<NoteName>>> relative(Scale scale) {
         boolean minor =
                 scale.kind().signatureOf().filter(mode -> mode == Mode.AEOLIAN).isPresent();
         NoteName sixth = Degree.of(6, 0).above(scale.tonic());
         return minor
-                ? Optional.of(new Slip<>(
+                ? Optional.of(new ModelledError<>(
                         RELATIVE_FOR_PARALLEL,
                         new Scale(sixth, scale.kind()).tones(),
-                        () -> "That is " + Say.scale(new Scale(sixth, scale.kind()))
-                                + ", the relative. The parallel minor starts on " + Say.note(scale.tonic())
-                                + " itself."))
+                        () -> Phrase.sentence(
+                                "That is {0}, the relative. The parallel minor starts on {1} itself.",
+                                new Scale(sixth, scale.kind()), scale.tonic())))
                 : Optional.empty();
     }
 
     private static List<NoteName> bare(Scale scale) {
-        List<NoteName> letters = new ArrayList<>(Own.bare(scale.tones()));
+        List<NoteName> letters = new ArrayList<>(DiatonicTriads.bare(scale.tones()));
         letters.set(0, scale.tonic());
         return letters;
     }
 
-    private static String firstAccidental(Scale scale) {
+    private static Phrase firstAccidental(Scale scale) {
         return scale.tones().stream()
                 .skip(1)
                 .filter(note -> note.alteration() != 0)
                 .findFirst()
-                .map(note -> "The first one falls on " + note.letter() + ".")
-                .orElse("");
+                .map(note -> Phrase.sentence("The first one falls on {0}.", DiatonicTriads.bare(note)))
+                .orElse(Phrase.NOTHING);
     }
 
     private static Coaching coaching(Scale scale) {
         List<NoteName> tones = scale.tones();
         List<Integer> steps = scale.kind().steps();
-        List<String> moves = new ArrayList<>();
+        List<Phrase> moves = new ArrayList<>();
         for (int i = 0; i + 1 < tones.size(); i++) {
-            moves.add(Say.step(steps.get(i)) + " to " + Say.note(tones.get(i + 1)));
+            moves.add(Phrase.of("{0} to {1}", MusicWords.steps(steps.get(i)), tones.get(i + 1)));
         }
         int last = tones.size() - 1;
         return Coaching.of(
-                "Write the letters first, each once. Then mend each step with a sharp or a flat.",
-                "From " + Say.note(tones.get(0)) + ", " + Say.words(moves.subList(0, 2)) + ".",
-                "All but the last: " + Say.row(tones.subList(0, last)) + ".",
-                "From " + Say.note(tones.get(0)) + ", " + Say.words(moves) + ": " + Say.row(tones) + ".");
+                Phrase.sentence("Write the letters first, each once. Then mend each step with a sharp or a flat."),
+                Phrase.sentence("From {0}, {1}.", tones.get(0), Phrase.list(moves.subList(0, 2))),
+                Phrase.sentence("All but the last: {0}.", Phrase.row(tones.subList(0, last))),
+                Phrase.sentence("From {0}, {1}: {2}.", tones.get(0), Phrase.list(moves), Phrase.row(tones)));
     }
 }

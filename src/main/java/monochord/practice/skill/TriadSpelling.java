@@ -12,12 +12,14 @@ import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
+import monochord.practice.answer.ChordDifference;
 import monochord.practice.answer.ChordRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Own;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -43,8 +45,8 @@ final class TriadSpelling implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Spelling triads";
+    public Phrase title() {
+        return Phrase.of("Spelling triads");
     }
 
     @Override
@@ -60,8 +62,8 @@ final class TriadSpelling implements Skill {
         Topic topic = kind != null
                 ? new Topic(id(), text.toLowerCase(Locale.ROOT), key)
                 : new Topic(id(), chord.toString(), keyOn(chord));
-        String prompt = "Spell the " + Say.inWords(chord) + " triad, root first.";
-        ChordRubric judge = ChordRubric.spelled(chord, () -> slips(chord));
+        Phrase prompt = Phrase.sentence("Spell the {0} triad, root first.", MusicWords.triad(chord));
+        ChordRubric judge = ChordRubric.spelled(chord, () -> errors(chord));
         return Question.of(topic, Form.NOTES, prompt, judge, coaching(chord));
     }
 
@@ -83,45 +85,42 @@ final class TriadSpelling implements Skill {
         return minor ? Key.minor(chord.root()) : Key.major(chord.root());
     }
 
-    private static List<Slip<Tones>> slips(Chord chord) {
-        List<Slip<Tones>> slips = new ArrayList<>();
+    private static List<ModelledError<Tones>> errors(Chord chord) {
+        List<ModelledError<Tones>> errors = new ArrayList<>();
         for (String name : SUBJECTS) {
             Chord other = new Chord(chord.root(), KINDS.get(name));
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     WRONG_QUALITY,
                     Tones.of(other.tones()),
-                    () -> "That is " + Say.inWords(other) + ". " + off(chord, other)));
+                    () -> Phrase.sentence("That is {0}.", MusicWords.triad(other))
+                            .then(ChordDifference.firstOff(chord, other))));
         }
-        slips.add(new Slip<>(
-                LETTERS_ONLY, bare(chord), () -> "The letters are right; now the sizes. " + Walk.sizes(chord)));
-        slips.add(new Slip<>(
+        errors.add(new ModelledError<>(
                 LETTERS_ONLY,
-                Tones.of(Own.bare(chord.tones())),
-                () -> "The letters are right, the root has lost its accidental. Begin on " + Say.note(chord.root())
-                        + "."));
-        return slips;
-    }
-
-    /** Where the two part: {@code In C minor the third lies three half steps above the root.} */
-    private static String off(Chord chord, Chord other) {
-        int place = chord.tones().get(1).equals(other.tones().get(1)) ? 2 : 1;
-        int size = chord.kind().intervals().get(place).semitones();
-        return "In " + Say.inWords(chord) + " the " + (place == 1 ? "third" : "fifth") + " lies " + Say.halfSteps(size)
-                + " above the root.";
+                bare(chord),
+                () -> Phrase.sentence("The letters are right; now the sizes.").then(Derivation.sizes(chord))));
+        errors.add(new ModelledError<>(
+                LETTERS_ONLY,
+                Tones.of(DiatonicTriads.bare(chord.tones())),
+                () -> Phrase.sentence(
+                        "The letters are right, the root has lost its accidental. Begin on {0}.", chord.root())));
+        return errors;
     }
 
     private static Tones bare(Chord chord) {
-        List<NoteName> notes = new ArrayList<>(Own.bare(chord.tones()));
+        List<NoteName> notes = new ArrayList<>(DiatonicTriads.bare(chord.tones()));
         notes.set(0, chord.root());
         return Tones.of(notes);
     }
 
     private static Coaching coaching(Chord chord) {
-        List<NoteName> letters = Own.bare(chord.tones());
+        List<NoteName> letters = DiatonicTriads.bare(chord.tones());
         return Coaching.of(
-                "Three letters first: take one, leave one out, take the next.",
-                "The root keeps its name, " + Say.note(chord.root()) + ". The next letter but one carries the third.",
-                Walk.allButLast(chord) + " " + Walk.sizes(chord),
-                "The letters are " + Say.row(letters) + ". " + Walk.thirds(chord) + ". " + Walk.chord(chord));
+                Phrase.sentence("Three letters first: take one, leave one out, take the next."),
+                Phrase.sentence(
+                        "The root keeps its name, {0}. The next letter but one carries the third.", chord.root()),
+                Derivation.allButLast(chord).then(Derivation.sizes(chord)),
+                Phrase.sentence("The letters are {0}. {1}.", Phrase.row(letters), Derivation.thirds(chord))
+                        .then(Derivation.chord(chord)));
     }
 }

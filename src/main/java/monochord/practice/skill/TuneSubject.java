@@ -79,6 +79,21 @@ record TuneSubject(boolean mend, NoteName note, Chord chord, Key key) {
         return Standing.of(note, chord);
     }
 
+    /** Whether the tune goes on a step down: what is told of it, so that a suspension is known by where it goes. */
+    boolean falls() {
+        return standing() == Standing.CHORD_TONE || standing() == Standing.SUSPENSION_ONLY;
+    }
+
+    /** The note a step below: the third where a fourth is suspended over it, else the key's own. */
+    NoteName below() {
+        int under = (key.degreeOf(note).number() + 5) % 7 + 1;
+        NoteName own = key.note(under);
+        return chord.tones().stream()
+                .filter(tone -> tone.letter() == own.letter())
+                .findFirst()
+                .orElse(own);
+    }
+
     /** Every near note that fits, the nearest first. */
     List<NoteChange> changes() {
         return NoteChange.all(new Pitch(note, 4), chord, key);

@@ -25,9 +25,8 @@ import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
-import monochord.practice.answer.Say;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.ShellRubric;
-import monochord.practice.answer.Slip;
 import monochord.practice.answer.VoicingRubric;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
@@ -37,7 +36,6 @@ import monochord.theory.Numeral;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -50,7 +48,6 @@ final class Voicings implements Skill {
     private static final List<String> IN_MINOR = List.of("i", "V7", "iv7", "VImaj7", "i6", "Vsus4");
 
     private static final String SHELL = " shell";
-    private static final Phrase AS_A_SHELL = Phrase.of("as a shell, at most four notes without the fifth,");
 
     @Override
     public String id() {
@@ -58,8 +55,8 @@ final class Voicings implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Voicing a chord for two hands";
+    public Phrase title() {
+        return Phrase.of("Voicing a chord for two hands");
     }
 
     @Override
@@ -73,10 +70,14 @@ final class Voicings implements Skill {
         Numeral numeral = numeral(shell ? subject.strip().replace(SHELL, "") : subject, key);
         Chord chord = numeral.in(key);
         Voicing wanted = shell ? shell(chord, key) : voiced(chord, key);
-        String prompt = "Lay " + Say.chord(chord) + ", " + numeral.write(Signs.MUSIC) + " in " + Say.key(key) + ", out "
-                + (shell ? AS_A_SHELL + " " : "")
-                + "for two hands, neither beyond an octave. Write the left hand, a bar and the right hand.";
-        VoicingRubric judge = new VoicingRubric(chord, key, Reach.OCTAVE, wanted, () -> slips(chord, key, wanted));
+        Phrase prompt = shell
+                ? Phrase.sentence(
+                        "Lay {0}, {1} in {2}, out as a shell, at most four notes without the fifth, for two hands, neither beyond an octave. Write the left hand, a bar and the right hand.",
+                        chord, numeral, key)
+                : Phrase.sentence(
+                        "Lay {0}, {1} in {2}, out for two hands, neither beyond an octave. Write the left hand, a bar and the right hand.",
+                        chord, numeral, key);
+        VoicingRubric judge = new VoicingRubric(chord, key, Reach.OCTAVE, wanted, () -> errors(chord, key, wanted));
         return Question.of(
                 new Topic(id(), numeral + (shell ? SHELL : ""), key),
                 Form.VOICING,
@@ -117,26 +118,26 @@ final class Voicings implements Skill {
                 .get(0);
     }
 
-    private static List<Slip<Voicing>> slips(Chord chord, Key key, Voicing wanted) {
-        List<Slip<Voicing>> slips = new ArrayList<>();
-        suspended(chord).ifPresent(plain -> add(slips, THIRD_KEPT, voiced(plain, key)));
+    private static List<ModelledError<Voicing>> errors(Chord chord, Key key, Voicing wanted) {
+        List<ModelledError<Voicing>> errors = new ArrayList<>();
+        suspended(chord).ifPresent(plain -> add(errors, THIRD_KEPT, voiced(plain, key)));
         chord.kind()
                 .with(Interval.MAJOR_SIXTH)
                 .filter(kind -> !kind.equals(chord.kind()))
-                .ifPresent(kind -> add(slips, EXTRA_NOTE, voiced(new Chord(chord.root(), kind, chord.bass()), key)));
-        add(slips, MISSING_NOTE, without(colour(chord), wanted));
-        add(slips, WRONG_BASS, voiced(chord.over(otherBass(chord)), key));
-        add(slips, HANDS_CROSSED, crossed(wanted));
-        add(slips, OUT_OF_REACH, stretched(wanted));
-        add(slips, TOO_LOW, lowered(wanted));
+                .ifPresent(kind -> add(errors, EXTRA_NOTE, voiced(new Chord(chord.root(), kind, chord.bass()), key)));
+        add(errors, MISSING_NOTE, without(colour(chord), wanted));
+        add(errors, WRONG_BASS, voiced(chord.over(otherBass(chord)), key));
+        add(errors, HANDS_CROSSED, crossed(wanted));
+        add(errors, OUT_OF_REACH, stretched(wanted));
+        add(errors, TOO_LOW, lowered(wanted));
         Stream.of(colour(chord), key.tonic().plus(Interval.MAJOR_SEVENTH))
                 .filter(tone -> chord.holds(tone) && !tone.equals(chord.bass()))
-                .forEach(tone -> add(slips, DOUBLED_TENDENCY, doubled(tone, wanted)));
-        return slips;
+                .forEach(tone -> add(errors, DOUBLED_TENDENCY, doubled(tone, wanted)));
+        return errors;
     }
 
-    private static void add(List<Slip<Voicing>> slips, Misconception misconception, Voicing voicing) {
-        slips.add(new Slip<>(misconception, voicing, () -> ""));
+    private static void add(List<ModelledError<Voicing>> errors, Misconception misconception, Voicing voicing) {
+        errors.add(new ModelledError<>(misconception, voicing, () -> Phrase.NOTHING));
     }
 
     /** The same chord with its third, where a fourth stands in its place. */
@@ -202,14 +203,15 @@ final class Voicings implements Skill {
     }
 
     private static Coaching coaching(Chord chord, Key key, Voicing wanted) {
-        String tones = Say.chord(chord) + " is " + Say.row(chord.tones()) + ".";
-        String bass = Say.note(chord.bass()) + " goes to the left hand, below everything.";
-        String needed = Say.note(colour(chord)) + " has to sound, and once is enough.";
+        Phrase tones = Phrase.sentence("{0} is {1}.", chord, Phrase.row(chord.tones()));
+        Phrase bass = Phrase.sentence("{0} goes to the left hand, below everything.", chord.bass());
+        Phrase needed = Phrase.sentence("{0} has to sound, and once is enough.", colour(chord));
         return Coaching.of(
-                "Spell it first, then decide what is lowest.",
-                tones + " " + bass,
-                tones + " " + bass + " " + needed,
-                tones + " " + bass + " " + needed + " The others lie close above in the right hand, as in "
-                        + wanted.write(Signs.MUSIC) + ".");
+                Phrase.sentence("Spell it first, then decide what is lowest."),
+                tones.then(bass),
+                tones.then(bass).then(needed),
+                Phrase.sentence(
+                        "{0} {1} {2} The others lie close above in the right hand, as in {3}.",
+                        tones, bass, needed, wanted));
     }
 }

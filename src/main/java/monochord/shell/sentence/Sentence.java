@@ -17,6 +17,9 @@ import monochord.theory.note.Unreadable;
  */
 public final class Sentence {
     private static final String BODY = "";
+    /** The clause in which a low and a high note stand with {@code to} between. */
+    private static final String RANGE = "sing";
+
     private static final int LONGEST_SMALL_WORD = 8;
     private static final String WHAT = "a sentence";
 
@@ -136,7 +139,8 @@ public final class Sentence {
                 option(text.substring(place, end), place, end);
             } else if (length <= LONGEST_SMALL_WORD) {
                 String word = text.substring(place, end).toLowerCase(Locale.ROOT);
-                if (smallWords.contains(word) && !current.startsWith("--answer")) {
+                boolean isWithin = current.startsWith("--answer") || current.equals(RANGE) && word.equals("to");
+                if (smallWords.contains(word) && !isWithin) {
                     open(word, place, end);
                 }
             }

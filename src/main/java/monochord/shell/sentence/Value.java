@@ -30,7 +30,9 @@ public enum Value {
     PART,
     PATCH,
     PATTERN,
+    PLACE,
     PROGRESSION,
+    RANGE,
     SCALE,
     SEED("N"),
     SKILL,
@@ -40,6 +42,7 @@ public enum Value {
     TOPIC,
     TUNE,
     VERB,
+    VOICE,
     VOICES("VOICES | VOICES"),
     WHITE_KEYS("KEYS"),
     /** Nothing: the word before it says all. */

@@ -18,7 +18,6 @@ import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.ProseAnswer;
-import monochord.view.Saying;
 import monochord.view.Statement;
 import monochord.view.Wide;
 import monochord.view.course.VerdictAnswer;
@@ -94,7 +93,7 @@ public final class ClassTeaching {
             all.add(Statement.of(Phrase.of("{0}:", typed).styled(Style.STRONG)));
             all.add(new VerdictAnswer(question, judged.verdict(), List.of()));
         }
-        all.add(Saying.of(question.derivation()));
+        all.add(Statement.of(question.derivation()));
         return new Wide(new Answers(all));
     }
 

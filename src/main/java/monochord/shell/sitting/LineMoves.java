@@ -11,7 +11,6 @@ import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
 import monochord.view.Statement;
 
 /**
@@ -132,10 +131,10 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
     /** What {@code hint} says; none where nothing is open to help with. */
     Optional<Answer> hint() {
         if (teaching.question().isOpen()) {
-            return Optional.of(Saying.of(teaching.question().hint()));
+            return Optional.of(Statement.of(teaching.question().hint()));
         }
         return teaching.mode() == LineMode.CLASS_QUESTION
-                ? Optional.of(Saying.of(underWay.room().orElseThrow().hint()))
+                ? Optional.of(Statement.of(underWay.room().orElseThrow().hint()))
                 : Optional.of(teaching.mode().advice())
                         .filter(advice -> !advice.isEmpty()
                                 && LineMode.isSomething(teaching.mode().hint()))

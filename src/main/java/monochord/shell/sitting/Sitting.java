@@ -38,6 +38,7 @@ public final class Sitting {
     private final Teaching teaching;
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
+    private final SongDesk song = new SongDesk();
     private LongAnswer longAnswer;
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
@@ -98,6 +99,7 @@ public final class Sitting {
         linePlace.goOnFrom(other.linePlace);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
+        song.goOnFrom(other.song);
     }
 
     public Key key() {
@@ -143,6 +145,11 @@ public final class Sitting {
     /** The same, where notes go by these names. */
     public void startInteractive(NoteNaming names) {
         seated = true;
+        naming = names;
+    }
+
+    /** From now on notes go by these names, whoever types; nothing is kept. */
+    public void goBy(NoteNaming names) {
         naming = names;
     }
 
@@ -238,6 +245,11 @@ public final class Sitting {
     /** Shows no more of a long answer. */
     public void leaveLongAnswer() {
         longAnswer = null;
+    }
+
+    /** The song that is open. */
+    public SongDesk song() {
+        return song;
     }
 
     /** Where Java is run. */

@@ -23,7 +23,6 @@ import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Saying;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 import monochord.view.course.VerdictAnswer;
@@ -209,7 +208,8 @@ public final class Teaching {
 
     /** The verdict on an answer to the open question, which nothing hangs on yet. */
     public JudgedAnswer judge(String typed) {
-        return JudgedAnswer.of(typed, question.question(), sitting.naming());
+        JudgedAnswer judged = JudgedAnswer.of(typed, question.question(), sitting.naming());
+        return judged.saying(question.furtherHelp(judged.text().english(), judged.verdict()));
     }
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
@@ -254,7 +254,7 @@ public final class Teaching {
         Question told = question.question();
         question.clear();
         underWay.note(false);
-        Answer way = Saying.of(told.derivation());
+        Answer way = Statement.of(told.derivation());
         if (underWay.isNamedQuestionAlone()) {
             return way;
         }

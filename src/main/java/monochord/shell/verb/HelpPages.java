@@ -30,7 +30,7 @@ final class HelpPages {
                 Phrase.of("Progressions: any of these in a row. Bars between | share alike, a dot holds, % repeats the"
                         + " bar before."),
                 Phrase.of("Small words: in KEY, at BPM, with PATCH. Options: --plain, --ascii; on a command line also"
-                        + " --json."));
+                        + " --json and --notes."));
     }
 
     /** What stands in lines of code is Java, in which notes go by their English names. */

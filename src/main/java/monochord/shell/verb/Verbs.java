@@ -11,6 +11,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.verb.course.CourseVerbs;
 import monochord.shell.verb.music.MusicVerbs;
 import monochord.shell.verb.paper.PaperVerbs;
+import monochord.shell.verb.song.SongVerbs;
 import monochord.shell.verb.sounding.SoundingVerbs;
 import monochord.shell.verb.writing.WritingVerbs;
 
@@ -23,6 +24,7 @@ public final class Verbs {
 
     public Verbs() {
         List<Verb> verbs = new ArrayList<>(MusicVerbs.all());
+        verbs.addAll(SongVerbs.all());
         verbs.addAll(SoundingVerbs.all());
         verbs.addAll(CourseVerbs.all());
         verbs.addAll(WritingVerbs.all());

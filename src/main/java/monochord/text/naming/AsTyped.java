@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import monochord.theory.note.NoteNaming;
 import monochord.theory.note.NoteNaming.Found;
 import monochord.theory.note.Unreadable;
@@ -83,36 +81,6 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
         return unreadable.asTyped(shown, typedPlace(from + unreadable.placeInPart()) - typedFrom, typed, place);
     }
 
-    /** The same of a refusal that is in words already, as a verdict's is. */
-    public String requoted(String refusal) {
-        if (changes.isEmpty()) {
-            return refusal;
-        }
-        Matcher quote = Refusal.QUOTE.matcher(refusal);
-        if (!quote.find()) {
-            return refusal;
-        }
-        String part = quote.group(1);
-        int from = english.indexOf(part);
-        if (from < 0 || part.isEmpty()) {
-            String again = ToType.in(part, naming);
-            return "\"" + again + refusal.substring(quote.end(1));
-        }
-        int typedFrom = typedPlace(from);
-        String shown = typed.substring(typedFrom, typedPlace(from + part.length()));
-        String rest = Refusal.PLACE
-                .matcher(refusal.substring(quote.end(1)))
-                .replaceFirst(found ->
-                        "at character " + (typedPlace(from + Integer.parseInt(found.group(1)) - 1) - typedFrom + 1));
-        return "\"" + shown + rest;
-    }
-
-    /** How a refusal is worded; apart, for it is needed seldom. */
-    private static final class Refusal {
-        private static final Pattern QUOTE = Pattern.compile("^\"([^\"]*?)(…?)\"");
-        private static final Pattern PLACE = Pattern.compile("at character ([0-9]{1,5})");
-    }
-
     /** Goes through a line and finds its names. */
     private static final class Finder {
         private final String text;
@@ -146,6 +114,15 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
         }
 
         private int name(int place) {
+            List<Found> together = together(place);
+            if (together.size() > 1) {
+                int from = place;
+                for (Found one : together) {
+                    take(from, one, one.end());
+                    from = one.end();
+                }
+                return from;
+            }
             for (Found found : naming.find(text, place)) {
                 Found whole = NameWords.signs(naming, text, found);
                 int end = Suffix.end(text, whole.end());
@@ -154,6 +131,31 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
                 }
             }
             return place + 1;
+        }
+
+        /** Names with capitals, written together up to the end of the word: {@code CEsG}, {@code DoMiSol}; else none. */
+        private List<Found> together(int place) {
+            List<Found> names = new ArrayList<>();
+            int from = place;
+            while (from < text.length() && Character.isLetter(text.charAt(from))) {
+                Optional<Found> found = beginning(from);
+                if (found.isEmpty()) {
+                    return List.of();
+                }
+                names.add(found.get());
+                from = found.get().end();
+            }
+            return names;
+        }
+
+        /** The longest name here that begins with a capital and has no other. */
+        private Optional<Found> beginning(int from) {
+            return !Character.isUpperCase(text.charAt(from))
+                    ? Optional.empty()
+                    : naming.find(text, from).stream()
+                            .filter(name ->
+                                    text.substring(from + 1, name.end()).chars().noneMatch(Character::isUpperCase))
+                            .findFirst();
         }
 
         /** A small b before a number lowers a degree. */

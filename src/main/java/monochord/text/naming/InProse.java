@@ -23,8 +23,6 @@ public final class InProse {
 
     private static final Pattern LETTERS = Pattern.compile("(?:a letter from|the letters) A to G( with b or #)?");
 
-    private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|'.{1,2}'");
-
     private static final String WORD = "do";
 
     private final String text;
@@ -39,18 +37,6 @@ public final class InProse {
     /** The sentence in these names; its accidentals are as printed or, where the signs ask for it, in ASCII. */
     public static String of(String text, Signs signs) {
         return Renaming.all(changes(text, signs), text);
-    }
-
-    /** The same but for what stands between quotation marks, which is what the learner typed. */
-    public static String around(String text, Signs signs) {
-        Matcher quotes = QUOTED.matcher(text);
-        List<Renaming> changes = new ArrayList<>(changes(text, signs));
-        while (quotes.find()) {
-            int from = quotes.start();
-            int to = quotes.end();
-            changes.removeIf(change -> change.from() >= from && change.to() <= to);
-        }
-        return Renaming.all(changes, text);
     }
 
     /** What has to change, in order. */

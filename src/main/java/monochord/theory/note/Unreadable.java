@@ -91,6 +91,16 @@ public final class Unreadable extends RuntimeException {
         return new Unreadable(typed, whole, placeInWhole);
     }
 
+    /**
+     * The same trouble in a text that is quoted whole, without a place in it.
+     *
+     * @param typed as somebody typed it
+     */
+    public Unreadable quoting(String typed) {
+        Clause said = trouble.isExpected ? Clause.of("expected {0}", trouble.said) : trouble.said;
+        return new Unreadable(new Trouble(typed, 0, trouble.what, said, false, trouble.example), typed, 0);
+    }
+
     @Override
     public String getMessage() {
         return trouble() + ". Example: " + example();

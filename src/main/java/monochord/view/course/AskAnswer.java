@@ -32,8 +32,7 @@ public record AskAnswer(Question question, String subject, Phrase remark) implem
 
     @Override
     public StyledText text(Look look) {
-        StyledText.Builder text = StyledText.builder(look.reader())
-                .lines(StyledText.of(question.prompt(), Style.STRONG).in(look.signs()));
+        StyledText.Builder text = StyledText.builder(look.reader()).line(question.prompt(), Style.STRONG);
         if (!remark.isEmpty()) {
             text.line(remark, Style.QUIET);
         }
@@ -56,7 +55,7 @@ public record AskAnswer(Question question, String subject, Phrase remark) implem
                 .put("subject", subject)
                 .put("key", question.key().toString())
                 .put("seed", question.seed())
-                .put("prompt", question.prompt())
+                .put("prompt", question.prompt().toString())
                 .put("form", question.form().toString());
     }
 }

@@ -7,8 +7,6 @@ import monochord.practice.Verdict;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.text.naming.InProse;
-import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
@@ -25,19 +23,9 @@ public record VerdictAnswer(Question question, Verdict verdict, List<Phrase> nex
 
     @Override
     public StyledText text(Look look) {
-        StyledText said = verdict.grade() == Grade.UNREADABLE
-                ? quoting(verdict.message(), look)
-                : StyledText.of(verdict.message(), style()).in(look.signs());
-        StyledText.Builder text = StyledText.builder(look.reader()).lines(said);
+        StyledText.Builder text = StyledText.builder(look.reader()).line(verdict.message(), style());
         next.forEach(line -> text.line(line, Style.QUIET));
         return text.build().wrapped(look.width());
-    }
-
-    /** What stands in quotation marks is what was typed, and stays. */
-    private static StyledText quoting(String message, Look look) {
-        boolean english = look.signs().naming() == NoteNaming.ENGLISH;
-        return StyledText.of(english ? message : InProse.around(message, look.signs()))
-                .in(look.signs().with(NoteNaming.ENGLISH));
     }
 
     private Style style() {
@@ -54,7 +42,7 @@ public record VerdictAnswer(Question question, Verdict verdict, List<Phrase> nex
         AskAnswer.fields(question, question.subject(), json);
         json.put("verdict", verdict.grade().toString())
                 .put("misconception", verdict.misconception())
-                .put("message", verdict.message())
+                .put("message", verdict.message().toString())
                 .put("expected", verdict.expected());
     }
 

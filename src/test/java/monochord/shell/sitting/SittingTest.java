@@ -9,13 +9,16 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
 import monochord.course.Course;
+import monochord.course.JudgedAnswer;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
 import monochord.shell.ear.Ear;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Look;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** What a sitting remembers from line to line. */
@@ -86,20 +89,59 @@ class SittingTest {
         sitting.teaching().answer("??");
         assertNull(sitting.question().lastVerdict());
         sitting.teaching().answer("A");
-        String verdict = sitting.question().lastVerdict().message();
+        String verdict = sitting.question().lastVerdict().message().toString();
         sitting.teaching().answer("??");
-        assertEquals(verdict, sitting.question().lastVerdict().message());
+        assertEquals(verdict, sitting.question().lastVerdict().message().toString());
     }
 
     @Test
+    @DisplayName("the third hint says that it is the last, and comes again; hints count as help")
     void hintsEndWithTheLastOneAndCountAsHelp() {
         Question open = ask("perfect fifth");
-        for (int i = 0; i < 3; i++) {
-            assertEquals(open.hints().get(i), sitting.question().hint());
-        }
-        assertEquals(open.hints().get(2), sitting.question().hint());
+        String last = open.hints().get(2) + " That was the last hint; tell says the answer.";
+        assertEquals(open.hints().get(0), sitting.question().hint());
+        assertEquals(open.hints().get(1), sitting.question().hint());
+        assertEquals(last, sitting.question().hint().toString());
+        assertEquals(last, sitting.question().hint().toString());
         sitting.teaching().answer("G");
         assertFalse(sitting.question().wasRightAtOnce());
+    }
+
+    @Test
+    @DisplayName(
+            "hints begin where the learner is, the same wrong answer again gets the next help, and why stays with the rule")
+    void helpBeginsWhereTheLearnerIs() {
+        Skill skill = Skills.find("borrowed-chord").orElseThrow();
+        sitting.teaching().ask(skill, skill.question(Key.parse("D"), "bVI"));
+        assertEquals(
+                "Nearly. B♭ and D are right. F♯ still belongs to D major: measure it from the new root.",
+                told("Bb D F#"));
+        assertEquals("Nearly. The same again. B♭ and D are right. Look at the fifth.", told("Bb D F#"));
+        assertEquals("Nearly. The same again. Count letters up to the fifth, with B♭ as the first.", told(" Bb D F# "));
+        assertEquals(
+                "From B♭ the fifth lies seven half steps above the root. That was the last hint; tell says the answer.",
+                sitting.question().hint().toString());
+        assertEquals(
+                "When the root comes down, the other tones follow the chord's own quality, not the key. B♭ and D are "
+                        + "right. F♯ still belongs to D major: measure it from the new root.",
+                sitting.question()
+                        .lastQuestion()
+                        .explain(sitting.question().lastVerdict())
+                        .toString());
+        assertEquals("Nearly. B♭ and F are right. The third is missing.", told("Bb F"));
+        assertEquals(
+                "B♭ and F are right. Look at the third.",
+                sitting.question().hint().toString());
+    }
+
+    private Verdict verdictOn(String answer) {
+        JudgedAnswer judged = sitting.teaching().judge(answer);
+        sitting.teaching().take(judged);
+        return judged.verdict();
+    }
+
+    private String told(String answer) {
+        return verdictOn(answer).message().toString();
     }
 
     @Test
@@ -107,7 +149,7 @@ class SittingTest {
         Question lessons = firstQuestionOf("1.2");
         ask("perfect fifth");
         Answer right = sitting.teaching().answer("A");
-        assertTrue(text(right).contains(lessons.prompt().split(" ")[0]), text(right));
+        assertTrue(text(right).contains(lessons.prompt().toString().split(" ")[0]), text(right));
         assertEquals(lessons, sitting.question().question());
     }
 

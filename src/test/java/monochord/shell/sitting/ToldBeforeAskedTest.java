@@ -83,7 +83,7 @@ class ToldBeforeAskedTest {
         return question.isByEar() || OF_FEW_WORDS.contains(question.skillId())
                 ? List.of()
                 : said.lines()
-                        .filter(line -> !line.contains(question.prompt()))
+                        .filter(line -> !line.contains(question.prompt().toString()))
                         .flatMap(line -> Stream.of(line.split("(?<=[.;]) ")))
                         .filter(sentence -> isInItsKey(sentence, question, learners) && tells(sentence, question))
                         .map(sentence -> question + " = " + question.expected() + " after: " + sentence)

@@ -146,7 +146,7 @@ class AsTypedTest {
         AsTyped heard = AsTyped.of(typed, NoteNaming.GERMAN);
         int place = heard.english().indexOf('Q');
         Unreadable unreadable = Unreadable.at(heard.english(), place, "a row", "a chord", "F");
-        assertEquals(refusal + ". Example: F", heard.requoted(unreadable.getMessage()));
+        assertEquals(refusal + ". Example: F", heard.restored(unreadable).getMessage());
         assertEquals(refusal + ". Example: F", heard.restored(unreadable).getMessage());
         assertEquals(typed.indexOf('Q'), heard.restored(unreadable).place());
         assertEquals(typed.indexOf('Q'), heard.typedPlace(place));
@@ -157,7 +157,7 @@ class AsTypedTest {
         AsTyped heard = AsTyped.of("show Fis Esq", NoteNaming.GERMAN);
         assertEquals("show F# Esq", heard.english());
         Unreadable part = assertThrows(Unreadable.class, () -> Chord.parse("Esq"));
-        assertTrue(heard.requoted(part.getMessage()).startsWith("\"Esq\" is not a chord: "), part.getMessage());
+        assertTrue(heard.restored(part).getMessage().startsWith("\"Esq\" is not a chord: "), part.getMessage());
         String restored = heard.restored(part.within(heard.english(), 8)).getMessage();
         assertTrue(restored.startsWith("\"Esq\" is not a chord: "), restored);
     }

@@ -10,15 +10,15 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.ChordRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.note.Interval;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -37,8 +37,8 @@ public final class AddedTone implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Added tones";
+    public Phrase title() {
+        return Phrase.of("Added tones");
     }
 
     @Override
@@ -55,17 +55,18 @@ public final class AddedTone implements Skill {
             throw Unreadable.because(
                     subject, 0, "a chord with an added tone", "add9, 6, m(add9), m6 and add4 are asked", "Cadd9");
         }
-        String named = two ? chord.root().write(Signs.MUSIC) + TWO : Say.chord(chord);
-        String prompt = "Spell " + named + ", root first.";
+        Phrase named = two ? Phrase.of("{0}2", chord.root()) : Phrase.of("{0}", chord);
+        Phrase prompt = Phrase.sentence("Spell {0}, root first.", named);
         Topic topic = about.topic(id());
         ChordRubric judge = two
                 ? ChordRubric.spelled(
                         chord,
                         new Chord(chord.root(), ChordKind.parse("sus2")),
-                        named + " is played so too, without the third. Most players keep it: " + Say.row(chord.tones())
-                                + ".",
-                        () -> slips(chord))
-                : ChordRubric.spelled(chord, () -> slips(chord));
+                        Phrase.sentence(
+                                "{0} is played so too, without the third. Most players keep it: {1}.",
+                                named, Phrase.row(chord.tones())),
+                        () -> errors(chord))
+                : ChordRubric.spelled(chord, () -> errors(chord));
         return Question.of(topic, Form.NOTES, prompt, judge, coaching(chord));
     }
 
@@ -85,55 +86,68 @@ public final class AddedTone implements Skill {
         return chord.kind().triad();
     }
 
-    private static List<Slip<Tones>> slips(Chord chord) {
-        Slips slips = new Slips(chord);
+    private static List<ModelledError<Tones>> errors(Chord chord) {
+        ChordErrors errors = new ChordErrors(chord);
         ChordKind triad = triad(chord);
         Interval added = added(chord);
-        String here = told(chord) + ".";
-        slips.add(Misconception.MISSING_NOTE, Optional.of(triad), "That is the plain triad. " + here);
+        Phrase here = Phrase.sentence("{0}.", told(chord));
+        errors.add(
+                Misconception.MISSING_NOTE,
+                Optional.of(triad),
+                Phrase.sentence("That is the plain triad.").then(here));
         Interval third = chord.kind().interval(3).orElseThrow();
-        slips.add(
+        errors.add(
                 Misconception.MISSING_NOTE,
                 chord.kind().without(third),
-                "Added means on top of the triad, so the third stays.");
+                Phrase.sentence("Added means on top of the triad, so the third stays."));
         for (Interval seventh : List.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)) {
-            slips.add(
+            errors.add(
                     Misconception.EXTRA_NOTE,
                     chord.kind().with(seventh),
-                    "There is a seventh in it, " + Say.note(chord.root().plus(seventh)) + ". Added means no seventh.");
+                    Phrase.sentence(
+                            "There is a seventh in it, {0}. Added means no seventh.",
+                            chord.root().plus(seventh)));
         }
         for (Interval next : List.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)) {
-            slips.add(
+            errors.add(
                     added.number() == 6 ? Misconception.COUNTED_FROM_ZERO : Misconception.WRONG_DEGREE,
                     triad.with(next),
                     added.number() == 6
-                            ? "That adds the seventh: the root counts as 1."
-                            : "That adds the seventh. " + here);
+                            ? Phrase.sentence("That adds the seventh: the root counts as 1.")
+                            : Phrase.sentence("That adds the seventh.").then(here));
         }
         for (Interval lowered : List.of(Interval.MINOR_SECOND, Interval.MINOR_SIXTH, Interval.AUGMENTED_FOURTH)) {
             if (lowered.staffSteps() == added.withinOctave().staffSteps()) {
-                slips.add(Misconception.WRONG_QUALITY, triad.with(lowered), "The letter is right. " + here);
+                errors.add(
+                        Misconception.WRONG_QUALITY,
+                        triad.with(lowered),
+                        Phrase.sentence("The letter is right.").then(here));
             }
         }
-        return slips.lettersOnly(() -> Walk.sizes(new Chord(chord.root(), triad)) + " " + here)
+        return errors.lettersOnly(
+                        () -> Derivation.sizes(new Chord(chord.root(), triad)).then(here))
                 .all();
     }
 
-    private static String told(Chord chord) {
+    private static Phrase told(Chord chord) {
         Interval added = added(chord);
-        String where = added.semitones() > 12
-                ? Say.step(added.semitones() - 12) + " above the octave of the root"
-                : Say.halfSteps(added.semitones()) + " above the root";
-        return "The " + added.inWords().split(" ")[1] + " lies " + where;
+        Phrase where = added.semitones() > 12
+                ? Phrase.of("{0} above the octave of the root", MusicWords.steps(added.semitones() - 12))
+                : Phrase.of("{0} above the root", MusicWords.halfStepsInWords(added.semitones()));
+        return Phrase.of("The {0} lies {1}", MusicWords.number(added.number()), where);
     }
 
     private static Coaching coaching(Chord chord) {
         Chord plain = new Chord(chord.root(), triad(chord));
         return Coaching.of(
-                "The triad first, all of it; then one note more, and no seventh.",
-                "Count letters from the root, the root as 1; beyond the octave 9 is 2 again.",
-                "The triad is " + Say.row(plain.tones()) + ". " + told(chord) + ".",
-                "The triad is " + Say.row(plain.tones()) + ". " + told(chord) + ": "
-                        + Say.note(chord.root().plus(added(chord))) + ". " + Walk.chord(chord));
+                Phrase.sentence("The triad first, all of it; then one note more, and no seventh."),
+                Phrase.sentence("Count letters from the root, the root as 1; beyond the octave 9 is 2 again."),
+                Phrase.sentence("The triad is {0}. {1}.", Phrase.row(plain.tones()), told(chord)),
+                Phrase.sentence(
+                                "The triad is {0}. {1}: {2}.",
+                                Phrase.row(plain.tones()),
+                                told(chord),
+                                chord.root().plus(added(chord)))
+                        .then(Derivation.chord(chord)));
     }
 }

@@ -9,17 +9,16 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.ChordRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Own;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.note.Interval;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** The dominant of another degree, or its leading-note chord, by name or by notes. */
@@ -33,8 +32,8 @@ public final class AppliedDominant implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Applied dominants";
+    public Phrase title() {
+        return Phrase.of("Applied dominants");
     }
 
     @Override
@@ -50,54 +49,58 @@ public final class AppliedDominant implements Skill {
         }
         Chord chord = numeral.in(key);
         Chord goal = numeral.target().in(key);
-        String prompt = "Which chord is " + numeral.write(Signs.MUSIC) + " in " + Say.key(key) + "?";
+        Phrase prompt = Phrase.sentence("Which chord is {0} in {1}?", numeral, key);
         ChordRubric judge = ChordRubric.named(
                 chord,
-                "Find " + goalNamed(numeral, goal) + " first. " + reached(numeral, chord, goal),
-                () -> slips(numeral, key));
+                Phrase.sentence("Find {0}, first.", goalNamed(numeral, goal)).then(reached(numeral, chord, goal)),
+                () -> errors(numeral, key));
         Topic topic = new Topic(id(), numeral.toString(), key);
         return Question.of(topic, Form.CHORD, prompt, judge, coaching(numeral, chord, goal));
     }
 
-    private static String goalNamed(Numeral numeral, Chord goal) {
-        return numeral.target().write(Signs.MUSIC) + ", " + Say.chord(goal) + ",";
+    private static Phrase goalNamed(Numeral numeral, Chord goal) {
+        return Phrase.of("{0}, {1}", numeral.target(), goal);
     }
 
     private static boolean isDominant(Numeral numeral) {
         return numeral.degree() == 5;
     }
 
-    private static String reached(Numeral numeral, Chord chord, Chord goal) {
-        String distance = isDominant(numeral) ? "A fifth above " : "A half step below ";
-        return distance + Say.note(goal.root()) + " is " + Say.note(chord.root()) + ".";
+    private static Phrase reached(Numeral numeral, Chord chord, Chord goal) {
+        return isDominant(numeral)
+                ? Phrase.sentence("A fifth above {0} is {1}.", goal.root(), chord.root())
+                : Phrase.sentence("A half step below {0} is {1}.", goal.root(), chord.root());
     }
 
-    private static List<Slip<Tones>> slips(Numeral numeral, Key key) {
+    private static List<ModelledError<Tones>> errors(Numeral numeral, Key key) {
         Chord chord = numeral.in(key);
         Chord goal = numeral.target().in(key);
-        Slips slips = new Slips(chord);
-        String way = reached(numeral, chord, goal);
+        ChordErrors errors = new ChordErrors(chord);
+        Phrase way = reached(numeral, chord, goal);
         Chord ofTonic =
                 Numeral.of(numeral.degree(), numeral.alteration(), chord.kind()).in(key);
-        slips.add(
+        errors.add(
                 Misconception.SLASH_FOR_BASS,
                 ofTonic.tones(),
-                () -> Say.chord(ofTonic) + " is " + numeral.write(Signs.MUSIC).split("/")[0] + " of " + Say.key(key)
-                        + " itself. Behind the slash of a numeral stands the chord it leads to.");
+                () -> Phrase.sentence(
+                        "{0} is {1} of {2} itself. Behind the slash of a numeral stands the chord it leads to.",
+                        ofTonic, Numeral.of(numeral.degree(), numeral.alteration(), chord.kind()), key));
         Chord own = own(chord, key);
-        slips.add(
+        errors.add(
                 Misconception.QUALITY_OF_THE_KEY,
                 own.tones(),
-                () -> Say.chord(own) + " is what the key has there. "
-                        + (own.root().equals(chord.root())
-                                ? "The root is right; a dominant needs its leading note, whatever the key says."
-                                : way));
-        slips.add(
+                () -> Phrase.sentence("{0} is what the key has there.", own)
+                        .then(
+                                (own.root().equals(chord.root())
+                                        ? Phrase.sentence(
+                                                "The root is right; a dominant needs its leading note, whatever the key says.")
+                                        : way)));
+        errors.add(
                 Misconception.WRONG_DEGREE,
                 new Chord(goal.root(), chord.kind()).tones(),
-                () -> "That stands on the goal itself. " + way);
-        seventh(chord, slips);
-        return slips.lettersOnly(() -> Walk.sizes(chord)).all();
+                () -> Phrase.sentence("That stands on the goal itself.").then(way));
+        seventh(chord, errors);
+        return errors.lettersOnly(() -> Derivation.sizes(chord)).all();
     }
 
     /** The chord with the key's own tones on the same letters. */
@@ -107,31 +110,34 @@ public final class AppliedDominant implements Skill {
                 .toList();
         return ChordKind.of(tones.get(0), tones)
                 .map(kind -> new Chord(tones.get(0), kind))
-                .orElse(Own.triad(key.degreeOf(chord.root()).number(), key));
+                .orElse(DiatonicTriads.triad(key.degreeOf(chord.root()).number(), key));
     }
 
-    private static void seventh(Chord chord, Slips slips) {
+    private static void seventh(Chord chord, ChordErrors errors) {
         Optional<Interval> seventh = chord.kind().interval(7);
         seventh.flatMap(interval -> chord.kind().without(interval)).ifPresent(triad -> {
-            String due = Say.count(seventh.orElseThrow().semitones()) + " half steps above the root";
-            slips.add(
+            Phrase due = Phrase.of(
+                    "{0} half steps above the root",
+                    Phrase.number(seventh.orElseThrow().semitones()));
+            errors.add(
                     Misconception.WRONG_SEVENTH,
                     triad.with(Interval.MAJOR_SEVENTH),
-                    "The triad is right. The seventh lies " + due + ".");
-            slips.add(
+                    Phrase.sentence("The triad is right. The seventh lies {0}.", due));
+            errors.add(
                     Misconception.MISSING_NOTE,
                     Optional.of(triad),
-                    "The triad is right. The 7 asks for the seventh as well, " + due + ".");
+                    Phrase.sentence("The triad is right. The 7 asks for the seventh as well, {0}.", due));
         });
     }
 
     private static Coaching coaching(Numeral numeral, Chord chord, Chord goal) {
-        String way = reached(numeral, chord, goal);
+        Phrase way = reached(numeral, chord, goal);
         return Coaching.of(
-                "Read it from behind: the slash says of.",
-                "The goal is " + goalNamed(numeral, goal).replaceAll(",$", "") + ".",
-                way + " " + Walk.sizes(chord),
-                "The goal is " + goalNamed(numeral, goal).replaceAll(",$", "") + ". " + way + " " + Walk.stack(chord)
-                        + " " + Walk.chord(chord));
+                Phrase.sentence("Read it from behind: the slash says of."),
+                Phrase.sentence("The goal is {0}.", goalNamed(numeral, goal)),
+                way.then(Derivation.sizes(chord)),
+                Phrase.of(
+                        "The goal is {0}. {1} {2} {3}",
+                        goalNamed(numeral, goal), way, Derivation.stack(chord), Derivation.chord(chord)));
     }
 }

@@ -8,8 +8,8 @@ import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.answer.InversionRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -27,8 +27,8 @@ public final class Inversion implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Inversions";
+    public Phrase title() {
+        return Phrase.of("Inversions");
     }
 
     @Override
@@ -45,37 +45,40 @@ public final class Inversion implements Skill {
             throw Unreadable.because(
                     subject, 0, "an inverted chord", "one of its own tones lies in the bass, not the root", "C/E");
         }
-        String prompt = "From the bass up: " + Say.row(chord.fromBass())
-                + ". Which chord is it? Name it with its bass, as in " + InversionRubric.exampleFor(chord) + ".";
-        InversionRubric judge = new InversionRubric(chord, () -> slips(chord));
+        Phrase prompt = Phrase.sentence(
+                "From the bass up: {0}. Which chord is it? Name it with its bass, as in {1}.",
+                Phrase.row(chord.fromBass()), InversionRubric.exampleFor(chord));
+        InversionRubric judge = new InversionRubric(chord, key, () -> errors(chord));
         return Question.of(about.topic(id()), Form.CHORD, prompt, judge, coaching(chord));
     }
 
-    private static List<Slip<Chord>> slips(Chord chord) {
-        List<Slip<Chord>> slips = new ArrayList<>();
+    private static List<ModelledError<Chord>> errors(Chord chord) {
+        List<ModelledError<Chord>> errors = new ArrayList<>();
         for (Chord onBass : onBass(chord)) {
-            slips.add(
-                    new Slip<>(
-                            Misconception.BASS_FOR_ROOT,
-                            onBass,
-                            () -> Say.note(chord.bass())
-                                    + " lies in the bass, yet it is not the root. Turn the notes round until only thirds are left."));
+            errors.add(new ModelledError<>(
+                    Misconception.BASS_FOR_ROOT,
+                    onBass,
+                    () -> Phrase.sentence(
+                            "{0} lies in the bass, yet it is not the root. Turn the notes round until only thirds are left.",
+                            chord.bass())));
         }
         for (NoteName bass : chord.tones()) {
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     Misconception.WRONG_BASS,
                     chord.over(bass),
-                    () -> "The chord is right. The lowest note is not " + Say.note(bass)
-                            + ": look at the one that comes first."));
+                    () -> Phrase.sentence(
+                            "The chord is right. The lowest note is not {0}: look at the one that comes first.",
+                            bass)));
         }
         chord.kind()
                 .interval(7)
                 .flatMap(seventh -> chord.kind().without(seventh))
-                .ifPresent(triad -> slips.add(new Slip<>(
+                .ifPresent(triad -> errors.add(new ModelledError<>(
                         Misconception.MISSING_NOTE,
                         new Chord(chord.root(), triad, chord.bass()),
-                        () -> "Root and bass are right. Count the notes: there is a seventh among them.")));
-        return slips;
+                        () -> Phrase.sentence(
+                                "Root and bass are right. Count the notes: there is a seventh among them."))));
+        return errors;
     }
 
     /** The bass taken for a root: with the plain triads on it. */
@@ -87,11 +90,11 @@ public final class Inversion implements Skill {
 
     private static Coaching coaching(Chord chord) {
         return Coaching.of(
-                "Turn the notes round until only thirds are left: every other letter.",
-                "Stacked in thirds: " + Say.row(chord.tones()) + ".",
-                "The root is " + Say.note(chord.root()) + "; the lowest note goes behind the slash.",
-                "Stacked in thirds the notes are " + Say.row(chord.tones()) + ": "
-                        + Say.chord(chord.over(chord.root())) + ". In the bass lies " + Say.note(chord.bass())
-                        + ", so it is written " + Say.chord(chord) + ".");
+                Phrase.sentence("Turn the notes round until only thirds are left: every other letter."),
+                Phrase.sentence("Stacked in thirds: {0}.", Phrase.row(chord.tones())),
+                Phrase.sentence("The root is {0}; the lowest note goes behind the slash.", chord.root()),
+                Phrase.sentence(
+                        "Stacked in thirds the notes are {0}: {1}. In the bass lies {2}, so it is written {3}.",
+                        Phrase.row(chord.tones()), chord.over(chord.root()), chord.bass(), chord));
     }
 }

@@ -7,11 +7,12 @@ import monochord.practice.Form;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.practice.answer.ChordDifference;
 import monochord.practice.answer.ChordRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -31,8 +32,8 @@ public final class SeventhSpelling implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Spelling seventh chords";
+    public Phrase title() {
+        return Phrase.of("Spelling seventh chords");
     }
 
     @Override
@@ -48,8 +49,8 @@ public final class SeventhSpelling implements Skill {
             throw Unreadable.because(
                     subject, 0, "a seventh chord", "seventh chords in root position are asked", "Abmaj7");
         }
-        String prompt = "Spell " + Say.chord(chord) + ", root first.";
-        ChordRubric judge = ChordRubric.spelled(chord, () -> slips(chord));
+        Phrase prompt = Phrase.sentence("Spell {0}, root first.", chord);
+        ChordRubric judge = ChordRubric.spelled(chord, () -> errors(chord));
         return Question.of(about.topic(id()), Form.NOTES, prompt, judge, coaching(chord));
     }
 
@@ -57,40 +58,42 @@ public final class SeventhSpelling implements Skill {
         return chord.kind().interval(7).orElseThrow();
     }
 
-    private static List<Slip<Tones>> slips(Chord chord) {
-        Slips slips = new Slips(chord);
+    private static List<ModelledError<Tones>> errors(Chord chord) {
+        ChordErrors errors = new ChordErrors(chord);
         Optional<ChordKind> triad = chord.kind().without(seventh(chord));
         for (Interval other : SEVENTHS) {
-            slips.add(
+            errors.add(
                     Misconception.WRONG_SEVENTH,
                     triad.flatMap(kind -> kind.with(other)),
-                    "The triad is right, the seventh is not. " + measured(chord) + ".");
+                    Phrase.sentence("The triad is right, the seventh is not. {0}.", measured(chord)));
         }
-        slips.add(Misconception.MISSING_NOTE, triad, "That is the triad. The seventh is missing.");
+        errors.add(Misconception.MISSING_NOTE, triad, Phrase.sentence("That is the triad. The seventh is missing."));
         for (String suffix : SUBJECTS) {
-            slips.add(
+            Chord other = new Chord(chord.root(), ChordKind.parse(suffix));
+            errors.add(
                     Misconception.WRONG_QUALITY,
-                    Optional.of(ChordKind.parse(suffix)),
-                    "The root is right, the quality is not. " + Walk.sizes(chord));
+                    other.tones(),
+                    () -> Phrase.sentence("The root is right.").then(ChordDifference.firstOff(chord, other)));
         }
-        return slips.lettersOnly(() -> Walk.sizes(chord)).all();
+        return errors.lettersOnly(() -> Derivation.sizes(chord)).all();
     }
 
-    private static String measured(Chord chord) {
-        String below = seventh(chord).equals(Interval.MAJOR_SEVENTH)
-                ? "a half step below the octave"
-                : seventh(chord).equals(Interval.MINOR_SEVENTH)
-                        ? "a whole step below the octave"
-                        : "three half steps below the octave";
-        return Say.chord(chord) + " has its seventh " + below;
+    private static Phrase measured(Chord chord) {
+        Interval seventh = seventh(chord);
+        return seventh.equals(Interval.MAJOR_SEVENTH)
+                ? Phrase.of("{0} has its seventh a half step below the octave", chord)
+                : seventh.equals(Interval.MINOR_SEVENTH)
+                        ? Phrase.of("{0} has its seventh a whole step below the octave", chord)
+                        : Phrase.of("{0} has its seventh three half steps below the octave", chord);
     }
 
     private static Coaching coaching(Chord chord) {
         List<NoteName> tones = chord.tones();
         return Coaching.of(
-                "Four letters first: take one, leave one out, to the fourth.",
-                "The root is " + Say.note(tones.get(0)) + ". Build its triad before you think of the seventh.",
-                "The triad is " + Say.row(tones.subList(0, 3)) + ". " + measured(chord) + ".",
-                Walk.stack(chord) + " " + measured(chord) + ", " + Say.note(tones.get(3)) + ". " + Walk.chord(chord));
+                Phrase.sentence("Four letters first: take one, leave one out, to the fourth."),
+                Phrase.sentence("The root is {0}. Build its triad before you think of the seventh.", tones.get(0)),
+                Phrase.sentence("The triad is {0}. {1}.", Phrase.row(tones.subList(0, 3)), measured(chord)),
+                Phrase.sentence("{0} {1}, {2}.", Derivation.stack(chord), measured(chord), tones.get(3))
+                        .then(Derivation.chord(chord)));
     }
 }

@@ -9,10 +9,11 @@ import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.answer.ChordRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.reading.Tones;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -30,8 +31,8 @@ public final class Suspension implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Suspensions";
+    public Phrase title() {
+        return Phrase.of("Suspensions");
     }
 
     @Override
@@ -48,8 +49,8 @@ public final class Suspension implements Skill {
         if (!SUBJECTS.contains(chord.kind().toString()) || chord.isInverted()) {
             throw Unreadable.because(subject, 0, "a suspended chord", "sus4, sus2 and 7sus4 are asked", "Gsus4");
         }
-        String prompt = "Spell " + Say.chord(chord) + ", root first.";
-        ChordRubric judge = ChordRubric.spelled(chord, () -> slips(chord));
+        Phrase prompt = Phrase.sentence("Spell {0}, root first.", chord);
+        ChordRubric judge = ChordRubric.spelled(chord, () -> errors(chord));
         return Question.of(about.topic(id()), Form.NOTES, prompt, judge, coaching(chord));
     }
 
@@ -61,48 +62,51 @@ public final class Suspension implements Skill {
         return isFourth(chord) ? Interval.PERFECT_FOURTH : Interval.MAJOR_SECOND;
     }
 
-    private static List<Slip<Tones>> slips(Chord chord) {
-        Slips slips = new Slips(chord);
+    private static List<ModelledError<Tones>> errors(Chord chord) {
+        ChordErrors errors = new ChordErrors(chord);
         for (Interval third : List.of(Interval.MAJOR_THIRD, Interval.MINOR_THIRD)) {
             NoteName kept = chord.root().plus(third);
             List<NoteName> both = new ArrayList<>(chord.tones());
             both.add(1, kept);
-            slips.add(
+            errors.add(
                     Misconception.THIRD_KEPT,
                     both,
-                    () -> "The " + name(chord) + " is there, and so is the third, " + Say.note(kept)
-                            + ": it has to go. " + replaced(chord));
-            slips.add(
+                    () -> Phrase.sentence(
+                                    "The {0} is there, and so is the third, {1}: it has to go.", name(chord), kept)
+                            .then(replaced(chord)));
+            errors.add(
                     Misconception.THIRD_KEPT,
                     opened(chord).flatMap(kind -> kind.with(third)),
-                    "The third, " + Say.note(kept) + ", is still there. " + replaced(chord));
+                    Phrase.sentence("The third, {0}, is still there.", kept).then(replaced(chord)));
         }
         Interval other = isFourth(chord) ? Interval.MAJOR_SECOND : Interval.PERFECT_FOURTH;
-        slips.add(
+        errors.add(
                 Misconception.WRONG_DEGREE,
                 opened(chord).flatMap(kind -> kind.with(other)),
-                "That suspends the " + (isFourth(chord) ? "second" : "fourth") + ". " + replaced(chord));
-        slips.add(
+                Phrase.sentence("That suspends the {0}.", MusicWords.number(isFourth(chord) ? 2 : 4))
+                        .then(replaced(chord)));
+        errors.add(
                 Misconception.WRONG_DEGREE,
                 opened(chord).flatMap(kind -> kind.with(Interval.AUGMENTED_FOURTH)),
-                "The fourth is a perfect one, five half steps above the root. " + replaced(chord));
-        slips.add(
+                Phrase.sentence("The fourth is a perfect one, five half steps above the root.")
+                        .then(replaced(chord)));
+        errors.add(
                 Misconception.MISSING_NOTE,
                 chord.kind().without(Interval.MINOR_SEVENTH).filter(kind -> !kind.equals(chord.kind())),
-                "The suspension is right. The 7 asks for the minor seventh as well.");
-        return slips.lettersOnly(() -> Walk.sizes(chord)).all();
+                Phrase.sentence("The suspension is right. The 7 asks for the minor seventh as well."));
+        return errors.lettersOnly(() -> Derivation.sizes(chord)).all();
     }
 
     private static Optional<ChordKind> opened(Chord chord) {
         return chord.kind().without(suspended(chord));
     }
 
-    private static String name(Chord chord) {
-        return isFourth(chord) ? "fourth" : "second";
+    private static Phrase name(Chord chord) {
+        return MusicWords.number(isFourth(chord) ? 4 : 2);
     }
 
-    private static String replaced(Chord chord) {
-        return "In " + Say.chord(chord) + " the " + name(chord) + " stands in place of the third.";
+    private static Phrase replaced(Chord chord) {
+        return Phrase.sentence("In {0} the {1} stands in place of the third.", chord, name(chord));
     }
 
     private static Coaching coaching(Chord chord) {
@@ -110,13 +114,20 @@ public final class Suspension implements Skill {
         NoteName tone = chord.root().plus(suspended(chord));
         List<NoteName> framed =
                 chord.tones().stream().filter(note -> !note.equals(tone)).toList();
-        String later = isFourth(chord) ? " falls to the third, " : " rises to the third, ";
+        Phrase later = isFourth(chord)
+                ? Phrase.sentence("Later {0} falls to the third, {1}.", tone, third)
+                : Phrase.sentence("Later {0} rises to the third, {1}.", tone, third);
         return Coaching.of(
-                "A suspended chord has no third. Another note sits in its place.",
-                "The number says which: the " + name(chord) + " above " + Say.note(chord.root()) + ".",
-                Say.list(framed) + " are there in any case. Between them comes the " + name(chord) + ", "
-                        + Say.step(suspended(chord).semitones()) + " above the root.",
-                Walk.stack(chord) + " " + replaced(chord) + " Later " + Say.note(tone) + later + Say.note(third) + ". "
-                        + Walk.chord(chord));
+                Phrase.sentence("A suspended chord has no third. Another note sits in its place."),
+                Phrase.sentence("The number says which: the {0} above {1}.", name(chord), chord.root()),
+                Phrase.sentence(
+                        "{0} are there in any case. Between them comes the {1}, {2} above the root.",
+                        Phrase.list(framed),
+                        name(chord),
+                        MusicWords.steps(suspended(chord).semitones())),
+                Phrase.sentence(
+                                "{0} {1} Later {2}{3}{4}.",
+                                Derivation.stack(chord), replaced(chord), tone, later, third)
+                        .then(Derivation.chord(chord)));
     }
 }

@@ -2,7 +2,7 @@ package monochord.practice.skill.ear;
 
 import java.util.List;
 import monochord.practice.Question;
-import monochord.practice.teaching.Own;
+import monochord.practice.teaching.DiatonicTriads;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 
@@ -19,7 +19,7 @@ public final class Dictation {
     }
 
     private static List<String> phrases(Key key, boolean home) {
-        Chord tonic = Own.triad(1, key);
+        Chord tonic = DiatonicTriads.triad(1, key);
         return RowSubject.all(key).stream()
                 .filter(row -> home == endsOn(tonic, RowSubject.parse(row, key).chords()))
                 .toList();

@@ -13,8 +13,9 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.EarRubric;
-import monochord.practice.answer.Say;
 import monochord.practice.skill.ear.IntervalSubject.Manner;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Interval;
@@ -34,8 +35,8 @@ public final class EarInterval implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Intervals by ear";
+    public Phrase title() {
+        return Phrase.of("Intervals by ear");
     }
 
     @Override
@@ -53,18 +54,18 @@ public final class EarInterval implements Skill {
         Chance chance = new Chance(seed);
         IntervalSubject about = Alternatives.of(subject, IntervalSubject::parse, chance);
         Placement placed = Placement.of(about.size(), key, chance);
-        IntervalSense sense = new IntervalSense(about.size(), notes(placed, about.manner()));
-        String prompt = about.manner() == Manner.TOGETHER
-                ? "Two notes together. Which interval is it?"
-                : "Two notes, one after the other. Which interval is it?";
+        HeardInterval task = new HeardInterval(about.size(), notes(placed, about.manner()));
+        Phrase prompt = about.manner() == Manner.TOGETHER
+                ? Phrase.sentence("Two notes together. Which interval is it?")
+                : Phrase.sentence("Two notes, one after the other. Which interval is it?");
         Listening listening = new Listening(
                 () -> heard(placed, about.manner()),
-                answer -> read(sense, answer).map(given -> heard(instead(placed, given, about), about.manner())));
+                answer -> read(task, answer).map(given -> heard(instead(placed, given, about), about.manner())));
         return Question.of(
                         new Topic(id(), about.toString(), key),
                         Form.INTERVAL,
                         prompt,
-                        new EarRubric<>(about.size(), sense, () -> slips(about.size())),
+                        new EarRubric<>(about.size(), task, () -> errors(about.size())),
                         coaching(placed, about.size(), key))
                 .byEar(listening)
                 .withSeed(seed);
@@ -74,21 +75,21 @@ public final class EarInterval implements Skill {
         return placed.with(given, about.manner() == Manner.DOWN);
     }
 
-    private static Optional<Interval> read(IntervalSense sense, String answer) {
+    private static Optional<Interval> read(HeardInterval task, String answer) {
         try {
-            return Optional.of(sense.read(answer)).filter(given -> given.semitones() <= WIDEST);
+            return Optional.of(task.read(answer)).filter(given -> given.semitones() <= WIDEST);
         } catch (Unreadable unreadable) {
             return Optional.empty();
         }
     }
 
-    private static String notes(Placement placed, Manner manner) {
-        String lower = Say.note(placed.lower().name());
-        String upper = Say.note(placed.upper().name());
+    private static Phrase notes(Placement placed, Manner manner) {
+        NoteName lower = placed.lower().name();
+        NoteName upper = placed.upper().name();
         return switch (manner) {
-            case UP -> lower + " up to " + upper;
-            case DOWN -> upper + " down to " + lower;
-            case TOGETHER -> lower + " with " + upper + " above it";
+            case UP -> Phrase.of("{0} up to {1}", lower, upper);
+            case DOWN -> Phrase.of("{0} down to {1}", upper, lower);
+            case TOGETHER -> Phrase.of("{0} with {1} above it", lower, upper);
         };
     }
 
@@ -104,45 +105,51 @@ public final class EarInterval implements Skill {
     }
 
     /** What unsure ears give: the complement, the other size, a step too far or too few, the octave. */
-    private static List<Interval> slips(Interval size) {
-        List<Interval> slips = new ArrayList<>();
-        slips.add(size.inverted());
+    private static List<Interval> errors(Interval size) {
+        List<Interval> errors = new ArrayList<>();
+        errors.add(size.inverted());
         IntervalSubject.ALL.stream()
                 .limit(12)
                 .map(name -> IntervalSubject.parse(name).size())
                 .filter(other -> Math.abs(other.number() - size.number()) < 2)
-                .forEach(slips::add);
-        slips.add(size.plus(Interval.OCTAVE));
-        return slips;
+                .forEach(errors::add);
+        errors.add(size.plus(Interval.OCTAVE));
+        return errors;
     }
 
     private static Coaching coaching(Placement placed, Interval size, Key key) {
         return Coaching.of(
-                "Hear it again, and hum the lower note until it is yours.",
-                "Sing up the scale from the lower note, counting it as 1, until you meet the upper one.",
+                Phrase.sentence("Hear it again, and hum the lower note until it is yours."),
+                Phrase.sentence(
+                        "Sing up the scale from the lower note, counting it as 1, until you meet the upper one."),
                 last(size),
                 derivation(placed, size, key));
     }
 
-    private static String last(Interval size) {
+    private static Phrase last(Interval size) {
         if (IntervalSubject.isTritone(size)) {
-            return "It is wider than a perfect fourth and narrower than a perfect fifth.";
+            return Phrase.sentence("It is wider than a perfect fourth and narrower than a perfect fifth.");
         }
-        String counted = "You will count to " + Say.count(size.number());
+        Phrase counted = Phrase.of("You will count to {0}", Phrase.number(size.number()));
         return size.quality().equals("P")
-                ? counted + ", and it is as bare as such intervals are."
-                : counted + ". There are two of these, a half step apart: is it the wider or the narrower?";
+                ? Phrase.sentence("{0}, and it is as bare as such intervals are.", counted)
+                : Phrase.sentence(
+                        "{0}. There are two of these, a half step apart: is it the wider or the narrower?", counted);
     }
 
-    private static String derivation(Placement placed, Interval size, Key key) {
+    private static Phrase derivation(Placement placed, Interval size, Key key) {
         NoteName lower = placed.lower().name();
         int degree = key.degreeOf(lower).number();
         int count = placed.interval().number();
         List<NoteName> sung = IntStream.range(0, count)
                 .mapToObj(i -> key.note((degree - 1 + i) % 7 + 1))
                 .toList();
-        return "From " + Say.note(lower) + " sing " + Say.row(sung) + ": " + Say.count(count) + " notes. "
-                + "With " + Say.halfSteps(size.semitones()) + " between the ends it is " + IntervalSense.name(size)
-                + ".";
+        return Phrase.sentence(
+                "From {0} sing {1}: {2} notes. With {3} between the ends it is {4}.",
+                lower,
+                Phrase.row(sung),
+                Phrase.number(count),
+                MusicWords.halfStepsInWords(size.semitones()),
+                HeardInterval.name(size));
     }
 }

@@ -17,13 +17,12 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.EarRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.teaching.Own;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** A row of chords behind the tonic chord: bass first, then the quality of each. */
@@ -34,8 +33,8 @@ public final class EarProgression implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Progressions by ear";
+    public Phrase title() {
+        return Phrase.of("Progressions by ear");
     }
 
     @Override
@@ -53,36 +52,37 @@ public final class EarProgression implements Skill {
         Chance chance = new Chance(seed);
         RowSubject about = Alternatives.of(subject, row -> RowSubject.parse(row, key), chance);
         Voices voices = Voices.of(key, chance);
-        RowSense sense = new RowSense(about);
-        String count = Say.count(about.chords().size());
-        String prompt = "First the tonic chord of " + Say.key(key) + ", then " + count
-                + " chords. Which are they? Numbers, numerals or names.";
-        Listening listening = new Listening(() -> voices.heard(about.chords()), answer -> heard(sense, answer, voices));
+        HeardRow task = new HeardRow(about);
+        Phrase count = Phrase.number(about.chords().size());
+        Phrase prompt = Phrase.sentence(
+                "First the tonic chord of {0}, then {1} chords. Which are they? Numbers, numerals or names.",
+                key, count);
+        Listening listening = new Listening(() -> voices.heard(about.chords()), answer -> heard(task, answer, voices));
         return Question.of(
                         new Topic(id(), about.toString(), key),
                         Form.PROGRESSION,
                         prompt,
-                        new EarRubric<>(about.chords(), sense, () -> slips(about, sense)),
+                        new EarRubric<>(about.chords(), task, () -> errors(about, task)),
                         coaching(about))
                 .byEar(listening)
                 .withSeed(seed);
     }
 
-    private static Optional<Excerpt> heard(RowSense sense, String answer, Voices voices) {
+    private static Optional<Excerpt> heard(HeardRow task, String answer, Voices voices) {
         try {
-            return Optional.of(voices.heard(sense.read(answer)));
+            return Optional.of(voices.heard(task.read(answer)));
         } catch (Unreadable | Unvoiced neitherReadNorPlayed) {
             return Optional.empty();
         }
     }
 
     /** One row for each wrong procedure that could happen here: counted from the relative, or one chord misheard. */
-    private static List<List<Chord>> slips(RowSubject about, RowSense sense) {
-        Map<Misconception, List<Chord>> slips = new EnumMap<>(Misconception.class);
-        Stream.concat(Stream.of(sense.fromRelative()), oneMisheard(about))
-                .filter(row -> !sense.soundsRight(row))
-                .forEach(row -> sense.misconception(row).ifPresent(known -> slips.putIfAbsent(known, row)));
-        return List.copyOf(slips.values());
+    private static List<List<Chord>> errors(RowSubject about, HeardRow task) {
+        Map<Misconception, List<Chord>> errors = new EnumMap<>(Misconception.class);
+        Stream.concat(Stream.of(task.fromRelative()), oneMisheard(about))
+                .filter(row -> !task.soundsRight(row))
+                .forEach(row -> task.misconception(row).ifPresent(known -> errors.putIfAbsent(known, row)));
+        return List.copyOf(errors.values());
     }
 
     private static Stream<List<Chord>> oneMisheard(RowSubject about) {
@@ -96,7 +96,7 @@ public final class EarProgression implements Skill {
     private static Stream<Chord> misheard(Chord chord, Key key) {
         ChordKind other = chord.kind().equals(ChordKind.MINOR) ? ChordKind.MAJOR : ChordKind.MINOR;
         return Stream.concat(
-                IntStream.rangeClosed(1, 7).mapToObj(number -> Own.triad(number, key)),
+                IntStream.rangeClosed(1, 7).mapToObj(number -> DiatonicTriads.triad(number, key)),
                 Stream.of(new Chord(chord.root(), other)));
     }
 
@@ -112,22 +112,24 @@ public final class EarProgression implements Skill {
         List<NoteName> bass = chords.stream().map(Chord::root).toList();
         RowSubject most = about.with(chords.subList(0, chords.size() - 1));
         return Coaching.of(
-                "Hear it again, and follow the bass alone: does it step, leap, or come home?",
-                "Sing the tonic, " + Say.note(key.tonic()) + ", then each bass note, and count from the tonic up. "
-                        + "The first goes to " + Say.note(bass.get(0)) + ".",
-                "All but the last: " + most.numerals(Signs.MUSIC) + ".",
-                "The bass goes " + Say.row(bass) + ", and over it stand "
-                        + Say.words(chords.stream().map(Say::chord).toList()) + ": " + about.numerals(Signs.MUSIC)
-                        + "." + outside(about));
+                Phrase.sentence("Hear it again, and follow the bass alone: does it step, leap, or come home?"),
+                Phrase.sentence(
+                        "Sing the tonic, {0}, then each bass note, and count from the tonic up. The first goes to {1}.",
+                        key.tonic(), bass.get(0)),
+                Phrase.sentence("All but the last: {0}.", most.numerals()),
+                Phrase.sentence(
+                                "The bass goes {0}, and over it stand {1}: {2}.",
+                                Phrase.row(bass), Phrase.list(chords), about.numerals())
+                        .then(outside(about)));
     }
 
-    private static String outside(RowSubject about) {
+    private static Phrase outside(RowSubject about) {
         List<Chord> strange = about.chords().stream()
                 .filter(chord -> !chord.tones().stream().allMatch(about.key()::holds))
                 .distinct()
                 .toList();
         return strange.isEmpty() || about.key().isMinor()
-                ? ""
-                : " Borrowed: " + Say.words(strange.stream().map(Say::chord).toList()) + ".";
+                ? Phrase.NOTHING
+                : Phrase.sentence("Borrowed: {0}.", Phrase.list(strange));
     }
 }

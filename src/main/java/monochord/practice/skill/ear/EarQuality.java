@@ -11,8 +11,9 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.EarRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.teaching.Walk;
+import monochord.practice.teaching.Derivation;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -30,8 +31,8 @@ public final class EarQuality implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Qualities by ear";
+    public Phrase title() {
+        return Phrase.of("Qualities by ear");
     }
 
     @Override
@@ -48,34 +49,34 @@ public final class EarQuality implements Skill {
     public Question question(Key key, String subject, long seed) {
         Chance chance = new Chance(seed);
         QualitySubject about = Alternatives.of(subject, QualitySubject::parse, chance);
-        Laid laid = Laid.of(about, key, chance);
-        QualitySense sense = new QualitySense(laid.chord(), about.position());
+        ChordLayout layout = ChordLayout.of(about, key, chance);
+        HeardQuality task = new HeardQuality(layout.chord(), about.positionInWords());
         Listening listening = new Listening(
-                () -> heard(laid, about),
-                answer -> read(sense, answer).map(about::with).map(other -> heard(laid.with(other), other)));
+                () -> heard(layout, about),
+                answer -> read(task, answer).map(about::with).map(other -> heard(layout.with(other), other)));
         return Question.of(
                         new Topic(id(), about.toString(), key),
                         Form.QUALITY,
-                        "One chord. Which quality has it?",
-                        new EarRubric<>(laid.chord(), sense, () -> slips(laid.chord())),
-                        coaching(laid.chord(), about))
+                        Phrase.sentence("One chord. Which quality has it?"),
+                        new EarRubric<>(layout.chord(), task, () -> errors(layout.chord())),
+                        coaching(layout.chord(), about))
                 .byEar(listening)
                 .withSeed(seed);
     }
 
-    private static Optional<ChordKind> read(QualitySense sense, String answer) {
+    private static Optional<ChordKind> read(HeardQuality task, String answer) {
         try {
-            return Optional.of(sense.read(answer).kind());
+            return Optional.of(task.read(answer).kind());
         } catch (Unreadable unreadable) {
             return Optional.empty();
         }
     }
 
-    private static Excerpt heard(Laid laid, QualitySubject about) {
-        return Excerpt.of(List.of(new Moment(laid.pitches(about.spread()), HELD)));
+    private static Excerpt heard(ChordLayout layout, QualitySubject about) {
+        return Excerpt.of(List.of(new Moment(layout.pitches(about.spread()), HELD)));
     }
 
-    private static List<Chord> slips(Chord chord) {
+    private static List<Chord> errors(Chord chord) {
         return KindNames.kinds().stream()
                 .filter(kind -> !kind.equals(chord.kind()))
                 .map(kind -> new Chord(chord.root(), kind))
@@ -84,19 +85,29 @@ public final class EarQuality implements Skill {
 
     private static Coaching coaching(Chord chord, QualitySubject about) {
         List<NoteName> tones = chord.tones();
-        String second = chord.isInverted()
-                ? "Sing from the lowest note up. Somewhere it is a fourth, not a third: the upper note of it is the root."
-                : "Sing from the lowest note up: first the third, or what stands for it, then the fifth, then what is left.";
+        Phrase second = chord.isInverted()
+                ? Phrase.sentence(
+                        "Sing from the lowest note up. Somewhere it is a fourth, not a third: the upper note of it is the root.")
+                : Phrase.sentence(
+                        "Sing from the lowest note up: first the third, or what stands for it, then the fifth, then what is left.");
         Chord most = chord.over(chord.root());
-        String steps = Walk.stack(most);
+        Phrase steps = Derivation.stack(most);
         return Coaching.of(
-                "Hear it again, and listen downwards: the lowest note first, then what lies above it.",
+                Phrase.sentence("Hear it again, and listen downwards: the lowest note first, then what lies above it."),
                 second,
-                "The root is " + Say.note(chord.root()) + ", and " + Say.note(tones.get(1)) + " lies "
-                        + Say.halfSteps(chord.kind().intervals().get(1).semitones()) + " above it.",
-                "The tones are " + Say.row(tones) + ". " + steps + " That is " + KindNames.say(chord.kind()) + "."
-                        + (chord.isInverted()
-                                ? " " + Say.note(chord.bass()) + " lies lowest: " + about.position() + "."
-                                : ""));
+                Phrase.sentence(
+                        "The root is {0}, and {1} lies {2} above it.",
+                        chord.root(),
+                        tones.get(1),
+                        MusicWords.halfStepsInWords(
+                                chord.kind().intervals().get(1).semitones())),
+                Phrase.sentence("The tones are {0}.", Phrase.row(tones))
+                        .then(steps)
+                        .then(Phrase.sentence("That is {0}.", KindNames.say(chord.kind())))
+                        .then(
+                                chord.isInverted()
+                                        ? Phrase.sentence(
+                                                "{0} lies lowest: {1}.", chord.bass(), about.positionInWords())
+                                        : Phrase.NOTHING));
     }
 }

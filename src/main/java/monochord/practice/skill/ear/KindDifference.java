@@ -11,7 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.practice.Misconception;
-import monochord.practice.answer.Say;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.note.NoteName;
@@ -48,23 +49,24 @@ record KindDifference(Chord wanted, Chord given) {
     }
 
     /** Which tones differ, seen from the second: {@code Yours has F♯ for F, a half step higher.} */
-    String inWords() {
+    Phrase inWords() {
         List<NoteName> due = due();
         List<NoteName> heard = heard();
-        List<String> said = new ArrayList<>();
+        List<Phrase> said = new ArrayList<>();
         int pairs = Math.min(due.size(), heard.size());
         if (pairs == 1 && due.size() == heard.size()) {
             said.add(changed(heard.get(0), due.get(0)));
         } else if (pairs > 0) {
-            said.add("has " + Say.list(heard.subList(0, pairs)) + " for " + Say.list(due.subList(0, pairs)));
+            said.add(Phrase.of(
+                    "has {0} for {1}", Phrase.list(heard.subList(0, pairs)), Phrase.list(due.subList(0, pairs))));
         }
         if (due.size() > pairs) {
-            said.add("lacks " + Say.list(due.subList(pairs, due.size())));
+            said.add(Phrase.of("lacks {0}", Phrase.list(due.subList(pairs, due.size()))));
         }
         if (heard.size() > pairs) {
-            said.add("adds " + Say.list(heard.subList(pairs, heard.size())));
+            said.add(Phrase.of("adds {0}", Phrase.list(heard.subList(pairs, heard.size()))));
         }
-        return "Yours " + Say.words(said) + ".";
+        return Phrase.sentence("Yours {0}.", Phrase.list(said));
     }
 
     private List<NoteName> due() {
@@ -79,10 +81,12 @@ record KindDifference(Chord wanted, Chord given) {
         return tones.stream().filter(tone -> !others.contains(tone)).toList();
     }
 
-    private String changed(NoteName heard, NoteName due) {
+    private Phrase changed(NoteName heard, NoteName due) {
         int higher = half(heard) - half(due);
-        return "has " + Say.note(heard) + " for " + Say.note(due) + ", " + Say.halfSteps(Math.abs(higher))
-                + (higher > 0 ? " higher" : " lower");
+        Phrase size = MusicWords.halfStepsInWords(Math.abs(higher));
+        return higher > 0
+                ? Phrase.of("has {0} for {1}, {2} higher", heard, due, size)
+                : Phrase.of("has {0} for {1}, {2} lower", heard, due, size);
     }
 
     private int half(NoteName tone) {

@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import monochord.practice.reading.AnswerText;
+import monochord.practice.reading.AnswerReading;
 import monochord.practice.reading.ChordReading;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** The kinds of chord that are asked by ear: their names in words, and what they feel like. */
@@ -17,24 +17,54 @@ final class KindNames {
     static final ChordKind SUS4 = ChordKind.parse("sus4");
     static final ChordKind SUS2 = ChordKind.parse("sus2");
 
-    private record Named(ChordKind kind, String words, String feel) {}
+    private record Named(ChordKind kind, String words, Phrase said, Phrase feel) {}
 
     private static final List<Named> ALL = List.of(
-            new Named(ChordKind.MAJOR, "major", "bright and at rest"),
-            new Named(ChordKind.MINOR, "minor", "dark and at rest"),
-            new Named(SUS4, "sus4", "neither bright nor dark, and waits for its fourth to fall"),
-            new Named(ChordKind.DIMINISHED, "diminished", "dark and pinched"),
-            new Named(ChordKind.AUGMENTED, "augmented", "bright and stretched, with no home"),
-            new Named(SUS2, "sus2", "neither bright nor dark, and wide open"),
-            new Named(ChordKind.DOMINANT_SEVENTH, "dominant seventh", "bright with an edge, and wants to move on"),
-            new Named(ChordKind.MAJOR_SEVENTH, "major seventh", "bright, with a soft rub at the top"),
-            new Named(ChordKind.MINOR_SEVENTH, "minor seventh", "dark and mellow"),
-            new Named(ChordKind.HALF_DIMINISHED, "half-diminished seventh", "dark, pinched and soft at once"),
-            new Named(ChordKind.DIMINISHED_SEVENTH, "diminished seventh", "pinched all through, in equal steps"));
+            new Named(ChordKind.MAJOR, "major", Phrase.of("major"), Phrase.of("bright and at rest")),
+            new Named(ChordKind.MINOR, "minor", Phrase.of("minor"), Phrase.of("dark and at rest")),
+            new Named(
+                    SUS4,
+                    "sus4",
+                    Phrase.of("sus4"),
+                    Phrase.of("neither bright nor dark, and waits for its fourth to fall")),
+            new Named(ChordKind.DIMINISHED, "diminished", Phrase.of("diminished"), Phrase.of("dark and pinched")),
+            new Named(
+                    ChordKind.AUGMENTED,
+                    "augmented",
+                    Phrase.of("augmented"),
+                    Phrase.of("bright and stretched, with no home")),
+            new Named(SUS2, "sus2", Phrase.of("sus2"), Phrase.of("neither bright nor dark, and wide open")),
+            new Named(
+                    ChordKind.DOMINANT_SEVENTH,
+                    "dominant seventh",
+                    Phrase.of("a dominant seventh"),
+                    Phrase.of("bright with an edge, and wants to move on")),
+            new Named(
+                    ChordKind.MAJOR_SEVENTH,
+                    "major seventh",
+                    Phrase.of("a major seventh"),
+                    Phrase.of("bright, with a soft rub at the top")),
+            new Named(
+                    ChordKind.MINOR_SEVENTH,
+                    "minor seventh",
+                    Phrase.of("a minor seventh"),
+                    Phrase.of("dark and mellow")),
+            new Named(
+                    ChordKind.HALF_DIMINISHED,
+                    "half-diminished seventh",
+                    Phrase.of("a half-diminished seventh"),
+                    Phrase.of("dark, pinched and soft at once")),
+            new Named(
+                    ChordKind.DIMINISHED_SEVENTH,
+                    "diminished seventh",
+                    Phrase.of("a diminished seventh"),
+                    Phrase.of("pinched all through, in equal steps")));
 
     private static final Map<String, String> OTHER_WORDS = Map.ofEntries(
             Map.entry("dominant", "7"),
             Map.entry("dominant 7", "7"),
+            Map.entry("dominant 7th", "7"),
+            Map.entry("dominant seven", "7"),
             Map.entry("dom7", "7"),
             Map.entry("seventh", "7"),
             Map.entry("half diminished", "m7b5"),
@@ -72,13 +102,12 @@ final class KindNames {
     }
 
     /** The same for a sentence: {@code minor}, {@code a dominant seventh}. */
-    static String say(ChordKind kind) {
-        return of(kind).map(named -> named.words.endsWith("seventh") ? "a " + named.words : named.words)
-                .orElseGet(() -> kind.write(Signs.MUSIC));
+    static Phrase say(ChordKind kind) {
+        return of(kind).map(Named::said).orElseGet(() -> Phrase.of("{0}", kind));
     }
 
     /** Behind "is", if there is a word for it. */
-    static Optional<String> feel(ChordKind kind) {
+    static Optional<Phrase> feel(ChordKind kind) {
         return of(kind).map(Named::feel);
     }
 
@@ -88,12 +117,15 @@ final class KindNames {
      * @throws Unreadable if it is neither
      */
     static Chord read(String text, Chord sounding, String example) {
-        String plain = AnswerText.plain(text, WHAT, example);
-        String bare = DECORATION.matcher(plain).replaceAll("").strip();
+        return AnswerReading.read(text, WHAT, example, plain -> readPlain(plain, sounding, example));
+    }
+
+    private static Chord readPlain(String plain, Chord sounding, String example) {
+        String bare = DECORATION.matcher(plain.strip()).replaceAll("").strip();
         return kind(bare)
                 .map(kind -> new Chord(sounding.root(), kind))
                 .or(() -> symbol(bare))
-                .orElseThrow(() -> Unreadable.because(text, 0, WHAT, "a word or a sign for it is enough", example));
+                .orElseThrow(() -> Unreadable.because(plain, 0, WHAT, "a word or a sign for it is enough", example));
     }
 
     /** The kind that words or signs say, if they say one. */
@@ -106,7 +138,7 @@ final class KindNames {
                 .filter(one -> one.words.replace('-', ' ').equals(words))
                 .map(Named::kind)
                 .findFirst();
-        return named.or(() -> suffix(OTHER_WORDS.getOrDefault(words, bare)));
+        return named.or(() -> suffix(OTHER_WORDS.getOrDefault(words, bare.replace(" ", ""))));
     }
 
     private static Optional<ChordKind> suffix(String sign) {

@@ -9,13 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Misconception;
-import monochord.practice.answer.Say;
-import monochord.practice.teaching.Own;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
+import monochord.theory.Numeral;
 import monochord.theory.note.Degree;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Signs;
 
 /** What tells two chords in one place of a row apart, the one that sounded first. */
 record PlaceDifference(Chord wanted, Chord given, Key key) {
@@ -43,7 +44,7 @@ record PlaceDifference(Chord wanted, Chord given, Key key) {
     }
 
     private boolean isGiven(int number) {
-        Chord own = Own.triad(number, key);
+        Chord own = DiatonicTriads.triad(number, key);
         return own.root().equals(given.root())
                 && own.kind().equals(given.kind())
                 && !own.root().equals(key.tonic());
@@ -55,51 +56,60 @@ record PlaceDifference(Chord wanted, Chord given, Key key) {
     }
 
     /** The bass, the quality, what stays, and what comes from outside the key. */
-    String inWords() {
+    Phrase inWords() {
         return wanted.root().soundsLike(given.root())
-                ? "The bass is " + Say.note(wanted.root()) + " in both. "
-                        + KindDifference.of(wanted, given.kind()).inWords() + outside()
-                : bass() + quality() + stays() + outside();
+                ? Phrase.sentence("The bass is {0} in both.", wanted.root())
+                        .then(KindDifference.of(wanted, given.kind()).inWords())
+                        .then(outside())
+                : bass().then(quality()).then(stays()).then(outside());
     }
 
-    private String bass() {
+    private Phrase bass() {
         int up = Math.floorMod(wanted.root().pitchClass() - given.root().pitchClass(), OCTAVE);
         boolean lower = up > OCTAVE / 2;
-        return "The bass goes to " + Say.note(wanted.root()) + ", " + Say.halfSteps(lower ? OCTAVE - up : up)
-                + (lower ? " lower than " : " higher than ") + Say.note(given.root()) + ".";
+        Phrase size = MusicWords.halfStepsInWords(lower ? OCTAVE - up : up);
+        return lower
+                ? Phrase.sentence("The bass goes to {0}, {1} lower than {2}.", wanted.root(), size, given.root())
+                : Phrase.sentence("The bass goes to {0}, {1} higher than {2}.", wanted.root(), size, given.root());
     }
 
-    private String quality() {
-        String due = KindNames.say(wanted.kind());
-        String heard = KindNames.say(given.kind());
-        return due.equals(heard)
-                ? " Both chords are " + due + "."
-                : " The chord is " + due + ", yours is " + heard + ".";
+    private Phrase quality() {
+        Phrase due = KindNames.say(wanted.kind());
+        return wanted.kind().equals(given.kind())
+                ? Phrase.sentence("Both chords are {0}.", due)
+                : Phrase.sentence("The chord is {0}, yours is {1}.", due, KindNames.say(given.kind()));
     }
 
-    private String stays() {
+    private Phrase stays() {
         List<NoteName> shared = shared();
         return shared.isEmpty()
-                ? " They have no tone in common."
-                : " " + Say.list(shared)
-                        + (shared.size() > 1 ? " are in both, so from above they are alike." : " is in both.");
+                ? Phrase.sentence("They have no tone in common.")
+                : Phrase.counted(
+                        shared.size(),
+                        "{0} is in both.",
+                        "{0} are in both, so from above they are alike.",
+                        Phrase.list(shared));
     }
 
-    private String outside() {
+    private Phrase outside() {
         List<NoteName> strange =
                 wanted.tones().stream().filter(tone -> !key.holds(tone)).toList();
         return strange.isEmpty()
-                ? ""
-                : " " + Say.list(strange) + (strange.size() > 1 ? " come" : " comes") + " from outside " + Say.key(key)
-                        + ".";
+                ? Phrase.NOTHING
+                : Phrase.counted(
+                        strange.size(),
+                        "{0} comes from outside {1}.",
+                        "{0} come from outside {1}.",
+                        Phrase.list(strange),
+                        key);
     }
 
     /** {@code it was ♭VI, B♭; you heard vi, Bm}. */
-    String names() {
-        return "it was " + name(wanted) + "; you heard " + name(given);
+    Phrase names() {
+        return Phrase.of("it was {0}; you heard {1}", name(wanted), name(given));
     }
 
-    private String name(Chord chord) {
-        return RowSubject.numeral(chord, key, Signs.MUSIC) + ", " + Say.chord(chord);
+    private Phrase name(Chord chord) {
+        return Phrase.of("{0}, {1}", Numeral.onDegree(chord, key), chord);
     }
 }

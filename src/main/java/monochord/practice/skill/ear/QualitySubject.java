@@ -3,12 +3,13 @@ package monochord.practice.skill.ear;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import monochord.text.Phrase;
 import monochord.theory.ChordKind;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
 /**
- * A kind of chord to be heard, and how it is laid out.
+ * A kind of chord to be heard, and how it is layout out.
  *
  * <p>Text form: {@code kind [ inversion ] [ 'spread' ]}, such as {@code minor}, {@code 7 spread} or {@code major first
  * inversion}. {@link #parse} reads all that {@link #toString} writes.
@@ -79,6 +80,16 @@ record QualitySubject(ChordKind kind, int inversion, boolean spread) {
     /** {@code first inversion}. */
     String position() {
         return INVERSIONS.get(inversion);
+    }
+
+    /** The same for a sentence. */
+    Phrase positionInWords() {
+        return switch (inversion) {
+            case 0 -> Phrase.of("root position");
+            case 1 -> Phrase.of("first inversion");
+            case 2 -> Phrase.of("second inversion");
+            default -> Phrase.of("third inversion");
+        };
     }
 
     QualitySubject with(ChordKind other) {

@@ -3,6 +3,7 @@ package monochord.practice.skill.ear;
 import java.util.List;
 import java.util.stream.Collectors;
 import monochord.harmony.Progression;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -80,6 +81,12 @@ record RowSubject(List<Chord> chords, Key key) {
 
     RowSubject with(List<Chord> others) {
         return new RowSubject(others, key);
+    }
+
+    /** The same for a sentence. */
+    Phrase numerals() {
+        return Phrase.row(
+                chords.stream().map(chord -> Numeral.onDegree(chord, key)).toList());
     }
 
     String numerals(Signs signs) {

@@ -14,14 +14,14 @@ import monochord.harmony.voicing.VoicingStyle;
 import monochord.harmony.voicing.VoicingTask;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
-import monochord.practice.teaching.Own;
+import monochord.practice.teaching.DiatonicTriads;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
 
 /**
- * How a row of chords is laid out to be heard: smoothly, behind the tonic chord that sets the key.
+ * How a row of chords is layout out to be heard: smoothly, behind the tonic chord that sets the key.
  *
  * @param top what lies highest in the tonic chord, from where all else follows
  */
@@ -37,7 +37,7 @@ record Voices(Key key, VoicingStyle style, Pitch top) {
     }
 
     private static Chord tonic(Key key) {
-        return Own.triad(1, key);
+        return DiatonicTriads.triad(1, key);
     }
 
     /** @throws Unvoiced if a chord cannot be played by two hands */

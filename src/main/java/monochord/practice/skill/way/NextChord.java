@@ -10,7 +10,7 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
 import monochord.practice.answer.NextChordJudge;
-import monochord.practice.answer.Say;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -29,8 +29,8 @@ public final class NextChord implements Skill {
     }
 
     @Override
-    public String title() {
-        return "The next chord";
+    public Phrase title() {
+        return Phrase.of("The next chord");
     }
 
     @Override
@@ -45,8 +45,8 @@ public final class NextChord implements Skill {
         if (ways.isEmpty()) {
             throw Unreadable.because(subject, 0, "a chord to go on from", "no rule leads on from it", "bVI");
         }
-        String prompt = "In " + Say.key(key) + " you stand on " + Say.chord(from.in(key)) + ", "
-                + from.write(Signs.MUSIC) + ". Name a chord that leads on well.";
+        Phrase prompt = Phrase.sentence(
+                "In {0} you stand on {1}, {2}. Name a chord that leads on well.", key, from.in(key), from);
         Topic topic = new Topic(id(), from.toString(), key);
         return Question.of(topic, Form.CHORD, prompt, new NextChordJudge(from, key, ways), coaching(ways));
     }
@@ -71,23 +71,25 @@ public final class NextChord implements Skill {
         Continuation best = ways.get(0);
         Continuation last = ways.get(Math.min(2, ways.size() - 1));
         return Coaching.of(
-                "Ask three things: does it have to resolve, which tones can stay, where does the root want to fall?",
-                "Perhaps " + last.reason() + ".",
+                Phrase.sentence(
+                        "Ask three things: does it have to resolve, which tones can stay, where does the root want to fall?"),
+                Phrase.sentence("Perhaps {0}.", last.reason()),
                 untold(ways),
-                "There are several: "
-                        + Say.words(ways.stream().limit(3).map(NextChord::said).toList()) + ".");
+                Phrase.sentence(
+                        "There are several: {0}.",
+                        Phrase.list(ways.stream().limit(3).map(NextChord::said).toList())));
     }
 
     /** The first reason that does not name its own chord. */
-    private static String untold(List<Continuation> ways) {
+    private static Phrase untold(List<Continuation> ways) {
         return ways.stream()
-                .filter(way -> !way.reason().toString().contains(Say.chord(way.chord())))
+                .filter(way -> !way.reason().toString().contains(way.chord().write(Signs.MUSIC)))
                 .findFirst()
-                .map(way -> "Or " + way.reason() + ".")
-                .orElse("Let the root fall a fifth.");
+                .map(way -> Phrase.sentence("Or {0}.", way.reason()))
+                .orElse(Phrase.sentence("Let the root fall a fifth."));
     }
 
-    private static String said(Continuation way) {
-        return Say.chord(way.chord()) + " (" + way.reason() + ")";
+    private static Phrase said(Continuation way) {
+        return Phrase.of("{0} ({1})", way.chord(), way.reason());
     }
 }

@@ -12,17 +12,16 @@ import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
+import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.ProgressionRubric;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Slip;
-import monochord.practice.teaching.Own;
+import monochord.practice.teaching.DiatonicTriads;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -51,16 +50,9 @@ public final class TransposingChords implements Skill {
             return String.join(" ", chords.stream().map(Chord::toString).toList()) + " to " + to;
         }
 
-        String names(List<Chord> row) {
-            return String.join(" ", row.stream().map(Say::chord).toList());
-        }
-
-        String numbers() {
-            return String.join(
-                    " ",
-                    chords.stream()
-                            .map(chord -> BandNumber.write(chord, from, Signs.MUSIC))
-                            .toList());
+        Phrase numbers() {
+            return Phrase.row(
+                    chords.stream().map(chord -> BandNumber.of(chord, from)).toList());
         }
     }
 
@@ -70,8 +62,8 @@ public final class TransposingChords implements Skill {
     }
 
     @Override
-    public String title() {
-        return "Transposition";
+    public Phrase title() {
+        return Phrase.of("Transposition");
     }
 
     @Override
@@ -90,9 +82,9 @@ public final class TransposingChords implements Skill {
     public Question question(Key key, String subject) {
         Row row = row(key, subject.strip());
         List<Chord> wanted = row.moved(row.up());
-        String prompt = "These chords are in " + Say.key(row.from) + ": " + row.names(row.chords) + ". Play them in "
-                + Say.key(row.to) + ".";
-        ProgressionRubric judge = ProgressionRubric.names(wanted, row.to, () -> slips(row));
+        Phrase prompt = Phrase.sentence(
+                "These chords are in {0}: {1}. Play them in {2}.", row.from, Phrase.row(row.chords), row.to);
+        ProgressionRubric judge = ProgressionRubric.names(wanted, row.to, () -> errors(row));
         return Question.of(new Topic(id(), row.text(), row.from), Form.PROGRESSION, prompt, judge, coaching(row));
     }
 
@@ -114,35 +106,41 @@ public final class TransposingChords implements Skill {
         return new Row(chords, from, to);
     }
 
-    private static List<Slip<List<Chord>>> slips(Row row) {
-        List<Slip<List<Chord>>> slips = new ArrayList<>();
+    private static List<ModelledError<List<Chord>>> errors(Row row) {
+        List<ModelledError<List<Chord>>> errors = new ArrayList<>();
         List<Chord> wanted = row.moved(row.up());
-        String way = distance(row);
-        slips.add(new Slip<>(Misconception.WRONG_KEY, row.chords, () -> "That is the row as it was. " + way));
-        slips.add(new Slip<>(
+        Phrase way = distance(row);
+        errors.add(new ModelledError<>(
+                Misconception.WRONG_KEY,
+                row.chords,
+                () -> Phrase.sentence("That is the row as it was.").then(way)));
+        errors.add(new ModelledError<>(
                 Misconception.WRONG_WAY,
                 row.moved(row.up().reversed()),
-                () -> "The distance is right, the direction is not. " + way));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence("The distance is right, the direction is not.")
+                        .then(way)));
+        errors.add(new ModelledError<>(
                 Misconception.LETTERS_ONLY,
                 wanted.stream()
-                        .map(chord -> new Chord(Own.bare(chord.root()), chord.kind()))
+                        .map(chord -> new Chord(DiatonicTriads.bare(chord.root()), chord.kind()))
                         .toList(),
-                () -> "The letters are right; the accidentals of " + Say.key(row.to) + " are missing. "
-                        + "Every root moves the whole distance, " + Say.interval(row.up()) + " up."));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence(
+                        "The letters are right; the accidentals of {0} are missing. Every root moves the whole distance, {1} up.",
+                        row.to, Phrase.one(row.up()))));
+        errors.add(new ModelledError<>(
                 Misconception.LETTERS_ONLY,
                 letters(row),
-                () -> "The letters moved, the accidentals stayed behind. " + way));
-        slips.add(new Slip<>(
+                () -> Phrase.sentence("The letters moved, the accidentals stayed behind.")
+                        .then(way)));
+        errors.add(new ModelledError<>(
                 Misconception.QUALITY_OF_THE_KEY,
                 wanted.stream()
-                        .map(chord ->
-                                new Chord(chord.root(), Own.triad(1, row.to).kind()))
+                        .map(chord -> new Chord(
+                                chord.root(), DiatonicTriads.triad(1, row.to).kind()))
                         .toList(),
-                () -> "The roots are right. Each chord keeps its quality when it moves."));
-        otherKeys(row, slips);
-        return slips;
+                () -> Phrase.sentence("The roots are right. Each chord keeps its quality when it moves.")));
+        otherKeys(row, errors);
+        return errors;
     }
 
     /** Each letter moved by the number of the interval, its accidental kept as it was. */
@@ -155,34 +153,35 @@ public final class TransposingChords implements Skill {
         return letters;
     }
 
-    private static void otherKeys(Row row, List<Slip<List<Chord>>> slips) {
+    private static void otherKeys(Row row, List<ModelledError<List<Chord>>> errors) {
         for (Interval off : List.of(
                 Interval.MAJOR_SECOND,
                 Interval.MAJOR_SECOND.reversed(),
                 Interval.MINOR_SECOND,
                 Interval.MINOR_SECOND.reversed())) {
             Key there = new Key(row.to.tonic().plus(off), row.to.mode());
-            slips.add(new Slip<>(
+            errors.add(new ModelledError<>(
                     Misconception.WRONG_KEY,
                     row.moved(row.up().plus(off)),
-                    () -> "That is the row in " + Say.key(there) + ". " + distance(row)));
+                    () -> Phrase.sentence("That is the row in {0}.", there).then(distance(row))));
         }
     }
 
-    private static String distance(Row row) {
-        return "From " + Say.note(row.from.tonic()) + " up to " + Say.note(row.to.tonic()) + " is "
-                + Say.interval(row.up()) + "; every root goes that way.";
+    private static Phrase distance(Row row) {
+        return Phrase.sentence(
+                "From {0} up to {1} is {2}; every root goes that way.",
+                row.from.tonic(), row.to.tonic(), Phrase.one(row.up()));
     }
 
     private static Coaching coaching(Row row) {
         List<Chord> wanted = row.moved(row.up());
         Chord first = row.chords.get(0);
-        String moved = Say.chord(first) + " becomes " + Say.chord(wanted.get(0)) + ".";
-        String byNumber = "By number the row is " + row.numbers() + ".";
+        Phrase moved = Phrase.sentence("{0} becomes {1}.", first, wanted.get(0));
+        Phrase byNumber = Phrase.sentence("By number the row is {0}.", row.numbers());
         return Coaching.of(
-                "Say the row by number first: the numbers do not move.",
+                Phrase.sentence("Say the row by number first: the numbers do not move."),
                 byNumber,
-                distance(row) + " " + moved,
-                byNumber + " " + distance(row) + " " + moved + " The row: " + row.names(wanted) + ".");
+                distance(row).then(moved),
+                Phrase.sentence("{0} {1} {2} The row: {3}.", byNumber, distance(row), moved, Phrase.row(wanted)));
     }
 }

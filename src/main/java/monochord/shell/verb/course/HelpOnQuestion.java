@@ -12,7 +12,7 @@ import monochord.shell.sitting.Teaching;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Refusal;
-import monochord.view.Saying;
+import monochord.view.Statement;
 
 /** The verbs beside Enter: what they do hangs on the mode of the line. */
 enum HelpOnQuestion implements Verb {
@@ -36,7 +36,7 @@ enum HelpOnQuestion implements Verb {
         Answer help(Sitting sitting) {
             OpenQuestion question = sitting.question();
             if (question.lastVerdict() != null) {
-                return Saying.of(question.lastQuestion().explain(question.lastVerdict()));
+                return Statement.of(question.lastQuestion().explain(question.lastVerdict()));
             }
             return question.isOpen()
                     ? new Refusal(

@@ -101,7 +101,7 @@ final class RecolourVerb implements Verb {
             Sentence sentence,
             Sitting sitting) {
         if (sentence.clause("with").isPresent()) {
-            return asked(progression, melody, sentence, sitting.stage());
+            return asked(progression, melody, sentence, sitting);
         }
         sentence.clause("at").ifPresent(at -> {
             throw Unreadable.because(
@@ -119,11 +119,10 @@ final class RecolourVerb implements Verb {
                 ? recolour.best()
                 : recolour.change().map(Idea::progression).orElse(progression);
         remember(progression, changed, melody, sitting.stage());
-        return new RecolourAnswer(recolour, isMore, remarks);
+        return ProposedChanges.besides(new RecolourAnswer(recolour, isMore, remarks), recolour, sitting.song());
     }
 
-    private static Answer asked(
-            Progression progression, Optional<Melody> melody, Sentence sentence, PlaybackState stage) {
+    private static Answer asked(Progression progression, Optional<Melody> melody, Sentence sentence, Sitting sitting) {
         AskedIdiom idiom = sentence.clause("with").orElseThrow().read(AskedIdiom::parse);
         int chords = progression.chords().size();
         OptionalInt at = sentence.clause("at")
@@ -136,8 +135,8 @@ final class RecolourVerb implements Verb {
                             ? Phrase.sentence("That does not fit at chord {0}.", at.getAsInt() + 1)
                             : Phrase.sentence("There is no place for that in these chords."));
         }
-        remember(progression, idea.get().progression(), melody, stage);
-        return new AskedIdeaAnswer(idea.get());
+        remember(progression, idea.get().progression(), melody, sitting.stage());
+        return ProposedChanges.besides(new AskedIdeaAnswer(idea.get()), idea.get(), sitting.song());
     }
 
     private static int place(String text, int chords) {

@@ -2,15 +2,23 @@ package monochord.shell.verb.music;
 
 import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.clauseOrAlone;
+import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.or;
+import static monochord.shell.sentence.FormPart.orAgain;
 import static monochord.shell.sentence.FormPart.takes;
 import static monochord.shell.sentence.FormPart.unsaid;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import monochord.harmony.Capo;
 import monochord.harmony.Instrument;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
+import monochord.harmony.melody.Melody;
+import monochord.harmony.singing.SingersKeys;
+import monochord.harmony.singing.VocalRange;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -22,10 +30,13 @@ import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.music.CapoAnswer;
+import monochord.view.music.SingersKeyAnswer;
 import monochord.view.music.TransposeAnswer;
 
 /** Moves a progression to another key, onto an instrument's part, or above a capo. */
 final class TransposeVerb implements Verb {
+    private static final String SING = "sing";
+    private static final String WITH = "with";
     private static final String EXAMPLE = "transpose F C G from C to Eb";
 
     @Override
@@ -38,7 +49,7 @@ final class TransposeVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.EXPLORING,
-                        Phrase.of("move chords to a key, an instrument's part, or above a capo"))
+                        Phrase.of("move chords to a key, a part, or above a capo; find keys for a singer"))
                 .form(
                         takes(Value.PROGRESSION),
                         may(clause("from", Value.KEY)),
@@ -47,12 +58,20 @@ final class TransposeVerb implements Verb {
                         or(),
                         clause("for", Value.INSTRUMENT),
                         or(),
-                        clauseOrAlone("capo", Value.FRET))
+                        clauseOrAlone("capo", Value.FRET),
+                        orAgain(),
+                        takes(Value.MELODY),
+                        fixed("to"),
+                        clause(SING, Value.RANGE),
+                        or(),
+                        fixed("for " + Value.VOICE),
+                        may(clause(WITH, Value.INSTRUMENT)))
                 .examples(
                         EXAMPLE,
                         "transpose F C G Ab in C for alto sax",
                         "transpose Bb F Gm in Bb capo 3",
-                        "transpose Bb F Gm in Bb capo");
+                        "transpose Bb F Gm in Bb capo",
+                        "transpose G4:2 A4 B4 D5:2 B4:2 from G to sing A3 to D5 with trumpet");
     }
 
     @Override
@@ -61,8 +80,43 @@ final class TransposeVerb implements Verb {
                 .or(() -> sentence.clause("in"))
                 .map(part -> part.read(Key::parse))
                 .orElseGet(sitting::key);
+        Optional<Answer> sung = sung(sentence, from);
+        if (sung.isPresent()) {
+            return sung.get();
+        }
         Progression progression = sentence.body().read(text -> Progression.parse(text, from));
         return destination(sentence, progression);
+    }
+
+    /** The keys for a singer, where one is meant: a low and a high note, or the name of a voice. */
+    private static Optional<Answer> sung(Sentence sentence, Key from) {
+        Optional<Sentence.Part> range = sentence.clause(SING);
+        Optional<Sentence.Part> voice = sentence.clause("for")
+                .filter(part -> VocalRange.named(part.text()).isPresent())
+                .filter(part -> !part.text().equalsIgnoreCase("bass")
+                        || sentence.body().text().indexOf(':') >= 0);
+        if (range.isEmpty() && voice.isEmpty()) {
+            return Optional.empty();
+        }
+        Melody melody = sentence.body().read(Melody::parse);
+        VocalRange sings = range.map(part -> part.read(VocalRange::parse))
+                .orElseGet(() -> VocalRange.named(voice.get().text()).orElseThrow());
+        List<String> players = sentence.clause(WITH).map(TransposeVerb::players).orElse(List.of());
+        return Optional.of(new SingersKeyAnswer(
+                SingersKeys.of(melody, from, sings, players),
+                sings,
+                range.isPresent() ? "" : voice.get().text()));
+    }
+
+    /** Their names, parted by commas or {@code and}. */
+    private static List<String> players(Sentence.Part named) {
+        return named.read(text -> {
+            List<String> players = List.of(text.split("\\s*,\\s*|\\s+and\\s+"));
+            players.stream()
+                    .filter(name -> !name.toLowerCase(Locale.ROOT).contains("guitar"))
+                    .forEach(Instrument::parse);
+            return players;
+        });
     }
 
     private static Answer destination(Sentence sentence, Progression progression) {

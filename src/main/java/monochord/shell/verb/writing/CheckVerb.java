@@ -4,10 +4,12 @@ import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.takes;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.lesson.Fault;
 import monochord.lesson.Part;
@@ -19,12 +21,15 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.song.Song;
+import monochord.song.SongFile;
+import monochord.song.SongReader;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.course.CheckAnswer;
 import monochord.view.course.CheckAnswer.Checked;
 
-/** Finds the faults of lesson files. */
+/** Finds the faults of lesson and song files. */
 final class CheckVerb implements Verb {
     @Override
     public String word() {
@@ -36,9 +41,9 @@ final class CheckVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.TEACHING,
-                        Phrase.of("find the faults of lesson files; alone, of all lessons here"))
+                        Phrase.of("find the faults of lesson and song files; alone, of all lessons here"))
                 .form(may(takes(Value.LESSON_FILES)), may(option("trust")))
-                .examples("check my-lesson.md");
+                .examples("check my-lesson.md", "check my-song.md");
     }
 
     @Override
@@ -69,9 +74,26 @@ final class CheckVerb implements Verb {
         List<Checked> checked = new ArrayList<>();
         for (String name : NotebookFiles.named(part, sitting)) {
             Path file = part.read(text -> sitting.outside().file(name));
-            checked.add(checked(name, file, trust, sitting));
+            checked.add(song(name, file).orElseGet(() -> checked(name, file, trust, sitting)));
         }
         return checked;
+    }
+
+    /** The faults of a song; none if the file is none. */
+    private static Optional<Checked> song(String name, Path file) {
+        try {
+            String text = SongFile.text(file, name);
+            return SongFile.isSong(text) ? Optional.of(song(name, SongReader.read(text))) : Optional.empty();
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    private static Checked song(String name, Song song) {
+        List<Fault> faults = song.faults().stream()
+                .map(fault -> new Fault(name, fault.line(), fault.column(), fault.what(), fault.instead()))
+                .toList();
+        return new Checked(name, faults, true);
     }
 
     private static Checked checked(String name, Path file, boolean trust, Sitting sitting) {

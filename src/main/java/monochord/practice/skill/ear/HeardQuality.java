@@ -4,22 +4,22 @@ import java.util.List;
 import java.util.Optional;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Sense;
+import monochord.practice.answer.EarTask;
+import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.note.NoteName;
 
 /** The quality of a chord that was heard; its root is not asked. */
-final class QualitySense implements Sense<Chord> {
+final class HeardQuality implements EarTask<Chord> {
     private static final int OCTAVE = 12;
     private static final int ALL_KEYS = (1 << OCTAVE) - 1;
 
     private final Chord wanted;
-    private final String position;
+    private final Phrase position;
 
     /** @param position {@code first inversion} */
-    QualitySense(Chord wanted, String position) {
+    HeardQuality(Chord wanted, Phrase position) {
         this.wanted = wanted;
         this.position = position;
     }
@@ -59,48 +59,48 @@ final class QualitySense implements Sense<Chord> {
     }
 
     @Override
-    public String yes() {
-        return "Yes, " + KindNames.say(wanted.kind()) + ": " + Say.row(wanted.tones()) + lowest() + ".";
+    public Phrase yes() {
+        return Phrase.sentence("Yes, {0}: {1}.", KindNames.say(wanted.kind()), tones());
     }
 
-    private String lowest() {
-        return wanted.isInverted() ? ", in " + position + " with " + Say.note(wanted.bass()) + " lowest" : "";
+    /** Its notes, and which lies lowest if it is not the root. */
+    private Phrase tones() {
+        Phrase row = Phrase.row(wanted.tones());
+        return wanted.isInverted() ? Phrase.of("{0}, in {1} with {2} lowest", row, position, wanted.bass()) : row;
     }
 
     @Override
-    public String otherName(Chord given) {
+    public Phrase otherName(Chord given) {
         return given.kind().equals(wanted.kind())
-                ? "Yes, " + KindNames.say(wanted.kind()) + ". Here it stood on " + Say.note(wanted.root()) + ": "
-                        + Say.row(wanted.tones()) + lowest() + "."
-                : "Yes: those are the same keys, named from another of them. Named from " + Say.note(wanted.root())
-                        + " it is " + KindNames.say(wanted.kind()) + ": " + Say.row(wanted.tones()) + lowest() + ".";
+                ? Phrase.sentence(
+                        "Yes, {0}. Here it stood on {1}: {2}.", KindNames.say(wanted.kind()), wanted.root(), tones())
+                : Phrase.sentence(
+                        "Yes: those are the same keys, named from another of them. Named from {0} it is {1}: {2}.",
+                        wanted.root(), KindNames.say(wanted.kind()), tones());
     }
 
     @Override
-    public String contrast(Chord given) {
-        KindDifference difference = KindDifference.of(wanted, given.kind());
-        return "You heard " + KindNames.say(given.kind()) + "; it was " + KindNames.say(wanted.kind()) + ": "
-                + Say.row(wanted.tones()) + lowest() + ". " + fromBass(given) + difference.inWords() + feelings(given);
+    public Phrase contrast(Chord given) {
+        Phrase heard = Phrase.sentence(
+                "You heard {0}; it was {1}: {2}.", KindNames.say(given.kind()), KindNames.say(wanted.kind()), tones());
+        return heard.then(fromBass(given))
+                .then(KindDifference.of(wanted, given.kind()).inWords())
+                .then(feeling(wanted.kind()))
+                .then(feeling(given.kind()));
     }
 
     /** Where the bass was taken for the root, what the ear measured from there. */
-    private String fromBass(Chord given) {
+    private Phrase fromBass(Chord given) {
         return isFromBass(given)
-                ? "You measured from " + Say.note(wanted.bass()) + ", the lowest; the root is "
-                        + Say.note(wanted.root()) + ", above it. "
-                : "";
+                ? Phrase.sentence(
+                        "You measured from {0}, the lowest; the root is {1}, above it.", wanted.bass(), wanted.root())
+                : Phrase.NOTHING;
     }
 
-    private String feelings(Chord given) {
-        String due = KindNames.feel(wanted.kind()).orElseThrow();
-        Optional<String> heard = KindNames.feel(given.kind());
-        return " " + capital(KindNames.say(wanted.kind())) + " is " + due + "."
-                + heard.map(feel -> " " + capital(KindNames.say(given.kind())) + " is " + feel + ".")
-                        .orElse("");
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    private static Phrase feeling(ChordKind kind) {
+        return KindNames.feel(kind)
+                .map(feel -> Phrase.sentence("{0} is {1}.", KindNames.say(kind), feel))
+                .orElse(Phrase.NOTHING);
     }
 
     @Override

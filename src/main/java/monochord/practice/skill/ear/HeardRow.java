@@ -4,24 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Sense;
-import monochord.practice.reading.AnswerText;
+import monochord.practice.answer.EarTask;
+import monochord.practice.reading.AnswerReading;
 import monochord.practice.reading.ProgressionReading;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Interval;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 
 /** A row of chords that was heard, answered in numbers, numerals or names; inversions are left open. */
-final class RowSense implements Sense<List<Chord>> {
+final class HeardRow implements EarTask<List<Chord>> {
     private static final String WHAT = "a row of chords";
     private static final Pattern NAMES = Pattern.compile("[\\s|]*[A-G].*");
 
@@ -31,7 +28,7 @@ final class RowSense implements Sense<List<Chord>> {
     private final List<Chord> fromRelative;
     private final List<Chord> writtenInRelative;
 
-    RowSense(RowSubject about) {
+    HeardRow(RowSubject about) {
         this.about = about;
         this.wanted = about.chords();
         this.key = about.key();
@@ -43,7 +40,10 @@ final class RowSense implements Sense<List<Chord>> {
     @Override
     public List<Chord> read(String text) {
         String example = about.toString().startsWith("I ") ? "vi IV I V" : "I IV V I";
-        String plain = AnswerText.plain(text, WHAT, example);
+        return AnswerReading.read(text, WHAT, example, plain -> read(plain, example));
+    }
+
+    private List<Chord> read(String plain, String example) {
         List<Chord> read = NAMES.matcher(plain).matches()
                 ? ProgressionReading.symbols(plain, example)
                 : ProgressionReading.numbers(plain, key, example);
@@ -55,7 +55,7 @@ final class RowSense implements Sense<List<Chord>> {
         List<Chord> row = withTonic ? given.subList(1, given.size()) : given;
         if (row.size() != wanted.size()) {
             throw Unreadable.because(
-                    text,
+                    plain,
                     0,
                     WHAT,
                     Clause.of(
@@ -85,42 +85,34 @@ final class RowSense implements Sense<List<Chord>> {
     }
 
     @Override
-    public String yes() {
-        return "Yes: " + row() + ", that is " + names(wanted) + ".";
-    }
-
-    private String row() {
-        return about.numerals(Signs.MUSIC);
-    }
-
-    private static String names(List<Chord> chords) {
-        return chords.stream().map(Say::chord).collect(Collectors.joining(" "));
+    public Phrase yes() {
+        return Phrase.sentence("Yes: {0}, that is {1}.", about.numerals(), Phrase.row(wanted));
     }
 
     @Override
-    public String otherName(List<Chord> given) {
-        return "Yes, those are the chords. In " + Say.key(key) + " they are spelled " + names(wanted) + ": " + row()
-                + ".";
+    public Phrase otherName(List<Chord> given) {
+        return Phrase.sentence(
+                "Yes, those are the chords. In {0} they are spelled {1}: {2}.",
+                key, Phrase.row(wanted), about.numerals());
     }
 
     @Override
-    public String contrast(List<Chord> given) {
+    public Phrase contrast(List<Chord> given) {
         PlaceDifference first = differences(given).get(0);
-        return other(given) + "Chord " + (place(given) + 1) + ": " + first.names() + ". " + first.inWords()
-                + " All of it: " + row() + ".";
+        return other(given)
+                .then(Phrase.sentence("Chord {0}: {1}.", place(given) + 1, first.names()))
+                .then(first.inWords())
+                .then(Phrase.sentence("All of it: {0}.", about.numerals()));
     }
 
-    private String other(List<Chord> given) {
+    private Phrase other(List<Chord> given) {
         if (isFromRelative(given)) {
-            return "You counted from " + Say.note(key.relative().tonic()) + ", as if that were home; home is "
-                    + Say.note(key.tonic()) + ", which sounded first. ";
+            return Phrase.sentence(
+                    "You counted from {0}, as if that were home; home is {1}, which sounded first.",
+                    key.relative().tonic(), key.tonic());
         }
         int off = differences(given).size();
-        return off == 1 ? "" : capital(Say.count(off)) + " differ. ";
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return off == 1 ? Phrase.NOTHING : Phrase.sentence("{0} differ.", Phrase.number(off));
     }
 
     private int place(List<Chord> given) {

@@ -3,6 +3,7 @@ package monochord.practice.answer;
 import java.util.Optional;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
+import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -10,7 +11,7 @@ import monochord.theory.note.Unreadable;
  *
  * @param <A> the kind of answer, as music
  */
-public interface Sense<A> {
+public interface EarTask<A> {
     /** @throws Unreadable if the text is not an answer of this kind */
     A read(String text);
 
@@ -23,13 +24,13 @@ public interface Sense<A> {
     boolean soundsRight(A given);
 
     /** What is said to the expected answer. */
-    String yes();
+    Phrase yes();
 
     /** What is said to another name for the same sound. */
-    String otherName(A given);
+    Phrase otherName(A given);
 
     /** What was heard, what it was, and what the difference sounds like. */
-    String contrast(A given);
+    Phrase contrast(A given);
 
     /** How far off a wrong answer is. */
     Grade grade(A given);

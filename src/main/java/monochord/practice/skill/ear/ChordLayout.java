@@ -10,8 +10,8 @@ import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
 
-/** A chord laid out as it is heard, on a root of the key. */
-record Laid(Chord chord, Pitch bass) {
+/** A chord layout out as it is heard, on a root of the key. */
+record ChordLayout(Chord chord, Pitch bass) {
     private static final Pitch LOWEST_CLOSE = Pitch.parse("E3");
     private static final Pitch LOWEST_SPREAD = Pitch.parse("C3");
     private static final Pitch HIGHEST = Pitch.parse("A5");
@@ -19,7 +19,7 @@ record Laid(Chord chord, Pitch bass) {
     private static final List<Integer> FIRM = List.of(1, 4, 5);
 
     /** On a degree where the key has such a chord, else on one of its firm ones; as high as it may lie. */
-    static Laid of(QualitySubject about, Key key, Chance chance) {
+    static ChordLayout of(QualitySubject about, Key key, Chance chance) {
         Chord root = new Chord(chance.of(roots(about, key)), about.kind());
         Chord chord = root.over(root.tones().get(about.inversion()));
         Pitch lowest = Pitch.atOrAbove(chord.bass(), about.spread() ? LOWEST_SPREAD : LOWEST_CLOSE);
@@ -29,7 +29,7 @@ record Laid(Chord chord, Pitch bass) {
                                 || top(pitches(chord, pitch, about.spread())) <= HIGHEST.midiNumber(),
                         pitch -> pitch.plus(Interval.OCTAVE))
                 .toList());
-        return new Laid(chord, bass);
+        return new ChordLayout(chord, bass);
     }
 
     private static int top(List<Pitch> pitches) {
@@ -61,10 +61,10 @@ record Laid(Chord chord, Pitch bass) {
     }
 
     /** Another kind on the same root, with the same place of the stack in the bass, as near as it can be. */
-    Laid with(QualitySubject other) {
+    ChordLayout with(QualitySubject other) {
         Chord root = new Chord(chord.root(), other.kind());
         NoteName lowest = root.tones().get(other.inversion());
         Pitch near = Pitch.atOrAbove(lowest, bass.minus(Interval.AUGMENTED_FOURTH));
-        return new Laid(root.over(lowest), near);
+        return new ChordLayout(root.over(lowest), near);
     }
 }

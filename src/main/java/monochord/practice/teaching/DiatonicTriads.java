@@ -1,7 +1,7 @@
 package monochord.practice.teaching;
 
 import java.util.List;
-import monochord.practice.answer.Say;
+import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
@@ -13,8 +13,8 @@ import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
 
 /** A key's own triads, by degree. */
-public final class Own {
-    private Own() {}
+public final class DiatonicTriads {
+    private DiatonicTriads() {}
 
     /** In minor the fifth degree carries the major chord with the leading note. */
     public static Chord triad(int number, Key key) {
@@ -22,11 +22,14 @@ public final class Own {
     }
 
     /** How the key's own triad comes by its notes: in minor, the raised seventh under the fifth degree. */
-    public static String gathered(int number, Key key) {
+    public static Phrase gathered(int number, Key key) {
         Chord chord = triad(number, key);
         boolean own = chord.tones().stream().allMatch(key::holds);
-        return "Every other note of the scale from there" + (own ? "" : ", with the seventh raised as it usually is")
-                + ": " + Say.row(chord.tones()) + ".";
+        return own
+                ? Phrase.sentence("Every other note of the scale from there: {0}.", Phrase.row(chord.tones()))
+                : Phrase.sentence(
+                        "Every other note of the scale from there, with the seventh raised as it usually is: {0}.",
+                        Phrase.row(chord.tones()));
     }
 
     /** The triad as it stands where a number past 7 begins again. */
@@ -71,7 +74,7 @@ public final class Own {
 
     /** The same letters without any accidental: the key forgotten. */
     public static List<NoteName> bare(List<NoteName> notes) {
-        return notes.stream().map(Own::bare).toList();
+        return notes.stream().map(DiatonicTriads::bare).toList();
     }
 
     public static NoteName bare(NoteName note) {

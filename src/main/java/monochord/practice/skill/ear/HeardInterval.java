@@ -4,36 +4,38 @@ import java.util.List;
 import java.util.Optional;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
-import monochord.practice.answer.Say;
-import monochord.practice.answer.Sense;
+import monochord.practice.answer.EarTask;
+import monochord.practice.reading.AnswerReading;
 import monochord.practice.reading.IntervalReading;
+import monochord.text.MusicWords;
+import monochord.text.Phrase;
 import monochord.theory.note.Interval;
 
 /** The name of an interval that was heard; the two spellings of a tritone count as one. */
-final class IntervalSense implements Sense<Interval> {
+final class HeardInterval implements EarTask<Interval> {
     private static final int OCTAVE = Interval.OCTAVE.semitones();
 
     /** By half steps from the unison to the octave, behind "a third". */
-    private static final List<String> FEEL = List.of(
-            "is one note",
-            "rubs",
-            "is a plain step",
-            "is dark",
-            "is bright",
-            "is bare and leans on its upper note",
-            "pulls inwards or outwards",
-            "is bare and rests on its lower note",
-            "leans on the fifth a half step below its top",
-            "stands open, a whole step above the fifth",
-            "is wide and mild",
-            "is wide and bites, a half step short of the octave",
-            "melts into one note");
+    private static final List<Phrase> FEEL = List.of(
+            Phrase.of("is one note"),
+            Phrase.of("rubs"),
+            Phrase.of("is a plain step"),
+            Phrase.of("is dark"),
+            Phrase.of("is bright"),
+            Phrase.of("is bare and leans on its upper note"),
+            Phrase.of("pulls inwards or outwards"),
+            Phrase.of("is bare and rests on its lower note"),
+            Phrase.of("leans on the fifth a half step below its top"),
+            Phrase.of("stands open, a whole step above the fifth"),
+            Phrase.of("is wide and mild"),
+            Phrase.of("is wide and bites, a half step short of the octave"),
+            Phrase.of("melts into one note"));
 
     private final Interval wanted;
-    private final String notes;
+    private final Phrase notes;
 
     /** @param notes where it lay, for the sentence: {@code F♯ up to D} */
-    IntervalSense(Interval wanted, String notes) {
+    HeardInterval(Interval wanted, Phrase notes) {
         this.wanted = wanted;
         this.notes = notes;
     }
@@ -41,7 +43,11 @@ final class IntervalSense implements Sense<Interval> {
     @Override
     public Interval read(String text) {
         String example = wanted.equals(Interval.MINOR_THIRD) ? "P5" : "minor third";
-        String bare = IntervalReading.bare(text, example);
+        return AnswerReading.read(text, "an interval", example, HeardInterval::readPlain);
+    }
+
+    private static Interval readPlain(String plain) {
+        String bare = IntervalReading.withoutArticle(plain);
         if (IntervalReading.isTritone(bare)) {
             return Interval.AUGMENTED_FOURTH;
         }
@@ -65,46 +71,53 @@ final class IntervalSense implements Sense<Interval> {
         return given.semitones() == wanted.semitones();
     }
 
-    static String name(Interval size) {
-        return size.equals(Interval.AUGMENTED_FOURTH) ? "a tritone" : Say.interval(size);
+    static Phrase name(Interval size) {
+        return size.equals(Interval.AUGMENTED_FOURTH) ? Phrase.of("a tritone") : Phrase.one(size);
     }
 
     @Override
-    public String yes() {
-        return "Yes, " + name(wanted) + ": " + notes + ", " + Say.halfSteps(wanted.semitones()) + ".";
+    public Phrase yes() {
+        return Phrase.sentence(
+                "Yes, {0}: {1}, {2}.", name(wanted), notes, MusicWords.halfStepsInWords(wanted.semitones()));
     }
 
     @Override
-    public String otherName(Interval given) {
-        return "Yes: " + name(given) + " sounds the same. It was " + notes + ", and that is written as " + name(wanted)
-                + ".";
+    public Phrase otherName(Interval given) {
+        return Phrase.sentence(
+                "Yes: {0} sounds the same. It was {1}, and that is written as {2}.", name(given), notes, name(wanted));
     }
 
     @Override
-    public String contrast(Interval given) {
-        return "You heard " + name(given) + "; it was " + name(wanted) + ", " + notes + ". " + size(given)
-                + feelings(given);
+    public Phrase contrast(Interval given) {
+        return Phrase.sentence("You heard {0}; it was {1}, {2}.", name(given), name(wanted), notes)
+                .then(size(given))
+                .then(feelings(given));
     }
 
-    private String size(Interval given) {
+    private Phrase size(Interval given) {
         int wider = given.semitones() - wanted.semitones();
+        Phrase by = MusicWords.halfStepsInWords(Math.abs(wider));
         if (isOctaveOff(given)) {
-            return "The same two letters, but yours lie an octave " + (wider > 0 ? "further apart." : "closer.");
+            return wider > 0
+                    ? Phrase.sentence("The same two letters, but yours lie an octave further apart.")
+                    : Phrase.sentence("The same two letters, but yours lie an octave closer.");
+        } else if (isTurnedOver(given)) {
+            return wider > 0
+                    ? Phrase.sentence("Turned over, the same two notes make yours, wider by {0}.", by)
+                    : Phrase.sentence("Turned over, the same two notes make yours, narrower by {0}.", by);
         }
-        String turned = isTurnedOver(given) ? "Turned over, the same two notes make yours, " : "Yours is ";
-        return turned + (wider > 0 ? "wider by " : "narrower by ") + Say.halfSteps(Math.abs(wider)) + ".";
+        return wider > 0
+                ? Phrase.sentence("Yours is wider by {0}.", by)
+                : Phrase.sentence("Yours is narrower by {0}.", by);
     }
 
-    private String feelings(Interval given) {
-        if (isOctaveOff(given)) {
-            return "";
-        }
-        String first = name(wanted);
-        return " " + Character.toUpperCase(first.charAt(0)) + first.substring(1) + " " + feel(wanted) + "; "
-                + name(given) + " " + feel(given) + ".";
+    private Phrase feelings(Interval given) {
+        return isOctaveOff(given)
+                ? Phrase.NOTHING
+                : Phrase.sentence("{0} {1}; {2} {3}.", name(wanted), feel(wanted), name(given), feel(given));
     }
 
-    private static String feel(Interval size) {
+    private static Phrase feel(Interval size) {
         int within = size.semitones() > OCTAVE ? (size.semitones() - 1) % OCTAVE + 1 : size.semitones();
         return FEEL.get(Math.max(0, within));
     }

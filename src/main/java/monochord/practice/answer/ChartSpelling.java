@@ -11,14 +11,14 @@ import monochord.theory.note.NoteName;
  *
  * <p>Common practice, no source.
  */
-final class Chart {
+final class ChartSpelling {
     private static final int C_FLAT = -7;
     private static final int E_SHARP = 11;
     private static final int B_DOUBLE_FLAT = -9;
     private static final int F_DOUBLE_SHARP = 13;
     private static final int SAME_KEY = 12;
 
-    private Chart() {}
+    private ChartSpelling() {}
 
     /** The chord as a chart prints it, if that is another spelling. */
     static Optional<Chord> print(Chord chord) {

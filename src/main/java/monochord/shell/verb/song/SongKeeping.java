@@ -1,0 +1,55 @@
+package monochord.shell.verb.song;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import monochord.file.WholeFile;
+import monochord.shell.sitting.Sitting;
+import monochord.song.Song;
+import monochord.text.Phrase;
+import monochord.view.Answer;
+import monochord.view.Statement;
+
+/** Writes the open song into files. */
+final class SongKeeping {
+    private SongKeeping() {}
+
+    /** Into its own file, whole; what there is to say about that. */
+    static Phrase save(Sitting sitting) {
+        Song song = sitting.song().song().orElseThrow();
+        Optional<Path> file = sitting.song().file();
+        if (file.isEmpty()) {
+            return Phrase.sentence("It is not saved yet: {0} does.", Phrase.verb("song --out my-song.md"));
+        }
+        if (!song.faults().isEmpty()) {
+            return Phrase.sentence(
+                    "It is not saved, for its file has faults: {0} saves it elsewhere.",
+                    Phrase.verb("song --out my-song.md"));
+        }
+        try {
+            String content = song.toString();
+            WholeFile.write(file.get(), part -> Files.writeString(part, content));
+            return Phrase.NOTHING;
+        } catch (IOException failed) {
+            return Phrase.sentence(
+                    "It could not be saved: {0}.", sitting.outside().told(failed));
+        }
+    }
+
+    /** Into a file of that name, if none stands there or {@code over} is said. */
+    static Optional<Answer> write(String name, String content, boolean over, Sitting sitting) {
+        Path file = sitting.outside().file(name);
+        if (Files.exists(file) && !over) {
+            return Optional.of(Statement.failed(Phrase.of(
+                    "{0} is there already. Another name, or {1} behind it puts this in its place.",
+                    Phrase.typed(name), Phrase.verb("--over"))));
+        }
+        try {
+            WholeFile.write(file, part -> Files.writeString(part, content));
+            return Optional.empty();
+        } catch (IOException failed) {
+            return Optional.of(Statement.failed(sitting.outside().told(failed)));
+        }
+    }
+}

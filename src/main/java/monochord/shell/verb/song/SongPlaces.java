@@ -1,0 +1,205 @@
+package monochord.shell.verb.song;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
+import monochord.harmony.singing.VocalRange;
+import monochord.shell.sentence.Usage;
+import monochord.shell.sentence.Value;
+import monochord.shell.sitting.Sitting;
+import monochord.shell.sitting.SongDesk;
+import monochord.song.Song;
+import monochord.song.SongMetre;
+import monochord.song.SongMusic;
+import monochord.song.SongPlace;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
+
+/**
+ * Puts music in the place of a place's name: behind a verb that takes music, {@code chorus} stands for the chords of the
+ * chorus in the song's key, with the tune where the verb asks for one.
+ */
+public final class SongPlaces {
+    private static final Set<Value> MUSIC = Set.of(
+            Value.PROGRESSION,
+            Value.MUSIC,
+            Value.CHORDS,
+            Value.CHORD,
+            Value.MELODY,
+            Value.NUMERAL,
+            Value.VOICES,
+            Value.TUNE);
+    private static final Pattern WHOLE_SONG = Pattern.compile("(?:to|for|capo)(?:\\s.*)?");
+    private static final Pattern OF = Pattern.compile("of\\s+");
+
+    private final Usage usage;
+    private final Sitting sitting;
+    private final Song song;
+
+    private SongPlaces(Usage usage, Sitting sitting, Song song) {
+        this.usage = usage;
+        this.sitting = sitting;
+        this.song = song;
+    }
+
+    /**
+     * What stands behind a verb, with music for the name of a place in the open song.
+     *
+     * @throws Unreadable if there is no such bar, or not what the verb needs
+     */
+    public static String filled(String text, Usage usage, Sitting sitting) {
+        SongDesk desk = sitting.song();
+        desk.name(null);
+        boolean takesMusic = usage.values().stream().anyMatch(MUSIC::contains)
+                || usage.clauses().values().stream().anyMatch(MUSIC::contains);
+        return desk.song().isEmpty() || !takesMusic || usage.values().contains(Value.PLACE)
+                ? text
+                : new SongPlaces(usage, sitting, desk.song().get()).filled(text);
+    }
+
+    private String filled(String text) {
+        if (usage.word().equals("transpose") && WHOLE_SONG.matcher(text).matches()) {
+            return whole(text);
+        }
+        var of = OF.matcher(text);
+        String before = of.lookingAt() ? of.group() : "";
+        String rest = text.substring(before.length());
+        Optional<SongPlace.Found> found = SongPlace.find(rest, song);
+        if (found.isEmpty() || !mayEnd(rest.substring(found.get().end()).strip())) {
+            return text;
+        }
+        SongPlace place = found.get().place();
+        sitting.song().name(place);
+        return before + sentence(place, rest.substring(found.get().end()).strip());
+    }
+
+    /** A name of a place ends before nothing, before a small word and before an option; else it is no place. */
+    private boolean mayEnd(String rest) {
+        String word = rest.split("\\s", 2)[0];
+        return rest.isEmpty() || word.startsWith("--") || usage.smallWords().contains(word);
+    }
+
+    /** The chords of all sections that are written out. */
+    private String whole(String text) {
+        if (isSung(text)) {
+            return tune(text) + " from " + song.head().key() + " " + text;
+        }
+        String chords = song.sections().stream()
+                .filter(section -> !section.isAgain())
+                .map(SongPlace::whole)
+                .flatMap(place -> place.progression(song).stream())
+                .map(Progression::toString)
+                .reduce((one, next) -> one + " " + next)
+                .orElseThrow(() -> refused(text, Clause.of("no chords stand in the song")));
+        return chords + " from " + song.head().key() + " " + text;
+    }
+
+    /** Whether keys for a singer are asked for. */
+    private static boolean isSung(String rest) {
+        return rest.matches("to\\s+sing\\s.*")
+                || rest.startsWith("for ")
+                        && VocalRange.named(rest.substring(4).split("\\s", 2)[0])
+                                .isPresent();
+    }
+
+    /** The tune of all sections that are written out, without its bars. */
+    private String tune(String text) {
+        SongMusic.Timeline written = song.music().written();
+        if (written.notes().isEmpty()) {
+            throw refused(text, Clause.of("no tune stands in the song"));
+        }
+        return new Melody(
+                        written.notes().stream()
+                                .map(note -> new Melody.Note(note.pitch(), note.start(), note.beats()))
+                                .toList(),
+                        written.beats(),
+                        Optional.empty(),
+                        Beats.ZERO)
+                .toString();
+    }
+
+    private String sentence(SongPlace place, String rest) {
+        String key = keyClause(rest);
+        String music = switch (usage.word()) {
+            case "fit" -> tune(place) + " over " + chords(place);
+            case "harmonise" -> tune(place);
+            case "transpose" -> isSung(rest) ? tune(place) : chords(place);
+            case "after" -> last(place);
+            case "play" -> place.melody(song).map(tune -> tune + over(place)).orElseGet(() -> chords(place));
+            case "recolour" ->
+                chords(place)
+                        + (rest.contains("under ")
+                                ? ""
+                                : place.melody(song)
+                                        .map(tune -> " under " + tune)
+                                        .orElse(""));
+            case "compare" -> before(place) + " vs " + chords(place);
+            default -> chords(place);
+        };
+        return (music + key + metre(rest) + tempo(rest) + " " + rest).strip();
+    }
+
+    private String keyClause(String rest) {
+        String word = usage.word().equals("transpose") ? "from" : "in";
+        boolean said = rest.matches("(?:.*\\s)?" + word + "\\s.*");
+        return said || !usage.smallWords().contains(word) || usage.word().equals("key")
+                ? ""
+                : " " + word + " " + song.head().key();
+    }
+
+    private String metre(String rest) {
+        SongMetre metre = song.head().metre();
+        boolean isNamed = usage.smallWords().contains("metre") && !rest.contains("metre ");
+        return isNamed && !metre.isFree() && !metre.equals(SongMetre.COMMON) ? " metre " + metre : "";
+    }
+
+    private String tempo(String rest) {
+        boolean isTaken = usage.clauses().get("at") == Value.BPM && !rest.matches("(?:.*\\s)?at\\s.*");
+        return isTaken && song.head().tempo() > 0 ? " at " + song.head().tempo() : "";
+    }
+
+    private String chords(SongPlace place) {
+        return place.progression(song)
+                .map(Progression::toString)
+                .orElseThrow(() -> refused(
+                        place.section().name(),
+                        Clause.of(
+                                "no chords are written for {0}", place.section().name())));
+    }
+
+    private String over(SongPlace place) {
+        return place.progression(song).map(chords -> " over " + chords).orElse("");
+    }
+
+    /** As it was when the song was opened. */
+    private String before(SongPlace place) {
+        Song opened = sitting.song().opened().orElse(song);
+        return opened.section(place.section().name())
+                .map(section -> new SongPlace(section, place.first(), place.last(), place.isWhole()))
+                .flatMap(old -> old.progression(opened))
+                .map(Progression::toString)
+                .orElseGet(() -> chords(place));
+    }
+
+    private String tune(SongPlace place) {
+        return place.melody(song)
+                .map(Melody::toString)
+                .orElseThrow(() -> refused(
+                        place.section().name(),
+                        Clause.of("no tune is written for {0}", place.section().name())));
+    }
+
+    private String last(SongPlace place) {
+        return place.progression(song)
+                .map(Progression::slots)
+                .map(slots -> slots.get(slots.size() - 1).chord().toString())
+                .orElseGet(() -> chords(place));
+    }
+
+    private static Unreadable refused(String text, Clause why) {
+        return Unreadable.because(text, 0, "a place in the song", why, "recolour verse");
+    }
+}

@@ -1,0 +1,100 @@
+package monochord.song;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.theory.Chord;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
+
+/**
+ * What a song sounds like: each section that is written out once, and all as it is played.
+ *
+ * @param written sections in the order of the file
+ * @param played sections in playing order, repeats and endings played out
+ */
+public record SongMusic(Timeline written, Timeline played) {
+    /**
+     * Notes and chords in time.
+     *
+     * @param pickup beats before the first full bar
+     */
+    public record Timeline(List<Note> notes, List<ChordChange> chords, Beats pickup, Beats beats) {
+        public Timeline {
+            notes = List.copyOf(notes);
+            chords = List.copyOf(chords);
+        }
+    }
+
+    /** @param start beats from the start, the pick-up included */
+    public record Note(Pitch pitch, Beats start, Beats beats) {}
+
+    /** @param start beats from the start, the pick-up included */
+    public record ChordChange(Chord chord, Beats start) {}
+
+    static SongMusic of(Song song) {
+        Writing written = new Writing(song);
+        Writing played = new Writing(song);
+        for (Section section : song.sections()) {
+            if (!section.isAgain()) {
+                SectionMusic music = SectionMusic.of(section, song.head());
+                music.bars().forEach(written::add);
+            }
+            SectionMusic music = SectionMusic.of(song.written(section), song.head());
+            for (int index : music.order()) {
+                played.add(music.bars().get(index));
+            }
+        }
+        return new SongMusic(written.timeline(), played.timeline());
+    }
+
+    /** Puts one bar behind the other. */
+    private static final class Writing {
+        private final Beats full;
+        private final List<Note> notes = new ArrayList<>();
+        private final List<ChordChange> chords = new ArrayList<>();
+        private Beats now = Beats.ZERO;
+        private Beats pickup = Beats.ZERO;
+        private Chord sounding;
+
+        Writing(Song song) {
+            full = song.head().metre().bar();
+        }
+
+        void add(SectionMusic.SongBar bar) {
+            if (now.isZero() && bar.beats().compareTo(full) < 0) {
+                pickup = bar.beats();
+            }
+            for (TuneBars.Piece piece : bar.tune()) {
+                note(piece);
+            }
+            for (SectionMusic.Struck struck : bar.chords()) {
+                if (!struck.held() || !struck.chord().equals(sounding)) {
+                    chords.add(new ChordChange(struck.chord(), now.plus(struck.start())));
+                    sounding = struck.chord();
+                }
+            }
+            now = now.plus(bar.beats());
+        }
+
+        private void note(TuneBars.Piece piece) {
+            int last = notes.size() - 1;
+            Beats start = now.plus(piece.start());
+            boolean goesOn = piece.held()
+                    && last >= 0
+                    && notes.get(last).pitch().equals(piece.pitch())
+                    && notes.get(last).start().plus(notes.get(last).beats()).equals(start);
+            if (goesOn) {
+                Note before = notes.get(last);
+                notes.set(
+                        last,
+                        new Note(before.pitch(), before.start(), before.beats().plus(piece.beats())));
+            } else {
+                notes.add(new Note(piece.pitch(), start, piece.beats()));
+            }
+        }
+
+        Timeline timeline() {
+            return new Timeline(notes, chords, pickup, now);
+        }
+    }
+}

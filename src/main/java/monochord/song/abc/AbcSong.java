@@ -1,0 +1,108 @@
+package monochord.song.abc;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import monochord.song.Section;
+import monochord.song.Song;
+import monochord.song.SongHead;
+import monochord.song.SongMetre;
+import monochord.song.WrittenBar;
+import monochord.text.Phrase;
+import monochord.theory.Key;
+import monochord.theory.note.Beats;
+
+/** Makes sections of the parts that were read, in the order in which they are played. */
+final class AbcSong {
+    private static final String ONLY = "Tune";
+
+    private final AbcReader read;
+
+    AbcSong(AbcReader read) {
+        this.read = read;
+    }
+
+    Song song() {
+        return read.song(this);
+    }
+
+    Song song(SongMetre metre, Key key, int tempo) {
+        String title = read.titles().isEmpty() ? "" : read.titles().get(0);
+        SongHead head = new SongHead(title, read.composer(), key, metre, tempo, "");
+        List<Section> sections = new ArrayList<>();
+        Set<String> written = new HashSet<>();
+        for (String part : playingOrder()) {
+            int line = sections.size() + 1;
+            List<AbcBar> bars = read.parts().get(part);
+            sections.add(
+                    written.add(part)
+                            ? new Section(name(part), line, blocks(part, bars, metre))
+                            : new Section(name(part), line, List.of()));
+        }
+        if (sections.isEmpty()) {
+            read.state().fault(0, Phrase.of("no note stands in it"), Phrase.of("write notes below the key"));
+        }
+        return new Song(head, read.below(), sections, List.of(), read.state().faults, List.copyOf(read.remarks()));
+    }
+
+    /** As the header says, what it does not name behind; without a word from it, as they stand. */
+    private List<String> playingOrder() {
+        Map<Character, String> byLetter = new LinkedHashMap<>();
+        for (String part : read.parts().keySet()) {
+            if (!part.isEmpty()) {
+                byLetter.putIfAbsent(part.charAt(0), part);
+            }
+        }
+        List<String> order = new ArrayList<>();
+        AbcOrder.of(read.order()).stream()
+                .map(byLetter::get)
+                .filter(part -> part != null)
+                .forEach(order::add);
+        if (order.isEmpty()) {
+            return List.copyOf(read.parts().keySet());
+        }
+        if (read.parts().containsKey("")) {
+            order.add(0, "");
+        }
+        return order;
+    }
+
+    private String name(String part) {
+        return part.isEmpty() ? ONLY : part.length() == 1 ? "Part " + part : part;
+    }
+
+    private List<Section.Part> blocks(String part, List<AbcBar> bars, SongMetre metre) {
+        List<Section.Part> blocks = new ArrayList<>();
+        boolean hasChords = bars.stream().anyMatch(bar -> !bar.symbols.isEmpty());
+        if (hasChords) {
+            blocks.add(new Section.ChordBlock(chords(bars, metre)));
+        }
+        if (bars.stream().anyMatch(bar -> bar.sounds.stream().anyMatch(sound -> sound.pitch != null))) {
+            blocks.add(new Section.TuneBlock(bars.stream().map(AbcBar::tune).toList()));
+        }
+        List<String> words = read.words(part);
+        if (!words.isEmpty()) {
+            blocks.add(new Section.WordsBlock(words));
+        }
+        return blocks;
+    }
+
+    /** A bar of chords to each of the tune; none to a pick-up without a chord. */
+    private static List<WrittenBar> chords(List<AbcBar> bars, SongMetre metre) {
+        Beats first = bars.get(0).beats();
+        boolean isPickup = bars.size() > 1
+                && bars.get(0).symbols.isEmpty()
+                && first.compareTo(metre.bar()) < 0
+                && first.compareTo(bars.get(1).beats()) < 0;
+        List<WrittenBar> chords = new ArrayList<>();
+        boolean isFirst = true;
+        for (AbcBar bar : isPickup ? bars.subList(1, bars.size()) : bars) {
+            chords.add(bar.chords(isFirst));
+            isFirst &= bar.symbols.isEmpty();
+        }
+        return chords;
+    }
+}

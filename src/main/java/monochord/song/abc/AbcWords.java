@@ -1,0 +1,53 @@
+package monochord.song.abc;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.text.SafeText;
+
+/**
+ * The words of one part: under each line of music its lines, one a verse. Source: the ABC standard 2.1, section 5.
+ *
+ * <p>A line of music without words has {@code *}, which skips a note, so that lines of words and of music stay together.
+ */
+final class AbcWords {
+    private static final String NONE = "*";
+    private static final int MOST_VERSES = 50;
+
+    private final List<List<String>> byMusicLine = new ArrayList<>();
+
+    void music() {
+        byMusicLine.add(new ArrayList<>());
+    }
+
+    void line(String text, boolean goesOn) {
+        if (byMusicLine.isEmpty()) {
+            return;
+        }
+        List<String> verses = byMusicLine.get(byMusicLine.size() - 1);
+        if (goesOn && !verses.isEmpty()) {
+            verses.set(verses.size() - 1, verses.get(verses.size() - 1) + " " + SafeText.oneLine(text));
+        } else if (verses.size() < MOST_VERSES) {
+            verses.add(SafeText.oneLine(text));
+        }
+    }
+
+    /** Verse after verse, an empty line between. */
+    List<String> lines() {
+        int most = byMusicLine.stream().mapToInt(List::size).max().orElse(0);
+        List<String> lines = new ArrayList<>();
+        for (int verse = 0; verse < most; verse++) {
+            if (verse > 0) {
+                lines.add("");
+            }
+            List<String> its = new ArrayList<>();
+            for (List<String> under : byMusicLine) {
+                its.add(verse < under.size() ? under.get(verse) : NONE);
+            }
+            while (its.get(its.size() - 1).equals(NONE)) {
+                its.remove(its.size() - 1);
+            }
+            lines.addAll(its);
+        }
+        return lines;
+    }
+}

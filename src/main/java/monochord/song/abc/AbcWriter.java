@@ -1,0 +1,211 @@
+package monochord.song.abc;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import monochord.song.Section;
+import monochord.song.SectionMusic;
+import monochord.song.Song;
+import monochord.song.SongHead;
+import monochord.song.WrittenBar;
+import monochord.theory.Mode;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Pitch;
+
+/**
+ * Writes a song as a tune in ABC: each section that is written out is a part, the header says in which order they are
+ * played. Source: the ABC standard 2.1.
+ */
+public final class AbcWriter {
+    private static final int MOST_PARTS = 26;
+
+    private final Song song;
+    private final SongHead head;
+    private final StringBuilder text = new StringBuilder();
+
+    private AbcWriter(Song song) {
+        this.song = song;
+        this.head = song.head();
+    }
+
+    public static String write(Song song) {
+        return new AbcWriter(song).write();
+    }
+
+    private String write() {
+        List<Section> written = song.sections().stream()
+                .filter(section -> !section.isAgain())
+                .limit(MOST_PARTS)
+                .toList();
+        header(written);
+        for (int i = 0; i < written.size(); i++) {
+            if (song.sections().size() > 1) {
+                line("P:" + (char) ('A' + i));
+                line("N:" + written.get(i).name());
+            }
+            section(written.get(i));
+        }
+        return text.toString();
+    }
+
+    private void header(List<Section> written) {
+        line("%abc-2.1");
+        line("X:1");
+        line("T:" + head.title());
+        if (!head.by().isEmpty()) {
+            line("C:" + head.by());
+        }
+        line("M:" + head.metre());
+        line("L:1/4");
+        if (head.tempo() > 0) {
+            line("Q:" + (head.metre().isCompound() ? "3/8" : "1/4") + "=" + head.tempo());
+        }
+        if (song.sections().size() > 1) {
+            StringBuilder order = new StringBuilder();
+            for (Section section : song.sections()) {
+                int index = written.indexOf(song.written(section));
+                order.append(index < 0 ? "" : (char) ('A' + index));
+            }
+            line("P:" + order);
+        }
+        line("K:" + key());
+    }
+
+    private String key() {
+        Mode mode = head.key().mode();
+        String tonic = head.key().tonic().toString();
+        return switch (mode) {
+            case IONIAN -> tonic;
+            case AEOLIAN -> tonic + "m";
+            default -> tonic + mode.label().substring(0, 3);
+        };
+    }
+
+    private void line(String line) {
+        text.append(line).append('\n');
+    }
+
+    private void section(Section section) {
+        SectionMusic music = SectionMusic.of(section, head);
+        List<WrittenBar> signs = section.tune().size() == music.bars().size() ? section.tune() : section.chords();
+        int before = music.bars().size() - signs.size();
+        List<List<String>> verses = verses(section.words());
+        int line = 0;
+        StringBuilder now = new StringBuilder();
+        for (int i = 0; i < music.bars().size(); i++) {
+            WrittenBar sign = i >= before && i - before < signs.size() ? signs.get(i - before) : null;
+            boolean holdsOn =
+                    i + 1 < music.bars().size() && music.bars().get(i + 1).beginsHeld();
+            bar(music.bars().get(i), sign, holdsOn, now);
+            if (sign == null
+                    ? i + 1 == music.bars().size()
+                    : sign.endsLine() || i + 1 == music.bars().size()) {
+                line(now.toString().stripTrailing());
+                now.setLength(0);
+                int at = line++;
+                verses.stream().filter(verse -> at < verse.size()).forEach(verse -> line("w: " + verse.get(at)));
+            }
+        }
+    }
+
+    private static List<List<String>> verses(List<String> words) {
+        List<List<String>> verses = new ArrayList<>(List.of(new ArrayList<>()));
+        for (String line : words) {
+            if (line.isBlank()) {
+                verses.add(new ArrayList<>());
+            } else {
+                verses.get(verses.size() - 1).add(line);
+            }
+        }
+        return verses;
+    }
+
+    private void bar(SectionMusic.SongBar bar, WrittenBar sign, boolean holdsOn, StringBuilder now) {
+        if (sign != null) {
+            now.append(sign.opens() ? "|: " : "").append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
+        }
+        new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()), now).write();
+        now.setLength(now.toString().stripTrailing().length());
+        now.append(
+                sign == null
+                        ? " | "
+                        : sign.times() > 1
+                                ? " " + ":".repeat(sign.times() - 1) + "| "
+                                : sign.endsPart() ? " || " : " | ");
+    }
+
+    /** Writes the notes and chords of one bar. */
+    private static final class AbcBarWriting {
+        private final SectionMusic.SongBar bar;
+        private final boolean holdsOn;
+        private final AbcKey key;
+        private final StringBuilder out;
+        private final Map<Character, Integer> accidentals = new HashMap<>();
+
+        AbcBarWriting(SectionMusic.SongBar bar, boolean holdsOn, AbcKey key, StringBuilder out) {
+            this.bar = bar;
+            this.holdsOn = holdsOn;
+            this.key = key;
+            this.out = out;
+        }
+
+        /** A note or rest is cut where a chord begins in it, and tied. */
+        void write() {
+            Beats now = Beats.ZERO;
+            for (int i = 0; i < bar.pieces(); i++) {
+                if (now.compareTo(bar.start(i)) < 0) {
+                    stretch("z", now, bar.start(i), false);
+                }
+                boolean ties = holdsOn && i + 1 == bar.pieces() && bar.end(i).equals(bar.beats());
+                stretch(name(bar.pitch(i)), bar.start(i), bar.end(i), ties);
+                now = bar.end(i);
+            }
+            if (now.compareTo(bar.beats()) < 0) {
+                stretch("z", now, bar.beats(), false);
+            }
+        }
+
+        private void stretch(String name, Beats from, Beats to, boolean ties) {
+            Beats start = from;
+            for (SectionMusic.Struck chord : bar.chords()) {
+                if (!chord.held()
+                        && chord.start().compareTo(from) >= 0
+                        && chord.start().compareTo(to) < 0) {
+                    if (chord.start().compareTo(start) > 0) {
+                        note(name, chord.start().minus(start), !name.equals("z"));
+                        start = chord.start();
+                    }
+                    out.append('"').append(chord.chord()).append('"');
+                }
+            }
+            note(name, to.minus(start), ties);
+        }
+
+        private void note(String name, Beats beats, boolean ties) {
+            String length = beats.equals(Beats.ONE)
+                    ? ""
+                    : beats.denominator() == 1 ? String.valueOf(beats.numerator()) : beats.toString();
+            out.append(name).append(length).append(ties ? "- " : " ");
+        }
+
+        private String name(Pitch pitch) {
+            char letter = pitch.name().letter();
+            int alteration = pitch.name().alteration();
+            int holds = accidentals.getOrDefault(letter, key.alterations().get(letter));
+            accidentals.put(letter, alteration);
+            String sign = alteration == holds
+                    ? ""
+                    : switch (alteration) {
+                        case 0 -> "=";
+                        case 1 -> "^";
+                        case 2 -> "^^";
+                        case -1 -> "_";
+                        default -> "__";
+                    };
+            int octave = pitch.octave();
+            String name = octave >= 5 ? String.valueOf(Character.toLowerCase(letter)) : String.valueOf(letter);
+            return sign + name + (octave >= 5 ? "'".repeat(octave - 5) : ",".repeat(4 - octave));
+        }
+    }
+}

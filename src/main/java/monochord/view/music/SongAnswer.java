@@ -1,0 +1,266 @@
+package monochord.view.music;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.harmony.Progression;
+import monochord.song.Section;
+import monochord.song.SectionMusic;
+import monochord.song.Song;
+import monochord.song.SongHead;
+import monochord.song.SongMusic;
+import monochord.song.SongPlace;
+import monochord.text.Phrase;
+import monochord.text.Style;
+import monochord.text.StyledText;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Notated;
+import monochord.view.Answer;
+import monochord.view.Json;
+import monochord.view.Look;
+import monochord.view.Table;
+
+/** A song: its form, its bars with numerals below, its words, what was changed in it, and what could not be read. */
+public record SongAnswer(Song song) implements Answer {
+    private static final int INDENT = 2;
+    private static final int MOST_FAULTS = 8;
+
+    /** Something that was done with a song. */
+    public record Written(List<Phrase> said, Song song) implements Answer {
+        public static Written of(Song song, Phrase... said) {
+            return new Written(Stream.of(said).filter(line -> !line.isEmpty()).toList(), song);
+        }
+
+        @Override
+        public StyledText text(Look look) {
+            StyledText.Builder text = StyledText.builder(look.reader());
+            said.forEach(text::line);
+            return text.build().wrapped(look.width());
+        }
+
+        @Override
+        public void json(Json json) {
+            json.put("kind", "change")
+                    .put(
+                            "message",
+                            String.join(
+                                    "\n", said.stream().map(Phrase::toString).toList()));
+            changes(song, json);
+        }
+    }
+
+    @Override
+    public StyledText text(Look look) {
+        StyledText text = head(look);
+        for (Section section : song.sections()) {
+            text = text.plus(section(section, look));
+        }
+        return text.plus(end(look));
+    }
+
+    private StyledText head(Look look) {
+        SongHead head = song.head();
+        StyledText.Builder text = StyledText.builder(look.reader());
+        text.line(
+                head.by().isEmpty()
+                        ? Phrase.typed(head.title())
+                        : Phrase.of("{0} ({1})", Phrase.typed(head.title()), Phrase.typed(head.by())),
+                Style.HEADING);
+        Phrase metre = Phrase.typed(head.metre().toString());
+        text.line(
+                head.tempo() == 0
+                        ? Phrase.of("{0}, {1}", head.key(), metre)
+                        : Phrase.of("{0}, {1}, {2} to the minute", head.key(), metre, head.tempo()));
+        text.line(Phrase.of(
+                "Form: {0}",
+                Phrase.joined(" – ", song.sections().stream().map(this::inForm).toList())));
+        song.remarks().forEach(remark -> text.line(remark, Style.QUIET));
+        return text.build().wrapped(look.width());
+    }
+
+    private Phrase inForm(Section section) {
+        int bars = SectionMusic.of(song.written(section), song.head()).order().size();
+        return Phrase.counted(bars, "{0} ({1} bar)", "{0} ({1} bars)", Phrase.typed(section.name()), bars);
+    }
+
+    private StyledText section(Section section, Look look) {
+        StyledText.Builder heading = StyledText.builder(look.reader());
+        heading.gap().line(Phrase.typed(section.name()), Style.HEADING);
+        if (section.isAgain()) {
+            heading.line(Phrase.sentence("As before."), Style.QUIET);
+        }
+        StyledText text = heading.build().wrapped(look.width());
+        SectionMusic music = SectionMusic.of(section, song.head());
+        Optional<Progression> chords = SongPlace.whole(section).progression(song);
+        if (chords.isPresent() && !section.chords().isEmpty()) {
+            text = text.plus(chords(chords.get(), look));
+        }
+        return text.plus(below(section, music, look));
+    }
+
+    private static StyledText chords(Progression progression, Look look) {
+        if (look.plain()) {
+            return StyledText.builder(look.reader())
+                    .line(Phrase.of("Chords: {0}", Phrase.row(progression.symbols())))
+                    .line(Phrase.of("Numerals: {0}", Phrase.row(progression.numerals())))
+                    .build()
+                    .wrapped(look.width());
+        }
+        List<Notated> symbols = progression.symbols();
+        Table table = Table.of(symbols.size()).indentedBy(INDENT);
+        table.row(symbols.stream()
+                .map(symbol -> Phrase.of("{0}", symbol).styled(Style.STRONG))
+                .toList());
+        table.row(progression.numerals().stream()
+                .map(numeral -> Phrase.of("{0}", numeral))
+                .toList());
+        return table.inBlocks(look, 0);
+    }
+
+    private StyledText below(Section section, SectionMusic music, Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        boolean repeats = music.order().size() != music.bars().size();
+        if (repeats) {
+            text.line(
+                    Phrase.of(
+                            "With its repeats {0} bars are played: {1}",
+                            music.order().size(), Phrase.typed(numbers(music.order()))),
+                    Style.QUIET);
+        }
+        SongPlace.whole(section)
+                .melody(song)
+                .ifPresent(tune -> text.line(Phrase.of(
+                        "Tune: {0}",
+                        Phrase.row(
+                                tune.notes().stream().map(note -> note.pitch()).toList()))));
+        section.words().stream().map(SongAnswer::sung).forEach(line -> text.line(Phrase.typed(line)));
+        return text.build().wrapped(look.width());
+    }
+
+    /** {@code 1–4, 1–3, 5}: bars in playing order. */
+    private static String numbers(List<Integer> order) {
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= order.size(); i++) {
+            if (i == order.size() || order.get(i) != order.get(i - 1) + 1) {
+                int first = order.get(from) + 1;
+                int last = order.get(i - 1) + 1;
+                runs.add(first == last ? String.valueOf(first) : first + "–" + last);
+                from = i;
+            }
+        }
+        return String.join(", ", runs);
+    }
+
+    private StyledText end(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        if (!song.changes().isEmpty()) {
+            text.gap().line(Phrase.of("Changed, to be agreed with the band:"), Style.HEADING);
+            song.changes().forEach(change -> text.line(Phrase.typed(change.toString())));
+        }
+        if (!song.faults().isEmpty()) {
+            text.gap().line(Phrase.of("Not read:"), Style.HEADING);
+            song.faults().stream().limit(MOST_FAULTS).forEach(fault -> text.line(fault.phrase(), Style.WRONG));
+            int more = song.faults().size() - MOST_FAULTS;
+            if (more > 0) {
+                text.line(Phrase.counted(more, "And {0} more.", "And {0} more.", more));
+            }
+        }
+        return text.build().wrapped(look.width());
+    }
+
+    @Override
+    public void json(Json json) {
+        SongHead head = song.head();
+        json.put("kind", "song")
+                .put("title", head.title())
+                .put("by", head.by())
+                .put("key", head.key().toString())
+                .put("metre", head.metre().toString());
+        if (head.tempo() > 0) {
+            json.put("tempo", head.tempo());
+        } else {
+            json.put("tempo", (String) null);
+        }
+        json.objects("sections", song.sections(), this::section);
+        sounding(song.music(), json);
+        changes(song, json);
+        json.put("faults", song.faults()).put("remarks", song.remarks());
+    }
+
+    private void sounding(SongMusic music, Json json) {
+        SongMusic.Timeline written = music.written();
+        json.objects(
+                "notes",
+                written.notes(),
+                (object, note) -> length(
+                        "beats", note.beats(), object.put("pitch", note.pitch().toString())));
+        json.objects(
+                "chords",
+                written.chords(),
+                (object, chord) -> beat(chord.start(), written.pickup(), object)
+                        .put("symbol", chord.chord().toString()));
+        json.put("words", words())
+                .put(
+                        "played",
+                        music.played().notes().stream()
+                                .map(SongMusic.Note::pitch)
+                                .toList());
+    }
+
+    private void section(Json json, Section section) {
+        SectionMusic music = SectionMusic.of(song.written(section), song.head());
+        json.put("name", section.name())
+                .put("bars", music.count())
+                .put("repeat", music.order().size() > music.bars().size());
+    }
+
+    private List<String> words() {
+        return song.sections().stream()
+                .flatMap(section -> section.words().stream())
+                .map(SongAnswer::sung)
+                .filter(line -> !line.isBlank())
+                .toList();
+    }
+
+    /** Without the signs for notes that are held or skipped. */
+    private static String sung(String line) {
+        return line.replaceAll("[_*|]", " ")
+                .replace('~', ' ')
+                .replace("\\\\-", "-")
+                .replaceAll("\\s+", " ")
+                .strip();
+    }
+
+    private static void changes(Song song, Json json) {
+        json.objects(
+                "changes",
+                song.changes(),
+                (object, change) -> object.put("place", change.place())
+                        .put("from", change.from())
+                        .put("to", change.to())
+                        .put("why", change.why()));
+    }
+
+    private static Json beat(Beats start, Beats pickup, Json json) {
+        if (start.compareTo(pickup) >= 0) {
+            return length("beat", start.minus(pickup), json);
+        }
+        Beats before = pickup.minus(start);
+        return isShort(before)
+                ? json.put("beat", -(double) before.numerator() / before.denominator())
+                : json.put("beat", "-" + before);
+    }
+
+    /** A number where four digits hold it, else a fraction as text. */
+    private static Json length(String name, Beats beats, Json json) {
+        return isShort(beats)
+                ? json.put(name, (double) beats.numerator() / beats.denominator())
+                : json.put(name, beats.toString());
+    }
+
+    private static boolean isShort(Beats beats) {
+        return 16 % beats.denominator() == 0;
+    }
+}
