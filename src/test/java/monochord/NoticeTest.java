@@ -87,7 +87,7 @@ class NoticeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"LICENSE", "NOTICE", "licences/LGPL-2.1.txt"})
+    @ValueSource(strings = {"LICENSE", "NOTICE", "licences/LGPL-2.1.txt", "licences/OFL-1.1.txt"})
     void goesIntoTheJar(String name) throws IOException {
         Path packed = Path.of("target", "classes", "META-INF").resolve(name);
         assertEquals(Files.readString(Path.of(name)), Files.readString(packed));

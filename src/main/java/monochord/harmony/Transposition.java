@@ -21,6 +21,15 @@ public final class Transposition {
         return inUse(new Key(key.tonic().plus(instrument.writtenAbove()), key.mode()));
     }
 
+    /**
+     * The key an instrument's part is written in: of those that sound alike the one with the fewest signs, flats before
+     * sharps where both have six. Common practice, no source.
+     */
+    public static Key part(Key key, Instrument instrument) {
+        Key there = new Key(key.tonic().plus(instrument.writtenAbove()), key.mode());
+        return simplest(there, there.tonic().pitchClass());
+    }
+
     /** The same key, or the one that sounds alike and has the fewer accidentals if this has more than seven. */
     public static Key inUse(Key key) {
         return key.isInUse() ? key : simplest(key, key.tonic().pitchClass());

@@ -52,7 +52,8 @@ class CommandLineTest {
         assertEquals("""
                 "Q" is not a chord: expected a letter from A to G at character 1, found 'Q'.
                 Example: Abmaj7
-                Form: show CHORD, SCALE, NOTES or PROGRESSION [in KEY]
+                Form: show CHORD, SCALE, NOTES or PROGRESSION [in KEY] [staff --svg OUT
+                [--over]]
                 """, Run.of("show Q").message(2));
         assertEquals("""
                 "shwo" is neither music nor a word I know.

@@ -123,6 +123,8 @@ class EveryKeyTest {
             "help",
             "check nothing.md",
             "stop",
+            "sheet chords",
+            "chart IV I V bVI",
             "quit",
             "4 1 5 b6",
             "\u266d\u266fé漢 \uD83C\uDFB9");

@@ -10,6 +10,7 @@ import java.util.Optional;
 import monochord.shell.sentence.Verb;
 import monochord.shell.verb.course.CourseVerbs;
 import monochord.shell.verb.music.MusicVerbs;
+import monochord.shell.verb.paper.PaperVerbs;
 import monochord.shell.verb.song.SongVerbs;
 import monochord.shell.verb.sounding.SoundingVerbs;
 import monochord.shell.verb.writing.WritingVerbs;
@@ -27,6 +28,7 @@ public final class Verbs {
         verbs.addAll(SoundingVerbs.all());
         verbs.addAll(CourseVerbs.all());
         verbs.addAll(WritingVerbs.all());
+        verbs.addAll(PaperVerbs.all());
         verbs.add(new HelpVerb(this));
         verbs.add(new QuitVerb());
         verbs.forEach(verb -> byWord.put(verb.word(), verb));

@@ -19,7 +19,7 @@ import monochord.theory.note.NoteName;
  * MusicXML 4.0, {@code kind-value}, {@code degree-alter}, {@code inversion}.
  */
 final class HarmonyChord {
-    private static final Map<String, String> KINDS = Map.ofEntries(
+    static final Map<String, String> KINDS = Map.ofEntries(
             Map.entry("major", ""),
             Map.entry("minor", "m"),
             Map.entry("augmented", "aug"),

@@ -11,7 +11,7 @@ import javax.xml.stream.XMLStreamReader;
 import monochord.text.Phrase;
 
 /**
- * Reads a lead sheet from a MusicXML file, partwise and not compressed, up to 10 MB.
+ * Reads a lead sheet from a MusicXML file, partwise, plain or packed, up to 10 MB.
  *
  * <p>Kept: the first voice of the first part with notes, of notes struck together the top one, ties joined; chord
  * symbols with their degrees and bass; the first key and the first metre; transposition. Left out, with a remark: grace
@@ -22,7 +22,7 @@ import monochord.text.Phrase;
  * <p>Source: W3C MusicXML 4.0.
  */
 public final class LeadSheetFile {
-    private static final long LARGEST = 10L << 20;
+    static final int LARGEST = 10 << 20;
     private static final String ROOT = "score-partwise";
 
     private LeadSheetFile() {}
@@ -48,15 +48,16 @@ public final class LeadSheetFile {
                     Phrase.of(Files.isDirectory(file) ? "is a folder, not a file" : "there is no such file"));
         }
         if (Files.size(file) > LARGEST) {
-            throw new SheetFault(Phrase.of("it is longer than 10 MB, which no lead sheet is"));
-        }
-        if (name.endsWith(".mxl")) {
-            throw new SheetFault(Phrase.of("it is compressed; save it as plain .musicxml"));
+            throw tooLong();
         }
     }
 
+    static SheetFault tooLong() {
+        return new SheetFault(Phrase.of("it is longer than 10 MB, which no lead sheet is"));
+    }
+
     private static SheetElement score(Path file) throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = PackedScore.isPacked(file) ? PackedScore.open(file) : Files.newInputStream(file)) {
             XMLStreamReader reader = factory().createXMLStreamReader(in);
             toRoot(reader);
             return SheetElement.read(reader);
@@ -65,7 +66,7 @@ public final class LeadSheetFile {
         }
     }
 
-    private static XMLInputFactory factory() {
+    static XMLInputFactory factory() {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);

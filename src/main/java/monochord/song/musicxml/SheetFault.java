@@ -9,7 +9,7 @@ public final class SheetFault extends IOException {
 
     private final transient Phrase phrase;
 
-    SheetFault(Phrase phrase) {
+    public SheetFault(Phrase phrase) {
         this.phrase = phrase;
     }
 

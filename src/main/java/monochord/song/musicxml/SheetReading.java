@@ -53,10 +53,11 @@ final class SheetReading {
                 List.copyOf(remarks));
     }
 
-    /** The first part with notes; one with chord symbols goes before one without. */
+    /** The first part with chord symbols. */
     private SheetElement part() throws SheetFault {
-        List<SheetElement> parts =
-                score.parts("part").stream().filter(part -> holds(part, NOTE)).toList();
+        List<SheetElement> parts = score.parts("part").stream()
+                .filter(part -> holds(part, NOTE) || holds(part, HARMONY))
+                .toList();
         if (parts.isEmpty()) {
             throw new SheetFault(Phrase.of("no notes stand in it"));
         }

@@ -26,7 +26,8 @@ final class TuneReading {
     }
 
     void take(SheetElement note, Beats start, Beats beats) throws SheetFault {
-        if (!note.has("pitch") || beats.isZero() && !note.has("chord")) {
+        boolean slash = "slash".equals(note.text("notehead"));
+        if (slash || !note.has("pitch") || beats.isZero() && !note.has("chord")) {
             tied &= !note.has("rest");
             return;
         }
@@ -89,14 +90,15 @@ final class TuneReading {
         return new Pitch(Figures.note(written.text("step"), written.text("alter")), octave);
     }
 
-    Melody melody(BarLengths lengths, Interval sounding) throws SheetFault {
+    /** None where only rests, slashes and notes without a pitch stand under the chords, as in a chart. */
+    Optional<Melody> melody(BarLengths lengths, Interval sounding) throws SheetFault {
         if (notes.isEmpty()) {
-            throw new SheetFault(Phrase.of("no notes with a pitch stand in it"));
+            return Optional.empty();
         }
         Beats end = lengths.pickup().plus(lengths.bar().times(lengths.count()));
         Melody written = new Melody(notes, end, Optional.of(lengths.bar()), lengths.pickup());
         try {
-            return written.plus(sounding);
+            return Optional.of(written.plus(sounding));
         } catch (IllegalArgumentException outOfReach) {
             throw new SheetFault(Phrase.of("its transposition leads past the highest or lowest octave"));
         }

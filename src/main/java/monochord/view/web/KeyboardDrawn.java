@@ -14,7 +14,7 @@ import monochord.view.keyboard.Marked;
  * the key. What the right hand holds is round, what the left hand holds is square. A reader that cannot see it is told
  * every key in words.
  */
-final class KeyboardDrawn {
+public final class KeyboardDrawn {
     private static final String BLACK = "010100101010";
     private static final int WHITE_WIDTH = 26;
     private static final int WHITE_HEIGHT = 92;
@@ -37,7 +37,7 @@ final class KeyboardDrawn {
     }
 
     /** A figure with the caption under it. */
-    static Html.Element of(Drawing drawing, Reader reader) {
+    public static Html.Element of(Drawing drawing, Reader reader) {
         return Html.element("figure")
                 .holding(new KeyboardDrawn(drawing, reader).svg())
                 .holding(Html.element("figcaption")

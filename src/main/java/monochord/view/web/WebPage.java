@@ -32,6 +32,11 @@ public record WebPage(Phrase title, List<Section> sections, Reader reader) {
 
     /** The whole file, in UTF-8. */
     public String write() {
+        return page(title, body(), reader);
+    }
+
+    /** A page with this content, in UTF-8; nothing in it can run or be fetched either. */
+    public static String page(Phrase title, Html.Element body, Reader reader) {
         String sheet = sheet();
         Html.Element head = Html.element("head")
                 .holding(Html.element("meta").with("charset", "utf-8"))
@@ -42,12 +47,12 @@ public record WebPage(Phrase title, List<Section> sections, Reader reader) {
                         .with("name", "viewport")
                         .with("content", "width=device-width, initial-scale=1"))
                 .holding(Html.element("meta").with("name", "generator").with("content", "Monochord"))
-                .holding(Html.element("title").holding(words(title)))
+                .holding(Html.element("title").holding(title.in(reader).plain()))
                 .holding(new Html.Sheet(sheet));
         Html.Element page = Html.element("html")
                 .with("lang", reader.language().tag())
                 .holding(head)
-                .holding(body());
+                .holding(body);
         return "<!DOCTYPE html>\n" + page.write() + "\n";
     }
 

@@ -18,7 +18,7 @@ class UsageTest {
             "key [KEY], or key of MUSIC [over PROGRESSION] [in KEY], or key --file LEADSHEET",
             "harmonise MELODY [in KEY] [metre 3/4], or harmonise [CHORDS] under NOTE [in KEY],"
                     + " or harmonise --file LEADSHEET [--wav FILE] [--midi FILE]",
-            "show CHORD, SCALE, NOTES or PROGRESSION [in KEY]",
+            "show CHORD, SCALE, NOTES or PROGRESSION [in KEY] [staff --svg OUT [--over]]",
             "name NOTES [in KEY]",
             "numeral NUMERAL, NUMBER or CHORD [in KEY]",
             "borrow [MODE or CHORD] [in KEY]",
@@ -28,7 +28,7 @@ class UsageTest {
             "recolour PROGRESSION [in KEY] [under MELODY] [with IDIOM [at NUMBER]] [more or bold] [loop or open],"
                     + " or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
             "voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with bass] [under tune] [drop 2]"
-                    + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE]",
+                    + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [staff --svg OUT [--over]]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
@@ -58,6 +58,8 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE --html OUT [--trust]",
+            "sheet chords or scales [in KEY] --html OUT [--over]",
+            "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
             "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
             "quit");
 

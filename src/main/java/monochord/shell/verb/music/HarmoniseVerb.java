@@ -110,13 +110,14 @@ final class HarmoniseVerb implements Verb {
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
         LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
-        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(() -> keyOf(sheet));
-        return answer(sheet.melody(), key, metre(sentence, sheet.melody()), Tune.remarks(sheet), sitting);
+        Melody melody = Tune.melody(sheet, sentence);
+        Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(() -> keyOf(melody, sheet));
+        return answer(melody, key, metre(sentence, melody), Tune.remarks(sheet), sitting);
     }
 
     /** What the signature of a sheet leaves open is heard from the tune. */
-    private static Key keyOf(LeadSheet sheet) {
-        Key heard = KeyFinding.of(sheet.melody(), Counts.KEYS).key();
+    private static Key keyOf(Melody melody, LeadSheet sheet) {
+        Key heard = KeyFinding.of(melody, Counts.KEYS).key();
         return heard.signature() == sheet.key().signature() ? heard : sheet.key();
     }
 

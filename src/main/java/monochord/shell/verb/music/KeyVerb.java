@@ -94,7 +94,7 @@ final class KeyVerb implements Verb {
     private static Answer ofFile(Sentence sentence, Sitting sitting) {
         try {
             LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
-            return answer(Optional.of(sheet.melody()), Optional.of(sheet.progression()), Tune.remarks(sheet), sitting);
+            return answer(sheet.tune(), Optional.of(sheet.progression()), Tune.remarks(sheet), sitting);
         } catch (SheetFault fault) {
             return Statement.failed(fault.phrase());
         }

@@ -90,8 +90,8 @@ final class RecolourVerb implements Verb {
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
         LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
-        Melody melody = melody(sentence).orElse(sheet.melody());
-        return answer(sheet.progression(), Optional.of(melody), Tune.remarks(sheet), sentence, sitting);
+        Optional<Melody> melody = melody(sentence).or(sheet::tune);
+        return answer(sheet.progression(), melody, Tune.remarks(sheet), sentence, sitting);
     }
 
     private static Answer answer(

@@ -12,13 +12,17 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.paper.StaffFile;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.music.MusicAnswer;
+import monochord.view.staff.MusicOnStaff;
 
-/** Spells music and draws it on a keyboard. */
+/** Spells music and draws it on a keyboard, or on a staff for a file. */
 final class ShowVerb implements Verb {
+    private static final String ON_A_STAFF = "show F C G Ab in C staff --svg loop.svg";
+
     @Override
     public String word() {
         return "show";
@@ -27,8 +31,11 @@ final class ShowVerb implements Verb {
     @Override
     public Usage usage() {
         return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("spell it and draw it on a keyboard"))
-                .form(takes(Value.CHORD, Value.SCALE, Value.NOTES, Value.PROGRESSION), may(clause("in", Value.KEY)))
-                .examples("show Abmaj7", "show E harmonic minor", "show IV I V bVI V I in D");
+                .form(
+                        takes(Value.CHORD, Value.SCALE, Value.NOTES, Value.PROGRESSION),
+                        may(clause("in", Value.KEY)),
+                        StaffFile.form())
+                .examples("show Abmaj7", "show E harmonic minor", "show IV I V bVI V I in D", ON_A_STAFF);
     }
 
     @Override
@@ -36,6 +43,7 @@ final class ShowVerb implements Verb {
         Key key = SentenceKey.of(sentence, sitting);
         Music music = sentence.body().read(text -> MusicText.read(text, key));
         sitting.stage().remember(music);
-        return MusicAnswer.of(music, key);
+        return StaffFile.asked(sentence, sitting, () -> MusicOnStaff.of(music, key), ON_A_STAFF)
+                .orElseGet(() -> MusicAnswer.of(music, key));
     }
 }

@@ -38,7 +38,7 @@ record Tune(Melody melody, Optional<Progression> progression, List<Phrase> remar
         LeadSheet sheet = sheet(sentence.option(FILE).orElseThrow(), sitting);
         Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElse(sheet.key());
         Progression progression = chords(sentence, over, key).orElse(sheet.progression());
-        return new Tune(sheet.melody(), Optional.of(progression), remarks(sheet));
+        return new Tune(melody(sheet, sentence), Optional.of(progression), remarks(sheet));
     }
 
     private static Optional<Progression> chords(Sentence sentence, String over, Key key) {
@@ -49,9 +49,19 @@ record Tune(Melody melody, Optional<Progression> progression, List<Phrase> remar
         return LeadSheetFile.read(file.read(sitting.outside()::file), file.text());
     }
 
+    /** @throws SheetFault if the file that the sentence names holds chords alone */
+    static Melody melody(LeadSheet sheet, Sentence sentence) throws SheetFault {
+        Phrase name = Phrase.typed(sentence.option(FILE).orElseThrow().text());
+        return sheet.tune().orElseThrow(() -> new SheetFault(Phrase.of("{0}: chords stand in it, and no tune", name)));
+    }
+
     static List<Phrase> remarks(LeadSheet sheet) {
-        Phrase title = sheet.title().isEmpty() ? Phrase.of("a tune") : Phrase.typed(sheet.title());
+        Phrase title = sheet.title().isEmpty() ? nameless(sheet) : Phrase.typed(sheet.title());
         return Stream.concat(Stream.of(Phrase.sentence("{0}, in {1}.", title, sheet.key())), sheet.remarks().stream())
                 .toList();
+    }
+
+    private static Phrase nameless(LeadSheet sheet) {
+        return sheet.tune().isPresent() ? Phrase.of("a tune") : Phrase.of("a chart");
     }
 }

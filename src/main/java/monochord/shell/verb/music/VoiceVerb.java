@@ -35,6 +35,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Take;
+import monochord.shell.verb.paper.StaffFile;
 import monochord.shell.verb.sounding.Recording;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -42,9 +43,11 @@ import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.music.VoiceAnswer;
+import monochord.view.staff.MusicOnStaff;
 
 /** Finds the voicing of a progression that moves best under two hands. */
 final class VoiceVerb implements Verb {
+    private static final String ON_STAVES = "voice IV I V bVI V I in C spread staff --svg hands.svg";
     private static final String EXAMPLE = "voice IV I V bVI V I in C spread";
     /** Another way to write {@code drop 2}, read and not shown. */
     private static final String JOINED = "drop-2";
@@ -108,12 +111,14 @@ final class VoiceVerb implements Verb {
                         may(clause("reach", Value.WHITE_KEYS)),
                         may(clause("melody", Value.TUNE)))
                 .form(Recording.form())
+                .form(StaffFile.form())
                 .form(unsaid(alone(JOINED), option("keys")))
                 .examples(
                         EXAMPLE,
                         "voice Dm7 G7alt Cmaj7 in C with bass",
                         "voice F C Gsus4 Abmaj7 Gsus4 C in C spread reach 10",
-                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys");
+                        "voice Dm7 G7 C in C melody A4:2 B4:2 G4:2 --keys",
+                        ON_STAVES);
     }
 
     @Override
@@ -123,6 +128,14 @@ final class VoiceVerb implements Verb {
         VoicingTask task = task(sentence, progression);
         List<VoicedProgression> ways = search(sentence, task);
         remember(ways.get(0), progression, sitting);
+        Optional<Answer> onStaves = StaffFile.asked(
+                sentence,
+                sitting,
+                () -> MusicOnStaff.voiced(progression, ways.get(0).voicings()),
+                ON_STAVES);
+        if (onStaves.isPresent()) {
+            return onStaves.get();
+        }
         return Recording.besides(new VoiceAnswer(ways, sentence.has("keys")), sentence, sitting);
     }
 
