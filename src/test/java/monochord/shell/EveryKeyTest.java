@@ -125,6 +125,9 @@ class EveryKeyTest {
             "stop",
             "sheet chords",
             "chart IV I V bVI",
+            "song",
+            "change 1",
+            "undo",
             "quit",
             "4 1 5 b6",
             "\u266d\u266fé漢 \uD83C\uDFB9");

@@ -14,7 +14,7 @@ import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Look;
-import monochord.view.web.Section;
+import monochord.view.web.PageSection;
 import monochord.view.web.Sound;
 import monochord.view.web.WebPage;
 
@@ -38,7 +38,7 @@ public record Publication(WebPage page, int recordings, int leftOut) {
         Notebook notebook = replayed.written();
         String title = notebook.title().orElse("");
         Optional<Notebook.Part> titling = titling(notebook, title);
-        List<Section> sections = new ArrayList<>();
+        List<PageSection> sections = new ArrayList<>();
         Iterator<ReplayTurn> turns = replayed.turns().iterator();
         for (Notebook.Part part : notebook.parts()) {
             if (part instanceof Notebook.Console console) {
@@ -75,24 +75,24 @@ public record Publication(WebPage page, int recordings, int leftOut) {
         return below;
     }
 
-    private static void words(List<Block> blocks, List<Section> sections) {
+    private static void words(List<Block> blocks, List<PageSection> sections) {
         if (!blocks.isEmpty()) {
-            sections.add(new Section.Words(blocks));
+            sections.add(new PageSection.Words(blocks));
         }
     }
 
-    private static Section exchange(ReplayTurn turn, Recordings recordings) throws IOException {
+    private static PageSection exchange(ReplayTurn turn, Recordings recordings) throws IOException {
         Exchange written = turn.written();
         Look look = PAGE.naming(turn.naming());
         if (turn.isSkipped()) {
             StyledText kept = StyledText.of(written.answer());
-            return new Section.Exchange(written.typed(), kept, List.of(), Optional.empty(), look.reader());
+            return new PageSection.Exchange(written.typed(), kept, List.of(), Optional.empty(), look.reader());
         }
         Answer answer = turn.answer().noted().orElse(turn.answer());
         Optional<Sound> sound = turn.heard().isEmpty()
                 ? Optional.empty()
                 : recordings.of(turn.heard().get(), name(written));
-        return new Section.Exchange(written.typed(), answer.text(look), answer.drawings(), sound, look.reader());
+        return new PageSection.Exchange(written.typed(), answer.text(look), answer.drawings(), sound, look.reader());
     }
 
     private static Phrase name(Exchange written) {

@@ -20,7 +20,7 @@ import monochord.text.Reader;
  * @param title the first heading, and the name of the window
  * @param reader whose language the words around the sections are in
  */
-public record WebPage(Phrase title, List<Section> sections, Reader reader) {
+public record WebPage(Phrase title, List<PageSection> sections, Reader reader) {
     /** Stands near the beginning of each page, so that it can be told from a file of somebody else's. */
     public static final String MARK = "content=\"Monochord\"";
 
@@ -84,16 +84,16 @@ public record WebPage(Phrase title, List<Section> sections, Reader reader) {
     private Html.Element body() {
         Html.Element main = Html.element("main").holding(Html.element("h1").holding(words(title)));
         boolean sounds = sections.stream()
-                .anyMatch(section ->
-                        section instanceof Section.Exchange one && one.sound().isPresent());
+                .anyMatch(section -> section instanceof PageSection.Exchange one
+                        && one.sound().isPresent());
         if (sounds) {
             main = main.holding(Html.element("p").with("class", "aside").holding(words(CAUTION)));
         }
         int number = 0;
-        for (Section section : sections) {
-            main = section instanceof Section.Words words
+        for (PageSection section : sections) {
+            main = section instanceof PageSection.Words words
                     ? main.holding(Prose.of(words.blocks()))
-                    : main.holding(WebExchange.of((Section.Exchange) section, ++number));
+                    : main.holding(WebExchange.of((PageSection.Exchange) section, ++number));
         }
         return Html.element("body").holding(main);
     }

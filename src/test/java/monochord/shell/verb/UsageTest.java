@@ -29,7 +29,11 @@ class UsageTest {
                     + " or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
             "voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with bass] [under tune] [drop 2]"
                     + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [staff --svg OUT [--over]]",
-            "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET]",
+            "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET],"
+                    + " or transpose MELODY to sing RANGE, or for VOICE [with INSTRUMENT]",
+            "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--over]",
+            "change PLACE to CHORDS [because TEXT], or change NUMBER",
+            "undo",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
             "tempo [BPM] [--keep]",
@@ -87,7 +91,8 @@ class UsageTest {
         assertEquals(Set.of("wav", "midi"), usage("play").options());
         assertTrue(usage("compare").smallWords().containsAll(Set.of("vs", "versus")));
         assertEquals(
-                Set.of("in", "from", "to", "for", "capo"), usage("transpose").smallWords());
+                Set.of("in", "from", "to", "for", "capo", "sing", "with"),
+                usage("transpose").smallWords());
         assertEquals(Set.of("seed", "answer", "wav", "midi"), usage("ask").options());
         assertEquals(Set.of(), usage("quit").smallWords());
         assertEquals(

@@ -46,19 +46,19 @@ class WebPageTest {
         return Drawing.of(Phrase.of("{0}", chord), Roles.close(chord));
     }
 
-    private static WebPage page(Section... sections) {
+    private static WebPage page(PageSection... sections) {
         return new WebPage(Phrase.of("The Thursday class"), List.of(sections), Reader.ENGLISH);
     }
 
     private static WebPage hostile() {
         return new WebPage(
                 Phrase.typed(HOSTILE),
-                List.of(new Section.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)),
+                List.of(new PageSection.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)),
                 Reader.ENGLISH);
     }
 
-    private static Section shown(String typed, String answer, Drawing... drawings) {
-        return new Section.Exchange(
+    private static PageSection shown(String typed, String answer, Drawing... drawings) {
+        return new PageSection.Exchange(
                 List.of(typed),
                 StyledText.of(answer, Style.STRONG),
                 List.of(drawings),
@@ -68,7 +68,8 @@ class WebPageTest {
 
     @Test
     void whatWasTypedAndWhatCameBackStandInIt() {
-        String written = page(new Section.Words(List.of(paragraph("Tonight: one chord."))), shown("show Ab", "A♭ C E♭"))
+        String written = page(
+                        new PageSection.Words(List.of(paragraph("Tonight: one chord."))), shown("show Ab", "A♭ C E♭"))
                 .write();
 
         assertTrue(written.contains("<h1>The Thursday class</h1><p>Tonight: one chord.</p>"), written);
@@ -89,7 +90,7 @@ class WebPageTest {
     @DisplayName("a picture names its notes as the answer beside it does")
     void namesNotesAsItsReader() {
         Reader german = Reader.of(Signs.MUSIC.with(NoteNaming.GERMAN));
-        Section bFlat = new Section.Exchange(
+        PageSection bFlat = new PageSection.Exchange(
                 List.of("show B"), StyledText.of("B D F"), List.of(drawing("Bb")), Optional.empty(), german);
         String written = page(bFlat).write();
 
@@ -102,7 +103,7 @@ class WebPageTest {
     void speaksTheLanguageOfItsReader() {
         Reader reader = new Reader(Signs.MUSIC, new MadeUpLanguage());
         Sound sound = new Sound(Phrase.of("what is played here"), "audio/mpeg", 4, new byte[] {1, 2, 3});
-        Section heard = new Section.Exchange(
+        PageSection heard = new PageSection.Exchange(
                 List.of(""), StyledText.of("C"), List.of(drawing("C")), Optional.of(sound), reader);
         String written = new WebPage(Phrase.of("A sitting"), List.of(heard), reader).write();
 
@@ -139,7 +140,7 @@ class WebPageTest {
     @Test
     void theLoudnessIsSpokenOfWhereSomethingSounds() {
         Sound sound = new Sound(Phrase.typed("C"), "audio/mpeg", 4, new byte[] {1, 2, 3});
-        Section heard = new Section.Exchange(
+        PageSection heard = new PageSection.Exchange(
                 List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound), Reader.ENGLISH);
 
         assertTrue(page(heard).write().contains("Start with the volume low"));
@@ -153,7 +154,7 @@ class WebPageTest {
         Path good = Files.writeString(
                 folder.resolve("good.html"),
                 page(
-                                new Section.Words(List.of(paragraph("Tonight: one chord."))),
+                                new PageSection.Words(List.of(paragraph("Tonight: one chord."))),
                                 shown("show Abmaj7", "A♭maj7  A♭ C E♭ G ".repeat(8), drawing("Abmaj7"), drawing("F")))
                         .write());
         Path hostile =

@@ -8,9 +8,9 @@ import monochord.text.StyledText;
 import monochord.view.keyboard.Drawing;
 
 /** What a page is made of, in order. */
-public sealed interface Section {
+public sealed interface PageSection {
     /** The person's own words. */
-    record Words(List<Block> blocks) implements Section {
+    record Words(List<Block> blocks) implements PageSection {
         public Words {
             blocks = List.copyOf(blocks);
         }
@@ -26,7 +26,7 @@ public sealed interface Section {
      * @param reader whose words and note names the answer is in, and the pictures are to be in
      */
     record Exchange(List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound, Reader reader)
-            implements Section {
+            implements PageSection {
         public Exchange {
             typed = List.copyOf(typed);
             drawings = List.copyOf(drawings);
