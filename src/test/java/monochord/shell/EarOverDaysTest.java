@@ -86,14 +86,14 @@ class EarOverDaysTest {
 
     @Test
     void aLessonsQuestionSoundsAndWaitsWhileAnotherIsHeard() {
-        String[] lines = new String[30];
+        String[] lines = new String[16];
         Arrays.fill(lines, "");
         lines[0] = "learn 1.10";
-        lines[20] = "m9";
-        lines[21] = "m9";
-        lines[22] = "";
-        lines[23] = "hear quality";
-        lines[24] = "skip";
+        lines[6] = "m9";
+        lines[7] = "m9";
+        lines[8] = "";
+        lines[9] = "hear quality";
+        lines[10] = "skip";
         List<String> said = sitting(0, lines);
         assertTrue(said.contains(LISTEN), said.toString());
         assertTrue(ear.notes.contains(2) && ear.notes.contains(4), ear.notes.toString());

@@ -117,7 +117,8 @@ class EverydayTest {
         try (Typist typist = Typist.newcomer(80, 24, home)) {
             typist.types("learn 1.1");
             assertEquals(LESSON, typist.types("huh?"));
-            assertEquals("Questions in words are beyond me. " + LESSON, typist.types("whats a half step"));
+            assertTrue(typist.types("whats a half step").startsWith("A half step leads to the very next key"));
+            assertEquals("Questions in words are beyond me. " + LESSON, typist.types("whats the weather like"));
             assertTrue(typist.types("ok").startsWith("Walk up"));
             String question = typist.types("next");
             assertTrue(question.startsWith("Walk up one octave of C major."), question);

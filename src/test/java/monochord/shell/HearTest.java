@@ -121,7 +121,7 @@ class HearTest {
         int notes = last().size();
         String first = says("major");
         assertEquals(
-                "Counted from the bottom, its note 2 lies lower than yours. Listen again.\nTry again, or: hint, why, tell.",
+                "Nearly. Counted from the bottom, its note 2 lies lower than yours. Listen again.\nTry again, or: hint, why, tell.",
                 first);
         assertEquals(notes, last().size());
         String verdict = says("major");

@@ -21,6 +21,7 @@ import monochord.text.Style;
 import monochord.text.naming.AsTyped;
 import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.ForClass;
@@ -43,6 +44,9 @@ public final class ClassTeaching {
 
     /** One name or two before a colon. */
     private static final Pattern NAMED = Pattern.compile("([\\p{L}][\\p{L}.'’-]*(?: [\\p{L}][\\p{L}.'’-]*)?) *: *(.+)");
+
+    private static final Pattern SAID_BEFORE_AN_ANSWER =
+            Pattern.compile("(?i)(?:the )?answer|(?:left|right)(?: hand)?");
 
     private final RoomLesson room;
     private boolean isNewPage;
@@ -71,18 +75,31 @@ public final class ClassTeaching {
         return namesKey(line) ? Optional.empty() : room.question().map(question -> called(line, question, naming));
     }
 
-    /** A line that is an answer as it stands names nobody. */
+    /** What stands before a colon is a name, unless it is music or a subject said again: {@code E minor: E F#}. */
     private static RoomLesson.Called called(String line, Question question, NoteNaming naming) {
-        JudgedAnswer whole = JudgedAnswer.of(line, question, naming);
+        Matcher named = named(line);
+        return named.matches()
+                ? new RoomLesson.Called(named.group(1), JudgedAnswer.of(named.group(2), question, naming))
+                : new RoomLesson.Called("", JudgedAnswer.of(line, question, naming));
+    }
+
+    private static Matcher named(String line) {
         Matcher named = NAMED.matcher(line.strip());
-        return whole.isRead() || !named.matches()
-                ? new RoomLesson.Called("", whole)
-                : new RoomLesson.Called(named.group(1), JudgedAnswer.of(named.group(2), question, naming));
+        return named.matches() && isMusic(named.group(1)) ? NAMED.matcher("") : named;
+    }
+
+    private static boolean isMusic(String text) {
+        try {
+            MusicText.read(text, Key.parse("C"));
+            return true;
+        } catch (Unreadable name) {
+            return SAID_BEFORE_AN_ANSWER.matcher(text).matches();
+        }
     }
 
     /** A line as a notebook keeps it, without a pupil's name. */
     public String nameless(String line) {
-        Matcher named = NAMED.matcher(line.strip());
+        Matcher named = named(line);
         return named.matches() && !namesKey(line) ? named.group(2) : line;
     }
 

@@ -61,6 +61,7 @@ public final class Teaching {
         underWay = other.underWay;
         lesson = other.lesson;
         room = other.room;
+        askedIn = other.askedIn;
     }
 
     public Course course() {

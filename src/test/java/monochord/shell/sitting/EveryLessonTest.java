@@ -17,6 +17,7 @@ import monochord.course.Course;
 import monochord.course.OpenQuestion;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Grade;
+import monochord.practice.Mistake;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
 import monochord.shell.ear.Ear;
@@ -159,12 +160,15 @@ class EveryLessonTest {
     @MethodSource("lessons")
     void whoAnswersWrongAndSkipsGetsThrough(LibraryEntry lesson) {
         inFourKeys(lesson, (question, walk) -> {
-            question.mistakes().forEach(mistake -> {
+            for (Mistake mistake : question.mistakes()) {
+                if (!walk.sitting.question().isOpen()) {
+                    break; // By ear the second is told and closes the question.
+                }
                 Answer answer = walk.sitting.teaching().answer(mistake.answer());
                 assertEquals(Answer.NO, answer.status(), () -> question + ", " + mistake + ": " + shown(answer));
                 shown(answer);
-            });
-            return walk.sitting.question().isTried()
+            }
+            return walk.sitting.question().isTried() || !walk.sitting.question().isOpen()
                     ? walk.sitting.teaching().goOn()
                     : walk.sitting.teaching().tell();
         });
