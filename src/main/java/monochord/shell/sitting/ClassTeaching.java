@@ -85,10 +85,14 @@ public final class ClassTeaching {
 
     private static Matcher named(String line) {
         Matcher named = NAMED.matcher(line.strip());
-        return named.matches() && isMusic(named.group(1)) ? NAMED.matcher("") : named;
+        return named.matches() && isNoName(named.group(1)) ? NAMED.matcher("") : named;
     }
 
-    private static boolean isMusic(String text) {
+    /** {@code E minor}; what is one word and could be a chord is a name all the same, such as Bo. */
+    private static boolean isNoName(String text) {
+        if (text.length() > 1 && text.indexOf(' ') < 0) {
+            return SAID_BEFORE_AN_ANSWER.matcher(text).matches();
+        }
         try {
             MusicText.read(text, Key.parse("C"));
             return true;

@@ -60,9 +60,14 @@ public final class Hearing {
                 : Phrase.sentence("Listen: first yours, then what it was. hear plays the latter again.");
     }
 
-    /** Plays the question once more. */
+    /**
+     * Plays the question once more.
+     *
+     * @return why nothing sounds, if nothing does
+     */
     static Phrase again(Optional<Excerpt> asked, Ear ear) {
-        return asked.map(excerpt -> play(excerpt, ear)).orElse(Phrase.NOTHING);
+        Phrase remark = asked.map(excerpt -> play(excerpt, ear)).orElse(Phrase.NOTHING);
+        return ear.silence().isPresent() ? remark : Phrase.NOTHING;
     }
 
     private static Phrase play(Excerpt excerpt, Ear ear) {
