@@ -14,8 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Ten songs long in the public domain, their tunes from memory of old prints; the ends of each tune in its new key are
- * counted by hand. Which key is best: common practice, no source.
+ * Ten songs long in the public domain, their tunes from memory of old prints. The three keys of each were worked out a second
+ * time apart from this program, by a script that knows key numbers and the order alone (notes outside, how far, off the
+ * middle, signs over three, distance). That this order is a good one: common practice, no source.
  */
 class SingersKeysTest {
     private static List<SingersKey> keys(String tune, String key, String range, String... players) {
