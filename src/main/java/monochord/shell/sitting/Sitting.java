@@ -164,7 +164,7 @@ public final class Sitting {
         boolean kept = settings.keep(NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
         boolean asked =
-                teaching.firstStart().filter(FirstQuestions::asksForNames).isPresent();
+                teaching.firstStart().questions().filter(FirstQuestions::asksForNames).isPresent();
         return asked ? Answers.of(called, teaching.goOn()) : called;
     }
 
