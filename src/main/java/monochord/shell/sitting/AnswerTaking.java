@@ -32,7 +32,8 @@ record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
     Answer take(JudgedAnswer judged) {
         Question taken = question().question();
-        question().take(judged.text().english(), judged.verdict())
+        question()
+                .take(judged.text().english(), judged.verdict())
                 .filter(attempt -> !silence().spares(taken))
                 .ifPresent(sitting.study()::keep);
         return sitting.study().withNotices(said(judged));
@@ -41,7 +42,9 @@ record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
     private Answer said(JudgedAnswer judged) {
         Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), List.of());
         if (underWay.firstStart().isPresent() && judged.isRead()) {
-            return Answers.of(plain, teaching.firstStart().follow(underWay.firstStart().get().judged(judged.verdict())));
+            return Answers.of(
+                    plain,
+                    teaching.firstStart().follow(underWay.firstStart().get().judged(judged.verdict())));
         }
         if (!judged.verdict().grade().isRight()) {
             return judged.question().isByEar() && judged.isRead()
@@ -49,7 +52,9 @@ record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
                     : new VerdictAnswer(judged.question(), judged.verdict(), List.of(tryAgain()));
         }
         underWay.note(question().wasRightAtOnce());
-        return underWay.isNamedQuestionAlone() ? plain : Answers.of(plain, teaching.next().advance());
+        return underWay.isNamedQuestionAlone()
+                ? plain
+                : Answers.of(plain, teaching.next().advance());
     }
 
     /** What can be done after a wrong answer, or one that could not be read. */
@@ -73,7 +78,8 @@ record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
                         sitting.stage().ear());
         underWay.note(false);
         question().toldByEar();
-        return new VerdictAnswer(judged.question(), judged.verdict(), lines(both, teaching.mode().row()));
+        return new VerdictAnswer(
+                judged.question(), judged.verdict(), lines(both, teaching.mode().row()));
     }
 
     private Phrase heard(Optional<Excerpt> excerpt) {
@@ -98,7 +104,8 @@ record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
         return Answers.of(
                 way,
                 underWay.firstStart().isPresent()
-                        ? teaching.firstStart().follow(underWay.firstStart().get().pass())
+                        ? teaching.firstStart()
+                                .follow(underWay.firstStart().get().pass())
                         : sitting.stage().breaks().before(teaching.next()::advance));
     }
 }

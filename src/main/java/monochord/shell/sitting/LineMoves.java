@@ -96,8 +96,8 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
     Optional<Answer> skip() {
         return switch (teaching.mode()) {
             case NAMES, FIRST_QUESTION ->
-                Optional.of(
-                        teaching.firstStart().follow(underWay.firstStart().orElseThrow().found()));
+                Optional.of(teaching.firstStart()
+                        .follow(underWay.firstStart().orElseThrow().found()));
             case QUESTION -> Optional.of(leaveQuestion());
             case ANSWERED ->
                 Optional.of(Answers.of(

@@ -36,6 +36,7 @@ public record RunTeaching(Teaching teaching, Sitting sitting) {
         QuestionRun run = teaching.day().begin(seed);
         Phrase head = teaching.day().head(run);
         teaching.begin(run);
-        return sitting.study().withNotices(Answers.of(Statement.of(head), teaching.next().advance()));
+        return sitting.study()
+                .withNotices(Answers.of(Statement.of(head), teaching.next().advance()));
     }
 }

@@ -57,8 +57,9 @@ final class PractiseVerb implements Verb {
         List<Key> keys = sentence.clause("in")
                 .map(part -> part.read(text -> keys(text, sitting)))
                 .orElseGet(() -> new Level(sitting.study().knowledge()).keys(skill));
-        Answer first =
-                sitting.teaching().runs().practise(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
+        Answer first = sitting.teaching()
+                .runs()
+                .practise(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
         return Answers.of(head(skill, keys), first);
     }
 
