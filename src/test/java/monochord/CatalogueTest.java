@@ -83,7 +83,9 @@ class CatalogueTest {
     @Test
     @DisplayName("every template is a literal, so that the sources are the catalogue")
     void everyTemplateIsALiteral() {
-        assertTrue(CATALOGUE.templates().size() > 2000, () -> "only " + CATALOGUE.templates().size() + " templates seen");
+        assertTrue(
+                CATALOGUE.templates().size() > 2000,
+                () -> "only " + CATALOGUE.templates().size() + " templates seen");
         assertEquals(List.of(), CATALOGUE.faults());
     }
 

@@ -102,7 +102,8 @@ class SizesTest {
     void noFileIsLong() throws IOException {
         Set<String> tooLong = new TreeSet<>();
         try (Stream<Path> found = Files.walk(Path.of("src"))) {
-            for (Path file : found.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    found.filter(path -> path.toString().endsWith(".java")).toList()) {
                 if (lines(file) > (file.startsWith(Path.of("src", "test")) ? 350 : 300)) {
                     tooLong.add(file.getFileName().toString());
                 }

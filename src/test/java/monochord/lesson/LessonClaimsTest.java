@@ -285,7 +285,8 @@ class LessonClaimsTest {
     @Test
     @DisplayName("6.3: ♭II to V leaps six half steps in the bass, ♭II6 to V goes up by a step")
     void whyAChordIsTurnedOver() throws IOException {
-        LessonText.says("6.3", "From ♭II to V the roots lie six half steps apart. Over its third, ♭II goes to V by a step.");
+        LessonText.says(
+                "6.3", "From ♭II to V the roots lie six half steps apart. Over its third, ♭II goes to V by a step.");
         for (Key key : Key.majorKeys()) {
             int five = degree("5", key).pitchClass();
             assertEquals(6, Math.floorMod(five - chord("bII", key).bass().pitchClass(), 12));

@@ -90,8 +90,7 @@ final class LoweredDegree implements Skill {
                 NOT_LOWERED,
                 plain,
                 () -> Phrase.sentence(
-                                "{0} is the {1} as the major scale has it.",
-                                plain, MusicWords.ordinal(degree.number()))
+                                "{0} is the {1} as the major scale has it.", plain, MusicWords.ordinal(degree.number()))
                         .then(
                                 isLowered(degree)
                                         ? Phrase.sentence("Take it a half step down, same letter.")
@@ -108,8 +107,7 @@ final class LoweredDegree implements Skill {
                                 : Phrase.sentence("That is the bare letter raised."))
                         .then(Phrase.sentence(
                                 "In the key the {0} is {1}; start from there.",
-                                MusicWords.ordinal(degree.number()),
-                                plain)));
+                                MusicWords.ordinal(degree.number()), plain)));
     }
 
     private static ModelledError<NoteName> otherWay(Degree degree, Key key) {

@@ -13,7 +13,6 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
 import monochord.lesson.Part.Ask;
 import monochord.practice.Giveaway;
 import monochord.practice.Question;
@@ -135,7 +134,8 @@ class CourseQuestionsTest {
         OurLessons.BY_NUMBER.forEach((number, lesson) -> last.put(OurLessons.book(number), lesson));
         assertEquals(7, last.size());
         last.values().forEach(lesson -> {
-            List<String> said = OurLessons.paragraphs(lesson, Key.parse("Db"), lesson.parts().size());
+            List<String> said = OurLessons.paragraphs(
+                    lesson, Key.parse("Db"), lesson.parts().size());
             int heading = said.lastIndexOf("What you can do now");
             assertEquals(said.size() - 3, heading, lesson.slug());
             String can = said.get(heading + 1);

@@ -44,7 +44,8 @@ final class OurLessons {
 
     /** All that is said in C major. */
     static String said(Lesson lesson) {
-        return String.join(" ", paragraphs(lesson, Key.parse("C"), lesson.parts().size()));
+        return String.join(
+                " ", paragraphs(lesson, Key.parse("C"), lesson.parts().size()));
     }
 
     /** The paragraphs before a part. */

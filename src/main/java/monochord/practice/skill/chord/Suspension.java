@@ -82,8 +82,7 @@ public final class Suspension implements Skill {
         errors.add(
                 Misconception.THIRD_KEPT,
                 both,
-                () -> Phrase.sentence(
-                                "The {0} is there, and so is the third, {1}: it has to go.", name(chord), kept)
+                () -> Phrase.sentence("The {0} is there, and so is the third, {1}: it has to go.", name(chord), kept)
                         .then(replaced(chord)));
         errors.add(
                 Misconception.THIRD_KEPT,

@@ -159,7 +159,8 @@ public final class TransposingChords implements Skill {
     private static ModelledError<List<Chord>> bareLetters(Row row) {
         return new ModelledError<>(
                 LETTERS_ONLY,
-                row.each(chord -> new Chord(DiatonicTriads.bare(chord.plus(row.up()).root()), chord.kind())),
+                row.each(chord ->
+                        new Chord(DiatonicTriads.bare(chord.plus(row.up()).root()), chord.kind())),
                 () -> Phrase.sentence(
                         "The letters are right; the accidentals of {0} are missing. Every root moves the whole distance, {1} up.",
                         row.to, Phrase.one(row.up())));
