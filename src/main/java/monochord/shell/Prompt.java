@@ -145,7 +145,7 @@ final class Prompt {
     private void greet(Terminal terminal, Consumer<String> show) {
         Answer greeting = greeting();
         show.accept(rendered(greeting, terminal));
-        if (sitting.teaching().firstStart().isPresent()) {
+        if (sitting.teaching().firstStart().questions().isPresent()) {
             sitting.journal().open(COMMAND, greeting);
         }
     }
