@@ -48,7 +48,8 @@ final class Parts {
 
     /** Removes the parts of that place whose writers have ended. */
     static void sweep(Path place) {
-        try (DirectoryStream<Path> beside = Files.newDirectoryStream(place.getParent(), entry -> isLeft(entry, place))) {
+        try (DirectoryStream<Path> beside =
+                Files.newDirectoryStream(place.getParent(), entry -> isLeft(entry, place))) {
             beside.forEach(Parts::remove);
         } catch (IOException unlisted) {
             // A folder that may be written but not listed keeps them.
@@ -62,7 +63,9 @@ final class Parts {
         return name.startsWith(start(place))
                 && writer.find()
                 && process(writer.group(1)).isEmpty()
-                && Files.getLastModifiedTime(entry).toInstant().isBefore(Instant.now().minus(LONG_AGO));
+                && Files.getLastModifiedTime(entry)
+                        .toInstant()
+                        .isBefore(Instant.now().minus(LONG_AGO));
     }
 
     private static Optional<ProcessHandle> process(String number) {

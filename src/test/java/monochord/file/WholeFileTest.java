@@ -127,7 +127,6 @@ class WholeFileTest {
             Files.setLastModifiedTime(old, FileTime.from(Instant.now().minus(Duration.ofDays(1))));
         }
         write(folder.resolve("tune.mid"));
-        assertEquals(
-                List.of(other.getFileName().toString(), young.getFileName().toString(), "tune.mid"), names());
+        assertEquals(List.of(other.getFileName().toString(), young.getFileName().toString(), "tune.mid"), names());
     }
 }

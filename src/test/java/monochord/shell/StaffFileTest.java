@@ -64,7 +64,8 @@ class StaffFileTest {
                 run("play F C --midi loop.svg --wav loop.wav").message(3));
         assertEquals("mine", loop());
         assertFalse(Files.exists(folder.resolve("loop.wav")));
-        assertEquals("Written: loop.svg\n", run("play F C --midi loop.svg --over").result(0));
+        assertEquals(
+                "Written: loop.svg\n", run("play F C --midi loop.svg --over").result(0));
     }
 
     @Test

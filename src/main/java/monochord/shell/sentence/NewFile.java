@@ -63,8 +63,7 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
      * @param writing writes them and says what came of it: now, or after a yes
      * @throws Unreadable if two have one name
      */
-    public static Answer unlessThere(
-            List<Place> files, Sentence sentence, Sitting sitting, Supplier<Answer> writing) {
+    public static Answer unlessThere(List<Place> files, Sentence sentence, Sitting sitting, Supplier<Answer> writing) {
         if (files.stream().map(file -> file.path.normalize()).distinct().count() < files.size()) {
             throw Unreadable.because(
                     sentence.whole(), 0, "a sentence", "each file needs a name of its own", "--html song.html");

@@ -93,7 +93,8 @@ class UsageTest {
         assertEquals(
                 Set.of("in", "from", "to", "for", "capo", "sing", "with"),
                 usage("transpose").smallWords());
-        assertEquals(Set.of("seed", "answer", "wav", "midi", "over"), usage("ask").options());
+        assertEquals(
+                Set.of("seed", "answer", "wav", "midi", "over"), usage("ask").options());
         assertEquals(Set.of(), usage("quit").smallWords());
         assertEquals(
                 "Eb",

@@ -70,10 +70,7 @@ final class PublishVerb implements Verb {
         NewFile.Place page = new NewFile.Place(out.text(), out.read(sitting.outside()::file));
         NewFile.Place notebook = new NewFile.Place(name, file);
         return new Aside(NewFile.unlessThere(
-                List.of(page),
-                sentence,
-                sitting,
-                () -> publish(notebook, page, sentence.has(TRUST), sitting)));
+                List.of(page), sentence, sitting, () -> publish(notebook, page, sentence.has(TRUST), sitting)));
     }
 
     private static Answer publish(NewFile.Place notebook, NewFile.Place page, boolean saidYes, Sitting sitting) {
