@@ -89,6 +89,7 @@ class ForeignJavaTest {
         assertFalse(ran(), "that was once");
     }
 
+    @Thorough.Only
     @Test
     void scriptsSayTrust() throws IOException {
         desk.write("odd.md", NotebookDesk.notebook(planted()));
