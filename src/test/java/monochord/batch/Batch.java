@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.IntSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -105,7 +104,8 @@ final class Batch {
     // --- what percent signs stand for ----------------------------------------
 
     private String expand(String physical) {
-        return PERCENT.matcher(physical).replaceAll(found -> Matcher.quoteReplacement(meaning(found.group(), found.group(1))));
+        return PERCENT.matcher(physical)
+                .replaceAll(found -> Matcher.quoteReplacement(meaning(found.group(), found.group(1))));
     }
 
     private String meaning(String sign, String name) {
@@ -150,7 +150,8 @@ final class Batch {
     /** @return what {@code &&} and {@code ||} ask for */
     private int run(BatchNode node) {
         if (node instanceof BatchNode.Command command) {
-            return redirected(command.redirects(), () -> command(loop(command.text()).strip()));
+            return redirected(
+                    command.redirects(), () -> command(loop(command.text()).strip()));
         } else if (node instanceof BatchNode.Group group) {
             return redirected(group.redirects(), () -> all(group.nodes()));
         } else if (node instanceof BatchNode.Joined joined) {
@@ -224,7 +225,9 @@ final class Batch {
 
     private int choice(BatchNode.If choice) {
         boolean holds = holds(choice.condition()) != choice.isNot();
-        walked.add(line + (holds ? "+" : "-") + String.join(" ", choice.condition()).replaceAll("\".*?\"|\\d+", ""));
+        walked.add(line
+                + (holds ? "+" : "-")
+                + String.join(" ", choice.condition()).replaceAll("\".*?\"|\\d+", ""));
         if (holds) {
             return run(choice.then());
         }
@@ -237,9 +240,10 @@ final class Batch {
             case "defined" -> variables.containsKey(words.get(1));
             case "exist" -> house.exists(words.get(1));
             case "errorlevel" -> errorLevel >= Integer.parseInt(words.get(1));
-            default -> words.size() == 1
-                    ? words.get(0).split("==", 2)[0].equals(words.get(0).split("==", 2)[1])
-                    : Integer.parseInt(words.get(0)) < Integer.parseInt(words.get(2));
+            default ->
+                words.size() == 1
+                        ? words.get(0).split("==", 2)[0].equals(words.get(0).split("==", 2)[1])
+                        : Integer.parseInt(words.get(0)) < Integer.parseInt(words.get(2));
         };
     }
 

@@ -8,7 +8,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -120,7 +119,7 @@ final class WindowsHouse {
                 .toList();
     }
 
-    private static List<Path> files(Path folder, int depth) {
+    static List<Path> files(Path folder, int depth) {
         if (!Files.exists(folder)) {
             return List.of();
         }
@@ -194,7 +193,8 @@ final class WindowsHouse {
                 break;
             }
             int number = Integer.parseInt(which);
-            String[] all = row.replaceFirst("^[\\Q" + delimiters + "\\E]+", "").split("[\\Q" + delimiters + "\\E]+", -1);
+            String[] all =
+                    row.replaceFirst("^[\\Q" + delimiters + "\\E]+", "").split("[\\Q" + delimiters + "\\E]+", -1);
             words.add(number <= all.length ? all[number - 1] : "");
             rest = rest.substring(Math.min(rest.length(), all[0].length()));
         }
@@ -216,8 +216,8 @@ final class WindowsHouse {
                 case "rmdir" -> remove(path(words.get(words.size() - 1)));
                 case "del" -> delete(path(words.get(words.size() - 1)));
                 case "move" -> move(words.get(1), words.get(2));
-                case "findstr" -> findstr(words, handles.get(1));
-                case "xcopy" -> xcopy(words, handles.get(1));
+                case "findstr" -> Findstr.run(this, words, handles.get(1));
+                case "xcopy" -> Xcopy.run(this, words, handles.get(1));
                 case "ping" -> ping();
                 case "where" -> hasMaven ? 0 : 1;
                 default -> java(program, rest, handles);
@@ -266,45 +266,6 @@ final class WindowsHouse {
             return 1;
         }
         Files.move(path(from), target, StandardCopyOption.REPLACE_EXISTING);
-        return 0;
-    }
-
-    /** The options the launcher uses: {@code /b /e /l /r /c:}. */
-    private int findstr(List<String> words, Sink out) throws IOException {
-        String sought = words.stream().filter(word -> !word.matches("/[belr]")).findFirst().orElseThrow();
-        String text = sought.replaceFirst("^/c:", "");
-        String pattern = words.contains("/r") ? text : Pattern.quote(text);
-        String whole = (words.contains("/b") ? "" : ".*") + pattern + (words.contains("/e") ? "" : ".*");
-        int last = words.size() - 1;
-        if (!words.get(last).equals(sought) && !exists(words.get(last))) {
-            return 1;
-        }
-        String all = words.get(last).equals(sought) ? input : read(words.get(last));
-        List<String> found = all.lines().filter(row -> row.matches(whole)).toList();
-        found.forEach(row -> out.write(row + "\n"));
-        return found.isEmpty() ? 1 : 0;
-    }
-
-    /** Copies what is newer, with its time, and counts it; {@code /L} only counts. */
-    private int xcopy(List<String> words, Sink out) throws IOException {
-        Path from = path(words.get(0));
-        Path to = path(words.get(1));
-        int count = 0;
-        for (Path file : files(from, 99)) {
-            Path copy = to.resolve(Files.isDirectory(from) ? from.relativize(file).toString() : from.getFileName().toString());
-            boolean isNewer = !Files.exists(copy)
-                    || Files.getLastModifiedTime(file).toMillis()
-                            > Files.getLastModifiedTime(copy).toMillis();
-            if (isNewer || !words.contains("/D")) {
-                count++;
-                out.write(file + "\n");
-                if (!words.contains("/L")) {
-                    Files.createDirectories(copy.getParent());
-                    Files.copy(file, copy, StandardCopyOption.COPY_ATTRIBUTES);
-                }
-            }
-        }
-        out.write(count + " File(s)\n");
         return 0;
     }
 

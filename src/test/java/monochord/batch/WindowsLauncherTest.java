@@ -1,7 +1,6 @@
 package monochord.batch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,132 +8,20 @@ import java.io.IOException;
 import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Reads the launcher for Windows by the rules of its command line, with a Java and a Maven that only pretend. */
-class WindowsLauncherTest {
-    private static final String ROOT = WindowsHouse.ROOT;
-    private static final String TARGET = ROOT + "target";
-    private static final String JDK = "C:\\Program Files (x86)\\jdk 17";
-    private static final String BUILDING = "monochord: building, which happens once and may take a minute.\n";
-    private static final String CHANGED = "monochord: the sources have changed, building again.\n";
-    private static final String DAMAGED = "monochord: a file of the last build is missing or damaged, building again.\n";
-    private static final String WAITING = "monochord: another start is building, waiting.\n";
-    private static final String FAILED =
-            "monochord: the build failed; what Maven said is in \"" + TARGET + "\\build.log\".\n";
-    private static final String NEEDS = " Monochord needs a JDK 17 or newer: install one, or set JAVA_HOME to it.\n";
-
-    /** The one who started it, or its window, is killed. */
-    private static final class Killed extends RuntimeException {
-        private static final long serialVersionUID = 1;
-    }
-
-    private record Run(int status, String out, String err) {
-        /** What was said besides how far the build is. */
-        String said() {
-            return err.lines()
-                    .filter(line -> !line.startsWith("monochord: building: "))
-                    .map(line -> line + "\n")
-                    .reduce("", String::concat);
-        }
-    }
-
-    @TempDir
-    private Path base;
-
-    private final Set<String> walked = new TreeSet<>();
-    private WindowsHouse house;
-    private int houses;
-
-    @BeforeEach
-    void build() throws IOException {
-        house = new WindowsHouse(base.resolve("drive" + ++houses));
-        write(ROOT + "pom.xml", "<project/>");
-        write(ROOT + "src\\main\\java\\Tune.java", "class Tune {}");
-        jdk(JDK, "17.0.9");
-        house.environment().put("JAVA_HOME", JDK);
-    }
-
-    private void write(String file, String text) throws IOException {
-        Files.createDirectories(house.path(file).getParent());
-        Files.writeString(house.path(file), text);
-    }
-
-    private void jdk(String folder, String version) throws IOException {
-        write(folder + "\\bin\\java.exe", "");
-        write(folder + "\\bin\\javac.exe", "");
-        write(folder + "\\release", "IMPLEMENTOR=\"Nobody\"\nJAVA_VERSION=\"" + version + "\"\nJAVA_VERSION_DATE=\"2\"\n");
-    }
-
-    private void edit(String file) throws IOException {
-        Files.setLastModifiedTime(house.path(file), FileTime.from(Instant.now().plusSeconds(3600)));
-    }
-
-    private Run start() throws IOException {
-        StringBuilder out = new StringBuilder();
-        StringBuilder err = new StringBuilder();
-        int status = new Batch(house, Files.readAllLines(Path.of("monochord.cmd")), "show C", walked).run(out, err);
-        return new Run(status, out.toString(), err.toString());
-    }
-
-    private long builds() throws IOException {
-        return house.exists(ROOT + "builds") ? house.read(ROOT + "builds").lines().count() : 0;
-    }
-
-    /** It was started, and its status is handed on; what was started is whole, and nothing is left of how it was built. */
-    private void assertWhole(Run run) {
-        assertEquals(7, run.status(), run.err());
-        assertEquals(
-                "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn8m -XX:-UsePerfData -Xshare:auto -Xlog:disable"
-                        + " -XX:+IgnoreUnrecognizedVMOptions -XX:+AutoCreateSharedArchive \"-XX:SharedArchiveFile="
-                        + TARGET + "\\monochord.jsa\"  -jar \"" + TARGET + "\\monochord.jar\" show C\n",
-                run.out());
-        assertEquals("3 monochord.jar\n6 lib\\chords.jar\n5 lib\\tunes.jar\n", house.read(TARGET + "\\stamp"));
-        assertEquals("jar", house.read(TARGET + "\\monochord.jar"));
-        assertEquals("chords", house.read(TARGET + "\\lib\\chords.jar"));
-        assertEquals("tunes", house.read(TARGET + "\\lib\\tunes.jar"));
-        for (String left : List.of("staged", "libraries", "lib\\old.jar")) {
-            assertFalse(house.exists(TARGET + "\\" + left), left);
-        }
-    }
-
-    private void assertSays(int status, String message, Run run) {
-        assertEquals(message, run.said());
-        assertEquals(status, run.status());
-        assertEquals(status == 7, !run.out().isEmpty());
-    }
-
-    private void assertBuilds(String said) throws IOException {
-        long before = builds();
-        Run run = start();
-        assertEquals(said, run.said());
-        assertWhole(run);
-        assertEquals(before + 1, builds());
-        assertStarts();
-    }
-
-    private void assertStarts() throws IOException {
-        long before = builds();
-        Run run = start();
-        assertWhole(run);
-        assertEquals("", run.err());
-        assertEquals(before, builds());
-    }
-
+class WindowsLauncherTest extends WindowsCheckout {
     @Test
-    @DisplayName("the first start says that it builds and how far it is, with the Java it found; the next builds nothing")
+    @DisplayName(
+            "the first start says that it builds and how far it is, with the Java it found; the next builds nothing")
     void theFirstStartBuilds() throws IOException {
         Run run = start();
         assertEquals(
@@ -306,8 +193,9 @@ class WindowsLauncherTest {
     @Test
     @DisplayName("while the program runs elsewhere, a new build waits for it to be closed")
     void inUse() throws IOException {
-        String message = "monochord: the new build cannot be put in place while Monochord runs in another window: close it,"
-                + " then start again.\n";
+        String message =
+                "monochord: the new build cannot be put in place while Monochord runs in another window: close it,"
+                        + " then start again.\n";
         for (String jar : List.of("\\monochord.jar", "\\lib\\tunes.jar", "\\seen", "\\stamp")) {
             build();
             start();
@@ -362,8 +250,7 @@ class WindowsLauncherTest {
         house.environment().put("JAVA_HOME", "C:\\old");
         assertSays(3, "monochord: the Java in \"C:\\old\" is version 11.0.2." + NEEDS, start());
         Files.delete(house.path("C:\\old\\bin\\javac.exe"));
-        assertSays(
-                3, "monochord: the Java in \"C:\\old\" is a runtime without a compiler, a JRE." + NEEDS, start());
+        assertSays(3, "monochord: the Java in \"C:\\old\" is a runtime without a compiler, a JRE." + NEEDS, start());
         house.environment().put("JAVA_HOME", "C:\\none");
         assertSays(3, "monochord: there is no bin\\java.exe in \"C:\\none\"." + NEEDS, start());
         house.environment().remove("JAVA_HOME");
@@ -398,7 +285,8 @@ class WindowsLauncherTest {
         return walked.stream()
                 .filter(way -> way.matches("\\d+.*[+-].*"))
                 .filter(way -> !walked.contains(otherWay(way)))
-                .map(way -> lines.get(Integer.parseInt(way.replaceAll("\\D.*", "")) - 1).strip() + " " + way)
+                .map(way -> lines.get(Integer.parseInt(way.replaceAll("\\D.*", "")) - 1)
+                                .strip() + " " + way)
                 .toList();
     }
 
