@@ -152,13 +152,7 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
                                 .put("to", span.to())
                                 .put("key", span.key().toString())
                                 .put("pivot", span.pivot().map(Chord::toString).orElse(null)));
-        json.objects(
-                "tuneSpans",
-                finding.ofTune(),
-                (object, span) -> object.put("from", span.from())
-                        .put("to", span.to())
-                        .put("key", span.key().toString())
-                        .put("pivot", span.pivot().map(Chord::toString).orElse(null)));
+        tuneSpans(json);
         json.put("loop", finding.loop().isPresent())
                 .put("lead", finding.loop().map(loop -> loop.lead().toString()).orElse(null))
                 .put(
@@ -168,6 +162,16 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
                                 .map(Phrase::toString)
                                 .orElse(null))
                 .put("remarks", remarks);
+    }
+
+    private void tuneSpans(Json json) {
+        json.objects(
+                "tuneSpans",
+                finding.ofTune(),
+                (object, span) -> object.put("from", span.from())
+                        .put("to", span.to())
+                        .put("key", span.key().toString())
+                        .put("pivot", span.pivot().map(Chord::toString).orElse(null)));
     }
 
     private static double rounded(double share) {
