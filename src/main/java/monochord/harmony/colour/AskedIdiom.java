@@ -97,7 +97,8 @@ public record AskedIdiom(String name, Numeral numeral) {
                 ? Phrase.NOTHING
                 : Phrase.sentence(
                         "What would fit: {0}.",
-                        Phrase.joined("; ", others.stream().map(AskedIdiom::offer).toList()));
+                        Phrase.joined(
+                                "; ", others.stream().map(AskedIdiom::offer).toList()));
         return said.then(there).then(instead);
     }
 

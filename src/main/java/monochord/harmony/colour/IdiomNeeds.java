@@ -20,6 +20,12 @@ final class IdiomNeeds {
             case "double plagal" ->
                 Phrase.sentence("A double plagal way needs the chord on 4, and the tonic chord behind it.");
             case "flat nine" -> Phrase.sentence("A lowered ninth needs the dominant, and the tonic chord behind it.");
+            default -> ofLines(name);
+        };
+    }
+
+    private static Phrase ofLines(String name) {
+        return switch (name) {
             case "passing diminished" ->
                 Phrase.sentence("A passing diminished chord needs two chords whose roots lie a whole step apart.");
             case "common-tone diminished" ->
@@ -28,7 +34,8 @@ final class IdiomNeeds {
                 Phrase.sentence("A line of half steps needs a major or minor chord that stands.");
             case "suspended" -> Phrase.sentence("A suspension needs a chord with a third, for the fourth to fall to.");
             case "added tone" ->
-                Phrase.sentence("An added tone needs a chord of the key that does not have it yet, where it can be held.");
+                Phrase.sentence(
+                        "An added tone needs a chord of the key that does not have it yet, where it can be held.");
             case "chromatic descent" ->
                 Phrase.sentence("A chromatic bass needs chords whose roots come down by step from the tonic.");
             case "stepping bass" ->

@@ -23,14 +23,21 @@ final class KeySpans {
         }
     }
 
-    /** One span or more, without gaps. */
+    /** One span or more, without gaps; as long as one is too short to be a key, a change has a higher price. */
     static List<KeySpan> of(ChordEvidence row, ChordTable table) {
         KeySpans spans = new KeySpans(row, table);
-        return spans.cut(spans.likeliest());
+        double price = KeyWeights.CHANGE;
+        List<KeySpan> found = spans.cut(spans.likeliest(price));
+        while (found.size() > 1
+                && found.stream().anyMatch(span -> span.to() - span.from() + 1 < KeyWeights.FEWEST_CHORDS)) {
+            price *= 2;
+            found = spans.cut(spans.likeliest(price));
+        }
+        return found;
     }
 
     /** The candidate of each chord. */
-    int[] likeliest() {
+    int[] likeliest(double price) {
         int length = row.chords().size();
         int[][] before = new int[length][CandidateKeys.COUNT];
         double[] scores = new double[CandidateKeys.COUNT];
@@ -39,7 +46,7 @@ final class KeySpans {
                     table.mode(CandidateKeys.isMinor(candidate)) + edge(candidate, 0, KeyWeights.BEGINS_ON_TONIC);
         }
         for (int i = 1; i < length; i++) {
-            scores = step(scores, i, before[i]);
+            scores = step(scores, i, before[i], price);
         }
         for (int candidate = 0; candidate < scores.length; candidate++) {
             scores[candidate] += edge(candidate, length - 1, KeyWeights.ENDS_ON_TONIC) - first(candidate, length - 1);
@@ -52,12 +59,12 @@ final class KeySpans {
         return keys;
     }
 
-    private double[] step(double[] scores, int i, int[] before) {
+    private double[] step(double[] scores, int i, int[] before, double price) {
         int best = CandidateKeys.best(scores);
         double[] next = new double[scores.length];
         for (int candidate = 0; candidate < next.length; candidate++) {
             double stay = scores[candidate] + following(candidate, i);
-            double change = scores[best] - KeyWeights.CHANGE + first(candidate, i);
+            double change = scores[best] - price + first(candidate, i);
             before[candidate] = stay >= change ? candidate : best;
             next[candidate] = Math.max(stay, change);
         }

@@ -46,6 +46,9 @@ final class KeyWeights {
      */
     static final double CHANGE = 5;
 
+    /** Fewer chords make no key of their own: they pass through. Ours, no source. */
+    static final int FEWEST_CHORDS = 3;
+
     /** What a note of mean length counts where a tune may change key, in parts of the logarithm of its likelihood. */
     static final double TUNE_NOTE = 0.5;
 

@@ -49,7 +49,8 @@ record IdeaText(Idea idea) {
 
     private static Column[] columns(int places) {
         return Stream.concat(
-                        Stream.of(Column.left().atLeast(LABEL)), Stream.generate(Column::left).limit(places))
+                        Stream.of(Column.left().atLeast(LABEL)),
+                        Stream.generate(Column::left).limit(places))
                 .toArray(Column[]::new);
     }
 

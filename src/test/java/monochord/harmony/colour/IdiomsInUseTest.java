@@ -57,10 +57,10 @@ class IdiomsInUseTest {
     void fortyOfThemAreFromABookOrASong() throws IOException {
         try (InputStream table = getClass().getResourceAsStream("idioms.csv")) {
             long rows = new String(table.readAllBytes(), StandardCharsets.UTF_8)
-                            .lines()
-                            .skip(2)
-                            .filter(row -> !row.startsWith("common practice"))
-                            .count();
+                    .lines()
+                    .skip(2)
+                    .filter(row -> !row.startsWith("common practice"))
+                    .count();
             assertTrue(rows >= 40, () -> rows + " rows");
         }
     }
