@@ -48,10 +48,10 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, List<TuneKey
             throw new IllegalArgumentException("a key is found from a tune or from chords");
         }
         List<KeySpan> found =
-                row.map(chords -> KeySpans.of(chords, counts.chords())).orElse(List.of());
+                row.map(chords -> KeySpans.of(chords, counts)).orElse(List.of());
         List<TuneKeySpan> ofTune = row.isPresent() ? List.of() : TuneKeySpans.of(melody.get(), counts.tones());
         double[] shares =
-                ofTune.size() > 1 ? shares(melody.get().notes(), ofTune, counts) : shares(tune, row, found, counts);
+                ofTune.size() > 1 ? shares(melody.get().notes(), ofTune, counts) : shares(tune, row, told(found), counts);
         List<LikelyKey> keys = IntStream.range(0, shares.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> shares[i]).reversed())
@@ -75,6 +75,14 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, List<TuneKey
                         .filter(i -> shares[i] > shares[candidate])
                         .count()
                 < places;
+    }
+
+    /** Spans of relative keys are told together: which of them the whole is in, first and last chord say best. */
+    private static List<KeySpan> told(List<KeySpan> found) {
+        boolean isOne = found.stream().map(span -> span.key().signature()).distinct().count() == 1;
+        return isOne
+                ? List.of(new KeySpan(0, found.get(found.size() - 1).to(), found.get(0).key(), Optional.empty()))
+                : found;
     }
 
     /** Where chords change key, each span speaks for its own, as loud as it lasts. */

@@ -46,6 +46,9 @@ final class KeyWeights {
      */
     static final double CHANGE = 5;
 
+    /** The same for sevenths where chords may change key; tried from a quarter to one. */
+    static final double SPAN_SEVENTHS = 0.35;
+
     /** Fewer chords make no key of their own: they pass through. Ours, no source. */
     static final int FEWEST_CHORDS = 3;
 
