@@ -86,8 +86,8 @@ class TunesTest {
         assertEquals(
                 "{\"kind\":\"recolour\",\"key\":\"C major\",\"idiom\":\"borrowed iv\",\"first\":1,\"last\":1,"
                         + "\"symbols\":[\"C\",\"Fm\",\"G\",\"C\"],\"numerals\":[\"I\",\"iv\",\"V\",\"I\"],"
-                        + "\"reasons\":[\"Fm, borrowed from C minor, takes the place of F.\"],"
-                        + "\"source\":\"Common practice, no source.\"}",
+                        + "\"reasons\":[\"Fm prepares G as before, now with the lowered sixth, A♭, that leans on G.\"],"
+                        + "\"source\":\"Taught in Open Music Theory (2014), alteredSubdominants.\"}",
                 json("recolour C F G C in C with borrowed iv at 2"));
         assertEquals(1, Run.of("recolour C F G C in C with tritone at 2").status());
     }

@@ -145,8 +145,22 @@ public record AskedIdiom(String name, Numeral numeral) {
 
     private Optional<Change> borrowed(PlainRow row, OptionalInt at) {
         UndeclaredChanges undeclared = new UndeclaredChanges(row);
-        return at.isPresent()
+        Optional<Change> found = at.isPresent()
                 ? undeclared.borrowed(numeral, at.getAsInt())
                 : undeclared.bestPlace(numeral).flatMap(place -> undeclared.borrowed(numeral, place));
+        return found.map(change -> declaredAs(change, row));
+    }
+
+    /** The same with the reason and the book of the idiom that puts that chord there, if there is one. */
+    private static Change declaredAs(Change change, PlainRow row) {
+        ChangeFinder finder = new ChangeFinder(row, true, false);
+        return Idiom.all().stream()
+                .filter(idiom -> idiom.name().startsWith(BORROWED))
+                .flatMap(idiom -> finder.of(idiom).stream())
+                .filter(other -> other.first() == change.first()
+                        && other.last() == change.last()
+                        && other.put().equals(change.put()))
+                .findFirst()
+                .orElse(change);
     }
 }

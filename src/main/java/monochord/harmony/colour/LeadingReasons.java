@@ -16,10 +16,10 @@ final class LeadingReasons {
         return line.map(LeadingReasons::line).or(() -> held(change)).stream().toList();
     }
 
-    /** A bass and a cliché are lines already; the lowered second falls, by the books, and has said so. */
+    /** A bass and a cliché are lines already; where a note falls or leans by the books, that has been said. */
     private static boolean saysItself(Change change) {
         return change.idiom().colour() == Colour.BASS
-                || List.of(LineIdioms.LINE_CLICHE, BorrowedIdioms.NEAPOLITAN)
+                || List.of(LineIdioms.LINE_CLICHE, LineIdioms.COMMON_TONE_DIMINISHED, BorrowedIdioms.NEAPOLITAN)
                         .contains(change.idiom().name());
     }
 
