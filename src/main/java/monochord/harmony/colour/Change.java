@@ -122,7 +122,9 @@ record Change(Idiom idiom, PlainRow row, int first, int last, List<List<ChordEve
             lengths.add(
                     isShared
                             ? whole.dividedInto(parts)
-                            : i == 0 ? whole.dividedInto(2) : whole.dividedInto(2).dividedInto(parts - 1));
+                            : i == 0
+                                    ? whole.dividedInto(2)
+                                    : whole.dividedInto(2).dividedInto(parts - 1));
         }
         return lengths;
     }

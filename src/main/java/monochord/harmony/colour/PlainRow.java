@@ -33,6 +33,7 @@ final class PlainRow {
     final boolean isLoop;
     /** Whether the tune shows bars of three beats, so that a bar is shared two to one. */
     final boolean isInThree;
+
     private final List<ChordEvent> struck = new ArrayList<>();
     private final List<ChordSpan> spans;
     private final List<ChordFunction> functions;
@@ -57,7 +58,8 @@ final class PlainRow {
         this.functions =
                 struck.stream().map(slot -> ChordFunction.of(slot.chord(), key)).toList();
         this.isLoop = marked || !endsOnTonic();
-        this.isInThree = progression.barred() && melody.filter(Melody::isInThree).isPresent();
+        this.isInThree =
+                progression.barred() && melody.filter(Melody::isInThree).isPresent();
         this.isFirstTime = new boolean[size()];
         this.isSecondTime = new boolean[size()];
         findRepeats();
