@@ -53,7 +53,7 @@ class FillingTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             ${tonik}             |  0 | unknown fill "tonik" | write tonic
-            so ${color}          |  3 | unknown fill "color" | write one of key, tonic, degree, scale, chord, notes, number, signature, relative, parallel, text
+            so ${color}          |  3 | unknown fill "color" | write one of key, tonic, degree, scale, chord, notes, number, signature, relative, parallel, fingers, text
             ${degree}            |  0 | the fill degree needs to know which | write for example ${degree b6}
             ${degree b9}         |  0 | "b9" is not a degree: expected a number from 1 to 7 at character 2, found '9' | write for example ${degree b6}
             ${chord X}           |  0 | "X" is not a numeral: expected I to VII or i to vii at character 1, found 'X' | write for example ${chord bVI}
