@@ -29,14 +29,14 @@ final class Body {
             .maxOpenBlockParsers(MOST_OPEN_BLOCKS)
             .build();
 
-    private final List<Line> lines;
+    private final List<SourceLine> lines;
     private final Tunes tunes;
     private final Faults faults;
     private final List<Part> parts = new ArrayList<>();
     private final List<Block> prose = new ArrayList<>();
     private int proseLine;
 
-    private Body(List<Line> lines, Tunes tunes, Faults faults) {
+    private Body(List<SourceLine> lines, Tunes tunes, Faults faults) {
         this.lines = lines;
         this.tunes = tunes;
         this.faults = faults;
@@ -46,9 +46,9 @@ final class Body {
      * @param lines of the whole file, those of the head left empty
      * @param tunes that a block may name
      */
-    static List<Part> read(List<Line> lines, Tunes tunes, Faults faults) {
-        Body body = new Body(new Guard(faults).pass(lines), tunes, faults);
-        String text = body.lines.stream().map(Line::text).collect(Collectors.joining("\n"));
+    static List<Part> read(List<SourceLine> lines, Tunes tunes, Faults faults) {
+        Body body = new Body(new MarkdownGuard(faults).pass(lines), tunes, faults);
+        String text = body.lines.stream().map(SourceLine::text).collect(Collectors.joining("\n"));
         for (Node node = MARKDOWN.parse(text).getFirstChild(); node != null; node = node.getNext()) {
             body.block(node);
         }
@@ -122,7 +122,7 @@ final class Body {
             if (node instanceof ListBlock inner) {
                 list(inner, depth + 1);
             } else if (node instanceof Paragraph && first) {
-                prose.add(new Block.Item(depth, number, Inlines.of(node, lines, faults)));
+                prose.add(new Block.ListItem(depth, number, Inlines.of(node, lines, faults)));
             } else if (node instanceof Paragraph) {
                 fault(
                         node,
@@ -155,7 +155,7 @@ final class Body {
         }
     }
 
-    private Line line(Node node) {
+    private SourceLine line(Node node) {
         return lines.get(
                 node.getSourceSpans().isEmpty()
                         ? 0
@@ -163,7 +163,7 @@ final class Body {
     }
 
     private void fault(Node node, Phrase what, Phrase instead) {
-        Line line = line(node);
+        SourceLine line = line(node);
         faults.at(line.number(), line.column(line.whole().place()), what, instead);
     }
 }

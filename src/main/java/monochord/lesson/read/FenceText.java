@@ -13,13 +13,13 @@ import org.commonmark.node.SourceSpan;
 final class FenceText {
     private static final List<String> WORDS = List.of("show", "listen", "compare", "tune", "ask", "code");
 
-    private final Line fence;
+    private final SourceLine fence;
     private final String word;
-    private final List<Line> inside;
+    private final List<SourceLine> inside;
     private final Tunes tunes;
     private final Faults faults;
 
-    private FenceText(Line fence, String word, List<Line> inside, Tunes tunes, Faults faults) {
+    private FenceText(SourceLine fence, String word, List<SourceLine> inside, Tunes tunes, Faults faults) {
         this.fence = fence;
         this.word = word;
         this.inside = inside;
@@ -28,13 +28,13 @@ final class FenceText {
     }
 
     /** @param lines of the whole file */
-    static Optional<Part> read(FencedCodeBlock block, List<Line> lines, Tunes tunes, Faults faults) {
+    static Optional<Part> read(FencedCodeBlock block, List<SourceLine> lines, Tunes tunes, Faults faults) {
         List<SourceSpan> spans = block.getSourceSpans(); // an empty line has none
         int first = spans.get(0).getLineIndex();
         int last = spans.get(spans.size() - 1).getLineIndex();
         boolean closed = block.getClosingFenceLength() != null;
         String word = block.getInfo() == null ? "" : block.getInfo();
-        List<Line> inside = lines.subList(first + 1, closed ? last : last + 1);
+        List<SourceLine> inside = lines.subList(first + 1, closed ? last : last + 1);
         FenceText text = new FenceText(lines.get(first), word, inside, tunes, faults);
         if (!closed) {
             text.fault(
@@ -52,7 +52,7 @@ final class FenceText {
             unknownWord();
             return Optional.empty();
         }
-        List<Line> said = inside.stream().filter(line -> !line.isBlank()).toList();
+        List<SourceLine> said = inside.stream().filter(line -> !line.isBlank()).toList();
         if (said.isEmpty()) {
             fault(0, Phrase.of("the {0} block is empty", Phrase.typed(word)), example());
             return Optional.empty();
@@ -60,7 +60,7 @@ final class FenceText {
         return part(said);
     }
 
-    private Optional<Part> part(List<Line> said) {
+    private Optional<Part> part(List<SourceLine> said) {
         return switch (word) {
             case "show" -> MusicLines.show(fence.number(), said, faults);
             case "listen" -> MusicLines.listen(fence.number(), said, faults);
@@ -72,7 +72,8 @@ final class FenceText {
     }
 
     private Part code() {
-        return new Part.Code(fence.number(), inside.stream().map(Line::text).collect(Collectors.joining("\n")));
+        return new Part.Code(
+                fence.number(), inside.stream().map(SourceLine::text).collect(Collectors.joining("\n")));
     }
 
     private Phrase example() {

@@ -41,7 +41,7 @@ final class TuneText {
     }
 
     /** @param lines those that are not blank, at least one */
-    Optional<Part> read(int fence, List<Line> lines) {
+    Optional<Part> read(int fence, List<SourceLine> lines) {
         if (lines.size() > 1) {
             faults.at(
                     lines.get(1).number(),
@@ -49,7 +49,7 @@ final class TuneText {
                     Phrase.of("line {0} in a {1} block", 2, Phrase.typed("tune")),
                     Phrase.of("write it in a block of its own"));
         }
-        Line line = lines.get(0);
+        SourceLine line = lines.get(0);
         Matcher said = LINE.matcher(line.text());
         if (!said.matches()) {
             return Optional.empty();
@@ -80,7 +80,7 @@ final class TuneText {
         }
     }
 
-    private Optional<TuneExcerpt> excerpt(Song song, Matcher said, Line line) {
+    private Optional<TuneExcerpt> excerpt(Song song, Matcher said, SourceLine line) {
         try {
             Optional<SongPlace.Found> found = place(said.group(2), song);
             if (found.isEmpty() || found.get().end() < said.group(2).length()) {
@@ -167,7 +167,7 @@ final class TuneText {
     }
 
     /** The same bars over other chords, as many bars of them. */
-    private Optional<TuneExcerpt> over(TuneExcerpt plain, Matcher said, Line line) {
+    private Optional<TuneExcerpt> over(TuneExcerpt plain, Matcher said, SourceLine line) {
         try {
             Progression chords = Progression.parse(said.group(3), plain.key());
             int bars = plain.chords().bars().size();

@@ -111,7 +111,7 @@ final class LessonTeaching {
     private Answer put(Question question, Sitting sitting) {
         sitting.question().put(question, walk.lesson().slug());
         sitting.study().ready();
-        return sitting.teaching().askedUnderWay();
+        return sitting.teaching().silence().put();
     }
 
     private void show(Part part, List<Answer> page, Sitting sitting) {
@@ -129,13 +129,13 @@ final class LessonTeaching {
     /** Plays what a part lets hear; several things one after the other and equally loud, to be compared. */
     static Answer played(Part part, Key key, Sitting sitting) {
         if (part instanceof Part.Tune tune) {
-            return InTurn.play(tune.tune().in(key), sitting);
+            return PlaybackInTurn.play(tune.tune().in(key), sitting);
         }
         List<String> lines =
                 part instanceof Part.Compare compare ? compare.music() : List.of(((Part.Listen) part).music());
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
-        return InTurn.play(music, key, sitting);
+        return PlaybackInTurn.play(music, key, sitting);
     }
 
     private Answer end(Sitting sitting) {
