@@ -30,10 +30,10 @@ enum Fill {
                     Phrase.typed(BandNumber.write(Numeral.parse(numeral).in(key), key, Signs.MUSIC))),
     SIGNATURE("", (key, none) -> signature(key)),
     /** Alone the name of the relative minor; before another fill, that one in the relative minor. */
-    RELATIVE("chord iv", Fill::relative),
+    RELATIVE("tonic", Fill::relative),
     PARALLEL("", (key, none) -> said(key.parallel())),
     /** The usual fingers of a hand for one octave up of a scale on the tonic. */
-    FINGERS("right harmonic minor", Fill::fingers),
+    FINGERS("right", Fill::fingers),
     /** Letters that look like the name of a note and are none. */
     TEXT("A", (key, letters) -> Phrase.typed(letters));
 
@@ -95,16 +95,17 @@ enum Fill {
         String hand = argument.split(" ", 2)[0];
         Scale scale = scale(key, argument.substring(hand.length()).strip());
         if (!HANDS.contains(hand)) {
-            throw refused(argument, "expected left or right first");
+            throw refused(argument, Clause.of("expected left or right first"));
         }
         Fingering fingering =
-                Fingering.of(scale).orElseThrow(() -> refused(argument, "no fingers are known here for such a scale"));
+                Fingering.of(scale).orElseThrow(() -> refused(argument, Clause.of("no fingers are known here for such a scale")));
         List<Integer> fingers = hand.equals("right") ? fingering.right() : fingering.left();
-        return Phrase.joined(" ", fingers.stream().map(finger -> Phrase.of("{0}", finger)).toList());
+        return Phrase.joined(
+                " ", fingers.stream().map(finger -> Phrase.of("{0}", finger)).toList());
     }
 
-    private static Unreadable refused(String argument, String why) {
-        return Unreadable.because(argument, 0, "a fill", why, "${fingers right harmonic minor}");
+    private static Unreadable refused(String argument, Clause why) {
+        return Unreadable.because(argument, 0, "a fill", why, "${fingers right}");
     }
 
     private static Scale scale(Key key, String kind) {

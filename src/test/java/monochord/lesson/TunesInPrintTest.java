@@ -146,9 +146,11 @@ class TunesInPrintTest {
                 Tune tune = table.get(head.title());
                 assertTrue(tune != null, file + ": " + head.title());
                 Matcher year = YEAR.matcher(head.by());
-                assertEquals(
-                        tune.known().equals("ours"), head.by().equals("the Lantern Quay band"), file.toString());
-                assertTrue(tune.known().equals("ours") || year.find() && tune.where().contains(year.group()), file.toString());
+                assertEquals(tune.known().equals("ours"), head.by().equals("the Lantern Quay band"), file.toString());
+                assertTrue(
+                        tune.known().equals("ours")
+                                || year.find() && tune.where().contains(year.group()),
+                        file.toString());
             }
         }
     }

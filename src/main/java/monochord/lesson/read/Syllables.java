@@ -25,8 +25,8 @@ final class Syllables {
                 .flatMap(line -> WORD.matcher(line).results())
                 .flatMap(word -> SYLLABLE.matcher(word.group()).results())
                 .map(syllable -> syllable.group())
-                .forEach(syllable -> syllables.add(
-                        syllable.equals("_") || syllable.equals("*") ? "" : syllable.replace('~', ' ')));
+                .forEach(syllable ->
+                        syllables.add(syllable.equals("_") || syllable.equals("*") ? "" : syllable.replace('~', ' ')));
         while (syllables.size() < notes) {
             syllables.add("");
         }

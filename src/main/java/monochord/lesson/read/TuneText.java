@@ -14,8 +14,8 @@ import monochord.lesson.Trouble;
 import monochord.lesson.TuneExcerpt;
 import monochord.song.SectionMusic;
 import monochord.song.Song;
-import monochord.song.SongHead;
 import monochord.song.SongFile;
+import monochord.song.SongHead;
 import monochord.song.SongPlace;
 import monochord.song.SongReader;
 import monochord.text.Nearest;
@@ -65,9 +65,9 @@ final class TuneText {
     private Trouble noTune(Matcher said) {
         Phrase instead = Nearest.to(said.group(1), tunes.names())
                 .map(name -> Phrase.of("write {0}", Phrase.typed(name)))
-                .orElse(Phrase.of("write the name of a file in the folder {0} beside the books", Phrase.typed("tunes")));
-        return new Trouble(
-                said.start(1), Phrase.of("no tune is called \"{0}\"", Phrase.typed(said.group(1))), instead);
+                .orElse(Phrase.of(
+                        "write the name of a file in the folder {0} beside the books", Phrase.typed("tunes")));
+        return new Trouble(said.start(1), Phrase.of("no tune is called \"{0}\"", Phrase.typed(said.group(1))), instead);
     }
 
     /** None where the file has a fault; {@code check} tells it. */
@@ -160,7 +160,8 @@ final class TuneText {
                         .orElse(0);
         SectionMusic music = place.music(song);
         int pickup = music.bars().size() - music.count();
-        boolean held = place.first() > 0 && music.bars().get(place.first() + pickup).beginsHeld();
+        boolean held =
+                place.first() > 0 && music.bars().get(place.first() + pickup).beginsHeld();
         int sung = melody.notes().size() - (held ? 1 : 0);
         List<String> syllables = Syllables.of(lines, before + sung).subList(before, before + sung);
         return held ? Stream.concat(Stream.of(""), syllables.stream()).toList() : syllables;

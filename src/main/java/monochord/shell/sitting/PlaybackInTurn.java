@@ -31,8 +31,7 @@ final class PlaybackInTurn {
         Playable take = Playable.of(tune.melody(), Optional.of(tune.chords()), tune.key())
                 .titled(Phrase.typed(tune.title()));
         return Answers.of(
-                new TuneAnswer(tune),
-                play(take, tune.tempo() > 0 ? directions.at(tune.tempo()) : directions, sitting));
+                new TuneAnswer(tune), play(take, tune.tempo() > 0 ? directions.at(tune.tempo()) : directions, sitting));
     }
 
     private static Answer play(List<Music> music, Key key, Directions directions, Sitting sitting) {

@@ -20,13 +20,13 @@ public record TuneAnswer(TuneExcerpt tune) implements Answer {
     private static final int INDENT = 2;
     /** Chord, note and degree. */
     private static final int WITHOUT_WORDS = 3;
+
     private static final Phrase BAR_LINE = Phrase.typed("|").styled(Style.QUIET);
 
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        text.line(
-                Phrase.of("{0}: {1}, in {2}", Phrase.typed(tune.title()), tune.place(), tune.key()), Style.HEADING);
+        text.line(Phrase.of("{0}: {1}, in {2}", Phrase.typed(tune.title()), tune.place(), tune.key()), Style.HEADING);
         Fit fit = Fit.of(tune.melody(), tune.chords());
         if (look.plain()) {
             fit.notes().forEach(note -> text.line(said(note, fit)));
@@ -38,7 +38,8 @@ public record TuneAnswer(TuneExcerpt tune) implements Answer {
     /** {@code bar 1.3: E5:2, degree 3, over C, "dear"}, as a screen reader says it. */
     private Phrase said(FitNote note, Fit fit) {
         Phrase over = note.chord()
-                .map(chord -> Phrase.of("{0}: {1}, degree {2}, over {3}", fit.place(note), pitch(note), degree(note), chord))
+                .map(chord ->
+                        Phrase.of("{0}: {1}, degree {2}, over {3}", fit.place(note), pitch(note), degree(note), chord))
                 .orElseGet(() -> Phrase.of("{0}: {1}, degree {2}", fit.place(note), pitch(note), degree(note)));
         Phrase word = word(note);
         return word.isEmpty() ? over : Phrase.of("{0}, \"{1}\"", over, word);
@@ -52,11 +53,16 @@ public record TuneAnswer(TuneExcerpt tune) implements Answer {
         while (from < ahead.size()) {
             int to = from + 1;
             while (to < ahead.size()
-                    && table(ahead.subList(from, to + 1)).inBlocks(look, 0).lines().size() <= rows()) {
+                    && table(ahead.subList(from, to + 1))
+                                    .inBlocks(look, 0)
+                                    .lines()
+                                    .size()
+                            <= rows()) {
                 to++;
             }
             StyledText.Builder block = StyledText.builder();
-            (from == 0 ? block : block.gap()).lines(table(ahead.subList(from, to)).inBlocks(look, 0));
+            (from == 0 ? block : block.gap())
+                    .lines(table(ahead.subList(from, to)).inBlocks(look, 0));
             text = text.plus(block.build());
             from = to;
         }
@@ -77,8 +83,7 @@ public record TuneAnswer(TuneExcerpt tune) implements Answer {
             if (here != bar) {
                 bars.add(new ArrayList<>());
                 if (before != null) {
-                    bars.get(bars.size() - 1)
-                            .add(List.of(Phrase.NOTHING, BAR_LINE, Phrase.NOTHING, Phrase.NOTHING));
+                    bars.get(bars.size() - 1).add(List.of(Phrase.NOTHING, BAR_LINE, Phrase.NOTHING, Phrase.NOTHING));
                 }
             }
             boolean begins = before == null || !Objects.equals(before.span(), note.span());

@@ -99,7 +99,7 @@ class TuneTextTest {
         assertEquals("Em | D7 |", tune.chords().toString());
     }
 
-    /** The nearer way, at most six half steps; a tune in minor in the relative minor. */
+    /** The nearer way, at most six half steps; a tune in minor in the relative minor. Source: counted on the keys. */
     @ParameterizedTest(name = "in {0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             G  | G4:3/2 B4:3/2
@@ -152,7 +152,8 @@ class TuneTextTest {
         assertEquals(List.of(), song.faults());
         for (Section section : song.sections()) {
             SongPlace place = SongPlace.whole(section);
-            Fit fit = Fit.of(place.melody(song).orElseThrow(), place.progression(song).orElseThrow());
+            Fit fit = Fit.of(
+                    place.melody(song).orElseThrow(), place.progression(song).orElseThrow());
             assertEquals(
                     List.of(),
                     fit.clashes().stream()

@@ -79,8 +79,9 @@ final class SongVerb implements Verb {
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
-        Optional<Path> ours =
-                Files.exists(file) ? Optional.empty() : sitting.course().library().tunes().find(name);
+        Optional<Path> ours = Files.exists(file)
+                ? Optional.empty()
+                : sitting.course().library().tunes().find(name);
         try {
             if (ours.isPresent()) {
                 // A change goes into a file of one's own, never into the tunes of the lessons.

@@ -73,7 +73,8 @@ final class CheckVerb implements Verb {
                 1,
                 1,
                 Phrase.of("this is no song"),
-                Phrase.of("write a head with {0} and {1}, and a section", Phrase.typed("key:"), Phrase.typed("metre:")));
+                Phrase.of(
+                        "write a head with {0} and {1}, and a section", Phrase.typed("key:"), Phrase.typed("metre:")));
         return new Checked(file.toString(), List.of(fault), Files.isReadable(file));
     }
 
