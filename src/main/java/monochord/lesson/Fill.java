@@ -97,8 +97,8 @@ enum Fill {
         if (!HANDS.contains(hand)) {
             throw refused(argument, Clause.of("expected left or right first"));
         }
-        Fingering fingering =
-                Fingering.of(scale).orElseThrow(() -> refused(argument, Clause.of("no fingers are known here for such a scale")));
+        Fingering fingering = Fingering.of(scale)
+                .orElseThrow(() -> refused(argument, Clause.of("no fingers are known here for such a scale")));
         List<Integer> fingers = hand.equals("right") ? fingering.right() : fingering.left();
         return Phrase.joined(
                 " ", fingers.stream().map(finger -> Phrase.of("{0}", finger)).toList());

@@ -41,13 +41,13 @@ class ChartsInLessonsTest {
     }
 
     @Test
-    @DisplayName("1.3: up to five signs a signed letter is the black key beside the white one; from six on some are white")
+    @DisplayName(
+            "1.3: up to five signs a signed letter is the black key beside the white one; from six on some are white")
     void whichKeysASignatureLeavesOut() throws IOException {
         LessonText.says("1.3", "take the black key just above each. With flats you leave out ${B}, ${E} and so on");
         LessonText.says("1.3", "From six signs on the key that you take may be a white one with another letter");
         for (Key key : Key.majorKeys()) {
-            boolean allBlack =
-                    key.signatureNotes().stream().allMatch(note -> BLACK.contains(note.pitchClass()));
+            boolean allBlack = key.signatureNotes().stream().allMatch(note -> BLACK.contains(note.pitchClass()));
             assertEquals(Math.abs(key.signature()) < 6, allBlack, key.toString());
         }
     }
@@ -68,7 +68,8 @@ class ChartsInLessonsTest {
     }
 
     @Test
-    @DisplayName("6.7: the B♭ part lies two fifths further on, the E♭ part three, and only from F♯ and C♯ in no printed key")
+    @DisplayName(
+            "6.7: the B♭ part lies two fifths further on, the E♭ part three, and only from F♯ and C♯ in no printed key")
     void partsForTheHorns() throws IOException {
         LessonText.says("6.7", "always two steps apart on the ring of fifths");
         LessonText.says("6.7", "in the key three sharps further on: concert ${C}, written ${A}");
@@ -78,11 +79,15 @@ class ChartsInLessonsTest {
         for (Key key : Key.majorKeys()) {
             NoteName trumpet = key.tonic().plus(Interval.MAJOR_SECOND);
             assertEquals(key.tonic().fifths() + 2, trumpet.fifths());
-            assertEquals(key.tonic().fifths() + 3, key.tonic().plus(Interval.parse("M6")).fifths());
-            assertEquals(List.of(degree("2", key), degree("5", key), degree("6", key)), List.of(
-                    key.tonic().plus(Interval.MAJOR_SECOND),
-                    degree("4", key).plus(Interval.MAJOR_SECOND),
-                    degree("5", key).plus(Interval.MAJOR_SECOND)));
+            assertEquals(
+                    key.tonic().fifths() + 3,
+                    key.tonic().plus(Interval.parse("M6")).fifths());
+            assertEquals(
+                    List.of(degree("2", key), degree("5", key), degree("6", key)),
+                    List.of(
+                            key.tonic().plus(Interval.MAJOR_SECOND),
+                            degree("4", key).plus(Interval.MAJOR_SECOND),
+                            degree("5", key).plus(Interval.MAJOR_SECOND)));
             if (!Key.majorKeys().contains(Key.major(trumpet))) {
                 unprinted.add(key.tonic().toString());
             }
@@ -96,13 +101,15 @@ class ChartsInLessonsTest {
         LessonText.says("6.8", "Bass: ♭6, a half step under what you know.");
         LessonText.says("6.8", "the ♭6 of ${D♭} is ${B𝄫}");
         for (Key key : Key.majorKeys()) {
-            int down = Math.floorMod(degree("6", key).pitchClass() - degree("b6", key).pitchClass(), 12);
+            int down = Math.floorMod(
+                    degree("6", key).pitchClass() - degree("b6", key).pitchClass(), 12);
             assertEquals(1, down, key.toString());
         }
     }
 
     @Test
-    @DisplayName("1.10: which scales share their fingers, and that the right hand on a black tonic waits with the thumb")
+    @DisplayName(
+            "1.10: which scales share their fingers, and that the right hand on a black tonic waits with the thumb")
     void whichFingersScalesShare() throws IOException {
         LessonText.says("1.10", "${C}, ${G}, ${D}, ${A} and ${E} begin on a white key and have the same fingers");
         LessonText.says("1.10", "${F} differs in the right hand");
@@ -132,7 +139,8 @@ class ChartsInLessonsTest {
     }
 
     @Test
-    @DisplayName("3.9: in first inversion the wide gap lies on top, in second below, and the fingers there are wider apart")
+    @DisplayName(
+            "3.9: in first inversion the wide gap lies on top, in second below, and the fingers there are wider apart")
     void theWideGapGetsTheWideFingers() throws IOException {
         LessonText.says("3.9", "the fourth is on top. Right hand 1 2 5, left hand 5 3 1.");
         LessonText.says("3.9", "the fourth lies below. Right hand 1 3 5, left hand 5 2 1.");
@@ -199,8 +207,10 @@ class ChartsInLessonsTest {
         Set<String> named = new TreeSet<>();
         Pattern number = Pattern.compile("(?:learn|lesson) ([1-9]\\.[0-9]{1,2})\\b");
         try (Stream<Path> files = Files.walk(LessonText.FOLDER)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".md")).toList()) {
-                Matcher place = Pattern.compile("([1-7])-[a-z-]+/([0-9]+)-").matcher(file.toString().replace('\\', '/'));
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".md")).toList()) {
+                Matcher place = Pattern.compile("([1-7])-[a-z-]+/([0-9]+)-")
+                        .matcher(file.toString().replace('\\', '/'));
                 if (place.find()) {
                     known.add(place.group(1) + "." + place.group(2));
                 }

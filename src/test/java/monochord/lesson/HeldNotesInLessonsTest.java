@@ -80,7 +80,8 @@ class HeldNotesInLessonsTest {
         for (Key key : Key.majorKeys()) {
             NoteName note = Degree.parse(waiting).above(key.tonic());
             Chord plain = chord(chord, key);
-            assertTrue(Stream.of(before.split(" ")).allMatch(one -> chord(one, key).holds(note)), key.toString());
+            assertTrue(
+                    Stream.of(before.split(" ")).allMatch(one -> chord(one, key).holds(note)), key.toString());
             assertTrue(chord(chord + "sus4", key).holds(note) && !plain.holds(note), key.toString());
             NoteName third = Degree.parse(falls).above(key.tonic());
             assertEquals(plain.tones().get(1), third);
@@ -97,12 +98,14 @@ class HeldNotesInLessonsTest {
             NoteName fourth = chord("bVIsus4", key).tones().get(1);
             assertEquals(Degree.parse("b2").above(key.tonic()), fourth);
             assertFalse(key.holds(fourth) || key.parallel().holds(fourth), key.toString());
-            assertEquals(degrees("b7", key), Set.of(chord("bVIsus2", key).tones().get(1)));
+            assertEquals(
+                    degrees("b7", key), Set.of(chord("bVIsus2", key).tones().get(1)));
         }
     }
 
     @Test
-    @DisplayName("6.4, 5.7: the suspended five shares the tonic with ♭VI and so takes the surprise away; both lessons say so")
+    @DisplayName(
+            "6.4, 5.7: the suspended five shares the tonic with ♭VI and so takes the surprise away; both lessons say so")
     void whetherToSoften() throws IOException {
         LessonText.says("6.4", "it makes the change smoother and takes some of the surprise away");
         LessonText.says("5.7", "*Before* it: the borrowed chord arrives gently. The surprise is in the bass.");
@@ -133,12 +136,17 @@ class HeldNotesInLessonsTest {
         LessonText.says("2.9", "Only the third of the last chord goes up.");
         for (Key key : Key.majorKeys()) {
             Key minor = key.relative();
-            assertEquals(Degree.parse("6").above(minor.tonic()), chord("IV", minor).tones().get(1));
-            assertEquals(Degree.parse("b6").above(minor.tonic()), chord("iv", minor).tones().get(1));
+            assertEquals(
+                    Degree.parse("6").above(minor.tonic()),
+                    chord("IV", minor).tones().get(1));
+            assertEquals(
+                    Degree.parse("b6").above(minor.tonic()),
+                    chord("iv", minor).tones().get(1));
             List<NoteName> last = chord("I", minor).tones();
             List<NoteName> first = chord("i", minor).tones();
             assertEquals(List.of(first.get(0), first.get(2)), List.of(last.get(0), last.get(2)));
-            assertEquals(1, Math.floorMod(last.get(1).pitchClass() - first.get(1).pitchClass(), 12));
+            assertEquals(
+                    1, Math.floorMod(last.get(1).pitchClass() - first.get(1).pitchClass(), 12));
             assertTrue(chord("V", minor).holds(Degree.parse("7").above(minor.tonic())));
         }
     }

@@ -89,7 +89,8 @@ class TunesOfLessonsTest {
                 .typing("song the-short-rope\nchange verse bar 2 to D7\n")
                 .run();
         assertTrue(
-                run.out().replaceAll("\\s+", " ").contains("It is not saved yet: song --out my-song.md does."), run.out());
+                run.out().replaceAll("\\s+", " ").contains("It is not saved yet: song --out my-song.md does."),
+                run.out());
         assertEquals(TUNE, Files.readString(lessons.resolve("tunes/the-short-rope.md")));
     }
 
@@ -130,7 +131,8 @@ class TunesOfLessonsTest {
         Files.writeString(lessons.resolve("tunes/letter.md"), "Dear Odile,\n");
         String said = run("check");
         assertTrue(
-                said.contains("/tunes/letter.md:1:1: this is no song; write a head with key: and metre:, and a section"),
+                said.contains(
+                        "/tunes/letter.md:1:1: this is no song; write a head with key: and metre:, and a section"),
                 said);
     }
 }

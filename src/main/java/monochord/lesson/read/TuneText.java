@@ -14,10 +14,8 @@ import monochord.lesson.Trouble;
 import monochord.lesson.TuneExcerpt;
 import monochord.song.SectionMusic;
 import monochord.song.Song;
-import monochord.song.SongFile;
 import monochord.song.SongHead;
 import monochord.song.SongPlace;
-import monochord.song.SongReader;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
@@ -71,10 +69,9 @@ final class TuneText {
     }
 
     /** None where the file has a fault; {@code check} tells it. */
-    private static Optional<Song> song(Path file) {
+    private Optional<Song> song(Path file) {
         try {
-            Song song = SongReader.read(SongFile.text(file, file.toString()));
-            return Optional.of(song).filter(read -> read.faults().isEmpty());
+            return Optional.of(tunes.song(file)).filter(read -> read.faults().isEmpty());
         } catch (IOException unreadable) {
             return Optional.empty();
         }
@@ -127,8 +124,10 @@ final class TuneText {
     }
 
     private static Optional<TuneExcerpt> excerpt(Song song, SongPlace place) {
-        Optional<Melody> melody = place.melody(song);
-        Optional<Progression> chords = place.progression(song);
+        SectionMusic music = place.music(song);
+        Optional<Melody> melody =
+                music.melody(place.first(), place.last(), song.head().metre());
+        Optional<Progression> chords = music.progression(place.first(), place.last());
         if (melody.isEmpty() || chords.isEmpty()) {
             return Optional.empty();
         }
@@ -139,7 +138,7 @@ final class TuneText {
                 quarters(song.head()),
                 melody.get(),
                 chords.get(),
-                words(song, place, melody.get())));
+                words(song, place, music, melody.get())));
     }
 
     /** A minute, where the file may count dotted ones. */
@@ -147,18 +146,16 @@ final class TuneText {
         return head.metre().isCompound() ? head.tempo() * 3 / 2 : head.tempo();
     }
 
-    private static List<String> words(Song song, SongPlace place, Melody melody) {
+    private static List<String> words(Song song, SongPlace place, SectionMusic music, Melody melody) {
         List<String> lines = place.section().words();
         if (lines.stream().allMatch(String::isBlank)) {
             return List.of();
         }
         int before = place.first() == 0
                 ? 0
-                : place.music(song)
-                        .melody(0, place.first() - 1, song.head().metre())
+                : music.melody(0, place.first() - 1, song.head().metre())
                         .map(ahead -> ahead.notes().size())
                         .orElse(0);
-        SectionMusic music = place.music(song);
         int pickup = music.bars().size() - music.count();
         boolean held =
                 place.first() > 0 && music.bars().get(place.first() + pickup).beginsHeld();

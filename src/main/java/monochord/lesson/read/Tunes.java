@@ -5,11 +5,17 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import monochord.song.Song;
+import monochord.song.SongFile;
+import monochord.song.SongReader;
 
 /**
  * Where lessons find their tunes: song files {@code tunes/NAME.md} beside the books of a library. The first folder that has
@@ -23,6 +29,10 @@ public final class Tunes {
     private static final Pattern NAME = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*+");
 
     private final List<Path> folders;
+    /** What was read, until its file changes: many lessons name the same tunes. */
+    private final Map<Path, ReadSong> songs = new ConcurrentHashMap<>();
+
+    private record ReadSong(FileTime written, long bytes, Song song) {}
 
     private Tunes(List<Path> folders) {
         this.folders = folders;
@@ -58,6 +68,22 @@ public final class Tunes {
                         .filter(Files::isRegularFile)
                         .findFirst()
                 : Optional.empty();
+    }
+
+    /**
+     * The song of a file of tunes, as it stands now.
+     *
+     * @throws IOException with the message {@code path: what is wrong}
+     */
+    Song song(Path file) throws IOException {
+        FileTime written = Files.getLastModifiedTime(file);
+        long bytes = Files.size(file);
+        ReadSong read = songs.get(file);
+        if (read == null || read.bytes != bytes || !read.written.equals(written)) {
+            read = new ReadSong(written, bytes, SongReader.read(SongFile.text(file, file.toString())));
+            songs.put(file, read);
+        }
+        return read.song;
     }
 
     /** All song files, folder by folder in the order of their names. */

@@ -54,14 +54,18 @@ class WholeCourseTest {
                         sitting.teaching().answer(mistake.answer());
                     }
                 }
-                return sitting.question().isOpen() ? sitting.teaching().tell() : sitting.teaching().goOn();
+                return sitting.question().isOpen()
+                        ? sitting.teaching().tell()
+                        : sitting.teaching().goOn();
             }
         },
         /** Passes what is not for the ear, and is told the rest. */
         IMPATIENT("Db") {
             @Override
             Answer meets(Question question, Sitting sitting) {
-                return question.isByEar() ? sitting.teaching().tell() : sitting.teaching().goOn();
+                return question.isByEar()
+                        ? sitting.teaching().tell()
+                        : sitting.teaching().goOn();
             }
         };
 
@@ -176,7 +180,8 @@ class WholeCourseTest {
         /** Small and capital letters count in numerals; the name of a scale begins a sentence, too. */
         private boolean isSeen(String what) {
             return seen.indexOf(what) >= 0
-                    || what.length() > 3 && seen.toString().toLowerCase(Locale.ROOT).contains(what);
+                    || what.length() > 3
+                            && seen.toString().toLowerCase(Locale.ROOT).contains(what);
         }
     }
 
