@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
 import monochord.course.RoomLesson;
+import monochord.course.rehearsal.RoundResult;
 import monochord.harmony.Glossary;
 import monochord.practice.Grade;
 import monochord.practice.Question;
@@ -19,12 +20,14 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.LineMode;
+import monochord.shell.sitting.Rehearsing;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;
 import monochord.shell.verb.song.SongPlaces;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
+import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
@@ -43,6 +46,7 @@ final class LineReading {
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
     private static final Pattern DONE =
             Pattern.compile("(?i)(i'?m |i am |all )?(done|ready|finished|yes|ok|okay|got it|found it)[.!]?");
+    private static final Pattern CLEAN = Pattern.compile("(?i)(it was )?(clean|good|fine)[.!]?");
     private static final String SKIP = "skip";
     private static final String BACK = "back";
     private static final String HINT = "hint";
@@ -101,6 +105,7 @@ final class LineReading {
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
             case NO_SOUND -> atSilence(text);
+            case ROUND_PLAYED, REHEARSAL -> atRehearsal(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
     }
@@ -145,6 +150,30 @@ final class LineReading {
                 yield sentence(text);
             }
         };
+    }
+
+    /** In which bar a round stumbled; whatever else is typed is read as usual. */
+    private Answer atRehearsal(String text) {
+        Rehearsing rehearsing = sitting.rehearsing();
+        if (text.isEmpty()) {
+            return sitting.teaching().goOn();
+        } else if (!text.matches("[0-9]{1,4}")) {
+            return CLEAN.matcher(text).matches() ? rehearsing.went(RoundResult.clean()) : sentence(text);
+        }
+        int bars = rehearsing.round().bars();
+        int number = Integer.parseInt(text);
+        int bar = number - rehearsing.firstBar();
+        if (number == 0) {
+            return rehearsing.went(RoundResult.wild(bars));
+        } else if (bar >= 0 && bar < bars) {
+            return rehearsing.went(RoundResult.stumbled(bar));
+        }
+        throw Unreadable.because(
+                text,
+                0,
+                "a bar of this round",
+                Clause.of("it has bars {0} to {1}", rehearsing.firstBar(), rehearsing.firstBar() + bars - 1),
+                Integer.toString(rehearsing.firstBar()));
     }
 
     private Answer atConsent(String text) {

@@ -45,7 +45,7 @@ final class Sequencing {
             Sequence sequence = new Sequence(Sequence.PPQ, Press.TICKS_PER_BEAT);
             writeFrame(sequence.createTrack());
             new Hands(performance, begin).write(sequence);
-            if (performance.countedIn()) {
+            if (performance.countedIn() || performance.clicked()) {
                 CountIn.write(performance, sequence.createTrack());
             }
             return sequence;

@@ -41,6 +41,18 @@ public enum LineMode {
             Cell.NOTHING,
             Cell.HELPS),
     AT_INSTRUMENT(Phrase.of("at the instrument"), Phrase.of("goes on"), Phrase.of("goes on"), Cell.NOTHING, Cell.HELPS),
+    ROUND_PLAYED(
+            Phrase.of("after a round"),
+            Phrase.of("says it was clean"),
+            Phrase.of("ends it"),
+            Phrase.of("plays it again"),
+            Cell.HELPS),
+    REHEARSAL(
+            Phrase.of("a rehearsal, stopped"),
+            Phrase.of("plays on"),
+            Phrase.of("ends it"),
+            Cell.NOTHING,
+            Cell.HELPS),
     TOLD(Phrase.of("told by ear"), Phrase.of("goes on"), Phrase.of("ends it"), Cell.NOTHING, Cell.NOTHING),
     NO_SOUND(
             Phrase.of("nothing sounds"),
@@ -149,6 +161,8 @@ public enum LineMode {
             return asking ? QUESTION : ANSWERED;
         } else if (underWay.run().isPresent()) {
             return asking ? ofRun(underWay.run().get()) : TOLD;
+        } else if (underWay.rehearsal().isPresent()) {
+            return underWay.rehearsal().get().asks() ? ROUND_PLAYED : REHEARSAL;
         } else if (underWay.room().isPresent()) {
             return underWay.room().get().isAsking() ? CLASS_QUESTION : CLASS;
         } else if (underWay.isNothing()) {

@@ -39,6 +39,7 @@ public final class Sitting {
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
     private final SongDesk song = new SongDesk();
+    private final Rehearsing rehearsing = new Rehearsing(this);
     private LongAnswer longAnswer;
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
@@ -247,6 +248,11 @@ public final class Sitting {
         longAnswer = null;
     }
 
+    /** What is rehearsed at the instrument. */
+    public Rehearsing rehearsing() {
+        return rehearsing;
+    }
+
     /** The song that is open. */
     public SongDesk song() {
         return song;
@@ -276,6 +282,7 @@ public final class Sitting {
     }
 
     public void end() {
+        rehearsing.stop();
         stage.ear().stop();
         ended = true;
     }

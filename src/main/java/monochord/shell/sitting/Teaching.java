@@ -15,6 +15,7 @@ import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
 import monochord.course.QuestionRun;
+import monochord.course.RehearsalUnderWay;
 import monochord.course.RoomLesson;
 import monochord.course.UnderWay;
 import monochord.practice.Excerpt;
@@ -144,6 +145,19 @@ public final class Teaching {
     private void begin(Activity next) {
         question.clear();
         underWay.begin(next);
+    }
+
+    void begin(RehearsalUnderWay rehearsal) {
+        begin((Activity) rehearsal);
+    }
+
+    /** The rehearsal, if the line goes on with one. */
+    Optional<RehearsalUnderWay> rehearsal() {
+        return underWay.rehearsal();
+    }
+
+    void leave(RehearsalUnderWay over) {
+        underWay.leave(over);
     }
 
     void beginFirstStart(FirstQuestions first) {

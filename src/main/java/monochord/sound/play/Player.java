@@ -24,10 +24,18 @@ public final class Player implements AutoCloseable {
         return thread;
     }
 
-    /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
+    /**
+     * Where clicks go on below the music, its level is that of the music without them.
+     *
+     * @throws java.util.concurrent.RejectedExecutionException if the player has been closed
+     */
     public Playing play(Performance performance) {
         double countIn = performance.seconds() - performance.countedIn(false).seconds();
-        return play(new Playback(performance.sequence(), performance.bank(), countIn));
+        if (!performance.clicked()) {
+            return play(new Playback(performance.sequence(), performance.bank(), countIn));
+        }
+        Sequence music = performance.clicked(false).countedIn(false).sequence();
+        return play(new Playback(performance.sequence(), music, performance.bank(), 0));
     }
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
