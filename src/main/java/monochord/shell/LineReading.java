@@ -31,7 +31,7 @@ import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Refusal;
 import monochord.view.RemarkedAnswer;
 import monochord.view.Statement;
@@ -131,7 +131,7 @@ final class LineReading {
                 return sitting.showBefore();
             case SKIP:
                 sitting.leaveLongAnswer();
-                return new Aside(new Answers(List.of()));
+                return new NotebookRemark(new Answers(List.of()));
             default:
                 sitting.leaveLongAnswer();
                 return understood(text);
@@ -199,7 +199,7 @@ final class LineReading {
         }
         if (verb.isPresent() && !JavaText.assigns(text, word)) {
             if (!verb.get().isAside()) {
-                sitting.teaching().giveWay();
+                sitting.teaching().firstStart().giveWay();
             }
             return run(verb.get(), text.substring(word.length()).strip());
         }
@@ -225,6 +225,7 @@ final class LineReading {
     private Optional<Answer> atFirstStart(String text) {
         return sitting.teaching()
                 .firstStart()
+                .questions()
                 .flatMap(first -> FirstQuestions.passes(text)
                         ? Optional.of(sitting.teaching().goOn())
                         : first.asksForNames() ? FirstQuestions.naming(text).map(sitting::call) : Optional.empty());
@@ -254,7 +255,7 @@ final class LineReading {
         }
         return host.meet(text).orElseGet(() -> {
             Answer answer = sitting.teaching().take(judged);
-            return OtherNames.in(text, sitting.naming(), english -> isRead(judged.question(), english))
+            return ForeignNoteNames.in(text, sitting.naming(), english -> isRead(judged.question(), english))
                     .or(() -> music.didYouMean(word))
                     .map(advice -> Answers.of(answer, Statement.of(advice)))
                     .orElse(answer);

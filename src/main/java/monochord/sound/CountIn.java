@@ -26,7 +26,7 @@ final class CountIn {
 
     static void write(Performance performance, Track track) throws InvalidMidiDataException {
         BarGrid metre = performance.metre();
-        Sequencing.add(track, 0, Hands.volume(CHANNEL));
+        Sequencing.add(track, 0, HandTracks.volume(CHANNEL));
         Beats music = performance.countIn();
         Beats end = performance.clicked() ? music.plus(performance.score().beats()) : music;
         for (Beats now = Beats.ZERO; now.compareTo(end) < 0; now = next(now, metre)) {

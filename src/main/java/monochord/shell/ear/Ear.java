@@ -36,12 +36,12 @@ public interface Ear {
     }
 
     /** What was begun, while it has neither ended nor been stopped. May be asked from any thread. */
-    default Optional<Heard> heard() {
+    default Optional<PlayheadPosition> heard() {
         return Optional.empty();
     }
 
     /** The same, and for what must not be looked at, too. */
-    default Optional<Heard> playing() {
+    default Optional<PlayheadPosition> playing() {
         return heard();
     }
 

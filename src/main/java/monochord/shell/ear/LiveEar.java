@@ -9,8 +9,8 @@ import java.util.function.Consumer;
 import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
 import monochord.score.Piece;
-import monochord.sound.Care;
 import monochord.sound.Directions;
+import monochord.sound.HearingCaution;
 import monochord.sound.Performance;
 import monochord.sound.play.Outcome;
 import monochord.sound.play.Player;
@@ -50,8 +50,8 @@ public final class LiveEar implements Ear {
             return !playing.ended().isDone();
         }
 
-        Heard heard() {
-            return new Heard(performance, performance.beatsAfter(playing.secondsHeard()));
+        PlayheadPosition heard() {
+            return new PlayheadPosition(performance, performance.beatsAfter(playing.secondsHeard()));
         }
     }
 
@@ -135,7 +135,7 @@ public final class LiveEar implements Ear {
             silenceExplained = true;
             return line;
         }
-        Phrase line = cautioned ? Phrase.NOTHING : Care.BRIEF;
+        Phrase line = cautioned ? Phrase.NOTHING : HearingCaution.BRIEF;
         cautioned = true;
         return line;
     }
@@ -152,14 +152,14 @@ public final class LiveEar implements Ear {
     }
 
     @Override
-    public Optional<Heard> heard() {
+    public Optional<PlayheadPosition> heard() {
         return Optional.ofNullable(begun)
                 .filter(last -> last.open && last.isPlaying())
                 .map(Begun::heard);
     }
 
     @Override
-    public Optional<Heard> playing() {
+    public Optional<PlayheadPosition> playing() {
         return Optional.ofNullable(begun).filter(Begun::isPlaying).map(Begun::heard);
     }
 

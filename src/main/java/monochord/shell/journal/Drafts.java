@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
+import monochord.file.OwnerOnly;
 import monochord.notebook.Notebook;
 
 /**
@@ -66,12 +67,12 @@ public final class Drafts {
 
     /** A draft with a block for each exchange, as the notebook it was to become. */
     public static Notebook asNotebook(Notebook draft) {
-        return Pages.merged(draft);
+        return NotebookText.merged(draft);
     }
 
     /** A file for a draft of this process, which is alive until {@link #leaves} is said of it. */
     Path newFile(boolean foreign) throws IOException {
-        Files.createDirectories(folder);
+        OwnerOnly.folder(folder);
         prune();
         String name = clock.getAsLong() + "-" + ProcessHandle.current().pid();
         int count = 0;

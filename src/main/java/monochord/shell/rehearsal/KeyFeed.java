@@ -2,12 +2,12 @@ package monochord.shell.rehearsal;
 
 import java.util.Optional;
 import java.util.function.ObjLongConsumer;
-import monochord.sound.keyboard.Stroke;
+import monochord.sound.keyboard.KeyEvent;
 
 /** Hands on what is played at the connected keyboard, with its time, to whoever listens; thread-safe. */
 public final class KeyFeed {
     private volatile String keyboard;
-    private volatile ObjLongConsumer<Stroke> listener;
+    private volatile ObjLongConsumer<KeyEvent> listener;
 
     /** @param name of the keyboard that is connected from now on, or null for none */
     public void connects(String name) {
@@ -20,8 +20,8 @@ public final class KeyFeed {
     }
 
     /** @param nanos of this machine's clock */
-    public void hears(Stroke stroke, long nanos) {
-        ObjLongConsumer<Stroke> now = listener;
+    public void hears(KeyEvent stroke, long nanos) {
+        ObjLongConsumer<KeyEvent> now = listener;
         if (now != null) {
             now.accept(stroke, nanos);
         }
@@ -32,7 +32,7 @@ public final class KeyFeed {
         return listener != null;
     }
 
-    void listen(ObjLongConsumer<Stroke> newListener) {
+    void listen(ObjLongConsumer<KeyEvent> newListener) {
         listener = newListener;
     }
 }

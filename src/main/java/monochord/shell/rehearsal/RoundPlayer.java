@@ -7,9 +7,9 @@ import java.util.function.DoubleConsumer;
 import java.util.function.LongSupplier;
 import monochord.course.rehearsal.KeyPress;
 import monochord.shell.ear.Ear;
-import monochord.shell.ear.Heard;
+import monochord.shell.ear.PlayheadPosition;
 import monochord.sound.Performance;
-import monochord.sound.keyboard.Stroke;
+import monochord.sound.keyboard.KeyEvent;
 import monochord.sound.play.HeardClock;
 import monochord.theory.note.Beats;
 
@@ -82,7 +82,7 @@ public final class RoundPlayer {
         return wasRunning;
     }
 
-    private record Played(Stroke stroke, long at) {}
+    private record Played(KeyEvent stroke, long at) {}
 
     private final class Run {
         private final Performance performance;
@@ -97,7 +97,7 @@ public final class RoundPlayer {
             this.listener = listener;
         }
 
-        synchronized void hears(Stroke stroke, long at) {
+        synchronized void hears(KeyEvent stroke, long at) {
             strokes.add(new Played(stroke, at));
         }
 
@@ -138,7 +138,7 @@ public final class RoundPlayer {
          */
         private double goesOn() throws InterruptedException {
             long now = nanos.getAsLong();
-            Optional<Heard> heard = sounds ? ear.playing() : Optional.empty();
+            Optional<PlayheadPosition> heard = sounds ? ear.playing() : Optional.empty();
             if (current != this || sounds && heard.isEmpty()) {
                 throw new InterruptedException("it was stopped");
             }
@@ -155,7 +155,7 @@ public final class RoundPlayer {
         private synchronized List<KeyPress> presses() {
             List<KeyPress> presses = new ArrayList<>();
             for (int i = 0; i < strokes.size(); i++) {
-                if (strokes.get(i).stroke() instanceof Stroke.Down down) {
+                if (strokes.get(i).stroke() instanceof KeyEvent.Down down) {
                     presses.add(new KeyPress(down.key(), millis(strokes.get(i).at()), up(down.key(), i)));
                 }
             }
@@ -164,8 +164,8 @@ public final class RoundPlayer {
 
         private double up(int key, int from) {
             for (int i = from + 1; i < strokes.size(); i++) {
-                Stroke stroke = strokes.get(i).stroke();
-                boolean isUp = stroke instanceof Stroke.Up up && up.key() == key || stroke instanceof Stroke.AllUp;
+                KeyEvent stroke = strokes.get(i).stroke();
+                boolean isUp = stroke instanceof KeyEvent.Up up && up.key() == key || stroke instanceof KeyEvent.AllUp;
                 if (isUp) {
                     return millis(strokes.get(i).at());
                 }

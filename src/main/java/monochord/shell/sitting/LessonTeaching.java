@@ -110,7 +110,7 @@ final class LessonTeaching {
     private Answer put(Question question, Sitting sitting) {
         sitting.question().put(question, walk.lesson().slug());
         sitting.study().ready();
-        return sitting.teaching().askedUnderWay();
+        return sitting.teaching().silence().put();
     }
 
     private void show(Part part, List<Answer> page, Sitting sitting) {
@@ -131,7 +131,7 @@ final class LessonTeaching {
                 part instanceof Part.Compare compare ? compare.music() : List.of(((Part.Listen) part).music());
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
-        return InTurn.play(music, key, sitting);
+        return PlaybackInTurn.play(music, key, sitting);
     }
 
     private Answer end(Sitting sitting) {

@@ -17,7 +17,7 @@ import monochord.shell.rehearsal.RoundStrip;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /**
@@ -216,6 +216,6 @@ public final class Rehearsing {
 
     /** What to do now, for whoever asks. */
     public Answer help() {
-        return new Aside(Statement.of(RehearsalAnswer.ask()));
+        return new NotebookRemark(Statement.of(RehearsalAnswer.ask()));
     }
 }

@@ -31,7 +31,7 @@ final class ReviewVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of(
                                 "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say"))
                 .form(may(takes(Value.MINUTES)))
@@ -49,7 +49,7 @@ final class ReviewVerb implements Verb {
             return study.withNotices(Statement.of(
                     Phrase.of("Nothing is due. practise brings something new, learn goes on with the lessons.")));
         }
-        return study.withNotices(sitting.teaching().review(turns, minutes));
+        return study.withNotices(sitting.teaching().runs().review(turns, minutes));
     }
 
     private static int minutes(String text) {

@@ -19,7 +19,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
+import monochord.shell.sitting.Playable;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
@@ -40,7 +40,7 @@ final class BassVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("lead the bass by steps, over a pedal or walking, and say why"))
                 .form(
                         takes(Value.PROGRESSION),
@@ -66,11 +66,11 @@ final class BassVerb implements Verb {
     }
 
     /** What stands before the style, or behind it. */
-    private static Sentence.Part music(Sentence sentence, Optional<BassLine.Style> asked) {
-        List<Sentence.Part> parts = Arrays.stream(BassLine.Style.values())
+    private static Sentence.SentencePart music(Sentence sentence, Optional<BassLine.Style> asked) {
+        List<Sentence.SentencePart> parts = Arrays.stream(BassLine.Style.values())
                 .flatMap(style -> sentence.clause(style.toString()).stream())
                 .toList();
-        Sentence.Part behind = parts.isEmpty() ? sentence.body() : parts.get(0);
+        Sentence.SentencePart behind = parts.isEmpty() ? sentence.body() : parts.get(0);
         if (parts.size() > 1 || asked.isPresent() && sentence.body().isEmpty() == behind.isEmpty()) {
             throw Unreadable.because(
                     sentence.whole(),
@@ -86,7 +86,7 @@ final class BassVerb implements Verb {
     private static void remember(List<BassLine> lines, PlaybackState stage) {
         BassLine line =
                 lines.stream().filter(BassLine::isNew).findFirst().orElse(lines.get(0));
-        Take take = Take.of(new Music.OneProgression(line.chords()), line.chords().key());
+        Playable take = Playable.of(new Music.OneProgression(line.chords()), line.chords().key());
         if (line.style() == BassLine.Style.WALKING) {
             stage.remember(take, stage.directions().as(Pattern.WALKING));
         } else {

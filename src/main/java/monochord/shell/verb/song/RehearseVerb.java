@@ -26,7 +26,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.verb.sounding.Wishes;
+import monochord.shell.verb.sounding.PlaybackOptions;
 import monochord.song.Song;
 import monochord.song.SongMetre;
 import monochord.song.SongPlace;
@@ -59,16 +59,16 @@ final class RehearseVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of("practise a place at the instrument, at a pace that follows your playing"))
                 .form(
                         takes(Value.PLACE, Value.PROGRESSION),
                         may(clause(IN, Value.KEY)),
                         may(clause(WITH, Value.PART)),
-                        may(clause(Wishes.METRE, Value.METRE)),
-                        may(clause(Wishes.AS, Value.PATTERN)),
-                        may(clause(Wishes.AT, Value.BPM)),
-                        may(alone(Wishes.SWING)),
+                        may(clause(PlaybackOptions.METRE, Value.METRE)),
+                        may(clause(PlaybackOptions.AS, Value.PATTERN)),
+                        may(clause(PlaybackOptions.AT, Value.BPM)),
+                        may(alone(PlaybackOptions.SWING)),
                         may(clause(FOR, Value.MINUTES)),
                         orAgain(),
                         fixed("keys"),
@@ -78,7 +78,7 @@ final class RehearseVerb implements Verb {
 
     @Override
     public boolean isNoName(String text, int place) {
-        return Wishes.sayHow(text, place);
+        return PlaybackOptions.sayHow(text, place);
     }
 
     @Override
@@ -146,24 +146,24 @@ final class RehearseVerb implements Verb {
         Progression chords = sentence.body().read(text -> Progression.parse(text, key));
         Phrase title = Phrase.row(chords.symbols());
         return new Place(
-                title, RehearsalMusic.inBars(chords), (first, last) -> Optional.empty(), Wishes.metre(sentence), 0, 1);
+                title, RehearsalMusic.inBars(chords), (first, last) -> Optional.empty(), PlaybackOptions.metre(sentence), 0, 1);
     }
 
     private static RehearsalMusic music(Place place, Sentence sentence, Sitting sitting) {
         Directions usual = sitting.stage().directions();
         Directions said = place.tempo() > 0 ? usual.at(place.tempo()) : usual;
-        if (sentence.clause(Wishes.AT).isPresent()) {
-            said = said.at(sentence.clause(Wishes.AT).get().read(Wishes::tempo));
+        if (sentence.clause(PlaybackOptions.AT).isPresent()) {
+            said = said.at(sentence.clause(PlaybackOptions.AT).get().read(PlaybackOptions::tempo));
         }
-        if (sentence.clause(Wishes.AS).isPresent()) {
-            said = said.as(sentence.clause(Wishes.AS).get().read(Wishes::pattern));
+        if (sentence.clause(PlaybackOptions.AS).isPresent()) {
+            said = said.as(sentence.clause(PlaybackOptions.AS).get().read(PlaybackOptions::pattern));
         }
-        said = said.inSwing(sentence.clause(Wishes.SWING).isPresent());
+        said = said.inSwing(sentence.clause(PlaybackOptions.SWING).isPresent());
         boolean hasTune = place.tune().bars(0, place.chords().bars().size() - 1).isPresent();
         Set<Hand> played = sentence.clause(WITH)
                 .map(part -> part.read(text -> played(text, hasTune)))
                 .orElse(hasTune ? EnumSet.of(Hand.LEFT, Hand.TUNE) : EnumSet.of(Hand.LEFT));
-        Wishes.fits(sentence.whole(), place.metre(), said.pattern());
+        PlaybackOptions.fits(sentence.whole(), place.metre(), said.pattern());
         return new RehearsalMusic(place.title(), place.chords(), place.tune(), place.metre(), played, said);
     }
 

@@ -14,6 +14,7 @@ import monochord.notebook.Digest;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
 import monochord.shell.replay.Replay;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -22,13 +23,11 @@ import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Writes the sitting so far into a file, as a notebook. */
 final class SaveVerb implements Verb {
-    private static final String OVER = "over";
-
     @Override
     public String word() {
         return "save";
@@ -38,29 +37,28 @@ final class SaveVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("save the sitting so far as a notebook; alone, into the file it has"))
-                .form(may(takes(Value.FILE)), may(option(OVER)))
+                .form(may(takes(Value.FILE)), may(option(NewFile.OVER)))
                 .examples("save evening.md", "save evening.md --over");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (sitting.journal().isEmpty()) {
-            return new Aside(new Statement(List.of(Phrase.of("Nothing has been typed or noted yet.")), Answer.NO));
+            return new NotebookRemark(
+                    new Statement(List.of(Phrase.of("Nothing has been typed or noted yet.")), Answer.NO));
         }
         String name = NotebookFiles.name(sentence.body().text());
         Path file = name.isEmpty()
                 ? own(sentence, sitting)
                 : sentence.body().read(text -> sitting.outside().file(name));
         String shown = name.isEmpty() ? file.toString() : name;
-        if (Files.isRegularFile(file) && !sentence.has(OVER) && !isOwn(file, sitting)) {
-            Phrase refused = Phrase.of(
-                    "{0} is there already and is not this sitting's notebook. Another name, or {1} puts this in its place.",
-                    Phrase.typed(shown), Phrase.typed("save " + shown + " --over"));
-            return new Aside(new Statement(List.of(refused), Answer.NO));
+        if (Files.isRegularFile(file) && isOwn(file, sitting)) {
+            return save(file, shown, sitting);
         }
-        return save(file, shown, sitting);
+        return NewFile.unlessThere(
+                List.of(new NewFile.Place(shown, file)), sentence, sitting, () -> save(file, shown, sitting));
     }
 
     private static Path own(Sentence sentence, Sitting sitting) {
@@ -81,10 +79,10 @@ final class SaveVerb implements Verb {
             WholeFile.write(file, part -> Files.writeString(part, content));
             trust(notebook, content, shown, sitting);
         } catch (IOException failed) {
-            return new Aside(Statement.failed(sitting.outside().told(failed)));
+            return new NotebookRemark(Statement.failed(sitting.outside().told(failed)));
         }
         sitting.journal().saved(file, content);
-        return new Aside(
+        return new NotebookRemark(
                 new Saved(shown, notebook.exchanges().size(), sitting.journal().notes()));
     }
 
