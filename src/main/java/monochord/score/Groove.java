@@ -138,7 +138,9 @@ final class Groove {
         List<Event> events = new ArrayList<>();
         for (int i = 0; i < voicings.size() && lowest(i).isPresent(); i++) {
             stretches.add(new WalkingBass.Stretch(
-                    lowest(i).get().name(), tones(voicings.get(i)), voicings.get(i).beats()));
+                    lowest(i).get().name(),
+                    tones(voicings.get(i)),
+                    voicings.get(i).beats()));
         }
         List<List<WalkingBass.Note>> line = WalkingBass.under(stretches);
         for (int i = 0; i < line.size(); i++) {

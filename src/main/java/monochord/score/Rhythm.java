@@ -53,8 +53,7 @@ record Rhythm(Part left, Part right, boolean beginsWithChord) {
         return switch (pattern) {
             case WALTZ -> rhythm("6: 0 1, 3 1 F", "3: 1 .5, 2 .5", true);
             case OFF_BEATS -> new Rhythm(strong(metre), Part.parse("1: .5 .25"), false);
-            case BOSSA ->
-                rhythm("4: 0 1.5, 1.5 .5 F, 2 1.5 F, 3.5 .5", "8: 0 .75, 1.5 1, 3 .5, 5 .75, 6.5 1", false);
+            case BOSSA -> rhythm("4: 0 1.5, 1.5 .5 F, 2 1.5 F, 3.5 .5", "8: 0 .75, 1.5 1, 3 .5, 5 .75, 6.5 1", false);
             case PUSH -> rhythm("4: 0 1.5, 1.5 .5 F, 2 1.5", "4: 1 .5, 2.5 .75", false);
             case WALKING -> rhythm("4: 0 4", "4: 0 1, 1.5 .5", true);
             default -> new Rhythm(every(metre), every(metre), true);

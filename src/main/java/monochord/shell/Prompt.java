@@ -209,8 +209,7 @@ final class Prompt {
     }
 
     private PromptReader reader(Terminal terminal) {
-        PromptReader reader =
-                new PromptReader(terminal, this::sounds, this::hush, sitting.rehearsing()::takesOneKey);
+        PromptReader reader = new PromptReader(terminal, this::sounds, this::hush, sitting.rehearsing()::takesOneKey);
         reader.setParser(new CompletionParser());
         reader.setCompleter(new Completion(verbs, sitting));
         reader.setHighlighter(new VerbHighlighter(verbs, look));

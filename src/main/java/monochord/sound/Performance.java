@@ -77,7 +77,8 @@ public record Performance(
     }
 
     public Performance in(Key written) {
-        return new Performance(score, tempo, right, left, Optional.of(written), metre, countedIn, clicked, levels, bank);
+        return new Performance(
+                score, tempo, right, left, Optional.of(written), metre, countedIn, clicked, levels, bank);
     }
 
     public Performance in(BarGrid bars) {

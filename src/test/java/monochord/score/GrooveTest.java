@@ -52,9 +52,10 @@ class GrooveTest {
 
     @Test
     void aWaltzGoesToTheFifthWhereAChordStaysForAnotherBar() {
-        assertEquals("0 C3:1, 3 G2:1, 6 F2:1", left("C | . | F", Pattern.WALTZ, THREE).replace("3 G3", "3 G2"));
         assertEquals(
-                "1 C4+F4+A4:1/2, 2 C4+F4+A4:1/2", right("F", Pattern.WALTZ, THREE));
+                "0 C3:1, 3 G2:1, 6 F2:1",
+                left("C | . | F", Pattern.WALTZ, THREE).replace("3 G3", "3 G2"));
+        assertEquals("1 C4+F4+A4:1/2, 2 C4+F4+A4:1/2", right("F", Pattern.WALTZ, THREE));
     }
 
     @Test
@@ -101,8 +102,18 @@ class GrooveTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"WALTZ, 4/4, false", "WALTZ, 3/4, true", "WALTZ, 6/8, false", "BOSSA, 4/4, true", "BOSSA, 3/4, false",
-        "PUSH, 2/2, true", "WALKING, 6/8, false", "WALKING, 3/4, true", "BALLAD, 6/8, true", "OFF_BEATS, 12/8, false"})
+    @CsvSource({
+        "WALTZ, 4/4, false",
+        "WALTZ, 3/4, true",
+        "WALTZ, 6/8, false",
+        "BOSSA, 4/4, true",
+        "BOSSA, 3/4, false",
+        "PUSH, 2/2, true",
+        "WALKING, 6/8, false",
+        "WALKING, 3/4, true",
+        "BALLAD, 6/8, true",
+        "OFF_BEATS, 12/8, false"
+    })
     void eachIsPlayedInTheBarsThatItFits(Pattern pattern, String metre, boolean fits) {
         assertEquals(fits, pattern.fits(BarGrid.parse(metre)));
     }
@@ -122,8 +133,8 @@ class GrooveTest {
             Beats end = caption.start().plus(caption.length());
             assertTrue(
                     all.stream()
-                            .anyMatch(one -> one.hand() == Hand.LEFT
-                                    && one.start().equals(caption.start())),
+                            .anyMatch(one ->
+                                    one.hand() == Hand.LEFT && one.start().equals(caption.start())),
                     pattern + " has no bass at " + caption);
             assertTrue(
                     all.stream()
@@ -150,9 +161,11 @@ class GrooveTest {
         Voicing hands = Voicing.parse("F2 C3 | A3 F4");
         Score score = Pattern.OFF_BEATS.of(List.of(new TimedVoicing(hands, Beats.of(2), "F")), BarGrid.COMMON);
         assertEquals("0 F2:1, 1/2 C3:1/4, 3/2 C3:1/4", hand(Hand.LEFT, score));
-        assertEquals(List.of(Pitch.parse("F2")), score.soundings().stream()
-                .filter(one -> one.start().isZero())
-                .map(Sounding::pitch)
-                .toList());
+        assertEquals(
+                List.of(Pitch.parse("F2")),
+                score.soundings().stream()
+                        .filter(one -> one.start().isZero())
+                        .map(Sounding::pitch)
+                        .toList());
     }
 }

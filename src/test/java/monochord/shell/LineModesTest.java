@@ -14,7 +14,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
-import monochord.shell.sitting.Board;
+import monochord.shell.sitting.LiveStrip;
 import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
@@ -222,7 +222,7 @@ class LineModesTest {
             case TOLD:
                 return List.of("practise ear-interval in C", "m9", "m9");
             case ROUND_PLAYED:
-                sitting.stage().take(Board.none()); // nothing is played, and each round is asked about at once
+                sitting.stage().take(LiveStrip.none()); // nothing is played, and each round is asked about at once
                 return List.of("rehearse C G in C");
             case REHEARSAL:
                 return List.of("rehearse C G in C");

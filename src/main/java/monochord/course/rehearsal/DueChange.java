@@ -25,8 +25,7 @@ import monochord.theory.note.NoteName;
  * @param needed what must be heard for it to be that chord
  * @param allowed what belongs to it
  */
-public record DueChange(
-        int bar, Beats beat, Beats at, Phrase name, List<NoteName> needed, List<NoteName> allowed) {
+public record DueChange(int bar, Beats beat, Beats at, Phrase name, List<NoteName> needed, List<NoteName> allowed) {
 
     /** What somebody plays in a round. */
     public enum Part {
@@ -61,9 +60,8 @@ public record DueChange(
             return new DueChange(bar, beat, at, Phrase.of("{0}", chord.bass()), bass, bass);
         }
         boolean withBass = part == Part.HANDS;
-        List<NoteName> all = Stream.concat(chord.tones().stream(), bass.stream())
-                .distinct()
-                .toList();
+        List<NoteName> all =
+                Stream.concat(chord.tones().stream(), bass.stream()).distinct().toList();
         return new DueChange(bar, beat, at, Phrase.of("{0}", chord), needed(chord, withBass), all);
     }
 
@@ -79,8 +77,11 @@ public record DueChange(
             needed.add(chord.bass());
         }
         Optional<Interval> third = kind.interval(3).or(() -> kind.interval(4)).or(() -> kind.interval(2));
-        third.or(() -> kind.interval(5)).ifPresent(interval -> needed.add(chord.root().plus(interval)));
-        kind.interval(7).or(() -> kind.interval(6)).ifPresent(interval -> needed.add(chord.root().plus(interval)));
+        third.or(() -> kind.interval(5))
+                .ifPresent(interval -> needed.add(chord.root().plus(interval)));
+        kind.interval(7)
+                .or(() -> kind.interval(6))
+                .ifPresent(interval -> needed.add(chord.root().plus(interval)));
         kind.interval(5)
                 .filter(fifth -> !fifth.equals(Interval.PERFECT_FIFTH))
                 .ifPresent(fifth -> needed.add(chord.root().plus(fifth)));
@@ -96,7 +97,8 @@ public record DueChange(
                 long bar = at.numerator() * barLength.denominator() / (at.denominator() * barLength.numerator());
                 List<NoteName> name = List.of(note.pitch().name());
                 Beats beat = at.minus(barLength.times(bar));
-                due.add(new DueChange((int) bar, beat, at, Phrase.of("{0}", note.pitch().name()), name, name));
+                due.add(new DueChange(
+                        (int) bar, beat, at, Phrase.of("{0}", note.pitch().name()), name, name));
             }
         }
         return due;

@@ -32,8 +32,7 @@ public record HeardChange(DueChange due, What what, double late, NoteName note, 
             case CLEAN -> Phrase.sentence("{0}: {1} came in time.", place, due.name());
             case EARLY -> Phrase.sentence("{0}: {1} came early, by {2}.", place, due.name(), amount());
             case LATE -> Phrase.sentence("{0}: {1} came late, by {2}.", place, due.name(), amount());
-            case WRONG_NOTE ->
-                Phrase.sentence("{0}: {1} does not belong to {2}.", place, note, due.name());
+            case WRONG_NOTE -> Phrase.sentence("{0}: {1} does not belong to {2}.", place, note, due.name());
             case MISSING_NOTE -> Phrase.sentence("{0}: {1} was missing in {2}.", place, note, due.name());
             case NOT_PLAYED -> Phrase.sentence("{0}: {1} was not heard.", place, due.name());
         };

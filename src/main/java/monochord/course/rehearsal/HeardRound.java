@@ -119,10 +119,12 @@ public record HeardRound(List<HeardChange> changes, double tolerance) {
                     .filter(press -> !belongs(press, change.allowed()))
                     .findFirst();
             if (wrong.isPresent()) {
-                return heard(i, HeardChange.What.WRONG_NOTE, late, named(wrong.get().key()));
+                return heard(
+                        i, HeardChange.What.WRONG_NOTE, late, named(wrong.get().key()));
             }
             double first = stroke.get(0).down();
-            Optional<NoteName> missing = missing(change, first, stroke.get(stroke.size() - 1).down() + BEHIND);
+            Optional<NoteName> missing =
+                    missing(change, first, stroke.get(stroke.size() - 1).down() + BEHIND);
             if (missing.isPresent()) {
                 return heard(i, HeardChange.What.MISSING_NOTE, late, missing.get());
             }
@@ -136,8 +138,8 @@ public record HeardRound(List<HeardChange> changes, double tolerance) {
         private Optional<NoteName> missing(DueChange change, double from, double to) {
             return change.needed().stream()
                     .filter(name -> keys.stream()
-                            .noneMatch(press ->
-                                    press.pitchClass() == name.pitchClass() && press.isDownBetween(from, to)))
+                            .noneMatch(
+                                    press -> press.pitchClass() == name.pitchClass() && press.isDownBetween(from, to)))
                     .findFirst();
         }
 
@@ -154,8 +156,8 @@ public record HeardRound(List<HeardChange> changes, double tolerance) {
         /** By the name a key most likely has in the key: from the lowered second to the raised fourth. */
         private NoteName named(int midiNumber) {
             int flattest = key.tonic().fifths() - 5;
-            return NoteName.at(
-                    flattest + Math.floorMod(7 * (midiNumber - NoteName.at(flattest).pitchClass()), 12));
+            return NoteName.at(flattest
+                    + Math.floorMod(7 * (midiNumber - NoteName.at(flattest).pitchClass()), 12));
         }
     }
 }

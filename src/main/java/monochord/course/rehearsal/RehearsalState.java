@@ -9,7 +9,7 @@ import monochord.theory.Key;
  *
  * <p>It begins slower than the goal. A clean round makes the next a little quicker, the more the steadier it was played. A
  * change that is late or wrong leaves the pace, and takes its bar and the one before alone and slower until they have stood
- * twice; what does not stand after four tries waits for tomorrow. Where most goes astray it becomes clearly slower and as
+ * twice, and the whole comes again at a pace between the two; what does not stand after four tries waits for tomorrow. Where most goes astray it becomes clearly slower and as
  * short as two bars. What was clean twice at the goal stands, and the next key comes.
  *
  * <p>That the best players stop at an error, slow down and repeat until it holds: Duke, Simmons and Cash, Journal of Research
@@ -109,7 +109,12 @@ public final class RehearsalState {
             return with(next, null, 0, putAside, Phrase.sentence("Clean; on a little quicker, at {0}.", tempo(next)));
         }
         if (stood + 1 < TIMES_TO_STAND) {
-            return with(pace, null, stood + 1, putAside, Phrase.sentence("Clean at {0}; once more, and it stands.", tempo(pace)));
+            return with(
+                    pace,
+                    null,
+                    stood + 1,
+                    putAside,
+                    Phrase.sentence("Clean at {0}; once more, and it stands.", tempo(pace)));
         }
         if (key + 1 < goal.keys().size()) {
             double next = goal.tempo() * BEGIN_IN_NEXT_KEY;
@@ -139,18 +144,23 @@ public final class RehearsalState {
             return end(0, putAside, result.said().then(enough));
         }
         Phrase said = result.said()
-                .then(Phrase.sentence(
-                        "Now {0} alone, slower, at {1}.", taken.inWords(goal.firstBar()), tempo(slower)));
+                .then(Phrase.sentence("Now {0} alone, slower, at {1}.", taken.inWords(goal.firstBar()), tempo(slower)));
         return with(pace, taken, 0, putAside, said);
     }
 
     private RehearsalState afterCleanSpot(RoundResult result) {
         if (spot.clean + 1 < TIMES_TO_STAND) {
             double quicker = Math.min(pace, spot.pace * (1 + LEAST_GAIN + MORE_GAIN * result.ease()));
-            return with(pace, spot.at(quicker, spot.clean + 1, spot.failed), 0, putAside,
+            return with(
+                    pace,
+                    spot.at(quicker, spot.clean + 1, spot.failed),
+                    0,
+                    putAside,
                     Phrase.sentence("Clean; once more, at {0}.", tempo(quicker)));
         }
-        return with(pace, null, 0, putAside, Phrase.sentence("That stands. Now the whole again, at {0}.", tempo(pace)));
+        double whole = (pace + spot.pace) / 2;
+        return with(
+                whole, null, 0, putAside, Phrase.sentence("That stands. Now the whole again, at {0}.", tempo(whole)));
     }
 
     private RehearsalState stillWrong(RoundResult result) {
@@ -167,8 +177,7 @@ public final class RehearsalState {
         }
         double whole = Math.max(goal.slowest(), pace * ALONE);
         Phrase said = Phrase.sentence(
-                "We leave {0} for now. The whole again, slower, at {1}.",
-                spot.inWords(goal.firstBar()), tempo(whole));
+                "We leave {0} for now. The whole again, slower, at {1}.", spot.inWords(goal.firstBar()), tempo(whole));
         return with(whole, null, 0, again, result.said().then(said));
     }
 
@@ -199,7 +208,8 @@ public final class RehearsalState {
         Phrase next = Phrase.of("in {0} at {1}", currentKey(), tempo(pace));
         return key > 0
                 ? Phrase.sentence(
-                        "Tomorrow: first {0}, where it stands, then go on {1}.", goal.keys().get(key - 1), next)
+                        "Tomorrow: first {0}, where it stands, then go on {1}.",
+                        goal.keys().get(key - 1), next)
                 : Phrase.sentence("Tomorrow: go on {0}.", next);
     }
 

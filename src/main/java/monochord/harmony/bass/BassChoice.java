@@ -75,14 +75,13 @@ record BassChoice(List<Chord> chords, Bass bass, double cost) {
         TriadQuality quality = chord.kind().quality();
         boolean isPlain = quality == TriadQuality.MAJOR || quality == TriadQuality.MINOR;
         if (isPlain && bass == Bass.AS_WRITTEN && !chord.isInverted()) {
-            tone(chord, 7).ifPresentOrElse(
-                    seventh -> found.add(and(chord.over(seventh), Bass.PASSING, 1)), () -> {
-                        NoteName flat = chord.root().plus(Interval.MINOR_SEVENTH);
-                        NoteName sharp = chord.root().minus(Interval.MINOR_SECOND);
-                        boolean leads = next.root().equals(chord.root().plus(Interval.PERFECT_FOURTH));
-                        found.add(and(chord.over(flat), Bass.PASSING, leads || key.holds(flat) ? 1.5 : 2));
-                        found.add(and(chord.over(sharp), Bass.PASSING, key.holds(sharp) ? 1.5 : 2));
-                    });
+            tone(chord, 7).ifPresentOrElse(seventh -> found.add(and(chord.over(seventh), Bass.PASSING, 1)), () -> {
+                NoteName flat = chord.root().plus(Interval.MINOR_SEVENTH);
+                NoteName sharp = chord.root().minus(Interval.MINOR_SECOND);
+                boolean leads = next.root().equals(chord.root().plus(Interval.PERFECT_FOURTH));
+                found.add(and(chord.over(flat), Bass.PASSING, leads || key.holds(flat) ? 1.5 : 2));
+                found.add(and(chord.over(sharp), Bass.PASSING, key.holds(sharp) ? 1.5 : 2));
+            });
         }
         TriadQuality goal = next.kind().quality();
         NoteName fifth = next.root().plus(Interval.PERFECT_FIFTH);
@@ -145,11 +144,14 @@ record BassChoice(List<Chord> chords, Bass bass, double cost) {
             case SEVENTH -> Phrase.sentence("{0} has its seventh lowest: {1}.", chord, lies);
             case PASSING -> Phrase.sentence("{0} is the same chord, and a seventh passes below it: {1}.", chord, lies);
             case DOMINANT_THIRD ->
-                Phrase.sentence("{0} is put in, the dominant of the next chord with its third lowest: {1}.", chord, lies);
+                Phrase.sentence(
+                        "{0} is put in, the dominant of the next chord with its third lowest: {1}.", chord, lies);
             case DOMINANT_FIFTH ->
-                Phrase.sentence("{0} is put in, the dominant of the next chord with its fifth lowest: {1}.", chord, lies);
+                Phrase.sentence(
+                        "{0} is put in, the dominant of the next chord with its fifth lowest: {1}.", chord, lies);
             case DOMINANT_SEVENTH ->
-                Phrase.sentence("{0} is put in, the dominant of the next chord with its seventh lowest: {1}.", chord, lies);
+                Phrase.sentence(
+                        "{0} is put in, the dominant of the next chord with its seventh lowest: {1}.", chord, lies);
             case TRITONE_AWAY ->
                 Phrase.sentence("{0} is put in, for the dominant of the next chord, a tritone away: {1}.", chord, lies);
             case AS_WRITTEN -> Phrase.NOTHING;

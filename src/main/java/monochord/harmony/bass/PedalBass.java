@@ -53,8 +53,7 @@ final class PedalBass {
                 .map(PedalBass::line)
                 .flatMap(Optional::stream)
                 .reduce((one, other) -> changed(other) > changed(one) ? other : one)
-                .orElseGet(() ->
-                        new BassLine(BassLine.Style.PEDAL, progression, progression, List.of(), List.of()));
+                .orElseGet(() -> new BassLine(BassLine.Style.PEDAL, progression, progression, List.of(), List.of()));
     }
 
     private static long changed(BassLine line) {
@@ -82,7 +81,8 @@ final class PedalBass {
     }
 
     private boolean isWhole(Span span) {
-        boolean held = chords.get(span.first()).holds(pedal) && chords.get(span.last()).holds(pedal);
+        boolean held =
+                chords.get(span.first()).holds(pedal) && chords.get(span.last()).holds(pedal);
         boolean beginsAtHome = span.first() > 0 || chords.get(0).root().equals(pedal);
         boolean bears = IntStream.rangeClosed(span.first(), span.last()).allMatch(this::bears);
         return held && bears && beginsAtHome && (degree == 1 || isDominant(span.last()));
@@ -136,10 +136,12 @@ final class PedalBass {
                 degree == 1
                         ? "{0}, the tonic, stays in the bass from {1} to {2}, which both hold it."
                         : "{0}, the fifth degree, stays in the bass from {1} to {2}, which both hold it.",
-                pedal, within.get(0), within.get(within.size() - 1)));
+                pedal,
+                within.get(0),
+                within.get(within.size() - 1)));
         if (!rub.isEmpty()) {
             reasons.add(Phrase.counted(
-                            rub.size(), "{0} rubs against it and goes on.", "{0} rub against it and go on.", Phrase.list(rub)));
+                    rub.size(), "{0} rubs against it and goes on.", "{0} rub against it and go on.", Phrase.list(rub)));
         }
         if (degree == 1 && closes(chords.size() - 1)) {
             reasons.add(Phrase.sentence(

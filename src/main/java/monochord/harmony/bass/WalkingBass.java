@@ -131,7 +131,8 @@ public final class WalkingBass {
         double[][] costs = {first.stream().mapToDouble(WalkingBass::register).toArray()};
         List<int[][]> ways = new ArrayList<>();
         for (int place = 1; place < places.size(); place++) {
-            double[][] reached = new double[costs[0].length][places.get(place).notes().size()];
+            double[][] reached =
+                    new double[costs[0].length][places.get(place).notes().size()];
             int[][] from = new int[reached.length][reached[0].length];
             for (int last = 0; last < reached.length; last++) {
                 for (int note = 0; note < reached[last].length; note++) {

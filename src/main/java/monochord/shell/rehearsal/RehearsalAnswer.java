@@ -23,16 +23,10 @@ import monochord.view.Look;
  * @param care a caution, or nothing
  */
 public record RehearsalAnswer(
-        RehearsalMusic music,
-        RehearsalGoal goal,
-        Round round,
-        int minutes,
-        String keyboard,
-        boolean plays,
-        Phrase care)
+        RehearsalMusic music, RehearsalGoal goal, Round round, int minutes, String keyboard, boolean plays, Phrase care)
         implements Answer {
-    private static final Phrase HANDS_AND_EARS =
-            Phrase.sentence("Begin with the volume low and the shoulders loose; if anything hurts or rings, stop for today.");
+    private static final Phrase HANDS_AND_EARS = Phrase.sentence(
+            "Begin with the volume low and the shoulders loose; if anything hurts or rings, stop for today.");
 
     /** The line of care for hands and ears at the first rehearsal of a sitting. */
     public static Phrase care(boolean isFirst) {
@@ -54,7 +48,10 @@ public record RehearsalAnswer(
     private Phrase head() {
         return Phrase.sentence(
                 "{0} in {1}, from {2} towards {3}, for {4}.",
-                music.title(), round.key(), round.tempo(), goal.tempo(),
+                music.title(),
+                round.key(),
+                round.tempo(),
+                goal.tempo(),
                 Phrase.counted(minutes, "one minute", "{0} minutes", minutes));
     }
 

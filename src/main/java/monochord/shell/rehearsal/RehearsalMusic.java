@@ -101,7 +101,9 @@ public record RehearsalMusic(
     /** What the player has to play in a round. */
     public List<DueChange> due(Round round) {
         return yours() == DueChange.Part.TUNE
-                ? melody(round).map(melody -> DueChange.tune(melody, metre.bar())).orElse(List.of())
+                ? melody(round)
+                        .map(melody -> DueChange.tune(melody, metre.bar()))
+                        .orElse(List.of())
                 : DueChange.chords(chords(round), metre.bar(), yours());
     }
 

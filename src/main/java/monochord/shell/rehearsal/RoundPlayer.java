@@ -3,7 +3,6 @@ package monochord.shell.rehearsal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleConsumer;
 import java.util.function.LongSupplier;
 import monochord.course.rehearsal.KeyPress;
 import monochord.shell.ear.Ear;

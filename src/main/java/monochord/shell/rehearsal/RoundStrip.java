@@ -52,8 +52,7 @@ public record RoundStrip(Round round, Progression chords, List<DueChange> due, B
         StyledText.Builder text = StyledText.builder(look.reader());
         Phrase place = moment.bar() < 0
                 ? Phrase.of("counting in")
-                : Phrase.of(
-                        "bar {0} of {1}", firstBar + round.first() + moment.bar(), firstBar + round.last());
+                : Phrase.of("bar {0} of {1}", firstBar + round.first() + moment.bar(), firstBar + round.last());
         text.line(Phrase.joined("   ", List.of(count(moment), place, Phrase.of("at {0}", round.tempo()))), Style.QUIET);
         Phrase now = moment.bar() < 0 ? Phrase.of("–") : bar(moment.bar());
         text.line(Phrase.joined("  |  ", List.of(now.styled(Style.STRONG), bar(moment.bar() + 1))));

@@ -144,7 +144,9 @@ public final class Rehearsing {
     private void over(RehearsalUnderWay current, Round round, List<KeyPress> presses) {
         if (sitting.stage().keys().keyboard().isEmpty()) {
             current.asks(true);
-            sitting.stage().board().show(look -> Statement.of(RehearsalAnswer.ask()).text(look));
+            sitting.stage()
+                    .board()
+                    .show(look -> Statement.of(RehearsalAnswer.ask()).text(look));
             return;
         }
         double quarter = MILLIS_PER_MINUTE / music.performance(round).tempo();

@@ -37,7 +37,9 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
             }
         }
         if (lines.stream().anyMatch(BassAnswer::isToBeAgreed)) {
-            text.line(Phrase.sentence("Agree it with the bass player first, and the chords put in with all."), Style.QUIET);
+            text.line(
+                    Phrase.sentence("Agree it with the bass player first, and the chords put in with all."),
+                    Style.QUIET);
         }
         return text.build().wrapped(look.width());
     }
@@ -55,7 +57,8 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
             case PEDAL ->
                 line.isNew()
                         ? Phrase.sentence("The bass on a pedal:")
-                        : Phrase.sentence("Neither the tonic nor the fifth degree can be held under two of these chords.");
+                        : Phrase.sentence(
+                                "Neither the tonic nor the fifth degree can be held under two of these chords.");
             case WALKING -> Phrase.sentence("The bass walking, a note on every beat:");
         };
     }
@@ -67,7 +70,8 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
         List<Chord> chords = line.chords().chords();
         List<Phrase> parts = new ArrayList<>();
         for (int i = 0; i < chords.size(); i++) {
-            parts.add(Phrase.of("{0}: {1}", chords.get(i), Phrase.row(pitches(line.walked().get(i)))));
+            parts.add(Phrase.of(
+                    "{0}: {1}", chords.get(i), Phrase.row(pitches(line.walked().get(i)))));
         }
         return Phrase.joined(" | ", parts);
     }
@@ -80,11 +84,21 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
     public void json(Json json) {
         json.put("kind", "bass")
                 .put("key", lines.get(0).before().key().toString())
-                .objects("lines", lines, (object, line) -> object.put(
-                                "style", line.style().toString())
-                        .put("symbols", line.chords().chords())
-                        .put("notes", line.walked().stream().flatMap(BassAnswer::names).toList())
-                        .put("reasons", line.reasons().stream().map(Phrase::toString).toList()));
+                .objects(
+                        "lines",
+                        lines,
+                        (object, line) -> object.put("style", line.style().toString())
+                                .put("symbols", line.chords().chords())
+                                .put(
+                                        "notes",
+                                        line.walked().stream()
+                                                .flatMap(BassAnswer::names)
+                                                .toList())
+                                .put(
+                                        "reasons",
+                                        line.reasons().stream()
+                                                .map(Phrase::toString)
+                                                .toList()));
     }
 
     private static Stream<Pitch> names(List<WalkingBass.Note> notes) {

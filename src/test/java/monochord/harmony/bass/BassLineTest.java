@@ -121,11 +121,13 @@ class BassLineTest {
             List<Chord> told = chords.stream()
                     .filter(chord -> !plain.chords().contains(chord))
                     .toList();
-            Stream.of(told).flatMap(List::stream).forEach(chord -> assertTrue(
-                    line.reasons().stream()
-                            .anyMatch(reason -> reason.toString().startsWith(chord + " ")
-                                    || reason.toString().startsWith(chord.write(Signs.MUSIC) + " ")),
-                    chord + " in " + line.reasons()));
+            Stream.of(told)
+                    .flatMap(List::stream)
+                    .forEach(chord -> assertTrue(
+                            line.reasons().stream()
+                                    .anyMatch(reason -> reason.toString().startsWith(chord + " ")
+                                            || reason.toString().startsWith(chord.write(Signs.MUSIC) + " ")),
+                            chord + " in " + line.reasons()));
         }
     }
 }

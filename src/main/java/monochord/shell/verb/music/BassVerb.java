@@ -17,9 +17,9 @@ import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Playable;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
@@ -56,9 +56,7 @@ final class BassVerb implements Verb {
                 .filter(style -> sentence.clause(style.toString()).isPresent())
                 .findFirst();
         Progression progression = music(sentence, asked).read(text -> Progression.parse(text, key));
-        List<BassLine> lines = asked.map(List::of)
-                .orElseGet(() -> List.of(BassLine.Style.values()))
-                .stream()
+        List<BassLine> lines = asked.map(List::of).orElseGet(() -> List.of(BassLine.Style.values())).stream()
                 .map(style -> BassLine.of(progression, style))
                 .toList();
         remember(lines, sitting.stage());
@@ -84,9 +82,9 @@ final class BassVerb implements Verb {
 
     /** The first line that is new can be played. */
     private static void remember(List<BassLine> lines, PlaybackState stage) {
-        BassLine line =
-                lines.stream().filter(BassLine::isNew).findFirst().orElse(lines.get(0));
-        Playable take = Playable.of(new Music.OneProgression(line.chords()), line.chords().key());
+        BassLine line = lines.stream().filter(BassLine::isNew).findFirst().orElse(lines.get(0));
+        Playable take = Playable.of(
+                new Music.OneProgression(line.chords()), line.chords().key());
         if (line.style() == BassLine.Style.WALKING) {
             stage.remember(take, stage.directions().as(Pattern.WALKING));
         } else {

@@ -61,8 +61,7 @@ final class BandKeys {
         List<NoteName> tonics = parse(text);
         boolean kept = sitting.settings().keep(SETTING, text.strip());
         return Statement.of(
-                list(tonics),
-                kept ? Phrase.NOTHING : Phrase.sentence("It cannot be kept for the next sitting."));
+                list(tonics), kept ? Phrase.NOTHING : Phrase.sentence("It cannot be kept for the next sitting."));
     }
 
     private static Phrase list(List<NoteName> tonics) {

@@ -8,7 +8,6 @@ import static monochord.shell.sentence.FormPart.orAgain;
 import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +15,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.course.rehearsal.RehearsalGoal;
 import monochord.harmony.Progression;
-import monochord.harmony.melody.Melody;
 import monochord.score.BarGrid;
 import monochord.score.Hand;
 import monochord.shell.rehearsal.RehearsalMusic;
@@ -45,7 +43,8 @@ final class RehearseVerb implements Verb {
     private static final String IN = "in";
     private static final Pattern KEYS = Pattern.compile("(?i)keys(?:\\s+(.*))?");
     /** No chord, but what a section may be called. */
-    private static final Pattern NAME = Pattern.compile("(?i)(?:verse|chorus|bridge|refrain|intro|outro|part|ending)\\b.*");
+    private static final Pattern NAME =
+            Pattern.compile("(?i)(?:verse|chorus|bridge|refrain|intro|outro|part|ending)\\b.*");
 
     private static final int USUAL_MINUTES = 10;
     private static final int LONGEST = 30;
@@ -92,7 +91,9 @@ final class RehearseVerb implements Verb {
         if (body.isEmpty() && sitting.rehearsing().isOpen()) {
             return sitting.rehearsing().again();
         }
-        if (place.isEmpty() && NAME.matcher(body).matches() && sitting.song().song().isEmpty()) {
+        if (place.isEmpty()
+                && NAME.matcher(body).matches()
+                && sitting.song().song().isEmpty()) {
             return SongVerb.NONE;
         }
         Place found = place.orElseGet(() -> typed(sentence, sitting));
@@ -132,8 +133,8 @@ final class RehearseVerb implements Verb {
                         "rehearse verse"));
         SongMetre metre = song.head().metre();
         BarGrid bars = metre.isFree() ? BarGrid.COMMON : BarGrid.parse(metre.toString());
-        RehearsalMusic.Tune tune = (first, last) ->
-                place.music(song).melody(place.first() + first, place.first() + last, metre);
+        RehearsalMusic.Tune tune =
+                (first, last) -> place.music(song).melody(place.first() + first, place.first() + last, metre);
         return new Place(place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
     }
 
@@ -146,7 +147,12 @@ final class RehearseVerb implements Verb {
         Progression chords = sentence.body().read(text -> Progression.parse(text, key));
         Phrase title = Phrase.row(chords.symbols());
         return new Place(
-                title, RehearsalMusic.inBars(chords), (first, last) -> Optional.empty(), PlaybackOptions.metre(sentence), 0, 1);
+                title,
+                RehearsalMusic.inBars(chords),
+                (first, last) -> Optional.empty(),
+                PlaybackOptions.metre(sentence),
+                0,
+                1);
     }
 
     private static RehearsalMusic music(Place place, Sentence sentence, Sitting sitting) {
@@ -186,9 +192,8 @@ final class RehearseVerb implements Verb {
                             "with bass and tune");
             }
         }
-        boolean nothingLeft = played.contains(Hand.LEFT)
-                && played.contains(Hand.RIGHT)
-                && (!hasTune || played.contains(Hand.TUNE));
+        boolean nothingLeft =
+                played.contains(Hand.LEFT) && played.contains(Hand.RIGHT) && (!hasTune || played.contains(Hand.TUNE));
         if (nothingLeft || played.contains(Hand.TUNE) && !hasTune) {
             throw Unreadable.because(
                     text,
