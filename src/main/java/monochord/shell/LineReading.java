@@ -46,7 +46,6 @@ final class LineReading {
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
     private static final Pattern DONE =
             Pattern.compile("(?i)(i'?m |i am |all )?(done|ready|finished|yes|ok|okay|got it|found it)[.!]?");
-    private static final Pattern CLEAN = Pattern.compile("(?i)(it was )?(clean|good|fine)[.!]?");
     private static final String SKIP = "skip";
     private static final String BACK = "back";
     private static final String HINT = "hint";
@@ -158,7 +157,7 @@ final class LineReading {
         if (text.isEmpty()) {
             return sitting.teaching().goOn();
         } else if (!text.matches("[0-9]{1,4}")) {
-            return CLEAN.matcher(text).matches() ? rehearsing.went(RoundResult.clean()) : sentence(text);
+            return sentence(text);
         }
         int bars = rehearsing.round().bars();
         int number = Integer.parseInt(text);

@@ -17,8 +17,13 @@ final class CountIn {
     private static final int HIGH = 76;
     private static final int LOW = 77;
     private static final int VELOCITY = 70;
-    /** Below the music: softer than a key that lies inside a chord. */
-    private static final int SOFT = 44;
+    /**
+     * Where beats click through the music, they stay well below it, and below -20 dBFS: nothing startles. Common practice, no
+     * source.
+     */
+    private static final int SOFT = 22;
+
+    private static final int SOFTER = 19;
 
     private static final Beats LENGTH = Beats.of(1, 8);
 
@@ -30,7 +35,7 @@ final class CountIn {
         Beats music = performance.countIn();
         Beats end = performance.clicked() ? music.plus(performance.score().beats()) : music;
         for (Beats now = Beats.ZERO; now.compareTo(end) < 0; now = next(now, metre)) {
-            int velocity = now.compareTo(music) < 0 ? VELOCITY : SOFT;
+            int velocity = !performance.clicked() ? VELOCITY : now.compareTo(music) < 0 ? SOFT : SOFTER;
             int note = metre.within(now).isZero() ? HIGH : LOW;
             long tick = Sequencing.ticks(now);
             Sequencing.add(track, tick, Sequencing.message(ShortMessage.NOTE_ON, CHANNEL, note, velocity));

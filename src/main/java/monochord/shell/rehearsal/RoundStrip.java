@@ -95,12 +95,9 @@ public record RoundStrip(Round round, Progression chords, List<DueChange> due, B
         for (DueChange change : due) {
             double away = (quarters(change.at()) - now) / quarters(metre.counted());
             if (away > 0) {
-                return Phrase.counted(
-                        (int) Math.ceil(away),
-                        "{1} in one beat",
-                        "{1} in {0} beats",
-                        (int) Math.ceil(away),
-                        change.name().styled(Style.STRONG));
+                int beats = (int) Math.ceil(away);
+                Phrase name = change.name().styled(Style.STRONG);
+                return beats == 1 ? Phrase.of("{0} in one beat", name) : Phrase.of("{0} in {1} beats", name, beats);
             }
         }
         return Phrase.of("last chord");

@@ -34,8 +34,14 @@ public final class Player implements AutoCloseable {
         if (!performance.clicked()) {
             return play(new Playback(performance.sequence(), performance.bank(), countIn));
         }
-        Sequence music = performance.clicked(false).countedIn(false).sequence();
-        return play(new Playback(performance.sequence(), music, performance.bank(), 0));
+        return play(new Playback(performance.sequence(), music(performance).sequence(), performance.bank(), 0));
+    }
+
+    /** Without its clicks; where nothing else sounds, a chord stands for it, so that the clicks stay as soft as they are. */
+    private static Performance music(Performance performance) {
+        return performance.score().soundings().isEmpty()
+                ? Performance.of(WarmUp.CHORD)
+                : performance.clicked(false).countedIn(false);
     }
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */

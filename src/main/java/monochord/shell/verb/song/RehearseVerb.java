@@ -17,6 +17,7 @@ import monochord.course.rehearsal.RehearsalGoal;
 import monochord.harmony.Progression;
 import monochord.score.BarGrid;
 import monochord.score.Hand;
+import monochord.score.HeardPart;
 import monochord.shell.rehearsal.RehearsalMusic;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
@@ -177,20 +178,7 @@ final class RehearseVerb implements Verb {
     private static Set<Hand> played(String text, boolean hasTune) {
         Set<Hand> played = EnumSet.noneOf(Hand.class);
         for (String part : text.toLowerCase(Locale.ROOT).split("\\s*(?:,|\\band\\b|\\+)\\s*")) {
-            switch (part.replaceFirst("^the ", "")) {
-                case "bass", "left hand", "left" -> played.add(Hand.LEFT);
-                case "chords", "right hand", "right", "comping" -> played.add(Hand.RIGHT);
-                case "hands", "both hands" -> played.addAll(EnumSet.of(Hand.LEFT, Hand.RIGHT));
-                case "tune", "melody" -> played.add(Hand.TUNE);
-                case "click", "count", "nothing" -> played.addAll(Set.of());
-                default ->
-                    throw Unreadable.because(
-                            text,
-                            0,
-                            "what I play with you",
-                            "expected bass, chords, hands, tune or click",
-                            "with bass and tune");
-            }
+            played.addAll(hands(part.replaceFirst("^the ", ""), text));
         }
         boolean nothingLeft =
                 played.contains(Hand.LEFT) && played.contains(Hand.RIGHT) && (!hasTune || played.contains(Hand.TUNE));
@@ -203,6 +191,27 @@ final class RehearseVerb implements Verb {
                     "with bass");
         }
         return played;
+    }
+
+    private static Set<Hand> hands(String part, String text) {
+        if (part.equals("click")) {
+            return Set.of();
+        }
+        HeardPart named = part.equals("hands")
+                ? HeardPart.BOTH_HANDS
+                : HeardPart.named(part)
+                        .orElseThrow(() -> Unreadable.because(
+                                text,
+                                0,
+                                "what I play with you",
+                                "expected bass, chords, hands, tune or click",
+                                "with bass and tune"));
+        return switch (named) {
+            case BASS, LEFT_HAND -> Set.of(Hand.LEFT);
+            case TUNE -> Set.of(Hand.TUNE);
+            case BOTH_HANDS -> Set.of(Hand.LEFT, Hand.RIGHT);
+            default -> Set.of(Hand.RIGHT);
+        };
     }
 
     private static int minutes(String text) {
