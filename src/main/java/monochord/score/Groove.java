@@ -33,11 +33,11 @@ final class Groove {
     private final List<Beats> starts = new ArrayList<>();
 
     /** Keys that go down together. */
-    private record Event(Beats at, Beats length, List<Pitch> keys) {
+    private record HandEvent(Beats at, Beats length, List<Pitch> keys) {
         /** At most until then. */
-        static Event until(Beats end, Beats at, Beats length, List<Pitch> keys) {
+        static HandEvent until(Beats end, Beats at, Beats length, List<Pitch> keys) {
             Beats room = end.minus(at);
-            return new Event(at, length.compareTo(room) < 0 ? length : room, keys);
+            return new HandEvent(at, length.compareTo(room) < 0 ? length : room, keys);
         }
     }
 
@@ -75,7 +75,7 @@ final class Groove {
         return new Score.InTurn(parts);
     }
 
-    private List<Event> left() {
+    private List<HandEvent> left() {
         return switch (pattern) {
             case WALKING -> walking();
             case BALLAD -> ballad();
@@ -83,15 +83,15 @@ final class Groove {
         };
     }
 
-    private List<Event> bass() {
-        List<Event> events = new ArrayList<>();
+    private List<HandEvent> bass() {
+        List<HandEvent> events = new ArrayList<>();
         for (int i = 0; i < voicings.size(); i++) {
             Optional<Pitch> bass = lowest(i);
             if (bass.isPresent()) {
-                events.add(new Event(starts.get(i), voicings.get(i).beats(), List.of(bass.get())));
-                for (Rhythm.Stroke stroke : rhythm.left().within(anchor(i), starts.get(i), starts.get(i + 1))) {
+                events.add(new HandEvent(starts.get(i), voicings.get(i).beats(), List.of(bass.get())));
+                for (Rhythm.RhythmStroke stroke : rhythm.left().within(anchor(i), starts.get(i), starts.get(i + 1))) {
                     Pitch key = stroke.isFifth() ? fifth(i, bass.get()) : bass.get();
-                    events.add(new Event(stroke.at(), stroke.length(), List.of(key)));
+                    events.add(new HandEvent(stroke.at(), stroke.length(), List.of(key)));
                 }
             }
         }
@@ -133,33 +133,33 @@ final class Groove {
         }
     }
 
-    private List<Event> walking() {
+    private List<HandEvent> walking() {
         List<WalkingBass.Stretch> stretches = new ArrayList<>();
-        List<Event> events = new ArrayList<>();
+        List<HandEvent> events = new ArrayList<>();
         for (int i = 0; i < voicings.size() && lowest(i).isPresent(); i++) {
             stretches.add(new WalkingBass.Stretch(
                     lowest(i).get().name(),
                     tones(voicings.get(i)),
                     voicings.get(i).beats()));
         }
-        List<List<WalkingBass.Note>> line = WalkingBass.under(stretches);
+        List<List<WalkingBass.WalkedNote>> line = WalkingBass.under(stretches);
         for (int i = 0; i < line.size(); i++) {
             Beats now = starts.get(i);
-            for (WalkingBass.Note note : line.get(i)) {
-                events.add(new Event(now, note.beats(), List.of(note.pitch())));
+            for (WalkingBass.WalkedNote note : line.get(i)) {
+                events.add(new HandEvent(now, note.beats(), List.of(note.pitch())));
                 now = now.plus(note.beats());
             }
         }
         return events;
     }
 
-    private List<Event> ballad() {
-        List<Event> events = new ArrayList<>();
+    private List<HandEvent> ballad() {
+        List<HandEvent> events = new ArrayList<>();
         for (int i = 0; i < voicings.size(); i++) {
             List<Pitch> open = open(i);
             for (Beats now = starts.get(i); !open.isEmpty() && now.compareTo(starts.get(i + 1)) < 0; ) {
                 Pitch key = open.get(place(now, starts.get(i), open.size()));
-                events.add(new Event(now, EIGHTH, List.of(key)));
+                events.add(new HandEvent(now, EIGHTH, List.of(key)));
                 now = now.plus(EIGHTH);
             }
         }
@@ -195,21 +195,21 @@ final class Groove {
     }
 
     /** The chord strokes, of the right hand or of what the left holds above its bass. */
-    private List<Event> chords(boolean inLeft) {
-        List<Event> events = new ArrayList<>();
+    private List<HandEvent> chords(boolean inLeft) {
+        List<HandEvent> events = new ArrayList<>();
         for (int i = 0; i < voicings.size(); i++) {
             List<Pitch> keys = keys(i, inLeft);
             int before = events.size();
             Beats from = begins(i);
             Beats end = begins(i + 1);
             if (pattern == Pattern.PUSH) {
-                events.add(Event.until(end, from, PUSHED, keys));
+                events.add(HandEvent.until(end, from, PUSHED, keys));
             }
-            for (Rhythm.Stroke stroke : rhythm.right().within(anchor(i), starts.get(i), end)) {
-                events.add(Event.until(end, stroke.at(), stroke.length(), keys));
+            for (Rhythm.RhythmStroke stroke : rhythm.right().within(anchor(i), starts.get(i), end)) {
+                events.add(HandEvent.until(end, stroke.at(), stroke.length(), keys));
             }
             if (events.size() == before) {
-                events.add(Event.until(end, from, Beats.ONE, keys));
+                events.add(HandEvent.until(end, from, Beats.ONE, keys));
             }
         }
         return events;
@@ -231,13 +231,13 @@ final class Groove {
     }
 
     /** One after another, each over where the next begins; of two at a time the one that was named last. */
-    private Score line(List<Event> events) {
-        List<Event> inOrder = new ArrayList<>(events);
-        inOrder.sort(Comparator.comparing(Event::at));
+    private Score line(List<HandEvent> events) {
+        List<HandEvent> inOrder = new ArrayList<>(events);
+        inOrder.sort(Comparator.comparing(HandEvent::at));
         List<Score> parts = new ArrayList<>();
         Beats now = Beats.ZERO;
         for (int i = 0; i < inOrder.size(); i++) {
-            Event event = inOrder.get(i);
+            HandEvent event = inOrder.get(i);
             Beats next = i + 1 < inOrder.size() ? inOrder.get(i + 1).at() : starts.get(voicings.size());
             if (event.keys().isEmpty() || event.at().compareTo(now) < 0 || next.equals(event.at())) {
                 continue;

@@ -10,7 +10,6 @@ import java.util.regex.Pattern;
 import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
 import monochord.course.RoomLesson;
-import monochord.course.rehearsal.RoundResult;
 import monochord.harmony.Glossary;
 import monochord.practice.Grade;
 import monochord.practice.Question;
@@ -20,14 +19,12 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.LineMode;
-import monochord.shell.sitting.Rehearsing;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;
 import monochord.shell.verb.song.SongPlaces;
 import monochord.text.Phrase;
 import monochord.text.naming.AsTyped;
-import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
@@ -153,26 +150,9 @@ final class LineReading {
 
     /** In which bar a round stumbled; whatever else is typed is read as usual. */
     private Answer atRehearsal(String text) {
-        Rehearsing rehearsing = sitting.rehearsing();
-        if (text.isEmpty()) {
-            return sitting.teaching().goOn();
-        } else if (!text.matches("[0-9]{1,4}")) {
-            return sentence(text);
-        }
-        int bars = rehearsing.round().bars();
-        int number = Integer.parseInt(text);
-        int bar = number - rehearsing.firstBar();
-        if (number == 0) {
-            return rehearsing.went(RoundResult.wild(bars));
-        } else if (bar >= 0 && bar < bars) {
-            return rehearsing.went(RoundResult.stumbled(bar));
-        }
-        throw Unreadable.because(
-                text,
-                0,
-                "a bar of this round",
-                Clause.of("it has bars {0} to {1}", rehearsing.firstBar(), rehearsing.firstBar() + bars - 1),
-                Integer.toString(rehearsing.firstBar()));
+        return text.matches("[0-9]{1,4}")
+                ? sitting.teaching().rehearsing().stumbled(text)
+                : text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
     }
 
     private Answer atConsent(String text) {

@@ -94,7 +94,7 @@ final class Prompt {
         while (open && !sitting.hasEnded()) {
             open = turn(board, terminal, show);
         }
-        sitting.rehearsing().stop();
+        sitting.teaching().rehearsing().stop();
     }
 
     /** @return whether there is a window still */
@@ -209,7 +209,7 @@ final class Prompt {
     }
 
     private PromptReader reader(Terminal terminal) {
-        PromptReader reader = new PromptReader(terminal, this::sounds, this::hush, sitting.rehearsing()::takesOneKey);
+        PromptReader reader = new PromptReader(terminal, this::sounds, this::hush, sitting.teaching().rehearsing()::takesOneKey);
         reader.setParser(new CompletionParser());
         reader.setCompleter(new Completion(verbs, sitting));
         reader.setHighlighter(new VerbHighlighter(verbs, look));
@@ -225,11 +225,11 @@ final class Prompt {
     }
 
     private boolean sounds() {
-        return sitting.stage().ear().heard().isPresent() || sitting.rehearsing().isRunning();
+        return sitting.stage().ear().heard().isPresent() || sitting.teaching().rehearsing().isRunning();
     }
 
     private void hush() {
-        sitting.rehearsing().stop();
+        sitting.teaching().rehearsing().stop();
         sitting.stage().ear().stop();
     }
 

@@ -279,7 +279,7 @@ class LineModesTest {
             for (String line : wayTo(cell.mode, typist.sitting())) {
                 typist.types(line);
             }
-            while (typist.sitting().rehearsing().isRunning()) {
+            while (typist.sitting().teaching().rehearsing().isRunning()) {
                 typist.pressOn(" ");
             }
             assertEquals(cell.mode, typist.sitting().mode(), typist::screen);

@@ -28,7 +28,7 @@ import monochord.theory.note.NoteName;
 public record DueChange(int bar, Beats beat, Beats at, Phrase name, List<NoteName> needed, List<NoteName> allowed) {
 
     /** What somebody plays in a round. */
-    public enum Part {
+    public enum PlayersPart {
         /** Chord and bass. */
         HANDS,
         /** The chord, above a bass that somebody else has. */
@@ -38,7 +38,7 @@ public record DueChange(int bar, Beats beat, Beats at, Phrase name, List<NoteNam
     }
 
     /** The chords of a progression, or their basses, one for each that is struck. */
-    public static List<DueChange> chords(Progression progression, Beats barLength, Part part) {
+    public static List<DueChange> chords(Progression progression, Beats barLength, PlayersPart part) {
         List<DueChange> due = new ArrayList<>();
         for (int bar = 0; bar < progression.bars().size(); bar++) {
             Bar written = progression.bars().get(bar);
@@ -54,12 +54,12 @@ public record DueChange(int bar, Beats beat, Beats at, Phrase name, List<NoteNam
         return due;
     }
 
-    private static DueChange chord(Chord chord, int bar, Beats beat, Beats at, Part part) {
+    private static DueChange chord(Chord chord, int bar, Beats beat, Beats at, PlayersPart part) {
         List<NoteName> bass = List.of(chord.bass());
-        if (part == Part.BASS) {
+        if (part == PlayersPart.BASS) {
             return new DueChange(bar, beat, at, Phrase.of("{0}", chord.bass()), bass, bass);
         }
-        boolean withBass = part == Part.HANDS;
+        boolean withBass = part == PlayersPart.HANDS;
         List<NoteName> all =
                 Stream.concat(chord.tones().stream(), bass.stream()).distinct().toList();
         return new DueChange(bar, beat, at, Phrase.of("{0}", chord), needed(chord, withBass), all);

@@ -35,17 +35,17 @@ public record HeardRound(List<HeardChange> changes, double tolerance) {
      * @param key in which wrong keys are named
      */
     public static HeardRound of(List<DueChange> due, List<KeyPress> keys, double quarter, Key key) {
-        return new Judge(due, keys, quarter, key).round();
+        return new RoundJudge(due, keys, quarter, key).round();
     }
 
-    private static final class Judge {
+    private static final class RoundJudge {
         private final List<DueChange> due;
         private final List<KeyPress> keys;
         private final double quarter;
         private final Key key;
         private final double tolerance;
 
-        Judge(List<DueChange> due, List<KeyPress> keys, double quarter, Key key) {
+        RoundJudge(List<DueChange> due, List<KeyPress> keys, double quarter, Key key) {
             this.due = due;
             this.keys = keys.stream()
                     .sorted(Comparator.comparingDouble(KeyPress::down))

@@ -35,6 +35,17 @@ public final class RehearsalState {
     private final boolean over;
     private final Phrase lead;
 
+    /**
+     * How far it has come.
+     *
+     * @param key at which place of the goal's keys
+     * @param pace of the whole, beats a minute
+     * @param spot what is taken alone, or null
+     * @param stood how often running the whole was clean at the goal
+     * @param putAside what waits for tomorrow, or null
+     */
+    private record ReachedPoint(int key, double pace, Spot spot, int stood, Spot putAside) {}
+
     /** Some bars that are taken alone. */
     private record Spot(int first, int last, double pace, int clean, int failed, boolean isWild) {
         Spot at(double newPace, int nowClean, int nowFailed) {
@@ -50,20 +61,19 @@ public final class RehearsalState {
         }
     }
 
-    private RehearsalState(
-            RehearsalGoal goal, int key, double pace, Spot spot, int stood, Spot putAside, boolean over, Phrase lead) {
+    private RehearsalState(RehearsalGoal goal, ReachedPoint reached, boolean over, Phrase lead) {
         this.goal = goal;
-        this.key = key;
-        this.pace = pace;
-        this.spot = spot;
-        this.stood = stood;
-        this.putAside = putAside;
+        this.key = reached.key;
+        this.pace = reached.pace;
+        this.spot = reached.spot;
+        this.stood = reached.stood;
+        this.putAside = reached.putAside;
         this.over = over;
         this.lead = lead;
     }
 
     public static RehearsalState begin(RehearsalGoal goal) {
-        return new RehearsalState(goal, 0, goal.tempo() * BEGIN, null, 0, null, false, Phrase.NOTHING);
+        return new RehearsalState(goal, new ReachedPoint(0, goal.tempo() * BEGIN, null, 0, null), false, Phrase.NOTHING);
     }
 
     /** What is played next. */
@@ -120,7 +130,7 @@ public final class RehearsalState {
             double next = goal.tempo() * BEGIN_IN_NEXT_KEY;
             Key other = goal.keys().get(key + 1);
             Phrase said = Phrase.sentence("It stands in {0}. Now in {1}, at {2}.", currentKey(), other, tempo(next));
-            return new RehearsalState(goal, key + 1, next, null, 0, null, false, said);
+            return new RehearsalState(goal, new ReachedPoint(key + 1, next, null, 0, null), false, said);
         }
         return end(TIMES_TO_STAND, putAside, Phrase.sentence("It stands in {0}.", currentKey()));
     }
@@ -182,11 +192,11 @@ public final class RehearsalState {
     }
 
     private RehearsalState with(double newPace, Spot newSpot, int nowStood, Spot aside, Phrase said) {
-        return new RehearsalState(goal, key, newPace, newSpot, nowStood, aside, false, said);
+        return new RehearsalState(goal, new ReachedPoint(key, newPace, newSpot, nowStood, aside), false, said);
     }
 
     private RehearsalState end(int nowStood, Spot aside, Phrase said) {
-        return new RehearsalState(goal, key, pace, spot, nowStood, aside, true, said);
+        return new RehearsalState(goal, new ReachedPoint(key, pace, spot, nowStood, aside), true, said);
     }
 
     /** The minutes that were asked for are over, or the player has had enough. */

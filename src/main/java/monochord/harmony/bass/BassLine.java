@@ -17,13 +17,13 @@ import monochord.theory.note.Beats;
  * @param walked the notes under each chord where the bass walks, else nothing
  */
 public record BassLine(
-        Style style,
+        BassStyle style,
         Progression before,
         Progression chords,
         List<Phrase> reasons,
-        List<List<WalkingBass.Note>> walked) {
+        List<List<WalkingBass.WalkedNote>> walked) {
     /** How a bass goes. Its text form is in small letters. */
-    public enum Style {
+    public enum BassStyle {
         /** Down or up by half steps and whole steps: inversions, sevenths that pass, applied chords put in. */
         CHROMATIC,
         /** One note held under chords that bear it. */
@@ -50,7 +50,7 @@ public record BassLine(
         walked = List.copyOf(walked);
     }
 
-    public static BassLine of(Progression progression, Style style) {
+    public static BassLine of(Progression progression, BassStyle style) {
         return switch (style) {
             case CHROMATIC -> new ChromaticBass(progression).line();
             case PEDAL -> PedalBass.under(progression);
@@ -60,7 +60,7 @@ public record BassLine(
 
     /** Whether the bass goes otherwise than it was written. */
     public boolean isNew() {
-        return style == Style.WALKING || !chords.chords().equals(before.chords());
+        return style == BassStyle.WALKING || !chords.chords().equals(before.chords());
     }
 
     private static BassLine walking(Progression progression) {
@@ -80,6 +80,6 @@ public record BassLine(
                 }
             }
         }
-        return new BassLine(Style.WALKING, progression, progression, List.of(), WalkingBass.under(stretches));
+        return new BassLine(BassStyle.WALKING, progression, progression, List.of(), WalkingBass.under(stretches));
     }
 }

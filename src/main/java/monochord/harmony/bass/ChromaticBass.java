@@ -23,23 +23,23 @@ final class ChromaticBass {
     private static final int KEYS = 12;
 
     private final Progression progression;
-    private final List<Slot> slots = new ArrayList<>();
+    private final List<TimedChord> slots = new ArrayList<>();
     private final List<List<BassChoice>> choices = new ArrayList<>();
 
     /** A chord that is struck, with all its held time. */
-    private record Slot(Chord chord, Beats beats, boolean isHeldOn) {}
+    private record TimedChord(Chord chord, Beats beats, boolean isHeldOn) {}
 
     ChromaticBass(Progression progression) {
         this.progression = progression;
         for (Bar bar : progression.bars()) {
             Beats share = Beats.of(progression.beatsPerBar()).dividedInto(bar.shares());
             for (ChordEvent slot : bar.slots()) {
-                Slot last = slot.held() ? slots.remove(slots.size() - 1) : null;
+                TimedChord last = slot.held() ? slots.remove(slots.size() - 1) : null;
                 Beats beats = share.times(slot.shares());
                 slots.add(
                         last == null
-                                ? new Slot(slot.chord(), beats, false)
-                                : new Slot(last.chord(), last.beats().plus(beats), true));
+                                ? new TimedChord(slot.chord(), beats, false)
+                                : new TimedChord(last.chord(), last.beats().plus(beats), true));
             }
         }
         for (int i = 0; i < slots.size(); i++) {
@@ -48,7 +48,7 @@ final class ChromaticBass {
     }
 
     private List<BassChoice> choices(int i) {
-        Slot slot = slots.get(i);
+        TimedChord slot = slots.get(i);
         boolean isEdge = i == 0 || i == slots.size() - 1;
         Chord next = i + 1 < slots.size() ? slots.get(i + 1).chord() : null;
         boolean closes = i == slots.size() - 2
@@ -64,12 +64,12 @@ final class ChromaticBass {
     }
 
     /** The best way up to one choice: what it costs, whether its last move was a step down or up, and how it came. */
-    private record Way(double cost, int direction, int before) {}
+    private record BassPath(double cost, int direction, int before) {}
 
     BassLine line() {
-        List<Way[]> ways = new ArrayList<>();
+        List<BassPath[]> ways = new ArrayList<>();
         for (int i = 0; i < choices.size(); i++) {
-            Way[] reached = new Way[choices.get(i).size()];
+            BassPath[] reached = new BassPath[choices.get(i).size()];
             for (int choice = 0; choice < reached.length; choice++) {
                 reached[choice] = best(i, choices.get(i).get(choice), ways);
             }
@@ -78,29 +78,29 @@ final class ChromaticBass {
         return line(back(ways));
     }
 
-    private Way best(int i, BassChoice choice, List<Way[]> ways) {
+    private BassPath best(int i, BassChoice choice, List<BassPath[]> ways) {
         if (i == 0) {
-            return within(choice, new Way(choice.cost(), 0, 0));
+            return within(choice, new BassPath(choice.cost(), 0, 0));
         }
-        Way best = null;
-        Way[] before = ways.get(i - 1);
+        BassPath best = null;
+        BassPath[] before = ways.get(i - 1);
         for (int from = 0; from < before.length; from++) {
             BassChoice last = choices.get(i - 1).get(from);
             int move = move(last.lastBass(), choice.firstBass());
             double cost = before[from].cost() + choice.cost() + step(move, before[from].direction()) + last.owes(move);
-            Way way = within(choice, new Way(cost, direction(move), from));
+            BassPath way = within(choice, new BassPath(cost, direction(move), from));
             best = best == null || way.cost() < best.cost() ? way : best;
         }
         return best;
     }
 
     /** With the step that a choice of two chords makes inside. */
-    private static Way within(BassChoice choice, Way so) {
+    private static BassPath within(BassChoice choice, BassPath so) {
         if (choice.chords().size() == 1) {
             return so;
         }
         int move = move(choice.firstBass(), choice.lastBass());
-        return new Way(so.cost() + step(move, so.direction()), direction(move), so.before());
+        return new BassPath(so.cost() + step(move, so.direction()), direction(move), so.before());
     }
 
     /** Half steps, the shorter way round. */
@@ -128,7 +128,7 @@ final class ChromaticBass {
                 };
     }
 
-    private List<BassChoice> back(List<Way[]> ways) {
+    private List<BassChoice> back(List<BassPath[]> ways) {
         int last = choices.size() - 1;
         int choice = 0;
         for (int i = 1; i < ways.get(last).length; i++) {
@@ -159,7 +159,7 @@ final class ChromaticBass {
             bars.add(new Bar(events, false));
         }
         Progression over = new Progression(progression.key(), bars, whole.barred());
-        return new BassLine(BassLine.Style.CHROMATIC, progression, over, reasons(chosen), List.of());
+        return new BassLine(BassLine.BassStyle.CHROMATIC, progression, over, reasons(chosen), List.of());
     }
 
     private void add(Bar bar, List<BassChoice> chosen, int from, int times, List<ChordEvent> events) {

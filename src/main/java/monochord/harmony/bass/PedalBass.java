@@ -41,8 +41,8 @@ final class PedalBass {
     }
 
     /** Chords from one up to another, both included. */
-    private record Span(int first, int last, int changed) {
-        boolean isLonger(Span other) {
+    private record PedalSpan(int first, int last, int changed) {
+        boolean isLonger(PedalSpan other) {
             return changed > other.changed || changed == other.changed && last - first > other.last - other.first;
         }
     }
@@ -53,7 +53,7 @@ final class PedalBass {
                 .map(PedalBass::line)
                 .flatMap(Optional::stream)
                 .reduce((one, other) -> changed(other) > changed(one) ? other : one)
-                .orElseGet(() -> new BassLine(BassLine.Style.PEDAL, progression, progression, List.of(), List.of()));
+                .orElseGet(() -> new BassLine(BassLine.BassStyle.PEDAL, progression, progression, List.of(), List.of()));
     }
 
     private static long changed(BassLine line) {
@@ -64,10 +64,10 @@ final class PedalBass {
     }
 
     private Optional<BassLine> line() {
-        Span best = new Span(0, 0, 0);
+        PedalSpan best = new PedalSpan(0, 0, 0);
         for (int first = 0; first < chords.size(); first++) {
             for (int last = first + 1; last < chords.size() && bears(last); last++) {
-                Span span = new Span(first, last, changed(first, last));
+                PedalSpan span = new PedalSpan(first, last, changed(first, last));
                 best = isWhole(span) && span.isLonger(best) ? span : best;
             }
         }
@@ -80,7 +80,7 @@ final class PedalBass {
                 .count();
     }
 
-    private boolean isWhole(Span span) {
+    private boolean isWhole(PedalSpan span) {
         boolean held =
                 chords.get(span.first()).holds(pedal) && chords.get(span.last()).holds(pedal);
         boolean beginsAtHome = span.first() > 0 || chords.get(0).root().equals(pedal);
@@ -107,7 +107,7 @@ final class PedalBass {
         return cadence && chord >= last - 1;
     }
 
-    private BassLine line(Span span) {
+    private BassLine line(PedalSpan span) {
         List<Bar> bars = new ArrayList<>();
         int at = -1;
         for (Bar bar : progression.bars()) {
@@ -119,7 +119,7 @@ final class PedalBass {
             bars.add(new Bar(slots, false));
         }
         Progression over = new Progression(progression.key(), bars, progression.barred());
-        return new BassLine(BassLine.Style.PEDAL, progression, over, reasons(span), List.of());
+        return new BassLine(BassLine.BassStyle.PEDAL, progression, over, reasons(span), List.of());
     }
 
     private ChordEvent over(ChordEvent slot) {
@@ -127,7 +127,7 @@ final class PedalBass {
         return new ChordEvent(chord, Numeral.of(chord, progression.key()), slot.shares(), slot.held());
     }
 
-    private List<Phrase> reasons(Span span) {
+    private List<Phrase> reasons(PedalSpan span) {
         List<Chord> within = chords.subList(span.first(), span.last() + 1);
         List<Chord> rub =
                 within.stream().filter(chord -> !chord.holds(pedal)).distinct().toList();

@@ -30,31 +30,31 @@ public final class WalkingBass {
     public record Stretch(NoteName bass, List<NoteName> tones, Beats beats) {}
 
     /** A note of the line. */
-    public record Note(Pitch pitch, Beats beats) {}
+    public record WalkedNote(Pitch pitch, Beats beats) {}
 
     /** One beat: which notes may stand there. */
-    private record Place(int chord, int at, int count, List<Pitch> notes) {
+    private record WalkedBeat(int chord, int at, int count, List<Pitch> notes) {
         boolean leads() {
             return count > 1 && at == count - 1;
         }
     }
 
     private final List<Stretch> chords;
-    private final List<Place> places = new ArrayList<>();
+    private final List<WalkedBeat> places = new ArrayList<>();
 
     private WalkingBass(List<Stretch> chords) {
         this.chords = chords;
         for (int i = 0; i < chords.size(); i++) {
             int count = i == chords.size() - 1 ? 1 : count(chords.get(i));
             for (int at = 0; at < count; at++) {
-                places.add(new Place(i, at, count, notes(i, at, count)));
+                places.add(new WalkedBeat(i, at, count, notes(i, at, count)));
             }
         }
     }
 
     /** The notes under each chord, in order. */
-    public static List<List<Note>> under(List<Stretch> chords) {
-        List<List<Note>> line = new ArrayList<>();
+    public static List<List<WalkedNote>> under(List<Stretch> chords) {
+        List<List<WalkedNote>> line = new ArrayList<>();
         if (chords.isEmpty()) {
             return line;
         }
@@ -69,13 +69,13 @@ public final class WalkingBass {
     }
 
     /** A quarter each, the last as long as the chord. */
-    private static List<Note> lengths(List<Pitch> pitches, Beats beats) {
-        List<Note> notes = new ArrayList<>();
+    private static List<WalkedNote> lengths(List<Pitch> pitches, Beats beats) {
+        List<WalkedNote> notes = new ArrayList<>();
         int last = pitches.size() - 1;
         for (int i = 0; i < last; i++) {
-            notes.add(new Note(pitches.get(i), Beats.ONE));
+            notes.add(new WalkedNote(pitches.get(i), Beats.ONE));
         }
-        notes.add(new Note(pitches.get(last), beats.minus(Beats.of(last))));
+        notes.add(new WalkedNote(pitches.get(last), beats.minus(Beats.of(last))));
         return notes;
     }
 

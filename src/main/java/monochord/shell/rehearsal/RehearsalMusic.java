@@ -36,10 +36,10 @@ import monochord.theory.note.Interval;
  * @param directions how it plays them
  */
 public record RehearsalMusic(
-        Phrase title, Progression chords, Tune tune, BarGrid metre, Set<Hand> played, Directions directions) {
+        Phrase title, Progression chords, TuneInBars tune, BarGrid metre, Set<Hand> played, Directions directions) {
     /** A tune in parts. */
     @FunctionalInterface
-    public interface Tune {
+    public interface TuneInBars {
         /** For bars from one to another, from 0 and both included, in the key of the chords. */
         Optional<Melody> bars(int first, int last);
     }
@@ -66,11 +66,11 @@ public record RehearsalMusic(
     }
 
     /** What is left for the player. */
-    public DueChange.Part yours() {
+    public DueChange.PlayersPart yours() {
         if (played.contains(Hand.LEFT)) {
-            return played.contains(Hand.RIGHT) ? DueChange.Part.TUNE : DueChange.Part.CHORDS;
+            return played.contains(Hand.RIGHT) ? DueChange.PlayersPart.TUNE : DueChange.PlayersPart.CHORDS;
         }
-        return played.contains(Hand.RIGHT) ? DueChange.Part.BASS : DueChange.Part.HANDS;
+        return played.contains(Hand.RIGHT) ? DueChange.PlayersPart.BASS : DueChange.PlayersPart.HANDS;
     }
 
     /** The chords of a round, in its key. */
@@ -100,7 +100,7 @@ public record RehearsalMusic(
 
     /** What the player has to play in a round. */
     public List<DueChange> due(Round round) {
-        return yours() == DueChange.Part.TUNE
+        return yours() == DueChange.PlayersPart.TUNE
                 ? melody(round)
                         .map(melody -> DueChange.tune(melody, metre.bar()))
                         .orElse(List.of())

@@ -23,7 +23,7 @@ public final class RoundPlayer {
     private final Ear ear;
     private final KeyFeed keys;
     private final LongSupplier nanos;
-    private volatile Run current;
+    private volatile RunningRound current;
 
     /** What somebody wants to know of a round. */
     public interface Listener {
@@ -55,7 +55,7 @@ public final class RoundPlayer {
     /** Begins to play a round, in place of one that runs. */
     public synchronized void play(Performance performance, Listener listener) {
         stop();
-        Run run = new Run(performance, listener);
+        RunningRound run = new RunningRound(performance, listener);
         current = run;
         keys.listen(run::hears);
         Thread thread = new Thread(run::run, "rehearsal");
@@ -72,7 +72,7 @@ public final class RoundPlayer {
         }
     }
 
-    private synchronized boolean ends(Run run) {
+    private synchronized boolean ends(RunningRound run) {
         boolean wasRunning = current == run;
         if (wasRunning) {
             current = null;
@@ -81,23 +81,23 @@ public final class RoundPlayer {
         return wasRunning;
     }
 
-    private record Played(KeyEvent stroke, long at) {}
+    private record TimedKeyEvent(KeyEvent stroke, long at) {}
 
-    private final class Run {
+    private final class RunningRound {
         private final Performance performance;
         private final Listener listener;
         private final HeardClock clock = new HeardClock();
-        private final List<Played> strokes = new ArrayList<>();
+        private final List<TimedKeyEvent> strokes = new ArrayList<>();
         private boolean sounds;
         private long begun;
 
-        Run(Performance performance, Listener listener) {
+        RunningRound(Performance performance, Listener listener) {
             this.performance = performance;
             this.listener = listener;
         }
 
         synchronized void hears(KeyEvent stroke, long at) {
-            strokes.add(new Played(stroke, at));
+            strokes.add(new TimedKeyEvent(stroke, at));
         }
 
         void run() {

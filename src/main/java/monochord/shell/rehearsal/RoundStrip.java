@@ -27,20 +27,20 @@ public record RoundStrip(Round round, Progression chords, List<DueChange> due, B
      * @param bar from 0, below 0 while it is counted in
      * @param beat counted, from 0
      */
-    public record Moment(int bar, int beat) {}
+    public record RoundMoment(int bar, int beat) {}
 
     public static RoundStrip of(RehearsalMusic music, Round round, int firstBar) {
         Progression chords = music.chords(round);
-        List<DueChange> due = DueChange.chords(chords, music.metre().bar(), DueChange.Part.HANDS);
+        List<DueChange> due = DueChange.chords(chords, music.metre().bar(), DueChange.PlayersPart.HANDS);
         return new RoundStrip(round, chords, due, music.metre(), firstBar);
     }
 
     /** @param quarters from the first full bar, below 0 while it is counted in */
-    public Moment at(double quarters) {
+    public RoundMoment at(double quarters) {
         double bar = quarters(metre.bar());
         int number = (int) Math.floor(quarters / bar);
         double within = quarters - number * bar;
-        return new Moment(number, (int) Math.floor(within / quarters(metre.counted())));
+        return new RoundMoment(number, (int) Math.floor(within / quarters(metre.counted())));
     }
 
     private static double quarters(Beats beats) {
@@ -48,7 +48,7 @@ public record RoundStrip(Round round, Progression chords, List<DueChange> due, B
     }
 
     /** Always three lines. */
-    public StyledText picture(Moment moment, Look look) {
+    public StyledText picture(RoundMoment moment, Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
         Phrase place = moment.bar() < 0
                 ? Phrase.of("counting in")
@@ -61,7 +61,7 @@ public record RoundStrip(Round round, Progression chords, List<DueChange> due, B
     }
 
     /** {@code 1 [2] 3 4}. */
-    private Phrase count(Moment moment) {
+    private Phrase count(RoundMoment moment) {
         int beats = (int) Math.ceil(quarters(metre.bar()) / quarters(metre.counted()));
         List<Phrase> all = new ArrayList<>();
         for (int beat = 0; beat < beats; beat++) {
@@ -90,7 +90,7 @@ public record RoundStrip(Round round, Progression chords, List<DueChange> due, B
     }
 
     /** The chord that comes, and how many beats it is away. */
-    private Phrase coming(Moment moment) {
+    private Phrase coming(RoundMoment moment) {
         double now = moment.bar() * quarters(metre.bar()) + moment.beat() * quarters(metre.counted());
         for (DueChange change : due) {
             double away = (quarters(change.at()) - now) / quarters(metre.counted());

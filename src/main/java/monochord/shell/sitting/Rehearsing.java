@@ -16,6 +16,8 @@ import monochord.shell.rehearsal.RoundPlayer;
 import monochord.shell.rehearsal.RoundStrip;
 import monochord.text.Phrase;
 import monochord.text.Style;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.NotebookRemark;
 import monochord.view.Statement;
@@ -96,32 +98,45 @@ public final class Rehearsing {
         }
         Round round = current.state().round();
         RoundStrip strip = RoundStrip.of(music, round, current.state().goal().firstBar());
-        player().play(music.performance(round), new RoundPlayer.Listener() {
-            private RoundStrip.Moment shown;
-            private boolean isSilent;
+        player().play(music.performance(round), new RoundOnScreen(current, round, strip));
+    }
 
-            @Override
-            public void isSilent() {
-                isSilent = true;
-            }
+    /** Shows a round in the strip; on the thread of the round. */
+    private final class RoundOnScreen implements RoundPlayer.Listener {
+        private final RehearsalUnderWay current;
+        private final Round round;
+        private final RoundStrip strip;
+        private RoundStrip.RoundMoment shown;
+        private boolean isSilent;
 
-            @Override
-            public void comesTo(double beats) {
-                RoundStrip.Moment moment = strip.at(beats);
-                if (!moment.equals(shown)) {
-                    shown = moment;
-                    if (isSilent && moment.bar() >= 0) {
-                        sayWhyNothingSounds();
-                    }
-                    sitting.stage().board().show(look -> strip.picture(moment, look));
-                }
-            }
+        RoundOnScreen(RehearsalUnderWay current, Round round, RoundStrip strip) {
+            this.current = current;
+            this.round = round;
+            this.strip = strip;
+        }
 
-            @Override
-            public void isOver(List<KeyPress> presses) {
-                over(current, round, presses);
+        @Override
+        public void isSilent() {
+            isSilent = true;
+        }
+
+        @Override
+        public void comesTo(double beats) {
+            RoundStrip.RoundMoment moment = strip.at(beats);
+            if (moment.equals(shown)) {
+                return;
             }
-        });
+            shown = moment;
+            if (isSilent && moment.bar() >= 0) {
+                sayWhyNothingSounds();
+            }
+            sitting.stage().board().show(look -> strip.picture(moment, look));
+        }
+
+        @Override
+        public void isOver(List<KeyPress> presses) {
+            over(current, round, presses);
+        }
     }
 
     private void sayWhyNothingSounds() {
@@ -174,19 +189,39 @@ public final class Rehearsing {
         return Phrase.counted(minutes, "The minute is over.", "The {0} minutes are over.", minutes);
     }
 
+    /**
+     * The player says in which bar the round stumbled, by its number, or 0 where most went astray.
+     *
+     * @throws Unreadable if the round has no such bar
+     */
+    public Answer stumbled(String number) {
+        int bars = round().bars();
+        int bar = Integer.parseInt(number) - firstBar();
+        if (Integer.parseInt(number) == 0) {
+            return went(RoundResult.wild(bars));
+        } else if (bar >= 0 && bar < bars) {
+            return went(RoundResult.stumbled(bar));
+        }
+        throw Unreadable.because(
+                number,
+                0,
+                "a bar of this round",
+                Clause.of("it has bars {0} to {1}", firstBar(), firstBar() + bars - 1),
+                Integer.toString(firstBar()));
+    }
+
     /** The player says how the last round went, or the one that was broken off. */
     public Answer went(RoundResult result) {
         sitting.stage().board().clear();
         return Statement.of(goOn(now().orElseThrow(), result));
     }
 
-    /** The bars of the round that is asked about, from one to another, by their numbers. */
-    public Round round() {
+    private Round round() {
         return now().orElseThrow().state().round();
     }
 
-    /** The number of the first bar of that round. */
-    public int firstBar() {
+    /** The number of the first bar of the round that is asked about. */
+    private int firstBar() {
         return now().orElseThrow().state().goal().firstBar() + round().first();
     }
 

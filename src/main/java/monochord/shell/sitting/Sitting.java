@@ -38,7 +38,6 @@ public final class Sitting {
     private final Teaching teaching;
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
-    private final Rehearsing rehearsing = new Rehearsing(this);
     private final OpenSong song = new OpenSong();
     private LongAnswer longAnswer;
     private Key key = Key.major(NoteName.C);
@@ -250,11 +249,6 @@ public final class Sitting {
         longAnswer = null;
     }
 
-    /** What is rehearsed at the instrument. */
-    public Rehearsing rehearsing() {
-        return rehearsing;
-    }
-
     /** The song that is open. */
     public OpenSong song() {
         return song;
@@ -284,7 +278,7 @@ public final class Sitting {
     }
 
     public void end() {
-        rehearsing.stop();
+        teaching.rehearsing().stop();
         stage.ear().stop();
         ended = true;
     }

@@ -26,6 +26,7 @@ import monochord.view.course.AskAnswer;
  */
 public final class Teaching {
     private final Sitting sitting;
+    private final Rehearsing rehearsing;
     private UnderWay underWay = new UnderWay();
     private Course course;
     private OpenQuestion question;
@@ -38,6 +39,7 @@ public final class Teaching {
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
+        this.rehearsing = new Rehearsing(sitting);
         this.course = course;
         this.question = new OpenQuestion(clock);
         this.day = new DayTeaching(sitting);
@@ -129,6 +131,11 @@ public final class Teaching {
     void begin(Activity next) {
         question.clear();
         underWay.begin(next);
+    }
+
+    /** What is rehearsed at the instrument. */
+    public Rehearsing rehearsing() {
+        return rehearsing;
     }
 
     void begin(RehearsalUnderWay rehearsal) {

@@ -33,8 +33,8 @@ final class QuitVerb implements Verb {
         Answer said = farewell;
         if (sitting.teaching().isInRun()) {
             said = Answers.of(sitting.teaching().endRun(), farewell);
-        } else if (sitting.rehearsing().isOpen()) {
-            said = Answers.of(sitting.rehearsing().end(), farewell);
+        } else if (sitting.teaching().rehearsing().isOpen()) {
+            said = Answers.of(sitting.teaching().rehearsing().end(), farewell);
         }
         sitting.end();
         return new NotebookRemark(said);

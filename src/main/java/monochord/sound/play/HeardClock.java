@@ -11,9 +11,9 @@ public final class HeardClock {
     private static final long MEMORY_NANOS = 4_000_000_000L;
     private static final double NANOS = 1e9;
 
-    private record Look(long at, double begun) {}
+    private record ClockLook(long at, double begun) {}
 
-    private final Deque<Look> looks = new ArrayDeque<>();
+    private final Deque<ClockLook> looks = new ArrayDeque<>();
 
     /**
      * Takes a look.
@@ -27,7 +27,7 @@ public final class HeardClock {
         }
         double begun = nanos - seconds * NANOS;
         looks.removeIf(old -> nanos - old.at() > MEMORY_NANOS);
-        looks.add(new Look(nanos, begun));
+        looks.add(new ClockLook(nanos, begun));
     }
 
     /** Whether there has been a look. */
@@ -37,7 +37,7 @@ public final class HeardClock {
 
     /** Seconds of the sound that are heard at that moment; below 0 before it began. */
     public synchronized double secondsAt(long nanos) {
-        double begun = looks.stream().mapToDouble(Look::begun).min().orElse(nanos);
+        double begun = looks.stream().mapToDouble(ClockLook::begun).min().orElse(nanos);
         return (nanos - begun) / NANOS;
     }
 }

@@ -45,7 +45,7 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
     }
 
     private static boolean isToBeAgreed(BassLine line) {
-        return line.isNew() && line.style() != BassLine.Style.WALKING;
+        return line.isNew() && line.style() != BassLine.BassStyle.WALKING;
     }
 
     private static Phrase heading(BassLine line) {
@@ -64,7 +64,7 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
     }
 
     private static Phrase row(BassLine line) {
-        if (line.style() != BassLine.Style.WALKING) {
+        if (line.style() != BassLine.BassStyle.WALKING) {
             return Phrase.row(line.chords().symbols());
         }
         List<Chord> chords = line.chords().chords();
@@ -76,8 +76,8 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
         return Phrase.joined(" | ", parts);
     }
 
-    private static List<Pitch> pitches(List<WalkingBass.Note> notes) {
-        return notes.stream().map(WalkingBass.Note::pitch).toList();
+    private static List<Pitch> pitches(List<WalkingBass.WalkedNote> notes) {
+        return notes.stream().map(WalkingBass.WalkedNote::pitch).toList();
     }
 
     @Override
@@ -101,7 +101,7 @@ public record BassAnswer(List<BassLine> lines) implements Answer {
                                                 .toList()));
     }
 
-    private static Stream<Pitch> names(List<WalkingBass.Note> notes) {
+    private static Stream<Pitch> names(List<WalkingBass.WalkedNote> notes) {
         return pitches(notes).stream();
     }
 }

@@ -35,7 +35,7 @@ class HeardRoundTest {
         return presses;
     }
 
-    private static HeardRound heard(String chords, DueChange.Part part, String keys) {
+    private static HeardRound heard(String chords, DueChange.PlayersPart part, String keys) {
         List<DueChange> due = DueChange.chords(Progression.parse(chords, KEY), Beats.of(4), part);
         return HeardRound.of(due, played(keys), QUARTER, KEY);
     }
@@ -63,7 +63,7 @@ class HeardRoundTest {
             Eb3+G3+Bb3@0 F5@2 G5@2.5 Ab3+C4+Eb4@4 D5@6 |
             """)
     void hearsTwoChords(String keys, String fault) {
-        assertEquals(fault == null ? List.of() : List.of(fault), faults(heard("| Eb | Ab |", DueChange.Part.CHORDS, keys)));
+        assertEquals(fault == null ? List.of() : List.of(fault), faults(heard("| Eb | Ab |", DueChange.PlayersPart.CHORDS, keys)));
     }
 
     /** Who plays the bass besides needs the root, too; a fifth that is perfect is no loss. */
@@ -72,14 +72,14 @@ class HeardRoundTest {
         "HANDS, Eb2+G3@0, ''", "HANDS, G3+Bb3@0, 'Bar 1, beat 1: E♭ was missing in E♭.'", "CHORDS, G3+Bb3@0, ''",
         "BASS, Eb2@0, ''", "BASS, G2@0, 'Bar 1, beat 1: G does not belong to E♭.'"
     })
-    void needsWhatThePlayerHas(DueChange.Part part, String keys, String fault) {
+    void needsWhatThePlayerHas(DueChange.PlayersPart part, String keys, String fault) {
         assertEquals(fault.isEmpty() ? List.of() : List.of(fault), faults(heard("| Eb |", part, keys)));
     }
 
     /** One that stays where it is does not have to be struck again. */
     @Test
     void whatIsHeldCounts() {
-        assertEquals(List.of(), faults(heard("| Eb . Eb . |", DueChange.Part.CHORDS, "Eb3+G3+Bb3@0-4")));
+        assertEquals(List.of(), faults(heard("| Eb . Eb . |", DueChange.PlayersPart.CHORDS, "Eb3+G3+Bb3@0-4")));
     }
 
     @Test
@@ -94,7 +94,7 @@ class HeardRoundTest {
     @ParameterizedTest
     @ValueSource(doubles = {-60, -5, 0, 5, 42, 80})
     void tellsHowLateAChordIs(double late) {
-        List<DueChange> due = DueChange.chords(Progression.parse("| Eb | Ab |", KEY), Beats.of(4), DueChange.Part.CHORDS);
+        List<DueChange> due = DueChange.chords(Progression.parse("| Eb | Ab |", KEY), Beats.of(4), DueChange.PlayersPart.CHORDS);
         double at = 4 * QUARTER + late;
         List<KeyPress> keys =
                 List.of(new KeyPress(56, at - 4, 9e9), new KeyPress(60, at, 9e9), new KeyPress(63, at + 3, 9e9));
@@ -111,13 +111,13 @@ class HeardRoundTest {
     @Test
     void theResultNamesBarsAndSaysHowWildItWas() {
         RoundResult one = RoundResult.heard(
-                heard("| Eb | Ab | Bb7 | Eb |", DueChange.Part.CHORDS, "Eb3+G3@0 Ab3+C4@4.4 Bb3+D4+Ab3@8 Eb3+G3@12"), 5);
+                heard("| Eb | Ab | Bb7 | Eb |", DueChange.PlayersPart.CHORDS, "Eb3+G3@0 Ab3+C4@4.4 Bb3+D4+Ab3@8 Eb3+G3@12"), 5);
         assertEquals(List.of(1), one.faults());
         assertEquals("Bar 6, beat 1: A♭ came late, by about a third of a beat.", one.said().toString());
         RoundResult wild =
-                RoundResult.heard(heard("| Eb | Ab | Bb7 | Eb |", DueChange.Part.CHORDS, "Eb3+G3@0 A3+D4@4"), 1);
+                RoundResult.heard(heard("| Eb | Ab | Bb7 | Eb |", DueChange.PlayersPart.CHORDS, "Eb3+G3@0 A3+D4@4"), 1);
         assertTrue(wild.isWild());
-        RoundResult clean = RoundResult.heard(heard("| Eb |", DueChange.Part.CHORDS, "Eb3+G3@0"), 1);
+        RoundResult clean = RoundResult.heard(heard("| Eb |", DueChange.PlayersPart.CHORDS, "Eb3+G3@0"), 1);
         assertTrue(clean.isClean());
         assertEquals(1, clean.ease(), 1e-9);
     }

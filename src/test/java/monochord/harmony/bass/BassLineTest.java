@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * walking bass: common practice, no source.
  */
 class BassLineTest {
-    private static BassLine line(String chords, String key, BassLine.Style style) {
+    private static BassLine line(String chords, String key, BassLine.BassStyle style) {
         return BassLine.of(Progression.parse(chords, Key.parse(key)), style);
     }
 
@@ -36,7 +36,7 @@ class BassLineTest {
             | C | G/B | Am |             ; C  ; C | G/B Bb7 | Am |
             """)
     void goesBySteps(String chords, String key, String over) {
-        assertEquals(over, line(chords, key, BassLine.Style.CHROMATIC).chords().toString());
+        assertEquals(over, line(chords, key, BassLine.BassStyle.CHROMATIC).chords().toString());
     }
 
     @ParameterizedTest
@@ -49,7 +49,7 @@ class BassLineTest {
             C Db7 C               ; C ; C Db7 C        ;
             """)
     void holdsAPedalWhereItHolds(String chords, String key, String over, String why) {
-        BassLine line = line(chords, key, BassLine.Style.PEDAL);
+        BassLine line = line(chords, key, BassLine.BassStyle.PEDAL);
         assertEquals(over, line.chords().toString());
         assertEquals(
                 why == null ? "" : why,
@@ -65,7 +65,7 @@ class BassLineTest {
     void walks(String chords, String key, String notes) {
         assertEquals(
                 notes,
-                line(chords, key, BassLine.Style.WALKING).walked().stream()
+                line(chords, key, BassLine.BassStyle.WALKING).walked().stream()
                         .flatMap(List::stream)
                         .map(note -> note.pitch().toString())
                         .collect(Collectors.joining(" ")));
@@ -82,12 +82,12 @@ class BassLineTest {
             })
     void leadsIntoEachChord(String numerals) {
         for (Key key : Key.majorKeys()) {
-            BassLine line = line(numerals, key.toString(), BassLine.Style.WALKING);
+            BassLine line = line(numerals, key.toString(), BassLine.BassStyle.WALKING);
             List<Chord> chords = line.chords().chords();
             for (int i = 0; i < chords.size(); i++) {
-                List<WalkingBass.Note> notes = line.walked().get(i);
+                List<WalkingBass.WalkedNote> notes = line.walked().get(i);
                 assertEquals(chords.get(i).bass(), notes.get(0).pitch().name());
-                assertTrue(notes.stream().map(WalkingBass.Note::pitch).allMatch(BassLineTest::isInReach));
+                assertTrue(notes.stream().map(WalkingBass.WalkedNote::pitch).allMatch(BassLineTest::isInReach));
                 if (notes.size() > 1 && i + 1 < chords.size()) {
                     Pitch last = notes.get(notes.size() - 1).pitch();
                     int move = line.walked().get(i + 1).get(0).pitch().midiNumber() - last.midiNumber();
@@ -113,7 +113,7 @@ class BassLineTest {
     void keepsTheChords(String numerals) {
         for (Key key : Key.majorKeys()) {
             Progression plain = Progression.parse(numerals, key);
-            BassLine line = BassLine.of(plain, BassLine.Style.CHROMATIC);
+            BassLine line = BassLine.of(plain, BassLine.BassStyle.CHROMATIC);
             List<Chord> chords = line.chords().chords();
             assertEquals(plain.bars().size(), line.chords().bars().size());
             assertFalse(chords.get(0).isInverted());

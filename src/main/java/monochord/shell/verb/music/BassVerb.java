@@ -52,11 +52,11 @@ final class BassVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = SentenceKey.of(sentence, sitting);
-        Optional<BassLine.Style> asked = Arrays.stream(BassLine.Style.values())
+        Optional<BassLine.BassStyle> asked = Arrays.stream(BassLine.BassStyle.values())
                 .filter(style -> sentence.clause(style.toString()).isPresent())
                 .findFirst();
         Progression progression = music(sentence, asked).read(text -> Progression.parse(text, key));
-        List<BassLine> lines = asked.map(List::of).orElseGet(() -> List.of(BassLine.Style.values())).stream()
+        List<BassLine> lines = asked.map(List::of).orElseGet(() -> List.of(BassLine.BassStyle.values())).stream()
                 .map(style -> BassLine.of(progression, style))
                 .toList();
         remember(lines, sitting.stage());
@@ -64,8 +64,8 @@ final class BassVerb implements Verb {
     }
 
     /** What stands before the style, or behind it. */
-    private static Sentence.SentencePart music(Sentence sentence, Optional<BassLine.Style> asked) {
-        List<Sentence.SentencePart> parts = Arrays.stream(BassLine.Style.values())
+    private static Sentence.SentencePart music(Sentence sentence, Optional<BassLine.BassStyle> asked) {
+        List<Sentence.SentencePart> parts = Arrays.stream(BassLine.BassStyle.values())
                 .flatMap(style -> sentence.clause(style.toString()).stream())
                 .toList();
         Sentence.SentencePart behind = parts.isEmpty() ? sentence.body() : parts.get(0);
@@ -85,7 +85,7 @@ final class BassVerb implements Verb {
         BassLine line = lines.stream().filter(BassLine::isNew).findFirst().orElse(lines.get(0));
         Playable take = Playable.of(
                 new Music.OneProgression(line.chords()), line.chords().key());
-        if (line.style() == BassLine.Style.WALKING) {
+        if (line.style() == BassLine.BassStyle.WALKING) {
             stage.remember(take, stage.directions().as(Pattern.WALKING));
         } else {
             stage.remember(take);

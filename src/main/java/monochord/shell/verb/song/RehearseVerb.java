@@ -84,20 +84,20 @@ final class RehearseVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         String body = sentence.body().text();
-        Optional<Place> place = inSong(sentence, sitting);
+        Optional<RehearsedPlace> place = inSong(sentence, sitting);
         Matcher keys = KEYS.matcher(body);
         if (place.isEmpty() && keys.matches()) {
             return BandKeys.said(Optional.ofNullable(keys.group(1)).orElse(""), sitting);
         }
-        if (body.isEmpty() && sitting.rehearsing().isOpen()) {
-            return sitting.rehearsing().again();
+        if (body.isEmpty() && sitting.teaching().rehearsing().isOpen()) {
+            return sitting.teaching().rehearsing().again();
         }
         if (place.isEmpty()
                 && NAME.matcher(body).matches()
                 && sitting.song().song().isEmpty()) {
             return SongVerb.NONE;
         }
-        Place found = place.orElseGet(() -> typed(sentence, sitting));
+        RehearsedPlace found = place.orElseGet(() -> typed(sentence, sitting));
         RehearsalMusic music = music(found, sentence, sitting);
         int minutes = sentence.clause(FOR)
                 .map(part -> part.read(RehearseVerb::minutes))
@@ -107,14 +107,14 @@ final class RehearseVerb implements Verb {
                 : found.chords().key();
         RehearsalGoal goal = new RehearsalGoal(
                 music.bars(), found.firstBar(), music.directions().tempo(), BandKeys.from(first, sitting));
-        return sitting.rehearsing().begin(music, goal, minutes);
+        return sitting.teaching().rehearsing().begin(music, goal, minutes);
     }
 
     /** What is to be rehearsed, before it is said how. */
-    private record Place(
-            Phrase title, Progression chords, RehearsalMusic.Tune tune, BarGrid metre, int tempo, int firstBar) {}
+    private record RehearsedPlace(
+            Phrase title, Progression chords, RehearsalMusic.TuneInBars tune, BarGrid metre, int tempo, int firstBar) {}
 
-    private static Optional<Place> inSong(Sentence sentence, Sitting sitting) {
+    private static Optional<RehearsedPlace> inSong(Sentence sentence, Sitting sitting) {
         String body = sentence.body().text();
         return sitting.song()
                 .song()
@@ -123,7 +123,7 @@ final class RehearseVerb implements Verb {
                         .map(found -> place(found.place(), song)));
     }
 
-    private static Place place(SongPlace place, Song song) {
+    private static RehearsedPlace place(SongPlace place, Song song) {
         Progression chords = place.progression(song)
                 .orElseThrow(() -> Unreadable.because(
                         place.section().name(),
@@ -134,12 +134,12 @@ final class RehearseVerb implements Verb {
                         "rehearse verse"));
         SongMetre metre = song.head().metre();
         BarGrid bars = metre.isFree() ? BarGrid.COMMON : BarGrid.parse(metre.toString());
-        RehearsalMusic.Tune tune =
+        RehearsalMusic.TuneInBars tune =
                 (first, last) -> place.music(song).melody(place.first() + first, place.first() + last, metre);
-        return new Place(place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
+        return new RehearsedPlace(place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
     }
 
-    private static Place typed(Sentence sentence, Sitting sitting) {
+    private static RehearsedPlace typed(Sentence sentence, Sitting sitting) {
         Key key = SentenceKey.of(sentence, sitting);
         if (sentence.body().isEmpty()) {
             throw Unreadable.because(
@@ -147,7 +147,7 @@ final class RehearseVerb implements Verb {
         }
         Progression chords = sentence.body().read(text -> Progression.parse(text, key));
         Phrase title = Phrase.row(chords.symbols());
-        return new Place(
+        return new RehearsedPlace(
                 title,
                 RehearsalMusic.inBars(chords),
                 (first, last) -> Optional.empty(),
@@ -156,7 +156,7 @@ final class RehearseVerb implements Verb {
                 1);
     }
 
-    private static RehearsalMusic music(Place place, Sentence sentence, Sitting sitting) {
+    private static RehearsalMusic music(RehearsedPlace place, Sentence sentence, Sitting sitting) {
         Directions usual = sitting.stage().directions();
         Directions said = place.tempo() > 0 ? usual.at(place.tempo()) : usual;
         if (sentence.clause(PlaybackOptions.AT).isPresent()) {
