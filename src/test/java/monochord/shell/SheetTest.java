@@ -80,7 +80,8 @@ class SheetTest {
 
     @Test
     void refusalsSayWhatWouldWork() {
-        String form = "Form: sheet chords or scales [in KEY] --html OUT [--over]\n";
+        String form = "Form: sheet chords or scales [in KEY] [a4 or letter] [--html OUT] [--pdf OUT]\n"
+                + "[--svg OUT] [--over]\n";
         assertEquals(
                 "\"tunes\" is not a handout: expected chords or scales. Example: sheet chords in D\n--html chords.html\n"
                         + form,

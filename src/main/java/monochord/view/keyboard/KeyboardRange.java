@@ -11,11 +11,11 @@ import java.util.stream.IntStream;
  * @param pitch columns from one white key to the next, 3 at least
  * @param margin columns before the lowest key
  */
-record KeyboardRange(int low, int high, int pitch, int margin) {
+public record KeyboardRange(int low, int high, int pitch, int margin) {
     private static final String BLACK = "010100101010";
     private static final int WHITE_PER_OCTAVE = 7;
 
-    static boolean isBlack(int key) {
+    public static boolean isBlack(int key) {
         return BLACK.charAt(Math.floorMod(key, 12)) == '1';
     }
 
@@ -27,7 +27,7 @@ record KeyboardRange(int low, int high, int pitch, int margin) {
     }
 
     /** The stretch out to the edges of the groups of black keys: it begins on C or F and ends on E or B. */
-    static KeyboardRange grouped(int lowest, int highest, int pitch) {
+    public static KeyboardRange grouped(int lowest, int highest, int pitch) {
         int low = lowest;
         while (!begins(low)) {
             low--;

@@ -2,6 +2,8 @@ package monochord.view.staff;
 
 import java.util.List;
 import monochord.text.Phrase;
+import monochord.view.drawn.Drawn;
+import monochord.view.drawn.MusicSign;
 
 /** A clef: which height each line of a staff has, see {@link monochord.theory.note.Pitch#staffPosition()}. */
 public enum Clef {
@@ -48,6 +50,11 @@ public enum Clef {
 
     Drawn.Sign drawn() {
         return new Drawn.Sign("clef", words, MusicSign.named(sign), 0, line);
+    }
+
+    /** Smaller, as it is written within a line. */
+    Drawn.Sign drawnWithin() {
+        return new Drawn.Sign("clef", words, MusicSign.named(sign + "Change"), 0, line);
     }
 
     /**

@@ -2,13 +2,14 @@ package monochord.shell.verb.paper;
 
 import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
-import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.words;
 
 import java.util.List;
 import java.util.Locale;
 import monochord.paper.ChordHandout;
 import monochord.paper.Handout;
+import monochord.paper.HandoutPages;
+import monochord.paper.HandoutWeb;
 import monochord.paper.ScaleHandout;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
@@ -17,10 +18,8 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
-import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Key;
-import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -31,7 +30,6 @@ final class SheetVerb implements Verb {
     private static final String EXAMPLE = "sheet chords in D --html chords.html";
     private static final String CHORDS = "chords";
     private static final String SCALES = "scales";
-    private static final String HTML = "html";
 
     @Override
     public String word() {
@@ -44,11 +42,8 @@ final class SheetVerb implements Verb {
                         word(),
                         Usage.Topic.TEACHING,
                         Phrase.of("make a handout with notes, keyboards and staves, as a page to print"))
-                .form(
-                        words(CHORDS, SCALES),
-                        may(clause("in", Value.KEY)),
-                        option(HTML, Value.OUT),
-                        may(option(NewFile.OVER)))
+                .form(words(CHORDS, SCALES), may(clause("in", Value.KEY)))
+                .form(PaperFiles.form())
                 .examples(EXAMPLE, "sheet scales in Eb --html scales.html");
     }
 
@@ -56,7 +51,7 @@ final class SheetVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Key key = SentenceKey.of(sentence, sitting);
         Handout handout = sentence.body().read(text -> handout(text, key));
-        if (!sentence.has(HTML)) {
+        if (!PaperFiles.isWanted(sentence)) {
             throw Unreadable.because(
                     sentence.whole(),
                     sentence.whole().length(),
@@ -64,10 +59,10 @@ final class SheetVerb implements Verb {
                     "it has to be said where it goes",
                     EXAMPLE);
         }
-        Reader reader = Reader.of(Signs.MUSIC.with(sitting.naming()));
-        NewFile file = NewFile.text(sentence, HTML, sitting, () -> handout.page(reader))
-                .orElseThrow();
-        return NewFile.write(List.of(file), sentence, sitting, new Written(file.name(), handout.title()));
+        PaperFiles files = new PaperFiles(sentence, sitting);
+        files.page(() -> HandoutWeb.of(handout, PaperFiles.reader(sitting)))
+                .pages(handout.title(), size -> HandoutPages.of(handout, size, PaperFiles.reader(sitting)));
+        return NewFile.write(files.files(), sentence, sitting, new Written(files.names(), handout.title()));
     }
 
     private static Handout handout(String text, Key key) {
@@ -79,18 +74,18 @@ final class SheetVerb implements Verb {
     }
 
     /** Says what was written, and where. */
-    private record Written(String file, Phrase title) implements Answer {
+    private record Written(List<String> files, Phrase title) implements Answer {
         @Override
         public StyledText text(Look look) {
             return StyledText.builder(look.reader())
-                    .line(Phrase.of("{0}, written: {1}", title, Phrase.typed(file)))
+                    .line(Phrase.of("{0}, written: {1}", title, Phrase.typed(String.join(", ", files))))
                     .build()
                     .wrapped(look.width());
         }
 
         @Override
         public void json(Json json) {
-            json.put("kind", "sheet").put("files", List.of(file)).put("title", title.toString());
+            json.put("kind", "sheet").put("files", files).put("title", title.toString());
         }
     }
 }

@@ -1,0 +1,107 @@
+package monochord.shell.verb.paper;
+
+import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.oneOf;
+import static monochord.shell.sentence.FormPart.option;
+
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import monochord.paper.page.Page;
+import monochord.paper.page.PageSize;
+import monochord.paper.page.PageSvg;
+import monochord.paper.page.PdfPages;
+import monochord.shell.sentence.FormPart;
+import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.Value;
+import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
+import monochord.text.Reader;
+import monochord.theory.note.Signs;
+
+/** What goes on paper, in the forms that a sentence asks for: a page for a browser, PDF, pictures. */
+final class PaperFiles {
+    private static final String HTML = "html";
+    private static final String PDF = "pdf";
+    private static final String SVG = "svg";
+    private static final String LETTER = "letter";
+    private static final String A4 = "a4";
+
+    private final Sentence sentence;
+    private final Sitting sitting;
+    private final List<NewFile> files = new ArrayList<>();
+
+    PaperFiles(Sentence sentence, Sitting sitting) {
+        this.sentence = sentence;
+        this.sitting = sitting;
+    }
+
+    /** How they are asked for: the size of the paper, then the files. */
+    static FormPart[] form() {
+        return new FormPart[] {
+            may(oneOf(A4, LETTER)),
+            may(option(HTML, Value.OUT)),
+            may(option(PDF, Value.OUT)),
+            may(option(SVG, Value.OUT)),
+            may(option(NewFile.OVER))
+        };
+    }
+
+    /** Whether one of them is asked for. */
+    static boolean isWanted(Sentence sentence) {
+        return sentence.has(HTML) || sentence.has(PDF) || sentence.has(SVG);
+    }
+
+    /** A4 unless letter is said. */
+    static PageSize size(Sentence sentence) {
+        return sentence.clause(LETTER).isPresent() ? PageSize.LETTER : PageSize.A4;
+    }
+
+    static Reader reader(Sitting sitting) {
+        return Reader.of(Signs.MUSIC.with(sitting.naming()));
+    }
+
+    PaperFiles page(Supplier<String> page) {
+        NewFile.text(sentence, HTML, sitting, page).ifPresent(files::add);
+        return this;
+    }
+
+    /**
+     * As PDF, and as a picture of each page: one picture has the name that was typed, of several each has its number behind it.
+     */
+    PaperFiles pages(Phrase title, Function<PageSize, List<Page>> pages) {
+        Reader reader = reader(sitting);
+        PageSize size = size(sentence);
+        NewFile.of(sentence, PDF, sitting, part -> {
+                    try (var out = Files.newOutputStream(part)) {
+                        PdfPages.write(out, title, pages.apply(size).iterator(), reader);
+                    }
+                })
+                .ifPresent(files::add);
+        sentence.option(SVG).ifPresent(named -> {
+            List<Page> drawn = pages.apply(size);
+            for (int i = 0; i < drawn.size(); i++) {
+                Page page = drawn.get(i);
+                String name = drawn.size() == 1 ? named.text() : NewFile.behind(named.text(), Integer.toString(i + 1));
+                files.add(NewFile.named(
+                        named, name, sitting, part -> Files.writeString(part, PageSvg.of(page, title, reader))));
+            }
+        });
+        return this;
+    }
+
+    PaperFiles with(List<NewFile> more) {
+        files.addAll(more);
+        return this;
+    }
+
+    List<NewFile> files() {
+        return files;
+    }
+
+    List<String> names() {
+        return files.stream().map(NewFile::name).toList();
+    }
+}
