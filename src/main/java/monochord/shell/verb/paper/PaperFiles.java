@@ -14,6 +14,7 @@ import monochord.paper.page.PageSize;
 import monochord.paper.page.PageSvg;
 import monochord.paper.page.PdfPages;
 import monochord.shell.sentence.FormPart;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Value;
 import monochord.shell.sitting.Sitting;

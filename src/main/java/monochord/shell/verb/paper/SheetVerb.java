@@ -11,6 +11,7 @@ import monochord.paper.Handout;
 import monochord.paper.HandoutPages;
 import monochord.paper.HandoutWeb;
 import monochord.paper.ScaleHandout;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
