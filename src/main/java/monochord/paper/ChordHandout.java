@@ -8,7 +8,7 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.view.keyboard.Drawing;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.ToneRoles;
 import monochord.view.staff.MusicOnStaff;
 
 /** The chords of a key on paper: its own triads and seventh chords, and the triads that are borrowed, with their sources. */
@@ -47,7 +47,7 @@ public final class ChordHandout {
                 name,
                 lines(chord, numeral, key),
                 List.of(
-                        new Handout.Figure.Keys(Drawing.of(name, Roles.close(chord))),
+                        new Handout.Figure.Keys(Drawing.of(name, ToneRoles.close(chord))),
                         new Handout.Figure.Staff(MusicOnStaff.chord(chord, numeral, key))));
     }
 

@@ -10,7 +10,7 @@ import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
 import monochord.theory.note.NoteName;
 import monochord.view.keyboard.Drawing;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.ToneRoles;
 import monochord.view.staff.MusicOnStaff;
 import monochord.view.staff.StaffMusic;
 
@@ -59,7 +59,7 @@ public final class ScaleHandout {
                 name,
                 lines,
                 List.of(
-                        new Handout.Figure.Keys(Drawing.of(name, Roles.marked(scale))),
+                        new Handout.Figure.Keys(Drawing.of(name, ToneRoles.marked(scale))),
                         new Handout.Figure.Staff(staff(scale, fingers))));
     }
 

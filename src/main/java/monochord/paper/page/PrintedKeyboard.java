@@ -13,7 +13,7 @@ import monochord.view.drawn.Picture;
 import monochord.view.drawn.Typeface;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.KeyboardRange;
-import monochord.view.keyboard.Marked;
+import monochord.view.keyboard.MarkedKey;
 
 /**
  * A keyboard for paper, in black and white: on each key that is held a mark with the name of its note, round for the right
@@ -57,7 +57,7 @@ public final class PrintedKeyboard {
             return of(drawing, EMPTY_LOW, EMPTY_HIGH, reader);
         }
         IntSummaryStatistics keys =
-                drawing.marks().stream().mapToInt(Marked::key).summaryStatistics();
+                drawing.marks().stream().mapToInt(MarkedKey::key).summaryStatistics();
         KeyboardRange range = KeyboardRange.grouped(keys.getMin(), keys.getMax(), COLUMNS);
         return of(drawing, range.low(), range.high(), reader);
     }
@@ -107,7 +107,7 @@ public final class PrintedKeyboard {
         return white * WHITE + (black ? WHITE - BLACK / 2 : 0);
     }
 
-    private void mark(Marked mark, boolean left) {
+    private void mark(MarkedKey mark, boolean left) {
         boolean black = KeyboardRange.isBlack(mark.key());
         double middle = x(mark.key()) + (black ? BLACK : WHITE) / 2;
         double height = ROLE_ROOM + (black ? BLACK_LONG : WHITE_LONG) - RADIUS - 0.4;

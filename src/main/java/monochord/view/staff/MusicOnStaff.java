@@ -17,8 +17,8 @@ import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
-import monochord.view.keyboard.Marked;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.MarkedKey;
+import monochord.view.keyboard.ToneRoles;
 
 /** Chords, scales, notes and progressions as music for a staff, at the heights at which keyboards show them. */
 public final class MusicOnStaff {
@@ -45,7 +45,7 @@ public final class MusicOnStaff {
 
     /** One chord as it lies around middle C, its symbol over it and its numeral under it. */
     public static StaffMusic chord(Chord chord, Numeral numeral, Key key) {
-        StaffColumn column = StaffColumn.of(pitches(Roles.close(chord)), NoteValue.WHOLE)
+        StaffColumn column = StaffColumn.of(pitches(ToneRoles.close(chord)), NoteValue.WHOLE)
                 .named(Phrase.of("{0}", chord), Phrase.of("{0}", numeral));
         return free(Phrase.of("{0}", chord), key.signature(), List.of(column));
     }
@@ -71,7 +71,7 @@ public final class MusicOnStaff {
      * @param under one for each note, or none at all
      */
     public static StaffMusic scale(Scale scale, List<Integer> over, List<Integer> under) {
-        List<Pitch> pitches = pitches(Roles.marked(scale));
+        List<Pitch> pitches = pitches(ToneRoles.marked(scale));
         List<StaffColumn> columns = new ArrayList<>();
         for (int i = 0; i < pitches.size(); i++) {
             columns.add(StaffColumn.of(List.of(pitches.get(i)), NoteValue.QUARTER)
@@ -84,8 +84,8 @@ public final class MusicOnStaff {
         return figures.isEmpty() ? Phrase.NOTHING : Phrase.of("{0}", figures.get(index));
     }
 
-    private static List<Pitch> pitches(List<Marked> marks) {
-        return marks.stream().map(Marked::pitch).toList();
+    private static List<Pitch> pitches(List<MarkedKey> marks) {
+        return marks.stream().map(MarkedKey::pitch).toList();
     }
 
     /** What the right hand plays where a progression is accompanied. */

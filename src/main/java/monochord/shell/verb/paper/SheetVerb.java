@@ -41,7 +41,7 @@ final class SheetVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.TEACHING,
+                        Usage.VerbTopic.TEACHING,
                         Phrase.of("make a handout with notes, keyboards and staves, as a page to print"))
                 .form(words(CHORDS, SCALES), may(clause("in", Value.KEY)))
                 .form(PaperFiles.form())
@@ -63,7 +63,7 @@ final class SheetVerb implements Verb {
         PaperFiles files = new PaperFiles(sentence, sitting);
         files.page(() -> HandoutWeb.of(handout, PaperFiles.reader(sitting)))
                 .pages(handout.title(), size -> HandoutPages.of(handout, size, PaperFiles.reader(sitting)));
-        return NewFile.write(files.files(), sentence, sitting, new Written(files.names(), handout.title()));
+        return NewFile.write(files.files(), sentence, sitting, new SheetWritten(files.names(), handout.title()));
     }
 
     private static Handout handout(String text, Key key) {
@@ -75,7 +75,7 @@ final class SheetVerb implements Verb {
     }
 
     /** Says what was written, and where. */
-    private record Written(List<String> files, Phrase title) implements Answer {
+    private record SheetWritten(List<String> files, Phrase title) implements Answer {
         @Override
         public StyledText text(Look look) {
             return StyledText.builder(look.reader())
