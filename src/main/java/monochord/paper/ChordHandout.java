@@ -47,7 +47,7 @@ public final class ChordHandout {
                 name,
                 lines(chord, numeral, key),
                 List.of(
-                        new Handout.Figure.Keys(Drawing.of(name, ToneRoles.close(chord))),
+                        Handout.Figure.Keys.of(Drawing.of(name, ToneRoles.close(chord))),
                         new Handout.Figure.Staff(MusicOnStaff.chord(chord, numeral, key))));
     }
 

@@ -1,8 +1,10 @@
 package monochord.paper;
 
 import java.util.List;
+import java.util.Optional;
 import monochord.text.Phrase;
 import monochord.view.keyboard.Drawing;
+import monochord.view.keyboard.KeyboardRange;
 import monochord.view.staff.StaffMusic;
 
 /**
@@ -28,6 +30,7 @@ public record Handout(Phrase title, List<Phrase> opening, List<Section> sections
     /**
      * One chord, scale or question.
      *
+     * @param name perhaps nothing
      * @param lines what is said of it
      */
     public record Block(Phrase name, List<Phrase> lines, List<Figure> figures) {
@@ -39,7 +42,12 @@ public record Handout(Phrase title, List<Phrase> opening, List<Section> sections
 
     /** What is seen, or written on. */
     public sealed interface Figure {
-        record Keys(Drawing drawing) implements Figure {}
+        /** @param range from which key to which, or as far as the marks reach */
+        record Keys(Drawing drawing, Optional<KeyboardRange> range) implements Figure {
+            public static Keys of(Drawing drawing) {
+                return new Keys(drawing, Optional.empty());
+            }
+        }
 
         record Staff(StaffMusic music) implements Figure {}
 

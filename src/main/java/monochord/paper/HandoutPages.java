@@ -72,7 +72,9 @@ public final class HandoutPages {
     }
 
     private Picture block(Handout.Block block, double width) {
-        Picture all = PageText.name().set(block.name(), width, reader);
+        Picture all = block.name().isEmpty()
+                ? new Picture(List.of(), 0, 0)
+                : PageText.name().set(block.name(), width, reader);
         PageText text = block.figures().isEmpty() ? PageText.body() : PageText.small();
         for (Phrase line : block.lines()) {
             all = all.above(text.set(line, width, reader), 0.3);
@@ -93,7 +95,9 @@ public final class HandoutPages {
 
     private Picture figure(Handout.Figure figure, double width) {
         if (figure instanceof Handout.Figure.Keys keys) {
-            return PrintedKeyboard.of(keys.drawing(), reader);
+            return keys.range()
+                    .map(range -> PrintedKeyboard.of(keys.drawing(), range.low(), range.high(), reader))
+                    .orElseGet(() -> PrintedKeyboard.of(keys.drawing(), reader));
         } else if (figure instanceof Handout.Figure.Staff staff) {
             return Engraving.of(staff.music(), width / SPACE, reader).scaled(SPACE);
         }

@@ -20,6 +20,20 @@ public final class HandoutWeb {
 
     /** The whole page. */
     public static String of(Handout handout, Reader reader) {
+        return of(List.of(handout), reader);
+    }
+
+    /** Several on one page, each printed on paper of its own. */
+    public static String of(List<Handout> handouts, Reader reader) {
+        List<Html> parts = handouts.stream().map(handout -> (Html) Html.element("section")
+                        .with("class", "part")
+                        .holding(content(handout, reader)))
+                .toList();
+        return WebPage.page(
+                handouts.get(0).title(), Html.element("body").holding(Html.element("main").holding(parts)), reader);
+    }
+
+    private static List<Html> content(Handout handout, Reader reader) {
         List<Html> content = new ArrayList<>();
         content.add(words("h1", handout.title(), reader));
         handout.opening().forEach(line -> content.add(words("p", line, reader)));
@@ -32,15 +46,14 @@ public final class HandoutWeb {
         if (!handout.foot().isEmpty()) {
             content.add(words("p", handout.foot(), reader).with("class", "aside"));
         }
-        return WebPage.page(
-                handout.title(),
-                Html.element("body").holding(Html.element("main").holding(content)),
-                reader);
+        return content;
     }
 
     private static Html block(Handout.Block block, Reader reader) {
         List<Html> content = new ArrayList<>();
-        content.add(words("h3", block.name(), reader));
+        if (!block.name().isEmpty()) {
+            content.add(words("h3", block.name(), reader));
+        }
         block.lines().forEach(line -> content.add(words("p", line, reader)));
         if (!block.figures().isEmpty()) {
             content.add(Html.element("div")
@@ -54,7 +67,9 @@ public final class HandoutWeb {
 
     private static Html figure(Handout.Figure figure, Reader reader) {
         if (figure instanceof Handout.Figure.Keys keys) {
-            return KeyboardDrawn.of(keys.drawing(), reader);
+            return keys.range()
+                    .map(range -> KeyboardDrawn.of(keys.drawing(), range, reader))
+                    .orElseGet(() -> KeyboardDrawn.of(keys.drawing(), reader));
         } else if (figure instanceof Handout.Figure.Staff staff) {
             return StaffSvg.of(staff.music(), STAFF_WIDTH, reader);
         }

@@ -59,7 +59,7 @@ public final class ScaleHandout {
                 name,
                 lines,
                 List.of(
-                        new Handout.Figure.Keys(Drawing.of(name, ToneRoles.marked(scale))),
+                        Handout.Figure.Keys.of(Drawing.of(name, ToneRoles.marked(scale))),
                         new Handout.Figure.Staff(staff(scale, fingers))));
     }
 

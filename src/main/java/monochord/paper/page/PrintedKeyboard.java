@@ -1,7 +1,6 @@
 package monochord.paper.page;
 
 import java.util.ArrayList;
-import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.stream.IntStream;
 import monochord.text.Phrase;
@@ -20,13 +19,6 @@ import monochord.view.keyboard.MarkedKey;
  * hand, square for the left; the root's is black. With no mark it is one to write on, of two octaves.
  */
 public final class PrintedKeyboard {
-    /** C3, as a MIDI note number. */
-    private static final int EMPTY_LOW = 48;
-    /** B4. */
-    private static final int EMPTY_HIGH = 71;
-    /** Columns of text from one white key to the next, which do not matter here. */
-    private static final int COLUMNS = 3;
-
     private static final double WHITE = 3.9;
     private static final double WHITE_LONG = 13.5;
     private static final double BLACK = 2.6;
@@ -53,12 +45,7 @@ public final class PrintedKeyboard {
 
     /** As far as its marks reach. */
     public static Picture of(Drawing drawing, Reader reader) {
-        if (drawing.marks().isEmpty()) {
-            return of(drawing, EMPTY_LOW, EMPTY_HIGH, reader);
-        }
-        IntSummaryStatistics keys =
-                drawing.marks().stream().mapToInt(MarkedKey::key).summaryStatistics();
-        KeyboardRange range = KeyboardRange.grouped(keys.getMin(), keys.getMax(), COLUMNS);
+        KeyboardRange range = KeyboardRange.around(List.of(drawing));
         return of(drawing, range.low(), range.high(), reader);
     }
 

@@ -1,5 +1,7 @@
 package monochord.view.keyboard;
 
+import java.util.IntSummaryStatistics;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -14,6 +16,12 @@ import java.util.stream.IntStream;
 public record KeyboardRange(int low, int high, int pitch, int margin) {
     private static final String BLACK = "010100101010";
     private static final int WHITE_PER_OCTAVE = 7;
+    private static final int LEAST_PITCH = 3;
+    /** C3. */
+    private static final int EMPTY_LOW = 48;
+    /** B4. */
+    private static final int EMPTY_HIGH = 71;
+
 
     public static boolean isBlack(int key) {
         return BLACK.charAt(Math.floorMod(key, 12)) == '1';
@@ -37,6 +45,17 @@ public record KeyboardRange(int low, int high, int pitch, int margin) {
             high++;
         }
         return new KeyboardRange(low, high, pitch, pitch / 2);
+    }
+
+    /** The stretch that holds all marks of some keyboards; two octaves from C3 where nothing is marked. */
+    public static KeyboardRange around(List<Drawing> drawings) {
+        IntSummaryStatistics keys = drawings.stream()
+                .flatMap(drawing -> drawing.marks().stream())
+                .mapToInt(MarkedKey::key)
+                .summaryStatistics();
+        return keys.getCount() == 0
+                ? grouped(EMPTY_LOW, EMPTY_HIGH, LEAST_PITCH)
+                : grouped(keys.getMin(), keys.getMax(), LEAST_PITCH);
     }
 
     private static boolean begins(int key) {

@@ -19,6 +19,8 @@ final class StaffSystem {
     private static final double BEHIND_CLEF = 0.8;
     private static final double BEHIND_SIGNATURE = 1.1;
     private static final double METRE = 2.4;
+    /** The room of a clef within a line. */
+    private static final double WITHIN = 2.4;
     private static final double METRE_FIGURE = 2;
     private static final double BEFORE_SIGNS = 0.4;
     private static final double SIGN_APART = 0.1;
@@ -98,33 +100,41 @@ final class StaffSystem {
             lines.add(new StaffLine(staff, layout.columns(), right));
         }
         WordRows rows = new WordRows(layout, right);
-        double highest = Math.min(lines.get(0).highest(), opening(0).top());
+        double highest = highest(lines, 0);
         top = rows.heightAbove() - highest;
-        apart = kind.staves < 2
-                ? 0
-                : Math.max(
-                        STAVES_APART,
-                        Math.max(lines.get(0).lowest(), opening(0).bottom())
-                                + CLEAR
-                                - Math.min(lines.get(1).highest(), opening(1).top()));
-        int lastStaff = kind.staves - 1;
-        double lowest = apart
-                + Math.max(lines.get(lastStaff).lowest(), opening(lastStaff).bottom());
+        apart = kind.staves < 2 ? 0 : Math.max(STAVES_APART, lowest(lines, 0) + CLEAR - highest(lines, 1));
+        double lowest = apart + lowest(lines, kind.staves - 1);
         for (int staff = 0; staff < kind.staves; staff++) {
             staff(staff);
             double y = y(staff);
             lines.get(staff).drawn().forEach(thing -> drawn.add(thing.moved(0, y)));
         }
-        if (kind.staves > 1) {
-            joined();
-        }
-        layout.starts().forEach(this::bar);
-        if (lastLine() == StaffBar.Line.NONE && (kind.barred || kind.last)) {
-            upright("bar-line", right - SetBar.BAR_LINE, SetBar.BAR_LINE);
-        }
+        around(layout);
         drawn.addAll(rows.above(top + highest));
         drawn.addAll(rows.below(top + lowest));
         return new Picture(drawn, right, top + lowest + rows.heightBelow() + STAFF_LINE);
+    }
+
+    private double highest(List<StaffLine> lines, int staff) {
+        return Math.min(lines.get(staff).highest(), opening(staff).top());
+    }
+
+    private double lowest(List<StaffLine> lines, int staff) {
+        return Math.max(lines.get(staff).lowest(), opening(staff).bottom());
+    }
+
+    /** Brace, changes and bar lines. */
+    private void around(LineLayout layout) {
+        if (kind.staves > 1) {
+            joined();
+        }
+        for (LineLayout.Start start : layout.starts()) {
+            changes(start);
+            line(start.bar().bar().end(), start.lineRight());
+        }
+        if (lastLine() == StaffBar.Line.NONE && (kind.barred || kind.last)) {
+            upright("bar-line", right - SetBar.BAR_LINE, SetBar.BAR_LINE);
+        }
     }
 
     private double y(int staff) {
@@ -201,37 +211,37 @@ final class StaffSystem {
         upright("bar-line", start(kind), SetBar.BAR_LINE);
     }
 
-    /** What is written at the start of a bar, and the line behind it. */
-    private void bar(LineLayout.Start start) {
-        StaffBar bar = start.bar().bar();
+    /** What is written at the start of a bar; clef and key only where they do not begin the line anyway. */
+    private void changes(LineLayout.Start start) {
+        StaffBar.Before before = start.bar().bar().before();
         double x = start.x() + BEFORE_SIGNS;
-        boolean beginsLine = start.beginsLine();
-        if (!beginsLine && bar.before().clef().isPresent()) {
-            drawn.add(bar.before().clef().get().drawnWithin().moved(x, y(0)));
-            x += 2.4;
+        if (!start.beginsLine() && before.clef().isPresent()) {
+            drawn.add(before.clef().get().drawnWithin().moved(x, y(0)));
+            x += WITHIN;
         }
-        if (!beginsLine && bar.before().signature().isPresent()) {
+        if (!start.beginsLine() && before.signature().isPresent()) {
+            int signs = before.signature().get();
             for (int staff = 0; staff < kind.staves; staff++) {
-                signature(
-                        start.bar().state().clefs().get(staff),
-                        bar.before().signature().get(),
-                        x,
-                        y(staff));
+                signature(start.bar().state().clefs().get(staff), signs, x, y(staff));
             }
-            x += SetBar.signatureRoom(bar.before().signature().get());
+            x += SetBar.signatureRoom(signs);
         }
-        if (bar.before().metre().isPresent()) {
+        if (before.metre().isPresent()) {
             for (int staff = 0; staff < kind.staves; staff++) {
-                metre(bar.before().metre().get(), x, y(staff));
+                metre(before.metre().get(), x, y(staff));
             }
             x += METRE;
         }
-        if (bar.before().opens()) {
-            upright("repeat", x - BEFORE_SIGNS, SetBar.THICK);
-            upright("bar-line", x - BEFORE_SIGNS + SetBar.THICK + 0.3, SetBar.BAR_LINE);
-            dots(x - BEFORE_SIGNS + SetBar.THICK + 0.8);
+        if (before.opens()) {
+            opening(x - BEFORE_SIGNS);
         }
-        line(bar.end(), start.lineRight());
+    }
+
+    /** The line with which a repeat begins. */
+    private void opening(double x) {
+        upright("repeat", x, SetBar.THICK);
+        upright("bar-line", x + SetBar.THICK + 0.3, SetBar.BAR_LINE);
+        dots(x + SetBar.THICK + 0.8);
     }
 
     /** @param edge the right edge of all of it */

@@ -62,7 +62,7 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE --html OUT [--trust] [--over]",
-            "sheet chords or scales [in KEY] [a4 or letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
+            "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
             "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
             "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
             "quit");

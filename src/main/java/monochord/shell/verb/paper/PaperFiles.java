@@ -1,7 +1,7 @@
 package monochord.shell.verb.paper;
 
+import static monochord.shell.sentence.FormPart.alone;
 import static monochord.shell.sentence.FormPart.may;
-import static monochord.shell.sentence.FormPart.oneOf;
 import static monochord.shell.sentence.FormPart.option;
 
 import java.nio.file.Files;
@@ -9,6 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
+import monochord.paper.Handout;
+import monochord.paper.HandoutPages;
+import monochord.paper.HandoutWeb;
+import monochord.paper.Worksheet;
 import monochord.paper.page.Page;
 import monochord.paper.page.PageSize;
 import monochord.paper.page.PageSvg;
@@ -28,7 +33,8 @@ final class PaperFiles {
     private static final String PDF = "pdf";
     private static final String SVG = "svg";
     private static final String LETTER = "letter";
-    private static final String A4 = "a4";
+    /** More pages than these are for one file, not for pictures. */
+    private static final int MOST_PICTURES = 100;
 
     private final Sentence sentence;
     private final Sitting sitting;
@@ -42,7 +48,7 @@ final class PaperFiles {
     /** How they are asked for: the size of the paper, then the files. */
     static FormPart[] form() {
         return new FormPart[] {
-            may(oneOf(A4, LETTER)),
+            may(alone(LETTER)),
             may(option(HTML, Value.OUT)),
             may(option(PDF, Value.OUT)),
             may(option(SVG, Value.OUT)),
@@ -69,9 +75,7 @@ final class PaperFiles {
         return this;
     }
 
-    /**
-     * As PDF, and as a picture of each page: one picture has the name that was typed, of several each has its number behind it.
-     */
+    /** As PDF, and as a picture of each page. */
     PaperFiles pages(Phrase title, Function<PageSize, List<Page>> pages) {
         Reader reader = reader(sitting);
         PageSize size = size(sentence);
@@ -81,16 +85,50 @@ final class PaperFiles {
                     }
                 })
                 .ifPresent(files::add);
-        sentence.option(SVG).ifPresent(named -> {
-            List<Page> drawn = pages.apply(size);
-            for (int i = 0; i < drawn.size(); i++) {
-                Page page = drawn.get(i);
-                String name = drawn.size() == 1 ? named.text() : NewFile.behind(named.text(), Integer.toString(i + 1));
-                files.add(NewFile.named(
-                        named, name, sitting, part -> Files.writeString(part, PageSvg.of(page, title, reader))));
-            }
-        });
+        sentence.option(SVG).ifPresent(named -> pictures(named, "", title, pages.apply(size)));
         return this;
+    }
+
+    /** Sheets, and beside each file one with {@code -key} behind its name; pages are made as they are written. */
+    PaperFiles worksheets(WorksheetSentence asked) {
+        worksheets(asked, "", Worksheet::sheet);
+        worksheets(asked, "key", Worksheet::key);
+        return this;
+    }
+
+    private void worksheets(WorksheetSentence asked, String behind, Function<Worksheet, Handout> side) {
+        Reader reader = reader(sitting);
+        PageSize size = size(sentence);
+        Supplier<Stream<Page>> pages = () -> asked.sheets()
+                .flatMap(sheet -> HandoutPages.of(side.apply(sheet), size, reader).stream());
+        sentence.option(HTML)
+                .ifPresent(named -> files.add(NewFile.named(named, name(named, behind), sitting, part -> Files.writeString(
+                        part, HandoutWeb.of(asked.sheets().map(side).toList(), reader)))));
+        sentence.option(PDF).ifPresent(named -> files.add(NewFile.named(named, name(named, behind), sitting, part -> {
+            try (var out = Files.newOutputStream(part)) {
+                PdfPages.write(out, asked.title(), pages.get().iterator(), reader);
+            }
+        })));
+        sentence.option(SVG).ifPresent(named -> pictures(
+                named, behind, asked.title(), pages.get().limit(MOST_PICTURES).toList()));
+    }
+
+    private static String name(Sentence.SentencePart named, String behind) {
+        return behind.isEmpty() ? named.text() : NewFile.behind(named.text(), behind);
+    }
+
+    /** One picture has the name that was typed, of several each has its number behind it. */
+    private void pictures(Sentence.SentencePart named, String behind, Phrase title, List<Page> pages) {
+        for (int i = 0; i < pages.size(); i++) {
+            Page page = pages.get(i);
+            String name = name(named, behind);
+            String numbered = pages.size() == 1 ? name : NewFile.behind(name, Integer.toString(i + 1));
+            files.add(NewFile.named(
+                    named,
+                    numbered,
+                    sitting,
+                    part -> Files.writeString(part, PageSvg.of(page, title, reader(sitting)))));
+        }
     }
 
     PaperFiles with(List<NewFile> more) {
