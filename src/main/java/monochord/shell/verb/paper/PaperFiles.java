@@ -89,6 +89,20 @@ final class PaperFiles {
         return this;
     }
 
+    /** One player's part of a PDF in a file of its own, with the player's name behind that of the whole. */
+    PaperFiles besides(String player, Function<PageSize, List<Page>> pages) {
+        Reader reader = reader(sitting);
+        PageSize size = size(sentence);
+        sentence.option(PDF)
+                .ifPresent(named -> files.add(
+                        NewFile.named(named, NewFile.behind(named.text(), player), sitting, part -> {
+                            try (var out = Files.newOutputStream(part)) {
+                                PdfPages.write(out, Phrase.typed(player), pages.apply(size).iterator(), reader);
+                            }
+                        })));
+        return this;
+    }
+
     /** Sheets, and beside each file one with {@code -key} behind its name; pages are made as they are written. */
     PaperFiles worksheets(WorksheetSentence asked) {
         worksheets(asked, "", Worksheet::sheet);
