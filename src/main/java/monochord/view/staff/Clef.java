@@ -44,6 +44,13 @@ public enum Clef {
         return top - 2 * (LINES - 1);
     }
 
+    /** How many ledger lines a note at a height needs. */
+    public int ledgerLines(int staffPosition) {
+        int above = (staffPosition - top) / 2;
+        int below = (bottom() - staffPosition) / 2;
+        return Math.max(0, Math.max(above, below));
+    }
+
     int middle() {
         return top - (LINES - 1);
     }

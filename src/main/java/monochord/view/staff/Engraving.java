@@ -39,21 +39,35 @@ public final class Engraving {
         return new Engraving(music, most, true).picture(reader);
     }
 
-    private Picture picture(Reader reader) {
+    /** The lines one by one, for pages. */
+    public static List<Picture> lines(StaffMusic music, double most, Reader reader) {
+        return new Engraving(music, most, false).lines(reader);
+    }
+
+    private List<Picture> lines(Reader reader) {
         List<StaffSystem> systems = systems(SetBar.of(music, reader));
         double widest = systems.stream().mapToDouble(StaffSystem::width).max().orElseThrow();
         double width = filled || systems.size() > 1 ? Math.max(widest, free) : widest;
-        List<Drawn> drawn = new ArrayList<>();
-        double y = MARGIN;
+        List<Picture> lines = new ArrayList<>();
         for (int i = 0; i < systems.size(); i++) {
             StaffSystem system = systems.get(i);
             boolean last = i + 1 == systems.size();
             boolean stretched = filled || systems.size() > 1 && (!last || system.width() > NEARLY_FULL * width);
             Picture line = system.picture(stretched ? width - system.width() : 0);
-            drawn.addAll(line.placed(1, MARGIN, y));
-            y += line.height() + (last ? 0 : BETWEEN_LINES);
+            lines.add(new Picture(line.things(), width, line.height()));
         }
-        return new Picture(drawn, width + 2 * MARGIN, y + MARGIN);
+        return lines;
+    }
+
+    private Picture picture(Reader reader) {
+        List<Picture> lines = lines(reader);
+        List<Drawn> drawn = new ArrayList<>();
+        double y = MARGIN;
+        for (Picture line : lines) {
+            drawn.addAll(line.placed(1, MARGIN, y));
+            y += line.height() + BETWEEN_LINES;
+        }
+        return new Picture(drawn, lines.get(0).width() + 2 * MARGIN, y - BETWEEN_LINES + MARGIN);
     }
 
     private List<StaffSystem> systems(List<SetBar> bars) {

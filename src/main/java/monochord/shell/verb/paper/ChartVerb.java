@@ -1,5 +1,6 @@
 package monochord.shell.verb.paper;
 
+import static monochord.shell.sentence.FormPart.alone;
 import static monochord.shell.sentence.FormPart.clause;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.oneOf;
@@ -9,14 +10,18 @@ import static monochord.shell.sentence.FormPart.takes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import monochord.harmony.Progression;
 import monochord.paper.Chart;
 import monochord.paper.ChartPage;
 import monochord.paper.ChartSheet;
 import monochord.paper.ChartSong;
 import monochord.paper.ChartXml;
+import monochord.paper.LeadSheetPages;
 import monochord.paper.PackedXml;
 import monochord.paper.PlayerPart;
+import monochord.paper.page.Page;
+import monochord.paper.page.PageSize;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
@@ -41,6 +46,7 @@ final class ChartVerb implements Verb {
     private static final String FOR = "for";
     private static final String NUMERALS = "numerals";
     private static final String NUMBERS = "numbers";
+    private static final String TUNE = "tune";
     private static final String MUSICXML = "musicxml";
     private static final int MOST_PARTS = 20;
 
@@ -59,7 +65,8 @@ final class ChartVerb implements Verb {
                         may(takes(Value.PROGRESSION)),
                         may(clause("in", Value.KEY)),
                         may(clause(FOR, Value.INSTRUMENT)),
-                        may(oneOf(NUMERALS, NUMBERS)))
+                        may(oneOf(NUMERALS, NUMBERS)),
+                        may(alone(TUNE)))
                 .form(PaperFiles.form())
                 .form(may(option(MUSICXML, Value.OUT)))
                 .examples(EXAMPLE, "chart Dm7 G7 | C in C for concert, alto sax --html cadence.html");
@@ -79,15 +86,15 @@ final class ChartVerb implements Verb {
                 sentence.clause(NUMBERS).isPresent());
         Reader reader = PaperFiles.reader(sitting);
         Phrase title = PlayerPart.concert(chart).title();
+        BiFunction<PlayerPart, PageSize, List<Page>> pages = sentence.clause(TUNE).isPresent()
+                ? (part, size) -> LeadSheetPages.of(song(sentence, sitting), part, size, reader)
+                : (part, size) -> ChartSheet.of(part, look, size, reader);
         PaperFiles files = new PaperFiles(sentence, sitting);
-        files.page(() -> ChartPage.of(title, parts, look, reader))
-                .pages(
-                        title,
-                        size -> parts.stream()
-                                .flatMap(part -> ChartSheet.of(part, look, size, reader).stream())
-                                .toList());
+        files.page(() -> ChartPage.of(title, parts, look, reader)).pages(title, size -> parts.stream()
+                .flatMap(part -> pages.apply(part, size).stream())
+                .toList());
         if (parts.size() > 1) {
-            parts.forEach(part -> files.besides(part.name(), size -> ChartSheet.of(part, look, size, reader)));
+            parts.forEach(part -> files.besides(part.name(), size -> pages.apply(part, size)));
         }
         sentence.option(MUSICXML).ifPresent(named -> files.with(scores(named, parts, sitting)));
         return NewFile.write(files.files(), sentence, sitting, new ChartWritten(files.names(), parts));
@@ -99,15 +106,18 @@ final class ChartVerb implements Verb {
             Key key = SentenceKey.of(sentence, sitting);
             return Chart.of(sentence.body().read(text -> Progression.parse(text, key)));
         }
-        Song song = sitting.song()
-                .song()
-                .orElseThrow(() -> Unreadable.because(
-                        sentence.whole(), 0, "a chart", "no song is open and no chords are named", EXAMPLE));
-        Chart chart = ChartSong.of(song);
+        Chart chart = ChartSong.of(song(sentence, sitting));
         if (chart.bars().isEmpty()) {
             throw Unreadable.because(sentence.whole(), 0, "a chart", "the open song has no chords yet", EXAMPLE);
         }
         return chart;
+    }
+
+    private static Song song(Sentence sentence, Sitting sitting) {
+        return sitting.song()
+                .song()
+                .orElseThrow(() -> Unreadable.because(
+                        sentence.whole(), 0, "a chart", "no song is open and no chords are named", EXAMPLE));
     }
 
     private static List<PlayerPart> parts(Sentence sentence, Chart chart) {
