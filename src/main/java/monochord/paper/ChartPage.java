@@ -57,7 +57,7 @@ public final class ChartPage {
             content.add(words("h3", Phrase.typed(section.name())));
         }
         for (List<ChartBar> line : ChartSheet.lines(section.bars())) {
-            String columns = line.size() > IN_LINE ? "bars many" : "bars";
+            String columns = line.size() > IN_LINE ? "many-bars" : "bars";
             content.add(Html.element("div")
                     .with("class", columns)
                     .holding(line.stream().map(bar -> bar(bar, part)).toList()));
