@@ -22,6 +22,8 @@ final class CommandLine {
     private static final String MANY = "-";
     private static final String OF = "of";
     private static final String NAMES = "--notes";
+    /** How many answers may wait to be seen, and how soon it is noticed that nobody reads them. */
+    private static final int UNSEEN = 100;
 
     private final Surroundings around;
     private final Verbs verbs = new Verbs();
@@ -118,14 +120,15 @@ final class CommandLine {
      */
     private int many(Optional<Verb> verb, String before, String after) {
         int worst = Answer.DONE;
+        int unseen = 0;
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
                 String said = line.isEmpty() || after.isEmpty() ? line + after : line + " " + after;
                 String text = before.isEmpty() ? said : before + " " + said;
                 worst = Math.max(
                         worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
-                if (!lines.ready()) {
-                    around.out().flush();
+                if ((!lines.ready() || ++unseen % UNSEEN == 0) && around.out().checkError()) {
+                    return worst;
                 }
                 sitting.stage().ear().listenToTheEnd();
             }
