@@ -82,7 +82,8 @@ class ManualTest {
     @CsvSource(
             delimiter = '|',
             textBlock = """
-                    rec            | recolour
+                    reco           | recolour record
+                    recol          | recolour
                     play C --wa    | --wav
                     voice F spr    | spread
                     show C --js    | --json

@@ -64,6 +64,9 @@ class UsageTest {
             "publish FILE --html OUT [--trust] [--over]",
             "sheet chords or scales [in KEY] --html OUT [--over]",
             "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
+            "settings [TEXT, tempo, right patch, left patch, bank, notes or code seconds]",
+            "record [FILE, copy or restore] [--over]",
+            "doctor",
             "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
             "quit");
 
