@@ -120,7 +120,8 @@ public final class Register implements AutoCloseable {
         if (!isOnDisk()) {
             throw new Failure(Phrase.of("nothing is on record yet"));
         }
-        WholeFile.writePrivately(into, part -> count[0] = telling(file, () -> readable().copy(part)));
+        WholeFile.writePrivately(
+                into, part -> count[0] = telling(file, () -> readable().copy(part)));
         return count[0];
     }
 

@@ -52,7 +52,8 @@ final class StandardOutput extends OutputStream {
             return Answer.DONE;
         }
         messages.println(Phrase.of(
-                "monochord: standard output cannot be written: {0}", Phrase.typed(String.valueOf(failed.getMessage()))));
+                "monochord: standard output cannot be written: {0}",
+                Phrase.typed(String.valueOf(failed.getMessage()))));
         return Answer.FAILED;
     }
 

@@ -29,7 +29,9 @@ class KeepingVerbsTest {
     @Test
     @DisplayName("each setting is listed, and what was changed is so on another day")
     void settingsAreListedAndChanged() {
-        assertEquals("From now on 90 beats a minute.\n", run("here", "settings tempo 90").result(0));
+        assertEquals(
+                "From now on 90 beats a minute.\n",
+                run("here", "settings tempo 90").result(0));
         assertEquals(
                 "Settled, from the next sitting on.\n",
                 run("here", "settings code seconds 5").result(0));
@@ -41,13 +43,13 @@ class KeepingVerbsTest {
         assertTrue(listed.contains("\nleft patch    Acoustic Grand Piano "), listed);
         assertTrue(listed.contains("\nnotes         german "), listed);
         assertTrue(listed.contains("\ncode seconds  5 "), listed);
-        assertEquals("90 beats a minute, where nothing else is said.\n", run("here", "tempo").result(0));
+        assertEquals(
+                "90 beats a minute, where nothing else is said.\n",
+                run("here", "tempo").result(0));
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
                     settings temp 90          | "temp" is not a setting: did you mean tempo. Example: settings tempo 96
                     settings blue             | "blue" is not a setting: settings alone lists them. Example: settings tempo 96
                     settings tempo            | "tempo" is not a setting: its new value is missing. Example: settings tempo 96
@@ -56,7 +58,13 @@ class KeepingVerbsTest {
                     """)
     @DisplayName("what cannot be settled is told with what would work")
     void refusals(String sentence, String message) {
-        assertEquals(message, run("here", sentence).message(2).replace("\n", " ").split(" Form: ")[0].strip());
+        assertEquals(
+                message,
+                run("here", sentence)
+                        .message(2)
+                        .replace("\n", " ")
+                        .split(" Form: ")[0]
+                        .strip());
     }
 
     private void answer(String home, String answer) {
@@ -74,19 +82,24 @@ class KeepingVerbsTest {
         assertEquals(
                 "2 answers are in mine.db now, and here as before.\n",
                 run("here", "record copy mine.db").result(0));
-        assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("mine.db"))));
+        assertEquals(
+                "rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("mine.db"))));
         assertEquals(
                 "2 answers came back; what was here stays.\n",
                 run("there", "record restore mine.db").result(0));
-        assertEquals("All of it was here already.\n", run("there", "record restore mine.db").result(0));
         assertEquals(
-                run("here", "progress --csv").result(0), run("there", "progress --csv").result(0));
+                "All of it was here already.\n",
+                run("there", "record restore mine.db").result(0));
+        assertEquals(
+                run("here", "progress --csv").result(0),
+                run("there", "progress --csv").result(0));
     }
 
     @Test
     @DisplayName("a copy takes no file's place unasked, and what is no record is not brought back")
     void nothingIsLostOverACopy() throws IOException {
-        assertEquals("nothing is on record yet\n", run("here", "record copy mine.db").message(3));
+        assertEquals(
+                "nothing is on record yet\n", run("here", "record copy mine.db").message(3));
         answer("here", "D E F# G A B C#");
         Files.writeString(folder.resolve("mine.db"), "my shopping");
         assertEquals(
@@ -94,7 +107,9 @@ class KeepingVerbsTest {
                 run("here", "record copy mine.db").message(3));
         String refused = run("here", "record restore mine.db").message(3);
         assertTrue(refused.contains("mine.db cannot be used"), refused);
-        assertEquals("gone.db: there is no such file\n", run("here", "record restore gone.db").message(3).replace(folder + "/", ""));
+        assertEquals(
+                "gone.db: there is no such file\n",
+                run("here", "record restore gone.db").message(3).replace(folder + "/", ""));
         assertEquals("my shopping", Files.readString(folder.resolve("mine.db")));
         assertEquals(
                 "1 answer is in mine.db now, and here as before.\n",

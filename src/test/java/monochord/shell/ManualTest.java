@@ -33,9 +33,7 @@ class ManualTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
                     --versoin                 | There is no option --versoin.                 | Did you mean --version?
                     --frobnicate show C       | There is no option --frobnicate.              | --help lists them.
                     --completion csh          | "csh" is no shell I know.                     | Write --completion bash, zsh or fish.
@@ -50,8 +48,10 @@ class ManualTest {
     @DisplayName("behind a verb, too")
     void anUnknownOptionBehindAVerbIsTold() {
         String told = Run.of("play C --wave x.wav").message(2);
-        assertTrue(told.startsWith(
-                "\"C --wave x.wav\" is not a sentence: there is no option --wave here, did you mean\n--wav."), told);
+        assertTrue(
+                told.startsWith(
+                        "\"C --wave x.wav\" is not a sentence: there is no option --wave here, did you mean\n--wav."),
+                told);
     }
 
     @Test
@@ -72,16 +72,15 @@ class ManualTest {
         for (String verb : new Verbs().words()) {
             assertTrue(page.contains("\n.B " + verb), verb);
         }
-        assertTrue(page.lines().noneMatch(line -> line.startsWith(".") && !line.matches("\\.(TH|SH|TP|PP|B|I|br)( .*)?")));
+        assertTrue(
+                page.lines().noneMatch(line -> line.startsWith(".") && !line.matches("\\.(TH|SH|TP|PP|B|I|br)( .*)?")));
         assumeTrue(isThere("man"));
         Path file = Files.writeString(folder.resolve("monochord.1"), page);
         assertEquals("", said("man", "--warnings", "-E", "UTF-8", "-l", "-Tutf8", "-Z", file.toString()));
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
                     reco           | recolour record
                     recol          | recolour
                     play C --wa    | --wav

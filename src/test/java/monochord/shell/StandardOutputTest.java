@@ -51,8 +51,7 @@ class StandardOutputTest {
     }
 
     private int run(StandardOutput output, String... arguments) {
-        PrintStream out =
-                new PrintStream(new BufferedOutputStream(output, 1 << 16), false, StandardCharsets.UTF_8);
+        PrintStream out = new PrintStream(new BufferedOutputStream(output, 1 << 16), false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(messages, true, StandardCharsets.UTF_8);
         Surroundings around = new Surroundings(
                 new Endless(),

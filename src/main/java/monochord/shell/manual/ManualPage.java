@@ -61,7 +61,8 @@ public final class ManualPage {
         if (!usage.examples().isEmpty()) {
             lines.add(".br");
             lines.add(escaped(Phrase.of(
-                    "For example: {0}", Phrase.typed("monochord " + usage.examples().get(0)))));
+                    "For example: {0}",
+                    Phrase.typed("monochord " + usage.examples().get(0)))));
         }
     }
 
@@ -83,7 +84,9 @@ public final class ManualPage {
         item("MONOCHORD_LESSONS", Phrase.of("the folder with the books of lessons"));
         item("NO_COLOR, COLUMNS, TERM, LC_ALL, LC_CTYPE, LANG", Phrase.of("how a terminal is written to"));
         lines.add(".SH FILES");
-        item("~/.local/share/monochord", Phrase.of("answers, drafts, settings and history; readable by their owner alone"));
+        item(
+                "~/.local/share/monochord",
+                Phrase.of("answers, drafts, settings and history; readable by their owner alone"));
     }
 
     private void section(String title, Phrase... paragraphs) {

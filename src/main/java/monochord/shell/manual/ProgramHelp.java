@@ -18,7 +18,8 @@ public final class ProgramHelp {
         for (ProgramOption option : ProgramOption.values()) {
             lines.add(Phrase.of("{0}: {1}", option.form(), option.purpose()));
         }
-        lines.add(Phrase.of("Exit status: 0 done, 1 the answer is no, 2 it cannot be read, 3 something outside failed."));
+        lines.add(
+                Phrase.of("Exit status: 0 done, 1 the answer is no, 2 it cannot be read, 3 something outside failed."));
         return lines;
     }
 }

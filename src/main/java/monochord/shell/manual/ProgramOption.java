@@ -18,8 +18,7 @@ public enum ProgramOption {
     NOTES("--notes", Phrase.of("by which names notes are typed and told"), namings()),
     HELP("--help", Phrase.of("tell what can be typed; behind a verb, about that verb")),
     VERSION("--version", Phrase.of("tell which version this is")),
-    COMPLETION(
-            "--completion", Phrase.of("print what a shell needs to complete a sentence"), ShellCompletion.names()),
+    COMPLETION("--completion", Phrase.of("print what a shell needs to complete a sentence"), ShellCompletion.names()),
     MANUAL("--manual", Phrase.of("print the manual page"));
 
     private final String word;
@@ -45,7 +44,9 @@ public enum ProgramOption {
     /** The option of that word, if there is one; {@code -h} is short for help. */
     public static Optional<ProgramOption> of(String written) {
         String word = written.equals("-h") ? HELP.word : written;
-        return Arrays.stream(values()).filter(option -> option.word.equals(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(option -> option.word.equals(word))
+                .findFirst();
     }
 
     /** Whether it goes with a verb; the others stand alone. */
@@ -81,6 +82,7 @@ public enum ProgramOption {
     public Phrase form() {
         return values.isEmpty()
                 ? Phrase.verb(word)
-                : Phrase.verb(word).then(Phrase.either(values.stream().map(Phrase::typed).toList()));
+                : Phrase.verb(word)
+                        .then(Phrase.either(values.stream().map(Phrase::typed).toList()));
     }
 }

@@ -28,10 +28,13 @@ public enum ShellCompletion {
                         COMPREPLY=($(compgen -W "$words" -- "$word"))
                     }
                     complete -o default -F _monochord monochord
-                    """.formatted(quoted(row(verbsAndOptions(usages))), usages.stream()
-                            .map(usage -> "            %s) words=%s ;;\n"
-                                    .formatted(usage.word(), quoted(row(behind(usage)))))
-                            .collect(Collectors.joining()), quoted(row(programOptions())));
+                    """.formatted(
+                            quoted(row(verbsAndOptions(usages))),
+                            usages.stream()
+                                    .map(usage -> "            %s) words=%s ;;\n"
+                                            .formatted(usage.word(), quoted(row(behind(usage)))))
+                                    .collect(Collectors.joining()),
+                            quoted(row(programOptions())));
         }
     },
     ZSH {
@@ -54,19 +57,18 @@ public enum ShellCompletion {
                     esac
                     _files
                     """.formatted(
-                            usages.stream()
-                                    .map(usage -> described(
-                                            usage.word(), usage.purpose().toString()))
-                                    .collect(Collectors.joining()),
-                            Arrays.stream(ProgramOption.values())
-                                    .map(option -> described(
-                                            option.word(), option.purpose().toString()))
-                                    .collect(Collectors.joining()),
-                            usages.stream()
-                                    .map(usage -> "    %s) compadd -- %s ;;\n"
-                                            .formatted(usage.word(), each(behind(usage))))
-                                    .collect(Collectors.joining()),
-                            each(programOptions()));
+                    usages.stream()
+                            .map(usage ->
+                                    described(usage.word(), usage.purpose().toString()))
+                            .collect(Collectors.joining()),
+                    Arrays.stream(ProgramOption.values())
+                            .map(option ->
+                                    described(option.word(), option.purpose().toString()))
+                            .collect(Collectors.joining()),
+                    usages.stream()
+                            .map(usage -> "    %s) compadd -- %s ;;\n".formatted(usage.word(), each(behind(usage))))
+                            .collect(Collectors.joining()),
+                    each(programOptions()));
         }
 
         private String described(String word, String purpose) {

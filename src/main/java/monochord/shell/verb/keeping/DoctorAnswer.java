@@ -36,10 +36,18 @@ record DoctorAnswer(List<Finding> findings) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("kind", "doctor").objects("findings", findings, (row, finding) -> row.put("what", finding.key())
-                .put("state", finding.state().toString())
-                .put("well", finding.isWell())
-                .put("advice", finding.advice().isEmpty() ? null : finding.advice().toString()));
+        json.put("kind", "doctor")
+                .objects(
+                        "findings",
+                        findings,
+                        (row, finding) -> row.put("what", finding.key())
+                                .put("state", finding.state().toString())
+                                .put("well", finding.isWell())
+                                .put(
+                                        "advice",
+                                        finding.advice().isEmpty()
+                                                ? null
+                                                : finding.advice().toString()));
     }
 
     @Override

@@ -19,7 +19,9 @@ final class DoctorVerb implements Verb {
     @Override
     public Usage usage() {
         return Usage.of(
-                word(), Usage.Topic.KEEPING, Phrase.of("say what is there and what is missing, and mend what can be mended"));
+                word(),
+                Usage.Topic.KEEPING,
+                Phrase.of("say what is there and what is missing, and mend what can be mended"));
     }
 
     @Override

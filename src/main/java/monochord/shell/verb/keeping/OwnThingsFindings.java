@@ -44,7 +44,12 @@ final class OwnThingsFindings {
             }
             return List.of(Finding.well(what, "home", Phrase.of("{0}, for you alone", shown)), space(home));
         } catch (IOException failed) {
-            return List.of(new Finding(what, "home", Failure.told(failed), false, Phrase.sentence("{0} must be a folder that you can write to.", shown)));
+            return List.of(new Finding(
+                    what,
+                    "home",
+                    Failure.told(failed),
+                    false,
+                    Phrase.sentence("{0} must be a folder that you can write to.", shown)));
         }
     }
 
@@ -53,7 +58,9 @@ final class OwnThingsFindings {
                 what,
                 "home",
                 Phrase.of("{0} cannot be written", home),
-                Phrase.sentence("Answers are not kept until it can; {0} names another folder.", Phrase.typed("MONOCHORD_HOME")));
+                Phrase.sentence(
+                        "Answers are not kept until it can; {0} names another folder.",
+                        Phrase.typed("MONOCHORD_HOME")));
     }
 
     private static Finding space(Path home) throws IOException {

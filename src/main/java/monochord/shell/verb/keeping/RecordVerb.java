@@ -38,7 +38,8 @@ final class RecordVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.KEEPING,
-                        Phrase.of("say where your answers are kept; copy them into a file, or bring them back from one"))
+                        Phrase.of(
+                                "say where your answers are kept; copy them into a file, or bring them back from one"))
                 .form(may(takes(List.of(Value.FILE), "copy", "restore")), may(option(NewFile.OVER)))
                 .examples("record", EXAMPLE, "record restore my-answers.db");
     }
@@ -65,11 +66,15 @@ final class RecordVerb implements Verb {
         if (!copies && !said.startsWith(RESTORE)) {
             throw Unreadable.because(body.text(), 0, "wanted here", "copy or restore and a file is", EXAMPLE);
         }
-        String name = body.text().substring(copies ? COPY.length() : RESTORE.length()).strip();
+        String name =
+                body.text().substring(copies ? COPY.length() : RESTORE.length()).strip();
         Path file = body.read(text -> sitting.outside().file(name));
         return copies
                 ? new Aside(NewFile.unlessThere(
-                        List.of(new NewFile.Place(name, file)), sentence, sitting, () -> copy(keeper, name, file, sitting)))
+                        List.of(new NewFile.Place(name, file)),
+                        sentence,
+                        sitting,
+                        () -> copy(keeper, name, file, sitting)))
                 : new Aside(restore(keeper, file, sitting));
     }
 
@@ -80,7 +85,8 @@ final class RecordVerb implements Verb {
                 : Statement.of(
                         Phrase.sentence(
                                 "Your answers are in {0}.",
-                                Phrase.typed(place.get().toAbsolutePath().normalize().toString())),
+                                Phrase.typed(
+                                        place.get().toAbsolutePath().normalize().toString())),
                         Phrase.sentence(
                                 "{0} copies them into a file; {1} on another machine brings them back there.",
                                 Phrase.verb(EXAMPLE), Phrase.verb("record restore my-answers.db")));

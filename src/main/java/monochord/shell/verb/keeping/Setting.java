@@ -12,7 +12,8 @@ enum Setting {
     LEFT_PATCH("left patch", PlaybackState.LEFT, "patch", "piano", Phrase.of("what the left hand sounds like")),
     BANK("bank", PlaybackState.BANK, "bank", "own", Phrase.of("where the instruments come from")),
     NOTES("notes", Sitting.NOTES, "notes", "german", Phrase.of("by which names notes go")),
-    CODE_SECONDS("code seconds", Sitting.CELL_SECONDS, "", "20", Phrase.of("how long a line of Java may take; 0 for none"));
+    CODE_SECONDS(
+            "code seconds", Sitting.CELL_SECONDS, "", "20", Phrase.of("how long a line of Java may take; 0 for none"));
 
     private final String word;
     private final String key;

@@ -40,7 +40,8 @@ record SettingsAnswer(Settings settings) implements Answer {
         json.objects(
                 "settings",
                 List.of(Setting.values()),
-                (row, setting) -> row.put("name", setting.word()).put("value", kept(setting).orElse(null)));
+                (row, setting) -> row.put("name", setting.word())
+                        .put("value", kept(setting).orElse(null)));
     }
 
     @Override
