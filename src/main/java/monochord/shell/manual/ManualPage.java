@@ -47,7 +47,7 @@ public final class ManualPage {
     }
 
     private void verbs(Verbs verbs) {
-        for (Usage.Topic topic : Usage.Topic.values()) {
+        for (Usage.VerbTopic topic : Usage.VerbTopic.values()) {
             lines.add(".SH VERBS: " + topic.toString().toUpperCase(Locale.ROOT));
             verbs.all().stream()
                     .map(Verb::usage)

@@ -20,7 +20,7 @@ final class DoctorVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                 word(),
-                Usage.Topic.KEEPING,
+                Usage.VerbTopic.KEEPING,
                 Phrase.of("say what is there and what is missing, and mend what can be mended"));
     }
 

@@ -37,7 +37,7 @@ final class RecordVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.KEEPING,
+                        Usage.VerbTopic.KEEPING,
                         Phrase.of(
                                 "say where your answers are kept; copy them into a file, or bring them back from one"))
                 .form(may(takes(List.of(Value.FILE), "copy", "restore")), may(option(NewFile.OVER)))
