@@ -19,7 +19,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Copies a learner's answers into a file, and brings them back from one, on this machine or another. */
@@ -57,10 +57,10 @@ final class RecordVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Keeper keeper = sitting.study().keeper();
-        Sentence.Part body = sentence.body();
+        Sentence.SentencePart body = sentence.body();
         String said = body.text().toLowerCase(Locale.ROOT);
         if (said.isEmpty()) {
-            return new Aside(where(keeper));
+            return new NotebookRemark(where(keeper));
         }
         boolean copies = said.startsWith(COPY);
         if (!copies && !said.startsWith(RESTORE)) {
@@ -70,12 +70,12 @@ final class RecordVerb implements Verb {
                 body.text().substring(copies ? COPY.length() : RESTORE.length()).strip();
         Path file = body.read(text -> sitting.outside().file(name));
         return copies
-                ? new Aside(NewFile.unlessThere(
+                ? new NotebookRemark(NewFile.unlessThere(
                         List.of(new NewFile.Place(name, file)),
                         sentence,
                         sitting,
                         () -> copy(keeper, name, file, sitting)))
-                : new Aside(restore(keeper, file, sitting));
+                : new NotebookRemark(restore(keeper, file, sitting));
     }
 
     private static Answer where(Keeper keeper) {

@@ -19,7 +19,7 @@ import monochord.text.Phrase;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Lists what is settled for good, and changes it. */
@@ -74,7 +74,7 @@ final class SettingsVerb implements Verb {
     /** A setting that has a verb of its own is changed by it. */
     private Answer through(Setting setting, String value, Sitting sitting) {
         Verb verb = verbs.apply(setting.verb()).orElseThrow();
-        return new Aside(verb.run(Sentence.parse(setting.sentence(value), verb.usage()), sitting));
+        return new NotebookRemark(verb.run(Sentence.parse(setting.sentence(value), verb.usage()), sitting));
     }
 
     private static Answer put(Setting setting, String value, Sitting sitting) {
@@ -83,9 +83,9 @@ final class SettingsVerb implements Verb {
         }
         try {
             sitting.settings().put(setting.key(), value);
-            return new Aside(Statement.of(Phrase.sentence("Settled, from the next sitting on.")));
+            return new NotebookRemark(Statement.of(Phrase.sentence("Settled, from the next sitting on.")));
         } catch (IOException unkept) {
-            return new Aside(Statement.failed(sitting.outside().told(unkept)));
+            return new NotebookRemark(Statement.failed(sitting.outside().told(unkept)));
         }
     }
 
