@@ -12,7 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import monochord.shell.ear.Ear;
-import monochord.shell.keeping.Keeper;
+import monochord.shell.storage.Keeper;
 import monochord.shell.sitting.SeedSource;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

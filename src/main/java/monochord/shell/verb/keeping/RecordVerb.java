@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.shell.keeping.Keeper;
+import monochord.shell.storage.Keeper;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;

@@ -2,7 +2,7 @@ package monochord.shell.verb.keeping;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.shell.keeping.Settings;
+import monochord.shell.storage.Settings;
 import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
