@@ -11,7 +11,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.storage.Keeper;
 import monochord.shell.sitting.SeedSource;
 import org.junit.jupiter.api.DisplayName;
