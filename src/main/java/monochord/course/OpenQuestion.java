@@ -120,8 +120,18 @@ public final class OpenQuestion {
     /** The verdict, or another help in its place where the same wrong answer has just been given. */
     public Verdict furtherHelp(String text, Verdict verdict) {
         return isRepeated(text, verdict)
-                ? verdict.saying(Phrase.sentence("The same again.").then(steps.get(Math.min(step, steps.size() - 1))))
+                ? verdict.saying(Phrase.sentence("The same again.").then(steps.get(furtherStep(verdict))))
                 : verdict;
+    }
+
+    /** The next step of help that the verdict has not said already; the last one where there is none. */
+    private int furtherStep(Verdict verdict) {
+        int next = Math.min(step, steps.size() - 1);
+        while (next < steps.size() - 1
+                && verdict.said().toString().contains(steps.get(next).toString())) {
+            next++;
+        }
+        return next;
     }
 
     private boolean isRepeated(String text, Verdict verdict) {
@@ -143,7 +153,7 @@ public final class OpenQuestion {
         since = attempt.time();
         tries++;
         if (isRepeated(text, verdict)) {
-            step++;
+            step = furtherStep(verdict) + 1;
         } else {
             lastVerdict = verdict;
             helpFrom(text, verdict);

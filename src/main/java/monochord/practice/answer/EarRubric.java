@@ -2,6 +2,7 @@ package monochord.practice.answer;
 
 import java.util.List;
 import java.util.function.Supplier;
+import monochord.text.Phrase;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
 
@@ -76,5 +77,10 @@ public final class EarRubric<A> extends Rubric<A> {
         return task.misconception(given)
                 .map(known -> verdict(grade(given), known, task.contrast(given)))
                 .orElseGet(() -> verdict(grade(given), task.contrast(given)));
+    }
+
+    @Override
+    List<Phrase> helpFrom(A given) {
+        return task.help(given);
     }
 }

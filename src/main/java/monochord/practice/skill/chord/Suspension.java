@@ -125,9 +125,9 @@ public final class Suspension implements Skill {
                         Phrase.list(framed),
                         name(chord),
                         MusicWords.steps(suspended(chord).semitones())),
-                Phrase.sentence(
-                                "{0} {1} Later {2}{3}{4}.",
-                                Derivation.stack(chord), replaced(chord), tone, later, third)
+                Derivation.stack(chord)
+                        .then(replaced(chord))
+                        .then(later)
                         .then(Derivation.chord(chord)));
     }
 }
