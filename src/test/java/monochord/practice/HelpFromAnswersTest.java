@@ -23,17 +23,18 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class HelpFromAnswersTest {
     /** A stop or question mark in front of a letter, two blanks, no capital at the start, no stop at the end. */
-    private static final Pattern BROKEN =
-            Pattern.compile("[a-z♭♯)][.?!][A-Za-z♭♯]|  |^(?![iv]+[°ø]?\\d* )[a-z]|[^.?!:]$|[.?!] (?![iv]+[°ø]?\\d* )[a-z]|null|\\{\\d|\\.\\.");
+    private static final Pattern BROKEN = Pattern.compile(
+            "[a-z♭♯)][.?!][A-Za-z♭♯]|  |^(?![iv]+[°ø]?\\d* )[a-z]|[^.?!:]$|[.?!] (?![iv]+[°ø]?\\d* )[a-z]|null|\\{\\d|\\.\\.");
 
     private static Stream<Question> questions() {
-        return Skills.all().stream().flatMap(skill -> Thorough.spread(
-                        Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream())
-                                .toList(),
-                        3,
-                        Skills.all().indexOf(skill))
-                .stream()
-                .flatMap(key -> skill.subjects(key).stream().map(subject -> skill.question(key, subject))));
+        return Skills.all().stream()
+                .flatMap(skill -> Thorough.spread(
+                                Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream())
+                                        .toList(),
+                                3,
+                                Skills.all().indexOf(skill))
+                        .stream()
+                        .flatMap(key -> skill.subjects(key).stream().map(subject -> skill.question(key, subject))));
     }
 
     @ParameterizedTest(name = "{0} of {1} in C, to {2}: {3}")
@@ -64,14 +65,16 @@ class HelpFromAnswersTest {
     void threeStepsThatDoNotTell() {
         Map<String, String> first = new LinkedHashMap<>();
         List<Integer> steps = new ArrayList<>();
-        questions().forEach(question -> question.mistakes().forEach(mistake -> {
-            List<String> help = Asked.words(question.hintsFrom(mistake.answer()));
-            steps.add(help.size());
-            help.stream()
-                    .filter(step -> !question.isByEar() && Giveaway.isIn(step, question))
-                    .forEach(step -> first.putIfAbsent(
-                            question.skillId() + mistake.misconception(), question + " " + mistake + ": " + step));
-        }));
+        questions()
+                .forEach(question -> question.mistakes().forEach(mistake -> {
+                    List<String> help = Asked.words(question.hintsFrom(mistake.answer()));
+                    steps.add(help.size());
+                    help.stream()
+                            .filter(step -> !question.isByEar() && Giveaway.isIn(step, question))
+                            .forEach(step -> first.putIfAbsent(
+                                    question.skillId() + mistake.misconception(),
+                                    question + " " + mistake + ": " + step));
+                }));
         assertEquals(List.of(), List.copyOf(first.values()));
         assertTrue(steps.size() > 2000, "only " + steps.size());
         assertEquals(List.of(3), steps.stream().distinct().toList());
@@ -82,16 +85,18 @@ class HelpFromAnswersTest {
     void wholeSentences() {
         Map<String, String> broken = new LinkedHashMap<>();
         questions().forEach(question -> {
-            List<String> said = new ArrayList<>(List.of(
-                    question.prompt().toString(), question.derivation().toString()));
+            List<String> said = new ArrayList<>(
+                    List.of(question.prompt().toString(), question.derivation().toString()));
             said.addAll(Asked.words(question.hints()));
             question.mistakes().forEach(mistake -> {
                 said.add(question.judge(mistake.answer()).message().toString());
                 said.addAll(Asked.words(question.hintsFrom(mistake.answer())));
             });
             said.add(question.judge(question.expected()).message().toString());
-            said.stream().filter(text -> BROKEN.matcher(text).find()).forEach(text -> broken.putIfAbsent(
-                    question.skillId() + text.replaceAll("[^a-z ]|\\b[a-g]\\b", ""), question + ": " + text));
+            said.stream()
+                    .filter(text -> BROKEN.matcher(text).find())
+                    .forEach(text -> broken.putIfAbsent(
+                            question.skillId() + text.replaceAll("[^a-z ]|\\b[a-g]\\b", ""), question + ": " + text));
         });
         assertEquals(List.of(), List.copyOf(broken.values()));
     }

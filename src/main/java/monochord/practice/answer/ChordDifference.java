@@ -127,7 +127,8 @@ public record ChordDifference(Chord given, Chord due, NoteDifference notes) {
                             "Every note of the chord is there, and one besides that is not of it.",
                             "Every note of the chord is there, and {0} besides that are not of it.",
                             Phrase.number(notes.strange().size())),
-                    Phrase.sentence("Go up from {0}, tone by tone, and ask of each what it is called there.", chord.root()),
+                    Phrase.sentence(
+                            "Go up from {0}, tone by tone, and ask of each what it is called there.", chord.root()),
                     Phrase.sentence("{0} has a root, and what its name adds; the rest goes.", chord));
         }
         NoteName tone = missing.get();

@@ -2,9 +2,9 @@ package monochord.practice.answer;
 
 import java.util.List;
 import java.util.function.Supplier;
-import monochord.text.Phrase;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
+import monochord.text.Phrase;
 
 /** Judges a name for something heard: whatever sounds the same is right, and a wrong one is held against it. */
 public final class EarRubric<A> extends Rubric<A> {

@@ -243,7 +243,8 @@ public final class NextChordJudge implements Judge {
                 Misconception.STOOD_STILL.id().equals(verdict.misconception())
                         ? Phrase.sentence("{0} can stay as it is, but then nothing moves: take another root.", here)
                         : Phrase.sentence("Stay near home: the chords of {0} first, then those of its parallel.", key),
-                Phrase.sentence("{0} is {1}. Which of them wants to move by a half step?", here, Phrase.row(here.tones())),
+                Phrase.sentence(
+                        "{0} is {1}. Which of them wants to move by a half step?", here, Phrase.row(here.tones())),
                 root);
     }
 }

@@ -1,6 +1,5 @@
 package monochord.practice.answer;
 
-import monochord.theory.note.NoteName;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +14,7 @@ import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
 
 /** Judges a quality, in words ({@code minor}) or signs ({@code m}, {@code -}, {@code °}), or as the chord's own symbol. */

@@ -1,10 +1,10 @@
 package monochord.practice.answer;
 
-import monochord.harmony.Borrowing;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import monochord.harmony.Borrowing;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -133,7 +133,8 @@ public final class SourceRubric extends Rubric<Scale> {
             boolean holds = chord.tones().stream().allMatch(given::holds);
             return List.of(
                     holds
-                            ? Phrase.sentence("Its notes hold the chord, that is right. Now begin them on {0}.", key.tonic())
+                            ? Phrase.sentence(
+                                    "Its notes hold the chord, that is right. Now begin them on {0}.", key.tonic())
                             : Phrase.sentence("A parallel scale begins on {0}, like the key.", key.tonic()),
                     Phrase.sentence("From outside the key: {0}.", changed),
                     narrowed);

@@ -225,7 +225,8 @@ public final class VoicingRubric implements Judge {
     /** The notes of the chord that it has. */
     private Phrase standing(Voicing given) {
         List<NoteName> there = chord.tones().stream()
-                .filter(tone -> given.pitches().stream().anyMatch(pitch -> pitch.name().equals(tone)))
+                .filter(tone ->
+                        given.pitches().stream().anyMatch(pitch -> pitch.name().equals(tone)))
                 .toList();
         return there.isEmpty()
                 ? Phrase.sentence("Begin with the notes: {0} is {1}.", chord, Phrase.row(chord.tones()))

@@ -16,8 +16,8 @@ import monochord.practice.answer.MendRubric;
 import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.StandingRubric;
 import monochord.text.Phrase;
-import monochord.theory.Key;
 import monochord.theory.Chord;
+import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 
 /**
@@ -79,7 +79,8 @@ final class MelodyFit implements Skill {
                 : Phrase.sentence(
                         "In {0} a tune rests on {1} over {2}. Chord tone, colour, suspension or clash?",
                         about.key(), about.note(), about.chord());
-        StandingRubric judge = new StandingRubric(about.standing(), reason(about), way(about), given -> help(given, about), () -> errors(about));
+        StandingRubric judge = new StandingRubric(
+                about.standing(), reason(about), way(about), given -> help(given, about), () -> errors(about));
         return Question.of(new Topic(id(), about.text(), about.key()), Form.CHOICE, prompt, judge, coaching(about));
     }
 
@@ -92,7 +93,8 @@ final class MelodyFit implements Skill {
         Phrase reason = Phrase.sentence(
                 "The chord is {0}; from {1} the nearest that fits is {2}.",
                 Phrase.row(about.chord().tones()), about.note(), nearest);
-        MendRubric judge = new MendRubric(changes, reason, mendWay(about), given -> mendHelp(given, about), () -> mendErrors(about));
+        MendRubric judge = new MendRubric(
+                changes, reason, mendWay(about), given -> mendHelp(given, about), () -> mendErrors(about));
         return Question.of(
                 new Topic(id(), about.text(), about.key()), Form.NOTES, prompt, judge, mendCoaching(about, reason));
     }
@@ -184,13 +186,15 @@ final class MelodyFit implements Skill {
                 ? List.of(
                         none.then(Phrase.sentence("Now see where the tune goes from it.")),
                         Phrase.sentence("It falls to {0}. Is that a tone of {1}?", about.below(), chord),
-                        spelled.then(Phrase.sentence(
-                                "A note that gives way to a tone of the chord is one thing; one that stays and rubs is another.")))
+                        spelled.then(
+                                Phrase.sentence(
+                                        "A note that gives way to a tone of the chord is one thing; one that stays and rubs is another.")))
                 : List.of(
                         none.then(Phrase.sentence("Now see how near it lies above one of them.")),
                         spelled,
                         Phrase.sentence(
-                                "Measure from the nearest tone below {0}: a half step rubs, a whole step does not.", note));
+                                "Measure from the nearest tone below {0}: a half step rubs, a whole step does not.",
+                                note));
     }
 
     private static List<Phrase> mendHelp(NoteName given, TuneSubject about) {

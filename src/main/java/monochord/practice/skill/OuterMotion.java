@@ -92,7 +92,8 @@ final class OuterMotion implements Skill {
         Phrase prompt = Phrase.sentence(
                 "From {0} to {1}: how do the lowest and the highest voice move? Contrary, oblique, similar, parallel or still.",
                 Phrase.row(step.from()), Phrase.row(step.to()));
-        MotionRubric judge = new MotionRubric(outer.motion(), reason(outer), way(outer), given -> help(given, outer), () -> errors(step, outer));
+        MotionRubric judge = new MotionRubric(
+                outer.motion(), reason(outer), way(outer), given -> help(given, outer), () -> errors(step, outer));
         return Question.of(new Topic(id(), passage.toString(), key), Form.CHOICE, prompt, judge, coaching(outer));
     }
 
@@ -192,10 +193,7 @@ final class OuterMotion implements Skill {
                     way(pair));
         }
         if (isBothMoving(given) && isBothMoving(wanted)) {
-            return List.of(
-                    Phrase.sentence("Both move, that is right. Now which way each goes."),
-                    lowest,
-                    both);
+            return List.of(Phrase.sentence("Both move, that is right. Now which way each goes."), lowest, both);
         }
         return wanted == Motion.OBLIQUE && given != Motion.STILL
                 ? List.of(Phrase.sentence("One of the two moves, that is right. Does the other?"), lowest, both)

@@ -173,8 +173,11 @@ final class HeardInterval implements EarTask<Interval> {
         return List.of(
                 wider
                         ? Phrase.sentence("It is wider than {0}. Hum the lower note until it is yours.", name(given))
-                        : Phrase.sentence("It is narrower than {0}. Hum the lower note until it is yours.", name(given)),
-                Phrase.sentence("Sing up the scale from the lower note, counting it as 1, until you meet the upper one."),
-                Phrase.sentence("{0} {1}. Is it darker or brighter, barer or fuller than that?", name(given), feel(given)));
+                        : Phrase.sentence(
+                                "It is narrower than {0}. Hum the lower note until it is yours.", name(given)),
+                Phrase.sentence(
+                        "Sing up the scale from the lower note, counting it as 1, until you meet the upper one."),
+                Phrase.sentence(
+                        "{0} {1}. Is it darker or brighter, barer or fuller than that?", name(given), feel(given)));
     }
 }

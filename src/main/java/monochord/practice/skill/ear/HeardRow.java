@@ -175,7 +175,10 @@ final class HeardRow implements EarTask<List<Chord>> {
                         ? Phrase.sentence("Its bass is right. Now its third: bright or dark?")
                         : Phrase.sentence("Sing the tonic, {0}, then that bass note, and count up to it.", key.tonic()),
                 bass
-                        ? Phrase.sentence("Sing the bass, then the third above it: four half steps are bright, three dark.")
-                        : Phrase.sentence("The bass is not {0}: does it lie higher or lower?", given.get(first).root()));
+                        ? Phrase.sentence(
+                                "Sing the bass, then the third above it: four half steps are bright, three dark.")
+                        : Phrase.sentence(
+                                "The bass is not {0}: does it lie higher or lower?",
+                                given.get(first).root()));
     }
 }

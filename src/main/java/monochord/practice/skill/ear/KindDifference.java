@@ -111,7 +111,8 @@ record KindDifference(Chord wanted, Chord given) {
             return List.of(
                     Phrase.sentence("The triad is right. Listen for what is added to it."),
                     Phrase.sentence("Count the notes you hear: three, or four?"),
-                    Phrase.sentence("If there are four, the one under the octave tells: how far below it does it lie?"));
+                    Phrase.sentence(
+                            "If there are four, the one under the octave tells: how far below it does it lie?"));
         }
         return List.of();
     }

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -61,6 +62,9 @@ final class AskVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        if (sentence.body().isEmpty() && sitting.question().lastSkill() == null && sitting.isSeated()) {
+            return suggested(sentence, sitting);
+        }
         Skill skill = skill(sentence, sitting);
         Question question = question(skill, sentence, sitting);
         Optional<Sentence.Part> answer = sentence.option("answer");
@@ -74,6 +78,15 @@ final class AskVerb implements Verb {
                     : verdict;
         }
         return put(skill, question, key(sentence, sitting), sentence, sitting);
+    }
+
+    /** Nothing is named and nothing was: what the learner is ready for, in the key that is named or an easy one. */
+    private static Answer suggested(Sentence sentence, Sitting sitting) {
+        long seed = seed(sentence, sitting);
+        Turn turn = sitting.teaching().suggested(seed);
+        Optional<Key> named = key(sentence, sitting);
+        Question question = turn.skill().question(named.orElse(turn.key()), seed);
+        return put(turn.skill(), question, named, sentence, sitting);
     }
 
     /** Puts the question, and writes what is to be heard if the sentence wants it, else plays it. */
