@@ -21,7 +21,7 @@ final class Hands {
      * How long before a chord the pedal is up, and after it down again, at most: late enough for the old chord to be
      * gone, early enough for the fingers still to hold the new one. Common practice of the legato pedal, no source.
      */
-    private static final long PEDAL_TICKS = Press.TICKS_PER_BEAT / 16;
+    private static final long PEDAL_TICKS = NoteEvent.TICKS_PER_BEAT / 16;
 
     private final Performance performance;
     private final long begin;
@@ -34,14 +34,15 @@ final class Hands {
     }
 
     void write(Sequence sequence) throws InvalidMidiDataException {
-        List<Press> presses = Press.of(performance.score().soundings());
-        write(sequence, presses, Press.RIGHT_CHANNEL, performance.right());
-        write(sequence, presses, Press.LEFT_CHANNEL, performance.left());
-        write(sequence, presses, Press.TUNE_CHANNEL, performance.right());
+        List<NoteEvent> presses = NoteEvent.of(performance.score().soundings());
+        write(sequence, presses, NoteEvent.RIGHT_CHANNEL, performance.right());
+        write(sequence, presses, NoteEvent.LEFT_CHANNEL, performance.left());
+        write(sequence, presses, NoteEvent.TUNE_CHANNEL, performance.right());
     }
 
-    private void write(Sequence sequence, List<Press> all, int channel, Patch patch) throws InvalidMidiDataException {
-        List<Press> own =
+    private void write(Sequence sequence, List<NoteEvent> all, int channel, Patch patch)
+            throws InvalidMidiDataException {
+        List<NoteEvent> own =
                 all.stream().filter(press -> press.channel() == channel).toList();
         if (own.isEmpty()) {
             return;
@@ -50,10 +51,10 @@ final class Hands {
         Sequencing.add(track, 0, Sequencing.message(ShortMessage.PROGRAM_CHANGE, channel, patch.number() - 1, 0));
         Sequencing.add(track, 0, volume(channel));
         writeLevels(track, channel);
-        if (channel != Press.TUNE_CHANNEL) {
+        if (channel != NoteEvent.TUNE_CHANNEL) {
             writePedals(track, channel);
         }
-        for (Press press : own) {
+        for (NoteEvent press : own) {
             add(track, press.on(), Sequencing.message(ShortMessage.NOTE_ON, channel, press.note(), press.velocity()));
             add(track, press.off(), Sequencing.message(ShortMessage.NOTE_OFF, channel, press.note(), 0));
         }

@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.FitNote;
+import monochord.harmony.melody.FitTrial;
 import monochord.harmony.melody.Melody;
-import monochord.harmony.melody.Trial;
 import monochord.text.Phrase;
 
 /** What the tune has to say to each change; nothing where there is no tune. */
 final class Overlay {
-    private final Trial trial;
+    private final FitTrial trial;
 
     Overlay(Optional<Melody> melody, Progression progression) {
-        this.trial = melody.map(tune -> Trial.of(tune, progression)).orElse(null);
+        this.trial = melody.map(tune -> FitTrial.of(tune, progression)).orElse(null);
     }
 
     /** What clashes with the tune weigh more than before; below 0 for less. */

@@ -9,8 +9,8 @@ import java.util.function.Consumer;
 import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
 import monochord.score.Piece;
-import monochord.sound.Care;
 import monochord.sound.Directions;
+import monochord.sound.HearingCaution;
 import monochord.sound.Performance;
 import monochord.sound.play.Outcome;
 import monochord.sound.play.Player;
@@ -131,7 +131,7 @@ public final class LiveEar implements Ear {
             silenceExplained = true;
             return line;
         }
-        Phrase line = cautioned ? Phrase.NOTHING : Care.BRIEF;
+        Phrase line = cautioned ? Phrase.NOTHING : HearingCaution.BRIEF;
         cautioned = true;
         return line;
     }

@@ -8,7 +8,7 @@ import monochord.practice.Question;
 import monochord.shell.sitting.Breaks;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Scene;
-import monochord.sound.keyboard.Stroke;
+import monochord.sound.keyboard.KeyEvent;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.theory.Chord;
@@ -77,15 +77,15 @@ final class PlayedKeys {
     }
 
     /** @param now milliseconds */
-    void hears(Stroke stroke, long now) {
+    void hears(KeyEvent stroke, long now) {
         named = false;
-        if (stroke instanceof Stroke.Down down) {
+        if (stroke instanceof KeyEvent.Down down) {
             gestures.press(down.key(), now);
             widen(down.key());
             if (stage.breaks().isDue()) {
                 stage.board().say(Statement.of(Breaks.CAUTION.styled(Style.QUIET)));
             }
-        } else if (stroke instanceof Stroke.Up up) {
+        } else if (stroke instanceof KeyEvent.Up up) {
             gestures.release(up.key(), now);
         } else {
             gestures.releaseAll(now);

@@ -8,9 +8,9 @@ import java.util.function.LongSupplier;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Scene;
 import monochord.sound.keyboard.Connection;
+import monochord.sound.keyboard.KeyEvent;
 import monochord.sound.keyboard.KeyboardTrouble;
 import monochord.sound.keyboard.MidiKeyboard;
-import monochord.sound.keyboard.Stroke;
 import monochord.text.Phrase;
 
 /**
@@ -27,7 +27,7 @@ public final class Seat {
     private volatile String lost = "";
 
     private sealed interface Event {
-        record Played(Connected by, Stroke stroke, long at) implements Event {}
+        record Played(Connected by, KeyEvent stroke, long at) implements Event {}
 
         record Sits(boolean down) implements Event {}
 
@@ -134,7 +134,7 @@ public final class Seat {
     }
 
     private void take(Event.Played played) {
-        if (played.stroke() instanceof Stroke.Gone) {
+        if (played.stroke() instanceof KeyEvent.Gone) {
             goes(played.by());
         } else {
             playing.hears(played.stroke(), played.at());

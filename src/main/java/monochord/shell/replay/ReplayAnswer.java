@@ -5,8 +5,8 @@ import java.util.List;
 import monochord.lesson.Fault;
 import monochord.notebook.LineDifference;
 import monochord.text.Phrase;
-import monochord.text.SequenceDifference.Change;
-import monochord.text.SequenceDifference.Fate;
+import monochord.text.SequenceDifference.Edit;
+import monochord.text.SequenceDifference.EditKind;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.note.NoteNaming;
@@ -126,9 +126,9 @@ public record ReplayAnswer(List<Played> files) implements Answer {
     }
 
     private static void changes(ReplayTurn turn, StyledText.Builder text) {
-        List<Change<String>> changes = changes(turn);
-        for (Change<String> change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
-            boolean gone = change.fate() == Fate.GONE;
+        List<Edit<String>> changes = changes(turn);
+        for (Edit<String> change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
+            boolean gone = change.fate() == EditKind.GONE;
             text.line(
                     Phrase.of(gone ? "  - {0}" : "  + {0}", Phrase.typed(change.element())),
                     gone ? Style.WRONG : Style.RIGHT);
@@ -138,10 +138,10 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         }
     }
 
-    private static List<Change<String>> changes(ReplayTurn turn) {
-        List<Change<String>> changes =
+    private static List<Edit<String>> changes(ReplayTurn turn) {
+        List<Edit<String>> changes =
                 new ArrayList<>(LineDifference.of(turn.written().answer(), turn.text()));
-        changes.removeIf(change -> change.fate() == Fate.KEPT);
+        changes.removeIf(change -> change.fate() == EditKind.KEPT);
         return changes;
     }
 

@@ -15,7 +15,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.course.SkillsVerb;
-import monochord.sound.Care;
+import monochord.sound.HearingCaution;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -60,7 +60,7 @@ public final class HelpVerb implements Verb {
             case "" -> overview();
             case "enter" -> new ModesAnswer(sitting.mode());
             case "music", "notation" -> HelpPages.music();
-            case "ears", "hearing" -> new Statement(Care.EARS, Answer.DONE);
+            case "ears", "hearing" -> new Statement(HearingCaution.EARS, Answer.DONE);
             case "java", "code" -> HelpPages.java();
             case "hands" -> HelpPages.hands();
             case "band" -> HelpPages.band();

@@ -111,8 +111,8 @@ final class RecolourVerb implements Verb {
                     "at says where an idiom goes that is named behind with",
                     WITH_EXAMPLE);
         });
-        Recolour.Manner manner =
-                new Recolour.Manner(isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
+        Recolour.RecolourOptions manner = new Recolour.RecolourOptions(
+                isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
         Recolour recolour = Recolour.of(progression, melody, manner);
         boolean isMore = isSaid("more", sentence) || manner.isBold();
         Progression changed = isMore
