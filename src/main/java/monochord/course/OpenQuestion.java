@@ -3,6 +3,7 @@ package monochord.course;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.stream.IntStream;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -134,6 +135,14 @@ public final class OpenQuestion {
         return next;
     }
 
+    /** Which step of help a verdict on the same answer again has said. */
+    private int saidStep(Verdict verdict) {
+        return IntStream.range(step, steps.size())
+                .filter(i -> verdict.said().toString().endsWith(steps.get(i).toString()))
+                .findFirst()
+                .orElse(step);
+    }
+
     private boolean isRepeated(String text, Verdict verdict) {
         return !verdict.grade().isRight()
                 && verdict.grade() != Grade.UNREADABLE
@@ -153,7 +162,7 @@ public final class OpenQuestion {
         since = attempt.time();
         tries++;
         if (isRepeated(text, verdict)) {
-            step = furtherStep(verdict) + 1;
+            step = 1 + saidStep(verdict);
         } else {
             lastVerdict = verdict;
             helpFrom(text, verdict);

@@ -50,6 +50,7 @@ final class AskVerb implements Verb {
                         takes(Value.SKILL),
                         may(clause("of", Value.SUBJECT)),
                         may(clause("in", Value.KEY), or(), clause("from", Value.KEY), clause("to", Value.KEY)),
+                        may(clause("for", Value.INSTRUMENT)),
                         may(option("answer", Value.TEXT)))
                 .form(unsaid(option("seed", Value.SEED)))
                 .form(unsaid(Recording.form()))
@@ -57,7 +58,8 @@ final class AskVerb implements Verb {
                         EXAMPLE,
                         "ask scale-spelling of E harmonic minor",
                         "ask degree-quality in Eb",
-                        "ask transposition of F C G from C to Eb");
+                        "ask transposition of F C G from C to Eb",
+                        "ask transposition of F C G in C for alto sax");
     }
 
     @Override
@@ -167,9 +169,12 @@ final class AskVerb implements Verb {
         return sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
     }
 
-    /** The key to go to, which is a part of the subject. */
+    /** The key to go to, or whose part it is, which belongs to the subject. */
     private static String goal(Sentence sentence) {
-        return sentence.clause("to").map(to -> " to " + to.text()).orElse("");
+        return sentence.clause("to")
+                .map(to -> " to " + to.text())
+                .or(() -> sentence.clause("for").map(reader -> " for " + reader.text()))
+                .orElse("");
     }
 
     private static long seed(String text) {
