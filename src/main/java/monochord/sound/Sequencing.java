@@ -44,7 +44,7 @@ final class Sequencing {
         try {
             Sequence sequence = new Sequence(Sequence.PPQ, NoteEvent.TICKS_PER_BEAT);
             writeFrame(sequence.createTrack());
-            new Hands(performance, begin).write(sequence);
+            new HandTracks(performance, begin).write(sequence);
             if (performance.countedIn()) {
                 CountIn.write(performance, sequence.createTrack());
             }

@@ -63,7 +63,7 @@ class EndedCellTest {
     }
 
     /**
-     * Guards, each enough: {@code still} in {@code Scene} and {@code RequestHandler}; that {@code JvmCell.repeat} hears nothing. For
+     * Guards, each enough: {@code still} in {@code LineState} and {@code RequestHandler}; that {@code JvmCell.repeat} hears nothing. For
      * what lies about: {@code folder.remove()} in {@code Link.end}; links are removed and never followed.
      */
     @Test

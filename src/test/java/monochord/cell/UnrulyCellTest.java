@@ -120,7 +120,7 @@ class UnrulyCellTest {
                         .replace(" ", ""));
     }
 
-    /** Guard: {@code Scene.send} counts. */
+    /** Guard: {@code LineState.send} counts. */
     @Test
     void onlySoMuchIsPlayed() {
         assertEquals(

@@ -58,7 +58,7 @@ public final class Recolour {
         this.row = row;
         this.melody = melody;
         this.manner = manner;
-        this.ideas = ideas(row, new Overlay(melody, row.progression), manner);
+        this.ideas = ideas(row, new TuneFit(melody, row.progression), manner);
         this.combination = combination();
     }
 
@@ -81,7 +81,7 @@ public final class Recolour {
     }
 
     /** Of the forms of one idiom that begin at one place only the best. */
-    private static List<Idea> ideas(PlainRow row, Overlay overlay, RecolourOptions manner) {
+    private static List<Idea> ideas(PlainRow row, TuneFit overlay, RecolourOptions manner) {
         ChangeFinder finder = new ChangeFinder(row, manner.mayStayOpen(), true);
         Map<String, Idea> best = new LinkedHashMap<>();
         for (Idiom idiom : Idiom.all()) {

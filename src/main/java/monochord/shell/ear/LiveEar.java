@@ -46,8 +46,8 @@ public final class LiveEar implements Ear {
 
     /** @param open whether others may know what it is */
     private record Begun(Performance performance, Playing playing, boolean open) {
-        Heard heard() {
-            return new Heard(performance, performance.beatsAfter(playing.secondsHeard()));
+        PlayheadPosition heard() {
+            return new PlayheadPosition(performance, performance.beatsAfter(playing.secondsHeard()));
         }
     }
 
@@ -148,7 +148,7 @@ public final class LiveEar implements Ear {
     }
 
     @Override
-    public Optional<Heard> heard() {
+    public Optional<PlayheadPosition> heard() {
         return Optional.ofNullable(begun)
                 .filter(last -> last.open && !last.playing.ended().isDone())
                 .map(Begun::heard);

@@ -177,7 +177,7 @@ class RecolourTest {
         Progression row = Progression.parse(chords, Key.parse("C"));
         Melody tune = Melody.parse(melody);
         int plain = Fit.of(tune, row).friction();
-        Overlay overlay = new Overlay(Optional.of(tune), row);
+        TuneFit overlay = new TuneFit(Optional.of(tune), row);
         List<Idea> ideas = Recolour.of(row, Optional.of(tune)).ideas();
         for (Idea idea : ideas) {
             int added = Fit.of(tune, idea.progression()).friction() - plain;

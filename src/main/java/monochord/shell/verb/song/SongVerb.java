@@ -40,7 +40,7 @@ final class SongVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("open a song and show it; alone, show the one that is open"))
                 .form(
                         may(takes(Value.FILE)),
@@ -102,7 +102,7 @@ final class SongVerb implements Verb {
     private static Optional<Answer> written(Sentence sentence, Sitting sitting) {
         Song song = sitting.song().song().orElseThrow();
         List<Phrase> said = new ArrayList<>();
-        Optional<Sentence.Part> out = sentence.option(OUT);
+        Optional<Sentence.SentencePart> out = sentence.option(OUT);
         if (out.isPresent()) {
             String name = out.get().text();
             Path file = out.get().read(sitting.outside()::file);
@@ -113,7 +113,7 @@ final class SongVerb implements Verb {
             sitting.song().keepIn(file);
             said.add(Phrase.sentence("Saved: {0}.", Phrase.typed(name)));
         }
-        Optional<Sentence.Part> abc = sentence.option(ABC);
+        Optional<Sentence.SentencePart> abc = sentence.option(ABC);
         if (abc.isPresent()) {
             String name = abc.get().text();
             Optional<Answer> failed = SongKeeping.write(name, AbcWriter.write(song), sentence.has(OVER), sitting);
@@ -122,6 +122,6 @@ final class SongVerb implements Verb {
             }
             said.add(Phrase.sentence("Written as ABC: {0}.", Phrase.typed(name)));
         }
-        return said.isEmpty() ? Optional.empty() : Optional.of(new SongAnswer.Written(said, song));
+        return said.isEmpty() ? Optional.empty() : Optional.of(new SongAnswer.SongStatement(said, song));
     }
 }
