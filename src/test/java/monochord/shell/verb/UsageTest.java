@@ -47,7 +47,7 @@ class UsageTest {
             "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE] [--over]",
             "lessons [BOOK]",
             "learn [LESSON] [in KEY]",
-            "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--answer TEXT]",
+            "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [for INSTRUMENT] [--answer TEXT]",
             "practise [SKILL] [in KEYS]",
             "skills",
             "review [MINUTES]",
