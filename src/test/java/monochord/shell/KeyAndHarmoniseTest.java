@@ -192,6 +192,8 @@ class KeyAndHarmoniseTest {
     @CsvSource(delimiter = '|', textBlock = """
             recolour D G A D in C             | Read in C major, though these chords seem to stand in D major.
             numeral Eb Ab Bb Eb in D          | Read in D major, though these chords seem to stand in Eb major.
+            play D G A D in C                 | Read in C major, though these chords seem to stand in D major.
+            compare D G A D vs D A G D in C   | Read in C major, though these chords seem to stand in D major.
             voice D G A D                     | Read in C major, though these chords seem to stand in D major.
             transpose D G A D from C to F     | Read in C major, though these chords seem to stand in D major.
             """)
