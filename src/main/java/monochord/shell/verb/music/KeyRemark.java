@@ -54,8 +54,7 @@ public final class KeyRemark {
         if (!isInKey) {
             return Optional.empty();
         }
-        boolean isBody =
-                usage.values().stream().anyMatch(READ_AS_CHORDS::contains);
+        boolean isBody = usage.values().stream().anyMatch(READ_AS_CHORDS::contains);
         Optional<Sentence.SentencePart> body = isBody ? Optional.of(sentence.body()) : Optional.empty();
         return body.or(() -> usage.clauses().entrySet().stream()
                         .filter(clause -> clause.getValue() == Value.PROGRESSION)
