@@ -11,6 +11,10 @@ import monochord.theory.Key;
  * @param swing how eighths are played, as it was written, or nothing
  */
 public record SongHead(String title, String by, Key key, SongMetre metre, int tempo, String swing) {
+    public SongHead called(String name) {
+        return new SongHead(name, by, key, metre, tempo, swing);
+    }
+
     public SongHead in(Key other) {
         return new SongHead(title, by, other, metre, tempo, swing);
     }

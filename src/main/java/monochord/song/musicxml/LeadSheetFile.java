@@ -8,6 +8,7 @@ import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import monochord.song.Song;
 import monochord.text.Phrase;
 
 /**
@@ -35,6 +36,23 @@ public final class LeadSheetFile {
         try {
             check(file, name);
             return new SheetReading(score(file)).sheet();
+        } catch (SheetFault fault) {
+            throw new SheetFault(Phrase.of("{0}: {1}", Phrase.typed(name), fault.phrase()));
+        } catch (IOException failed) {
+            throw new SheetFault(Phrase.of("{0}: it could not be read", Phrase.typed(name)));
+        }
+    }
+
+    /**
+     * The whole sheet as a song: bars as they are written, with repeats, endings and words; with or without chords.
+     *
+     * @param name the file as the person wrote it, for the message
+     * @throws SheetFault if it cannot be read so; its message is one line
+     */
+    public static Song song(Path file, String name) throws SheetFault {
+        try {
+            check(file, name);
+            return new SongSheetReading(score(file)).song();
         } catch (SheetFault fault) {
             throw new SheetFault(Phrase.of("{0}: {1}", Phrase.typed(name), fault.phrase()));
         } catch (IOException failed) {
