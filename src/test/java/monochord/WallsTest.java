@@ -90,16 +90,14 @@ class WallsTest {
     }
 
     /** One source file, with its comments and the insides of its texts taken out of {@code code}. */
-    private record Source(Path path, String code, int lines) {
+    private record Source(Path path, String code) {
         private static final Pattern NOT_CODE = Pattern.compile(
                 "\"\"\".*?(?<!\\\\)\"\"\"|\"(?:\\\\.|[^\"\\\\\n])*\"|'(?:\\\\.|[^'\\\\\n])+'|//[^\n]*|/\\*.*?\\*/",
                 Pattern.DOTALL);
 
         static Source read(Path path) {
             try {
-                String text = Files.readString(path);
-                return new Source(path, NOT_CODE.matcher(text).replaceAll(" "), (int)
-                        text.lines().count());
+                return new Source(path, NOT_CODE.matcher(Files.readString(path)).replaceAll(" "));
             } catch (IOException e) {
                 throw new AssertionError("cannot read " + path, e);
             }
@@ -322,20 +320,6 @@ class WallsTest {
                             .filter(source -> limit.matcher(source.code()).find())
                             .map(Source::path)
                             .toList());
-        }
-    }
-
-    @Test
-    @DisplayName("no file is longer than 500 lines, test files included")
-    void noFileIsOver500Lines() throws IOException {
-        assertTrue(sources.size() > 0, "no sources seen");
-        try (Stream<Path> files = Files.walk(Path.of("src"))) {
-            var tooLong = files.filter(file -> file.toString().endsWith(".java"))
-                    .map(Source::read)
-                    .filter(source -> source.lines() > 500)
-                    .map(source -> source.path() + ": " + source.lines() + " lines")
-                    .toList();
-            assertEquals(List.of(), tooLong);
         }
     }
 

@@ -13,35 +13,31 @@ import monochord.theory.Key;
 public final class Question {
     private final Topic topic;
     private final long seed;
-    private final Form form;
-    private final Phrase prompt;
-    private final Judge judge;
-    private final Coaching coaching;
+    private final Task task;
     private final Listening listening;
 
-    private Question(
-            Topic topic, long seed, Form form, Phrase prompt, Judge judge, Coaching coaching, Listening listening) {
+    /** What is asked, in which form the answer comes, who judges it and who helps. */
+    private record Task(Form form, Phrase prompt, Judge judge, Coaching coaching) {}
+
+    private Question(Topic topic, long seed, Task task, Listening listening) {
         this.topic = topic;
         this.seed = seed;
-        this.form = form;
-        this.prompt = prompt;
-        this.judge = judge;
-        this.coaching = coaching;
+        this.task = task;
         this.listening = listening;
     }
 
     public static Question of(Topic topic, Form form, Phrase prompt, Judge judge, Coaching coaching) {
-        return new Question(topic, 0, form, prompt, judge, coaching, null);
+        return new Question(topic, 0, new Task(form, prompt, judge, coaching), null);
     }
 
     /** The same question, marked as drawn with this seed. */
     public Question withSeed(long newSeed) {
-        return new Question(topic, newSeed, form, prompt, judge, coaching, listening);
+        return new Question(topic, newSeed, task, listening);
     }
 
     /** The same question with something to hear, without which it cannot be answered. */
     public Question byEar(Listening heard) {
-        return new Question(topic, seed, form, prompt, judge, coaching, heard);
+        return new Question(topic, seed, task, heard);
     }
 
     public String skillId() {
@@ -63,11 +59,11 @@ public final class Question {
     }
 
     public Form form() {
-        return form;
+        return task.form();
     }
 
     public Phrase prompt() {
-        return prompt;
+        return task.prompt();
     }
 
     /** Whether it is about something to be heard; then neither subject nor picture may be shown before the answer. */
@@ -90,21 +86,21 @@ public final class Question {
 
     /** Judges any text whatever; it never throws. */
     public Verdict judge(String answer) {
-        return judge.judge(answer);
+        return task.judge().judge(answer);
     }
 
     public String expected() {
-        return judge.expected();
+        return task.judge().expected();
     }
 
     /** Three: a nudge, the first move, all but the last step. */
     public List<Phrase> hints() {
-        return coaching.hints();
+        return task.coaching().hints();
     }
 
     /** The way to the answer, as a teacher would say it at the keyboard. */
     public Phrase derivation() {
-        return coaching.derivation();
+        return task.coaching().derivation();
     }
 
     /**
@@ -112,7 +108,7 @@ public final class Question {
      * is nothing better.
      */
     public List<Phrase> hintsFrom(String answer) {
-        List<Phrase> help = judge.help(answer);
+        List<Phrase> help = task.judge().help(answer);
         return help.isEmpty() ? hints() : help;
     }
 
@@ -134,7 +130,7 @@ public final class Question {
 
     /** What each wrong procedure gives here; one that gives the right answer is left out. */
     public List<Mistake> mistakes() {
-        return judge.mistakes();
+        return task.judge().mistakes();
     }
 
     @Override

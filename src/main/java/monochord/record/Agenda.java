@@ -110,7 +110,7 @@ public record Agenda(String slug, String title, List<Entry> entries) {
     /** Puts it in place whole or not at all; where it cannot be written, the next sitting opens without it. */
     public void write(Path home) {
         try {
-            WholeFile.write(home.resolve(FILE), part -> Files.write(part, lines()));
+            WholeFile.writePrivately(home.resolve(FILE), part -> Files.write(part, lines()));
         } catch (IOException unwritable) {
             // a greeting is all that is lost
         }

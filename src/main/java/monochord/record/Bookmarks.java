@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import monochord.file.OwnerOnly;
 import monochord.file.WholeFile;
 
 /**
@@ -110,8 +111,8 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
     /** Puts it in place whole or not at all; where it cannot be written, a lesson begins anew another day. */
     public void write(Path home) {
         try {
-            Files.createDirectories(home);
-            WholeFile.write(home.resolve(FILE), part -> Files.write(part, lines()));
+            OwnerOnly.folder(home);
+            WholeFile.writePrivately(home.resolve(FILE), part -> Files.write(part, lines()));
         } catch (IOException unwritable) {
             // a place in a lesson is all that is lost
         }

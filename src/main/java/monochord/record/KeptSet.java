@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import monochord.file.OwnerOnly;
 import monochord.file.WholeFile;
 import monochord.practice.drill.Tally;
 import monochord.practice.knowing.Item;
@@ -75,8 +76,8 @@ public record KeptSet(long begun, List<Item> ahead, Tally now, Tally before) {
     /** Puts it in place whole or not at all; where it cannot be written, the set does not go on in the next sitting. */
     public void write(Path home) {
         try {
-            Files.createDirectories(home);
-            WholeFile.write(home.resolve(FILE), part -> Files.write(part, lines()));
+            OwnerOnly.folder(home);
+            WholeFile.writePrivately(home.resolve(FILE), part -> Files.write(part, lines()));
         } catch (IOException unwritable) {
             // the answers themselves are in the record
         }

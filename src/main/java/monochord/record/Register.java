@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import monochord.file.OwnerOnly;
 import monochord.practice.knowing.Attempt;
 import monochord.practice.knowing.Evidence;
 import monochord.practice.knowing.Knowledge;
@@ -158,7 +159,8 @@ public final class Register implements AutoCloseable {
 
     private Logbook opened() throws SQLException, IOException {
         if (book == null) {
-            Files.createDirectories(file.getParent());
+            OwnerOnly.folder(file.getParent());
+            OwnerOnly.file(file);
             book = Logbook.open(file);
         }
         return book;

@@ -170,7 +170,7 @@ final class LineReading {
         }
         if (verb.isPresent() && !JavaText.assigns(text, word)) {
             if (!verb.get().isAside()) {
-                sitting.teaching().giveWay();
+                sitting.teaching().firstStart().giveWay();
             }
             return run(verb.get(), text.substring(word.length()).strip());
         }
@@ -196,6 +196,7 @@ final class LineReading {
     private Optional<Answer> atFirstStart(String text) {
         return sitting.teaching()
                 .firstStart()
+                .questions()
                 .flatMap(first -> FirstQuestions.passes(text)
                         ? Optional.of(sitting.teaching().goOn())
                         : first.asksForNames() ? FirstQuestions.naming(text).map(sitting::call) : Optional.empty());

@@ -40,7 +40,7 @@ record MusicLine(Verbs verbs, Sitting sitting, SmallTalk host) {
             Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(sitting::key);
             Music music = sentence.body().read(said -> MusicText.read(said, key));
             sitting.stage().remember(music);
-            sitting.teaching().giveWay();
+            sitting.teaching().firstStart().giveWay();
             return MusicAnswer.of(music, key);
         } catch (Unreadable unreadable) {
             Optional<Phrase> told =

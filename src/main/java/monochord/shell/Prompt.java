@@ -1,10 +1,10 @@
 package monochord.shell;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import monochord.file.OwnerOnly;
 import monochord.shell.journal.Drafts;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.LongAnswer;
@@ -144,7 +144,7 @@ final class Prompt {
     private void greet(Terminal terminal, Consumer<String> show) {
         Answer greeting = greeting();
         show.accept(rendered(greeting, terminal));
-        if (sitting.teaching().firstStart().isPresent()) {
+        if (sitting.teaching().firstStart().questions().isPresent()) {
             sitting.journal().open(COMMAND, greeting);
         }
     }
@@ -231,7 +231,7 @@ final class Prompt {
     /** The history's file, or none where its folder cannot be made: then lines are remembered for this sitting only. */
     private Optional<Path> history() {
         try {
-            return Optional.of(Files.createDirectories(around.home()).resolve("history"));
+            return Optional.of(OwnerOnly.file(OwnerOnly.folder(around.home()).resolve("history")));
         } catch (IOException | RuntimeException none) {
             return Optional.empty();
         }

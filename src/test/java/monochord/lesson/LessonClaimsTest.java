@@ -4,18 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import monochord.harmony.after.ClassicalCounts;
-import monochord.harmony.after.SongCounts;
 import monochord.harmony.melody.Standing;
 import monochord.harmony.voicing.Reach;
 import monochord.harmony.voicing.Voicing;
@@ -38,31 +31,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  * General sentences of the lessons, computed in the fifteen major keys. Each test quotes the words that it stands for, so
  * that it fails where the lesson says something else.
  *
- * <p>Source: the engine, whose own tables name theirs; what a tune may rest on is common practice, no source. The counts are
- * those that {@code after} shows.
+ * <p>Source: the engine, whose own tables name theirs; what a tune may rest on is common practice, no source.
  */
 class LessonClaimsTest {
-    private static final Path LESSONS = Path.of("lessons");
-    private static final String COUNTS = "/monochord/shell/verb/music/";
-
-    private static String lesson(String number) throws IOException {
-        String[] parts = number.split("\\.");
-        Path book = in(LESSONS, parts[0]);
-        return Files.readString(in(book, parts[1]));
-    }
-
-    private static Path in(Path folder, String number) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().startsWith(number + "-"))
-                    .findFirst()
-                    .orElseThrow();
-        }
-    }
-
-    private static void says(String number, String words) throws IOException {
-        assertTrue(lesson(number).contains(words), () -> number + " does not say: " + words);
-    }
-
     private static Chord chord(String numeral, Key key) {
         return Numeral.parse(numeral).in(key);
     }
@@ -102,7 +73,7 @@ class LessonClaimsTest {
             """)
     void whatATuneMayRestOn(String number, String degrees, String chords, Standing standing, String words)
             throws IOException {
-        says(number, words);
+        LessonText.says(number, words);
         for (Key key : Key.majorKeys()) {
             for (String numeral : chords.split(" ")) {
                 for (String degree : degrees.split(" ")) {
@@ -118,7 +89,7 @@ class LessonClaimsTest {
     @Test
     @DisplayName("6.2: no borrowed chord that was met has 3, 6 or 7 among its tones")
     void noBorrowedChordHasTheNotesThatItLowered() throws IOException {
-        says("6.2", "- On **3**, **6**, **7**: none.");
+        LessonText.says("6.2", "- On **3**, **6**, **7**: none.");
         for (Key key : Key.majorKeys()) {
             for (String numeral : List.of("bVI", "bVII", "bIII", "iv", "ii°", "i", "bII")) {
                 List.of("3", "6", "7")
@@ -138,7 +109,7 @@ class LessonClaimsTest {
             5.10 | b6 b3 b7 b2 | 5 2 6 1 | -1 -1 -1 -1 | ${degree b6} falls to ${degree 5}, ${degree b3} to ${degree 2}, ${degree b7} to ${degree 6}
             """)
     void howFingersMove(String number, String from, String to, String halfSteps, String words) throws IOException {
-        says(number, words);
+        LessonText.says(number, words);
         String[] starts = from.split(" ");
         String[] ends = to.split(" ");
         String[] moves = halfSteps.split(" ");
@@ -155,7 +126,7 @@ class LessonClaimsTest {
     @Test
     @DisplayName("3.3: 5 is in I and V6, and not in the chord between I and I6")
     void theFifthIsNotHeldOverTheDiminishedChord() throws IOException {
-        says("3.3", "with your own top note held on ${degree 5}, which is in both of its chords");
+        LessonText.says("3.3", "with your own top note held on ${degree 5}, which is in both of its chords");
         for (Key key : Key.majorKeys()) {
             NoteName five = degree("5", key);
             assertTrue(chord("I", key).holds(five) && chord("V6", key).holds(five));
@@ -169,9 +140,9 @@ class LessonClaimsTest {
     @Test
     @DisplayName("3.5, 3.7, 5.9: what may be doubled is what voice and the questions let be doubled")
     void whatMayBeDoubled() throws IOException {
-        says("3.5", "its third is the leading note, ${degree 7}, and that is played once");
-        says("3.7", "its bass is ${degree 4}, a firm note of the key, and the right hand may have it too");
-        says("5.9", "The right hand may have ${degree 4} as well");
+        LessonText.says("3.5", "its third is the leading note, ${degree 7}, and that is played once");
+        LessonText.says("3.7", "its bass is ${degree 4}, a firm note of the key, and the right hand may have it too");
+        LessonText.says("5.9", "The right hand may have ${degree 4} as well");
         for (Key key : Key.majorKeys()) {
             assertEquals(List.of(), doubled("ii6", key), "ii6 in " + key);
             assertEquals(List.of(), doubled("bII6", key), "♭II6 in " + key);
@@ -198,7 +169,7 @@ class LessonClaimsTest {
     @Test
     @DisplayName("4.4: V7/iii has two notes from outside the key, V7/V, V7/vi, V7/ii and V7/IV one")
     void whatAppliedDominantsRaise() throws IOException {
-        says("4.4", "V7/iii brings a second sharp with it");
+        LessonText.says("4.4", "V7/iii brings a second sharp with it");
         for (Key key : Key.majorKeys()) {
             assertEquals(2, strangers(chord("V7/iii", key), key), key.toString());
             for (String one : List.of("V7/V", "V7/vi", "V7/ii", "V7/IV")) {
@@ -215,7 +186,7 @@ class LessonClaimsTest {
     @Test
     @DisplayName("4.6: 7, 9, 11 and 13 have a seventh, 6, 6/9 and add9 none")
     void whichNumbersHaveASeventh() throws IOException {
-        says("4.6", "A 7, a 9, an 11 or a 13 without a word before it means that there is a seventh");
+        LessonText.says("4.6", "A 7, a 9, an 11 or a 13 without a word before it means that there is a seventh");
         for (Key key : Key.majorKeys()) {
             for (String number : List.of("7", "9", "11", "13")) {
                 assertTrue(hasSeventh(key.tonic() + number), number);
@@ -233,7 +204,7 @@ class LessonClaimsTest {
     @Test
     @DisplayName("4.8: C11 as it is played is C9sus4, without its fifth B♭ over C")
     void theEleventhChordWithoutItsThird() throws IOException {
-        says("4.8", "which is the same as ${C9sus4}; without the ${G} it is ${B♭} over ${C}");
+        LessonText.says("4.8", "which is the same as ${C9sus4}; without the ${G} it is ${B♭} over ${C}");
         for (Key key : Key.majorKeys()) {
             Chord suspended = Chord.parse(key.tonic() + "9sus4");
             Chord over = Chord.parse(degree("b7", key) + "/" + key.tonic());
@@ -249,9 +220,9 @@ class LessonClaimsTest {
     @DisplayName(
             "1.7, 5.1, 5.2: the relative's natural scale has no new note, its raised seventh is the third of V7/vi")
     void whatTheRelativeHas() throws IOException {
-        says("1.7", "The natural scale of the relative has nothing to lend");
-        says("5.1", "its raised seventh, you know as the third of V7/vi");
-        says("5.2", "its natural scale has the notes you began with");
+        LessonText.says("1.7", "The natural scale of the relative has nothing to lend");
+        LessonText.says("5.1", "its raised seventh, you know as the third of V7/vi");
+        LessonText.says("5.2", "its natural scale has the notes you began with");
         for (Key key : Key.majorKeys()) {
             NoteName tonic = key.relative().tonic();
             Scale natural = new Scale(tonic, ScaleKind.MINOR);
@@ -265,7 +236,7 @@ class LessonClaimsTest {
     @Test
     @DisplayName("5.1: the parallel minor has fewer signs from two sharps on, more in G, C and the flat keys")
     void howManySignsTheNeighbourHas() throws IOException {
-        says("5.1", "From two sharps on the neighbour has *fewer* signs than you");
+        LessonText.says("5.1", "From two sharps on the neighbour has *fewer* signs than you");
         for (Key key : Key.majorKeys()) {
             int sharps = key.signature();
             assertEquals(sharps >= 2, Math.abs(sharps - 3) < Math.abs(sharps), key.toString());
@@ -277,7 +248,7 @@ class LessonClaimsTest {
     @DisplayName(
             "1.8: the minor pentatonic lies in natural minor, Dorian and Phrygian, and in no other minor that was met")
     void whereTheMinorPentatonicFits() throws IOException {
-        says("1.8", "it lies inside natural minor, and inside Dorian and Phrygian");
+        LessonText.says("1.8", "it lies inside natural minor, and inside Dorian and Phrygian");
         for (Key key : Key.majorKeys()) {
             List<NoteName> five = new Scale(key.tonic(), ScaleKind.MINOR_PENTATONIC).tones();
             for (ScaleKind kind : List.of(
@@ -296,8 +267,8 @@ class LessonClaimsTest {
     @DisplayName("1.2, 1.4: the tune for the new sign plays all seven notes, so the new one too")
     void theTuneHasTheNewSign() throws IOException {
         String rowDown = "1 7 6 5, 4 3 2 1";
-        says("1.2", rowDown);
-        says("1.4", rowDown);
+        LessonText.says("1.2", rowDown);
+        LessonText.says("1.4", rowDown);
         for (Key key : Key.majorKeys()) {
             if (key.signature() == 7) {
                 continue;
@@ -314,7 +285,8 @@ class LessonClaimsTest {
     @Test
     @DisplayName("6.3: ♭II to V leaps six half steps in the bass, ♭II6 to V goes up by a step")
     void whyAChordIsTurnedOver() throws IOException {
-        says("6.3", "From ♭II to V the roots lie six half steps apart. Over its third, ♭II goes to V by a step.");
+        LessonText.says(
+                "6.3", "From ♭II to V the roots lie six half steps apart. Over its third, ♭II goes to V by a step.");
         for (Key key : Key.majorKeys()) {
             int five = degree("5", key).pitchClass();
             assertEquals(6, Math.floorMod(five - chord("bII", key).bass().pitchClass(), 12));
@@ -325,99 +297,12 @@ class LessonClaimsTest {
     @Test
     @DisplayName("6.5: ♭VI lies a major third under the tonic, ♭VII a whole step")
     void whereBorrowedRootsLie() throws IOException {
-        says("6.5", "a whole step under the tonic it will be ♭VII, a *major* third under it ♭VI");
+        LessonText.says("6.5", "a whole step under the tonic it will be ♭VII, a *major* third under it ♭VI");
         for (Key key : Key.majorKeys()) {
             assertEquals(
                     key.tonic().minus(Interval.MAJOR_THIRD), chord("bVI", key).root());
             assertEquals(
                     key.tonic().minus(Interval.parse("M2")), chord("bVII", key).root());
         }
-    }
-
-    private static List<SongCounts.Row> after(String chord, SongCounts.Collection collection) throws IOException {
-        return SongCounts.parse(resource("next-chord.tsv")).rows().stream()
-                .filter(row -> row.collection() == collection
-                        && !row.minor()
-                        && row.from().equals(chord))
-                .sorted((one, other) -> other.times() - one.times())
-                .toList();
-    }
-
-    private static String resource(String name) throws IOException {
-        try (var in = LessonClaimsTest.class.getResourceAsStream(COUNTS + name)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
-    }
-
-    /** The commonest chords after one, in the chart songs and in the rock songs; Source: the counts that the verb after has. */
-    @ParameterizedTest(name = "after {0}: {1} in charts, {2} in rock")
-    @CsvSource(delimiter = '|', textBlock = """
-            bVI  | bVII V I    | bVII I V    | Then V and I in the chart songs; I and then V in the rock songs
-            bVII | I IV        | IV I        | In the chart songs I is a little ahead, in the rock songs IV
-            bIII | IV bVII I   | bVII IV I   | IV first in the chart songs, ♭VII first in the rock songs
-            iv   | I           | I           | After iv comes I, more than half the time in both
-            """)
-    void whatComesNextInSongs(String chord, String charts, String rock, String words) throws IOException {
-        says("5.10", words);
-        assertEquals(charts, commonest(chord, SongCounts.Collection.BILLBOARD, charts.split(" ").length));
-        assertEquals(rock, commonest(chord, SongCounts.Collection.RS200, rock.split(" ").length));
-    }
-
-    private static String commonest(String chord, SongCounts.Collection collection, int most) throws IOException {
-        return String.join(
-                " ",
-                after(chord, collection).stream()
-                        .limit(most)
-                        .map(SongCounts.Row::to)
-                        .toList());
-    }
-
-    @Test
-    @DisplayName("5.4, 5.10: after iv comes I, between half and two thirds of the time")
-    void theMinorFourGoesHome() throws IOException {
-        says("5.4", "After iv they play I about one time in two");
-        for (SongCounts.Collection collection : SongCounts.Collection.values()) {
-            List<SongCounts.Row> rows = after("iv", collection);
-            int all = rows.stream().mapToInt(SongCounts.Row::times).sum();
-            assertTrue(2 * rows.get(0).times() > all && 3 * rows.get(0).times() < 2 * all, collection.toString());
-        }
-    }
-
-    @Test
-    @DisplayName("5.10: in classical scores V comes first after ♭VI and ♭II")
-    void whatComesNextInScores() throws IOException {
-        says("5.10", "V comes first for ♭VI, though not by much, and for the Neapolitan too");
-        ClassicalCounts counts = ClassicalCounts.parse(resource("next-chord-classical.tsv"));
-        for (String from : List.of("bVI", "bII")) {
-            assertEquals(
-                    "V",
-                    counts.rows().stream()
-                            .filter(row -> row.from().toString().equals(from))
-                            .findFirst()
-                            .orElseThrow()
-                            .to()
-                            .toString());
-        }
-    }
-
-    @Test
-    @DisplayName("every number of songs in a lesson is that of the collection")
-    void numbersOfSongsAreThoseOfTheTable() throws IOException {
-        Set<Integer> samples = new HashSet<>();
-        SongCounts.parse(resource("next-chord.tsv")).rows().stream()
-                .filter(row -> !row.minor())
-                .forEach(row -> samples.add(row.sample()));
-        Set<Integer> named = new HashSet<>();
-        try (Stream<Path> files = Files.walk(LESSONS, 2)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".md"))
-                    .filter(path -> path.getNameCount() > 2)
-                    .toList()) {
-                Matcher number = Pattern.compile("(\\d+) (?:\\w+ )?songs").matcher(Files.readString(file));
-                while (number.find()) {
-                    named.add(Integer.parseInt(number.group(1)));
-                }
-            }
-        }
-        assertEquals(samples, named);
     }
 }

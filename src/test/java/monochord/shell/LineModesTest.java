@@ -206,7 +206,7 @@ class LineModesTest {
                 return List.of("practise triad-spelling in C");
             case REVIEW:
                 Turn turn = new Turn(Skills.find("triad-spelling").orElseThrow(), Key.parse("C"));
-                sitting.teaching().review(List.of(turn, turn, turn), 10);
+                sitting.teaching().runs().review(List.of(turn, turn, turn), 10);
                 return List.of("notes");
             case TOLD:
                 return List.of("practise ear-interval in C", "m9", "m9");

@@ -162,9 +162,8 @@ class NotebookSittingTest {
         Run run = desk.types("show C", "save mine");
 
         assertEquals(
-                "mine.md is there already and is not this sitting's notebook. Another name, or save mine.md --over puts"
-                        + " this in its place.",
-                oneLine(run.out().substring(run.out().indexOf("mine.md"))));
+                "mine.md is there already, and nothing was written; --over puts this in its place.",
+                oneLine(run.err()));
         assertEquals("my shopping", desk.read("mine.md"));
         desk.types("show C", "save mine --over");
         desk.holds("mine.md");
@@ -178,7 +177,7 @@ class NotebookSittingTest {
         desk.write("evening.md", before + "\nby hand\n");
         Run run = desk.types("show D", "save evening.md");
 
-        assertTrue(run.out().contains("is there already"), run.out());
+        assertTrue(run.err().contains("is there already"), run.err());
         assertEquals(before + "\nby hand\n", desk.read("evening.md"));
     }
 

@@ -58,23 +58,23 @@ class PublishTest {
     }
 
     @Test
-    void whatIsThereAndNoPageOfOursStays() throws IOException {
+    void whatIsThereStays() throws IOException {
         notebook("show Ab");
         Path out = Files.writeString(folder.resolve("out.html"), "my own page");
 
         assertEquals(
-                "out.html: is there already and no page of ours; choose another name\n",
+                "out.html is there already, and nothing was written; --over puts this in its\nplace.\n",
                 publish("evening.md --html out.html").message(3));
         assertEquals("my own page", Files.readString(out));
         assertEquals(2, filesHere());
     }
 
     @Test
-    void aPageOfOursIsWrittenAnew() throws IOException {
+    void aPageIsWrittenAnewWhereThatIsSaid() throws IOException {
         notebook("show Ab");
         publish("evening.md --html out.html").result(0);
         notebook("show Bb");
-        publish("evening.md --html out.html").result(0);
+        publish("evening.md --html out.html --over").result(0);
 
         assertTrue(page().contains("show Bb"));
     }
@@ -97,7 +97,7 @@ class PublishTest {
         assertTrue(page().contains("<kbd>Enter</kbd>"), page());
 
         Files.writeString(folder.resolve("head.md"), "---\ntitle: Saturday\n---\n\n# The verse\n\n" + console);
-        publish("head --html out.html").result(0);
+        publish("head --html out.html --over").result(0);
         assertTrue(page().contains("<h1>Saturday</h1>") && page().contains("<h2>The verse</h2>"), page());
     }
 

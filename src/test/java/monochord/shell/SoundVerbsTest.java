@@ -43,6 +43,7 @@ class SoundVerbsTest {
                 "./song" is not a MIDI file: the WAV is written there. Example: --midi song.mid
                 Form: play [PART of] MUSIC [over CHORDS] [in KEY] [metre 3/4] [as PATTERN] [at
                 BPM] [with PATCH] [swing] [loop N] [count-in] [--wav FILE] [--midi FILE]
+                [--over]
                 """, hall.once("play C --wav song --midi ./song").message(2));
         assertFalse(Files.exists(folder.resolve("song")));
     }

@@ -56,6 +56,19 @@ class StaffFileTest {
     }
 
     @Test
+    void noRecordingTakesTheirPlaceEither() throws IOException {
+        Files.writeString(folder.resolve("loop.svg"), "mine");
+
+        assertEquals(
+                "loop.svg is there already, and nothing was written; --over puts this in its\nplace.\n",
+                run("play F C --midi loop.svg --wav loop.wav").message(3));
+        assertEquals("mine", loop());
+        assertFalse(Files.exists(folder.resolve("loop.wav")));
+        assertEquals(
+                "Written: loop.svg\n", run("play F C --midi loop.svg --over").result(0));
+    }
+
+    @Test
     void wherePicturesGoHasToBeSaid() {
         assertEquals(
                 "\"F staff\" is not a picture of staves: the word staff and a file are needed, and\n"

@@ -2,7 +2,6 @@ package monochord.harmony.voicing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,8 +29,6 @@ public final class VoicingSearch {
     /** Behind the cost the drift is counted, so that it decides only between equal costs. */
     private static final int DRIFT_BITS = 24;
 
-    private static final long NONE = Long.MAX_VALUE;
-
     private record Place(Chord chord, Optional<Pitch> top) {}
 
     private final VoicingTask task;
@@ -39,8 +36,8 @@ public final class VoicingSearch {
     private final int voices;
     private final CostFormula weighing;
     private final List<CandidateTable> columns;
-    private final List<int[]> origins = new ArrayList<>();
-    private long[] reached;
+    /** Of each chord up to the one that the search has come to. */
+    private final List<KeptWays> reached = new ArrayList<>();
 
     private VoicingSearch(VoicingTask task, int most, List<CandidateTable> columns) {
         this.voices = columns.get(0).voices();
@@ -134,14 +131,14 @@ public final class VoicingSearch {
     /** @param top the tone that lies on top of the first chord, or any */
     private void run(OptionalInt top) {
         CandidateTable first = columns.get(0);
-        origins.clear();
-        reached = new long[first.size() * most];
-        Arrays.fill(reached, NONE);
+        KeptWays beginnings = new KeptWays(first.size(), most);
         for (int i = 0; i < first.size(); i++) {
             if (top.isEmpty() || top.getAsInt() == first.chord().at(first.keys(i)[voices - 1])) {
-                reached[i * most] = alone(0, i);
+                beginnings.keep(i, alone(0, i), 0);
             }
         }
+        reached.clear();
+        reached.add(beginnings);
         for (int i = 1; i < columns.size(); i++) {
             goOn(i);
         }
@@ -155,64 +152,38 @@ public final class VoicingSearch {
     }
 
     private void goOn(int index) {
-        CandidateTable from = columns.get(index - 1);
         CandidateTable to = columns.get(index);
-        TransitionCost crossing = new TransitionCost(from, to, weighing);
-        int[] order = cheapestFirst(from.size());
-        long[] next = new long[to.size() * most];
-        int[] origin = new int[to.size() * most];
-        Arrays.fill(next, NONE);
+        TransitionCost change = new TransitionCost(columns.get(index - 1), to, weighing);
+        int[] order = reached.get(index - 1).candidatesCheapestFirst();
+        KeptWays next = new KeptWays(to.size(), most);
         for (int b = 0; b < to.size(); b++) {
-            reach(b, order, crossing, alone(index, b), next, origin);
+            reach(b, alone(index, b), order, change, next);
         }
-        reached = next;
-        origins.add(origin);
+        reached.add(next);
     }
 
-    private int[] cheapestFirst(int size) {
-        return IntStream.range(0, size)
-                .boxed()
-                .sorted(Comparator.comparingLong(candidate -> reached[candidate * most]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-    }
-
-    private void reach(int b, int[] order, TransitionCost crossing, long alone, long[] next, int[] origin) {
-        int dearest = b * most + most - 1;
+    /** @param order the candidates of the chord before, the cheapest to reach first */
+    private void reach(int b, long alone, int[] order, TransitionCost transition, KeptWays next) {
+        KeptWays from = reached.get(reached.size() - 1);
         for (int a : order) {
-            long before = reached[a * most];
-            if (before == NONE || next[dearest] != NONE && before + alone >= next[dearest]) {
+            long before = from.cheapest(a);
+            long dearest = next.dearest(b);
+            if (before == KeptWays.NONE || dearest != KeptWays.NONE && before + alone >= dearest) {
                 return;
             }
-            long change = ((long) crossing.cost(a, b) << DRIFT_BITS) + alone;
-            for (int way = a * most; way < a * most + most && reached[way] != NONE; way++) {
-                if (reached[way] + change >= next[dearest]) {
+            long change = ((long) transition.cost(a, b) << DRIFT_BITS) + alone;
+            int first = from.first(a);
+            for (int way = first; way < first + most && from.cost(way) != KeptWays.NONE; way++) {
+                if (from.cost(way) + change >= next.dearest(b)) {
                     break;
                 }
-                keep(reached[way] + change, way, b * most, next, origin);
+                next.keep(b, from.cost(way) + change, way);
             }
         }
-    }
-
-    /** Puts a way among the kept ones of its candidate, in order; the dearest falls out. */
-    private void keep(long cost, int way, int first, long[] next, int[] origin) {
-        int place = first + most - 1;
-        while (place > first && next[place - 1] > cost) {
-            next[place] = next[place - 1];
-            origin[place] = origin[place - 1];
-            place--;
-        }
-        next[place] = cost;
-        origin[place] = way;
     }
 
     private Stream<VoicedProgression> ways() {
-        return IntStream.range(0, reached.length)
-                .filter(way -> reached[way] != NONE)
-                .boxed()
-                .sorted(Comparator.comparingLong(way -> reached[way]))
-                .limit(most)
-                .map(this::way);
+        return reached.get(reached.size() - 1).cheapestFirst().mapToObj(this::way);
     }
 
     private VoicedProgression way(int last) {
@@ -221,10 +192,10 @@ public final class VoicingSearch {
         Voicing[] voicings = new Voicing[columns.size()];
         int way = last;
         for (int i = columns.size() - 1; i >= 0; i--) {
-            int[] keys = columns.get(i).keys(way / most);
+            int[] keys = columns.get(i).keys(reached.get(i).candidate(way));
             rows.add(0, keys);
             voicings[i] = voicing(keys, columns.get(i).chord(), layout.leftHand(keys));
-            way = i == 0 ? 0 : origins.get(i - 1)[way];
+            way = reached.get(i).origin(way);
         }
         return new VoicedProgression(task, List.of(voicings), weighing.whole(rows));
     }

@@ -171,18 +171,7 @@ public final class ChordRubric extends Rubric<Tones> {
 
     @Override
     Optional<Tones> bySound() {
-        return Optional.of(ChartSpelling.print(chord).map(Tones::of).orElseGet(this::otherNames));
-    }
-
-    /** The root kept, every altered tone under its other name. */
-    private Tones otherNames() {
-        return Tones.of(wanted().notes().stream()
-                .map(note -> note.equals(chord.root()) ? note : otherName(note))
-                .toList());
-    }
-
-    private static NoteName otherName(NoteName note) {
-        return note.alteration() == 0 ? note : note.respelled();
+        return Optional.of(OtherSpelling.of(chord));
     }
 
     @Override
@@ -273,7 +262,7 @@ public final class ChordRubric extends Rubric<Tones> {
     }
 
     private Phrase chartName() {
-        return ChartSpelling.print(chord)
+        return OtherSpelling.inCharts(chord)
                 .map(printed -> Phrase.sentence("A chart may print {0}; asked to spell it, keep the letters.", printed))
                 .orElse(Phrase.NOTHING);
     }

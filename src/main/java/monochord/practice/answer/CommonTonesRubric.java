@@ -83,9 +83,7 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
     /** Every black key under its other name. */
     @Override
     Optional<List<NoteName>> bySound() {
-        List<NoteName> respelled = wanted().stream()
-                .map(note -> note.alteration() == 0 ? note : note.respelled())
-                .toList();
+        List<NoteName> respelled = wanted().stream().map(OtherSpelling::of).toList();
         return respelled.equals(wanted()) ? Optional.empty() : Optional.of(respelled);
     }
 

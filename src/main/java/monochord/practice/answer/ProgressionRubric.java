@@ -117,7 +117,7 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
         return byNumber
                 ? Optional.empty()
                 : Optional.of(wanted().stream()
-                        .map(chord -> ChartSpelling.print(chord).orElse(chord))
+                        .map(chord -> OtherSpelling.inCharts(chord).orElse(chord))
                         .toList());
     }
 
@@ -173,7 +173,7 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
     private Phrase respelled(List<Chord> given) {
         List<Integer> off = off(given);
         Chord due = wanted().get(off.get(0));
-        Phrase chart = ChartSpelling.print(due)
+        Phrase chart = OtherSpelling.inCharts(due)
                 .map(printed -> Phrase.sentence("A chart may well print {0}.", printed))
                 .orElse(Phrase.NOTHING);
         return Phrase.counted(

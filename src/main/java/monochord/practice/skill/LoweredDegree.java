@@ -61,47 +61,62 @@ final class LoweredDegree implements Skill {
     }
 
     private static List<ModelledError<NoteName>> errors(Degree degree, Key key) {
-        int number = degree.number();
-        int change = degree.alteration();
-        NoteName natural = key.note(number);
-        NoteName next = key.note(Degree.of(number % 7 + 1, change));
-        List<ModelledError<NoteName>> errors = new ArrayList<>();
-        errors.add(new ModelledError<>(
+        List<ModelledError<NoteName>> errors = new ArrayList<>(List.of(
+                plain(degree, key),
+                bareLetter(degree, key),
+                new ModelledError<>(
+                        LOWERED_TOO_FAR,
+                        key.note(Degree.of(degree.number(), 2 * degree.alteration())),
+                        () -> Phrase.sentence(
+                                "A half step too far. One sign in front moves the plain degree by one half step.")),
+                otherWay(degree, key)));
+        if (degree.number() < 7) {
+            Degree next = Degree.of(degree.number() + 1, degree.alteration());
+            errors.add(new ModelledError<>(
+                    COUNTED_FROM_ZERO,
+                    key.note(next),
+                    () -> Phrase.sentence("That is the {0}: the tonic counts as 1.", Phrase.inWords(next))));
+        }
+        return errors;
+    }
+
+    private static boolean isLowered(Degree degree) {
+        return degree.alteration() < 0;
+    }
+
+    private static ModelledError<NoteName> plain(Degree degree, Key key) {
+        NoteName plain = key.note(degree.number());
+        return new ModelledError<>(
                 NOT_LOWERED,
-                natural,
-                () -> Phrase.sentence("{0} is the {1} as the major scale has it.", natural, MusicWords.ordinal(number))
+                plain,
+                () -> Phrase.sentence(
+                                "{0} is the {1} as the major scale has it.", plain, MusicWords.ordinal(degree.number()))
                         .then(
-                                change < 0
+                                isLowered(degree)
                                         ? Phrase.sentence("Take it a half step down, same letter.")
-                                        : Phrase.sentence("Take it a half step up, same letter."))));
-        errors.add(new ModelledError<>(
+                                        : Phrase.sentence("Take it a half step up, same letter.")));
+    }
+
+    private static ModelledError<NoteName> bareLetter(Degree degree, Key key) {
+        NoteName plain = key.note(degree.number());
+        return new ModelledError<>(
                 SIGNATURE_FORGOTTEN,
-                NoteName.of(natural.letter(), change),
-                () -> (change < 0
+                NoteName.of(plain.letter(), degree.alteration()),
+                () -> (isLowered(degree)
                                 ? Phrase.sentence("That is the bare letter lowered.")
                                 : Phrase.sentence("That is the bare letter raised."))
                         .then(Phrase.sentence(
-                                "In the key the {0} is {1}; start from there.", MusicWords.ordinal(number), natural))));
-        errors.add(new ModelledError<>(
-                LOWERED_TOO_FAR,
-                key.note(Degree.of(number, 2 * change)),
-                () -> Phrase.sentence(
-                        "A half step too far. One sign in front moves the plain degree by one half step.")));
-        errors.add(new ModelledError<>(
+                                "In the key the {0} is {1}; start from there.",
+                                MusicWords.ordinal(degree.number()), plain)));
+    }
+
+    private static ModelledError<NoteName> otherWay(Degree degree, Key key) {
+        return new ModelledError<>(
                 WRONG_WAY,
-                key.note(Degree.of(number, -change)),
-                () -> change < 0
+                key.note(Degree.of(degree.number(), -degree.alteration())),
+                () -> isLowered(degree)
                         ? Phrase.sentence("You went the other way: lowered is a half step down.")
-                        : Phrase.sentence("You went the other way: raised is a half step up.")));
-        if (number < 7) {
-            errors.add(new ModelledError<>(
-                    COUNTED_FROM_ZERO,
-                    next,
-                    () -> Phrase.sentence(
-                            "That is the {0}: the tonic counts as 1.",
-                            Phrase.inWords(Degree.of(number % 7 + 1, change)))));
-        }
-        return errors;
+                        : Phrase.sentence("You went the other way: raised is a half step up."));
     }
 
     private static Coaching coaching(Degree degree, Key key) {
@@ -111,9 +126,9 @@ final class LoweredDegree implements Skill {
                 Phrase.sentence("Count from {0} as 1 up to the {1}.", key.tonic(), MusicWords.ordinal(number)),
                 Derivation.count(number, key)
                         .then(
-                                (degree.alteration() < 0
+                                isLowered(degree)
                                         ? Phrase.sentence("Now a half step down, same letter.")
-                                        : Phrase.sentence("Now a half step up, same letter."))),
+                                        : Phrase.sentence("Now a half step up, same letter.")),
                 Derivation.to(degree, key));
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.function.Supplier;
+import monochord.file.OwnerOnly;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 
@@ -53,6 +54,7 @@ final class Draft implements Drafting {
     private void begin() throws IOException {
         file = drafts.newFile(foreign);
         channel = FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
+        OwnerOnly.file(file);
         channel.tryLock(); // where locks are not to be had, a living sitting may be offered: no harm is done
     }
 

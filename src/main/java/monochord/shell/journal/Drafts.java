@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
+import monochord.file.OwnerOnly;
 import monochord.notebook.Notebook;
 
 /**
@@ -71,7 +72,7 @@ public final class Drafts {
 
     /** A file for a draft of this process, which is alive until {@link #leaves} is said of it. */
     Path newFile(boolean foreign) throws IOException {
-        Files.createDirectories(folder);
+        OwnerOnly.folder(folder);
         prune();
         String name = clock.getAsLong() + "-" + ProcessHandle.current().pid();
         int count = 0;

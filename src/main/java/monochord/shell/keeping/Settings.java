@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
+import monochord.file.OwnerOnly;
 import monochord.file.WholeFile;
 
 /**
@@ -90,10 +91,10 @@ public final class Settings {
     }
 
     private void write() throws IOException {
-        Files.createDirectories(file.getParent());
+        OwnerOnly.folder(file.getParent());
         Properties kept = new Properties();
         kept.putAll(values);
-        WholeFile.write(file, part -> {
+        WholeFile.writePrivately(file, part -> {
             try (Writer writer = Files.newBufferedWriter(part)) {
                 kept.store(writer, null);
             }

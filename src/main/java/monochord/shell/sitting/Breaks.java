@@ -2,7 +2,11 @@ package monochord.shell.sitting;
 
 import java.time.Duration;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import monochord.text.Phrase;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Statement;
 
 /**
  * When hands and ears need a rest: after half an hour at the line or at the keys with no pause of five minutes, and again
@@ -43,6 +47,13 @@ public final class Breaks {
         boolean due = now - since >= STRETCH_MILLIS;
         since = due ? now : since;
         return due;
+    }
+
+    /** What comes next; where it goes on after half an hour, a rest is recommended first. */
+    Answer before(Supplier<Answer> next) {
+        boolean tired = isDue();
+        Answer goesOn = next.get();
+        return tired ? Answers.of(Statement.of(CAUTION), goesOn) : goesOn;
     }
 
     /** A clock that was set back says nothing of how long it has been: a stretch begins anew. */

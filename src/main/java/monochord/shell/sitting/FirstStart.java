@@ -1,8 +1,10 @@
 package monochord.shell.sitting;
 
+import java.util.Optional;
 import monochord.course.Course;
 import monochord.course.FirstQuestions;
 import monochord.course.FirstQuestions.Step;
+import monochord.course.UnderWay;
 import monochord.lesson.read.LibraryEntry;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -11,9 +13,32 @@ import monochord.view.Answers;
 import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 
-/** The words of the first start: its questions, and the place they find. */
-final class FirstStart {
-    private FirstStart() {}
+/** The first start: questions to someone new, and the place they find. */
+public record FirstStart(Teaching teaching, Sitting sitting, UnderWay underWay) {
+    /** The questions, if they are being asked. */
+    public Optional<FirstQuestions> questions() {
+        return underWay.firstStart();
+    }
+
+    void begin() {
+        teaching.begin(new FirstQuestions());
+    }
+
+    /** Asks nothing more of someone new, for good. */
+    void end() {
+        if (questions().isPresent()) {
+            teaching.question().clear();
+            underWay.leave();
+        }
+        sitting.settings().keep(Opening.WELCOMED, "yes");
+    }
+
+    /** Whoever knows what to do is asked no more. */
+    public void giveWay() {
+        if (questions().isPresent()) {
+            end();
+        }
+    }
 
     static Answer greeting() {
         return Statement.of(
@@ -26,14 +51,14 @@ final class FirstStart {
     }
 
     /** Does what follows in the first start, and says it. */
-    static Answer follow(Step step, Sitting sitting) {
+    Answer follow(Step step) {
         if (step instanceof Step.Ask ask) {
             sitting.question().put(ask.question(), "");
             sitting.study().ready();
             return Answers.of(Statement.of(lead(ask.topic())), new AskAnswer(ask.question()));
         }
         return step instanceof Step.Found found
-                ? place(found.level(), sitting)
+                ? place(found.level())
                 : Statement.of(Phrase.sentence("Once more, or Enter leaves it."));
     }
 
@@ -45,8 +70,8 @@ final class FirstStart {
         };
     }
 
-    private static Answer place(FirstQuestions.Level level, Sitting sitting) {
-        sitting.teaching().endFirstStart();
+    private Answer place(FirstQuestions.Level level) {
+        end();
         Course course = sitting.course();
         course.library().find(level.lesson()).map(LibraryEntry::slug).ifPresent(course::resume);
         Phrase begins = course.next()

@@ -110,7 +110,7 @@ final class LessonTeaching {
     private Answer put(Question question, Sitting sitting) {
         sitting.question().put(question, walk.lesson().slug());
         sitting.study().ready();
-        return sitting.teaching().askedUnderWay();
+        return sitting.teaching().silence().put();
     }
 
     private void show(Part part, List<Answer> page, Sitting sitting) {

@@ -40,7 +40,7 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
 
     private Answer passFirstQuestion() {
         teaching.question().clear();
-        return FirstStart.follow(teaching.firstStart().orElseThrow().pass(), sitting);
+        return teaching.firstStart().follow(underWay.firstStart().orElseThrow().pass());
     }
 
     private Answer leaveQuestion() {
@@ -96,8 +96,8 @@ record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTe
     Optional<Answer> skip() {
         return switch (teaching.mode()) {
             case NAMES, FIRST_QUESTION ->
-                Optional.of(
-                        FirstStart.follow(teaching.firstStart().orElseThrow().found(), sitting));
+                Optional.of(teaching.firstStart()
+                        .follow(underWay.firstStart().orElseThrow().found()));
             case QUESTION -> Optional.of(leaveQuestion());
             case ANSWERED ->
                 Optional.of(Answers.of(

@@ -1,8 +1,11 @@
 package monochord.shell.sitting;
 
+import java.util.function.Predicate;
+import monochord.course.LessonWalk;
 import monochord.course.OpenQuestion;
 import monochord.course.QuestionRun;
 import monochord.course.UnderWay;
+import monochord.practice.Skill;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.course.DrillEnd;
@@ -28,8 +31,15 @@ record NextStep(Teaching teaching, Sitting sitting, UnderWay underWay) {
         if (run.kind() == QuestionRun.Kind.SET) {
             teaching.day().keepPlace(run);
         }
-        Answer asked = teaching.askedUnderWay();
+        Answer asked = teaching.silence().put();
         return DayTeaching.lead(run).map(lead -> Answers.of(lead, asked)).orElse(asked);
+    }
+
+    /** Goes on without questions of these skills: none of them comes in the run, and the one of a lesson is passed. */
+    Answer without(Predicate<Skill> unwanted) {
+        underWay.run().ifPresent(run -> run.leaveOut(unwanted));
+        underWay.walk().ifPresent(LessonWalk::pass);
+        return underWay.walk().isPresent() ? teaching.lesson().next(sitting) : advance();
     }
 
     /** The uppermost is done with; what waited below goes on at once if it was in the middle of a question. */

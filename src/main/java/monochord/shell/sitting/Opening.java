@@ -2,7 +2,6 @@ package monochord.shell.sitting;
 
 import java.util.Optional;
 import monochord.course.Course;
-import monochord.course.FirstQuestions;
 import monochord.record.Agenda;
 import monochord.text.Phrase;
 import monochord.view.Answer;
@@ -36,7 +35,7 @@ public final class Opening {
     /** What to say before the first prompt; to someone new, the first question. */
     public Answer greeting(Sitting sitting) {
         if (agenda.isEmpty() && sitting.settings().get(WELCOMED).isEmpty()) {
-            sitting.teaching().beginFirstStart(new FirstQuestions());
+            sitting.teaching().firstStart().begin();
             sitting.linePlace().isSaidThere();
             return FirstStart.greeting();
         }
@@ -106,7 +105,7 @@ public final class Opening {
     /** Once what is due, then the lesson that follows. */
     Answer begin(Sitting sitting) {
         if (bringsBack(sitting)) {
-            return sitting.teaching().practiseDaily(sitting.nextSeed());
+            return sitting.teaching().runs().daily(sitting.nextSeed());
         }
         return sitting.course()
                 .next()

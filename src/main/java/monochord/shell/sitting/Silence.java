@@ -65,8 +65,10 @@ public final class Silence {
         return choice == Choice.FILES && isSilent();
     }
 
-    /** A question of a run or a lesson that has just been put: as it was, or what becomes of it where nothing sounds. */
-    Answer meet(Question question, Answer asked) {
+    /** Puts the open question of a run or a lesson: as it is, or what becomes of it where nothing sounds. */
+    Answer put() {
+        Question question = sitting.question().question();
+        Answer asked = sitting.teaching().asked();
         if (!question.isByEar() || !isSilent() || !sitting.isSeated()) {
             return asked;
         }
@@ -100,7 +102,7 @@ public final class Silence {
     private Answer leaveOut() {
         Teaching teaching = sitting.teaching();
         teaching.question().clear();
-        return teaching.withoutEar(Silence::isForEar);
+        return teaching.next().without(Silence::isForEar);
     }
 
     /** From now on what is for the ear is written to files, in this sitting. */

@@ -163,8 +163,10 @@ public final class Sitting {
         naming = names;
         boolean kept = settings.keep(NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
-        boolean asked =
-                teaching.firstStart().filter(FirstQuestions::asksForNames).isPresent();
+        boolean asked = teaching.firstStart()
+                .questions()
+                .filter(FirstQuestions::asksForNames)
+                .isPresent();
         return asked ? Answers.of(called, teaching.goOn()) : called;
     }
 

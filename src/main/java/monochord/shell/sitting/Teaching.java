@@ -1,34 +1,23 @@
 package monochord.shell.sitting;
 
-import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
-import java.util.function.Predicate;
-import java.util.function.Supplier;
 import monochord.course.Activity;
 import monochord.course.Course;
-import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
-import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
 import monochord.course.UnderWay;
-import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Level;
-import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
-import monochord.view.Answers;
-import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
-import monochord.view.course.VerdictAnswer;
 
 /**
  * What is being taught: begins it, and takes the answers. {@link LineMode} says what Enter and the words beside it do with
@@ -121,11 +110,6 @@ public final class Teaching {
         return underWay.room().flatMap(RoomLesson::question);
     }
 
-    /** The first questions to someone new, if they are being asked. */
-    public Optional<FirstQuestions> firstStart() {
-        return underWay.firstStart();
-    }
-
     /** How a sitting opens, on this day. */
     public Opening opening() {
         if (opening == null) {
@@ -141,29 +125,14 @@ public final class Teaching {
     }
 
     /** What begins has the line; the rest waits. */
-    private void begin(Activity next) {
+    void begin(Activity next) {
         question.clear();
         underWay.begin(next);
     }
 
-    void beginFirstStart(FirstQuestions first) {
-        begin(first);
-    }
-
-    /** Asks nothing more of someone new, for good. */
-    void endFirstStart() {
-        if (firstStart().isPresent()) {
-            question.clear();
-            underWay.leave();
-        }
-        sitting.settings().keep(Opening.WELCOMED, "yes");
-    }
-
-    /** Whoever knows what to do is asked no more. */
-    public void giveWay() {
-        if (firstStart().isPresent()) {
-            endFirstStart();
-        }
+    /** The first questions to someone new, and where they lead. */
+    public FirstStart firstStart() {
+        return new FirstStart(this, sitting, underWay);
     }
 
     /** Puts a question that was asked for by name, in no key that was named. */
@@ -193,32 +162,9 @@ public final class Teaching {
         return Hearing.put(question.question(), sitting.stage().ear());
     }
 
-    /** Begins a run of questions, one turn at least, in place of one that was being taken; a lesson waits. */
-    public Answer practise(List<Turn> turns) {
-        begin(QuestionRun.of(turns, level()));
-        return next().advance();
-    }
-
-    /** The same with what is due; what is missed comes back once at the end, and after so many minutes it is over. */
-    public Answer review(List<Turn> turns, int minutes) {
-        opening().reviewed();
-        long until = sitting.study().now() + Duration.ofMinutes(minutes).toMillis();
-        begin(QuestionRun.review(turns, until, level()));
-        Phrase head = Phrase.counted(
-                turns.size(),
-                "One thing to bring back, weakest first. skip ends it.",
-                "{0} things to bring back, weakest first. skip ends it.",
-                turns.size());
-        return Answers.of(Statement.of(head), next().advance());
-    }
-
-    /** Begins the day's set, or goes on with the one that was cut off; a lesson waits. */
-    public Answer practiseDaily(long seed) {
-        opening().reviewed();
-        QuestionRun run = day.begin(seed);
-        Phrase head = day.head(run);
-        begin(run);
-        return sitting.study().withNotices(Answers.of(Statement.of(head), next().advance()));
+    /** Begins runs of questions, reviews and the day's set. */
+    public RunTeaching runs() {
+        return new RunTeaching(this, sitting);
     }
 
     DayTeaching day() {
@@ -253,17 +199,12 @@ public final class Teaching {
 
     /** The verdict on an answer to the open question, which nothing hangs on yet. */
     public JudgedAnswer judge(String typed) {
-        JudgedAnswer judged = JudgedAnswer.of(typed, question.question(), sitting.naming());
-        return judged.saying(question.furtherHelp(judged.text().english(), judged.verdict()));
+        return answers().judge(typed);
     }
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
     public Answer take(JudgedAnswer judged) {
-        Question taken = question.question();
-        question.take(judged.text().english(), judged.verdict())
-                .filter(attempt -> !silence.spares(taken))
-                .ifPresent(sitting.study()::keep);
-        return sitting.study().withNotices(said(judged));
+        return answers().take(judged);
     }
 
     /** Judges an answer and takes it. */
@@ -271,80 +212,13 @@ public final class Teaching {
         return take(judge(typed));
     }
 
-    private Answer said(JudgedAnswer judged) {
-        Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), List.of());
-        if (firstStart().isPresent() && judged.isRead()) {
-            return Answers.of(plain, FirstStart.follow(firstStart().get().judged(judged.verdict()), sitting));
-        }
-        if (!judged.verdict().grade().isRight()) {
-            return judged.question().isByEar() && judged.isRead()
-                    ? wrongByEar(judged)
-                    : new VerdictAnswer(judged.question(), judged.verdict(), List.of(tryAgain()));
-        }
-        underWay.note(question.wasRightAtOnce());
-        return underWay.isNamedQuestionAlone() ? plain : Answers.of(plain, next().advance());
-    }
-
-    /** What can be done after a wrong answer, or one that could not be read. */
-    private Phrase tryAgain() {
-        return question.isTried()
-                ? Phrase.sentence("Try again, or: hint, why, tell.")
-                : Phrase.sentence("Try again, or: hint, tell.");
-    }
-
-    /** By ear the first wrong answer is followed by another hearing, the second by the answer, beside one's own. */
-    private Answer wrongByEar(JudgedAnswer judged) {
-        if (question.tries() == 1) {
-            Phrase played = heard(judged.question().heard());
-            return new VerdictAnswer(judged.question(), judged.listeningAgain().verdict(), lines(played, tryAgain()));
-        }
-        Phrase both = silence.writesFiles()
-                ? heard(judged.question().heardBeside(judged.text().english()))
-                : Hearing.beside(
-                        judged.question(),
-                        judged.text().english(),
-                        sitting.stage().ear());
-        underWay.note(false);
-        question.toldByEar();
-        return new VerdictAnswer(judged.question(), judged.verdict(), lines(both, mode().row()));
-    }
-
-    private Phrase heard(Optional<Excerpt> excerpt) {
-        return silence.writesFiles()
-                ? excerpt.map(silence::write).orElse(Phrase.NOTHING)
-                : Hearing.again(excerpt, sitting.stage().ear());
-    }
-
-    private static List<Phrase> lines(Phrase heard, Phrase now) {
-        return heard.isEmpty() ? List.of(now) : List.of(heard, now);
-    }
-
-    /** Goes on without questions of these skills: none of them comes in the run, and the one of a lesson is passed. */
-    Answer withoutEar(Predicate<Skill> unwanted) {
-        underWay.run().ifPresent(run -> run.leaveOut(unwanted));
-        underWay.walk().ifPresent(LessonWalk::pass);
-        return underWay.walk().isPresent() ? lesson.next(sitting) : next().advance();
-    }
-
-    /** The same as {@link #asked} in a run or a lesson, where what is for the ear may be left out. */
-    Answer askedUnderWay() {
-        return silence.meet(question.question(), asked());
-    }
-
     /** Tells the answer to the open question, which counts as not known, and goes on. */
     public Answer tell() {
-        Question told = question.question();
-        question.clear();
-        underWay.note(false);
-        Answer way = Statement.of(told.derivation());
-        if (underWay.isNamedQuestionAlone()) {
-            return way;
-        }
-        return Answers.of(
-                way,
-                firstStart().isPresent()
-                        ? FirstStart.follow(firstStart().get().pass(), sitting)
-                        : afterBreak(next()::advance));
+        return answers().tell();
+    }
+
+    private AnswerTaking answers() {
+        return new AnswerTaking(this, sitting, underWay);
     }
 
     NextStep next() {
@@ -353,14 +227,7 @@ public final class Teaching {
 
     /** What Enter does. */
     public Answer goOn() {
-        return afterBreak(() -> moves().enter());
-    }
-
-    /** Where it goes on after half an hour, a rest is recommended first. */
-    private Answer afterBreak(Supplier<Answer> next) {
-        boolean tired = sitting.stage().breaks().isDue();
-        Answer goesOn = next.get();
-        return tired ? Answers.of(Statement.of(Breaks.CAUTION), goesOn) : goesOn;
+        return sitting.stage().breaks().before(() -> moves().enter());
     }
 
     /** What {@code skip} does; none where there is nothing to skip. */

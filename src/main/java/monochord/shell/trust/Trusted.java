@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import monochord.file.OwnerOnly;
 import monochord.file.WholeFile;
 
 /**
@@ -64,8 +65,8 @@ public final class Trusted implements Trust {
         lines.add(digest + " " + name.replaceAll("\\R", " "));
         List<String> kept =
                 lines.stream().skip(Math.max(0, lines.size() - MOST)).toList();
-        Files.createDirectories(list.toAbsolutePath().getParent());
-        WholeFile.write(list, part -> Files.write(part, kept));
+        OwnerOnly.folder(list.toAbsolutePath().getParent());
+        WholeFile.writePrivately(list, part -> Files.write(part, kept));
     }
 
     private List<String> lines() {

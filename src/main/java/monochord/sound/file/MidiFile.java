@@ -20,7 +20,12 @@ public final class MidiFile {
      * @throws IOException with the message {@code path: what is wrong}; what stood there before stays
      */
     public static void write(Sequence sequence, Path file) throws IOException {
-        WholeFile.write(file, part -> Files.write(part, bytes(sequence)));
+        WholeFile.write(file, of(sequence));
+    }
+
+    /** What stands in such a file. */
+    public static WholeFile.Content of(Sequence sequence) {
+        return file -> Files.write(file, bytes(sequence));
     }
 
     public static byte[] bytes(Sequence sequence) throws IOException {

@@ -13,7 +13,12 @@ public final class WavFile {
 
     /** As {@link #write(Sequence, Path)}, from the performance's own bank. */
     public static void write(Performance performance, Path file) throws IOException {
-        WholeFile.write(file, part -> Wave.record(performance.sequence(), performance.bank(), part));
+        WholeFile.write(file, of(performance));
+    }
+
+    /** What stands in such a file; the file must not be there yet. */
+    public static WholeFile.Content of(Performance performance) {
+        return file -> Wave.record(performance.sequence(), performance.bank(), file);
     }
 
     /**

@@ -21,9 +21,6 @@ import monochord.text.Reader;
  * @param reader whose language the words around the sections are in
  */
 public record WebPage(Phrase title, List<PageSection> sections, Reader reader) {
-    /** Stands near the beginning of each page, so that it can be told from a file of somebody else's. */
-    public static final String MARK = "content=\"Monochord\"";
-
     private static final Phrase CAUTION = Phrase.sentence("Start with the volume low, most of all in headphones.");
 
     public WebPage {

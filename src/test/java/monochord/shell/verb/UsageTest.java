@@ -13,22 +13,22 @@ import org.junit.jupiter.api.Test;
 /** The grammar of every verb, as help shows it and as sentences are read. */
 class UsageTest {
     private static final String PLAYED =
-            " [metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in] [--wav FILE] [--midi FILE]";
+            " [metre 3/4] [as PATTERN] [at BPM] [with PATCH] [swing] [loop N] [count-in] [--wav FILE] [--midi FILE] [--over]";
     private static final List<String> FORMS = List.of(
             "key [KEY], or key of MUSIC [over PROGRESSION] [in KEY], or key --file LEADSHEET",
             "harmonise MELODY [in KEY] [metre 3/4], or harmonise [CHORDS] under NOTE [in KEY],"
-                    + " or harmonise --file LEADSHEET [--wav FILE] [--midi FILE]",
+                    + " or harmonise --file LEADSHEET [--wav FILE] [--midi FILE] [--over]",
             "show CHORD, SCALE, NOTES or PROGRESSION [in KEY] [staff --svg OUT [--over]]",
             "name NOTES [in KEY]",
             "numeral NUMERAL, NUMBER or CHORD [in KEY]",
             "borrow [MODE or CHORD] [in KEY]",
             "after NUMERAL, NUMBER or CHORD [in KEY]",
             "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
-            "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET [--wav FILE] [--midi FILE]",
+            "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET [--wav FILE] [--midi FILE] [--over]",
             "recolour PROGRESSION [in KEY] [under MELODY] [with IDIOM [at NUMBER]] [more or bold] [loop or open],"
-                    + " or recolour --file LEADSHEET [--wav FILE] [--midi FILE]",
+                    + " or recolour --file LEADSHEET [--wav FILE] [--midi FILE] [--over]",
             "voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with bass] [under tune] [drop 2]"
-                    + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [staff --svg OUT [--over]]",
+                    + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [--over] [staff --svg OUT [--over]]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET],"
                     + " or transpose MELODY to sing RANGE, or for VOICE [with INSTRUMENT]",
             "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--over]",
@@ -41,7 +41,7 @@ class UsageTest {
             "bank [FILE or own]",
             "keys [NUMBER, NAME or off]",
             "stop",
-            "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE]",
+            "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE] [--over]",
             "lessons [BOOK]",
             "learn [LESSON] [in KEY]",
             "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--answer TEXT]",
@@ -61,7 +61,7 @@ class UsageTest {
             "save [FILE] [--over]",
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
-            "publish FILE --html OUT [--trust]",
+            "publish FILE --html OUT [--trust] [--over]",
             "sheet chords or scales [in KEY] --html OUT [--over]",
             "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
             "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
@@ -88,12 +88,13 @@ class UsageTest {
         assertEquals(
                 Set.of("over", "in", "metre", "as", "at", "with", "swing", "loop", "count-in"),
                 usage("play").smallWords());
-        assertEquals(Set.of("wav", "midi"), usage("play").options());
+        assertEquals(Set.of("wav", "midi", "over"), usage("play").options());
         assertTrue(usage("compare").smallWords().containsAll(Set.of("vs", "versus")));
         assertEquals(
                 Set.of("in", "from", "to", "for", "capo", "sing", "with"),
                 usage("transpose").smallWords());
-        assertEquals(Set.of("seed", "answer", "wav", "midi"), usage("ask").options());
+        assertEquals(
+                Set.of("seed", "answer", "wav", "midi", "over"), usage("ask").options());
         assertEquals(Set.of(), usage("quit").smallWords());
         assertEquals(
                 "Eb",

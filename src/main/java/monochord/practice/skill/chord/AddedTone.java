@@ -88,18 +88,36 @@ public final class AddedTone implements Skill {
 
     private static List<ModelledError<Tones>> errors(Chord chord) {
         ChordErrors errors = new ChordErrors(chord);
-        ChordKind triad = triad(chord);
-        Interval added = added(chord);
         Phrase here = Phrase.sentence("{0}.", told(chord));
+        missingTones(chord, errors);
+        sevenths(chord, errors);
+        for (Interval lowered : List.of(Interval.MINOR_SECOND, Interval.MINOR_SIXTH, Interval.AUGMENTED_FOURTH)) {
+            if (lowered.staffSteps() == added(chord).withinOctave().staffSteps()) {
+                errors.add(
+                        Misconception.WRONG_QUALITY,
+                        triad(chord).with(lowered),
+                        Phrase.sentence("The letter is right.").then(here));
+            }
+        }
+        return errors.lettersOnly(() ->
+                        Derivation.sizes(new Chord(chord.root(), triad(chord))).then(here))
+                .all();
+    }
+
+    private static void missingTones(Chord chord, ChordErrors errors) {
         errors.add(
                 Misconception.MISSING_NOTE,
-                Optional.of(triad),
-                Phrase.sentence("That is the plain triad.").then(here));
-        Interval third = chord.kind().interval(3).orElseThrow();
+                Optional.of(triad(chord)),
+                Phrase.sentence("That is the plain triad.").then(Phrase.sentence("{0}.", told(chord))));
         errors.add(
                 Misconception.MISSING_NOTE,
-                chord.kind().without(third),
+                chord.kind().without(chord.kind().interval(3).orElseThrow()),
                 Phrase.sentence("Added means on top of the triad, so the third stays."));
+    }
+
+    /** A seventh beside the added tone, and one in its place. */
+    private static void sevenths(Chord chord, ChordErrors errors) {
+        boolean sixth = added(chord).number() == 6;
         for (Interval seventh : List.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)) {
             errors.add(
                     Misconception.EXTRA_NOTE,
@@ -107,26 +125,13 @@ public final class AddedTone implements Skill {
                     Phrase.sentence(
                             "There is a seventh in it, {0}. Added means no seventh.",
                             chord.root().plus(seventh)));
-        }
-        for (Interval next : List.of(Interval.MINOR_SEVENTH, Interval.MAJOR_SEVENTH)) {
             errors.add(
-                    added.number() == 6 ? Misconception.COUNTED_FROM_ZERO : Misconception.WRONG_DEGREE,
-                    triad.with(next),
-                    added.number() == 6
+                    sixth ? Misconception.COUNTED_FROM_ZERO : Misconception.WRONG_DEGREE,
+                    triad(chord).with(seventh),
+                    sixth
                             ? Phrase.sentence("That adds the seventh: the root counts as 1.")
-                            : Phrase.sentence("That adds the seventh.").then(here));
+                            : Phrase.sentence("That adds the seventh.").then(Phrase.sentence("{0}.", told(chord))));
         }
-        for (Interval lowered : List.of(Interval.MINOR_SECOND, Interval.MINOR_SIXTH, Interval.AUGMENTED_FOURTH)) {
-            if (lowered.staffSteps() == added.withinOctave().staffSteps()) {
-                errors.add(
-                        Misconception.WRONG_QUALITY,
-                        triad.with(lowered),
-                        Phrase.sentence("The letter is right.").then(here));
-            }
-        }
-        return errors.lettersOnly(
-                        () -> Derivation.sizes(new Chord(chord.root(), triad)).then(here))
-                .all();
     }
 
     private static Phrase told(Chord chord) {

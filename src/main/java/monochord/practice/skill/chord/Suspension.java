@@ -64,21 +64,34 @@ public final class Suspension implements Skill {
 
     private static List<ModelledError<Tones>> errors(Chord chord) {
         ChordErrors errors = new ChordErrors(chord);
-        for (Interval third : List.of(Interval.MAJOR_THIRD, Interval.MINOR_THIRD)) {
-            NoteName kept = chord.root().plus(third);
-            List<NoteName> both = new ArrayList<>(chord.tones());
-            both.add(1, kept);
-            errors.add(
-                    Misconception.THIRD_KEPT,
-                    both,
-                    () -> Phrase.sentence(
-                                    "The {0} is there, and so is the third, {1}: it has to go.", name(chord), kept)
-                            .then(replaced(chord)));
-            errors.add(
-                    Misconception.THIRD_KEPT,
-                    opened(chord).flatMap(kind -> kind.with(third)),
-                    Phrase.sentence("The third, {0}, is still there.", kept).then(replaced(chord)));
-        }
+        thirdKept(chord, Interval.MAJOR_THIRD, errors);
+        thirdKept(chord, Interval.MINOR_THIRD, errors);
+        otherTone(chord, errors);
+        errors.add(
+                Misconception.MISSING_NOTE,
+                chord.kind().without(Interval.MINOR_SEVENTH).filter(kind -> !kind.equals(chord.kind())),
+                Phrase.sentence("The suspension is right. The 7 asks for the minor seventh as well."));
+        return errors.lettersOnly(() -> Derivation.sizes(chord)).all();
+    }
+
+    /** The third beside the suspended tone, and the third in its place. */
+    private static void thirdKept(Chord chord, Interval third, ChordErrors errors) {
+        NoteName kept = chord.root().plus(third);
+        List<NoteName> both = new ArrayList<>(chord.tones());
+        both.add(1, kept);
+        errors.add(
+                Misconception.THIRD_KEPT,
+                both,
+                () -> Phrase.sentence("The {0} is there, and so is the third, {1}: it has to go.", name(chord), kept)
+                        .then(replaced(chord)));
+        errors.add(
+                Misconception.THIRD_KEPT,
+                opened(chord).flatMap(kind -> kind.with(third)),
+                Phrase.sentence("The third, {0}, is still there.", kept).then(replaced(chord)));
+    }
+
+    /** The second for the fourth or the other way round, and a fourth too wide. */
+    private static void otherTone(Chord chord, ChordErrors errors) {
         Interval other = isFourth(chord) ? Interval.MAJOR_SECOND : Interval.PERFECT_FOURTH;
         errors.add(
                 Misconception.WRONG_DEGREE,
@@ -90,11 +103,6 @@ public final class Suspension implements Skill {
                 opened(chord).flatMap(kind -> kind.with(Interval.AUGMENTED_FOURTH)),
                 Phrase.sentence("The fourth is a perfect one, five half steps above the root.")
                         .then(replaced(chord)));
-        errors.add(
-                Misconception.MISSING_NOTE,
-                chord.kind().without(Interval.MINOR_SEVENTH).filter(kind -> !kind.equals(chord.kind())),
-                Phrase.sentence("The suspension is right. The 7 asks for the minor seventh as well."));
-        return errors.lettersOnly(() -> Derivation.sizes(chord)).all();
     }
 
     private static Optional<ChordKind> opened(Chord chord) {
@@ -125,9 +133,6 @@ public final class Suspension implements Skill {
                         Phrase.list(framed),
                         name(chord),
                         MusicWords.steps(suspended(chord).semitones())),
-                Phrase.sentence(
-                                "{0} {1} Later {2}{3}{4}.",
-                                Derivation.stack(chord), replaced(chord), tone, later, third)
-                        .then(Derivation.chord(chord)));
+                Derivation.stack(chord).then(replaced(chord)).then(later).then(Derivation.chord(chord)));
     }
 }

@@ -1,7 +1,13 @@
 package monochord.practice.skill.way;
 
+import static monochord.practice.Misconception.LETTERS_ONLY;
+import static monochord.practice.Misconception.QUALITY_OF_THE_KEY;
+import static monochord.practice.Misconception.WRONG_KEY;
+import static monochord.practice.Misconception.WRONG_WAY;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.harmony.Progression;
@@ -18,6 +24,7 @@ import monochord.practice.teaching.DiatonicTriads;
 import monochord.text.Phrase;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
+import monochord.theory.ChordKind;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Interval;
@@ -42,8 +49,17 @@ public final class TransposingChords implements Skill {
             return from.tonic().to(to.tonic());
         }
 
+        /** The right answer. */
+        List<Chord> moved() {
+            return moved(up());
+        }
+
         List<Chord> moved(Interval by) {
-            return chords.stream().map(chord -> chord.plus(by)).toList();
+            return each(chord -> chord.plus(by));
+        }
+
+        List<Chord> each(UnaryOperator<Chord> change) {
+            return chords.stream().map(change).toList();
         }
 
         String text() {
@@ -81,7 +97,7 @@ public final class TransposingChords implements Skill {
     @Override
     public Question question(Key key, String subject) {
         Row row = row(key, subject.strip());
-        List<Chord> wanted = row.moved(row.up());
+        List<Chord> wanted = row.moved();
         Phrase prompt = Phrase.sentence(
                 "These chords are in {0}: {1}. Play them in {2}.", row.from, Phrase.row(row.chords), row.to);
         ProgressionRubric judge = ProgressionRubric.names(wanted, row.to, () -> errors(row));
@@ -107,64 +123,61 @@ public final class TransposingChords implements Skill {
     }
 
     private static List<ModelledError<List<Chord>>> errors(Row row) {
-        List<ModelledError<List<Chord>>> errors = new ArrayList<>();
-        List<Chord> wanted = row.moved(row.up());
-        Phrase way = distance(row);
-        errors.add(new ModelledError<>(
-                Misconception.WRONG_KEY,
-                row.chords,
-                () -> Phrase.sentence("That is the row as it was.").then(way)));
-        errors.add(new ModelledError<>(
-                Misconception.WRONG_WAY,
-                row.moved(row.up().reversed()),
-                () -> Phrase.sentence("The distance is right, the direction is not.")
-                        .then(way)));
-        errors.add(new ModelledError<>(
-                Misconception.LETTERS_ONLY,
-                wanted.stream()
-                        .map(chord -> new Chord(DiatonicTriads.bare(chord.root()), chord.kind()))
-                        .toList(),
-                () -> Phrase.sentence(
-                        "The letters are right; the accidentals of {0} are missing. Every root moves the whole distance, {1} up.",
-                        row.to, Phrase.one(row.up()))));
-        errors.add(new ModelledError<>(
-                Misconception.LETTERS_ONLY,
-                letters(row),
-                () -> Phrase.sentence("The letters moved, the accidentals stayed behind.")
-                        .then(way)));
-        errors.add(new ModelledError<>(
-                Misconception.QUALITY_OF_THE_KEY,
-                wanted.stream()
-                        .map(chord -> new Chord(
-                                chord.root(), DiatonicTriads.triad(1, row.to).kind()))
-                        .toList(),
-                () -> Phrase.sentence("The roots are right. Each chord keeps its quality when it moves.")));
-        otherKeys(row, errors);
+        List<ModelledError<List<Chord>>> errors = new ArrayList<>(List.of(
+                elsewhere(WRONG_KEY, row, row.chords, Phrase.sentence("That is the row as it was.")),
+                elsewhere(
+                        WRONG_WAY,
+                        row,
+                        row.moved(row.up().reversed()),
+                        Phrase.sentence("The distance is right, the direction is not.")),
+                bareLetters(row),
+                elsewhere(
+                        LETTERS_ONLY,
+                        row,
+                        row.each(chord -> letterMoved(chord, row.up())),
+                        Phrase.sentence("The letters moved, the accidentals stayed behind.")),
+                qualitiesOfTheTonic(row)));
+        for (Interval second : List.of(Interval.MAJOR_SECOND, Interval.MINOR_SECOND)) {
+            errors.add(neighbour(row, second));
+            errors.add(neighbour(row, second.reversed()));
+        }
         return errors;
     }
 
-    /** Each letter moved by the number of the interval, its accidental kept as it was. */
-    private static List<Chord> letters(Row row) {
-        List<Chord> letters = new ArrayList<>();
-        for (Chord chord : row.chords) {
-            NoteName due = chord.root().plus(row.up());
-            letters.add(new Chord(NoteName.of(due.letter(), chord.root().alteration()), chord.kind()));
-        }
-        return letters;
+    /** Roots that went another way than the key did; the way is told behind what happened. */
+    private static ModelledError<List<Chord>> elsewhere(
+            Misconception misconception, Row row, List<Chord> chords, Phrase happened) {
+        return new ModelledError<>(misconception, chords, () -> happened.then(distance(row)));
     }
 
-    private static void otherKeys(Row row, List<ModelledError<List<Chord>>> errors) {
-        for (Interval off : List.of(
-                Interval.MAJOR_SECOND,
-                Interval.MAJOR_SECOND.reversed(),
-                Interval.MINOR_SECOND,
-                Interval.MINOR_SECOND.reversed())) {
-            Key there = new Key(row.to.tonic().plus(off), row.to.mode());
-            errors.add(new ModelledError<>(
-                    Misconception.WRONG_KEY,
-                    row.moved(row.up().plus(off)),
-                    () -> Phrase.sentence("That is the row in {0}.", there).then(distance(row))));
-        }
+    private static ModelledError<List<Chord>> neighbour(Row row, Interval off) {
+        Key there = new Key(row.to.tonic().plus(off), row.to.mode());
+        return elsewhere(
+                WRONG_KEY, row, row.moved(row.up().plus(off)), Phrase.sentence("That is the row in {0}.", there));
+    }
+
+    private static ModelledError<List<Chord>> bareLetters(Row row) {
+        return new ModelledError<>(
+                LETTERS_ONLY,
+                row.each(chord ->
+                        new Chord(DiatonicTriads.bare(chord.plus(row.up()).root()), chord.kind())),
+                () -> Phrase.sentence(
+                        "The letters are right; the accidentals of {0} are missing. Every root moves the whole distance, {1} up.",
+                        row.to, Phrase.one(row.up())));
+    }
+
+    /** The letter moved by the number of the interval, its accidental kept as it was. */
+    private static Chord letterMoved(Chord chord, Interval up) {
+        NoteName due = chord.root().plus(up);
+        return new Chord(NoteName.of(due.letter(), chord.root().alteration()), chord.kind());
+    }
+
+    private static ModelledError<List<Chord>> qualitiesOfTheTonic(Row row) {
+        ChordKind tonic = DiatonicTriads.triad(1, row.to).kind();
+        return new ModelledError<>(
+                QUALITY_OF_THE_KEY,
+                row.each(chord -> new Chord(chord.root().plus(row.up()), tonic)),
+                () -> Phrase.sentence("The roots are right. Each chord keeps its quality when it moves."));
     }
 
     private static Phrase distance(Row row) {
@@ -174,7 +187,7 @@ public final class TransposingChords implements Skill {
     }
 
     private static Coaching coaching(Row row) {
-        List<Chord> wanted = row.moved(row.up());
+        List<Chord> wanted = row.moved();
         Chord first = row.chords.get(0);
         Phrase moved = Phrase.sentence("{0} becomes {1}.", first, wanted.get(0));
         Phrase byNumber = Phrase.sentence("By number the row is {0}.", row.numbers());

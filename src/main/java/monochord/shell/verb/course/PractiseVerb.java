@@ -51,14 +51,15 @@ final class PractiseVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (sentence.body().isEmpty() && sentence.clause("in").isEmpty()) {
-            return sitting.teaching().practiseDaily(AskVerb.seed(sentence, sitting));
+            return sitting.teaching().runs().daily(AskVerb.seed(sentence, sitting));
         }
         Skill skill = AskVerb.skill(sentence, sitting);
         List<Key> keys = sentence.clause("in")
                 .map(part -> part.read(text -> keys(text, sitting)))
                 .orElseGet(() -> new Level(sitting.study().knowledge()).keys(skill));
-        Answer first =
-                sitting.teaching().practise(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
+        Answer first = sitting.teaching()
+                .runs()
+                .practise(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));
         return Answers.of(head(skill, keys), first);
     }
 

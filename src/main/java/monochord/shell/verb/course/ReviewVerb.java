@@ -49,7 +49,7 @@ final class ReviewVerb implements Verb {
             return study.withNotices(Statement.of(
                     Phrase.of("Nothing is due. practise brings something new, learn goes on with the lessons.")));
         }
-        return study.withNotices(sitting.teaching().review(turns, minutes));
+        return study.withNotices(sitting.teaching().runs().review(turns, minutes));
     }
 
     private static int minutes(String text) {

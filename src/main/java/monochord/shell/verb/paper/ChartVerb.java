@@ -14,6 +14,7 @@ import monochord.paper.ChartPage;
 import monochord.paper.ChartXml;
 import monochord.paper.PackedXml;
 import monochord.paper.PlayerPart;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;

@@ -10,6 +10,7 @@ import java.util.Locale;
 import monochord.paper.ChordHandout;
 import monochord.paper.Handout;
 import monochord.paper.ScaleHandout;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;

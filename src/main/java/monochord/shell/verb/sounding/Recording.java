@@ -3,13 +3,14 @@ package monochord.shell.verb.sounding;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import monochord.shell.sentence.FormPart;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Value;
 import monochord.shell.sitting.Sitting;
@@ -33,7 +34,7 @@ public final class Recording {
 
     /** How they are written. */
     public static FormPart[] form() {
-        return new FormPart[] {may(option(WAV, Value.FILE)), may(option(MIDI, Value.FILE))};
+        return new FormPart[] {may(option(WAV, Value.FILE)), may(option(MIDI, Value.FILE)), may(option(NewFile.OVER))};
     }
 
     public static boolean isWanted(Sentence sentence) {
@@ -51,23 +52,15 @@ public final class Recording {
             return Optional.empty();
         }
         apart(sentence, sitting);
-        List<String> written = new ArrayList<>();
-        try {
-            Performance performance = sounding.get();
-            if (sentence.has(WAV)) {
-                Path file = file(sentence.option(WAV).orElseThrow(), sitting);
-                WavFile.write(performance, file);
-                written.add(sentence.option(WAV).orElseThrow().text());
-            }
-            if (sentence.has(MIDI)) {
-                Path file = file(sentence.option(MIDI).orElseThrow(), sitting);
-                MidiFile.write(performance.sequence(), file);
-                written.add(sentence.option(MIDI).orElseThrow().text());
-            }
-        } catch (IOException failed) {
-            return Optional.of(Statement.failed(sitting.outside().told(failed)));
-        }
-        return Optional.of(Statement.of(Phrase.of("Written: {0}", Phrase.typed(String.join(", ", written)))));
+        Performance performance = sounding.get();
+        List<NewFile> files = Stream.of(
+                        NewFile.of(sentence, WAV, sitting, WavFile.of(performance)),
+                        NewFile.of(sentence, MIDI, sitting, MidiFile.of(performance.sequence())))
+                .flatMap(Optional::stream)
+                .toList();
+        String names = files.stream().map(NewFile::name).collect(Collectors.joining(", "));
+        Answer written = Statement.of(Phrase.of("Written: {0}", Phrase.typed(names)));
+        return Optional.of(NewFile.writeNoted(files, sentence, sitting, written));
     }
 
     /** @throws Unreadable if the second file would take the place of the first */

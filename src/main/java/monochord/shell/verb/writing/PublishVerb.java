@@ -5,8 +5,6 @@ import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.takes;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,13 +15,13 @@ import monochord.shell.publish.Publication;
 import monochord.shell.replay.Replay;
 import monochord.shell.replay.ReplayAnswer;
 import monochord.shell.replay.Replayed;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
-import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
@@ -31,15 +29,12 @@ import monochord.view.Answer;
 import monochord.view.Aside;
 import monochord.view.Statement;
 import monochord.view.notebook.PublishAnswer;
-import monochord.view.web.WebPage;
 
 /** Makes a notebook into a page for a browser. */
 final class PublishVerb implements Verb {
     private static final String HTML = "html";
     private static final String TRUST = "trust";
     private static final String EXAMPLE = "publish evening.md --html evening.html";
-    /** Bytes in which the mark of a page of ours stands. */
-    private static final int HEAD = 1024;
 
     @Override
     public String word() {
@@ -49,7 +44,7 @@ final class PublishVerb implements Verb {
     @Override
     public Usage usage() {
         return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("make a notebook into one page with pictures and sound"))
-                .form(takes(Value.FILE), option(HTML, Value.OUT), may(option(TRUST)))
+                .form(takes(Value.FILE), option(HTML, Value.OUT), may(option(TRUST)), may(option(NewFile.OVER)))
                 .examples(EXAMPLE);
     }
 
@@ -72,50 +67,34 @@ final class PublishVerb implements Verb {
         String name = NotebookFiles.name(said.text());
         Path file = said.read(text -> sitting.outside().file(name));
         Sentence.Part out = sentence.option(HTML).get();
-        NamedFile page = new NamedFile(out.text(), out.read(sitting.outside()::file));
-        return new Aside(publish(new NamedFile(name, file), page, sentence.has(TRUST), sitting));
+        NewFile.Place page = new NewFile.Place(out.text(), out.read(sitting.outside()::file));
+        NewFile.Place notebook = new NewFile.Place(name, file);
+        return new Aside(NewFile.unlessThere(
+                List.of(page), sentence, sitting, () -> publish(notebook, page, sentence.has(TRUST), sitting)));
     }
 
-    /** A file, and as whoever sits there wrote it. */
-    private record NamedFile(String name, Path path) {}
-
-    private static Answer publish(NamedFile notebook, NamedFile page, boolean saidYes, Sitting sitting) {
-        NotebookReading reading = NotebookReader.read(notebook.path);
+    private static Answer publish(NewFile.Place notebook, NewFile.Place page, boolean saidYes, Sitting sitting) {
+        NotebookReading reading = NotebookReader.read(notebook.path());
         if (!reading.isSound()) {
             return new ReplayAnswer(
-                    List.of(new ReplayAnswer.Played(notebook.name, reading.faults(), null, false, Phrase.NOTHING)));
+                    List.of(new ReplayAnswer.Played(notebook.name(), reading.faults(), null, false, Phrase.NOTHING)));
         }
         boolean asked = saidYes && sitting.outside().seal().isEmpty();
-        boolean trusted = asked || sitting.outside().trust().isTrusted(notebook.path, reading.digest());
+        boolean trusted = asked || sitting.outside().trust().isTrusted(notebook.path(), reading.digest());
         try {
-            refuseToReplace(page);
             Replayed replayed = Replay.of(reading.notebook().orElseThrow(), sitting, trusted);
             Publication publication = Publication.of(replayed);
             WholeFile.write(
-                    page.path,
+                    page.path(),
                     part -> Files.writeString(part, publication.page().write()));
             return new PublishAnswer(
-                    page.name,
+                    page.name(),
                     publication.recordings(),
                     publication.leftOut(),
                     replayed.differences().size(),
                     replayed.skipped().size());
         } catch (IOException failed) {
             return Statement.failed(sitting.outside().told(failed));
-        }
-    }
-
-    /** A page of ours is written anew; any other file stays. */
-    private static void refuseToReplace(NamedFile page) throws IOException {
-        if (!Files.isRegularFile(page.path)) {
-            return;
-        }
-        byte[] head;
-        try (InputStream there = Files.newInputStream(page.path)) {
-            head = there.readNBytes(HEAD);
-        }
-        if (!new String(head, StandardCharsets.UTF_8).contains(WebPage.MARK)) {
-            throw new Failure(page.name, Phrase.of("is there already and no page of ours; choose another name"));
         }
     }
 }

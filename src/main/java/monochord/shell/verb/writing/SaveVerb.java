@@ -14,6 +14,7 @@ import monochord.notebook.Digest;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
 import monochord.shell.replay.Replay;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -27,8 +28,6 @@ import monochord.view.Statement;
 
 /** Writes the sitting so far into a file, as a notebook. */
 final class SaveVerb implements Verb {
-    private static final String OVER = "over";
-
     @Override
     public String word() {
         return "save";
@@ -40,7 +39,7 @@ final class SaveVerb implements Verb {
                         word(),
                         Usage.Topic.WRITING,
                         Phrase.of("save the sitting so far as a notebook; alone, into the file it has"))
-                .form(may(takes(Value.FILE)), may(option(OVER)))
+                .form(may(takes(Value.FILE)), may(option(NewFile.OVER)))
                 .examples("save evening.md", "save evening.md --over");
     }
 
@@ -54,13 +53,11 @@ final class SaveVerb implements Verb {
                 ? own(sentence, sitting)
                 : sentence.body().read(text -> sitting.outside().file(name));
         String shown = name.isEmpty() ? file.toString() : name;
-        if (Files.isRegularFile(file) && !sentence.has(OVER) && !isOwn(file, sitting)) {
-            Phrase refused = Phrase.of(
-                    "{0} is there already and is not this sitting's notebook. Another name, or {1} puts this in its place.",
-                    Phrase.typed(shown), Phrase.typed("save " + shown + " --over"));
-            return new Aside(new Statement(List.of(refused), Answer.NO));
+        if (Files.isRegularFile(file) && isOwn(file, sitting)) {
+            return save(file, shown, sitting);
         }
-        return save(file, shown, sitting);
+        return NewFile.unlessThere(
+                List.of(new NewFile.Place(shown, file)), sentence, sitting, () -> save(file, shown, sitting));
     }
 
     private static Path own(Sentence sentence, Sitting sitting) {

@@ -1,4 +1,4 @@
-package monochord.shell.verb.paper;
+package monochord.shell.sentence;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import monochord.file.WholeFile;
-import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
@@ -36,55 +35,77 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
         return of(sentence, option, sitting, part -> Files.writeString(part, text.get()));
     }
 
+    /** Where a file goes, and its name as it was typed. */
+    public record Place(String name, Path path) {}
+
     /**
-     * Writes all of them, or none where one is there already.
+     * Writes all of them, or none where one is there already. The answer is no part of a notebook.
      *
      * @param done what is said when they are written
      * @throws Unreadable if two have one name
      */
     public static Answer write(List<NewFile> files, Sentence sentence, Sitting sitting, Answer done) {
+        return new Aside(writeNoted(files, sentence, sitting, done));
+    }
+
+    /** The same as part of a notebook. */
+    public static Answer writeNoted(List<NewFile> files, Sentence sentence, Sitting sitting, Answer done) {
+        return unlessThere(
+                files.stream().map(file -> new Place(file.name, file.path)).toList(),
+                sentence,
+                sitting,
+                () -> write(files, sitting).orElse(done));
+    }
+
+    /**
+     * Has them written where none of them is there, or it was said that they may be replaced.
+     *
+     * @param writing writes them and says what came of it: now, or after a yes
+     * @throws Unreadable if two have one name
+     */
+    public static Answer unlessThere(List<Place> files, Sentence sentence, Sitting sitting, Supplier<Answer> writing) {
         if (files.stream().map(file -> file.path.normalize()).distinct().count() < files.size()) {
             throw Unreadable.because(
                     sentence.whole(), 0, "a sentence", "each file needs a name of its own", "--html song.html");
         }
-        List<String> there = files.stream()
-                .filter(file -> Files.exists(file.path))
-                .map(NewFile::name)
+        List<Phrase> there = files.stream()
+                .filter(file -> Files.isRegularFile(file.path))
+                .map(file -> Phrase.typed(file.name))
                 .toList();
         return there.isEmpty() || sentence.has(OVER)
-                ? write(files, sitting, done)
-                : refuse(there, files, sitting, done);
+                ? writing.get()
+                : new Aside(refuse(there.size(), Phrase.list(there), sitting, writing));
     }
 
-    private static Answer refuse(List<String> there, List<NewFile> files, Sitting sitting, Answer done) {
-        Phrase names = Phrase.list(there.stream().map(Phrase::typed).toList());
+    private static Answer refuse(int count, Phrase there, Sitting sitting, Supplier<Answer> writing) {
         if (!sitting.isAttended()) {
-            return new Aside(Statement.failed(Phrase.counted(
-                    there.size(),
+            return Statement.failed(Phrase.counted(
+                    count,
                     "{0} is there already, and nothing was written; {1} puts this in its place.",
                     "{0} are there already, and nothing was written; {1} puts these in their place.",
-                    names,
-                    Phrase.typed("--" + OVER))));
+                    there,
+                    Phrase.typed("--" + OVER)));
         }
         sitting.outside()
                 .askConsent(
-                        () -> write(files, sitting, done),
+                        () -> new Aside(writing.get()),
                         () -> new Aside(Statement.of(Phrase.sentence("Nothing was written."))));
-        return new Aside(Statement.failed(Phrase.counted(
-                there.size(),
+        return Statement.failed(Phrase.counted(
+                count,
                 "{0} is there already. Type yes to put this in its place; any other line leaves it alone.",
                 "{0} are there already. Type yes to put these in their place; any other line leaves them alone.",
-                names)));
+                there));
     }
 
-    private static Answer write(List<NewFile> files, Sitting sitting, Answer done) {
+    /** Writes all of them over whatever is there; an answer where that fails. */
+    private static Optional<Answer> write(List<NewFile> files, Sitting sitting) {
         try {
             for (NewFile file : files) {
                 WholeFile.write(file.path, file.content);
             }
-            return new Aside(done);
+            return Optional.empty();
         } catch (IOException failed) {
-            return new Aside(Statement.failed(sitting.outside().told(failed)));
+            return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
     }
 }

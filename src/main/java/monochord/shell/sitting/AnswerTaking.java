@@ -1,0 +1,111 @@
+package monochord.shell.sitting;
+
+import java.util.List;
+import java.util.Optional;
+import monochord.course.JudgedAnswer;
+import monochord.course.OpenQuestion;
+import monochord.course.UnderWay;
+import monochord.practice.Excerpt;
+import monochord.practice.Question;
+import monochord.text.Phrase;
+import monochord.view.Answer;
+import monochord.view.Answers;
+import monochord.view.Statement;
+import monochord.view.course.VerdictAnswer;
+
+/** Takes answers to the open question: judges and keeps them, says the verdict, and what comes after it. */
+record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
+    private OpenQuestion question() {
+        return teaching.question();
+    }
+
+    private Silence silence() {
+        return teaching.silence();
+    }
+
+    /** The verdict on an answer to the open question, which nothing hangs on yet. */
+    JudgedAnswer judge(String typed) {
+        JudgedAnswer judged = JudgedAnswer.of(typed, question().question(), sitting.naming());
+        return judged.saying(question().furtherHelp(judged.text().english(), judged.verdict()));
+    }
+
+    /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
+    Answer take(JudgedAnswer judged) {
+        Question taken = question().question();
+        question()
+                .take(judged.text().english(), judged.verdict())
+                .filter(attempt -> !silence().spares(taken))
+                .ifPresent(sitting.study()::keep);
+        return sitting.study().withNotices(said(judged));
+    }
+
+    private Answer said(JudgedAnswer judged) {
+        Answer plain = new VerdictAnswer(judged.question(), judged.verdict(), List.of());
+        if (underWay.firstStart().isPresent() && judged.isRead()) {
+            return Answers.of(
+                    plain,
+                    teaching.firstStart().follow(underWay.firstStart().get().judged(judged.verdict())));
+        }
+        if (!judged.verdict().grade().isRight()) {
+            return judged.question().isByEar() && judged.isRead()
+                    ? wrongByEar(judged)
+                    : new VerdictAnswer(judged.question(), judged.verdict(), List.of(tryAgain()));
+        }
+        underWay.note(question().wasRightAtOnce());
+        return underWay.isNamedQuestionAlone()
+                ? plain
+                : Answers.of(plain, teaching.next().advance());
+    }
+
+    /** What can be done after a wrong answer, or one that could not be read. */
+    private Phrase tryAgain() {
+        return question().isTried()
+                ? Phrase.sentence("Try again, or: hint, why, tell.")
+                : Phrase.sentence("Try again, or: hint, tell.");
+    }
+
+    /** By ear the first wrong answer is followed by another hearing, the second by the answer, beside one's own. */
+    private Answer wrongByEar(JudgedAnswer judged) {
+        if (question().tries() == 1) {
+            Phrase played = heard(judged.question().heard());
+            return new VerdictAnswer(judged.question(), judged.listeningAgain().verdict(), lines(played, tryAgain()));
+        }
+        Phrase both = silence().writesFiles()
+                ? heard(judged.question().heardBeside(judged.text().english()))
+                : Hearing.beside(
+                        judged.question(),
+                        judged.text().english(),
+                        sitting.stage().ear());
+        underWay.note(false);
+        question().toldByEar();
+        return new VerdictAnswer(
+                judged.question(), judged.verdict(), lines(both, teaching.mode().row()));
+    }
+
+    private Phrase heard(Optional<Excerpt> excerpt) {
+        return silence().writesFiles()
+                ? excerpt.map(silence()::write).orElse(Phrase.NOTHING)
+                : Hearing.again(excerpt, sitting.stage().ear());
+    }
+
+    private static List<Phrase> lines(Phrase heard, Phrase now) {
+        return heard.isEmpty() ? List.of(now) : List.of(heard, now);
+    }
+
+    /** Tells the answer to the open question, which counts as not known, and goes on. */
+    Answer tell() {
+        Question told = question().question();
+        question().clear();
+        underWay.note(false);
+        Answer way = Statement.of(told.derivation());
+        if (underWay.isNamedQuestionAlone()) {
+            return way;
+        }
+        return Answers.of(
+                way,
+                underWay.firstStart().isPresent()
+                        ? teaching.firstStart()
+                                .follow(underWay.firstStart().get().pass())
+                        : sitting.stage().breaks().before(teaching.next()::advance));
+    }
+}
