@@ -17,7 +17,7 @@ import monochord.theory.note.Unreadable;
  * bar before, {@code r} where no chord sounds, {@code !} behind a chord for a hit, and cues between double quotes.
  */
 final class ChordBars {
-    private static final Pattern TOKEN =
+    static final Pattern TOKEN =
             Pattern.compile("\"[^\"]*\"|[^\\s\"]+(?:\\s+\\((?:add|no|omit|sus|maj|[b#])[^)\\s]*(?:\\s\\d+)?\\))?");
 
     private static final int MOST_SHARES = 64;
@@ -69,6 +69,10 @@ final class ChordBars {
             case "r", "R", "N.C.", "NC" -> strike(new Slot(Optional.empty(), 1, false), slots);
             default -> chord(token.endsWith("!") ? token.substring(0, token.length() - 1) : token, slots, bar, place);
         }
+    }
+
+    static boolean isSilence(String token) {
+        return token.matches("[rR]|N\\.C\\.|NC");
     }
 
     private void strike(Slot slot, List<Slot> slots) {

@@ -17,13 +17,19 @@ public record SongMusic(Timeline written, Timeline played) {
      * Notes and chords in time.
      *
      * @param pickup beats before the first full bar
+     * @param sections where each begins
      */
-    public record Timeline(List<Note> notes, List<ChordChange> chords, Beats pickup, Beats beats) {
+    public record Timeline(
+            List<Note> notes, List<ChordChange> chords, Beats pickup, Beats beats, List<SectionStart> sections) {
         public Timeline {
+            sections = List.copyOf(sections);
             notes = List.copyOf(notes);
             chords = List.copyOf(chords);
         }
     }
+
+    /** @param start beats from the start, the pick-up included */
+    public record SectionStart(String name, Beats start) {}
 
     /** @param start beats from the start, the pick-up included */
     public record Note(Pitch pitch, Beats start, Beats beats) {}
@@ -37,9 +43,11 @@ public record SongMusic(Timeline written, Timeline played) {
         for (Section section : song.sections()) {
             if (!section.isAgain()) {
                 SectionMusic music = SectionMusic.of(section, song.head());
+                written.begin(section);
                 music.bars().forEach(written::add);
             }
             SectionMusic music = SectionMusic.of(song.written(section), song.head());
+            played.begin(section);
             for (int index : music.order()) {
                 played.add(music.bars().get(index));
             }
@@ -52,12 +60,17 @@ public record SongMusic(Timeline written, Timeline played) {
         private final Beats full;
         private final List<Note> notes = new ArrayList<>();
         private final List<ChordChange> chords = new ArrayList<>();
+        private final List<SectionStart> sections = new ArrayList<>();
         private Beats now = Beats.ZERO;
         private Beats pickup = Beats.ZERO;
         private Chord sounding;
 
         Writing(Song song) {
             full = song.head().metre().bar();
+        }
+
+        void begin(Section section) {
+            sections.add(new SectionStart(section.name(), now));
         }
 
         void add(SectionMusic.SongBar bar) {
@@ -94,7 +107,7 @@ public record SongMusic(Timeline written, Timeline played) {
         }
 
         Timeline timeline() {
-            return new Timeline(notes, chords, pickup, now);
+            return new Timeline(notes, chords, pickup, now, sections);
         }
     }
 }

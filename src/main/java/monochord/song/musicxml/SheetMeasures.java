@@ -87,8 +87,9 @@ final class SheetMeasures {
 
     /** A bar in which nothing is written is as long as the metre says. */
     void end(Beats full) {
-        if (reached.isZero() && !bar.draft.symbols.isEmpty() || bar.draft.isEmpty() && reached.isZero()) {
-            reached = full;
+        Beats end = reached;
+        if (end.isZero() || bar.draft.symbols.stream().anyMatch(symbol -> symbol.start().compareTo(end) >= 0)) {
+            reached = reached.longerOf(full);
         }
         rest(reached);
         bars.add(bar);
@@ -135,6 +136,11 @@ final class SheetMeasures {
         rest(now);
         Pitch pitch = pitch(note);
         boolean held = last != null && last.ties && isTied(note, "stop") && pitch.equals(last.pitch);
+        if (held && bar.draft.sounds.contains(last)) {
+            last.beats = last.beats.plus(beats);
+            last.ties = isTied(note, "start");
+            return;
+        }
         last = new BarDraft.Sound(pitch, beats, held);
         last.ties = isTied(note, "start");
         bar.draft.sounds.add(last);

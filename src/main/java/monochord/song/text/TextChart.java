@@ -49,26 +49,23 @@ public final class TextChart {
                 .anyMatch(line -> TextLine.of(line).kind() == TextLine.Kind.CHORDS);
     }
 
+    /** @param isKeySaid whether the text names its key; if not, it is taken as C major */
+    public record Read(Song song, boolean isKeySaid) {}
+
     /** @param name what it is called if the text does not say */
-    public static Song read(String text, String name) {
+    public static Read read(String text, String name) {
         return new TextChart(text).song(name);
     }
 
-    private Song song(String name) {
+    private Read song(String name) {
         int from = title();
         for (int i = from; i < lines.size(); i++) {
             take(lines.get(i), i);
         }
         close();
         head = head.title().isEmpty() ? head.called(name) : head;
-        if (!hasKey) {
-            remarks.add(KEY_NOT_SAID);
-        }
-        return new Song(head, List.of(), sections, List.of(), faults, List.copyOf(remarks));
+        return new Read(new Song(head, List.of(), sections, List.of(), faults, List.copyOf(remarks)), hasKey);
     }
-
-    /** Stands among the remarks where the text names no key. */
-    public static final Phrase KEY_NOT_SAID = Phrase.sentence("No key is written.");
 
     /** A first line that is neither chords nor heading, with nothing or a heading or a field below it, is the title. */
     private int title() {

@@ -70,21 +70,34 @@ final class TextSection {
         StringBuilder sung = new StringBuilder();
         int from = 0;
         for (int column : columns.subList(Math.min(1, columns.size()), columns.size())) {
-            int at = Math.min(text.length(), Math.max(from, column));
-            while (at > from && at < text.length() && !Character.isLetterOrDigit(text.charAt(at))
-                    && !Character.isWhitespace(text.charAt(at))) {
-                at--;
+            int at = syllable(text, Math.min(text.length(), Math.max(from, column)));
+            if (at >= from) {
+                boolean inWord = isLetter(text, at - 1) && isLetter(text, at);
+                sung.append(text, from, at).append(inWord ? "-| " : " | ");
+                from = at;
             }
-            boolean inWord = at > 0
-                    && at < text.length()
-                    && Character.isLetterOrDigit(text.charAt(at - 1))
-                    && Character.isLetterOrDigit(text.charAt(at));
-            sung.append(text, from, at).append(inWord ? "-| " : " | ");
-            from = at;
         }
         sung.append(text.substring(from));
         words.add(sung.toString().replace("\u2060", "").replaceAll("\\s+", " ").strip());
         columns = List.of();
+    }
+
+    /** The word that stands at a column, or deep in a long word the column itself: where chords stand is never typed exactly. */
+    private static int syllable(String text, int column) {
+        int begin = column;
+        if (column < text.length() && Character.isWhitespace(text.charAt(column))) {
+            return column + text.substring(column).length()
+                    - text.substring(column).stripLeading().length();
+        }
+        while (begin > 0 && !Character.isWhitespace(text.charAt(begin - 1))) {
+            begin--;
+        }
+        boolean isDeep = column - begin > 2 && isLetter(text, column) && isLetter(text, column + 1);
+        return isDeep ? column : begin;
+    }
+
+    private static boolean isLetter(String text, int index) {
+        return index >= 0 && index < text.length() && Character.isLetter(text.charAt(index));
     }
 
     /** @param like the section whose chords it takes if it has none of its own */

@@ -80,7 +80,7 @@ public record SongAnswer(Song song) implements Answer {
     }
 
     private Phrase inForm(Section section) {
-        int bars = SectionMusic.of(song.written(section), song.head()).order().size();
+        int bars = SectionMusic.of(song.written(section), song.head()).inOrder().size();
         return Phrase.counted(bars, "{0} ({1} bar)", "{0} ({1} bars)", Phrase.typed(section.name()), bars);
     }
 
@@ -125,7 +125,7 @@ public record SongAnswer(Song song) implements Answer {
             text.line(
                     Phrase.of(
                             "With its repeats {0} bars are played: {1}",
-                            music.order().size(), Phrase.typed(numbers(music.order()))),
+                            music.inOrder().size(), Phrase.typed(numbers(music.inOrder()))),
                     Style.QUIET);
         }
         SongPlace.whole(section)
@@ -226,7 +226,9 @@ public record SongAnswer(Song song) implements Answer {
 
     /** Without the signs for notes that are held or skipped. */
     private static String sung(String line) {
-        return line.replaceAll("[_*|]", " ")
+        return line.replaceAll("-\\s*\\|\\s*", "")
+                .replaceAll("-{2,}", "-")
+                .replaceAll("[_*|]", " ")
                 .replace('~', ' ')
                 .replace("\\\\-", "-")
                 .replaceAll("\\s+", " ")

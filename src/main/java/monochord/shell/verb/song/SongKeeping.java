@@ -8,8 +8,6 @@ import monochord.file.WholeFile;
 import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
 import monochord.text.Phrase;
-import monochord.view.Answer;
-import monochord.view.Statement;
 
 /** Writes the open song into files. */
 final class SongKeeping {
@@ -34,22 +32,6 @@ final class SongKeeping {
         } catch (IOException failed) {
             return Phrase.sentence(
                     "It could not be saved: {0}.", sitting.outside().told(failed));
-        }
-    }
-
-    /** Into a file of that name, if none stands there or {@code over} is said. */
-    static Optional<Answer> write(String name, String content, boolean over, Sitting sitting) {
-        Path file = sitting.outside().file(name);
-        if (Files.exists(file) && !over) {
-            return Optional.of(Statement.failed(Phrase.of(
-                    "{0} is there already. Another name, or {1} behind it puts this in its place.",
-                    Phrase.typed(name), Phrase.verb("--over"))));
-        }
-        try {
-            WholeFile.write(file, part -> Files.writeString(part, content));
-            return Optional.empty();
-        } catch (IOException failed) {
-            return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
     }
 }

@@ -12,9 +12,8 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.SongDesk;
 import monochord.song.Song;
 import monochord.song.SongMetre;
-import monochord.song.SongMusic;
 import monochord.song.SongPlace;
-import monochord.theory.note.Beats;
+import monochord.sound.Performance;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
@@ -87,14 +86,7 @@ public final class SongPlaces {
         if (isSung(text)) {
             return tune(text) + " from " + song.head().key() + " " + text;
         }
-        String chords = song.sections().stream()
-                .filter(section -> !section.isAgain())
-                .map(SongPlace::whole)
-                .flatMap(place -> place.progression(song).stream())
-                .map(Progression::toString)
-                .reduce((one, next) -> one + " " + next)
-                .orElseThrow(() -> refused(text, Clause.of("no chords stand in the song")));
-        return chords + " from " + song.head().key() + " " + text;
+        return chords(text) + " from " + song.head().key() + " " + text;
     }
 
     /** Whether keys for a singer are asked for. */
@@ -105,20 +97,17 @@ public final class SongPlaces {
                                 .isPresent();
     }
 
+    private String chords(String text) {
+        return song.chords()
+                .map(Progression::toString)
+                .orElseThrow(() -> refused(text, Clause.of("no chords stand in the song")));
+    }
+
     /** The tune of all sections that are written out, without its bars. */
     private String tune(String text) {
-        SongMusic.Timeline written = song.music().written();
-        if (written.notes().isEmpty()) {
-            throw refused(text, Clause.of("no tune stands in the song"));
-        }
-        return new Melody(
-                        written.notes().stream()
-                                .map(note -> new Melody.Note(note.pitch(), note.start(), note.beats()))
-                                .toList(),
-                        written.beats(),
-                        Optional.empty(),
-                        Beats.ZERO)
-                .toString();
+        return song.tune()
+                .map(Melody::toString)
+                .orElseThrow(() -> refused(text, Clause.of("no tune stands in the song")));
     }
 
     private String sentence(SongPlace place, String rest) {
@@ -136,10 +125,24 @@ public final class SongPlaces {
                                 : place.melody(song)
                                         .map(tune -> " under " + tune)
                                         .orElse(""));
-            case "compare" -> before(place) + " vs " + chords(place);
+            case "compare" -> compared(place);
             default -> chords(place);
         };
         return (music + key + metre(rest) + tempo(rest) + " " + rest).strip();
+    }
+
+    private String compared(SongPlace place) {
+        String before = before(place);
+        String now = chords(place);
+        if (before.equals(now)) {
+            throw Unreadable.because(
+                    place.section().name(),
+                    0,
+                    "a comparison",
+                    Clause.of("its chords are as they were when the song was opened; change some first"),
+                    "change verse bar 3 to Bb");
+        }
+        return before + " vs " + now;
     }
 
     private String keyClause(String rest) {
@@ -158,7 +161,8 @@ public final class SongPlaces {
 
     private String tempo(String rest) {
         boolean isTaken = usage.clauses().get("at") == Value.BPM && !rest.matches("(?:.*\\s)?at\\s.*");
-        return isTaken && song.head().tempo() > 0 ? " at " + song.head().tempo() : "";
+        int quarters = Math.max(Performance.SLOWEST, Math.min(Performance.FASTEST, song.head().quarters()));
+        return isTaken && song.head().tempo() > 0 ? " at " + quarters : "";
     }
 
     private String chords(SongPlace place) {

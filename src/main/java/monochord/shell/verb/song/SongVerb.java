@@ -7,19 +7,23 @@ import static monochord.shell.sentence.FormPart.takes;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.score.BarGrid;
+import monochord.score.SongScore;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
-import monochord.song.SongFile;
-import monochord.song.SongReader;
+import monochord.song.SongMusic;
 import monochord.song.abc.AbcWriter;
+import monochord.sound.Markers;
+import monochord.sound.Performance;
+import monochord.sound.file.MidiFile;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Statement;
@@ -29,7 +33,7 @@ import monochord.view.music.SongAnswer;
 final class SongVerb implements Verb {
     private static final String OUT = "out";
     private static final String ABC = "abc";
-    private static final String OVER = "over";
+    private static final String MIDI = "midi";
 
     @Override
     public String word() {
@@ -41,14 +45,15 @@ final class SongVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.Topic.WRITING,
-                        Phrase.of("open a song and show it; alone, show the one that is open"))
+                        Phrase.of("open a song and show it, or begin one; alone, show the one that is open"))
                 .form(
                         may(takes(Value.FILE)),
                         may(clause(SongBook.TUNE, Value.NAME)),
                         may(option(OUT, Value.FILE)),
                         may(option(ABC, Value.FILE)),
-                        may(option(OVER)))
-                .examples("song my-song.md", "song tunes.abc tune 2", "song --out other-song.md");
+                        may(option(MIDI, Value.FILE)),
+                        may(option(NewFile.OVER)))
+                .examples("song my-song.md", "song tunes.abc tune 2", "song --out other-song.md", "song --midi song.mid");
     }
 
     @Override
@@ -65,10 +70,9 @@ final class SongVerb implements Verb {
             }
         }
         Optional<Song> song = sitting.song().song();
-        if (song.isEmpty()) {
-            return NONE;
-        }
-        return written(sentence, sitting).orElseGet(() -> new SongAnswer(song.get()));
+        return song.isEmpty()
+                ? NONE
+                : written(sentence, song.get(), sitting).orElseGet(() -> new SongAnswer(song.get()));
     }
 
     static final Answer NONE =
@@ -79,49 +83,46 @@ final class SongVerb implements Verb {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
         try {
-            String text = SongFile.text(file, name);
-            if (isAbc(name, text)) {
-                Song song = SongBook.read(text, sentence);
-                sitting.song().open(song, null);
-            } else {
-                sitting.song().open(SongReader.read(text), file);
-            }
-            Song song = sitting.song().song().orElseThrow();
-            sitting.settle(song.head().key());
+            SongOpening opening = SongOpening.of(file, name, sentence);
+            sitting.song().open(opening.song(), opening.file().orElse(null));
+            sitting.settle(opening.song().head().key());
             return Optional.empty();
         } catch (IOException failed) {
             return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
     }
 
-    private static boolean isAbc(String name, String text) {
-        return name.toLowerCase(Locale.ROOT).endsWith(".abc") || text.startsWith("X:") || text.startsWith("%abc");
+    /** An answer where something was to be written. */
+    private static Optional<Answer> written(Sentence sentence, Song song, Sitting sitting) {
+        List<NewFile> files = Stream.of(
+                        NewFile.text(sentence, OUT, sitting, song::toString),
+                        NewFile.text(sentence, ABC, sitting, () -> AbcWriter.write(song)),
+                        NewFile.of(sentence, MIDI, sitting, part -> midi(song).into(part)))
+                .flatMap(Optional::stream)
+                .toList();
+        if (files.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Phrase> said = files.stream()
+                .map(file -> Phrase.sentence("Written: {0}.", Phrase.typed(file.name())))
+                .toList();
+        Answer answer = NewFile.writeNoted(files, sentence, sitting, new SongAnswer.Written(said, song));
+        if (answer.status() == Answer.DONE) {
+            sentence.option(OUT).ifPresent(out -> sitting.song().keepIn(out.read(sitting.outside()::file)));
+        }
+        return Optional.of(answer);
     }
 
-    /** An answer where something was to be written. */
-    private static Optional<Answer> written(Sentence sentence, Sitting sitting) {
-        Song song = sitting.song().song().orElseThrow();
-        List<Phrase> said = new ArrayList<>();
-        Optional<Sentence.Part> out = sentence.option(OUT);
-        if (out.isPresent()) {
-            String name = out.get().text();
-            Path file = out.get().read(sitting.outside()::file);
-            Optional<Answer> failed = SongKeeping.write(name, song.toString(), sentence.has(OVER), sitting);
-            if (failed.isPresent()) {
-                return failed;
-            }
-            sitting.song().keepIn(file);
-            said.add(Phrase.sentence("Saved: {0}.", Phrase.typed(name)));
-        }
-        Optional<Sentence.Part> abc = sentence.option(ABC);
-        if (abc.isPresent()) {
-            String name = abc.get().text();
-            Optional<Answer> failed = SongKeeping.write(name, AbcWriter.write(song), sentence.has(OVER), sitting);
-            if (failed.isPresent()) {
-                return failed;
-            }
-            said.add(Phrase.sentence("Written as ABC: {0}.", Phrase.typed(name)));
-        }
-        return said.isEmpty() ? Optional.empty() : Optional.of(new SongAnswer.Written(said, song));
+    private static monochord.file.WholeFile.Content midi(Song song) {
+        SongMusic.Timeline played = song.music().played();
+        BarGrid metre = new BarGrid(
+                song.head().metre().isFree() ? BarGrid.COMMON.bar() : song.head().metre().bar(), played.pickup());
+        SongScore music = SongScore.of(played, monochord.score.Pattern.BLOCK, metre);
+        int tempo = song.head().tempo() == 0 ? Performance.USUAL_TEMPO : song.head().quarters();
+        Performance performance = Performance.of(music.score())
+                .at(Math.max(Performance.SLOWEST, Math.min(Performance.FASTEST, tempo)))
+                .in(song.head().key())
+                .in(metre);
+        return MidiFile.of(Markers.add(performance.sequence(), music.sections()));
     }
 }

@@ -29,6 +29,7 @@ final class UndoVerb implements Verb {
         if (!sitting.song().undo()) {
             return Statement.no(Phrase.sentence("Nothing was changed here that could be taken back."));
         }
+        sitting.settle(sitting.song().song().orElseThrow().head().key());
         return SongAnswer.Written.of(
                 sitting.song().song().orElseThrow(),
                 Phrase.sentence("The last change is taken back."),
