@@ -3,8 +3,8 @@ package monochord.bench;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import monochord.harmony.motion.Finding;
+import monochord.harmony.motion.MotionStep;
 import monochord.harmony.motion.Passage;
-import monochord.harmony.motion.Step;
 import monochord.harmony.motion.Strictness;
 import monochord.harmony.motion.VoiceLeading;
 import monochord.theory.Chord;
@@ -41,8 +41,8 @@ public class MotionBenchmark {
 
     /** One change: every voice, every pair. */
     @Benchmark
-    public Step change() {
-        return Step.between(from.next(), to.next());
+    public MotionStep change() {
+        return MotionStep.between(from.next(), to.next());
     }
 
     /** Every change of a passage, and what the chorale rules say of it. */

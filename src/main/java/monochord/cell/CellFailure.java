@@ -10,9 +10,9 @@ import monochord.text.Phrase;
  * @param place index of the character in the cell's text, or −1 where there is none
  * @param line the line of it, from 1, or 0 where it does not matter
  */
-public record CellFailure(Kind kind, List<Phrase> message, int place, int line) {
+public record CellFailure(FailureKind kind, List<Phrase> message, int place, int line) {
     /** In what way it went wrong. */
-    public enum Kind {
+    public enum FailureKind {
         /** It cannot be read as Java. */
         NOT_JAVA,
         /** It was Java, and failed while it ran. */
@@ -27,7 +27,7 @@ public record CellFailure(Kind kind, List<Phrase> message, int place, int line) 
         message = List.copyOf(message);
     }
 
-    static CellFailure of(Kind kind, Phrase message) {
+    static CellFailure of(FailureKind kind, Phrase message) {
         return new CellFailure(kind, List.of(message), -1, 0);
     }
 

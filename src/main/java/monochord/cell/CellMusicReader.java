@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import monochord.cell.wire.Told;
-import monochord.cell.wire.Told.Shape;
+import monochord.cell.wire.EncodedValue;
+import monochord.cell.wire.EncodedValue.Shape;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
@@ -26,7 +26,7 @@ import monochord.theory.note.Unreadable;
  *
  * @param here the key of the line
  */
-record CellMusicReader(Told told, Key here) {
+record CellMusicReader(EncodedValue told, Key here) {
     private static final int MOST_CHORDS = 64;
     private static final int LONGEST = 4000;
 

@@ -14,15 +14,15 @@ import monochord.theory.Key;
  * @param plays what is now to be played, one after the other
  * @param notRun why nothing was run at all; nothing where something was
  */
-public record CellReport(List<Part> parts, int unprinted, CellFailure failure, List<Play> plays, Phrase notRun) {
+public record CellReport(List<ReportItem> parts, int unprinted, CellFailure failure, List<Play> plays, Phrase notRun) {
     /** One thing that came out. */
-    public sealed interface Part {}
+    public sealed interface ReportItem {}
 
     /** What the cell printed. */
-    public record Printed(String text) implements Part {}
+    public record Printed(String text) implements ReportItem {}
 
     /** What is to be known. */
-    public record Notice(Phrase said) implements Part {}
+    public record Notice(Phrase said) implements ReportItem {}
 
     /**
      * A value.
@@ -32,7 +32,7 @@ public record CellReport(List<Part> parts, int unprinted, CellFailure failure, L
      * @param text what it prints, or how it would be typed
      * @param music the music that it is, or null
      */
-    public record Value(String name, String type, String text, CellMusic music) implements Part {}
+    public record CellValue(String name, String type, String text, CellMusic music) implements ReportItem {}
 
     /**
      * Something that a cell wants heard.

@@ -3,8 +3,8 @@ package monochord.cell;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import monochord.cell.wire.EncodedValue;
 import monochord.cell.wire.Message;
-import monochord.cell.wire.Told;
 import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.theory.Key;
@@ -17,7 +17,7 @@ final class CellReportBuilder {
 
     private final String text;
     private final Key key;
-    private final List<CellReport.Part> parts = new ArrayList<>();
+    private final List<CellReport.ReportItem> parts = new ArrayList<>();
     private final StringBuilder printed = new StringBuilder();
     private final List<CellReport.Play> plays = new ArrayList<>();
     private int room = MOST_PRINTED;
@@ -33,9 +33,10 @@ final class CellReportBuilder {
     void take(Message said) {
         switch (said.kind()) {
             case PRINTED -> print(SafeText.clean(said.text(0)));
-            case VALUE -> Told.in(said, 2).ifPresent(told -> value(said, told));
-            case SHOW -> Told.in(said, 0).ifPresent(told -> value(Message.of(said.kind()), told));
-            case PLAY -> Told.in(said, 1).ifPresent(told -> play(said.number(0, 0), new CellMusicReader(told, key)));
+            case VALUE -> EncodedValue.in(said, 2).ifPresent(told -> value(said, told));
+            case SHOW -> EncodedValue.in(said, 0).ifPresent(told -> value(Message.of(said.kind()), told));
+            case PLAY ->
+                EncodedValue.in(said, 1).ifPresent(told -> play(said.number(0, 0), new CellMusicReader(told, key)));
             case NOTICE -> add(new CellReport.Notice(Phrase.typed(said.text(0))));
             case TROUBLE -> failure = failure(said);
             case DONE -> unprinted += Math.max(0, said.number(1, 0));
@@ -50,8 +51,8 @@ final class CellReportBuilder {
         unprinted += some.length() - shownLength;
     }
 
-    private void value(Message said, Told told) {
-        add(new CellReport.Value(
+    private void value(Message said, EncodedValue told) {
+        add(new CellReport.CellValue(
                 SafeText.oneLine(said.text(0)),
                 SafeText.oneLine(said.text(1)),
                 SafeText.clean(told.part(0)),
@@ -66,13 +67,13 @@ final class CellReportBuilder {
 
     private CellFailure failure(Message said) {
         int place = Math.min(said.number(1, -1), text.length());
-        CellFailure.Kind kind = place < 0 ? CellFailure.Kind.THROWN : CellFailure.Kind.NOT_JAVA;
+        CellFailure.FailureKind kind = place < 0 ? CellFailure.FailureKind.THROWN : CellFailure.FailureKind.NOT_JAVA;
         List<Phrase> message =
                 SafeText.clean(said.text(0)).lines().map(Phrase::typed).toList();
         return new CellFailure(kind, message, place, said.number(2, 0));
     }
 
-    private void add(CellReport.Part part) {
+    private void add(CellReport.ReportItem part) {
         flush();
         if (parts.size() < MOST_PARTS) {
             parts.add(part);
@@ -87,12 +88,12 @@ final class CellReportBuilder {
     }
 
     /** Says how it ended where the cell could not say so itself. */
-    void end(End end, Duration limit) {
+    void end(RunEnd end, Duration limit) {
         if (!end.words().isEmpty()) {
-            Phrase length = end == End.TOO_LONG ? length(limit) : Phrase.NOTHING;
+            Phrase length = end == RunEnd.TOO_LONG ? length(limit) : Phrase.NOTHING;
             failure = CellFailure.of(end.kind(), end.words().then(length));
         }
-        if (end != End.GOOD && end != End.REFUSED) {
+        if (end != RunEnd.GOOD && end != RunEnd.REFUSED) {
             plays.clear();
         }
     }
@@ -103,7 +104,7 @@ final class CellReportBuilder {
     }
 
     void fail(Phrase message) {
-        failure = CellFailure.of(CellFailure.Kind.BROKEN, message);
+        failure = CellFailure.of(CellFailure.FailureKind.BROKEN, message);
     }
 
     /** Says how it goes on after an end. */

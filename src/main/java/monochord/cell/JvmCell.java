@@ -10,8 +10,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import monochord.cell.wire.Kind;
 import monochord.cell.wire.Message;
+import monochord.cell.wire.MessageKind;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -26,9 +26,9 @@ public final class JvmCell implements Cell {
 
     private final Supplier<Duration> limit;
     private final ReentrantLock turn = new ReentrantLock();
-    private final Past past = new Past();
+    private final CellHistory past = new CellHistory();
     private volatile Set<String> names = Set.of();
-    private volatile Running running;
+    private volatile CellRun running;
     private Link link;
     private Phrase news = Phrase.NOTHING;
     private int late;
@@ -74,9 +74,9 @@ public final class JvmCell implements Cell {
     /** Runs the earlier cells again; one that now ends the JVM takes those behind it along. */
     private void repeat() throws IOException {
         past.begin();
-        for (Optional<Past.Earlier> next = past.next(); next.isPresent(); next = past.next()) {
-            Past.Earlier cell = next.get();
-            End end = run(Running.asked(cell.text(), cell.key(), true), message -> {});
+        for (Optional<CellHistory.Earlier> next = past.next(); next.isPresent(); next = past.next()) {
+            CellHistory.Earlier cell = next.get();
+            RunEnd end = run(CellRun.asked(cell.text(), cell.key(), true), message -> {});
             past.note(cell, end);
             if (end.isFatal()) {
                 end();
@@ -87,10 +87,10 @@ public final class JvmCell implements Cell {
         news = past.news();
     }
 
-    private End run(Message asked, Consumer<Message> take) throws IOException {
-        Running run = new Running(link(), limit.get(), take);
+    private RunEnd run(Message asked, Consumer<Message> take) throws IOException {
+        CellRun run = new CellRun(link(), limit.get(), take);
         running = run;
-        End end = run.run(asked);
+        RunEnd end = run.run(asked);
         running = null;
         names = run.names();
         return end;
@@ -101,7 +101,7 @@ public final class JvmCell implements Cell {
         CellReportBuilder report = new CellReportBuilder(text, key);
         turn.lock();
         try {
-            End end = run(Running.asked(text, key, false), report::take);
+            RunEnd end = run(CellRun.asked(text, key, false), report::take);
             report.end(end, limit.get());
             past.keep(text, key, end);
             goOn(end);
@@ -116,7 +116,7 @@ public final class JvmCell implements Cell {
         return report.report();
     }
 
-    private void goOn(End end) throws IOException {
+    private void goOn(RunEnd end) throws IOException {
         if (end.isFatal()) {
             end();
             news = Phrase.sentence("It begins anew.");
@@ -134,7 +134,7 @@ public final class JvmCell implements Cell {
 
     @Override
     public Extent extent(String text) {
-        String measured = ask(Message.of(Kind.MEASURE, text), Kind.MEASURED);
+        String measured = ask(Message.of(MessageKind.MEASURE, text), MessageKind.MEASURED);
         return switch (measured) {
             case "DEFINITELY_INCOMPLETE", "CONSIDERED_INCOMPLETE" -> Extent.PART;
             case "UNKNOWN", "EMPTY" -> Extent.NOT_JAVA;
@@ -144,12 +144,12 @@ public final class JvmCell implements Cell {
 
     @Override
     public Optional<String> typed(String variable) {
-        String text = ask(Message.of(Kind.LOOK_UP, variable), Kind.LOOKED_UP);
+        String text = ask(Message.of(MessageKind.LOOK_UP, variable), MessageKind.LOOKED_UP);
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 
     /** A cell that does not answer is ended; what is asked next begins anew. */
-    private String ask(Message question, Kind expected) {
+    private String ask(Message question, MessageKind expected) {
         turn.lock();
         try {
             Link asked = link();
@@ -168,9 +168,9 @@ public final class JvmCell implements Cell {
     }
 
     /** The next answer of that kind; a completion that nobody waited for is passed over. */
-    private Message next(Kind expected, long millis) {
+    private Message next(MessageKind expected, long millis) {
         Message answer = link.next(millis);
-        while (answer != null && answer.kind() == Kind.COMPLETED && late > 0) {
+        while (answer != null && answer.kind() == MessageKind.COMPLETED && late > 0) {
             late--;
             answer = link.next(millis);
         }
@@ -198,8 +198,8 @@ public final class JvmCell implements Cell {
     }
 
     private Completions completed(String text, int cursor) throws IOException {
-        link.send(Message.of(Kind.COMPLETE, text, Integer.toString(cursor)));
-        Message answer = next(Kind.COMPLETED, COMPLETION_MILLIS);
+        link.send(Message.of(MessageKind.COMPLETE, text, Integer.toString(cursor)));
+        Message answer = next(MessageKind.COMPLETED, COMPLETION_MILLIS);
         if (answer == null) {
             late++;
             return new Completions(cursor, List.of());
@@ -215,15 +215,15 @@ public final class JvmCell implements Cell {
     @Override
     public List<String> variables() {
         return names.stream()
-                .filter(name -> name.startsWith(Kind.VARIABLE))
-                .map(name -> name.substring(Kind.VARIABLE.length()))
+                .filter(name -> name.startsWith(MessageKind.VARIABLE))
+                .map(name -> name.substring(MessageKind.VARIABLE.length()))
                 .sorted()
                 .toList();
     }
 
     @Override
     public void stop() {
-        Running now = running;
+        CellRun now = running;
         if (now != null) {
             now.stop();
         }

@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import monochord.cell.far.Far;
+import monochord.cell.far.SandboxMain;
 import monochord.cell.wire.WorkingFolder;
 
 /**
@@ -60,7 +60,7 @@ record Launch(WorkingFolder folder, int port) {
         command.addAll(FLAGS);
         command.add("-Duser.home=" + folder.path());
         command.add("-Djava.io.tmpdir=" + folder.path());
-        command.addAll(List.of("-cp", classPath(), Far.class.getName(), Integer.toString(port)));
+        command.addAll(List.of("-cp", classPath(), SandboxMain.class.getName(), Integer.toString(port)));
         return command;
     }
 

@@ -12,9 +12,9 @@ import java.time.Duration;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
-import monochord.cell.far.Far;
-import monochord.cell.wire.Kind;
+import monochord.cell.far.SandboxMain;
 import monochord.cell.wire.Message;
+import monochord.cell.wire.MessageKind;
 import monochord.cell.wire.WorkingFolder;
 import monochord.text.Failure;
 import monochord.text.Phrase;
@@ -55,7 +55,7 @@ final class Link {
      */
     static Link open() throws IOException {
         WorkingFolder folder = WorkingFolder.make();
-        try (Door door = new Door()) {
+        try (CellSocket door = new CellSocket()) {
             Process process = new Launch(folder, door.port()).start();
             process.onExit().thenRun(() -> shut(door));
             try {
@@ -70,7 +70,7 @@ final class Link {
         }
     }
 
-    private static void shut(Door door) {
+    private static void shut(CellSocket door) {
         try {
             door.close();
         } catch (IOException closed) {
@@ -78,18 +78,18 @@ final class Link {
         }
     }
 
-    private static Link meet(WorkingFolder folder, Process process, Door door) throws IOException {
+    private static Link meet(WorkingFolder folder, Process process, CellSocket door) throws IOException {
         long deadline = System.nanoTime() + START.toNanos();
         try (OutputStream in = process.getOutputStream()) {
             in.write(door.secret());
         }
-        Socket talk = door.admit(Far.TALK, deadline);
-        return new Link(folder, process, talk, door.admit(Far.CONTROL, deadline));
+        Socket talk = door.admit(SandboxMain.TALK, deadline);
+        return new Link(folder, process, talk, door.admit(SandboxMain.CONTROL, deadline));
     }
 
     private static Link greeted(Link link) throws IOException {
         Message first = link.next(START.toMillis());
-        if (first == null || first.kind() != Kind.READY) {
+        if (first == null || first.kind() != MessageKind.READY) {
             link.end();
             throw new Failure(Phrase.of("its JVM did not come up"));
         }

@@ -125,7 +125,7 @@ final class LessonPages {
         List<Block> blocks = whole.blocks();
         int first = blocks.get(0) instanceof Block.Heading ? 2 : 1;
         List<Integer> cuts = IntStream.range(first, blocks.size())
-                .filter(cut -> !(blocks.get(cut) instanceof Block.Item))
+                .filter(cut -> !(blocks.get(cut) instanceof Block.ListItem))
                 .boxed()
                 .toList();
         int cut = cuts.stream()

@@ -127,33 +127,33 @@ public record Progression(Key key, List<Bar> bars, boolean barred) {
         List<Notated> tokens = new ArrayList<>();
         for (Bar bar : bars) {
             if (bar.repeat()) {
-                tokens.add(Sign.REPEAT);
+                tokens.add(BarSign.REPEAT);
             } else {
                 bar.slots().forEach(slot -> addTokens(slot, name, tokens));
             }
             if (barred) {
-                tokens.add(Sign.BAR_LINE);
+                tokens.add(BarSign.BAR_LINE);
             }
         }
         return tokens;
     }
 
     private static void addTokens(ChordEvent slot, Function<ChordEvent, Notated> name, List<Notated> tokens) {
-        tokens.add(slot.held() ? Sign.HOLD : name.apply(slot));
+        tokens.add(slot.held() ? BarSign.HOLD : name.apply(slot));
         for (int share = 1; share < slot.shares(); share++) {
-            tokens.add(Sign.HOLD);
+            tokens.add(BarSign.HOLD);
         }
     }
 
     /** What is written between chords. */
-    private enum Sign implements Notated {
+    private enum BarSign implements Notated {
         BAR_LINE("|"),
         HOLD("."),
         REPEAT("%");
 
         private final String written;
 
-        Sign(String written) {
+        BarSign(String written) {
             this.written = written;
         }
 

@@ -31,8 +31,8 @@ public sealed interface Block {
      * @param depth 1 for an item of an outer list, 2 and 3 for lists within
      * @param number what stands before an item of a numbered list, 0 in a list of bullets
      */
-    record Item(int depth, int number, List<TextRun> spans) implements Block {
-        public Item {
+    record ListItem(int depth, int number, List<TextRun> spans) implements Block {
+        public ListItem {
             spans = List.copyOf(spans);
         }
     }

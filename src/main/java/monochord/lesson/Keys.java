@@ -18,7 +18,7 @@ import monochord.theory.note.Unreadable;
  * flats}. A key is a name ({@code Bb}, {@code G#m}, {@code E minor}) or a word: {@code same} is the learner's key, {@code
  * easy sharps flats all} are sets of major keys. {@link #parse} reads all that {@link #toString} writes.
  */
-public record Keys(List<List<Choice>> steps) {
+public record Keys(List<List<KeyChoice>> steps) {
     private static final String SAME = "same";
     private static final String EXAMPLE = "easy, then E, A, then flats";
     private static final Map<String, List<Key>> SETS = Map.of(
@@ -34,8 +34,8 @@ public record Keys(List<List<Choice>> steps) {
      *
      * @param keys none if the choice is the learner's own
      */
-    public record Choice(String written, List<Key> keys) {
-        public Choice {
+    public record KeyChoice(String written, List<Key> keys) {
+        public KeyChoice {
             keys = List.copyOf(keys);
         }
 
@@ -54,12 +54,12 @@ public record Keys(List<List<Choice>> steps) {
 
     /** The learner's key alone. */
     public static Keys same() {
-        return new Keys(List.of(List.of(new Choice(SAME, List.of()))));
+        return new Keys(List.of(List.of(new KeyChoice(SAME, List.of()))));
     }
 
     /** @throws Unreadable if a key or word is none, or no chart is written in the key */
     public static Keys parse(String text) {
-        List<List<Choice>> steps = new ArrayList<>();
+        List<List<KeyChoice>> steps = new ArrayList<>();
         for (PlacedText step : new PlacedText(text, 0).split(THEN)) {
             steps.add(
                     step.split(COMMA).stream().map(piece -> choice(piece, text)).toList());
@@ -67,17 +67,17 @@ public record Keys(List<List<Choice>> steps) {
         return new Keys(steps);
     }
 
-    private static Choice choice(PlacedText piece, String line) {
+    private static KeyChoice choice(PlacedText piece, String line) {
         String word = piece.text();
         if (word.equals(SAME) || SETS.containsKey(word)) {
-            return new Choice(word, SETS.getOrDefault(word, List.of()));
+            return new KeyChoice(word, SETS.getOrDefault(word, List.of()));
         }
         Key key = key(piece, line);
         if (key.mode() != Mode.IONIAN && key.mode() != Mode.AEOLIAN || !key.isInUse()) {
             throw refused(
                     piece, line, Clause.of("a key to ask in must be major or minor and have at most seven signs"));
         }
-        return new Choice(key.tonic() + (key.isMinor() ? "m" : ""), List.of(key));
+        return new KeyChoice(key.tonic() + (key.isMinor() ? "m" : ""), List.of(key));
     }
 
     private static Key key(PlacedText piece, String line) {
@@ -112,7 +112,7 @@ public record Keys(List<List<Choice>> steps) {
     @Override
     public String toString() {
         return steps.stream()
-                .map(step -> step.stream().map(Choice::written).collect(Collectors.joining(", ")))
+                .map(step -> step.stream().map(KeyChoice::written).collect(Collectors.joining(", ")))
                 .collect(Collectors.joining(", then "));
     }
 }

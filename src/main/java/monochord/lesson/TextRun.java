@@ -5,9 +5,9 @@ package monochord.lesson;
  *
  * @param text may hold fills, see {@link Filling}
  */
-public record TextRun(String text, Style style) {
+public record TextRun(String text, RunStyle style) {
     /** How the run is set off from the text around it. */
-    public enum Style {
+    public enum RunStyle {
         PLAIN,
         EMPHASIS,
         STRONG,

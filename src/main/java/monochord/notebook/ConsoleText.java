@@ -3,7 +3,7 @@ package monochord.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.lesson.read.Faults;
-import monochord.lesson.read.Line;
+import monochord.lesson.read.SourceLine;
 import monochord.text.Phrase;
 
 /** Reads the lines of one block into exchanges. */
@@ -17,10 +17,10 @@ final class ConsoleText {
 
     private ConsoleText() {}
 
-    static List<Exchange> read(List<Line> lines, Faults faults) {
+    static List<Exchange> read(List<SourceLine> lines, Faults faults) {
         ConsoleText text = new ConsoleText();
         boolean faulty = false;
-        for (Line line : lines) {
+        for (SourceLine line : lines) {
             boolean read = text.take(line, line == lines.get(0));
             if (!read && !faulty) {
                 faulty = true;
@@ -36,7 +36,7 @@ final class ConsoleText {
     }
 
     /** @return false for a line that belongs to no exchange */
-    private boolean take(Line line, boolean first) {
+    private boolean take(SourceLine line, boolean first) {
         String said = line.text();
         if (first && starts(said, Exchange.SHELL) || starts(said, Exchange.MARK)) {
             close();

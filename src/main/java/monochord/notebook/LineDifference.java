@@ -3,8 +3,8 @@ package monochord.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.text.SequenceDifference;
-import monochord.text.SequenceDifference.Change;
-import monochord.text.SequenceDifference.Fate;
+import monochord.text.SequenceDifference.Edit;
+import monochord.text.SequenceDifference.EditKind;
 
 /** Where two texts differ, line by line. */
 public final class LineDifference {
@@ -14,7 +14,7 @@ public final class LineDifference {
     private LineDifference() {}
 
     /** All lines in order, those that are gone before those that are new where they meet. */
-    public static List<Change<String>> of(String before, String after) {
+    public static List<Edit<String>> of(String before, String after) {
         List<String> old = before.lines().toList();
         List<String> now = after.lines().toList();
         return (long) (old.size() + 1) * (now.size() + 1) > MOST_CELLS
@@ -22,10 +22,10 @@ public final class LineDifference {
                 : SequenceDifference.between(old, now);
     }
 
-    private static List<Change<String>> replaced(List<String> old, List<String> now) {
-        List<Change<String>> changes = new ArrayList<>();
-        old.forEach(line -> changes.add(new Change<>(Fate.GONE, line)));
-        now.forEach(line -> changes.add(new Change<>(Fate.NEW, line)));
+    private static List<Edit<String>> replaced(List<String> old, List<String> now) {
+        List<Edit<String>> changes = new ArrayList<>();
+        old.forEach(line -> changes.add(new Edit<>(EditKind.GONE, line)));
+        now.forEach(line -> changes.add(new Edit<>(EditKind.NEW, line)));
         return changes;
     }
 }

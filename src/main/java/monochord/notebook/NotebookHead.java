@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Field;
-import monochord.lesson.read.Line;
+import monochord.lesson.read.SourceLine;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
@@ -23,18 +23,18 @@ final class NotebookHead {
     private static final int MOST_LINES = 30;
     private static final Pattern SLUG = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*+");
 
-    private final List<Line> lines;
+    private final List<SourceLine> lines;
     private final Faults faults;
     private final Map<String, Field> fields = new LinkedHashMap<>();
 
-    private NotebookHead(List<Line> lines, Faults faults) {
+    private NotebookHead(List<SourceLine> lines, Faults faults) {
         this.lines = lines;
         this.faults = faults;
     }
 
     /** How many lines of the file belong to the head. */
-    static int end(List<Line> lines) {
-        List<Line> first = lines.subList(0, Math.min(lines.size(), MOST_LINES));
+    static int end(List<SourceLine> lines) {
+        List<SourceLine> first = lines.subList(0, Math.min(lines.size(), MOST_LINES));
         if (!isFence(first.get(0))) {
             return 0;
         }
@@ -46,17 +46,17 @@ final class NotebookHead {
         return 0;
     }
 
-    private static boolean isFence(Line line) {
+    private static boolean isFence(SourceLine line) {
         return line.text().stripTrailing().equals(FENCE);
     }
 
     /** @param lines those of the head, perhaps none */
-    static Start read(List<Line> lines, Faults faults) {
+    static Start read(List<SourceLine> lines, Faults faults) {
         return lines.isEmpty() ? Start.USUAL : new NotebookHead(lines, faults).read();
     }
 
     private Start read() {
-        for (Line line : lines.subList(1, lines.size() - 1)) {
+        for (SourceLine line : lines.subList(1, lines.size() - 1)) {
             if (!line.isBlank() && !line.text().startsWith("#")) {
                 Field.read(line, NAMES, Phrase.of("field"), faults)
                         .ifPresent(field -> Field.put(fields, field, faults));

@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.lesson.read.Faults;
-import monochord.lesson.read.Guard;
-import monochord.lesson.read.Line;
+import monochord.lesson.read.MarkdownGuard;
 import monochord.lesson.read.Source;
+import monochord.lesson.read.SourceLine;
 import monochord.text.Phrase;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
@@ -40,10 +40,10 @@ public final class NotebookReader {
             .build();
 
     private final Faults faults;
-    private final List<Line> lines;
+    private final List<SourceLine> lines;
     private final List<Notebook.Part> parts = new ArrayList<>();
 
-    private NotebookReader(List<Line> lines, Faults faults) {
+    private NotebookReader(List<SourceLine> lines, Faults faults) {
         this.lines = lines;
         this.faults = faults;
     }
@@ -70,7 +70,7 @@ public final class NotebookReader {
         return new NotebookReading(notebook, faults.inOrder(), Digest.of(text));
     }
 
-    private static Notebook notebook(List<Line> lines, Faults faults) {
+    private static Notebook notebook(List<SourceLine> lines, Faults faults) {
         int head = NotebookHead.end(lines);
         Start start = NotebookHead.read(lines.subList(0, head), faults);
         NotebookReader reader = new NotebookReader(below(head, lines), faults);
@@ -84,17 +84,17 @@ public final class NotebookReader {
         return notebook;
     }
 
-    private static List<Line> below(int head, List<Line> lines) {
+    private static List<SourceLine> below(int head, List<SourceLine> lines) {
         return Stream.concat(
-                        lines.stream().limit(head).map(line -> new Line(line.number(), "")),
+                        lines.stream().limit(head).map(line -> new SourceLine(line.number(), "")),
                         lines.stream().skip(head))
                 .toList();
     }
 
     /** The words between the blocks are taken as they stand; the guard only finds faults in them. */
     private void parts(int head) {
-        String text =
-                new Guard(faults, false).pass(lines).stream().map(Line::text).collect(Collectors.joining("\n"));
+        String text = new MarkdownGuard(faults, false)
+                .pass(lines).stream().map(SourceLine::text).collect(Collectors.joining("\n"));
         int next = head;
         for (Node node = BLOCKS.parse(text).getFirstChild(); node != null; node = node.getNext()) {
             if (node instanceof FencedCodeBlock block && isConsole(block)) {
@@ -118,7 +118,7 @@ public final class NotebookReader {
         if (!closed) {
             faults.at(first + 1, 1, Phrase.of("the block is not closed"), Phrase.of("write ``` on a line below it"));
         }
-        List<Line> inside = lines.subList(first + 1, closed ? end - 1 : end);
+        List<SourceLine> inside = lines.subList(first + 1, closed ? end - 1 : end);
         parts.add(new Notebook.Console(first + 1, ConsoleText.read(inside, faults)));
         return end;
     }

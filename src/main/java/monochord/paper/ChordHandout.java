@@ -9,7 +9,7 @@ import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.view.keyboard.Drawing;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.ToneRoles;
 import monochord.view.staff.MusicOnStaff;
 
 /** The chords of a key on paper: its own triads and seventh chords, and the triads that are borrowed, with their sources. */
@@ -47,7 +47,7 @@ public final class ChordHandout {
                 List.of(
                         Phrase.of("Notes: {0}", Phrase.row(chord.tones())),
                         Phrase.sentence("{0}.", ChordOrigin.of(chord, numeral, key))),
-                Drawing.of(name, Roles.close(chord)),
+                Drawing.of(name, ToneRoles.close(chord)),
                 Optional.of(MusicOnStaff.chord(chord, numeral, key)));
     }
 }

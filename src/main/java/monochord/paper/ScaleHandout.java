@@ -10,7 +10,7 @@ import monochord.theory.Scale;
 import monochord.theory.ScaleKind;
 import monochord.theory.note.NoteName;
 import monochord.view.keyboard.Drawing;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.ToneRoles;
 import monochord.view.staff.MusicOnStaff;
 
 /** The scales on one tonic on paper: notes, steps, signature, usual fingers. */
@@ -52,7 +52,7 @@ public final class ScaleHandout {
         });
         Phrase name = Phrase.of("{0}", scale);
         return new Handout.Block(
-                name, lines, Drawing.of(name, Roles.marked(scale)), Optional.of(MusicOnStaff.scale(scale)));
+                name, lines, Drawing.of(name, ToneRoles.marked(scale)), Optional.of(MusicOnStaff.scale(scale)));
     }
 
     private static List<Integer> steps(Scale scale) {

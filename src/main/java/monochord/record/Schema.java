@@ -113,12 +113,12 @@ final class Schema {
     }
 
     /** A change of the tables that is made whole or not at all. */
-    private interface Change {
+    private interface SchemaChange {
         void make() throws SQLException;
     }
 
     /** Another shell may do the same at the same moment: who comes second waits, and finds everything done. */
-    private static void atOnce(Statement statement, Change change) throws SQLException {
+    private static void atOnce(Statement statement, SchemaChange change) throws SQLException {
         statement.execute("BEGIN IMMEDIATE");
         try {
             change.make();

@@ -94,7 +94,7 @@ final class CommandLine {
         }
         return around.typing() && around.watching()
                 ? new Prompt(around, verbs, sitting, reading, look).run()
-                : new Piped(around, sitting, reading, this::say).run();
+                : new PipedConversation(around, sitting, reading, this::say).run();
     }
 
     private int once(List<String> words) {

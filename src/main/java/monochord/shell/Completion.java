@@ -19,7 +19,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
-import monochord.shell.verb.sounding.Wishes;
+import monochord.shell.verb.sounding.PlaybackOptions;
 import monochord.sound.Patch;
 import monochord.text.naming.ToType;
 import monochord.theory.ScaleKind;
@@ -141,7 +141,7 @@ final class Completion implements Completer {
         return switch (value) {
             case KEY, KEYS ->
                 SentenceKey.shortNames().stream().map(this::asCalled).toList();
-            case PATTERN -> Wishes.patterns();
+            case PATTERN -> PlaybackOptions.patterns();
             case METRE -> List.of("2/4", "3/4", "4/4", "6/8");
             case PATCH -> Patch.all().stream().map(Patch::toString).toList();
             case INSTRUMENT -> Instrument.allNames();

@@ -28,7 +28,7 @@ import monochord.text.naming.AsTyped;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Refusal;
 import monochord.view.RemarkedAnswer;
 import monochord.view.Statement;
@@ -126,7 +126,7 @@ final class LineReading {
                 return sitting.showBefore();
             case SKIP:
                 sitting.leaveLongAnswer();
-                return new Aside(new Answers(List.of()));
+                return new NotebookRemark(new Answers(List.of()));
             default:
                 sitting.leaveLongAnswer();
                 return understood(text);
@@ -226,7 +226,7 @@ final class LineReading {
         }
         return host.meet(text).orElseGet(() -> {
             Answer answer = sitting.teaching().take(judged);
-            return OtherNames.in(text, sitting.naming(), english -> isRead(judged.question(), english))
+            return ForeignNoteNames.in(text, sitting.naming(), english -> isRead(judged.question(), english))
                     .or(() -> music.didYouMean(word))
                     .map(advice -> Answers.of(answer, Statement.of(advice)))
                     .orElse(answer);

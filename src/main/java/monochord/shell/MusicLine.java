@@ -71,7 +71,7 @@ record MusicLine(Verbs verbs, Sitting sitting, SmallTalk host) {
         Optional<Phrase> near = didYouMean(word);
         int place = typed.typedPlace(unreadable.place());
         boolean named = typed.changeAt(0).isPresent()
-                || OtherNames.at(place, typed.typed(), typed.naming()).isPresent();
+                || ForeignNoteNames.at(place, typed.typed(), typed.naming()).isPresent();
         boolean musical = BEGINS_MUSIC.indexOf(typed.english().charAt(0)) >= 0;
         if (named || near.isEmpty() && (musical || place > word.length())) {
             return refusal(unreadable, typed, Phrase.NOTHING);
@@ -98,7 +98,8 @@ record MusicLine(Verbs verbs, Sitting sitting, SmallTalk host) {
         Unreadable restored = typed.restored(unreadable);
         return Refusal.of(
                 restored,
-                OtherNames.at(restored.place(), typed.typed(), typed.naming()).orElse(advice));
+                ForeignNoteNames.at(restored.place(), typed.typed(), typed.naming())
+                        .orElse(advice));
     }
 
     /** The verb that a word is nearly. */

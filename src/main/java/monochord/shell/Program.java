@@ -66,6 +66,6 @@ final class Program {
         if (said != null && !said.isEmpty()) {
             return Path.of(said);
         }
-        return Ours.lessons();
+        return ProgramFolders.lessons();
     }
 }

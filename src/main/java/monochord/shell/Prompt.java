@@ -9,7 +9,7 @@ import monochord.shell.journal.Drafts;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.LongAnswer;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.strip.Follower;
+import monochord.shell.strip.KeyboardFollower;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -36,7 +36,7 @@ final class Prompt {
     private final Sitting sitting;
     private final LineReading reading;
     private final Look look;
-    private final Noting noting;
+    private final JournalWriting noting;
     private boolean toldHowToStop;
     private Phrase rowBefore = Phrase.NOTHING;
 
@@ -46,7 +46,7 @@ final class Prompt {
         this.sitting = sitting;
         this.reading = reading;
         this.look = look;
-        this.noting = new Noting(sitting);
+        this.noting = new JournalWriting(sitting);
     }
 
     /** Converses until the learner leaves. */
@@ -79,11 +79,11 @@ final class Prompt {
     void converse(Terminal terminal, Consumer<String> show) {
         terminal.handle(Terminal.Signal.INT, between -> stop());
         PromptReader reader = reader(terminal);
-        TerminalBoard board = new TerminalBoard(
+        TerminalStrip board = new TerminalStrip(
                 reader, () -> window(terminal).lookNow(), window(terminal).draws());
         board.showBelow(() -> sitting.linePlace().underPrompt());
         sitting.stage().take(board);
-        sitting.stage().tell(new Follower(sitting.stage().ear(), board));
+        sitting.stage().tell(new KeyboardFollower(sitting.stage().ear(), board));
         sitting.study().begin();
         sitting.startInteractive();
         sitting.cells().gather();
@@ -97,7 +97,7 @@ final class Prompt {
     }
 
     /** @return whether there is a window still */
-    private boolean turn(TerminalBoard board, Terminal terminal, Consumer<String> show) {
+    private boolean turn(TerminalStrip board, Terminal terminal, Consumer<String> show) {
         try {
             sitting.waits();
             String line = board.readLine(row(terminal) + mark());

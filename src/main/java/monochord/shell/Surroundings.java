@@ -58,9 +58,9 @@ public record Surroundings(
                 seeds,
                 folder,
                 new Course(lessons, home().resolve("lessons")),
-                new Sitting.Memory(clock, keepers.apply(home()), settings));
+                new Sitting.Storage(clock, keepers.apply(home()), settings));
         sitting.cells().takeFrom(() -> new JvmCell(() -> cellLimit(settings)));
-        sitting.outside().take(new Trusted(home(), Ours.folders()));
+        sitting.outside().take(new Trusted(home(), ProgramFolders.folders()));
         sitting.outside().take(new Drafts(home(), clock));
         return sitting;
     }

@@ -107,7 +107,7 @@ public final class Bank {
 
     private void load() throws IOException {
         String parser = parser(file);
-        sounds = Watched.once(() -> parse(parser, File.class, file.toFile()));
+        sounds = GuardedInput.once(() -> parse(parser, File.class, file.toFile()));
         if (sounds.getInstruments().length == 0) {
             throw new Failure(Phrase.of("holds no instrument"));
         }

@@ -23,7 +23,7 @@ final class CountIn {
 
     static void write(Performance performance, Track track) throws InvalidMidiDataException {
         BarGrid metre = performance.metre();
-        Sequencing.add(track, 0, Hands.volume(CHANNEL));
+        Sequencing.add(track, 0, HandTracks.volume(CHANNEL));
         for (Beats now = Beats.ZERO; now.compareTo(performance.countIn()) < 0; now = next(now, metre)) {
             int note = metre.within(now).isZero() ? HIGH : LOW;
             long tick = Sequencing.ticks(now);

@@ -36,7 +36,7 @@ public final class Rendering implements AutoCloseable {
         long frames = sequence.getMicrosecondLength() * quality.rate() / 1_000_000;
         InputStream sound = Synthesis.of(sequence, bank, quality);
         return new Rendering(
-                bank.isPresent() ? new Watched(sound) : sound, frames + (long) TAIL_SECONDS * quality.rate());
+                bank.isPresent() ? new GuardedInput(sound) : sound, frames + (long) TAIL_SECONDS * quality.rate());
     }
 
     /**

@@ -42,9 +42,9 @@ final class Sequencing {
 
     Sequence sequence() {
         try {
-            Sequence sequence = new Sequence(Sequence.PPQ, Press.TICKS_PER_BEAT);
+            Sequence sequence = new Sequence(Sequence.PPQ, NoteEvent.TICKS_PER_BEAT);
             writeFrame(sequence.createTrack());
-            new Hands(performance, begin).write(sequence);
+            new HandTracks(performance, begin).write(sequence);
             if (performance.countedIn()) {
                 CountIn.write(performance, sequence.createTrack());
             }
@@ -92,7 +92,7 @@ final class Sequencing {
     }
 
     static long ticks(Beats beats) {
-        return beats.ticks(Press.TICKS_PER_BEAT);
+        return beats.ticks(NoteEvent.TICKS_PER_BEAT);
     }
 
     static void add(Track track, long tick, MidiMessage message) {

@@ -49,7 +49,7 @@ final class Synthesis extends InputStream {
 
     private final Synthesizer synthesizer;
     private final AudioInputStream sound;
-    private final Events events;
+    private final MidiEvents events;
     private final int rate;
     private long bytes;
 
@@ -93,7 +93,7 @@ final class Synthesis extends InputStream {
         }
     }
 
-    private Synthesis(Synthesizer synthesizer, AudioInputStream sound, Events events, int rate) {
+    private Synthesis(Synthesizer synthesizer, AudioInputStream sound, MidiEvents events, int rate) {
         this.synthesizer = synthesizer;
         this.sound = sound;
         this.events = events;
@@ -110,13 +110,14 @@ final class Synthesis extends InputStream {
             AudioInputStream sound = open(synthesizer, quality);
             IntUnaryOperator playing =
                     program -> OwnBank.player(new Patch(program + 1), bank).number() - 1;
-            Set<Integer> programs =
-                    Events.programs(sequence).stream().map(playing::applyAsInt).collect(Collectors.toSet());
+            Set<Integer> programs = MidiEvents.programs(sequence).stream()
+                    .map(playing::applyAsInt)
+                    .collect(Collectors.toSet());
             load(OwnBank.sounds(), programs, synthesizer);
             if (bank.isPresent()) {
                 load(bank.get().sounds(), programs, synthesizer);
             }
-            Events events = new Events(sequence, synthesizer.getReceiver(), playing);
+            MidiEvents events = new MidiEvents(sequence, synthesizer.getReceiver(), playing);
             return new Synthesis(synthesizer, sound, events, quality.rate());
         } catch (MidiUnavailableException none) {
             throw new Failure(Phrase.of("this Java has no synthesizer"), none);

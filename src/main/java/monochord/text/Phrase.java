@@ -24,11 +24,11 @@ import monochord.theory.note.Unreadable;
  */
 public final class Phrase {
     /** Nothing at all. */
-    public static final Phrase NOTHING = new Phrase(new Content.Template("", List.of(), false));
+    public static final Phrase NOTHING = new Phrase(new PhraseContent.Template("", List.of(), false));
 
-    private final Content content;
+    private final PhraseContent content;
 
-    private Phrase(Content content) {
+    private Phrase(PhraseContent content) {
         this.content = content;
     }
 
@@ -39,7 +39,7 @@ public final class Phrase {
      * @throws IllegalArgumentException for a part of another kind
      */
     public static Phrase of(String template, Object... parts) {
-        return new Phrase(new Content.Template(template, parts(parts), false));
+        return new Phrase(new PhraseContent.Template(template, parts(parts), false));
     }
 
     /**
@@ -49,7 +49,7 @@ public final class Phrase {
      * @throws IllegalArgumentException for a part of a kind that {@link #of} does not take either
      */
     public static Phrase sentence(String template, Object... parts) {
-        return new Phrase(new Content.Template(template, parts(parts), true));
+        return new Phrase(new PhraseContent.Template(template, parts(parts), true));
     }
 
     /**
@@ -60,12 +60,12 @@ public final class Phrase {
      * @param many the template for any other count
      */
     public static Phrase counted(int count, String one, String many, Object... parts) {
-        return new Phrase(new Content.Counted(count, List.of(one, many), parts(parts)));
+        return new Phrase(new PhraseContent.Counted(count, List.of(one, many), parts(parts)));
     }
 
     /** The same where none at all reads otherwise. */
     public static Phrase counted(int count, Forms forms, Object... parts) {
-        return new Phrase(new Content.Counted(count, List.of(forms.one, forms.many, forms.none), parts(parts)));
+        return new Phrase(new PhraseContent.Counted(count, List.of(forms.one, forms.many, forms.none), parts(parts)));
     }
 
     /** Three templates that go with a count. */
@@ -82,7 +82,7 @@ public final class Phrase {
     }
 
     private static Phrase list(Conjunction conjunction, List<?> items) {
-        return new Phrase(new Content.Listed(conjunction, parts(items.toArray())));
+        return new Phrase(new PhraseContent.Listed(conjunction, parts(items.toArray())));
     }
 
     /** One after the other with a space between: the notes of a chord, the chords of a progression. */
@@ -92,12 +92,12 @@ public final class Phrase {
 
     /** One after the other with the same signs, no words, between them. */
     public static Phrase joined(String between, List<?> items) {
-        return new Phrase(new Content.Joined(between, parts(items.toArray())));
+        return new Phrase(new PhraseContent.Joined(between, parts(items.toArray())));
     }
 
     /** What somebody typed, letter for letter, without control characters. */
     public static Phrase typed(String text) {
-        return new Phrase(new Content.Typed(text));
+        return new Phrase(new PhraseContent.Typed(text));
     }
 
     /** Something that is typed as it stands in every language: a verb, an option, a file name. */
@@ -112,12 +112,12 @@ public final class Phrase {
      * @param english as it is typed with English note names: {@code play F C G in D}
      */
     public static Phrase toType(String english) {
-        return new Phrase(new Content.ToBeTyped(english));
+        return new Phrase(new PhraseContent.ToBeTyped(english));
     }
 
     /** What reads otherwise where notes have other names: {@code a letter from A to G}, {@code a syllable from Do to Si}. */
     public static Phrase byNaming(String english, String german, String latin) {
-        return new Phrase(new Content.ByNaming(List.of(english, german, latin)));
+        return new Phrase(new PhraseContent.ByNaming(List.of(english, german, latin)));
     }
 
     /** What cannot be read, where and why, and an example: no whole sentence, for it ends in the example. */
@@ -134,33 +134,33 @@ public final class Phrase {
         }
         return new Phrase(
                 templates.size() == 1
-                        ? new Content.Template(templates.get(0), parts(parts.toArray()), false)
-                        : new Content.ByNaming(templates));
+                        ? new PhraseContent.Template(templates.get(0), parts(parts.toArray()), false)
+                        : new PhraseContent.ByNaming(templates));
     }
 
     /** A whole number in words, as far as words go. */
     public static Phrase number(int number) {
-        return new Phrase(new Content.Number(number));
+        return new Phrase(new PhraseContent.Number(number));
     }
 
     /** {@code a minor third}, with its article; as a part by itself an interval goes without. */
     public static Phrase one(Interval interval) {
-        return new Phrase(new Content.OneInterval(interval));
+        return new Phrase(new PhraseContent.OneInterval(interval));
     }
 
     /** {@code lowered sixth}; as a part by itself a degree is a figure. */
     public static Phrase inWords(Degree degree) {
-        return new Phrase(new Content.DegreeInWords(degree));
+        return new Phrase(new PhraseContent.DegreeInWords(degree));
     }
 
     /** {@code harmonic minor}: the kind of a scale without its tonic. */
     public static Phrase kind(ScaleKind kind) {
-        return new Phrase(new Content.KindOfScale(kind));
+        return new Phrase(new PhraseContent.KindOfScale(kind));
     }
 
     /** This phrase in a style. */
     public Phrase styled(Style style) {
-        return new Phrase(new Content.Styled(this, style));
+        return new Phrase(new PhraseContent.Styled(this, style));
     }
 
     /** This and, after a space, the next; each keeps its own capital. */
@@ -170,7 +170,7 @@ public final class Phrase {
 
     /** Told without the equality of records, which takes a JVM some thirty milliseconds when it is first asked for. */
     public boolean isEmpty() {
-        return content instanceof Content.Template template
+        return content instanceof PhraseContent.Template template
                 && template.english().isEmpty();
     }
 
@@ -190,25 +190,25 @@ public final class Phrase {
         return phrases;
     }
 
-    private static Content content(Object part) {
+    private static PhraseContent content(Object part) {
         if (part instanceof Notated music) {
-            return new Content.Music(music);
+            return new PhraseContent.MusicSymbol(music);
         } else if (part instanceof Integer figures) {
-            return new Content.Typed(figures.toString());
+            return new PhraseContent.Typed(figures.toString());
         } else if (part instanceof Key key) {
-            return new Content.ScaleName(key.scale());
+            return new PhraseContent.ScaleName(key.scale());
         } else if (part instanceof Scale scale) {
-            return new Content.ScaleName(scale);
+            return new PhraseContent.ScaleName(scale);
         } else if (part instanceof Interval interval) {
-            return new Content.IntervalName(interval);
+            return new PhraseContent.IntervalName(interval);
         } else if (part instanceof IntervalNumber number) {
-            return new Content.IntervalNumberInWords(number);
+            return new PhraseContent.IntervalNumberInWords(number);
         }
         throw new IllegalArgumentException(
                 "a part of a phrase is music, a whole number or a phrase, not " + part.getClass());
     }
 
-    Content content() {
+    PhraseContent content() {
         return content;
     }
 

@@ -13,14 +13,14 @@ import java.util.List;
  */
 public final class SequenceDifference {
     /** What became of an element. */
-    public enum Fate {
+    public enum EditKind {
         KEPT,
         GONE,
         NEW
     }
 
     /** An element and what became of it. */
-    public record Change<T>(Fate fate, T element) {}
+    public record Edit<T>(EditKind fate, T element) {}
 
     private SequenceDifference() {}
 
@@ -28,19 +28,19 @@ public final class SequenceDifference {
      * All elements in order, those that are gone before those that are new where they meet. Takes time and room in
      * proportion to one length times the other.
      */
-    public static <T> List<Change<T>> between(List<T> before, List<T> after) {
+    public static <T> List<Edit<T>> between(List<T> before, List<T> after) {
         int[][] common = common(before, after);
-        List<Change<T>> changes = new ArrayList<>();
+        List<Edit<T>> changes = new ArrayList<>();
         int i = before.size();
         int j = after.size();
         while (i > 0 || j > 0) {
             if (i > 0 && j > 0 && before.get(i - 1).equals(after.get(j - 1))) {
-                changes.add(new Change<>(Fate.KEPT, before.get(--i)));
+                changes.add(new Edit<>(EditKind.KEPT, before.get(--i)));
                 j--;
             } else if (j > 0 && (i == 0 || common[i][j - 1] >= common[i - 1][j])) {
-                changes.add(new Change<>(Fate.NEW, after.get(--j)));
+                changes.add(new Edit<>(EditKind.NEW, after.get(--j)));
             } else {
-                changes.add(new Change<>(Fate.GONE, before.get(--i)));
+                changes.add(new Edit<>(EditKind.GONE, before.get(--i)));
             }
         }
         Collections.reverse(changes);

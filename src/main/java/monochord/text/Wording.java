@@ -26,46 +26,46 @@ final class Wording {
     }
 
     private void say(Phrase phrase) {
-        Content content = phrase.content();
-        if (content instanceof Content.Template template) {
+        PhraseContent content = phrase.content();
+        if (content instanceof PhraseContent.Template template) {
             capital |= template.isSentence();
             fill(reader.language().template(template.english()), template.parts());
-        } else if (content instanceof Content.Counted counted) {
+        } else if (content instanceof PhraseContent.Counted counted) {
             fill(reader.language().counted(counted.count(), counted.english()), counted.parts());
-        } else if (content instanceof Content.ByNaming naming) {
+        } else if (content instanceof PhraseContent.ByNaming naming) {
             String english = naming.english().get(reader.signs().naming().ordinal());
             fill(reader.language().template(english), List.of());
-        } else if (content instanceof Content.Listed listed) {
+        } else if (content instanceof PhraseContent.Listed listed) {
             list(listed.items(), listed.items().size(), reader.language().list(listed.conjunction()));
-        } else if (content instanceof Content.Joined joined) {
+        } else if (content instanceof PhraseContent.Joined joined) {
             join(joined);
-        } else if (content instanceof Content.Styled styled) {
+        } else if (content instanceof PhraseContent.Styled styled) {
             sayIn(styled.style(), styled.phrase());
         } else {
             sayName(content);
         }
     }
 
-    private void sayName(Content content) {
-        if (content instanceof Content.Music music) {
+    private void sayName(PhraseContent content) {
+        if (content instanceof PhraseContent.MusicSymbol music) {
             name(music.value().write(reader.signs()));
-        } else if (content instanceof Content.Typed typed) {
+        } else if (content instanceof PhraseContent.Typed typed) {
             name(SafeText.oneLine(typed.text()));
-        } else if (content instanceof Content.ToBeTyped example) {
+        } else if (content instanceof PhraseContent.ToBeTyped example) {
             name(SafeText.oneLine(ToType.in(example.english(), reader.signs().naming())));
-        } else if (content instanceof Content.Number number) {
+        } else if (content instanceof PhraseContent.Number number) {
             words(reader.language().number(number.number()));
-        } else if (content instanceof Content.ScaleName name) {
+        } else if (content instanceof PhraseContent.ScaleName name) {
             scale(name.scale());
-        } else if (content instanceof Content.KindOfScale name) {
+        } else if (content instanceof PhraseContent.KindOfScale name) {
             words(reader.language().scaleKind(name.kind()));
-        } else if (content instanceof Content.IntervalName name) {
+        } else if (content instanceof PhraseContent.IntervalName name) {
             words(reader.language().interval(name.interval()));
-        } else if (content instanceof Content.OneInterval name) {
+        } else if (content instanceof PhraseContent.OneInterval name) {
             words(reader.language().oneInterval(name.interval()));
-        } else if (content instanceof Content.IntervalNumberInWords name) {
+        } else if (content instanceof PhraseContent.IntervalNumberInWords name) {
             words(reader.language().intervalNumber(name.number()));
-        } else if (content instanceof Content.DegreeInWords name) {
+        } else if (content instanceof PhraseContent.DegreeInWords name) {
             words(reader.language().degree(name.degree()));
         }
     }
@@ -82,7 +82,7 @@ final class Wording {
         style = before;
     }
 
-    private void join(Content.Joined joined) {
+    private void join(PhraseContent.Joined joined) {
         for (int i = 0; i < joined.items().size(); i++) {
             if (i > 0) {
                 name(joined.between());

@@ -28,7 +28,7 @@ public final class Wrap {
 
     /** The line as one or more lines; the hanging indent is read from its beginning: spaces, then perhaps a list mark. */
     public static List<StyledLine> line(StyledLine line, int width) {
-        return line(line, width, Hang.of(line.plain()));
+        return line(line, width, HangingIndent.of(line.plain()));
     }
 
     /** @param hang columns by which the lines after the first are set in */

@@ -95,10 +95,10 @@ public final class BandNumber {
 
     /** The number of a chord in a key, to be written for whoever reads it. */
     public static Notated of(Chord chord, Key key) {
-        return new InKey(chord, key);
+        return new NumberedChord(chord, key);
     }
 
-    private record InKey(Chord chord, Key key) implements Notated {
+    private record NumberedChord(Chord chord, Key key) implements Notated {
         @Override
         public String write(Signs signs) {
             return BandNumber.write(chord, key, signs);

@@ -38,7 +38,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
     private static final double HALF = 0.5;
 
     /** How well something is known, in words and as a sign of none to three strokes. */
-    public enum Level {
+    public enum KnownLevel {
         NOT_YET(Phrase.of("not yet"), "·", ".", Style.QUIET),
         BEGUN(Phrase.of("begun"), "-", "-", Style.PLAIN),
         COMING(Phrase.of("coming"), "=", "=", Style.NEARLY),
@@ -49,7 +49,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         private final String ascii;
         private final Style style;
 
-        Level(Phrase words, String sign, String ascii, Style style) {
+        KnownLevel(Phrase words, String sign, String ascii, Style style) {
             this.words = words;
             this.sign = sign;
             this.ascii = ascii;
@@ -57,7 +57,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         }
 
         /** By the probability that it is known. */
-        public static Level of(Standing standing) {
+        public static KnownLevel of(Standing standing) {
             return standing.isMastered() ? KNOWN : standing.mastery() >= HALF ? COMING : BEGUN;
         }
 
@@ -134,7 +134,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         List<Span> spans = new ArrayList<>(List.of(new Span(padded(skill, front()), Style.PLAIN)));
         for (Key key : keys) {
             Optional<Standing> standing = knowledge.of(new Item(skill, key.toString()));
-            Level level = standing.map(Level::of).orElse(Level.NOT_YET);
+            KnownLevel level = standing.map(KnownLevel::of).orElse(KnownLevel.NOT_YET);
             String mark = standing.map(known -> mark(skill, known)).orElse("");
             spans.add(new Span(padded(level.sign(reader.signs()) + mark, CELL), level.style));
         }
@@ -147,7 +147,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
 
     private Phrase legend() {
         List<Phrase> legend = new ArrayList<>();
-        for (Level level : Level.values()) {
+        for (KnownLevel level : KnownLevel.values()) {
             legend.add(Phrase.of("{0} {1}", Phrase.typed(level.sign(reader.signs())), level.words()));
         }
         legend.add(Phrase.of("* due"));

@@ -21,7 +21,7 @@ public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) imp
         StyledText.Builder text = StyledText.builder();
         Block before = null;
         for (Block block : blocks) {
-            if (before != null && !(before instanceof Block.Item && block instanceof Block.Item)) {
+            if (before != null && !(before instanceof Block.ListItem && block instanceof Block.ListItem)) {
                 text.gap();
             }
             text.line(line(block, look.reader()));
@@ -31,9 +31,9 @@ public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) imp
     }
 
     private StyledLine line(Block block, Reader reader) {
-        StyledLine line = block instanceof Block.Item item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
+        StyledLine line = block instanceof Block.ListItem item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
         for (TextRun span : block.spans()) {
-            line = line.plus(span.style() == TextRun.Style.CODE ? typed(span, reader) : said(span, block, reader));
+            line = line.plus(span.style() == TextRun.RunStyle.CODE ? typed(span, reader) : said(span, block, reader));
         }
         return line;
     }
@@ -55,7 +55,7 @@ public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) imp
         return words.toString();
     }
 
-    private static String mark(Block.Item item) {
+    private static String mark(Block.ListItem item) {
         String indent = "  ".repeat(item.depth() - 1);
         return indent + (item.number() == 0 ? "- " : item.number() + ". ");
     }

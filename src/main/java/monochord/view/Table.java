@@ -20,7 +20,7 @@ import monochord.text.StyledText;
  */
 public final class Table {
     private final List<Column> columns;
-    private final List<Row> rows = new ArrayList<>();
+    private final List<TableRow> rows = new ArrayList<>();
     private int indent;
 
     /**
@@ -51,7 +51,7 @@ public final class Table {
     }
 
     /** A line of cells, or one phrase across all columns. */
-    private record Row(List<Phrase> cells, boolean isAcross) {
+    private record TableRow(List<Phrase> cells, boolean isAcross) {
         List<StyledLine> in(Reader reader) {
             return cells.stream().map(cell -> cell.in(reader)).toList();
         }
@@ -81,7 +81,7 @@ public final class Table {
         if (cells.size() > columns.size()) {
             throw new IllegalArgumentException(cells.size() + " cells in a table of " + columns.size() + " columns");
         }
-        rows.add(new Row(List.copyOf(cells), false));
+        rows.add(new TableRow(List.copyOf(cells), false));
         return this;
     }
 
@@ -91,7 +91,7 @@ public final class Table {
 
     /** A line over the rows that follow, across all columns. */
     public Table across(Phrase heading) {
-        rows.add(new Row(List.of(heading), true));
+        rows.add(new TableRow(List.of(heading), true));
         return this;
     }
 
@@ -125,7 +125,7 @@ public final class Table {
     private StyledText facts(Look look) {
         boolean headed = columns.stream().anyMatch(column -> !column.heading().isEmpty());
         StyledText.Builder text = StyledText.builder(look.reader());
-        for (Row row : rows) {
+        for (TableRow row : rows) {
             if (row.isAcross() || !headed) {
                 text.line(Phrase.joined(
                         " ",

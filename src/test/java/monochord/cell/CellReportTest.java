@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import monochord.cell.wire.Kind;
 import monochord.cell.wire.Message;
+import monochord.cell.wire.MessageKind;
 import monochord.shell.sitting.CellAnswers;
 import monochord.theory.Key;
 import monochord.view.Look;
@@ -27,9 +27,9 @@ class CellReportTest {
     /** Guards, each enough: {@code SafeText} wherever {@code CellReportBuilder} takes a text; {@code Span}, which lets none through. */
     @ParameterizedTest
     @EnumSource(
-            value = Kind.class,
+            value = MessageKind.class,
             names = {"PRINTED", "VALUE", "SHOW", "NOTICE", "TROUBLE"})
-    void noControlCharacterComesThrough(Kind kind) {
+    void noControlCharacterComesThrough(MessageKind kind) {
         builder.take(
                 switch (kind) {
                     case VALUE -> Message.of(kind, HOSTILE, HOSTILE, "PLAIN", HOSTILE);
@@ -43,30 +43,31 @@ class CellReportTest {
     /** Guard: {@code room} in {@code CellReportBuilder}. */
     @Test
     void whatAJvmWithoutBoundsPrintsIsCutAllTheSame() {
-        IntStream.range(0, 100).forEach(i -> builder.take(Message.of(Kind.PRINTED, "x".repeat(1000))));
+        IntStream.range(0, 100).forEach(i -> builder.take(Message.of(MessageKind.PRINTED, "x".repeat(1000))));
         assertEquals("x".repeat(12_000) + "…and88000morecharactersthatarenotshown.", said().replaceAll("\\s", ""));
     }
 
     /** Guard: {@code MOST_PARTS} in {@code CellReportBuilder}. */
     @Test
     void valuesComeToAnEnd() {
-        IntStream.range(0, 10_000).forEach(i -> builder.take(Message.of(Kind.VALUE, "v", "int", "PLAIN", "" + i)));
+        IntStream.range(0, 10_000)
+                .forEach(i -> builder.take(Message.of(MessageKind.VALUE, "v", "int", "PLAIN", "" + i)));
         assertEquals(200, said().lines().count());
     }
 
     /** Guard: {@code MOST_LISTENED} in {@code CellReportBuilder}. */
     @Test
     void playingComesToAnEnd() {
-        IntStream.range(0, 1000).forEach(i -> builder.take(Message.of(Kind.PLAY, "", "CHORD", "C")));
+        IntStream.range(0, 1000).forEach(i -> builder.take(Message.of(MessageKind.PLAY, "", "CHORD", "C")));
         assertEquals(16, builder.report().plays().size());
     }
 
     /** Guard: {@code CellMusicReader.music} takes what its readers refuse for no music. */
     @ParameterizedTest
-    @EnumSource(monochord.cell.wire.Told.Shape.class)
-    void musicThatIsNoneIsShownAsText(monochord.cell.wire.Told.Shape shape) {
-        builder.take(Message.of(Kind.VALUE, "v", "Chord", shape.name(), "Hm?", "H", "loud", "999", "?"));
-        builder.take(Message.of(Kind.PLAY, "-5", shape.name(), "Hm?", "H"));
+    @EnumSource(monochord.cell.wire.EncodedValue.Shape.class)
+    void musicThatIsNoneIsShownAsText(monochord.cell.wire.EncodedValue.Shape shape) {
+        builder.take(Message.of(MessageKind.VALUE, "v", "Chord", shape.name(), "Hm?", "H", "loud", "999", "?"));
+        builder.take(Message.of(MessageKind.PLAY, "-5", shape.name(), "Hm?", "H"));
         assertEquals("v = Hm?", said());
         assertEquals(List.of(), builder.report().plays());
     }
@@ -74,7 +75,7 @@ class CellReportTest {
     /** Guard: {@code Math.min} in {@code CellReportBuilder.failure}. */
     @Test
     void aPlaceBehindTheEndIsTheEnd() {
-        builder.take(Message.of(Kind.TROUBLE, "No.", "99999", "0"));
+        builder.take(Message.of(MessageKind.TROUBLE, "No.", "99999", "0"));
         assertEquals("No.\n  text\n      ^", said());
     }
 }

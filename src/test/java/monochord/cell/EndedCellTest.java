@@ -26,9 +26,9 @@ class EndedCellTest {
     }
 
     /**
-     * Guards: patience that ends in {@code Running.watch}, for the one that catches everything on an older JDK, and loops
+     * Guards: patience that ends in {@code CellRun.watch}, for the one that catches everything on an older JDK, and loops
      * where a newer one does not look; {@code
-     * -XX:+ExitOnOutOfMemoryError} in {@code Launch}; {@code Watch.count} for threads; that {@code Watch} tells the line when
+     * -XX:+ExitOnOutOfMemoryError} in {@code Launch}; {@code Watchdog.count} for threads; that {@code Watchdog} tells the line when
      * the JVM leaves; {@code JvmCell.repeat} for what was defined before. Patience is in seconds, and short only where it is
      * what ends.
      */
@@ -63,7 +63,7 @@ class EndedCellTest {
     }
 
     /**
-     * Guards, each enough: {@code still} in {@code Scene} and {@code Workshop}; that {@code JvmCell.repeat} hears nothing. For
+     * Guards, each enough: {@code still} in {@code LineState} and {@code RequestHandler}; that {@code JvmCell.repeat} hears nothing. For
      * what lies about: {@code folder.remove()} in {@code Link.end}; links are removed and never followed.
      */
     @Test
@@ -90,7 +90,7 @@ class EndedCellTest {
         assertTrue(Files.exists(precious));
     }
 
-    /** Guard: {@code Past.note}; without it the JVM would be built anew for ever. */
+    /** Guard: {@code CellHistory.note}; without it the JVM would be built anew for ever. */
     @Thorough.Only
     @Test
     void whatEndsTheJvmTheSecondTimeIsLeftOut(@TempDir Path outside) {

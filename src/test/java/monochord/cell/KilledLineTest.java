@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
 
-/** A line that is killed takes its cell along, whatever that is doing. Guard: {@code Watch.listen}. */
+/** A line that is killed takes its cell along, whatever that is doing. Guard: {@code Watchdog.listen}. */
 class KilledLineTest {
     /** The line: says what its cell is, and then waits for one that never ends. */
     static final class Line {

@@ -11,8 +11,8 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.util.Random;
-import monochord.cell.wire.Kind;
 import monochord.cell.wire.Message;
+import monochord.cell.wire.MessageKind;
 import org.junit.jupiter.api.Test;
 
 class MessageTest {
@@ -22,7 +22,7 @@ class MessageTest {
 
     @Test
     void whatIsWrittenIsRead() throws IOException {
-        Message message = Message.of(Kind.VALUE, "verse", "", "F C G A♭ 𝄞", "\0\n");
+        Message message = Message.of(MessageKind.VALUE, "verse", "", "F C G A♭ 𝄞", "\0\n");
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         message.write(new DataOutputStream(bytes));
         assertEquals(message, read(bytes.toByteArray()));

@@ -47,7 +47,7 @@ class UnrulyCellTest {
     }
 
     /**
-     * Guards: the deadline in {@code Running.watch}; for the one that sleeps, each enough, the JDK's own stop and the
+     * Guards: the deadline in {@code CellRun.watch}; for the one that sleeps, each enough, the JDK's own stop and the
      * interrupt in {@code Engine.stop}; that {@code Engine} puts values into words on the snippet's own thread, for the one
      * that never says what it is.
      */
@@ -66,7 +66,7 @@ class UnrulyCellTest {
         assertTrue(System.nanoTime() - begun >= Duration.ofSeconds(1).toNanos());
     }
 
-    /** Guard: {@code stopAsked} in {@code Running.watch}; without it the time limit comes first, with other words. */
+    /** Guard: {@code stopAsked} in {@code CellRun.watch}; without it the time limit comes first, with other words. */
     @Test
     void whoeverHasEnoughStopsIt() throws Exception {
         CompletableFuture<String> said =
@@ -88,7 +88,7 @@ class UnrulyCellTest {
         assertEquals("Something calls itself without end.", BENCH.says("deep(0)"));
     }
 
-    /** Guard: the stack in {@code Far}; without it the compiler breaks, and what it says of itself is printed. */
+    /** Guard: the stack in {@code SandboxMain}; without it the compiler breaks, and what it says of itself is printed. */
     @Test
     void textMayBeNestedDeeply() {
         assertEquals("1", BENCH.says("(".repeat(4900) + "1" + ")".repeat(4900)));
@@ -120,7 +120,7 @@ class UnrulyCellTest {
                         .replace(" ", ""));
     }
 
-    /** Guard: {@code Scene.send} counts. */
+    /** Guard: {@code LineState.send} counts. */
     @Test
     void onlySoMuchIsPlayed() {
         assertEquals(
@@ -128,21 +128,21 @@ class UnrulyCellTest {
                 BENCH.says("for (int i = 0; i < 1000; i++) play(\"C\")"));
     }
 
-    /** Guard: the launch mechanism in {@code Launch}, and {@code Far.closeDoors}. */
+    /** Guard: the launch mechanism in {@code Launch}, and {@code SandboxMain.closeDoors}. */
     @Test
     void noProgramIsStarted() {
         assertEquals(
                 "A cell starts no other programs.", BENCH.says("new ProcessBuilder(\"sh\", \"-c\", \"echo\").start()"));
     }
 
-    /** Guards, each enough: {@code Far.closeDoors}, and the line's closing of the stream behind the secret. */
+    /** Guards, each enough: {@code SandboxMain.closeDoors}, and the line's closing of the stream behind the secret. */
     @Test
     void thereIsNothingToReadFrom() {
         assertEquals("-1", BENCH.says("System.in.read()"));
         assertEquals("null", BENCH.says("System.console()"));
     }
 
-    /** Guard: {@code Launch.ENVIRONMENT}; on newer JDKs {@code Far.closeDoors} closes that door, too. */
+    /** Guard: {@code Launch.ENVIRONMENT}; on newer JDKs {@code SandboxMain.closeDoors} closes that door, too. */
     @Test
     void theEnvironmentIsTheLearnersOwnBusiness() {
         String said = BENCH.says("System.getenv(\"PATH\") + System.getenv(\"HOME\")");

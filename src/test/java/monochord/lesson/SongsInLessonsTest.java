@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SongsInLessonsTest {
     private static final String COUNTS = "/monochord/shell/verb/music/";
 
-    private static List<SongCounts.Row> after(String chord, SongCounts.Collection collection) throws IOException {
+    private static List<SongCounts.SongCount> after(String chord, SongCounts.Collection collection) throws IOException {
         return SongCounts.parse(resource("next-chord.tsv")).rows().stream()
                 .filter(row -> row.collection() == collection
                         && !row.minor()
@@ -61,7 +61,7 @@ class SongsInLessonsTest {
                 " ",
                 after(chord, collection).stream()
                         .limit(most)
-                        .map(SongCounts.Row::to)
+                        .map(SongCounts.SongCount::to)
                         .toList());
     }
 
@@ -70,8 +70,8 @@ class SongsInLessonsTest {
     void theMinorFourGoesHome() throws IOException {
         LessonText.says("5.4", "After iv they play I about one time in two");
         for (SongCounts.Collection collection : SongCounts.Collection.values()) {
-            List<SongCounts.Row> rows = after("iv", collection);
-            int all = rows.stream().mapToInt(SongCounts.Row::times).sum();
+            List<SongCounts.SongCount> rows = after("iv", collection);
+            int all = rows.stream().mapToInt(SongCounts.SongCount::times).sum();
             assertTrue(2 * rows.get(0).times() > all && 3 * rows.get(0).times() < 2 * all, collection.toString());
         }
     }

@@ -55,8 +55,8 @@ enum LeftInEnglish {
 
     private static String told(CellAnswer cell) {
         Stream<Phrase> notices = cell.parts().stream()
-                .filter(CellAnswer.Notice.class::isInstance)
-                .map(notice -> ((CellAnswer.Notice) notice).said());
+                .filter(CellAnswer.NoticeText.class::isInstance)
+                .map(notice -> ((CellAnswer.NoticeText) notice).said());
         Stream<Phrase> trouble = Stream.ofNullable(cell.trouble()).flatMap(met -> met.message().stream());
         return Stream.concat(notices, trouble).map(Phrase::toString).collect(Collectors.joining(" "));
     }

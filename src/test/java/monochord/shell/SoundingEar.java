@@ -2,7 +2,7 @@ package monochord.shell;
 
 import java.util.Optional;
 import monochord.shell.ear.Ear;
-import monochord.shell.ear.Heard;
+import monochord.shell.ear.PlayheadPosition;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 
@@ -20,9 +20,9 @@ final class SoundingEar implements Ear {
     }
 
     @Override
-    public Optional<Heard> heard() {
+    public Optional<PlayheadPosition> heard() {
         Performance now = sounding;
-        return now == null ? Optional.empty() : Optional.of(new Heard(now, beats));
+        return now == null ? Optional.empty() : Optional.of(new PlayheadPosition(now, beats));
     }
 
     void hears(double newBeats) {

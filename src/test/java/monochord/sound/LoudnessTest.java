@@ -15,7 +15,7 @@ import monochord.score.Pattern;
 import monochord.sound.file.WavFile;
 import monochord.sound.level.Limiter;
 import monochord.sound.level.LoudnessMeter;
-import monochord.sound.level.Target;
+import monochord.sound.level.LoudnessTarget;
 import monochord.sound.play.Outcome;
 import monochord.sound.play.Player;
 import monochord.theory.Key;
@@ -117,7 +117,7 @@ class LoudnessTest {
             meter.add(left, right);
             peak = Math.max(peak, Math.max(Math.abs(left), Math.abs(right)));
         }
-        assertEquals(Target.LUFS, meter.lufs(), 1);
+        assertEquals(LoudnessTarget.LUFS, meter.lufs(), 1);
         assertTrue(peak <= Limiter.CEILING, "peak " + peak);
     }
 

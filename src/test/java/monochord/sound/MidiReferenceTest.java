@@ -41,10 +41,10 @@ class MidiReferenceTest {
 
     private static List<String> notes(Performance performance) {
         long begin = Sequencing.ticks(performance.countIn());
-        return Press.of(performance.score().soundings()).stream()
-                .sorted(Comparator.comparingLong(Press::on)
-                        .thenComparingInt(Press::channel)
-                        .thenComparingInt(Press::note))
+        return NoteEvent.of(performance.score().soundings()).stream()
+                .sorted(Comparator.comparingLong(NoteEvent::on)
+                        .thenComparingInt(NoteEvent::channel)
+                        .thenComparingInt(NoteEvent::note))
                 .map(press -> press.channel() + " " + press.note() + " " + (begin + press.on()) + " "
                         + (press.off() - press.on()) + " " + press.velocity())
                 .toList();

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import monochord.text.SequenceDifference.Change;
-import monochord.text.SequenceDifference.Fate;
+import monochord.text.SequenceDifference.Edit;
+import monochord.text.SequenceDifference.EditKind;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SequenceDifferenceTest {
     private static String written(String before, String after) {
         return SequenceDifference.between(letters(before), letters(after)).stream()
-                .map(change ->
-                        (change.fate() == Fate.KEPT ? "" : change.fate() == Fate.GONE ? "-" : "+") + change.element())
+                .map(change -> (change.fate() == EditKind.KEPT ? "" : change.fate() == EditKind.GONE ? "-" : "+")
+                        + change.element())
                 .collect(Collectors.joining(" "));
     }
 
@@ -47,23 +47,23 @@ class SequenceDifferenceTest {
         List<List<Integer>> rows = rows(4);
         for (List<Integer> one : rows) {
             for (List<Integer> other : rows) {
-                List<Change<Integer>> changes = SequenceDifference.between(one, other);
-                assertEquals(one, left(changes, Fate.NEW));
-                assertEquals(other, left(changes, Fate.GONE));
+                List<Edit<Integer>> changes = SequenceDifference.between(one, other);
+                assertEquals(one, left(changes, EditKind.NEW));
+                assertEquals(other, left(changes, EditKind.GONE));
                 assertEquals(kept(changes), kept(SequenceDifference.between(other, one)));
             }
         }
     }
 
-    private static List<Integer> left(List<Change<Integer>> changes, Fate without) {
+    private static List<Integer> left(List<Edit<Integer>> changes, EditKind without) {
         return changes.stream()
                 .filter(change -> change.fate() != without)
-                .map(Change::element)
+                .map(Edit::element)
                 .toList();
     }
 
-    private static long kept(List<Change<Integer>> changes) {
-        return changes.stream().filter(change -> change.fate() == Fate.KEPT).count();
+    private static long kept(List<Edit<Integer>> changes) {
+        return changes.stream().filter(change -> change.fate() == EditKind.KEPT).count();
     }
 
     /** Every row of up to so many elements out of two. */

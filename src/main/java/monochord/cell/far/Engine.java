@@ -4,10 +4,10 @@ import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import jdk.jshell.execution.LocalExecutionControl;
-import monochord.cell.wire.Told;
+import monochord.cell.wire.EncodedValue;
 
 /**
- * Runs snippets in this JVM and keeps what came out as a {@link Told}. The value is put into words on the snippet's own
+ * Runs snippets in this JVM and keeps what came out as a {@link EncodedValue}. The value is put into words on the snippet's own
  * thread, so that one that never ends saying what it is can be stopped like any other.
  */
 public final class Engine extends LocalExecutionControl {
@@ -15,7 +15,7 @@ public final class Engine extends LocalExecutionControl {
 
     private static Method snippet;
     private static volatile Thread runner;
-    private static volatile Told told;
+    private static volatile EncodedValue told;
 
     private static Method evaluate(String name) {
         try {
@@ -26,7 +26,7 @@ public final class Engine extends LocalExecutionControl {
     }
 
     /** The last value, or null where a snippet was stopped before it had one. */
-    Told told() {
+    EncodedValue told() {
         return told;
     }
 

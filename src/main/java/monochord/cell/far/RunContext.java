@@ -1,8 +1,8 @@
 package monochord.cell.far;
 
-import monochord.cell.wire.Kind;
+import monochord.cell.wire.EncodedValue;
 import monochord.cell.wire.Message;
-import monochord.cell.wire.Told;
+import monochord.cell.wire.MessageKind;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 
@@ -10,13 +10,13 @@ import monochord.theory.note.NoteName;
 final class RunContext {
     private static volatile RunContext current = new RunContext(null, Key.major(NoteName.C), true);
 
-    private final Post post;
+    private final MessageSender post;
     private final Key key;
     private final boolean still;
     private int sent;
 
     /** @param still whether nothing is to be seen or heard, for the cell ran before */
-    RunContext(Post post, Key key, boolean still) {
+    RunContext(MessageSender post, Key key, boolean still) {
         this.post = post;
         this.key = key;
         this.still = still;
@@ -41,7 +41,7 @@ final class RunContext {
     }
 
     /** @throws IllegalStateException if this cell has sent as much as one may */
-    synchronized void send(Kind kind, Told music, String... before) {
+    synchronized void send(MessageKind kind, EncodedValue music, String... before) {
         if (still) {
             return;
         }

@@ -1,7 +1,7 @@
 package monochord.cell.far;
 
-import monochord.cell.wire.Kind;
 import monochord.cell.wire.Message;
+import monochord.cell.wire.MessageKind;
 
 /**
  * What went wrong in a cell.
@@ -15,6 +15,6 @@ record SnippetFailure(String message, int place, int line) {
     }
 
     Message toLine() {
-        return Message.of(Kind.TROUBLE, Limits.cut(message), Integer.toString(place), Integer.toString(line));
+        return Message.of(MessageKind.TROUBLE, Limits.cut(message), Integer.toString(place), Integer.toString(line));
     }
 }

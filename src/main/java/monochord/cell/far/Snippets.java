@@ -16,8 +16,8 @@ import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.TypeDeclSnippet;
 import jdk.jshell.VarSnippet;
-import monochord.cell.wire.Kind;
 import monochord.cell.wire.Message;
+import monochord.cell.wire.MessageKind;
 
 /** Runs the snippets of one cell in turn, until one goes wrong. */
 final class Snippets {
@@ -90,9 +90,9 @@ final class Snippets {
     private void tell(SnippetEvent event) {
         Snippet snippet = event.snippet();
         if (event.status().isDefined() && snippet.subKind().hasValue() && engine.told() != null) {
-            scene.send(engine.told().message(Kind.VALUE, name(snippet), type(snippet)));
+            scene.send(engine.told().message(MessageKind.VALUE, name(snippet), type(snippet)));
         } else if (snippet instanceof MethodSnippet || snippet instanceof TypeDeclSnippet) {
-            scene.send(Message.of(Kind.NOTICE, declared((DeclarationSnippet) snippet, event)));
+            scene.send(Message.of(MessageKind.NOTICE, declared((DeclarationSnippet) snippet, event)));
         }
     }
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.BaseStream;
 import java.util.stream.Collectors;
-import monochord.cell.wire.Told;
-import monochord.cell.wire.Told.Shape;
+import monochord.cell.wire.EncodedValue;
+import monochord.cell.wire.EncodedValue.Shape;
 import monochord.harmony.Borrowing;
 import monochord.harmony.Borrowing.Borrowed;
 import monochord.harmony.Music;
@@ -36,8 +36,8 @@ final class ValueText {
 
     private ValueText() {}
 
-    static Told of(Object value) {
-        return music(value).orElseGet(() -> Told.of(Shape.PLAIN, Limits.cut(plain(value))));
+    static EncodedValue of(Object value) {
+        return music(value).orElseGet(() -> EncodedValue.of(Shape.PLAIN, Limits.cut(plain(value))));
     }
 
     /** How a value would be typed behind a verb, or nothing where it is neither music, text nor a number. */
@@ -50,13 +50,13 @@ final class ValueText {
                 : music(value).map(told -> told.part(0)).orElse("");
     }
 
-    static Optional<Told> music(Object value) {
+    static Optional<EncodedValue> music(Object value) {
         if (value instanceof Chord chord) {
-            return Optional.of(Told.of(Shape.CHORD, chord.toString()));
+            return Optional.of(EncodedValue.of(Shape.CHORD, chord.toString()));
         } else if (value instanceof Scale scale) {
-            return Optional.of(Told.of(Shape.SCALE, scale.toString()));
+            return Optional.of(EncodedValue.of(Shape.SCALE, scale.toString()));
         } else if (value instanceof Key key) {
-            return Optional.of(Told.of(Shape.KEY, key.toString()));
+            return Optional.of(EncodedValue.of(Shape.KEY, key.toString()));
         } else if (value instanceof Progression progression) {
             return Optional.of(progression(progression));
         } else if (value instanceof VoicedProgression way) {
@@ -69,7 +69,7 @@ final class ValueText {
         return value instanceof Collection<?> many ? several(many) : Optional.empty();
     }
 
-    private static Optional<Told> music(Music music) {
+    private static Optional<EncodedValue> music(Music music) {
         if (music instanceof Music.OneChord one) {
             return music(one.chord());
         } else if (music instanceof Music.OneScale one) {
@@ -81,11 +81,11 @@ final class ValueText {
         return several(notes.pitches().isEmpty() ? notes.names() : notes.pitches());
     }
 
-    private static Told progression(Progression progression) {
+    private static EncodedValue progression(Progression progression) {
         String symbols = progression.toString();
         String numerals = progression.numerals(Signs.ASCII);
         String better = readsBack(symbols, progression) || !readsBack(numerals, progression) ? symbols : numerals;
-        return Told.of(Shape.PROGRESSION, symbols, progression.key().toString(), better);
+        return EncodedValue.of(Shape.PROGRESSION, symbols, progression.key().toString(), better);
     }
 
     private static boolean readsBack(String text, Progression progression) {
@@ -96,12 +96,12 @@ final class ValueText {
         }
     }
 
-    private static Told way(VoicedProgression way) {
+    private static EncodedValue way(VoicedProgression way) {
         VoicingTask task = way.task();
         String tops = task.tops().stream()
                 .map(top -> top.map(Pitch::toString).orElse("-"))
                 .collect(Collectors.joining(" "));
-        return Told.of(
+        return EncodedValue.of(
                 Shape.VOICED,
                 joined(task.chords(), " "),
                 task.key().toString(),
@@ -111,8 +111,8 @@ final class ValueText {
                 task.voices().isPresent() ? Integer.toString(task.voices().getAsInt()) : "");
     }
 
-    private static Told notes(Collection<?> notes) {
-        return Told.of(Shape.NOTES, joined(notes, ", "));
+    private static EncodedValue notes(Collection<?> notes) {
+        return EncodedValue.of(Shape.NOTES, joined(notes, ", "));
     }
 
     private static String joined(Collection<?> values, String between) {
@@ -120,12 +120,12 @@ final class ValueText {
     }
 
     /** Two or more of one kind. */
-    private static Optional<Told> several(Collection<?> many) {
+    private static Optional<EncodedValue> several(Collection<?> many) {
         List<?> values = many.size() > Limits.ELEMENTS ? List.of() : new ArrayList<>(many);
         if (values.size() > 1 && (all(values, NoteName.class) || all(values, Pitch.class))) {
             return Optional.of(notes(values));
         } else if (values.size() > 1 && all(values, Chord.class)) {
-            return Optional.of(Told.of(Shape.CHORDS, joined(values, " ")));
+            return Optional.of(EncodedValue.of(Shape.CHORDS, joined(values, " ")));
         }
         return values.isEmpty() || !all(values, Borrowed.class) ? Optional.empty() : borrowed(values);
     }
@@ -135,7 +135,7 @@ final class ValueText {
     }
 
     /** Borrowed chords know the scales they come from, and so the tonic, but not the mode that borrows them. */
-    private static Optional<Told> borrowed(List<?> values) {
+    private static Optional<EncodedValue> borrowed(List<?> values) {
         Borrowed first = (Borrowed) values.get(0);
         if (first.sources().isEmpty()) {
             return Optional.empty();
@@ -146,7 +146,7 @@ final class ValueText {
         for (Mode mode : LIKELY_FIRST) {
             Key key = new Key(tonic, mode);
             if (Borrowing.table(key).containsAll(values)) {
-                return Optional.of(Told.of(Shape.BORROWED, joined(chords, " "), key.toString()));
+                return Optional.of(EncodedValue.of(Shape.BORROWED, joined(chords, " "), key.toString()));
             }
         }
         return Optional.empty();

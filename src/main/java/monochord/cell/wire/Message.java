@@ -11,19 +11,19 @@ import java.util.List;
  * One message between the line and its cell, in a form that neither can be made to choke on: a kind, and some texts whose
  * number and lengths have bounds.
  */
-public record Message(Kind kind, List<String> texts) {
+public record Message(MessageKind kind, List<String> texts) {
     /** The most texts of a message. */
     public static final int MOST_TEXTS = 400;
     /** The most bytes of a text; longer ones are refused by whoever reads them. */
     public static final int MOST_BYTES = 1 << 18;
 
-    private static final Kind[] KINDS = Kind.values();
+    private static final MessageKind[] KINDS = MessageKind.values();
 
     public Message {
         texts = List.copyOf(texts);
     }
 
-    public static Message of(Kind kind, String... texts) {
+    public static Message of(MessageKind kind, String... texts) {
         return new Message(kind, List.of(texts));
     }
 
@@ -59,7 +59,7 @@ public record Message(Kind kind, List<String> texts) {
 
     /** @throws IOException if there is no further message, or what comes is none */
     public static Message read(DataInputStream in) throws IOException {
-        Kind kind = KINDS[within(KINDS.length - 1, in.readUnsignedByte())];
+        MessageKind kind = KINDS[within(KINDS.length - 1, in.readUnsignedByte())];
         int count = within(MOST_TEXTS, in.readUnsignedShort());
         List<String> texts = new ArrayList<>();
         for (int i = 0; i < count; i++) {

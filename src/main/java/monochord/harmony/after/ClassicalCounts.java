@@ -11,7 +11,7 @@ import monochord.theory.Numeral;
  * <p>Text form: lines of four columns with tabs between them, {@code from to times of}; lines that begin with {@code #}
  * are remarks.
  */
-public record ClassicalCounts(List<Row> rows) {
+public record ClassicalCounts(List<ScoreCount> rows) {
     private static final int COLUMNS = 4;
 
     /**
@@ -19,7 +19,7 @@ public record ClassicalCounts(List<Row> rows) {
      *
      * @param of how often the first chord stood at all
      */
-    public record Row(Numeral from, Numeral to, int times, int of) {}
+    public record ScoreCount(Numeral from, Numeral to, int times, int of) {}
 
     public ClassicalCounts {
         rows = List.copyOf(rows);
@@ -36,12 +36,12 @@ public record ClassicalCounts(List<Row> rows) {
                 .toList());
     }
 
-    private static Row row(String line) {
+    private static ScoreCount row(String line) {
         String[] cells = line.split("\t");
         if (cells.length != COLUMNS) {
             throw new IllegalArgumentException("a row must have " + COLUMNS + " columns: " + line);
         }
-        return new Row(
+        return new ScoreCount(
                 Numeral.parse(cells[0]),
                 Numeral.parse(cells[1]),
                 Integer.parseInt(cells[2]),
@@ -49,15 +49,15 @@ public record ClassicalCounts(List<Row> rows) {
     }
 
     /** What came after this very chord, else after its triad in root position; nothing in other than major keys. */
-    public List<Row> after(Chord chord, Key key) {
+    public List<ScoreCount> after(Chord chord, Key key) {
         if (!key.equals(Key.major(key.tonic()))) {
             return List.of();
         }
-        List<Row> same = from(chord, key);
+        List<ScoreCount> same = from(chord, key);
         return same.isEmpty() ? from(new Chord(chord.root(), chord.kind().triad()), key) : same;
     }
 
-    private List<Row> from(Chord chord, Key key) {
+    private List<ScoreCount> from(Chord chord, Key key) {
         return rows.stream().filter(row -> row.from.in(key).equals(chord)).toList();
     }
 }

@@ -30,7 +30,7 @@ public record Continuation(
         int weight,
         HarmonicFunction from,
         HarmonicFunction to,
-        Road road,
+        ContinuationKind road,
         SongCounts.Backing backing) {
     private static final int PER_WEIGHT = 10;
     private static final int PER_SHARE = 40;

@@ -79,7 +79,7 @@ public final class Continuations {
                         reason.weight(),
                         ChordFunction.of(first, key).main(),
                         ChordFunction.of(second, key).main(),
-                        Road.to(second, key),
+                        ContinuationKind.to(second, key),
                         backing.orElse(null)));
     }
 

@@ -18,7 +18,7 @@ import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 
 /**
- * Why one chord leads to another: a tendency that has to resolve, a {@link Habit}, or what can be seen from the tones.
+ * Why one chord leads to another: a tendency that has to resolve, a {@link CommonProgression}, or what can be seen from the tones.
  *
  * <p>Source for applied chords and augmented sixths: Open Music Theory (2014), pages "appliedChords" and
  * "augmentedSixthChords"; a suspension as the way back is common practice, no source.
@@ -43,7 +43,7 @@ record Reason(int weight, Phrase said) {
 
     private static Optional<Reason> habit(Numeral from, Numeral to, Key key) {
         boolean stays = sharedMode(new ChordMove(from.in(key), to.in(key)), key).isPresent();
-        return Habit.of(from, to, key)
+        return CommonProgression.of(from, to, key)
                 .map(habit -> new Reason(
                         habit.weight(), stays ? Phrase.of("it stays borrowed: {0}", habit.reason()) : habit.reason()));
     }

@@ -17,7 +17,7 @@ import monochord.theory.Numeral;
  * <p>Text form: lines of seven columns with tabs between them, {@code corpus mode from to count songs sample}; lines that
  * begin with {@code #} are remarks. Chords are numerals counted from the major scale, by root and triad.
  */
-public record SongCounts(List<Row> rows) {
+public record SongCounts(List<SongCount> rows) {
     /** No counts at all. */
     public static final SongCounts NONE = new SongCounts(List.of());
 
@@ -89,7 +89,8 @@ public record SongCounts(List<Row> rows) {
      * @param songs in how many songs of the sample
      * @param sample songs that were looked at
      */
-    public record Row(Collection collection, boolean minor, String from, String to, int times, int songs, int sample) {}
+    public record SongCount(
+            Collection collection, boolean minor, String from, String to, int times, int songs, int sample) {}
 
     /**
      * What backs one way on.
@@ -153,12 +154,12 @@ public record SongCounts(List<Row> rows) {
                 .toList());
     }
 
-    private static Row row(String line) {
+    private static SongCount row(String line) {
         String[] cells = line.split("\t");
         if (cells.length != COLUMNS) {
             throw new IllegalArgumentException("a row must have " + COLUMNS + " columns: " + line);
         }
-        return new Row(
+        return new SongCount(
                 Collection.called(cells[0]),
                 cells[1].equals("minor"),
                 cells[2],
@@ -174,15 +175,15 @@ public record SongCounts(List<Row> rows) {
         List<String> second = names(to, key);
         return rows.stream()
                 .filter(row -> row.minor == key.isMinor() && first.contains(row.from) && second.contains(row.to))
-                .max(Comparator.comparingInt(Row::songs).thenComparingInt(Row::times))
+                .max(Comparator.comparingInt(SongCount::songs).thenComparingInt(SongCount::times))
                 .map(row -> new Backing(row.collection, row.times, leaving(row), row.songs));
     }
 
-    private int leaving(Row like) {
+    private int leaving(SongCount like) {
         return rows.stream()
                 .filter(row -> row.collection == like.collection && row.minor == like.minor)
                 .filter(row -> row.from.equals(like.from))
-                .mapToInt(Row::times)
+                .mapToInt(SongCount::times)
                 .sum();
     }
 
@@ -192,7 +193,7 @@ public record SongCounts(List<Row> rows) {
         return rows.stream()
                 .filter(row -> row.minor == key.isMinor() && names.contains(row.from))
                 .filter(row -> row.songs >= Backing.FEW_SONGS && !row.to.startsWith("?"))
-                .sorted(Comparator.comparingInt(Row::songs).reversed())
+                .sorted(Comparator.comparingInt(SongCount::songs).reversed())
                 .map(row -> Numeral.parse(row.to))
                 .distinct()
                 .toList();

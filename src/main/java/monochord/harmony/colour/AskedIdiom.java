@@ -72,7 +72,7 @@ public record AskedIdiom(String name, Numeral numeral) {
     public Optional<Idea> in(Progression progression, Optional<Melody> melody, OptionalInt at) {
         PlainRow row = new PlainRow(progression, false);
         Optional<Change> found = numeral == null ? named(row, at) : borrowed(row, at);
-        Overlay overlay = new Overlay(melody, progression);
+        TuneFit overlay = new TuneFit(melody, progression);
         return found.map(change -> new Idea(change, ChangeScore.of(change, true, overlay.price(change)), overlay));
     }
 

@@ -78,7 +78,7 @@ final class ChangeFinder {
         List<List<ChordEvent>> put = new ArrayList<>();
         for (int place = 0; place < pattern.put().size(); place++) {
             List<ChordEvent> here = new ArrayList<>();
-            for (MovePattern.Word word : pattern.put().get(place)) {
+            for (MovePattern.Replacement word : pattern.put().get(place)) {
                 here.add(word.plain() == null ? row.event(first + place) : chosen(word, first, last));
             }
             put.add(here);
@@ -87,7 +87,7 @@ final class ChangeFinder {
     }
 
     /** The fuller chord in a row of seventh chords, or where its further tones can be held from the chord before. */
-    private ChordEvent chosen(MovePattern.Word word, int first, int last) {
+    private ChordEvent chosen(MovePattern.Replacement word, int first, int last) {
         ChordEvent plain = row.event(word.plain());
         if (word.fuller() == null) {
             return plain;

@@ -19,7 +19,7 @@ final class ChangeScore {
 
     /**
      * @param bold whether the restraint that the idiom asks for is left out
-     * @param tune what it costs by the tune, see {@link Overlay#price}
+     * @param tune what it costs by the tune, see {@link TuneFit#price}
      */
     static int of(Change change, boolean bold, int tune) {
         ChangeScore score = new ChangeScore(change);

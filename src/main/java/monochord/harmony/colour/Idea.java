@@ -18,13 +18,13 @@ public final class Idea {
     private final Change change;
     private final int worth;
     private final int score;
-    private final Overlay overlay;
+    private final TuneFit overlay;
 
-    Idea(Change change, int worth, Overlay overlay) {
+    Idea(Change change, int worth, TuneFit overlay) {
         this(change, worth, worth, overlay);
     }
 
-    private Idea(Change change, int worth, int score, Overlay overlay) {
+    private Idea(Change change, int worth, int score, TuneFit overlay) {
         this.change = change;
         this.worth = worth;
         this.score = score;

@@ -27,7 +27,7 @@ import monochord.theory.note.NoteName;
  * @param after at most two chords
  * @param put for each chord replaced what comes in its time; one list where chords are put in between
  */
-record MovePattern(List<Token> before, List<Token> replaced, List<Token> after, List<List<Word>> put) {
+record MovePattern(List<Token> before, List<Token> replaced, List<Token> after, List<List<Replacement>> put) {
     private static final List<String> MINOR_GOALS_IN_MAJOR = List.of("vi", "ii", "iii");
     private static final List<String> MAJOR_GOALS_IN_MAJOR = List.of("IV", "V");
     private static final List<String> MINOR_GOALS_IN_MINOR = List.of("iv");
@@ -80,13 +80,13 @@ record MovePattern(List<Token> before, List<Token> replaced, List<Token> after, 
      * @param plain null for the chord that stood there
      * @param fuller the same with further tones, or null
      */
-    record Word(Numeral plain, Numeral fuller) {
-        static Word parse(String word) {
+    record Replacement(Numeral plain, Numeral fuller) {
+        static Replacement parse(String word) {
             if (word.equals("=")) {
-                return new Word(null, null);
+                return new Replacement(null, null);
             }
             String[] both = word.split("\\|");
-            return new Word(Numeral.parse(both[0]), both.length == 1 ? null : Numeral.parse(both[1]));
+            return new Replacement(Numeral.parse(both[0]), both.length == 1 ? null : Numeral.parse(both[1]));
         }
     }
 
@@ -127,10 +127,11 @@ record MovePattern(List<Token> before, List<Token> replaced, List<Token> after, 
                 .toList();
     }
 
-    private static List<List<Word>> put(String words, int places) {
-        List<List<Word>> put = new ArrayList<>();
+    private static List<List<Replacement>> put(String words, int places) {
+        List<List<Replacement>> put = new ArrayList<>();
         for (String place : words.split(" ")) {
-            List<Word> here = Arrays.stream(place.split(",")).map(Word::parse).toList();
+            List<Replacement> here =
+                    Arrays.stream(place.split(",")).map(Replacement::parse).toList();
             if (put.size() < Math.max(1, places)) {
                 put.add(new ArrayList<>(here));
             } else {

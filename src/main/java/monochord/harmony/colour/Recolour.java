@@ -39,7 +39,7 @@ public final class Recolour {
 
     private final PlainRow row;
     private final Optional<Melody> melody;
-    private final Manner manner;
+    private final RecolourOptions manner;
     private final List<Idea> ideas;
     private final Combination combination;
 
@@ -50,23 +50,23 @@ public final class Recolour {
      * @param isLoop whether the row leads back to its start even where it ends on the tonic
      * @param mayStayOpen whether the last cadence may go
      */
-    public record Manner(boolean isBold, boolean isLoop, boolean mayStayOpen) {
-        public static final Manner USUAL = new Manner(false, false, false);
+    public record RecolourOptions(boolean isBold, boolean isLoop, boolean mayStayOpen) {
+        public static final RecolourOptions USUAL = new RecolourOptions(false, false, false);
     }
 
-    private Recolour(PlainRow row, Optional<Melody> melody, Manner manner) {
+    private Recolour(PlainRow row, Optional<Melody> melody, RecolourOptions manner) {
         this.row = row;
         this.melody = melody;
         this.manner = manner;
-        this.ideas = ideas(row, new Overlay(melody, row.progression), manner);
+        this.ideas = ideas(row, new TuneFit(melody, row.progression), manner);
         this.combination = combination();
     }
 
     public static Recolour of(Progression progression, Optional<Melody> melody) {
-        return of(progression, melody, Manner.USUAL);
+        return of(progression, melody, RecolourOptions.USUAL);
     }
 
-    public static Recolour of(Progression progression, Optional<Melody> melody, Manner manner) {
+    public static Recolour of(Progression progression, Optional<Melody> melody, RecolourOptions manner) {
         return new Recolour(new PlainRow(progression, manner.isLoop()), melody, manner);
     }
 
@@ -81,7 +81,7 @@ public final class Recolour {
     }
 
     /** Of the forms of one idiom that begin at one place only the best. */
-    private static List<Idea> ideas(PlainRow row, Overlay overlay, Manner manner) {
+    private static List<Idea> ideas(PlainRow row, TuneFit overlay, RecolourOptions manner) {
         ChangeFinder finder = new ChangeFinder(row, manner.mayStayOpen(), true);
         Map<String, Idea> best = new LinkedHashMap<>();
         for (Idiom idiom : Idiom.all()) {
@@ -112,7 +112,7 @@ public final class Recolour {
         return melody;
     }
 
-    public Manner manner() {
+    public RecolourOptions manner() {
         return manner;
     }
 

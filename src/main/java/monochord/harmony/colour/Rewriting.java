@@ -11,10 +11,10 @@ import monochord.theory.note.Beats;
 /** Puts changes into the bars of a progression. */
 final class Rewriting {
     /** @param isNew whether a change has put it there or shortened it */
-    private record Piece(ChordEvent event, Beats start, Beats end, boolean isNew) {}
+    private record PlacedChord(ChordEvent event, Beats start, Beats end, boolean isNew) {}
 
     private final PlainRow row;
-    private final List<Piece> pieces = new ArrayList<>();
+    private final List<PlacedChord> pieces = new ArrayList<>();
 
     private Rewriting(PlainRow row) {
         this.row = row;
@@ -33,7 +33,7 @@ final class Rewriting {
             List<ChordEvent> events = new ArrayList<>();
             change.places().forEach(events::addAll);
             for (int i = 0; i < spans.size(); i++) {
-                pieces.add(new Piece(
+                pieces.add(new PlacedChord(
                         events.get(i), spans.get(i).start(), spans.get(i).end(), true));
             }
             next = change.changedTo() + 1;
@@ -44,8 +44,8 @@ final class Rewriting {
 
     private void keep(int from, int to) {
         for (int at = from; at < to; at++) {
-            pieces.add(
-                    new Piece(row.event(at), row.span(at).start(), row.span(at).end(), false));
+            pieces.add(new PlacedChord(
+                    row.event(at), row.span(at).start(), row.span(at).end(), false));
         }
     }
 
@@ -59,11 +59,11 @@ final class Rewriting {
             while (pieces.get(from).end().compareTo(start) <= 0) {
                 from++;
             }
-            List<Piece> here = new ArrayList<>();
+            List<PlacedChord> here = new ArrayList<>();
             for (int i = from; i < pieces.size() && pieces.get(i).start().compareTo(end) < 0; i++) {
                 here.add(pieces.get(i));
             }
-            boolean isChanged = here.stream().anyMatch(Piece::isNew);
+            boolean isChanged = here.stream().anyMatch(PlacedChord::isNew);
             List<ChordEvent> slots =
                     isChanged ? slots(here, start, end) : old.get(number).slots();
             boolean repeat = old.get(number).repeat()
@@ -74,10 +74,10 @@ final class Rewriting {
     }
 
     /** The least shares that hold every change of chord within the bar. */
-    private static List<ChordEvent> slots(List<Piece> pieces, Beats start, Beats end) {
+    private static List<ChordEvent> slots(List<PlacedChord> pieces, Beats start, Beats end) {
         List<Beats> lengths = new ArrayList<>();
         long shares = 1;
-        for (Piece piece : pieces) {
+        for (PlacedChord piece : pieces) {
             Beats from = later(piece.start(), start);
             Beats to = piece.end().compareTo(end) < 0 ? piece.end() : end;
             lengths.add(to.minus(from));

@@ -7,9 +7,9 @@ import monochord.text.Phrase;
  *
  * @param page the page, chapter or lesson; empty for common practice without a source
  */
-record TextbookPage(Book book, String page) {
+record TextbookPage(Textbook book, String page) {
     /** Openly licensed textbooks. */
-    enum Book {
+    enum Textbook {
         /** Open Music Theory (Shaffer, Hughes, Moseley, 2014), CC BY-SA 4.0. */
         OPEN_MUSIC_THEORY,
         /** Open Music Theory, second edition (Gotham and others, 2021 to 2023), CC BY-SA 4.0. */
@@ -20,7 +20,7 @@ record TextbookPage(Book book, String page) {
         COMMON_PRACTICE
     }
 
-    static final TextbookPage COMMON_PRACTICE = new TextbookPage(Book.COMMON_PRACTICE, "");
+    static final TextbookPage COMMON_PRACTICE = new TextbookPage(Textbook.COMMON_PRACTICE, "");
 
     /** {@code Taught in Open Music Theory (2014), modalMixture.} */
     Phrase sentence() {
@@ -37,14 +37,14 @@ record TextbookPage(Book book, String page) {
     }
 
     static TextbookPage first(String page) {
-        return new TextbookPage(Book.OPEN_MUSIC_THEORY, page);
+        return new TextbookPage(Textbook.OPEN_MUSIC_THEORY, page);
     }
 
     static TextbookPage second(String chapter) {
-        return new TextbookPage(Book.OPEN_MUSIC_THEORY_2, chapter);
+        return new TextbookPage(Textbook.OPEN_MUSIC_THEORY_2, chapter);
     }
 
     static TextbookPage lesson(String lesson) {
-        return new TextbookPage(Book.INTEGRATED_MUSIC_THEORY, lesson);
+        return new TextbookPage(Textbook.INTEGRATED_MUSIC_THEORY, lesson);
     }
 }

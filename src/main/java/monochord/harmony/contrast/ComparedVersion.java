@@ -3,7 +3,7 @@ package monochord.harmony.contrast;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import monochord.harmony.motion.Step;
+import monochord.harmony.motion.MotionStep;
 import monochord.theory.Chord;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
@@ -25,21 +25,21 @@ public record ComparedVersion(List<Chord> chords, List<List<Pitch>> voicings, Li
     }
 
     /** Every change of chord, in order. */
-    public List<Step> steps() {
+    public List<MotionStep> steps() {
         return IntStream.range(1, voicings.size())
                 .filter(i -> !voicings.get(i - 1).isEmpty() && !voicings.get(i).isEmpty())
-                .mapToObj(i -> Step.between(voicings.get(i - 1), voicings.get(i)))
+                .mapToObj(i -> MotionStep.between(voicings.get(i - 1), voicings.get(i)))
                 .toList();
     }
 
     /** Half steps that all voices move. */
     public int moved() {
-        return steps().stream().mapToInt(Step::moved).sum();
+        return steps().stream().mapToInt(MotionStep::moved).sum();
     }
 
     /** Voices that stay on their key, counted at each change. */
     public int held() {
-        return steps().stream().mapToInt(Step::held).sum();
+        return steps().stream().mapToInt(MotionStep::held).sum();
     }
 
     /** Pairs of voices that go the same way from fifth to fifth or octave to octave. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import monochord.text.SequenceDifference;
-import monochord.text.SequenceDifference.Fate;
+import monochord.text.SequenceDifference.EditKind;
 import monochord.theory.Chord;
 import monochord.theory.note.Pitch;
 
@@ -51,18 +51,18 @@ public record Contrast(ComparedVersion first, ComparedVersion second) {
 
     /** The chords of the second that the first has not in this order, where one has more than the other. */
     public List<Chord> added() {
-        return with(Fate.NEW);
+        return with(EditKind.NEW);
     }
 
     /** The chords of the first that the second has not in this order. */
     public List<Chord> leftOut() {
-        return with(Fate.GONE);
+        return with(EditKind.GONE);
     }
 
-    private List<Chord> with(Fate fate) {
+    private List<Chord> with(EditKind fate) {
         return SequenceDifference.between(first.chords(), second.chords()).stream()
                 .filter(change -> change.fate() == fate)
-                .map(SequenceDifference.Change::element)
+                .map(SequenceDifference.Edit::element)
                 .toList();
     }
 }

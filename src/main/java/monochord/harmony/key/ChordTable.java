@@ -33,11 +33,11 @@ public final class ChordTable {
 
     /** @param rest the logarithm of the share of all chords but the tonic */
     private record Songs(double[] chords, double[][] next, double rest) {
-        static Songs of(List<SongCounts.Row> rows, boolean isMinor) {
+        static Songs of(List<SongCounts.SongCount> rows, boolean isMinor) {
             double[] arrived = new double[SIZE];
             double[] left = new double[SIZE];
             double[][] pairs = new double[SIZE][SIZE];
-            for (SongCounts.Row row : rows) {
+            for (SongCounts.SongCount row : rows) {
                 Optional<Integer> from = named(row.from());
                 Optional<Integer> to = named(row.to());
                 if (from.isPresent() && to.isPresent()) {
@@ -87,22 +87,22 @@ public final class ChordTable {
                 shareOfMinor(counts.rows()));
     }
 
-    private static List<SongCounts.Row> largest(SongCounts counts, boolean minor) {
-        List<SongCounts.Row> rows =
+    private static List<SongCounts.SongCount> largest(SongCounts counts, boolean minor) {
+        List<SongCounts.SongCount> rows =
                 counts.rows().stream().filter(row -> row.minor() == minor).toList();
-        Optional<SongCounts.Row> most = rows.stream().max(Comparator.comparingInt(SongCounts.Row::sample));
+        Optional<SongCounts.SongCount> most = rows.stream().max(Comparator.comparingInt(SongCounts.SongCount::sample));
         return rows.stream()
                 .filter(row -> row.collection() == most.get().collection())
                 .toList();
     }
 
     /** From a collection that sorts its songs by mode. */
-    private static double shareOfMinor(List<SongCounts.Row> rows) {
-        SongCounts.Row inMinor =
-                rows.stream().filter(SongCounts.Row::minor).findFirst().orElseThrow();
+    private static double shareOfMinor(List<SongCounts.SongCount> rows) {
+        SongCounts.SongCount inMinor =
+                rows.stream().filter(SongCounts.SongCount::minor).findFirst().orElseThrow();
         int inMajor = rows.stream()
                 .filter(row -> !row.minor() && row.collection() == inMinor.collection())
-                .mapToInt(SongCounts.Row::sample)
+                .mapToInt(SongCounts.SongCount::sample)
                 .findFirst()
                 .orElseThrow();
         return (double) inMinor.sample() / (inMinor.sample() + inMajor);

@@ -24,13 +24,13 @@ public final class ToneProfiles {
     private final Profile major;
     private final Profile minor;
 
-    private record Row(String mode, int tunes, int fifths, double share, int first, int last) {
-        static Row parse(String line) {
+    private record ProfileRow(String mode, int tunes, int fifths, double share, int first, int last) {
+        static ProfileRow parse(String line) {
             String[] cells = line.split("\t");
             if (cells.length != COLUMNS) {
                 throw new IllegalArgumentException("a row must have " + COLUMNS + " columns: " + line);
             }
-            return new Row(
+            return new ProfileRow(
                     cells[0],
                     Integer.parseInt(cells[1]),
                     Integer.parseInt(cells[2]),
@@ -42,7 +42,7 @@ public final class ToneProfiles {
 
     /** One mode; the arrays go from 16 fifths below the tonic to 16 above. */
     private record Profile(int tunes, double[] time, double[] first, double[] last) {
-        static Profile of(List<Row> rows) {
+        static Profile of(List<ProfileRow> rows) {
             if (rows.isEmpty()) {
                 throw new IllegalArgumentException("a profile must have a row");
             }
@@ -50,7 +50,7 @@ public final class ToneProfiles {
             double[] time = new double[PLACES];
             double[] first = new double[PLACES];
             double[] last = new double[PLACES];
-            for (Row row : rows) {
+            for (ProfileRow row : rows) {
                 time[row.fifths() + REACH] = row.share() * tunes;
                 first[row.fifths() + REACH] = row.first();
                 last[row.fifths() + REACH] = row.last();
@@ -82,14 +82,14 @@ public final class ToneProfiles {
 
     /** @throws IllegalArgumentException if a line has other columns, or major or minor has none */
     public static ToneProfiles parse(String text) {
-        List<Row> rows = text.lines()
+        List<ProfileRow> rows = text.lines()
                 .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .map(Row::parse)
+                .map(ProfileRow::parse)
                 .toList();
         return new ToneProfiles(profile(rows, "major"), profile(rows, "minor"));
     }
 
-    private static Profile profile(List<Row> rows, String mode) {
+    private static Profile profile(List<ProfileRow> rows, String mode) {
         return Profile.of(rows.stream().filter(row -> row.mode().equals(mode)).toList());
     }
 

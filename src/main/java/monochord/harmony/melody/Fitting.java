@@ -13,12 +13,12 @@ final class Fitting {
 
     private final Melody melody;
     private final Progression progression;
-    private final List<Stretch> stretches;
+    private final List<NoteOverChord> stretches;
 
     Fitting(Melody melody, Progression progression) {
         this.melody = melody;
         this.progression = progression;
-        this.stretches = Stretches.of(melody, progression);
+        this.stretches = NotesOverChords.of(melody, progression);
     }
 
     Fit fit() {
@@ -34,7 +34,7 @@ final class Fitting {
     }
 
     private NoteRole role(int i) {
-        Stretch here = stretches.get(i);
+        NoteOverChord here = stretches.get(i);
         if (here.span() == null) {
             return NoteRole.FREE;
         }
@@ -42,21 +42,21 @@ final class Fitting {
     }
 
     /** What sounds ahead without a rest to speak of, or null. */
-    static Stretch before(List<Stretch> stretches, int i) {
+    static NoteOverChord before(List<NoteOverChord> stretches, int i) {
         return i > 0 && joins(stretches.get(i - 1), stretches.get(i)) ? stretches.get(i - 1) : null;
     }
 
     /** What sounds behind without a rest to speak of, or null. */
-    static Stretch after(List<Stretch> stretches, int i) {
+    static NoteOverChord after(List<NoteOverChord> stretches, int i) {
         boolean last = i + 1 == stretches.size();
         return !last && joins(stretches.get(i), stretches.get(i + 1)) ? stretches.get(i + 1) : null;
     }
 
-    private static boolean joins(Stretch one, Stretch next) {
+    private static boolean joins(NoteOverChord one, NoteOverChord next) {
         return next.start().minus(one.end()).compareTo(BREATH) <= 0;
     }
 
-    static NoteRole role(Stretch here, Stretch before, Stretch after) {
+    static NoteRole role(NoteOverChord here, NoteOverChord before, NoteOverChord after) {
         Standing standing = here.standing();
         if (standing == Standing.CHORD_TONE) {
             return NoteRole.CHORD_TONE;
@@ -75,7 +75,7 @@ final class Fitting {
         return standing == Standing.COLOUR || standing == Standing.TENSE;
     }
 
-    private static boolean isSuspended(Stretch here, Stretch before, Stretch after) {
+    private static boolean isSuspended(NoteOverChord here, NoteOverChord before, NoteOverChord after) {
         boolean prepared = before != null
                 && before.span() != null
                 && before.pitch().soundsLike(here.pitch())
@@ -84,11 +84,11 @@ final class Fitting {
         return prepared && after != null && isStep(here, after) && standsWell(after);
     }
 
-    private static boolean standsWell(Stretch stretch) {
+    private static boolean standsWell(NoteOverChord stretch) {
         return stretch.span() != null && stretch.standing().isRestful();
     }
 
-    private static boolean isEarly(Stretch here, Stretch after) {
+    private static boolean isEarly(NoteOverChord here, NoteOverChord after) {
         return after != null
                 && here.beats().compareTo(Beats.ONE) <= 0
                 && after.span() != null
@@ -97,13 +97,13 @@ final class Fitting {
                 && after.standing() == Standing.CHORD_TONE;
     }
 
-    private static NoteRole leaning(Stretch here, Standing standing, Stretch after) {
+    private static NoteRole leaning(NoteOverChord here, Standing standing, NoteOverChord after) {
         boolean falls = after != null && isStep(here, after) && rise(here, after) < 0;
         boolean home = falls && after.span() != null && after.standing() == Standing.CHORD_TONE;
         return standing == Standing.SUSPENSION_ONLY && home ? NoteRole.APPOGGIATURA : null;
     }
 
-    private static NoteRole figure(Stretch here, Stretch before, Stretch after) {
+    private static NoteRole figure(NoteOverChord here, NoteOverChord before, NoteOverChord after) {
         if (before == null || after == null) {
             return null;
         }
@@ -118,16 +118,16 @@ final class Fitting {
         return stepIn && leapOut && !onward ? NoteRole.ESCAPE : leapIn && stepOut ? NoteRole.APPOGGIATURA : null;
     }
 
-    private static boolean returns(Stretch before, Stretch after) {
+    private static boolean returns(NoteOverChord before, NoteOverChord after) {
         return before.pitch().staffPosition() == after.pitch().staffPosition();
     }
 
-    private static int rise(Stretch one, Stretch next) {
+    private static int rise(NoteOverChord one, NoteOverChord next) {
         return next.pitch().midiNumber() - one.pitch().midiNumber();
     }
 
     /** To the next letter, or a half step on the same one. */
-    private static boolean isStep(Stretch one, Stretch next) {
+    private static boolean isStep(NoteOverChord one, NoteOverChord next) {
         Pitch from = one.pitch();
         Pitch to = next.pitch();
         int letters = Math.abs(to.staffPosition() - from.staffPosition());
@@ -135,7 +135,7 @@ final class Fitting {
         return halfSteps > 0 && (letters == 1 || halfSteps <= WHOLE_STEP);
     }
 
-    private static boolean isLeap(Stretch one, Stretch next) {
+    private static boolean isLeap(NoteOverChord one, NoteOverChord next) {
         return rise(one, next) != 0 && !isStep(one, next);
     }
 }

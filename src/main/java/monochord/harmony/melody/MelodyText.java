@@ -22,7 +22,7 @@ final class MelodyText {
     private final String text;
     private final Cursor cursor;
     private final List<Note> notes = new ArrayList<>();
-    private final List<Stretch> bars = new ArrayList<>();
+    private final List<WrittenBarLength> bars = new ArrayList<>();
     private Beats now = Beats.ZERO;
     private Beats barStart = Beats.ZERO;
     private int barPlace;
@@ -32,7 +32,7 @@ final class MelodyText {
     private int count;
 
     /** One bar as it was written, from its place in the text. */
-    private record Stretch(Beats beats, int place) {}
+    private record WrittenBarLength(Beats beats, int place) {}
 
     private MelodyText(String text) {
         this.text = text;
@@ -128,7 +128,7 @@ final class MelodyText {
 
     private void closeBar(int next) {
         if (!now.equals(barStart)) {
-            bars.add(new Stretch(now.minus(barStart), barPlace));
+            bars.add(new WrittenBarLength(now.minus(barStart), barPlace));
         }
         barStart = now;
         barPlace = next;
@@ -149,7 +149,7 @@ final class MelodyText {
     }
 
     private void check(int index, Beats bar, boolean mayBeShort) {
-        Stretch one = bars.get(index);
+        WrittenBarLength one = bars.get(index);
         int difference = one.beats().compareTo(bar);
         if (difference > 0 || difference < 0 && !mayBeShort) {
             int place = one.place();

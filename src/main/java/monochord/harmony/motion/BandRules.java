@@ -2,7 +2,7 @@ package monochord.harmony.motion;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.harmony.motion.Finding.Kind;
+import monochord.harmony.motion.Finding.FindingKind;
 import monochord.harmony.motion.Finding.Weight;
 import monochord.theory.note.Pitch;
 
@@ -14,7 +14,7 @@ final class BandRules {
 
     private BandRules() {}
 
-    static List<Finding> judge(Passage passage, List<Step> steps) {
+    static List<Finding> judge(Passage passage, List<MotionStep> steps) {
         BandRules rules = new BandRules();
         rules.crossings(passage.chords().get(0), 0);
         for (int i = 0; i < steps.size(); i++) {
@@ -24,21 +24,21 @@ final class BandRules {
         return rules.found;
     }
 
-    private void change(Step step, int at) {
+    private void change(MotionStep step, int at) {
         List<List<Integer>> blocks = blocks(step);
-        blocks.forEach(block -> found.add(new Finding(Kind.BLOCK, Weight.REMARK, at, block)));
+        blocks.forEach(block -> found.add(new Finding(FindingKind.BLOCK, Weight.REMARK, at, block)));
         step.outer().ifPresent(pair -> outer(pair, at, blocks));
     }
 
     /** Bare fifths inside a block have been spoken of with the block. */
-    private void outer(Pair pair, int at, List<List<Integer>> blocks) {
+    private void outer(VoicePair pair, int at, List<List<Integer>> blocks) {
         List<Integer> voices = List.of(pair.lower().voice(), pair.upper().voice());
         switch (pair.parallel()) {
-            case UNISON -> found.add(new Finding(Kind.PARALLEL_UNISONS, Weight.FAULT, at, voices));
-            case OCTAVE -> found.add(new Finding(Kind.PARALLEL_OCTAVES, Weight.FAULT, at, voices));
+            case UNISON -> found.add(new Finding(FindingKind.PARALLEL_UNISONS, Weight.FAULT, at, voices));
+            case OCTAVE -> found.add(new Finding(FindingKind.PARALLEL_OCTAVES, Weight.FAULT, at, voices));
             case FIFTH -> {
                 if (blocks.stream().noneMatch(block -> block.containsAll(voices))) {
-                    found.add(new Finding(Kind.PARALLEL_FIFTHS, Weight.REMARK, at, voices));
+                    found.add(new Finding(FindingKind.PARALLEL_FIFTHS, Weight.REMARK, at, voices));
                 }
             }
             default -> {}
@@ -46,9 +46,9 @@ final class BandRules {
     }
 
     /** Each set of three voices or more that go the same way by as many letters, from the bottom. */
-    static List<List<Integer>> blocks(Step step) {
+    static List<List<Integer>> blocks(MotionStep step) {
         List<List<Integer>> blocks = new ArrayList<>();
-        List<Move> moves = step.moves();
+        List<VoiceMove> moves = step.moves();
         boolean[] known = new boolean[moves.size()];
         for (int i = 0; i + BLOCK_VOICES <= moves.size(); i++) {
             List<Integer> block = known[i] ? List.of() : together(i, moves, known);
@@ -59,7 +59,7 @@ final class BandRules {
         return blocks;
     }
 
-    private static List<Integer> together(int first, List<Move> moves, boolean[] known) {
+    private static List<Integer> together(int first, List<VoiceMove> moves, boolean[] known) {
         List<Integer> block = new ArrayList<>();
         for (int i = first; i < moves.size(); i++) {
             if (isTogether(moves.get(first), moves.get(i))) {
@@ -70,13 +70,13 @@ final class BandRules {
         return block;
     }
 
-    private static boolean isTogether(Move one, Move other) {
+    private static boolean isTogether(VoiceMove one, VoiceMove other) {
         return one.direction() * other.direction() > 0 && one.staffSteps() == other.staffSteps();
     }
 
     private void crossings(List<Pitch> chord, int at) {
         for (int voice : ChoraleRules.crossed(chord)) {
-            found.add(new Finding(Kind.CROSSING, Weight.REMARK, at, List.of(voice, voice + 1)));
+            found.add(new Finding(FindingKind.CROSSING, Weight.REMARK, at, List.of(voice, voice + 1)));
         }
     }
 }

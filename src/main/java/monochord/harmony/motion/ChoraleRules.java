@@ -2,7 +2,7 @@ package monochord.harmony.motion;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.harmony.motion.Finding.Kind;
+import monochord.harmony.motion.Finding.FindingKind;
 import monochord.harmony.motion.Finding.Weight;
 import monochord.theory.note.Pitch;
 
@@ -18,7 +18,7 @@ final class ChoraleRules {
 
     private ChoraleRules() {}
 
-    static List<Finding> judge(Passage passage, List<Step> steps) {
+    static List<Finding> judge(Passage passage, List<MotionStep> steps) {
         ChoraleRules rules = new ChoraleRules();
         rules.crossings(passage.chords().get(0), 0);
         for (int i = 0; i < steps.size(); i++) {
@@ -28,8 +28,8 @@ final class ChoraleRules {
         return rules.found;
     }
 
-    private void change(Step step, int at) {
-        for (Pair pair : step.pairs()) {
+    private void change(MotionStep step, int at) {
+        for (VoicePair pair : step.pairs()) {
             runs(pair, at);
             unequalFifths(pair, at);
         }
@@ -38,57 +38,60 @@ final class ChoraleRules {
         step.moves().forEach(move -> augmentedSteps(move, at));
     }
 
-    private void runs(Pair pair, int at) {
+    private void runs(VoicePair pair, int at) {
         switch (pair.parallel()) {
-            case UNISON -> add(Kind.PARALLEL_UNISONS, at, pair);
-            case FIFTH -> add(Kind.PARALLEL_FIFTHS, at, pair);
-            case OCTAVE -> add(Kind.PARALLEL_OCTAVES, at, pair);
+            case UNISON -> add(FindingKind.PARALLEL_UNISONS, at, pair);
+            case FIFTH -> add(FindingKind.PARALLEL_FIFTHS, at, pair);
+            case OCTAVE -> add(FindingKind.PARALLEL_OCTAVES, at, pair);
             default -> {}
         }
         switch (pair.contrary()) {
-            case FIFTH -> add(Kind.CONTRARY_FIFTHS, at, pair);
-            case UNISON, OCTAVE -> add(Kind.CONTRARY_OCTAVES, at, pair);
+            case FIFTH -> add(FindingKind.CONTRARY_FIFTHS, at, pair);
+            case UNISON, OCTAVE -> add(FindingKind.CONTRARY_OCTAVES, at, pair);
             default -> {}
         }
     }
 
-    private void unequalFifths(Pair pair, int at) {
+    private void unequalFifths(VoicePair pair, int at) {
         if (pair.lower().voice() == 0 && pair.opensDiminishedFifth()) {
-            add(Kind.UNEQUAL_FIFTHS, at, pair);
+            add(FindingKind.UNEQUAL_FIFTHS, at, pair);
         }
     }
 
-    private void directs(Pair pair, int at) {
-        if (pair.upper().isLeap() && pair.direct() != Perfect.NONE) {
-            add(pair.direct() == Perfect.FIFTH ? Kind.DIRECT_FIFTHS : Kind.DIRECT_OCTAVES, at, pair);
+    private void directs(VoicePair pair, int at) {
+        if (pair.upper().isLeap() && pair.direct() != PerfectInterval.NONE) {
+            add(
+                    pair.direct() == PerfectInterval.FIFTH ? FindingKind.DIRECT_FIFTHS : FindingKind.DIRECT_OCTAVES,
+                    at,
+                    pair);
         }
     }
 
     /** Neighbours are enough: whoever passes a voice further off passes a neighbour too. Voices that cross are told as such. */
-    private void overlaps(Step step, int at) {
-        List<Move> moves = step.moves();
+    private void overlaps(MotionStep step, int at) {
+        List<VoiceMove> moves = step.moves();
         for (int i = 1; i < moves.size(); i++) {
-            Move lower = moves.get(i - 1);
-            Move upper = moves.get(i);
+            VoiceMove lower = moves.get(i - 1);
+            VoiceMove upper = moves.get(i);
             boolean crossed = isAbove(lower.from(), upper.from()) || isAbove(lower.to(), upper.to());
             if (!crossed && (isAbove(lower.to(), upper.from()) || isAbove(lower.from(), upper.to()))) {
-                add(Kind.OVERLAP, at, List.of(lower.voice(), upper.voice()));
+                add(FindingKind.OVERLAP, at, List.of(lower.voice(), upper.voice()));
             }
         }
     }
 
-    private void augmentedSteps(Move move, int at) {
+    private void augmentedSteps(VoiceMove move, int at) {
         int letters = Math.abs(move.staffSteps());
         int halfSteps = Math.abs(move.semitones());
         boolean second = letters == 1 && halfSteps == AUGMENTED_SECOND;
         if (second || letters == FOURTH && halfSteps == AUGMENTED_FOURTH) {
-            add(Kind.AUGMENTED_STEP, at, List.of(move.voice()));
+            add(FindingKind.AUGMENTED_STEP, at, List.of(move.voice()));
         }
     }
 
     private void crossings(List<Pitch> chord, int at) {
         for (int voice : crossed(chord)) {
-            add(Kind.CROSSING, at, List.of(voice, voice + 1));
+            add(FindingKind.CROSSING, at, List.of(voice, voice + 1));
         }
     }
 
@@ -107,11 +110,11 @@ final class ChoraleRules {
         return one.midiNumber() > other.midiNumber();
     }
 
-    private void add(Kind kind, int at, Pair pair) {
+    private void add(FindingKind kind, int at, VoicePair pair) {
         add(kind, at, List.of(pair.lower().voice(), pair.upper().voice()));
     }
 
-    private void add(Kind kind, int at, List<Integer> voices) {
+    private void add(FindingKind kind, int at, List<Integer> voices) {
         found.add(new Finding(kind, Weight.FAULT, at, voices));
     }
 }

@@ -10,9 +10,9 @@ import java.util.Locale;
  * @param at the number of the chord at which it is heard, from 0: for a change, the one that is reached
  * @param voices those concerned, from 0 at the bottom
  */
-public record Finding(Kind kind, Weight weight, int at, List<Integer> voices) {
+public record Finding(FindingKind kind, Weight weight, int at, List<Integer> voices) {
     /** What it is. */
-    public enum Kind {
+    public enum FindingKind {
         PARALLEL_UNISONS,
         PARALLEL_FIFTHS,
         PARALLEL_OCTAVES,

@@ -21,7 +21,7 @@ public enum Motion {
     /** Neither moves. */
     STILL;
 
-    static Motion of(Move lower, Move upper) {
+    static Motion of(VoiceMove lower, VoiceMove upper) {
         int product = lower.direction() * upper.direction();
         if (product < 0) {
             return CONTRARY;

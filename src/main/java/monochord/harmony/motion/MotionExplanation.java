@@ -2,7 +2,7 @@ package monochord.harmony.motion;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.harmony.motion.Finding.Kind;
+import monochord.harmony.motion.Finding.FindingKind;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.note.Pitch;
@@ -14,7 +14,7 @@ public final class MotionExplanation {
 
     private final VoiceNames names;
     private final Passage passage;
-    private final List<Step> steps;
+    private final List<MotionStep> steps;
 
     public MotionExplanation(Passage passage, Strictness strictness) {
         this.passage = passage;
@@ -65,8 +65,8 @@ public final class MotionExplanation {
 
     /** {@code C3 G3 to D3 A3}: the two voices before and after. */
     private Phrase notes(Finding finding) {
-        Move lower = move(finding, 0);
-        Move upper = move(finding, 1);
+        VoiceMove lower = move(finding, 0);
+        VoiceMove upper = move(finding, 1);
         return Phrase.of("{0} {1} to {2} {3}", lower.from(), upper.from(), lower.to(), upper.to());
     }
 
@@ -82,8 +82,8 @@ public final class MotionExplanation {
     }
 
     private Phrase overlap(Finding finding) {
-        Move lower = move(finding, 0);
-        Move upper = move(finding, 1);
+        VoiceMove lower = move(finding, 0);
+        VoiceMove upper = move(finding, 1);
         return lower.to().midiNumber() > upper.from().midiNumber()
                 ? Phrase.sentence(
                         "The {0} goes to {1}, above the {2} that the {3} had before.",
@@ -94,14 +94,14 @@ public final class MotionExplanation {
     }
 
     private Phrase augmented(Finding finding) {
-        Move move = move(finding, 0);
+        VoiceMove move = move(finding, 0);
         return Phrase.sentence(
                 "The {0} goes {1}: {2} to {3}, awkward to sing.",
                 name(finding, 0), Phrase.one(move.interval().size()), move.from(), move.to());
     }
 
     private Phrase block(Finding finding) {
-        Step step = step(finding);
+        MotionStep step = step(finding);
         boolean up = move(finding, 0).direction() > 0;
         if (finding.voices().size() == step.moves().size()) {
             Phrase count = Phrase.number(step.moves().size());
@@ -119,7 +119,7 @@ public final class MotionExplanation {
 
     /** What could be held or turned instead, if there is something. */
     public Optional<Phrase> instead(Finding finding) {
-        boolean helped = finding.kind() != Kind.CROSSING && finding.kind() != Kind.AUGMENTED_STEP;
+        boolean helped = finding.kind() != FindingKind.CROSSING && finding.kind() != FindingKind.AUGMENTED_STEP;
         return helped ? Remedy.of(step(finding)).map(MotionExplanation::remedy) : Optional.empty();
     }
 
@@ -147,7 +147,7 @@ public final class MotionExplanation {
     }
 
     /** Who moves how: {@code Contrary: bass–tenor. Still: alto–soprano.} */
-    public Phrase motions(Step step) {
+    public Phrase motions(MotionStep step) {
         if (step.voices() > MOST_VOICES_IN_PAIRS) {
             return step.outer()
                     .map(pair -> motion(pair.motion(), List.of(pair), step))
@@ -155,7 +155,7 @@ public final class MotionExplanation {
         }
         Phrase all = Phrase.NOTHING;
         for (Motion motion : Motion.values()) {
-            List<Pair> pairs = step.pairs().stream()
+            List<VoicePair> pairs = step.pairs().stream()
                     .filter(pair -> pair.motion() == motion)
                     .toList();
             all = pairs.isEmpty() ? all : all.then(motion(motion, pairs, step));
@@ -163,7 +163,7 @@ public final class MotionExplanation {
         return all;
     }
 
-    private Phrase motion(Motion motion, List<Pair> pairs, Step step) {
+    private Phrase motion(Motion motion, List<VoicePair> pairs, MotionStep step) {
         Phrase who =
                 Phrase.joined(", ", pairs.stream().map(pair -> pair(pair, step)).toList());
         return switch (motion) {
@@ -175,7 +175,7 @@ public final class MotionExplanation {
         };
     }
 
-    private Phrase pair(Pair pair, Step step) {
+    private Phrase pair(VoicePair pair, MotionStep step) {
         return Phrase.joined(
                 "–",
                 List.of(
@@ -184,7 +184,7 @@ public final class MotionExplanation {
     }
 
     /** What one voice does: {@code Bass: C3 down 3 half steps to A2.} */
-    public Phrase voice(Move move, Step step) {
+    public Phrase voice(VoiceMove move, MotionStep step) {
         Phrase name = names.of(move.voice(), step.voices());
         Phrase size = MusicWords.halfSteps(Math.abs(move.semitones()));
         return move.isStill()
@@ -195,7 +195,7 @@ public final class MotionExplanation {
     }
 
     /** In all: {@code 5 half steps in all, E4 and C5 kept.} */
-    public Phrase sum(Step step) {
+    public Phrase sum(MotionStep step) {
         return Phrase.sentence(
                 "{0} in all, {1}{2}{3}.",
                 MusicWords.halfSteps(step.moved()),
@@ -204,7 +204,7 @@ public final class MotionExplanation {
                 step.ending().isEmpty() ? Phrase.NOTHING : Phrase.of("; {0} let go", Phrase.list(step.ending())));
     }
 
-    private static Phrase common(Step step) {
+    private static Phrase common(MotionStep step) {
         return !step.kept().isEmpty()
                 ? Phrase.of("{0} kept", Phrase.list(step.kept()))
                 : step.shared().isEmpty()
@@ -212,11 +212,11 @@ public final class MotionExplanation {
                         : Phrase.of("{0} in common but not kept", Phrase.list(step.shared()));
     }
 
-    private Step step(Finding finding) {
+    private MotionStep step(Finding finding) {
         return steps.get(Math.max(0, finding.at() - 1));
     }
 
-    private Move move(Finding finding, int index) {
+    private VoiceMove move(Finding finding, int index) {
         int voice = finding.voices().get(index);
         return step(finding).moves().stream()
                 .filter(move -> move.voice() == voice)

@@ -46,10 +46,10 @@ public record Passage(List<List<Pitch>> chords) implements Notated {
     }
 
     /** Every change, in order: the first leads from chord 0 to chord 1. Nothing is left out, however short. */
-    public List<Step> steps() {
-        List<Step> steps = new ArrayList<>(chords.size() - 1);
+    public List<MotionStep> steps() {
+        List<MotionStep> steps = new ArrayList<>(chords.size() - 1);
         for (int i = 1; i < chords.size(); i++) {
-            steps.add(Step.between(chords.get(i - 1), chords.get(i)));
+            steps.add(MotionStep.between(chords.get(i - 1), chords.get(i)));
         }
         return steps;
     }

@@ -34,7 +34,7 @@ public sealed interface Remedy {
     record AgainstBass(boolean bassGoesUp) implements Remedy {}
 
     /** The simplest remedy that the notes of the change allow; none where the bass stays and nothing can be held. */
-    static Optional<Remedy> of(Step step) {
+    static Optional<Remedy> of(MotionStep step) {
         return hold(step)
                 .or(() -> suspend(step.to(), step.from(), false))
                 .or(() -> suspend(step.from(), step.to(), true))
@@ -42,7 +42,7 @@ public sealed interface Remedy {
     }
 
     /** The highest such note; the bass is left out, for it carries the root. */
-    private static Optional<Remedy> hold(Step step) {
+    private static Optional<Remedy> hold(MotionStep step) {
         List<Pitch> kept = step.kept();
         for (int i = step.moves().size() - 1; i > 0; i--) {
             Pitch pitch = step.moves().get(i).from();
@@ -84,7 +84,7 @@ public sealed interface Remedy {
                 .toList();
     }
 
-    private static Optional<Remedy> againstBass(Step step) {
+    private static Optional<Remedy> againstBass(MotionStep step) {
         return step.moves().get(0).isStill()
                 ? Optional.empty()
                 : Optional.of(new AgainstBass(step.moves().get(0).direction() > 0));

@@ -16,7 +16,7 @@ public enum Strictness {
      */
     CHORALE(Phrase.of("chorale rules")) {
         @Override
-        List<Finding> judge(Passage passage, List<Step> steps) {
+        List<Finding> judge(Passage passage, List<MotionStep> steps) {
             return ChoraleRules.judge(passage, steps);
         }
     },
@@ -27,7 +27,7 @@ public enum Strictness {
      */
     BAND(Phrase.of("band practice")) {
         @Override
-        List<Finding> judge(Passage passage, List<Step> steps) {
+        List<Finding> judge(Passage passage, List<MotionStep> steps) {
             return BandRules.judge(passage, steps);
         }
     };
@@ -38,7 +38,7 @@ public enum Strictness {
         this.title = title;
     }
 
-    abstract List<Finding> judge(Passage passage, List<Step> steps);
+    abstract List<Finding> judge(Passage passage, List<MotionStep> steps);
 
     /** All that is found in the passage, in the order in which it is heard. */
     public List<Finding> judge(Passage passage) {

@@ -17,7 +17,7 @@ import monochord.theory.note.Pitch;
  * <p>Source: the figures of Integrated Music Theory (open university course text), lesson 19b, for triads; for chords of
  * different fullness our own rule.
  *
- * <p>Which voice goes on as which, where each is followed by itself, is another question: {@link Step} answers it.
+ * <p>Which voice goes on as which, where each is followed by itself, is another question: {@link MotionStep} answers it.
  */
 public final class VoiceLeading {
     private static final int OCTAVE = 12;

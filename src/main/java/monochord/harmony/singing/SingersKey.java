@@ -30,7 +30,7 @@ public record SingersKey(
         int farthest,
         List<Pitch> dwells,
         double offMiddle,
-        List<Part> parts) {
+        List<PartKey> parts) {
     private static final int NEAR_THE_MIDDLE = 2;
     private static final int EASY_SIGNS = 3;
     private static final int PLEASANT_FRET = 4;
@@ -38,23 +38,23 @@ public record SingersKey(
     private static final List<String> OPEN_MINOR = List.of("A", "E", "D");
 
     /** A player and the key in the player's part; a guitar's is that of the shapes above a capo. */
-    public record Part(String name, Key key, int fret) {
-        static Part of(String name, Key sounding) {
+    public record PartKey(String name, Key key, int fret) {
+        static PartKey of(String name, Key sounding) {
             return name.toLowerCase(java.util.Locale.ROOT).contains("guitar")
                     ? guitar(name, sounding)
-                    : new Part(name, Transposition.written(sounding, Instrument.parse(name)), 0);
+                    : new PartKey(name, Transposition.written(sounding, Instrument.parse(name)), 0);
         }
 
         /** The open shapes that need the lowest fret. */
-        private static Part guitar(String name, Key sounding) {
+        private static PartKey guitar(String name, Key sounding) {
             for (int fret = 0; fret <= Transposition.HIGHEST_FRET; fret++) {
                 Key shapes = Transposition.shapes(sounding, fret);
                 String tonic = shapes.tonic().toString();
                 if ((shapes.isMinor() ? OPEN_MINOR : OPEN_MAJOR).contains(tonic)) {
-                    return new Part(name, shapes, fret);
+                    return new PartKey(name, shapes, fret);
                 }
             }
-            return new Part(name, sounding, 0);
+            return new PartKey(name, sounding, 0);
         }
 
         int cost() {
@@ -95,7 +95,7 @@ public record SingersKey(
     /** Signs above three in what each player reads, the keyboard in the key itself. */
     int readingCost() {
         return Math.max(0, Math.abs(key.signature()) - EASY_SIGNS)
-                + parts.stream().mapToInt(Part::cost).sum();
+                + parts.stream().mapToInt(PartKey::cost).sum();
     }
 
     /** The reasons for and against it, the weightiest first. */

@@ -87,8 +87,8 @@ public final class SingersKeys {
         }
         List<Pitch> dwells = middleHalf(moved);
         double middle = (dwells.get(0).midiNumber() + dwells.get(1).midiNumber()) / 2.0;
-        List<SingersKey.Part> parts = players.stream()
-                .map(player -> SingersKey.Part.of(player.toLowerCase(Locale.ROOT), key))
+        List<SingersKey.PartKey> parts = players.stream()
+                .map(player -> SingersKey.PartKey.of(player.toLowerCase(Locale.ROOT), key))
                 .toList();
         return new SingersKey(key, up, moved, outside, farthest, dwells, middle - range.middle(), parts);
     }

@@ -57,7 +57,7 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
      * @param goal the chord behind, or null
      */
     public static List<CarryingChord> of(NoteName note, Chord before, Chord goal, Key key, ChordTable table) {
-        Place place = new Place(before, goal, key, table);
+        Neighbours place = new Neighbours(before, goal, key, table);
         return candidates(key).stream()
                 .filter(chord -> chord.holds(note))
                 .map(chord -> place.best(chord, note))
@@ -89,7 +89,7 @@ public record CarryingChord(Chord bass, Numeral numeral, List<Phrase> why, doubl
     }
 
     /** Between two chords, or beside one, or alone. */
-    private record Place(Chord before, Chord goal, Key key, ChordTable table) {
+    private record Neighbours(Chord before, Chord goal, Key key, ChordTable table) {
         CarryingChord best(Chord chord, NoteName note) {
             Chord inverted =
                     chord.over(chord.root().plus(chord.kind().interval(3).orElse(Interval.UNISON)));

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.melody.Melody;
 import monochord.harmony.melody.Melody.Note;
-import monochord.harmony.tune.TuneSlot.Sounding;
+import monochord.harmony.tune.TuneSlot.SlotNote;
 import monochord.theory.note.Beats;
 
 /**
@@ -86,7 +86,7 @@ public record HarmonicMetre(Beats bar, Beats slot) {
             while (next < all.size() && all.get(next).end().compareTo(from) <= 0) {
                 next++;
             }
-            List<Sounding> sounding = new ArrayList<>();
+            List<SlotNote> sounding = new ArrayList<>();
             for (int i = next; i < all.size() && all.get(i).start().compareTo(to) < 0; i++) {
                 sounding.add(sounding(all.get(i), number(from), number(to)));
             }
@@ -96,10 +96,10 @@ public record HarmonicMetre(Beats bar, Beats slot) {
             return new TuneSlot(start, to.minus(from), isAtBar, isRest(start, from), sounding);
         }
 
-        private Sounding sounding(Note note, double from, double to) {
+        private SlotNote sounding(Note note, double from, double to) {
             double start = Math.max(from, number(note.start()));
             double end = Math.min(to, number(note.end()));
-            return new Sounding(note.pitch().name(), end - start, start - from < ALMOST);
+            return new SlotNote(note.pitch().name(), end - start, start - from < ALMOST);
         }
 
         /** The fourth bar of four, with a note in it that begins with the slot and lasts as long. */

@@ -63,7 +63,7 @@ public record Harmonisation(Melody melody, Key key, HarmonicMetre metre, List<Ha
         Optional<Chord> fuller = mayBeFuller ? PlainChords.withSeventh(chord, key) : Optional.empty();
         return fuller.filter(seventh -> slot.notes().stream()
                                 .filter(note -> seventh.holds(note.name()) && !chord.holds(note.name()))
-                                .mapToDouble(TuneSlot.Sounding::beats)
+                                .mapToDouble(TuneSlot.SlotNote::beats)
                                 .sum()
                         >= slot.length() / 2)
                 .orElse(chord);

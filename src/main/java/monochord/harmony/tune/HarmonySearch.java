@@ -76,7 +76,7 @@ final class HarmonySearch {
     }
 
     private boolean endsOn(Chord tonic) {
-        List<TuneSlot.Sounding> last = slots.get(slots.size() - 1).notes();
+        List<TuneSlot.SlotNote> last = slots.get(slots.size() - 1).notes();
         return last.isEmpty() || tonic.holds(last.get(last.size() - 1).name());
     }
 

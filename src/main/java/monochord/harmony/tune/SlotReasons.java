@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.harmony.ChordFunction;
 import monochord.harmony.HarmonicFunction;
-import monochord.harmony.tune.TuneSlot.Sounding;
+import monochord.harmony.tune.TuneSlot.SlotNote;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -25,8 +25,8 @@ final class SlotReasons {
             return List.of(Phrase.sentence("The tune rests here."));
         }
         List<Phrase> said = new ArrayList<>();
-        Optional<Sounding> beginning =
-                slot.notes().stream().filter(Sounding::isStrong).findFirst();
+        Optional<SlotNote> beginning =
+                slot.notes().stream().filter(SlotNote::isStrong).findFirst();
         if (held.isEmpty()) {
             said.add(Phrase.sentence("It holds none of the notes here."));
         } else if (foreign.isEmpty() && held.size() > 1) {
@@ -60,7 +60,7 @@ final class SlotReasons {
 
     private static List<NoteName> names(TuneSlot slot, Chord chord, boolean held) {
         return slot.notes().stream()
-                .map(Sounding::name)
+                .map(SlotNote::name)
                 .filter(note -> chord.holds(note) == held)
                 .distinct()
                 .toList();

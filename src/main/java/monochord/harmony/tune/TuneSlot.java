@@ -13,12 +13,12 @@ import monochord.theory.note.NoteName;
  * @param isAtBar whether a bar begins with it
  * @param isRest whether the fourth bar of four comes to rest in it
  */
-record TuneSlot(double start, Beats beats, boolean isAtBar, boolean isRest, List<Sounding> notes) {
+record TuneSlot(double start, Beats beats, boolean isAtBar, boolean isRest, List<SlotNote> notes) {
     /**
      * @param beats how long it sounds within the slot
      * @param isStrong whether it sounds as the slot begins
      */
-    record Sounding(NoteName name, double beats, boolean isStrong) {
+    record SlotNote(NoteName name, double beats, boolean isStrong) {
         double weight() {
             return beats * (isStrong ? TuneWeights.STRONG : 1);
         }
@@ -56,7 +56,7 @@ record TuneSlot(double start, Beats beats, boolean isAtBar, boolean isRest, List
     double fit(Chord chord) {
         double worth = 0;
         double weight = 0;
-        for (Sounding note : notes) {
+        for (SlotNote note : notes) {
             worth += note.weight() * note.worth(chord);
             weight += note.weight();
         }

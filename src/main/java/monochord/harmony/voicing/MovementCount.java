@@ -1,11 +1,11 @@
 package monochord.harmony.voicing;
 
 import java.util.List;
-import monochord.harmony.motion.Pair;
-import monochord.harmony.motion.Step;
+import monochord.harmony.motion.MotionStep;
+import monochord.harmony.motion.VoicePair;
 
 /**
- * What moves and what stays in a row of voicings, counted and not weighed, voice by voice as {@link Step} joins them.
+ * What moves and what stays in a row of voicings, counted and not weighed, voice by voice as {@link MotionStep} joins them.
  *
  * @param moved half steps of all voices
  * @param parallels pairs of voices that go the same way from octave or unison to octave, or from fifth to fifth
@@ -24,9 +24,9 @@ public record MovementCount(int moved, int parallels, int held, int inLeftHand) 
     }
 
     static MovementCount between(Voicing from, Voicing to) {
-        Step step = Step.between(from.pitches(), to.pitches());
+        MotionStep step = MotionStep.between(from.pitches(), to.pitches());
         int left = Math.min(from.left().size(), to.left().size());
-        List<Pair> parallels = step.parallels();
+        List<VoicePair> parallels = step.parallels();
         int inLeftHand = (int)
                 parallels.stream().filter(pair -> pair.upper().voice() < left).count();
         return new MovementCount(step.moved(), parallels.size(), step.held(), inLeftHand);

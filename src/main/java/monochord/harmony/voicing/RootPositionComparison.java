@@ -2,8 +2,8 @@ package monochord.harmony.voicing;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.harmony.motion.Move;
-import monochord.harmony.motion.Step;
+import monochord.harmony.motion.MotionStep;
+import monochord.harmony.motion.VoiceMove;
 import monochord.harmony.voicing.cost.Cost;
 import monochord.theory.Chord;
 
@@ -21,16 +21,21 @@ public record RootPositionComparison(
         List<Voicing> plain,
         MovementCount plainTally,
         Cost plainCost,
-        List<Change> changes) {
+        List<HandMoves> changes) {
     /**
      * One change of chord.
      *
      * @param left what the voices do that the left hand plays in the second chord, bottom to top
      * @param right the same for the right hand
      */
-    public record Change(
-            Chord from, Chord to, List<Move> left, List<Move> right, MovementCount tally, MovementCount plainTally) {
-        public Change {
+    public record HandMoves(
+            Chord from,
+            Chord to,
+            List<VoiceMove> left,
+            List<VoiceMove> right,
+            MovementCount tally,
+            MovementCount plainTally) {
+        public HandMoves {
             left = List.copyOf(left);
             right = List.copyOf(right);
         }
@@ -43,7 +48,7 @@ public record RootPositionComparison(
 
     public static RootPositionComparison of(VoicedProgression way) {
         List<Voicing> plain = RootPositions.of(way.task().chords());
-        List<Change> changes = new ArrayList<>();
+        List<HandMoves> changes = new ArrayList<>();
         for (int i = 1; i < way.voicings().size(); i++) {
             changes.add(change(way, plain, i));
         }
@@ -51,12 +56,12 @@ public record RootPositionComparison(
                 way, way.tally(), plain, MovementCount.of(plain), way.task().cost(plain), changes);
     }
 
-    private static Change change(VoicedProgression way, List<Voicing> plain, int i) {
+    private static HandMoves change(VoicedProgression way, List<Voicing> plain, int i) {
         Voicing from = way.voicings().get(i - 1);
         Voicing to = way.voicings().get(i);
-        List<Move> moves = Step.between(from.pitches(), to.pitches()).moves();
+        List<VoiceMove> moves = MotionStep.between(from.pitches(), to.pitches()).moves();
         int left = to.left().size();
-        return new Change(
+        return new HandMoves(
                 way.task().chords().get(i - 1),
                 way.task().chords().get(i),
                 moves.subList(0, left),

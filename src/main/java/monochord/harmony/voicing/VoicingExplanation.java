@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import monochord.harmony.motion.Move;
-import monochord.harmony.voicing.RootPositionComparison.Change;
+import monochord.harmony.motion.VoiceMove;
+import monochord.harmony.voicing.RootPositionComparison.HandMoves;
 import monochord.text.MusicWords;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
@@ -37,10 +37,10 @@ public final class VoicingExplanation {
         return List.copyOf(told);
     }
 
-    private Phrase change(Change change) {
-        List<Move> all =
+    private Phrase change(HandMoves change) {
+        List<VoiceMove> all =
                 Stream.concat(change.left().stream(), change.right().stream()).toList();
-        if (all.stream().allMatch(Move::isStill)) {
+        if (all.stream().allMatch(VoiceMove::isStill)) {
             return Phrase.sentence("{0} to {1}: nothing moves.", change.from(), change.to());
         }
         List<Phrase> parts = new ArrayList<>();
@@ -50,10 +50,11 @@ public final class VoicingExplanation {
         return Phrase.sentence("{0} to {1}: {2}.", change.from(), change.to(), Phrase.joined("; ", parts));
     }
 
-    private static Optional<Phrase> held(Change change, List<Move> all) {
-        List<Move> still = all.stream().filter(Move::isStill).toList();
+    private static Optional<Phrase> held(HandMoves change, List<VoiceMove> all) {
+        List<VoiceMove> still = all.stream().filter(VoiceMove::isStill).toList();
         if (!change.right().isEmpty() && still.containsAll(change.right())) {
-            List<Move> below = change.left().stream().filter(Move::isStill).toList();
+            List<VoiceMove> below =
+                    change.left().stream().filter(VoiceMove::isStill).toList();
             return Optional.of(
                     below.isEmpty()
                             ? Phrase.of("the right hand does not move")
@@ -62,8 +63,8 @@ public final class VoicingExplanation {
         return still.isEmpty() ? Optional.empty() : Optional.of(stay(still));
     }
 
-    private static Phrase stay(List<Move> still) {
-        List<Pitch> pitches = still.stream().map(Move::to).distinct().toList();
+    private static Phrase stay(List<VoiceMove> still) {
+        List<Pitch> pitches = still.stream().map(VoiceMove::to).distinct().toList();
         return Phrase.counted(pitches.size(), "{0} stays", "{0} stay", Phrase.list(pitches));
     }
 
@@ -71,11 +72,11 @@ public final class VoicingExplanation {
         return !comparison.way().task().style().choice().hasBass();
     }
 
-    private static List<Phrase> hand(List<Move> hand, boolean left, boolean hasBass) {
-        List<Move> moving = hand.stream().filter(move -> !move.isStill()).toList();
+    private static List<Phrase> hand(List<VoiceMove> hand, boolean left, boolean hasBass) {
+        List<VoiceMove> moving = hand.stream().filter(move -> !move.isStill()).toList();
         boolean together = moving.size() > 1
                 && moving.size() == hand.size()
-                && moving.stream().mapToInt(Move::semitones).distinct().count() == 1;
+                && moving.stream().mapToInt(VoiceMove::semitones).distinct().count() == 1;
         if (together) {
             return List.of(slides(moving.get(0), left));
         }
@@ -94,7 +95,7 @@ public final class VoicingExplanation {
         return parts;
     }
 
-    private static Phrase slides(Move move, boolean left) {
+    private static Phrase slides(VoiceMove move, boolean left) {
         Phrase distance = distance(move);
         if (left) {
             return move.direction() > 0
@@ -106,13 +107,13 @@ public final class VoicingExplanation {
                 : Phrase.of("the right hand slides down {0}", distance);
     }
 
-    private static Phrase bassGoes(Move move) {
+    private static Phrase bassGoes(VoiceMove move) {
         return move.direction() > 0
                 ? Phrase.of("the bass goes up {0}", distance(move))
                 : Phrase.of("the bass goes down {0}", distance(move));
     }
 
-    private static Phrase distance(Move move) {
+    private static Phrase distance(VoiceMove move) {
         int halfSteps = Math.abs(move.semitones());
         if (halfSteps <= WHOLE_STEP) {
             return halfSteps == 1 ? Phrase.of("a half step") : Phrase.of("a whole step");
@@ -147,17 +148,17 @@ public final class VoicingExplanation {
     }
 
     /** The change at which the plain version has most parallels more than this one. */
-    private Optional<Change> flattest() {
+    private Optional<HandMoves> flattest() {
         return comparison.changes().stream()
                 .max(Comparator.comparingInt(VoicingExplanation::saved).thenComparing(this::isBorrowed))
                 .filter(change -> saved(change) > 0);
     }
 
-    private static int saved(Change change) {
+    private static int saved(HandMoves change) {
         return change.plainTally().parallels() - change.tally().parallels();
     }
 
-    private static Phrase avoided(Change change) {
+    private static Phrase avoided(HandMoves change) {
         int plain = change.plainTally().parallels();
         return Phrase.sentence(
                 "Avoided from {0} to {1}: in root position {2} of voices would go in parallel, here {3}.",
@@ -184,20 +185,20 @@ public final class VoicingExplanation {
     public Optional<Phrase> reason() {
         return comparison.changes().stream()
                 .filter(change -> !change.from().equals(change.to()))
-                .max(Comparator.<Change>comparingInt(change -> change.tally().held())
+                .max(Comparator.<HandMoves>comparingInt(change -> change.tally().held())
                         .thenComparing(this::isBorrowed))
                 .filter(change -> change.tally().held() > 0)
                 .map(VoicingExplanation::reason);
     }
 
     /** Whether the change leads out of the key: where two are as telling, that one is told. */
-    private boolean isBorrowed(Change change) {
+    private boolean isBorrowed(HandMoves change) {
         return !comparison.way().task().key().isOwn(change.to());
     }
 
-    private static Phrase reason(Change change) {
+    private static Phrase reason(HandMoves change) {
         List<Phrase> roles = Stream.concat(change.left().stream(), change.right().stream())
-                .filter(Move::isStill)
+                .filter(VoiceMove::isStill)
                 .map(move -> move.to().name())
                 .distinct()
                 .map(name -> Phrase.of(

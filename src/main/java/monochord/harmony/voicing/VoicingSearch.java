@@ -29,7 +29,7 @@ public final class VoicingSearch {
     /** Behind the cost the drift is counted, so that it decides only between equal costs. */
     private static final int DRIFT_BITS = 24;
 
-    private record Place(Chord chord, Optional<Pitch> top) {}
+    private record ChordUnderTop(Chord chord, Optional<Pitch> top) {}
 
     private final VoicingTask task;
     private final int most;
@@ -108,12 +108,12 @@ public final class VoicingSearch {
     private static List<CandidateTable> columns(VoicingTask task, int voices) {
         Layout layout = new Layout(task.style(), voices, task.reach());
         CostFormula weighing = task.formula(voices);
-        Map<Place, CandidateTable> known = new HashMap<>();
+        Map<ChordUnderTop, CandidateTable> known = new HashMap<>();
         List<CandidateTable> columns = new ArrayList<>();
         for (int i = 0; i < task.chords().size(); i++) {
             int index = i;
             CandidateTable column = known.computeIfAbsent(
-                    new Place(task.chords().get(i), task.tops().get(i)),
+                    new ChordUnderTop(task.chords().get(i), task.tops().get(i)),
                     place -> new CandidateTable(
                             Candidates.of(task, index, voices),
                             voices,

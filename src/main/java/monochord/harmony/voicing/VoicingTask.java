@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.ChordSpan;
 import monochord.harmony.melody.Melody;
-import monochord.harmony.motion.Step;
+import monochord.harmony.motion.MotionStep;
 import monochord.harmony.voicing.cost.ChordTones;
 import monochord.harmony.voicing.cost.Cost;
 import monochord.harmony.voicing.cost.CostFormula;
@@ -118,7 +118,7 @@ public record VoicingTask(
     }
 
     /**
-     * What these voicings cost as a row. Chords of different fullness are joined as {@link Step} joins them; a tone that
+     * What these voicings cost as a row. Chords of different fullness are joined as {@link MotionStep} joins them; a tone that
      * the style would leave out pays only for its movement.
      *
      * @param row one voicing for each chord
@@ -135,7 +135,8 @@ public record VoicingTask(
     }
 
     private Cost change(List<Voicing> row, int index) {
-        Step step = Step.between(row.get(index - 1).pitches(), row.get(index).pitches());
+        MotionStep step =
+                MotionStep.between(row.get(index - 1).pitches(), row.get(index).pitches());
         int[] from =
                 step.moves().stream().mapToInt(move -> move.from().midiNumber()).toArray();
         int[] to =

@@ -38,7 +38,7 @@ final class AskText {
      * @param fence number of the line with the fence, from 1
      * @return nothing if it has a fault that leaves nothing to ask
      */
-    static Optional<Ask> read(int fence, List<Line> lines, Faults faults) {
+    static Optional<Ask> read(int fence, List<SourceLine> lines, Faults faults) {
         AskText text = new AskText(faults);
         if (lines.size() > MOST_LINES) {
             faults.at(
@@ -47,7 +47,7 @@ final class AskText {
                     Phrase.of("a question of too many lines"),
                     Phrase.of("write each line once"));
         }
-        for (Line line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
+        for (SourceLine line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
             Field.read(line, NAMES, LINE, faults).ifPresent(field -> Field.put(text.fields, field, faults));
         }
         return text.ask(fence);

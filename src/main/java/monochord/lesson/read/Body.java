@@ -29,21 +29,21 @@ final class Body {
             .maxOpenBlockParsers(MOST_OPEN_BLOCKS)
             .build();
 
-    private final List<Line> lines;
+    private final List<SourceLine> lines;
     private final Faults faults;
     private final List<Part> parts = new ArrayList<>();
     private final List<Block> prose = new ArrayList<>();
     private int proseLine;
 
-    private Body(List<Line> lines, Faults faults) {
+    private Body(List<SourceLine> lines, Faults faults) {
         this.lines = lines;
         this.faults = faults;
     }
 
     /** @param lines of the whole file, those of the head left empty */
-    static List<Part> read(List<Line> lines, Faults faults) {
-        Body body = new Body(new Guard(faults).pass(lines), faults);
-        String text = body.lines.stream().map(Line::text).collect(Collectors.joining("\n"));
+    static List<Part> read(List<SourceLine> lines, Faults faults) {
+        Body body = new Body(new MarkdownGuard(faults).pass(lines), faults);
+        String text = body.lines.stream().map(SourceLine::text).collect(Collectors.joining("\n"));
         for (Node node = MARKDOWN.parse(text).getFirstChild(); node != null; node = node.getNext()) {
             body.block(node);
         }
@@ -117,7 +117,7 @@ final class Body {
             if (node instanceof ListBlock inner) {
                 list(inner, depth + 1);
             } else if (node instanceof Paragraph && first) {
-                prose.add(new Block.Item(depth, number, Inlines.of(node, lines, faults)));
+                prose.add(new Block.ListItem(depth, number, Inlines.of(node, lines, faults)));
             } else if (node instanceof Paragraph) {
                 fault(
                         node,
@@ -150,7 +150,7 @@ final class Body {
         }
     }
 
-    private Line line(Node node) {
+    private SourceLine line(Node node) {
         return lines.get(
                 node.getSourceSpans().isEmpty()
                         ? 0
@@ -158,7 +158,7 @@ final class Body {
     }
 
     private void fault(Node node, Phrase what, Phrase instead) {
-        Line line = line(node);
+        SourceLine line = line(node);
         faults.at(line.number(), line.column(line.whole().place()), what, instead);
     }
 }

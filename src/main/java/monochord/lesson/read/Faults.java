@@ -37,7 +37,7 @@ public final class Faults {
      *
      * @param from index in the line where the piece begins
      */
-    public void in(Line line, int from, Trouble trouble) {
+    public void in(SourceLine line, int from, Trouble trouble) {
         at(line.number(), line.column(from + trouble.place()), trouble.what(), trouble.instead());
     }
 

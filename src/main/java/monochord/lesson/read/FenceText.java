@@ -13,12 +13,12 @@ import org.commonmark.node.SourceSpan;
 final class FenceText {
     private static final List<String> WORDS = List.of("show", "listen", "compare", "ask", "code");
 
-    private final Line fence;
+    private final SourceLine fence;
     private final String word;
-    private final List<Line> inside;
+    private final List<SourceLine> inside;
     private final Faults faults;
 
-    private FenceText(Line fence, String word, List<Line> inside, Faults faults) {
+    private FenceText(SourceLine fence, String word, List<SourceLine> inside, Faults faults) {
         this.fence = fence;
         this.word = word;
         this.inside = inside;
@@ -26,7 +26,7 @@ final class FenceText {
     }
 
     /** @param lines of the whole file */
-    static Optional<Part> read(FencedCodeBlock block, List<Line> lines, Faults faults) {
+    static Optional<Part> read(FencedCodeBlock block, List<SourceLine> lines, Faults faults) {
         List<SourceSpan> spans = block.getSourceSpans(); // an empty line has none
         int first = spans.get(0).getLineIndex();
         int last = spans.get(spans.size() - 1).getLineIndex();
@@ -50,7 +50,7 @@ final class FenceText {
             unknownWord();
             return Optional.empty();
         }
-        List<Line> said = inside.stream().filter(line -> !line.isBlank()).toList();
+        List<SourceLine> said = inside.stream().filter(line -> !line.isBlank()).toList();
         if (said.isEmpty()) {
             fault(0, Phrase.of("the {0} block is empty", Phrase.typed(word)), example());
             return Optional.empty();
@@ -58,7 +58,7 @@ final class FenceText {
         return part(said);
     }
 
-    private Optional<Part> part(List<Line> said) {
+    private Optional<Part> part(List<SourceLine> said) {
         return switch (word) {
             case "show" -> MusicLines.show(fence.number(), said, faults);
             case "listen" -> MusicLines.listen(fence.number(), said, faults);
@@ -69,7 +69,8 @@ final class FenceText {
     }
 
     private Part code() {
-        return new Part.Code(fence.number(), inside.stream().map(Line::text).collect(Collectors.joining("\n")));
+        return new Part.Code(
+                fence.number(), inside.stream().map(SourceLine::text).collect(Collectors.joining("\n")));
     }
 
     private Phrase example() {

@@ -10,16 +10,16 @@ import monochord.lesson.Trouble;
 import monochord.text.Phrase;
 
 /** A name, a colon and a value, on one line. */
-public record Field(String name, Line line, PlacedText value) {
+public record Field(String name, SourceLine line, PlacedText value) {
     private static final Pattern FORM = Pattern.compile("\\s*([\\p{L}\\w-]+)\\s*:(.*)");
 
-    static boolean looksLike(Line line) {
+    static boolean looksLike(SourceLine line) {
         return FORM.matcher(line.text()).matches();
     }
 
     /** @param names those that may stand there
      * @param kind what such a line is called where it stands */
-    public static Optional<Field> read(Line line, List<String> names, Phrase kind, Faults faults) {
+    public static Optional<Field> read(SourceLine line, List<String> names, Phrase kind, Faults faults) {
         Matcher field = FORM.matcher(line.text());
         int start = line.whole().place();
         if (!field.matches()) {

@@ -18,7 +18,7 @@ record Head(Map<String, Field> fields, int end) {
     private static final String FENCE = "---";
     private static final int MOST_LINES = 30;
 
-    static Head read(List<Line> lines, Faults faults) {
+    static Head read(List<SourceLine> lines, Faults faults) {
         if (!isFence(lines.get(0))) {
             faults.at(
                     1,
@@ -41,11 +41,11 @@ record Head(Map<String, Field> fields, int end) {
         return new Head(fields, close < 0 ? last : close + 1);
     }
 
-    private static boolean isFence(Line line) {
+    private static boolean isFence(SourceLine line) {
         return line.text().stripTrailing().equals(FENCE);
     }
 
-    private static int close(List<Line> lines) {
+    private static int close(List<SourceLine> lines) {
         for (int i = 1; i < Math.min(lines.size(), MOST_LINES); i++) {
             if (isFence(lines.get(i))) {
                 return i;
@@ -54,7 +54,7 @@ record Head(Map<String, Field> fields, int end) {
         return -1;
     }
 
-    private static int lastField(List<Line> lines) {
+    private static int lastField(List<SourceLine> lines) {
         int i = 1;
         while (i < Math.min(lines.size(), MOST_LINES) && Field.looksLike(lines.get(i))) {
             i++;
@@ -62,9 +62,9 @@ record Head(Map<String, Field> fields, int end) {
         return i;
     }
 
-    private static Map<String, Field> fields(List<Line> lines, Faults faults) {
+    private static Map<String, Field> fields(List<SourceLine> lines, Faults faults) {
         Map<String, Field> fields = new LinkedHashMap<>();
-        for (Line line : lines) {
+        for (SourceLine line : lines) {
             if (!line.isBlank() && !line.text().startsWith("#")) {
                 Field.read(line, NAMES, Phrase.of("field"), faults)
                         .ifPresent(field -> Field.put(fields, field, faults));

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.TreeMap;
 import monochord.lesson.Filling;
 import monochord.lesson.TextRun;
-import monochord.lesson.TextRun.Style;
+import monochord.lesson.TextRun.RunStyle;
 import monochord.lesson.Trouble;
 import monochord.text.Phrase;
 import monochord.text.SafeText;
@@ -23,21 +23,21 @@ import org.commonmark.node.Text;
 
 /** The runs of text in one block. Goes from node to node without recursion, for emphasis can be nested as deep as one likes. */
 final class Inlines {
-    private final List<Line> lines;
+    private final List<SourceLine> lines;
     private final Faults faults;
     private final List<TextRun> spans = new ArrayList<>();
     private final StringBuilder run = new StringBuilder();
     /** Where in the file the characters of the run stand: by index in the run, the start of each node's text. */
     private final TreeMap<Integer, SourceSpan> places = new TreeMap<>();
 
-    private Style style = Style.PLAIN;
+    private RunStyle style = RunStyle.PLAIN;
 
-    private Inlines(List<Line> lines, Faults faults) {
+    private Inlines(List<SourceLine> lines, Faults faults) {
         this.lines = lines;
         this.faults = faults;
     }
 
-    static List<TextRun> of(Node block, List<Line> lines, Faults faults) {
+    static List<TextRun> of(Node block, List<SourceLine> lines, Faults faults) {
         Inlines inlines = new Inlines(lines, faults);
         for (Node node = block.getFirstChild(); node != null; node = next(node, block)) {
             inlines.add(node, block);
@@ -61,7 +61,7 @@ final class Inlines {
         if (node instanceof Text text) {
             append(text.getLiteral(), node, styleOf(node, block));
         } else if (node instanceof Code code) {
-            append(code.getLiteral(), node, Style.CODE);
+            append(code.getLiteral(), node, RunStyle.CODE);
         } else if (node instanceof SoftLineBreak || node instanceof HardLineBreak) {
             append(" ", node, styleOf(node, block));
         } else if (node instanceof Link || node instanceof Image || node instanceof HtmlInline) {
@@ -69,17 +69,17 @@ final class Inlines {
         }
     }
 
-    private static Style styleOf(Node node, Node block) {
-        Style style = Style.PLAIN;
-        for (Node up = node.getParent(); up != block && style != Style.STRONG; up = up.getParent()) {
-            style = up instanceof StrongEmphasis ? Style.STRONG : up instanceof Emphasis ? Style.EMPHASIS : style;
+    private static RunStyle styleOf(Node node, Node block) {
+        RunStyle style = RunStyle.PLAIN;
+        for (Node up = node.getParent(); up != block && style != RunStyle.STRONG; up = up.getParent()) {
+            style = up instanceof StrongEmphasis ? RunStyle.STRONG : up instanceof Emphasis ? RunStyle.EMPHASIS : style;
         }
         return style;
     }
 
     private void fault(Node node) {
         SourceSpan at = node.getSourceSpans().get(0);
-        Line line = lines.get(at.getLineIndex());
+        SourceLine line = lines.get(at.getLineIndex());
         Phrase what = Phrase.of(
                 node instanceof Link
                         ? "a link is not followed"
@@ -87,7 +87,7 @@ final class Inlines {
         faults.in(line, 0, new Trouble(at.getColumnIndex(), what, Phrase.of("write it in words")));
     }
 
-    private void append(String text, Node node, Style newStyle) {
+    private void append(String text, Node node, RunStyle newStyle) {
         if (newStyle != style) {
             close();
             style = newStyle;

@@ -30,18 +30,18 @@ public final class LenientProse {
 
     private final Faults unsaid = new Faults("");
     private final List<Block> blocks = new ArrayList<>();
-    private final List<Line> lines;
+    private final List<SourceLine> lines;
 
-    private LenientProse(List<Line> lines) {
+    private LenientProse(List<SourceLine> lines) {
         this.lines = lines;
     }
 
     public static List<Block> of(String markdown) {
         Faults unsaid = new Faults("");
-        List<Line> lines = new Guard(unsaid)
+        List<SourceLine> lines = new MarkdownGuard(unsaid)
                 .pass(new Source(unsaid, Integer.MAX_VALUE - 1).lines(markdown).orElseThrow());
         LenientProse words = new LenientProse(lines);
-        words.within(MARKDOWN.parse(lines.stream().map(Line::text).collect(Collectors.joining("\n"))), 0);
+        words.within(MARKDOWN.parse(lines.stream().map(SourceLine::text).collect(Collectors.joining("\n"))), 0);
         return List.copyOf(words.blocks);
     }
 
@@ -78,7 +78,7 @@ public final class LenientProse {
     }
 
     private void code(String literal) {
-        literal.lines().forEach(line -> add(new Block.Paragraph(List.of(new TextRun(line, TextRun.Style.CODE)))));
+        literal.lines().forEach(line -> add(new Block.Paragraph(List.of(new TextRun(line, TextRun.RunStyle.CODE)))));
     }
 
     private void list(ListBlock list, int depth) {
@@ -93,7 +93,7 @@ public final class LenientProse {
     private void item(Node item, int depth, int number) {
         for (Node node = item.getFirstChild(); node != null; node = node.getNext()) {
             if (node instanceof Paragraph && node.getPrevious() == null) {
-                add(new Block.Item(depth, number, spans(node)));
+                add(new Block.ListItem(depth, number, spans(node)));
             } else {
                 block(node, depth);
             }

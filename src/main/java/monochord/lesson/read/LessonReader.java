@@ -45,12 +45,12 @@ public final class LessonReader {
         return reader.read(new Source(reader.faults).lines(text));
     }
 
-    private Reading read(Optional<List<Line>> lines) {
+    private Reading read(Optional<List<SourceLine>> lines) {
         Optional<Lesson> lesson = lines.flatMap(this::lesson);
         return new Reading(lesson, faults.inOrder());
     }
 
-    private Optional<Lesson> lesson(List<Line> lines) {
+    private Optional<Lesson> lesson(List<SourceLine> lines) {
         Head head = Head.read(lines, faults);
         HeadValues said = new HeadValues(head, faults);
         Optional<String> title = said.title();
@@ -72,9 +72,9 @@ public final class LessonReader {
                         parts));
     }
 
-    private static List<Line> below(Head head, List<Line> lines) {
+    private static List<SourceLine> below(Head head, List<SourceLine> lines) {
         return Stream.concat(
-                        lines.stream().limit(head.end()).map(line -> new Line(line.number(), "")),
+                        lines.stream().limit(head.end()).map(line -> new SourceLine(line.number(), "")),
                         lines.stream().skip(head.end()))
                 .toList();
     }

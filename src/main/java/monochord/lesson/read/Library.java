@@ -74,7 +74,7 @@ public final class Library {
 
     private static LibraryEntry entry(Path file) {
         Faults faults = new Faults(file.toString());
-        Optional<List<Line>> lines = new Source(faults).lines(start(file));
+        Optional<List<SourceLine>> lines = new Source(faults).lines(start(file));
         LessonName name = LessonName.of(file);
         HeadValues head = new HeadValues(Head.read(lines.orElseThrow(), faults), faults);
         Optional<String> title = head.title();

@@ -22,15 +22,15 @@ final class MusicLines {
 
     private MusicLines() {}
 
-    static Optional<Part> show(int fence, List<Line> lines, Faults faults) {
+    static Optional<Part> show(int fence, List<SourceLine> lines, Faults faults) {
         return one("show", lines, faults).map(music -> new Part.Show(fence, music));
     }
 
-    static Optional<Part> listen(int fence, List<Line> lines, Faults faults) {
+    static Optional<Part> listen(int fence, List<SourceLine> lines, Faults faults) {
         return one("listen", lines, faults).map(music -> new Part.Listen(fence, music));
     }
 
-    static Optional<Part> compare(int fence, List<Line> lines, Faults faults) {
+    static Optional<Part> compare(int fence, List<SourceLine> lines, Faults faults) {
         if (lines.size() < 2) {
             faults.at(
                     fence,
@@ -42,12 +42,12 @@ final class MusicLines {
         return music.size() < 2 ? Optional.empty() : Optional.of(new Part.Compare(fence, music));
     }
 
-    private static Optional<String> one(String word, List<Line> lines, Faults faults) {
+    private static Optional<String> one(String word, List<SourceLine> lines, Faults faults) {
         return readable(atMost(1, word, lines, faults), faults).stream().findFirst();
     }
 
     /** The first lines of a block; those past them get one fault together. */
-    private static List<Line> atMost(int most, String word, List<Line> lines, Faults faults) {
+    private static List<SourceLine> atMost(int most, String word, List<SourceLine> lines, Faults faults) {
         if (lines.size() <= most) {
             return lines;
         }
@@ -56,9 +56,9 @@ final class MusicLines {
         return lines.subList(0, most);
     }
 
-    private static List<String> readable(List<Line> lines, Faults faults) {
+    private static List<String> readable(List<SourceLine> lines, Faults faults) {
         List<String> readable = new ArrayList<>();
-        for (Line line : lines) {
+        for (SourceLine line : lines) {
             if (isReadable(line, faults)) {
                 readable.add(line.text().strip());
             }
@@ -66,7 +66,7 @@ final class MusicLines {
         return readable;
     }
 
-    private static boolean isReadable(Line line, Faults faults) {
+    private static boolean isReadable(SourceLine line, Faults faults) {
         try {
             MusicText.read(line.text(), ANY_KEY);
             return true;
@@ -76,7 +76,7 @@ final class MusicLines {
         }
     }
 
-    private static Trouble trouble(Line line, Unreadable unreadable) {
+    private static Trouble trouble(SourceLine line, Unreadable unreadable) {
         return Nearest.to(line.text().strip(), SCALES)
                 .map(scale -> new Trouble(
                         line.whole().place(),

@@ -24,7 +24,7 @@ final class SkillCheck {
     }
 
     /** @param lines of the file, for a block with a fault of its own still shows what it was meant to ask */
-    void compare(List<Part> parts, List<Line> lines) {
+    void compare(List<Part> parts, List<SourceLine> lines) {
         List<Ask> asks = parts.stream()
                 .filter(Ask.class::isInstance)
                 .map(Ask.class::cast)

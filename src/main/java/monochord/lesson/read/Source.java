@@ -39,7 +39,7 @@ public final class Source {
         this.most = most;
     }
 
-    Optional<List<Line>> lines(Path file) {
+    Optional<List<SourceLine>> lines(Path file) {
         return bytes(file).map(this::decoded).flatMap(this::lines);
     }
 
@@ -61,14 +61,14 @@ public final class Source {
     }
 
     /** Safe lines of a text. */
-    public Optional<List<Line>> lines(String text) {
+    public Optional<List<SourceLine>> lines(String text) {
         if (text.length() > most) {
             return tooLarge();
         }
         boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
         String[] lines = LINE_END.split(marked ? text.substring(1) : text, -1);
         return Optional.of(IntStream.range(0, lines.length)
-                .mapToObj(i -> safe(new Line(i + 1, lines[i])))
+                .mapToObj(i -> safe(new SourceLine(i + 1, lines[i])))
                 .toList());
     }
 
@@ -81,17 +81,17 @@ public final class Source {
         return Optional.empty();
     }
 
-    private Line safe(Line line) {
+    private SourceLine safe(SourceLine line) {
         String clean = SafeText.clean(line.text());
         if (clean.equals(line.text())) {
             return line;
         }
         unsafe(line);
-        return new Line(line.number(), clean);
+        return new SourceLine(line.number(), clean);
     }
 
     /** Names the first unsafe character of the line. */
-    private void unsafe(Line line) {
+    private void unsafe(SourceLine line) {
         int[] characters = line.text().codePoints().toArray();
         int place = 0;
         while (SafeText.isSafe(characters[place])) {
@@ -120,7 +120,7 @@ public final class Source {
 
     private void notUtf8(String before) {
         List<String> lines = new ArrayList<>(List.of(LINE_END.split(before, -1)));
-        Line last = new Line(lines.size(), lines.get(lines.size() - 1));
+        SourceLine last = new SourceLine(lines.size(), lines.get(lines.size() - 1));
         faults.at(
                 last.number(),
                 last.column(last.text().length()),

@@ -48,7 +48,7 @@ public final class UnmarkedNames {
         return faults.inOrder();
     }
 
-    private void read(Line line) {
+    private void read(SourceLine line) {
         if (line.text().equals(HEAD) && (inHead || line.number() == 1)) {
             inHead = !inHead;
         } else if (FENCE.matcher(line.text()).matches()) {
@@ -68,7 +68,7 @@ public final class UnmarkedNames {
         return names;
     }
 
-    private void fault(Line line, Renaming name) {
+    private void fault(SourceLine line, Renaming name) {
         String written = line.text().substring(name.from(), name.to());
         Phrase what = Phrase.of("\"{0}\" is a note's name without its mark", Phrase.typed(written));
         Phrase instead = Phrase.of(

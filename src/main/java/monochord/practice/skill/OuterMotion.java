@@ -8,10 +8,10 @@ import static monochord.practice.Misconception.WRONG_WAY;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.motion.Motion;
-import monochord.harmony.motion.Move;
-import monochord.harmony.motion.Pair;
+import monochord.harmony.motion.MotionStep;
 import monochord.harmony.motion.Passage;
-import monochord.harmony.motion.Step;
+import monochord.harmony.motion.VoiceMove;
+import monochord.harmony.motion.VoicePair;
 import monochord.practice.Coaching;
 import monochord.practice.Form;
 import monochord.practice.Question;
@@ -83,12 +83,12 @@ final class OuterMotion implements Skill {
     @Override
     public Question question(Key key, String subject) {
         Passage passage = Passage.parse(subject.strip());
-        Step step = passage.steps().get(0);
+        MotionStep step = passage.steps().get(0);
         if (passage.chords().size() != 2 || step.outer().isEmpty()) {
             throw Unreadable.because(
                     subject, 0, "two voiced chords", "two chords of two voices or more are compared", EXAMPLE);
         }
-        Pair outer = step.outer().get();
+        VoicePair outer = step.outer().get();
         Phrase prompt = Phrase.sentence(
                 "From {0} to {1}: how do the lowest and the highest voice move? Contrary, oblique, similar, parallel or still.",
                 Phrase.row(step.from()), Phrase.row(step.to()));
@@ -96,7 +96,7 @@ final class OuterMotion implements Skill {
         return Question.of(new Topic(id(), passage.toString(), key), Form.CHOICE, prompt, judge, coaching(outer));
     }
 
-    private static List<ModelledError<Motion>> errors(Step step, Pair outer) {
+    private static List<ModelledError<Motion>> errors(MotionStep step, VoicePair outer) {
         List<ModelledError<Motion>> errors = new ArrayList<>();
         if (outer.motion() == Motion.SIMILAR) {
             errors.add(new ModelledError<>(
@@ -116,7 +116,7 @@ final class OuterMotion implements Skill {
                     turned,
                     () -> Phrase.sentence("Look again which way each goes. The lowest {0}.", way(outer.lower()))));
         }
-        for (Pair other : step.pairs()) {
+        for (VoicePair other : step.pairs()) {
             errors.add(new ModelledError<>(
                     OTHER_VOICES,
                     other.motion(),
@@ -126,7 +126,7 @@ final class OuterMotion implements Skill {
     }
 
     /** What comes out where one of the two is read backwards. */
-    private static List<Motion> withOneTurned(Pair pair) {
+    private static List<Motion> withOneTurned(VoicePair pair) {
         return switch (pair.motion()) {
             case CONTRARY -> List.of(Motion.SIMILAR, Motion.PARALLEL);
             case SIMILAR, PARALLEL -> List.of(Motion.CONTRARY);
@@ -134,15 +134,15 @@ final class OuterMotion implements Skill {
         };
     }
 
-    private static Phrase voices(Pair pair) {
+    private static Phrase voices(VoicePair pair) {
         return Phrase.of("{0} and {1}", line(pair.lower()), line(pair.upper()));
     }
 
-    private static Phrase line(Move move) {
+    private static Phrase line(VoiceMove move) {
         return Phrase.joined("–", List.of(move.from(), move.to()));
     }
 
-    private static Phrase reason(Pair pair) {
+    private static Phrase reason(VoicePair pair) {
         return Phrase.sentence("{0}: {1}.", seen(pair), name(pair.motion()));
     }
 
@@ -156,11 +156,11 @@ final class OuterMotion implements Skill {
         };
     }
 
-    private static Phrase way(Pair pair) {
+    private static Phrase way(VoicePair pair) {
         return Phrase.sentence("{0}.", seen(pair));
     }
 
-    private static Phrase seen(Pair pair) {
+    private static Phrase seen(VoicePair pair) {
         Phrase ways = Phrase.of("the lowest {0}, the highest {1}", way(pair.lower()), way(pair.upper()));
         return pair.motion().isSameWay()
                 ? Phrase.of(
@@ -171,7 +171,7 @@ final class OuterMotion implements Skill {
                 : ways;
     }
 
-    private static Phrase way(Move move) {
+    private static Phrase way(VoiceMove move) {
         if (move.isStill()) {
             return Phrase.of("stays on {0}", move.from());
         }
@@ -180,7 +180,7 @@ final class OuterMotion implements Skill {
                 : Phrase.of("goes down from {0} to {1}", move.from(), move.to());
     }
 
-    private static Coaching coaching(Pair pair) {
+    private static Coaching coaching(VoicePair pair) {
         return Coaching.of(
                 Phrase.sentence("Follow one voice at a time with a finger: up, down, or not at all."),
                 Phrase.sentence("The lowest {0}.", way(pair.lower())),

@@ -36,7 +36,7 @@ public interface Ear {
     }
 
     /** What was begun, while it has neither ended nor been stopped. May be asked from any thread. */
-    default Optional<Heard> heard() {
+    default Optional<PlayheadPosition> heard() {
         return Optional.empty();
     }
 

@@ -9,8 +9,8 @@ import java.util.function.Consumer;
 import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
 import monochord.score.Piece;
-import monochord.sound.Care;
 import monochord.sound.Directions;
+import monochord.sound.HearingCaution;
 import monochord.sound.Performance;
 import monochord.sound.play.Outcome;
 import monochord.sound.play.Player;
@@ -46,8 +46,8 @@ public final class LiveEar implements Ear {
 
     /** @param open whether others may know what it is */
     private record Begun(Performance performance, Playing playing, boolean open) {
-        Heard heard() {
-            return new Heard(performance, performance.beatsAfter(playing.secondsHeard()));
+        PlayheadPosition heard() {
+            return new PlayheadPosition(performance, performance.beatsAfter(playing.secondsHeard()));
         }
     }
 
@@ -131,7 +131,7 @@ public final class LiveEar implements Ear {
             silenceExplained = true;
             return line;
         }
-        Phrase line = cautioned ? Phrase.NOTHING : Care.BRIEF;
+        Phrase line = cautioned ? Phrase.NOTHING : HearingCaution.BRIEF;
         cautioned = true;
         return line;
     }
@@ -148,7 +148,7 @@ public final class LiveEar implements Ear {
     }
 
     @Override
-    public Optional<Heard> heard() {
+    public Optional<PlayheadPosition> heard() {
         return Optional.ofNullable(begun)
                 .filter(last -> last.open && !last.playing.ended().isDone())
                 .map(Begun::heard);

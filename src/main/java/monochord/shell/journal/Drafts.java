@@ -67,7 +67,7 @@ public final class Drafts {
 
     /** A draft with a block for each exchange, as the notebook it was to become. */
     public static Notebook asNotebook(Notebook draft) {
-        return Pages.merged(draft);
+        return NotebookText.merged(draft);
     }
 
     /** A file for a draft of this process, which is alive until {@link #leaves} is said of it. */

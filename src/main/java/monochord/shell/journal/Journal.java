@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import monochord.lesson.read.Guard;
+import monochord.lesson.read.MarkdownGuard;
 import monochord.notebook.Digest;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
@@ -30,8 +30,8 @@ public final class Journal {
 
     private final Supplier<Start> circumstances;
     private final Supplier<Look> page;
-    private final List<Entry> entries = new ArrayList<>();
-    private Entry opening;
+    private final List<JournalEntry> entries = new ArrayList<>();
+    private JournalEntry opening;
     private Notebook before;
     private Start start;
     private Drafting drafts = Drafting.none();
@@ -45,13 +45,13 @@ public final class Journal {
     private boolean foreign;
 
     /** A paragraph of the person's own, or an exchange whose answer is perhaps not rendered yet. */
-    private static final class Entry {
+    private static final class JournalEntry {
         final String words;
         private Exchange exchange;
         private final Look look;
         private Answer pending;
 
-        Entry(String words, Exchange exchange, Answer pending, Look look) {
+        JournalEntry(String words, Exchange exchange, Answer pending, Look look) {
             this.words = words;
             this.exchange = exchange;
             this.pending = pending;
@@ -86,7 +86,7 @@ public final class Journal {
      * something, and so decides how the first line is read.
      */
     public void open(String command, Answer greeting) {
-        opening = new Entry(null, new Exchange(0, true, List.of(command), ""), greeting, page.get());
+        opening = new JournalEntry(null, new Exchange(0, true, List.of(command), ""), greeting, page.get());
     }
 
     /** Keeps a draft of all that is noted from now on. */
@@ -107,7 +107,7 @@ public final class Journal {
         Exchange exchange = Exchange.of(SafeText.clean(line), "");
         bytes += size(exchange.text());
         typed++;
-        return add(new Entry(null, exchange, kept.get(), page.get()));
+        return add(new JournalEntry(null, exchange, kept.get(), page.get()));
     }
 
     /**
@@ -119,11 +119,11 @@ public final class Journal {
         if (isFull()) {
             return sayFull();
         }
-        String clean = Guard.withoutHtml(SafeText.oneLine(markdown).strip());
+        String clean = MarkdownGuard.withoutHtml(SafeText.oneLine(markdown).strip());
         boolean fence = clean.startsWith("```") || clean.startsWith("~~~");
         bytes += size(clean);
         notes++;
-        return add(new Entry((fence ? "\\" : "") + clean, null, null, null));
+        return add(new JournalEntry((fence ? "\\" : "") + clean, null, null, null));
     }
 
     private static int size(String text) {
@@ -143,7 +143,7 @@ public final class Journal {
                 : Optional.empty();
     }
 
-    private Optional<Phrase> add(Entry entry) {
+    private Optional<Phrase> add(JournalEntry entry) {
         start();
         if (opening != null) {
             entries.add(opening);
@@ -161,7 +161,7 @@ public final class Journal {
     }
 
     private void renderAll() {
-        for (Entry entry : entries.subList(rendered, entries.size())) {
+        for (JournalEntry entry : entries.subList(rendered, entries.size())) {
             entry.exchange().ifPresent(exchange -> bytes += size(exchange.answer()));
         }
         rendered = entries.size();
@@ -175,17 +175,17 @@ public final class Journal {
     }
 
     /** One entry as it is put behind a draft, each exchange in a block of its own. */
-    private String behind(Entry entry) {
+    private String behind(JournalEntry entry) {
         renderAll();
-        Pages pages = new Pages(new Notebook(Start.USUAL, List.of()));
+        NotebookText pages = new NotebookText(new Notebook(Start.USUAL, List.of()));
         entry.exchange().ifPresentOrElse(pages::add, () -> pages.add(entry.words));
         return "\n" + pages.notebook();
     }
 
     /** All that was noted so far. */
     public Notebook notebook() {
-        Pages pages = new Pages(before == null ? new Notebook(start(), List.of()) : before);
-        for (Entry entry : entries) {
+        NotebookText pages = new NotebookText(before == null ? new Notebook(start(), List.of()) : before);
+        for (JournalEntry entry : entries) {
             entry.exchange().ifPresentOrElse(pages::add, () -> pages.add(entry.words));
         }
         return pages.notebook();

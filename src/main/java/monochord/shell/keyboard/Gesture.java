@@ -7,15 +7,15 @@ sealed interface Gesture {
     List<Integer> keys();
 
     /** Keys that were down together and have been let go, bottom to top. */
-    record Chord(List<Integer> keys) implements Gesture {
-        public Chord {
+    record KeysTogether(List<Integer> keys) implements Gesture {
+        public KeysTogether {
             keys = List.copyOf(keys);
         }
     }
 
     /** Keys one after another, in the order in which they went down. */
-    record Line(List<Integer> keys) implements Gesture {
-        public Line {
+    record KeysInTurn(List<Integer> keys) implements Gesture {
+        public KeysInTurn {
             keys = List.copyOf(keys);
         }
     }

@@ -74,7 +74,7 @@ final class Gestures {
             return;
         }
         if (line.isEmpty() && isChord()) {
-            finished = new Gesture.Chord(List.copyOf(struck));
+            finished = new Gesture.KeysTogether(List.copyOf(struck));
         } else {
             line.addAll(isChord() ? struck : pressed);
         }
@@ -94,7 +94,7 @@ final class Gestures {
             return Optional.empty();
         }
         if (finished == null && !line.isEmpty() && down.isEmpty() && now - changed >= pause()) {
-            finished = new Gesture.Line(line);
+            finished = new Gesture.KeysInTurn(line);
             line.clear();
         }
         Optional<Gesture> told = Optional.ofNullable(finished);

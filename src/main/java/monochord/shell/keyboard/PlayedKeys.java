@@ -6,9 +6,9 @@ import java.util.Optional;
 import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.shell.sitting.Breaks;
+import monochord.shell.sitting.LineState;
 import monochord.shell.sitting.PlaybackState;
-import monochord.shell.sitting.Scene;
-import monochord.sound.keyboard.Stroke;
+import monochord.sound.keyboard.KeyEvent;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.theory.Chord;
@@ -25,7 +25,7 @@ final class PlayedKeys {
     private static final MovingKeyboard MIDDLE = new MovingKeyboard(48, 83);
 
     private final PlaybackState stage;
-    private final Invitation invitation = new Invitation();
+    private final PlayedAnswerHint invitation = new PlayedAnswerHint();
     private final List<Chord> row = new ArrayList<>();
     private Gestures gestures = new Gestures();
     private MovingKeyboard keyboard = MIDDLE;
@@ -63,7 +63,7 @@ final class PlayedKeys {
     }
 
     /** The line waits, perhaps for the answer to another question. */
-    void waits(Scene scene) {
+    void waits(LineState scene) {
         if (!question.equals(scene.question())) {
             row.clear();
         }
@@ -77,15 +77,15 @@ final class PlayedKeys {
     }
 
     /** @param now milliseconds */
-    void hears(Stroke stroke, long now) {
+    void hears(KeyEvent stroke, long now) {
         named = false;
-        if (stroke instanceof Stroke.Down down) {
+        if (stroke instanceof KeyEvent.Down down) {
             gestures.press(down.key(), now);
             widen(down.key());
             if (stage.breaks().isDue()) {
                 stage.board().say(Statement.of(Breaks.CAUTION.styled(Style.QUIET)));
             }
-        } else if (stroke instanceof Stroke.Up up) {
+        } else if (stroke instanceof KeyEvent.Up up) {
             gestures.release(up.key(), now);
         } else {
             gestures.releaseAll(now);
@@ -120,9 +120,9 @@ final class PlayedKeys {
     }
 
     private void inRow(PlayedAnswer answer, Gesture played) {
-        if (played instanceof Gesture.Line && !row.isEmpty()) {
+        if (played instanceof Gesture.KeysInTurn && !row.isEmpty()) {
             row.remove(row.size() - 1);
-        } else if (played instanceof Gesture.Chord) {
+        } else if (played instanceof Gesture.KeysTogether) {
             answer.inRow(played, row.size()).ifPresent(row::add);
         }
         draw();
@@ -157,7 +157,7 @@ final class PlayedKeys {
             keyboard = MIDDLE;
             stage.board().clear();
         } else {
-            HeldView view = new HeldView(keyboard, keys, key, named, List.copyOf(row), rowLength());
+            HeldKeysPicture view = new HeldKeysPicture(keyboard, keys, key, named, List.copyOf(row), rowLength());
             stage.board().show(view::picture);
         }
     }

@@ -3,7 +3,7 @@
  * fingers.
  *
  * <p>{@code Gestures} turns keys into gestures, {@code Spelling} gives them letters, {@code PlayedAnswer} makes a line of
- * them, and {@code Seat} keeps all this on one thread of its own.
+ * them, and {@code MidiSession} keeps all this on one thread of its own.
  *
  * <p>Part of the shell room. Imports {@code sitting}, on whose board it draws, {@code sound.keyboard}, and the rooms of theory
  * and practice.

@@ -14,8 +14,8 @@ import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Look;
+import monochord.view.web.EmbeddedSound;
 import monochord.view.web.PageSection;
-import monochord.view.web.Sound;
 import monochord.view.web.WebPage;
 
 /**
@@ -77,7 +77,7 @@ public record Publication(WebPage page, int recordings, int leftOut) {
 
     private static void words(List<Block> blocks, List<PageSection> sections) {
         if (!blocks.isEmpty()) {
-            sections.add(new PageSection.Words(blocks));
+            sections.add(new PageSection.OwnWords(blocks));
         }
     }
 
@@ -86,13 +86,14 @@ public record Publication(WebPage page, int recordings, int leftOut) {
         Look look = PAGE.naming(turn.naming());
         if (turn.isSkipped()) {
             StyledText kept = StyledText.of(written.answer());
-            return new PageSection.Exchange(written.typed(), kept, List.of(), Optional.empty(), look.reader());
+            return new PageSection.AnsweredLine(written.typed(), kept, List.of(), Optional.empty(), look.reader());
         }
         Answer answer = turn.answer().noted().orElse(turn.answer());
-        Optional<Sound> sound = turn.heard().isEmpty()
+        Optional<EmbeddedSound> sound = turn.heard().isEmpty()
                 ? Optional.empty()
                 : recordings.of(turn.heard().get(), name(written));
-        return new PageSection.Exchange(written.typed(), answer.text(look), answer.drawings(), sound, look.reader());
+        return new PageSection.AnsweredLine(
+                written.typed(), answer.text(look), answer.drawings(), sound, look.reader());
     }
 
     private static Phrase name(Exchange written) {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import monochord.sound.Performance;
 import monochord.sound.file.Mp3;
 import monochord.text.Phrase;
-import monochord.view.web.Sound;
+import monochord.view.web.EmbeddedSound;
 
 /** The recordings of one page: as many as it can carry. */
 final class Recordings {
@@ -26,7 +26,7 @@ final class Recordings {
      * @return none if the page cannot carry it
      * @throws IOException if nothing can be recorded here
      */
-    Optional<Sound> of(Performance performance, Phrase name) throws IOException {
+    Optional<EmbeddedSound> of(Performance performance, Phrase name) throws IOException {
         long seconds = performance.score().beats().ticks(SECONDS_PER_MINUTE) / performance.tempo();
         if (seconds > MOST_SECONDS) {
             leftOut++;
@@ -39,7 +39,7 @@ final class Recordings {
         }
         room -= content.length;
         made++;
-        return Optional.of(new Sound(name, Mp3.TYPE, (int) seconds, content));
+        return Optional.of(new EmbeddedSound(name, Mp3.TYPE, (int) seconds, content));
     }
 
     int made() {

@@ -34,7 +34,7 @@ public final class Rehearsal implements AutoCloseable {
     private final Sitting sitting;
     private final Sitting outside;
     private final boolean trusted;
-    private final Withheld withheld = new Withheld();
+    private final WithheldRuns withheld = new WithheldRuns();
     private Performance heard;
 
     /**
@@ -48,7 +48,7 @@ public final class Rehearsal implements AutoCloseable {
         folder = Files.createTempDirectory("monochord").toRealPath();
         SeedSource chance =
                 start.seed().isPresent() ? SeedSource.from(start.seed().getAsLong()) : SeedSource.counting();
-        var memory = new Sitting.Memory(clock, keeper(start.lesson()), Settings.inMemory());
+        var memory = new Sitting.Storage(clock, keeper(start.lesson()), Settings.inMemory());
         sitting = new Sitting(ear(), chance, folder, outside.course().afresh(), memory);
         Outside around = outside.outside();
         sitting.outside().closeOff(around.newSeal(folder));

@@ -5,8 +5,8 @@ import java.util.List;
 import monochord.lesson.Fault;
 import monochord.notebook.LineDifference;
 import monochord.text.Phrase;
-import monochord.text.SequenceDifference.Change;
-import monochord.text.SequenceDifference.Fate;
+import monochord.text.SequenceDifference.Edit;
+import monochord.text.SequenceDifference.EditKind;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.theory.note.NoteNaming;
@@ -15,7 +15,7 @@ import monochord.view.Json;
 import monochord.view.Look;
 
 /** Whether notebooks hold. */
-public record ReplayAnswer(List<Played> files) implements Answer {
+public record ReplayAnswer(List<ReplayedFile> files) implements Answer {
     private static final int MOST_TOLD = 20;
     private static final int MOST_LINES = 12;
 
@@ -27,7 +27,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
      * @param isAccepted whether the file was rewritten with the answers of now
      * @param trouble why it could not be typed or rewritten after all; empty for nothing
      */
-    public record Played(String path, List<Fault> faults, Replayed replayed, boolean isAccepted, Phrase trouble) {
+    public record ReplayedFile(String path, List<Fault> faults, Replayed replayed, boolean isAccepted, Phrase trouble) {
         boolean holds() {
             return replayed != null && trouble.isEmpty() && replayed.skipped().isEmpty() && settled();
         }
@@ -58,7 +58,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         return text.build().wrapped(look.width());
     }
 
-    private static void tell(Played file, StyledText.Builder text) {
+    private static void tell(ReplayedFile file, StyledText.Builder text) {
         Phrase path = Phrase.typed(file.path);
         file.faults.forEach(fault -> text.line(fault.phrase()));
         if (!file.trouble.isEmpty()) {
@@ -88,7 +88,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         }
     }
 
-    private static void differences(Played file, StyledText.Builder text) {
+    private static void differences(ReplayedFile file, StyledText.Builder text) {
         List<ReplayTurn> differences = file.differences();
         text.line(changed(file), Style.NEARLY);
         for (ReplayTurn turn : differences.subList(0, Math.min(MOST_TOLD, differences.size()))) {
@@ -104,7 +104,7 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         }
     }
 
-    private static Phrase changed(Played file) {
+    private static Phrase changed(ReplayedFile file) {
         int lines = file.replayed.turns().size();
         Phrase path = Phrase.typed(file.path);
         int changed = file.differences().size();
@@ -126,9 +126,9 @@ public record ReplayAnswer(List<Played> files) implements Answer {
     }
 
     private static void changes(ReplayTurn turn, StyledText.Builder text) {
-        List<Change<String>> changes = changes(turn);
-        for (Change<String> change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
-            boolean gone = change.fate() == Fate.GONE;
+        List<Edit<String>> changes = changes(turn);
+        for (Edit<String> change : changes.subList(0, Math.min(MOST_LINES, changes.size()))) {
+            boolean gone = change.fate() == EditKind.GONE;
             text.line(
                     Phrase.of(gone ? "  - {0}" : "  + {0}", Phrase.typed(change.element())),
                     gone ? Style.WRONG : Style.RIGHT);
@@ -138,10 +138,10 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         }
     }
 
-    private static List<Change<String>> changes(ReplayTurn turn) {
-        List<Change<String>> changes =
+    private static List<Edit<String>> changes(ReplayTurn turn) {
+        List<Edit<String>> changes =
                 new ArrayList<>(LineDifference.of(turn.written().answer(), turn.text()));
-        changes.removeIf(change -> change.fate() == Fate.KEPT);
+        changes.removeIf(change -> change.fate() == EditKind.KEPT);
         return changes;
     }
 
@@ -180,6 +180,6 @@ public record ReplayAnswer(List<Played> files) implements Answer {
         if (files.stream().anyMatch(file -> file.replayed == null || !file.trouble.isEmpty())) {
             return FAILED;
         }
-        return files.stream().allMatch(Played::holds) ? DONE : NO;
+        return files.stream().allMatch(ReplayedFile::holds) ? DONE : NO;
     }
 }

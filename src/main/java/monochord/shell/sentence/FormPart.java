@@ -9,10 +9,10 @@ public sealed interface FormPart {
      *
      * @param words typed as they stand
      */
-    record Body(List<Value> values, List<String> words) implements FormPart {}
+    record BehindVerb(List<Value> values, List<String> words) implements FormPart {}
 
     /** A small word and what follows it; {@link Value#NONE} where it stands alone. */
-    record Clause(String word, Value value, boolean mayBeAlone) implements FormPart {}
+    record WordAndValue(String word, Value value, boolean mayBeAlone) implements FormPart {}
 
     /** One of several small words; mostly they stand alone, and a form shows no value behind them. */
     record OneOf(List<String> words, Value value) implements FormPart {}
@@ -33,28 +33,28 @@ public sealed interface FormPart {
     record Or(boolean withVerb) implements FormPart {}
 
     static FormPart takes(Value... values) {
-        return new Body(List.of(values), List.of());
+        return new BehindVerb(List.of(values), List.of());
     }
 
     static FormPart takes(List<Value> values, String... words) {
-        return new Body(values, List.of(words));
+        return new BehindVerb(values, List.of(words));
     }
 
     static FormPart words(String... words) {
-        return new Body(List.of(), List.of(words));
+        return new BehindVerb(List.of(), List.of(words));
     }
 
     static FormPart clause(String word, Value value) {
-        return new Clause(word, value, false);
+        return new WordAndValue(word, value, false);
     }
 
     /** A small word that stands alone, too. */
     static FormPart clauseOrAlone(String word, Value value) {
-        return new Clause(word, value, true);
+        return new WordAndValue(word, value, true);
     }
 
     static FormPart alone(String word) {
-        return new Clause(word, Value.NONE, false);
+        return new WordAndValue(word, Value.NONE, false);
     }
 
     static FormPart fixed(String word) {

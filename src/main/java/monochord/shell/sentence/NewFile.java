@@ -11,7 +11,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /**
@@ -45,7 +45,7 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
      * @throws Unreadable if two have one name
      */
     public static Answer write(List<NewFile> files, Sentence sentence, Sitting sitting, Answer done) {
-        return new Aside(writeNoted(files, sentence, sitting, done));
+        return new NotebookRemark(writeNoted(files, sentence, sitting, done));
     }
 
     /** The same as part of a notebook. */
@@ -74,7 +74,7 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
                 .toList();
         return there.isEmpty() || sentence.has(OVER)
                 ? writing.get()
-                : new Aside(refuse(there.size(), Phrase.list(there), sitting, writing));
+                : new NotebookRemark(refuse(there.size(), Phrase.list(there), sitting, writing));
     }
 
     private static Answer refuse(int count, Phrase there, Sitting sitting, Supplier<Answer> writing) {
@@ -88,8 +88,8 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
         }
         sitting.outside()
                 .askConsent(
-                        () -> new Aside(writing.get()),
-                        () -> new Aside(Statement.of(Phrase.sentence("Nothing was written."))));
+                        () -> new NotebookRemark(writing.get()),
+                        () -> new NotebookRemark(Statement.of(Phrase.sentence("Nothing was written."))));
         return Statement.failed(Phrase.counted(
                 count,
                 "{0} is there already. Type yes to put this in its place; any other line leaves it alone.",

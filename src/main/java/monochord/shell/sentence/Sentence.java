@@ -24,14 +24,14 @@ public final class Sentence {
     private static final String WHAT = "a sentence";
 
     private final String whole;
-    private final Map<String, Part> parts;
+    private final Map<String, SentencePart> parts;
 
     /**
      * A part of a sentence and the place in the sentence at which it starts, from 0.
      *
      * @param text without the spaces around it and without quotes
      */
-    public record Part(String text, int place) {
+    public record SentencePart(String text, int place) {
         /** What {@code reader} makes of the text; a refusal tells its place in the whole sentence. */
         public <T> T read(Function<String, T> reader) {
             try {
@@ -46,7 +46,7 @@ public final class Sentence {
         }
     }
 
-    private Sentence(String whole, Map<String, Part> parts) {
+    private Sentence(String whole, Map<String, SentencePart> parts) {
         this.whole = whole;
         this.parts = parts;
     }
@@ -57,7 +57,7 @@ public final class Sentence {
      * @throws Unreadable if a clause or an option comes twice, or an option is not known
      */
     public static Sentence parse(String text, Set<String> smallWords, Set<String> options) {
-        return new Reader(text, smallWords, options).read();
+        return new WordScanner(text, smallWords, options).read();
     }
 
     /**
@@ -70,7 +70,7 @@ public final class Sentence {
 
     /** One that is all body. */
     public static Sentence whole(String text) {
-        return new Sentence(text, Map.of(BODY, new Part(text, 0)));
+        return new Sentence(text, Map.of(BODY, new SentencePart(text, 0)));
     }
 
     public String whole() {
@@ -78,15 +78,15 @@ public final class Sentence {
     }
 
     /** What stands before the first clause, perhaps nothing. */
-    public Part body() {
+    public SentencePart body() {
         return parts.get(BODY);
     }
 
-    public Optional<Part> clause(String word) {
+    public Optional<SentencePart> clause(String word) {
         return Optional.ofNullable(parts.get(word));
     }
 
-    public Optional<Part> option(String name) {
+    public Optional<SentencePart> option(String name) {
         return Optional.ofNullable(parts.get("--" + name));
     }
 
@@ -95,15 +95,15 @@ public final class Sentence {
     }
 
     /** Goes through a sentence word by word and cuts it where a small word or an option begins. */
-    private static final class Reader {
+    private static final class WordScanner {
         private final String text;
         private final Set<String> smallWords;
         private final Set<String> options;
-        private final Map<String, Part> parts = new LinkedHashMap<>();
+        private final Map<String, SentencePart> parts = new LinkedHashMap<>();
         private String current = BODY;
         private int start;
 
-        Reader(String text, Set<String> smallWords, Set<String> options) {
+        WordScanner(String text, Set<String> smallWords, Set<String> options) {
             this.text = text;
             this.smallWords = smallWords;
             this.options = options;
@@ -177,8 +177,8 @@ public final class Sentence {
             parts.put(
                     current,
                     quoted
-                            ? new Part(text.substring(from + 1, to - 1), from + 1)
-                            : new Part(text.substring(from, to), from));
+                            ? new SentencePart(text.substring(from + 1, to - 1), from + 1)
+                            : new SentencePart(text.substring(from, to), from));
         }
     }
 }

@@ -14,7 +14,7 @@ import monochord.text.Phrase;
  */
 public final class Usage {
     private final String word;
-    private final Topic topic;
+    private final VerbTopic topic;
     private final Phrase purpose;
     private final List<FormPart> parts;
     private final List<String> examples;
@@ -22,7 +22,7 @@ public final class Usage {
     private final Map<String, Value> options = new LinkedHashMap<>();
 
     /** What a verb is for. */
-    public enum Topic {
+    public enum VerbTopic {
         EXPLORING("exploring"),
         SOUND("sound"),
         LEARNING("learning"),
@@ -32,7 +32,7 @@ public final class Usage {
 
         private final String title;
 
-        Topic(String title) {
+        VerbTopic(String title) {
             this.title = title;
         }
 
@@ -42,7 +42,7 @@ public final class Usage {
         }
     }
 
-    private Usage(String word, Topic topic, Phrase purpose, List<FormPart> parts, List<String> examples) {
+    private Usage(String word, VerbTopic topic, Phrase purpose, List<FormPart> parts, List<String> examples) {
         this.word = word;
         this.topic = topic;
         this.purpose = purpose;
@@ -58,7 +58,7 @@ public final class Usage {
      * @param topic the heading under which help lists it
      * @param purpose what it does, in one line without a full stop
      */
-    public static Usage of(String word, Topic topic, Phrase purpose) {
+    public static Usage of(String word, VerbTopic topic, Phrase purpose) {
         return new Usage(word, topic, purpose, List.of(), List.of());
     }
 
@@ -75,7 +75,7 @@ public final class Usage {
     }
 
     private void gather(FormPart part) {
-        if (part instanceof FormPart.Clause clause) {
+        if (part instanceof FormPart.WordAndValue clause) {
             clauses.put(clause.word(), clause.value());
         } else if (part instanceof FormPart.OneOf either) {
             either.words().forEach(one -> clauses.put(one, either.value()));
@@ -92,7 +92,7 @@ public final class Usage {
         return word;
     }
 
-    public Topic topic() {
+    public VerbTopic topic() {
         return topic;
     }
 
@@ -130,10 +130,10 @@ public final class Usage {
         return bodies(parts).stream().flatMap(body -> body.words().stream()).toList();
     }
 
-    private static List<FormPart.Body> bodies(List<FormPart> parts) {
-        List<FormPart.Body> bodies = new ArrayList<>();
+    private static List<FormPart.BehindVerb> bodies(List<FormPart> parts) {
+        List<FormPart.BehindVerb> bodies = new ArrayList<>();
         for (FormPart part : parts) {
-            if (part instanceof FormPart.Body body) {
+            if (part instanceof FormPart.BehindVerb body) {
                 bodies.add(body);
             } else if (part instanceof FormPart.May may) {
                 bodies.addAll(bodies(may.parts()));
@@ -161,12 +161,12 @@ public final class Usage {
     }
 
     private Phrase written(FormPart part) {
-        if (part instanceof FormPart.Body body) {
+        if (part instanceof FormPart.BehindVerb body) {
             List<String> either = new ArrayList<>();
             body.values().forEach(value -> either.add(value.toString()));
             either.addAll(body.words());
             return either(either);
-        } else if (part instanceof FormPart.Clause clause) {
+        } else if (part instanceof FormPart.WordAndValue clause) {
             String value = clause.mayBeAlone()
                     ? "[" + clause.value() + "]"
                     : clause.value().toString();

@@ -13,17 +13,17 @@ import monochord.view.Answer;
 /** Versions that are being compared. How loud each has to be is measured once, when they are first to be heard. */
 public final class AbComparison {
 
-    private final List<Take> takes;
+    private final List<Playable> takes;
     private final Directions directions;
     private Comparison comparison;
 
     /** @param takes at least one */
-    public AbComparison(List<Take> takes, Directions directions) {
+    public AbComparison(List<Playable> takes, Directions directions) {
         this.takes = List.copyOf(takes);
         this.directions = directions;
     }
 
-    public List<Take> takes() {
+    public List<Playable> takes() {
         return takes;
     }
 
@@ -34,7 +34,7 @@ public final class AbComparison {
     private Comparison comparison() {
         if (comparison == null) {
             comparison = Comparison.of(
-                    takes.stream().map(Take::piece).toList(),
+                    takes.stream().map(Playable::piece).toList(),
                     directions,
                     takes.get(0).key());
         }
@@ -80,6 +80,6 @@ public final class AbComparison {
     }
 
     private List<Phrase> titles() {
-        return takes.stream().map(Take::title).toList();
+        return takes.stream().map(Playable::title).toList();
     }
 }

@@ -19,7 +19,7 @@ record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
         return teaching.question();
     }
 
-    private Silence silence() {
+    private SilentEarQuestions silence() {
         return teaching.silence();
     }
 

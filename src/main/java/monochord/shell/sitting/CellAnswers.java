@@ -25,20 +25,20 @@ public final class CellAnswers {
         if (!report.notRun().isEmpty()) {
             return Statement.failed(report.notRun());
         }
-        List<CellAnswer.Part> parts =
+        List<CellAnswer.AnswerItem> parts =
                 report.parts().stream().map(CellAnswers::shown).toList();
         return new CellAnswer(parts, report.unprinted(), trouble(report.failure(), text));
     }
 
-    private static CellAnswer.Part shown(CellReport.Part part) {
+    private static CellAnswer.AnswerItem shown(CellReport.ReportItem part) {
         if (part instanceof CellReport.Printed printed) {
-            return new CellAnswer.Printed(printed.text());
+            return new CellAnswer.PrintedText(printed.text());
         } else if (part instanceof CellReport.Notice notice) {
-            return new CellAnswer.Notice(notice.said());
+            return new CellAnswer.NoticeText(notice.said());
         }
-        CellReport.Value value = (CellReport.Value) part;
+        CellReport.CellValue value = (CellReport.CellValue) part;
         Answer music = value.music() == null ? null : drawn(value.music());
-        return new CellAnswer.Value(value.name(), value.type(), value.text(), music);
+        return new CellAnswer.ValueLine(value.name(), value.type(), value.text(), music);
     }
 
     private static Answer drawn(CellMusic music) {
@@ -61,7 +61,7 @@ public final class CellAnswers {
                 : new CellTrouble(failure.message(), text, failure.place(), failure.line(), status(failure.kind()));
     }
 
-    private static int status(CellFailure.Kind kind) {
+    private static int status(CellFailure.FailureKind kind) {
         return switch (kind) {
             case NOT_JAVA -> Answer.UNREADABLE;
             case THROWN, STOPPED -> Answer.NO;
@@ -72,8 +72,8 @@ public final class CellAnswers {
     /** What is to be heard of the music that was shown last. */
     static Optional<Music> lastMusic(CellReport report) {
         return report.parts().stream()
-                .filter(CellReport.Value.class::isInstance)
-                .map(part -> ((CellReport.Value) part).music())
+                .filter(CellReport.CellValue.class::isInstance)
+                .map(part -> ((CellReport.CellValue) part).music())
                 .filter(music -> music != null)
                 .reduce((earlier, later) -> later)
                 .map(CellMusic::heard);

@@ -177,7 +177,9 @@ public final class Cells {
                 .findFirst()
                 .orElse(0);
         CellReport.Play first = plays.get(0);
-        return tempo > 0 ? InTurn.play(music, first.key(), tempo, sitting) : InTurn.play(music, first.key(), sitting);
+        return tempo > 0
+                ? PlaybackInTurn.play(music, first.key(), tempo, sitting)
+                : PlaybackInTurn.play(music, first.key(), sitting);
     }
 
     /**

@@ -24,7 +24,7 @@ import monochord.theory.note.NoteNaming;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.ForClass;
+import monochord.view.ClassAnswer;
 import monochord.view.ProseAnswer;
 import monochord.view.Statement;
 import monochord.view.course.CalledOut;
@@ -121,7 +121,7 @@ public final class ClassTeaching {
         Answer nameless = Statement.of(Phrase.sentence("Noted.").then(next));
         return answer.name().isEmpty()
                 ? nameless
-                : new ForClass(
+                : new ClassAnswer(
                         Statement.of(Phrase.sentence("Noted for {0}.", Phrase.typed(answer.name()))
                                 .then(next)),
                         nameless);
@@ -150,7 +150,7 @@ public final class ClassTeaching {
 
     private Answer told() {
         List<RoomLesson.Called> called = room.tell();
-        return new ForClass(told(called, true), told(called, false));
+        return new ClassAnswer(told(called, true), told(called, false));
     }
 
     private Answer told(List<RoomLesson.Called> called, boolean withNames) {
@@ -210,7 +210,7 @@ public final class ClassTeaching {
         Answer step = room.look() instanceof RoomLesson.Step.Shown shown
                 ? shown(shown.part(), sitting)
                 : Hearing.put(room.question().orElseThrow(), sitting.stage().ear());
-        return new ForClass(Answers.of(new LessonHead(room.lesson(), room.key()), step));
+        return new ClassAnswer(Answers.of(new LessonHead(room.lesson(), room.key()), step));
     }
 
     private Answer shown(Part part, Sitting sitting) {

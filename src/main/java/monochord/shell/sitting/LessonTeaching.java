@@ -131,7 +131,7 @@ final class LessonTeaching {
                 part instanceof Part.Compare compare ? compare.music() : List.of(((Part.Listen) part).music());
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
-        return InTurn.play(music, key, sitting);
+        return PlaybackInTurn.play(music, key, sitting);
     }
 
     private Answer end(Sitting sitting) {

@@ -14,40 +14,69 @@ public enum LineMode {
     REST(
             Phrase.of("nothing open"),
             Phrase.of("begins the next"),
-            Cell.NOTHING,
-            Cell.NOTHING,
+            RepeatedCells.NOTHING,
+            RepeatedCells.NOTHING,
             Phrase.of("what to type")),
     NAMES(
             Phrase.of("names of notes"),
             Phrase.of("keeps A B C"),
             Phrase.of("ends them"),
-            Cell.NOTHING,
+            RepeatedCells.NOTHING,
             Phrase.of("says more")),
     FIRST_QUESTION(
-            Phrase.of("a first question"), Phrase.of("passes it"), Phrase.of("ends them"), Cell.NOTHING, Cell.HELPS),
-    QUESTION(Phrase.of("a question"), Phrase.of("leaves it"), Phrase.of("leaves it"), Cell.NOTHING, Cell.HELPS),
+            Phrase.of("a first question"),
+            Phrase.of("passes it"),
+            Phrase.of("ends them"),
+            RepeatedCells.NOTHING,
+            RepeatedCells.HELPS),
+    QUESTION(
+            Phrase.of("a question"),
+            Phrase.of("leaves it"),
+            Phrase.of("leaves it"),
+            RepeatedCells.NOTHING,
+            RepeatedCells.HELPS),
     ANSWERED(
             Phrase.of("after its answer"),
             Phrase.of("asks another"),
             Phrase.of("is done with it"),
-            Cell.NOTHING,
-            Cell.NOTHING),
-    RUN(Phrase.of("a run of questions"), Phrase.of("passes it"), Phrase.of("ends the run"), Cell.NOTHING, Cell.HELPS),
-    REVIEW(Phrase.of("a review"), Phrase.of("passes it"), Phrase.of("ends the review"), Cell.NOTHING, Cell.HELPS),
+            RepeatedCells.NOTHING,
+            RepeatedCells.NOTHING),
+    RUN(
+            Phrase.of("a run of questions"),
+            Phrase.of("passes it"),
+            Phrase.of("ends the run"),
+            RepeatedCells.NOTHING,
+            RepeatedCells.HELPS),
+    REVIEW(
+            Phrase.of("a review"),
+            Phrase.of("passes it"),
+            Phrase.of("ends the review"),
+            RepeatedCells.NOTHING,
+            RepeatedCells.HELPS),
     SET(
             Phrase.of("the day's set"),
             Phrase.of("passes it"),
             Phrase.of("leaves the rest for later"),
-            Cell.NOTHING,
-            Cell.HELPS),
-    AT_INSTRUMENT(Phrase.of("at the instrument"), Phrase.of("goes on"), Phrase.of("goes on"), Cell.NOTHING, Cell.HELPS),
-    TOLD(Phrase.of("told by ear"), Phrase.of("goes on"), Phrase.of("ends it"), Cell.NOTHING, Cell.NOTHING),
+            RepeatedCells.NOTHING,
+            RepeatedCells.HELPS),
+    AT_INSTRUMENT(
+            Phrase.of("at the instrument"),
+            Phrase.of("goes on"),
+            Phrase.of("goes on"),
+            RepeatedCells.NOTHING,
+            RepeatedCells.HELPS),
+    TOLD(
+            Phrase.of("told by ear"),
+            Phrase.of("goes on"),
+            Phrase.of("ends it"),
+            RepeatedCells.NOTHING,
+            RepeatedCells.NOTHING),
     NO_SOUND(
             Phrase.of("nothing sounds"),
             Phrase.of("leaves ear out"),
             Phrase.of("leaves ear out"),
-            Cell.NOTHING,
-            Cell.NOTHING),
+            RepeatedCells.NOTHING,
+            RepeatedCells.NOTHING),
     LESSON_PAGE(
             Phrase.of("page of a lesson"),
             Phrase.of("goes on"),
@@ -59,31 +88,31 @@ public enum LineMode {
             Phrase.of("passes it"),
             Phrase.of("passes them all"),
             Phrase.of("page again"),
-            Cell.HELPS),
+            RepeatedCells.HELPS),
     LESSON_JAVA(
             Phrase.of("Java in a lesson"),
             Phrase.of("runs it"),
             Phrase.of("passes it by"),
             Phrase.of("a page back"),
-            Cell.NOTHING),
+            RepeatedCells.NOTHING),
     CLASS(
             Phrase.of("before a class"),
             Phrase.of("goes on"),
             Phrase.of("ends it"),
             Phrase.of("a step back"),
-            Cell.NOTHING),
+            RepeatedCells.NOTHING),
     CLASS_QUESTION(
             Phrase.of("asking a class"),
             Phrase.of("tells"),
             Phrase.of("ends it"),
             Phrase.of("a step back"),
-            Cell.HELPS),
+            RepeatedCells.HELPS),
     CONSENT(
             Phrase.of("yes is wanted"),
             Phrase.of("goes on without"),
             Phrase.of("goes on without"),
-            Cell.NOTHING,
-            Cell.NOTHING),
+            RepeatedCells.NOTHING,
+            RepeatedCells.NOTHING),
     OPEN_CELL(
             Phrase.of("unfinished Java"),
             Phrase.of("twice leaves it"),
@@ -115,7 +144,7 @@ public enum LineMode {
     }
 
     /** Cells that come more than once. */
-    private static final class Cell {
+    private static final class RepeatedCells {
         static final Phrase NOTHING = Phrase.of("–");
         static final Phrase HELPS = Phrase.of("helps");
     }
@@ -209,7 +238,7 @@ public enum LineMode {
 
     /** What Enter does, and what leaves and what helps. */
     public Phrase fullRow() {
-        boolean helps = hint.equals(Cell.HELPS);
+        boolean helps = hint.equals(RepeatedCells.HELPS);
         if (!isSomething(skip) || skip.equals(enter)) {
             return helps ? Phrase.sentence("Enter {0}, hint helps.", enter) : row();
         }
@@ -220,6 +249,6 @@ public enum LineMode {
 
     /** Whether a word does something here. */
     public static boolean isSomething(Phrase cell) {
-        return !cell.equals(Cell.NOTHING);
+        return !cell.equals(RepeatedCells.NOTHING);
     }
 }

@@ -35,11 +35,11 @@ public final class LongAnswer {
     /** The screen that is to be seen. */
     Answer screen() {
         int from = at * size;
-        return new Shown(new StyledText(lines.subList(from, Math.min(lines.size(), from + size))));
+        return new RenderedLines(new StyledText(lines.subList(from, Math.min(lines.size(), from + size))));
     }
 
     /** Lines that are in the reader's words and note names already. */
-    private record Shown(StyledText lines) implements Answer {
+    private record RenderedLines(StyledText lines) implements Answer {
         @Override
         public StyledText text(Look look) {
             return lines;

@@ -34,14 +34,14 @@ public final class PlaybackState {
     private final Ear ear;
     private final Settings settings;
     private final Breaks breaks;
-    private final List<Consumer<Scene>> onlookers = new CopyOnWriteArrayList<>();
-    private Board board = Board.none();
+    private final List<Consumer<LineState>> onlookers = new CopyOnWriteArrayList<>();
+    private LiveStrip board = LiveStrip.none();
     private Directions directions;
     private Music lastMusic;
     private Performance lastPerformance;
-    private Take last;
+    private Playable last;
     private Directions lastDirections;
-    private List<Take> versions = List.of();
+    private List<Playable> versions = List.of();
     private AbComparison contest;
 
     PlaybackState(Ear ear, Settings settings, Breaks breaks) {
@@ -60,12 +60,12 @@ public final class PlaybackState {
     }
 
     /** Where something may move while the prompt waits. */
-    public Board board() {
+    public LiveStrip board() {
         return board;
     }
 
     /** Takes this board from now on; what the ear has to say in the middle of a sound is said there too. */
-    public void take(Board newBoard) {
+    public void take(LiveStrip newBoard) {
         board = newBoard;
         ear.tells(line -> newBoard.say(Statement.of(line)));
     }
@@ -122,11 +122,11 @@ public final class PlaybackState {
     }
 
     /** Tells this onlooker each time the line waits again, on the thread that reads it. */
-    public void tell(Consumer<Scene> onlooker) {
+    public void tell(Consumer<LineState> onlooker) {
         onlookers.add(onlooker);
     }
 
-    void waits(Scene scene) {
+    void waits(LineState scene) {
         breaks.note();
         onlookers.forEach(onlooker -> onlooker.accept(scene));
     }
@@ -152,12 +152,12 @@ public final class PlaybackState {
     }
 
     /** What was shown or played last, as it can be played again. */
-    public Optional<Take> last(Key key) {
-        return last != null ? Optional.of(last) : Optional.ofNullable(lastMusic).map(music -> Take.of(music, key));
+    public Optional<Playable> last(Key key) {
+        return last != null ? Optional.of(last) : Optional.ofNullable(lastMusic).map(music -> Playable.of(music, key));
     }
 
     /** The plain and the improved version of what was there last, where there are two; else none. */
-    public List<Take> versions() {
+    public List<Playable> versions() {
         return versions;
     }
 
@@ -177,25 +177,25 @@ public final class PlaybackState {
         lastMusic = played.get(played.size() - 1);
         lastPerformance = performance;
         Key key = performance.key().orElse(Key.major(NoteName.C));
-        last = new Take(Title.of(lastMusic), Piece.of(performance.score()), key, List.of());
+        last = new Playable(Title.of(lastMusic), Piece.of(performance.score()), key, List.of());
         lastDirections = directions().at(performance.tempo()).with(performance.left(), performance.right());
     }
 
     /** Something that can be played, though it has not been. */
-    public void remember(Take take) {
+    public void remember(Playable take) {
         clear();
         last = take;
     }
 
     /** The same, where it has a plain and an improved version. */
-    public void remember(Take take, Take plain, Take improved) {
+    public void remember(Playable take, Playable plain, Playable improved) {
         remember(take);
         versions = List.of(plain, improved);
     }
 
     /** Something that was played. */
-    public void remember(Take take, Directions played) {
-        List<Take> still = take.equals(last) ? versions : List.of();
+    public void remember(Playable take, Directions played) {
+        List<Playable> still = take.equals(last) ? versions : List.of();
         clear();
         last = take;
         versions = still;
@@ -203,7 +203,7 @@ public final class PlaybackState {
     }
 
     void remember(AbComparison compared) {
-        List<Take> takes = compared.takes();
+        List<Playable> takes = compared.takes();
         clear();
         last = takes.get(takes.size() - 1);
         lastDirections = compared.directions();

@@ -20,8 +20,8 @@ import monochord.theory.note.NoteName;
 import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Aside;
 import monochord.view.Look;
+import monochord.view.NotebookRemark;
 import monochord.view.NotesCalled;
 import monochord.view.Statement;
 
@@ -38,7 +38,7 @@ public final class Sitting {
     private final Teaching teaching;
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
-    private final SongDesk song = new SongDesk();
+    private final OpenSong song = new OpenSong();
     private LongAnswer longAnswer;
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
@@ -52,18 +52,18 @@ public final class Sitting {
      *
      * @param clock milliseconds since 1970 in UTC
      */
-    public record Memory(LongSupplier clock, Keeper keeper, Settings settings) {}
+    public record Storage(LongSupplier clock, Keeper keeper, Settings settings) {}
 
     /** One in which the clock stands still and whose answers are forgotten with it. */
     public Sitting(Ear ear, SeedSource seeds, Path folder, Course course) {
-        this(ear, seeds, folder, course, new Memory(() -> 0, Keeper.inMemory(), Settings.inMemory()));
+        this(ear, seeds, folder, course, new Storage(() -> 0, Keeper.inMemory(), Settings.inMemory()));
     }
 
     /**
      * @param seeds where chance comes from
      * @param folder where file names that are not absolute begin
      */
-    public Sitting(Ear ear, SeedSource seeds, Path folder, Course course, Memory memory) {
+    public Sitting(Ear ear, SeedSource seeds, Path folder, Course course, Storage memory) {
         LongSupplier clock = memory.clock();
         this.stage = new PlaybackState(ear, memory.settings(), new Breaks(clock));
         this.settings = memory.settings();
@@ -174,7 +174,7 @@ public final class Sitting {
     public void waits() {
         Optional<Question> answered =
                 Optional.ofNullable(cells.isOpen() ? null : question().question());
-        stage.waits(new Scene(key, naming, answered));
+        stage.waits(new LineState(key, naming, answered));
     }
 
     /** What the learner has settled for good. */
@@ -237,7 +237,7 @@ public final class Sitting {
     }
 
     private Answer screen() {
-        Answer screen = new Aside(longAnswer.screen());
+        Answer screen = new NotebookRemark(longAnswer.screen());
         if (longAnswer.isLast()) {
             longAnswer = null;
         }
@@ -250,7 +250,7 @@ public final class Sitting {
     }
 
     /** The song that is open. */
-    public SongDesk song() {
+    public OpenSong song() {
         return song;
     }
 

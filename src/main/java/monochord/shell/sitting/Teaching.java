@@ -33,14 +33,14 @@ public final class Teaching {
     private Optional<Key> askedIn = Optional.empty();
     private Opening opening;
     private final DayTeaching day;
-    private final Silence silence;
+    private final SilentEarQuestions silence;
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
         this.course = course;
         this.question = new OpenQuestion(clock);
         this.day = new DayTeaching(sitting);
-        this.silence = new Silence(sitting);
+        this.silence = new SilentEarQuestions(sitting);
     }
 
     /** Goes on where another stands: its question, its lesson. */
@@ -172,7 +172,7 @@ public final class Teaching {
     }
 
     /** What becomes of questions for the ear where nothing sounds. */
-    public Silence silence() {
+    public SilentEarQuestions silence() {
         return silence;
     }
 

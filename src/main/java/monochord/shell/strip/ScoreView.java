@@ -13,9 +13,9 @@ import monochord.theory.Chord;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Unreadable;
 import monochord.view.Look;
-import monochord.view.keyboard.Marked;
+import monochord.view.keyboard.MarkedKey;
 import monochord.view.keyboard.MovingKeyboard;
-import monochord.view.keyboard.Role;
+import monochord.view.keyboard.ToneRole;
 
 /** One score while it sounds: which keys are down at a moment, under which chord, and how that looks. */
 final class ScoreView {
@@ -30,7 +30,7 @@ final class ScoreView {
      *
      * @param chord the place of its caption among all, −1 before the first and where there are none
      */
-    record Moment(List<Sounding> down, int chord) {}
+    record VisibleMoment(List<Sounding> down, int chord) {}
 
     ScoreView(Score score) {
         soundings = score.soundings();
@@ -45,7 +45,7 @@ final class ScoreView {
     }
 
     /** @param beats from the beginning of the score, below 0 while it is counted in */
-    Moment at(double beats) {
+    VisibleMoment at(double beats) {
         long now = (long) Math.floor(beats * TICKS_PER_BEAT);
         List<Sounding> down = soundings.stream()
                 .filter(sounding -> ticks(sounding.start()) <= now && now < ticks(sounding.end()))
@@ -53,7 +53,7 @@ final class ScoreView {
         int begun = (int) captions.stream()
                 .filter(caption -> ticks(caption.start()) <= now)
                 .count();
-        return new Moment(down, begun - 1);
+        return new VisibleMoment(down, begun - 1);
     }
 
     private static long ticks(Beats beats) {
@@ -61,9 +61,9 @@ final class ScoreView {
     }
 
     /** Always as many lines in the same look: the chord and its place, where chords are named, and the keyboard. */
-    StyledText picture(Moment moment, Look look) {
-        List<Marked> down = moment.down.stream()
-                .map(sounding -> new Marked(sounding.pitch(), role(sounding.hand())))
+    StyledText picture(VisibleMoment moment, Look look) {
+        List<MarkedKey> down = moment.down.stream()
+                .map(sounding -> new MarkedKey(sounding.pitch(), role(sounding.hand())))
                 .toList();
         StyledText keys = keyboard.draw(down, look.reader(), look.pictureWidth());
         return captions.isEmpty()
@@ -71,11 +71,11 @@ final class ScoreView {
                 : StyledText.of(caption(moment.chord, look)).plus(keys);
     }
 
-    private static Role role(Hand hand) {
+    private static ToneRole role(Hand hand) {
         return switch (hand) {
-            case LEFT -> Role.LEFT_HAND;
-            case RIGHT -> Role.RIGHT_HAND;
-            case EITHER, TUNE -> Role.NONE;
+            case LEFT -> ToneRole.LEFT_HAND;
+            case RIGHT -> ToneRole.RIGHT_HAND;
+            case EITHER, TUNE -> ToneRole.NONE;
         };
     }
 

@@ -15,7 +15,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.course.SkillsVerb;
-import monochord.sound.Care;
+import monochord.sound.HearingCaution;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -43,7 +43,10 @@ public final class HelpVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEAVING, Phrase.of("list the verbs, tell about one, or how music is typed"))
+        return Usage.of(
+                        word(),
+                        Usage.VerbTopic.LEAVING,
+                        Phrase.of("list the verbs, tell about one, or how music is typed"))
                 .form(may(takes(List.of(Value.VERB, Value.TOPIC), "enter", "music", "java", "ears", "hands", "band")))
                 .examples("help play", "help music");
     }
@@ -60,7 +63,7 @@ public final class HelpVerb implements Verb {
             case "" -> overview();
             case "enter" -> new ModesAnswer(sitting.mode());
             case "music", "notation" -> HelpPages.music();
-            case "ears", "hearing" -> new Statement(Care.EARS, Answer.DONE);
+            case "ears", "hearing" -> new Statement(HearingCaution.EARS, Answer.DONE);
             case "java", "code" -> HelpPages.java();
             case "hands" -> HelpPages.hands();
             case "band" -> HelpPages.band();
@@ -76,7 +79,7 @@ public final class HelpVerb implements Verb {
         if (verb.isPresent()) {
             return of(verb.get().usage());
         }
-        return Arrays.stream(Usage.Topic.values())
+        return Arrays.stream(Usage.VerbTopic.values())
                 .filter(topic -> topic.toString().equals(word))
                 .findFirst()
                 .<Answer>map(this::of)
@@ -93,7 +96,7 @@ public final class HelpVerb implements Verb {
     /** Short enough for one screen: the verbs of each topic in a line. */
     private Statement overview() {
         List<Phrase> lines = new ArrayList<>();
-        for (Usage.Topic topic : Usage.Topic.values()) {
+        for (Usage.VerbTopic topic : Usage.VerbTopic.values()) {
             List<Phrase> words = usages(topic).stream()
                     .map(usage -> Phrase.verb(usage.word()))
                     .toList();
@@ -119,14 +122,14 @@ public final class HelpVerb implements Verb {
         return Phrase.typed(word + " ".repeat(WORD - word.length()));
     }
 
-    private List<Usage> usages(Usage.Topic topic) {
+    private List<Usage> usages(Usage.VerbTopic topic) {
         return verbs.all().stream()
                 .map(Verb::usage)
                 .filter(usage -> usage.topic() == topic)
                 .toList();
     }
 
-    private Statement of(Usage.Topic topic) {
+    private Statement of(Usage.VerbTopic topic) {
         List<Phrase> lines = new ArrayList<>();
         for (Usage usage : usages(topic)) {
             String gap = " ".repeat(WORD - usage.word().length());

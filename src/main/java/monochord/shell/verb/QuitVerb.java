@@ -7,7 +7,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Ends the sitting. */
@@ -19,7 +19,7 @@ final class QuitVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEAVING, Phrase.of("leave; ctrl-D does the same"));
+        return Usage.of(word(), Usage.VerbTopic.LEAVING, Phrase.of("leave; ctrl-D does the same"));
     }
 
     @Override
@@ -33,6 +33,6 @@ final class QuitVerb implements Verb {
         Answer said =
                 sitting.teaching().isInRun() ? Answers.of(sitting.teaching().endRun(), farewell) : farewell;
         sitting.end();
-        return new Aside(said);
+        return new NotebookRemark(said);
     }
 }

@@ -15,7 +15,7 @@ import monochord.sound.JavaSound;
 import monochord.sound.Levelled;
 import monochord.sound.Rendering;
 import monochord.sound.level.LoudnessMeter;
-import monochord.sound.level.Target;
+import monochord.sound.level.LoudnessTarget;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 
@@ -93,7 +93,7 @@ final class Wave implements AutoCloseable {
 
     /** @param music frames until the score is over, rests included */
     private void finish(long music) throws IOException {
-        double gain = Target.gain(meter.lufs());
+        double gain = LoudnessTarget.gain(meter.lufs());
         long wanted = Math.max(music, Math.min(audible(gain), music + LONGEST_TAIL));
         frames = Math.min(rendered, wanted);
         if (frames > MOST_FRAMES) {

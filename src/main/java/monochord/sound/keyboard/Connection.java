@@ -17,15 +17,15 @@ public final class Connection implements AutoCloseable {
     private final String name;
     private final MidiDevice device;
     private final Transmitter transmitter;
-    private final Consumer<Stroke> strokes;
+    private final Consumer<KeyEvent> strokes;
     private final AtomicBoolean closed = new AtomicBoolean();
 
-    Connection(String name, MidiDevice device, Consumer<Stroke> strokes) throws MidiUnavailableException {
+    Connection(String name, MidiDevice device, Consumer<KeyEvent> strokes) throws MidiUnavailableException {
         this.name = name;
         this.device = device;
         this.strokes = strokes;
         this.transmitter = device.getTransmitter();
-        transmitter.setReceiver(new Wire(stroke -> {
+        transmitter.setReceiver(new MidiMessageReader(stroke -> {
             if (!closed.get()) {
                 strokes.accept(stroke);
             }
@@ -52,7 +52,7 @@ public final class Connection implements AutoCloseable {
                 }
             }
             if (closed.compareAndSet(false, true)) {
-                strokes.accept(new Stroke.Gone());
+                strokes.accept(new KeyEvent.Gone());
                 release();
             }
         } catch (InterruptedException ended) {

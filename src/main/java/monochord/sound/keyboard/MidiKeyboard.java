@@ -72,7 +72,7 @@ public record MidiKeyboard(String name, MidiDevice.Info info) {
      * @param strokes what happens on it, on a thread of the system's; must not take long
      * @throws KeyboardTrouble if it is busy, gone, or does not answer within three seconds
      */
-    public Connection connect(Consumer<Stroke> strokes) throws KeyboardTrouble {
+    public Connection connect(Consumer<KeyEvent> strokes) throws KeyboardTrouble {
         FutureTask<Connection> opening = new FutureTask<>((Callable<Connection>) () -> open(strokes));
         Thread thread = new Thread(opening, "keyboard opening");
         thread.setDaemon(true);
@@ -97,7 +97,7 @@ public record MidiKeyboard(String name, MidiDevice.Info info) {
                         : "it is not there any more");
     }
 
-    private Connection open(Consumer<Stroke> strokes) throws MidiUnavailableException {
+    private Connection open(Consumer<KeyEvent> strokes) throws MidiUnavailableException {
         MidiDevice device = MidiSystem.getMidiDevice(info);
         device.open();
         try {

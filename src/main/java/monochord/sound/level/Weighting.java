@@ -14,12 +14,12 @@ final class Weighting {
     private static final double[] PASS = {1, -2, 1};
     private static final double[] PASS_BACK = {1, -1.99004745483398, 0.99007225036621};
 
-    private final Section shelf;
-    private final Section pass;
+    private final Biquad shelf;
+    private final Biquad pass;
 
     Weighting(double rate) {
-        shelf = new Section(at(rate, SHELF), at(rate, SHELF_BACK));
-        pass = new Section(at(rate, PASS), at(rate, PASS_BACK));
+        shelf = new Biquad(at(rate, SHELF), at(rate, SHELF_BACK));
+        pass = new Biquad(at(rate, PASS), at(rate, PASS_BACK));
     }
 
     double next(double sample) {
@@ -36,13 +36,13 @@ final class Weighting {
     }
 
     /** Two delays forward and two back. */
-    private static final class Section {
+    private static final class Biquad {
         private final double[] forward = new double[3];
         private final double[] back = new double[3];
         private double first;
         private double second;
 
-        Section(double[] forward, double[] back) {
+        Biquad(double[] forward, double[] back) {
             for (int i = 0; i < 3; i++) {
                 this.forward[i] = forward[i] / back[0];
                 this.back[i] = back[i] / back[0];

@@ -7,7 +7,7 @@ import java.util.concurrent.ExecutionException;
 import javax.sound.midi.Sequence;
 import monochord.sound.Bank;
 import monochord.sound.Loudness;
-import monochord.sound.level.Target;
+import monochord.sound.level.LoudnessTarget;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 
@@ -48,12 +48,12 @@ final class LevelAhead implements AutoCloseable {
     /** What goes wrong is told to whoever waits for the gain. */
     private void run() {
         try (Loudness loudness = new Loudness(sequence, bank)) {
-            latest = Target.gain(loudness.through(firstSeconds));
+            latest = LoudnessTarget.gain(loudness.through(firstSeconds));
             first.complete(latest);
             for (int seconds = firstSeconds; !closed && seconds < MOST_SECONDS; seconds += FIRST_SECONDS) {
                 loudness.through(seconds);
             }
-            latest = closed ? latest : Target.gain(loudness.through(MOST_SECONDS));
+            latest = closed ? latest : LoudnessTarget.gain(loudness.through(MOST_SECONDS));
         } catch (IOException | RuntimeException | LinkageError failed) {
             first.completeExceptionally(failed);
         }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import monochord.theory.note.NoteNaming;
-import monochord.theory.note.NoteNaming.Found;
+import monochord.theory.note.NoteNaming.FoundName;
 import monochord.theory.note.Unreadable;
 
 /**
@@ -114,17 +114,17 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
         }
 
         private int name(int place) {
-            List<Found> together = together(place);
+            List<FoundName> together = together(place);
             if (together.size() > 1) {
                 int from = place;
-                for (Found one : together) {
+                for (FoundName one : together) {
                     take(from, one, one.end());
                     from = one.end();
                 }
                 return from;
             }
-            for (Found found : naming.find(text, place)) {
-                Found whole = NameWords.signs(naming, text, found);
+            for (FoundName found : naming.find(text, place)) {
+                FoundName whole = NameWords.signs(naming, text, found);
                 int end = Suffix.end(text, whole.end());
                 if (end >= 0 && !isNumber(place, end)) {
                     return take(place, whole, end);
@@ -134,11 +134,11 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
         }
 
         /** Names with capitals, written together up to the end of the word: {@code CEsG}, {@code DoMiSol}; else none. */
-        private List<Found> together(int place) {
-            List<Found> names = new ArrayList<>();
+        private List<FoundName> together(int place) {
+            List<FoundName> names = new ArrayList<>();
             int from = place;
             while (from < text.length() && Character.isLetter(text.charAt(from))) {
-                Optional<Found> found = beginning(from);
+                Optional<FoundName> found = beginning(from);
                 if (found.isEmpty()) {
                     return List.of();
                 }
@@ -149,7 +149,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
         }
 
         /** The longest name here that begins with a capital and has no other. */
-        private Optional<Found> beginning(int from) {
+        private Optional<FoundName> beginning(int from) {
             return !Character.isUpperCase(text.charAt(from))
                     ? Optional.empty()
                     : naming.find(text, from).stream()
@@ -163,7 +163,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
             return text.charAt(place) == 'b' && end > place + 1 && "b♭".indexOf(text.charAt(place + 1)) < 0;
         }
 
-        private int take(int place, Found name, int end) {
+        private int take(int place, FoundName name, int end) {
             if (!isEnglish(place, name)) {
                 changes.add(new Renaming(place, name.end(), name.name().toString()));
             }
@@ -171,7 +171,7 @@ public record AsTyped(String typed, String english, NoteNaming naming, List<Rena
             return end == name.end() ? NameWords.mode(naming, text, end, changes) : end;
         }
 
-        private boolean isEnglish(int place, Found name) {
+        private boolean isEnglish(int place, FoundName name) {
             return NoteNaming.ENGLISH.find(text, place).contains(name);
         }
     }

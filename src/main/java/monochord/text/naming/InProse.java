@@ -95,7 +95,7 @@ public final class InProse {
         if (isArticle(place)) {
             return place + 1;
         }
-        for (NoteNaming.Found found : NoteNaming.ENGLISH.find(text, place)) {
+        for (NoteNaming.FoundName found : NoteNaming.ENGLISH.find(text, place)) {
             int end = Suffix.end(text, found.end());
             if (end >= 0 && !isWord(place, end)) {
                 return change(place, found, end);
@@ -112,7 +112,7 @@ public final class InProse {
         return text.charAt(place) == 'A' && FirstWord.isArticle(text, place);
     }
 
-    private int change(int place, NoteNaming.Found found, int end) {
+    private int change(int place, NoteNaming.FoundName found, int end) {
         Matcher words = IN_WORDS.matcher(text).region(found.end(), text.length());
         boolean spelledOut = found.end() == place + 1 && end == found.end() && words.lookingAt();
         int to = spelledOut ? words.end() : found.end();

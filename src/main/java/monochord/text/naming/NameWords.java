@@ -5,7 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.NoteNaming;
-import monochord.theory.note.NoteNaming.Found;
+import monochord.theory.note.NoteNaming.FoundName;
 
 /** The words that follow a note name: {@code si bémol}, {@code fa doble sostenido}, {@code Es-Dur}, {@code do mineur}. */
 final class NameWords {
@@ -20,13 +20,13 @@ final class NameWords {
     private NameWords() {}
 
     /** The name with the accidental that follows it as a word. */
-    static Found signs(NoteNaming naming, String text, Found found) {
+    static FoundName signs(NoteNaming naming, String text, FoundName found) {
         Matcher sign = SIGN.matcher(text).region(found.end(), text.length());
         if (naming != NoteNaming.LATIN || found.name().alteration() != 0 || !sign.lookingAt()) {
             return found;
         }
         int alteration = (sign.group(2) == null ? 1 : -1) * (sign.group(1) == null ? 1 : 2);
-        return new Found(NoteName.of(found.name().letter(), alteration), sign.end());
+        return new FoundName(NoteName.of(found.name().letter(), alteration), sign.end());
     }
 
     /** Says major or minor where that is said behind a name, and where to go on. */

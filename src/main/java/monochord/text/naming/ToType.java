@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import monochord.theory.Chord;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.NoteNaming;
-import monochord.theory.note.NoteNaming.Found;
+import monochord.theory.note.NoteNaming.FoundName;
 import monochord.theory.note.Pitch;
 import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
@@ -41,7 +41,7 @@ public final class ToType {
     }
 
     /** The name that a note, a pitch or a chord begins with. */
-    private static Optional<Found> root(String word) {
+    private static Optional<FoundName> root(String word) {
         return name(word)
                 .flatMap(name -> NoteNaming.ENGLISH.find(word, 0).stream()
                         .filter(found -> found.name().equals(name))

@@ -23,7 +23,7 @@ public enum NoteNaming {
         }
 
         @Override
-        List<Found> starting(String text, int from) {
+        List<FoundName> starting(String text, int from) {
             int letter = "CDEFGAB".indexOf(Character.toUpperCase(text.charAt(from)));
             return letter < 0 ? List.of() : signed("CDEFGAB".charAt(letter), text, from + 1, true);
         }
@@ -36,7 +36,7 @@ public enum NoteNaming {
         }
 
         @Override
-        List<Found> starting(String text, int from) {
+        List<FoundName> starting(String text, int from) {
             return GermanNames.starting(text, from);
         }
     },
@@ -48,14 +48,14 @@ public enum NoteNaming {
         }
 
         @Override
-        List<Found> starting(String text, int from) {
+        List<FoundName> starting(String text, int from) {
             String lower = text.substring(from, Math.min(text.length(), from + LONGEST))
                     .toLowerCase(Locale.ROOT);
             String plain = withoutAccents(lower);
             for (int step = 0; step < SYLLABLES.size(); step++) {
                 String syllable = SYLLABLES.get(step).toLowerCase(Locale.ROOT);
                 if (plain.startsWith(syllable)) {
-                    List<Found> found = signed("CDEFGAB".charAt(step), text, from + syllable.length(), true);
+                    List<FoundName> found = signed("CDEFGAB".charAt(step), text, from + syllable.length(), true);
                     found.addAll(ENGLISH.starting(text, from));
                     return found;
                 }
@@ -70,15 +70,15 @@ public enum NoteNaming {
     private static final String UNACCENTED = "eeaaooiiuuaeiou";
 
     /** A name found in a text, and where it ends. */
-    public record Found(NoteName name, int end) {}
+    public record FoundName(NoteName name, int end) {}
 
     abstract String write(NoteName name, Signs signs);
 
     /** The names that begin there, the longest first; {@code Asus4} begins with {@code As} and with {@code A}. */
-    abstract List<Found> starting(String text, int from);
+    abstract List<FoundName> starting(String text, int from);
 
     /** The names that begin at this place of a text, the longest first. */
-    public List<Found> find(String text, int from) {
+    public List<FoundName> find(String text, int from) {
         return from < text.length() ? starting(text, from) : List.of();
     }
 
@@ -93,19 +93,19 @@ public enum NoteNaming {
     }
 
     /** A letter and the accidentals behind it; and, if there are any, the letter with fewer of them. */
-    static List<Found> signed(char letter, String text, int from, boolean bare) {
-        List<Found> found = new ArrayList<>();
+    static List<FoundName> signed(char letter, String text, int from, boolean bare) {
+        List<FoundName> found = new ArrayList<>();
         int alteration = 0;
         int place = from;
         if (bare) {
-            found.add(new Found(NoteName.of(letter, 0), from));
+            found.add(new FoundName(NoteName.of(letter, 0), from));
         }
         for (int step = step(text, place);
                 step != 0 && step * alteration >= 0 && Math.abs(alteration + step) <= Cursor.MOST_ACCIDENTALS;
                 step = step(text, place)) {
             alteration += step;
             place += Character.charCount(text.codePointAt(place));
-            found.add(0, new Found(NoteName.of(letter, alteration), place));
+            found.add(0, new FoundName(NoteName.of(letter, alteration), place));
         }
         return found;
     }

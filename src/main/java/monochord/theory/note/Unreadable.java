@@ -12,7 +12,7 @@ public final class Unreadable extends RuntimeException {
     private static final int LONGEST_QUOTE = 40;
     private static final Clause THE_END = Clause.of("the end");
 
-    private final transient Trouble trouble;
+    private final transient Refused trouble;
     private final String text;
     private final int place;
 
@@ -22,7 +22,7 @@ public final class Unreadable extends RuntimeException {
      * @param said what could have stood at the place, or why the part cannot be right
      * @param isExpected whether it is the former
      */
-    private record Trouble(String part, int place, String what, Clause said, boolean isExpected, String example) {
+    private record Refused(String part, int place, String what, Clause said, boolean isExpected, String example) {
         Clause clause() {
             return Clause.of(
                     "\"{0}\" is not {1}: {2}", quote(part), Clause.of(what), isExpected ? expectation() : said);
@@ -37,7 +37,7 @@ public final class Unreadable extends RuntimeException {
         }
     }
 
-    private Unreadable(Trouble trouble, String text, int place) {
+    private Unreadable(Refused trouble, String text, int place) {
         super(null, null, false, false);
         this.trouble = trouble;
         this.text = text;
@@ -58,7 +58,7 @@ public final class Unreadable extends RuntimeException {
 
     /** The same where what could have stood there has parts. */
     public static Unreadable at(String text, int place, String what, Clause expected, String example) {
-        return new Unreadable(new Trouble(text, place, what, expected, true, example), text, place);
+        return new Unreadable(new Refused(text, place, what, expected, true, example), text, place);
     }
 
     /**
@@ -72,7 +72,7 @@ public final class Unreadable extends RuntimeException {
 
     /** The same where the clause has parts. */
     public static Unreadable because(String text, int place, String what, Clause why, String example) {
-        return new Unreadable(new Trouble(text, place, what, why, false, example), text, place);
+        return new Unreadable(new Refused(text, place, what, why, false, example), text, place);
     }
 
     /** The same trouble seen as part of a longer text, in which the unreadable part starts at {@code offset}. */
@@ -87,7 +87,7 @@ public final class Unreadable extends RuntimeException {
      * @param placeInPart where it goes wrong in that, from 0
      */
     public Unreadable asTyped(String part, int placeInPart, String whole, int placeInWhole) {
-        var typed = new Trouble(part, placeInPart, trouble.what, trouble.said, trouble.isExpected, trouble.example);
+        var typed = new Refused(part, placeInPart, trouble.what, trouble.said, trouble.isExpected, trouble.example);
         return new Unreadable(typed, whole, placeInWhole);
     }
 
@@ -98,7 +98,7 @@ public final class Unreadable extends RuntimeException {
      */
     public Unreadable quoting(String typed) {
         Clause said = trouble.isExpected ? Clause.of("expected {0}", trouble.said) : trouble.said;
-        return new Unreadable(new Trouble(typed, 0, trouble.what, said, false, trouble.example), typed, 0);
+        return new Unreadable(new Refused(typed, 0, trouble.what, said, false, trouble.example), typed, 0);
     }
 
     @Override

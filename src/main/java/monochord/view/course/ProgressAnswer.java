@@ -45,7 +45,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
     /** What is known of one thing, in one line. */
     private Phrase fact(Item item, Standing standing) {
         List<Phrase> facts =
-                new ArrayList<>(List.of(ProgressPicture.Level.of(standing).words(), count(standing)));
+                new ArrayList<>(List.of(ProgressPicture.KnownLevel.of(standing).words(), count(standing)));
         if (standing.pace().answers() > 0) {
             facts.add(Phrase.of("{0} s", (int) Math.round(standing.pace().millis() / 1000)));
         }

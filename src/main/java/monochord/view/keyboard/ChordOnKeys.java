@@ -11,7 +11,7 @@ public record ChordOnKeys(Numeral numeral, Chord chord, List<Pitch> pitches) {
         pitches = List.copyOf(pitches);
     }
 
-    public List<Marked> marked() {
-        return Roles.marked(pitches, chord);
+    public List<MarkedKey> marked() {
+        return ToneRoles.marked(pitches, chord);
     }
 }

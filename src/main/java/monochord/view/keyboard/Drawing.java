@@ -11,17 +11,17 @@ import monochord.text.Phrase;
  * @param left what the left hand holds; empty where no hands are told apart
  * @param right what the right hand holds, or all of it
  */
-public record Drawing(Phrase caption, List<Marked> left, List<Marked> right) {
+public record Drawing(Phrase caption, List<MarkedKey> left, List<MarkedKey> right) {
     public Drawing {
         left = List.copyOf(left);
         right = List.copyOf(right);
     }
 
-    public static Drawing of(Phrase caption, List<Marked> marks) {
+    public static Drawing of(Phrase caption, List<MarkedKey> marks) {
         return new Drawing(caption, List.of(), marks);
     }
 
-    public List<Marked> marks() {
+    public List<MarkedKey> marks() {
         return Stream.concat(left.stream(), right.stream()).toList();
     }
 }

@@ -24,9 +24,9 @@ final class KeyboardDrawing {
     private final KeyboardRange keys;
     private final Reader reader;
     private final Signs signs;
-    private final Map<Integer, Marked> marked = new HashMap<>();
+    private final Map<Integer, MarkedKey> marked = new HashMap<>();
 
-    KeyboardDrawing(KeyboardRange keys, Reader reader, List<Marked> marks) {
+    KeyboardDrawing(KeyboardRange keys, Reader reader, List<MarkedKey> marks) {
         this.keys = keys;
         this.reader = reader;
         this.signs = reader.signs();
@@ -71,7 +71,7 @@ final class KeyboardDrawing {
                         .orElse(0));
         List<StyledLine> lines = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            lines.add(i == 2 ? string(rows.get(i), from) : Row.draw(rows.get(i), from, 0, ' '));
+            lines.add(i == 2 ? string(rows.get(i), from) : PictureRow.draw(rows.get(i), from, 0, ' '));
         }
         return new StyledText(lines);
     }
@@ -79,11 +79,11 @@ final class KeyboardDrawing {
     private StyledLine string(TreeMap<Integer, Span> row, int from) {
         char string = signs.isAscii() ? '-' : '─';
         StyledLine before = StyledLine.of(" ".repeat(keys.column(keys.low()) - keys.pitch() / 2 - from));
-        return before.plus(Row.draw(row, keys.column(keys.low()) - keys.pitch() / 2, keys.columns(), string));
+        return before.plus(PictureRow.draw(row, keys.column(keys.low()) - keys.pitch() / 2, keys.columns(), string));
     }
 
-    private Row names(boolean black) {
-        Row row = new Row(true);
+    private PictureRow names(boolean black) {
+        PictureRow row = new PictureRow(true);
         keys.all()
                 .filter(key -> KeyboardRange.isBlack(key) == black)
                 .forEach(key -> row.put(keys.column(key), sign(key)));
@@ -91,7 +91,7 @@ final class KeyboardDrawing {
     }
 
     private Span sign(int key) {
-        Marked mark = marked.get(key);
+        MarkedKey mark = marked.get(key);
         return mark == null
                 ? new Span(unmarked(signs, KeyboardRange.isBlack(key)), Style.QUIET)
                 : new Span(mark.pitch().name().write(signs), mark.role().style());
@@ -102,8 +102,8 @@ final class KeyboardDrawing {
         return black ? (signs.isAscii() ? "[]" : "██") : (signs.isAscii() ? "+" : "┴");
     }
 
-    private Row roles(boolean black) {
-        Row row = new Row();
+    private PictureRow roles(boolean black) {
+        PictureRow row = new PictureRow();
         marked.values().stream()
                 .filter(mark -> KeyboardRange.isBlack(mark.key()) == black)
                 .forEach(mark -> row.put(
@@ -112,8 +112,8 @@ final class KeyboardDrawing {
         return row;
     }
 
-    private Row octaves() {
-        Row row = new Row();
+    private PictureRow octaves() {
+        PictureRow row = new PictureRow();
         keys.all().filter(key -> Math.floorMod(key, 12) == 0).forEach(key -> row.put(keys.column(key), octave(key)));
         return row;
     }

@@ -43,30 +43,30 @@ public final class KeyboardPicture {
      * @param width columns; more than 80 are not used
      */
     public static StyledText chord(Chord chord, Reader reader, int width) {
-        return draw(Roles.close(chord), reader, width, false)
+        return draw(ToneRoles.close(chord), reader, width, false)
                 .orElseGet(() -> KeyboardWords.chord(chord, reader, width));
     }
 
     /** The scale from its tonic to the octave, the degrees numbered. */
     public static StyledText scale(Scale scale, Reader reader, int width) {
-        return draw(Roles.marked(scale), reader, width, false)
+        return draw(ToneRoles.marked(scale), reader, width, false)
                 .orElseGet(() -> KeyboardWords.scale(scale, reader, width));
     }
 
     /** Keys at their heights, each C numbered. */
-    public static StyledText pitches(List<Marked> marks, Reader reader, int width) {
+    public static StyledText pitches(List<MarkedKey> marks, Reader reader, int width) {
         return draw(marks, reader, width, true).orElseGet(() -> KeyboardWords.pitches(marks, reader, width));
     }
 
     /** What two hands play, with a line in words for each hand. */
-    public static StyledText hands(List<Marked> left, List<Marked> right, Reader reader, int width) {
-        List<Marked> both = Stream.concat(left.stream(), right.stream()).toList();
+    public static StyledText hands(List<MarkedKey> left, List<MarkedKey> right, Reader reader, int width) {
+        List<MarkedKey> both = Stream.concat(left.stream(), right.stream()).toList();
         return draw(both, reader, width, true)
                 .map(drawn -> drawn.plus(KeyboardWords.handLines(left, right, reader, width)))
                 .orElseGet(() -> KeyboardWords.hands(left, right, reader, width));
     }
 
-    private static Optional<StyledText> draw(List<Marked> marks, Reader reader, int width, boolean octaves) {
+    private static Optional<StyledText> draw(List<MarkedKey> marks, Reader reader, int width, boolean octaves) {
         if (width < NARROWEST || marks.isEmpty() || sharesKey(marks)) {
             return Optional.empty();
         }
@@ -77,18 +77,18 @@ public final class KeyboardPicture {
                 .findFirst();
     }
 
-    static boolean sharesKey(List<Marked> marks) {
-        return marks.stream().mapToInt(Marked::key).distinct().count() < marks.size();
+    static boolean sharesKey(List<MarkedKey> marks) {
+        return marks.stream().mapToInt(MarkedKey::key).distinct().count() < marks.size();
     }
 
     /** The best one first: whole groups of black keys before broad keys. */
-    static List<KeyboardRange> stretches(List<Marked> marks, Signs signs) {
+    static List<KeyboardRange> stretches(List<MarkedKey> marks, Signs signs) {
         int lowest = marks.stream()
-                .min(Comparator.comparingInt(Marked::key))
+                .min(Comparator.comparingInt(MarkedKey::key))
                 .orElseThrow()
                 .key();
         int highest = marks.stream()
-                .max(Comparator.comparingInt(Marked::key))
+                .max(Comparator.comparingInt(MarkedKey::key))
                 .orElseThrow()
                 .key();
         return stretches(lowest, highest, signs);

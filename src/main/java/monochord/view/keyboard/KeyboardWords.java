@@ -28,15 +28,15 @@ public final class KeyboardWords {
 
     /** One line a tone from the bass up, such as {@code D: third, in the bass.} */
     public static StyledText chord(Chord chord, Reader reader, int width) {
-        return names(Roles.close(chord), reader, width);
+        return names(ToneRoles.close(chord), reader, width);
     }
 
     /** One line a tone from the tonic up to the octave. */
     public static StyledText scale(Scale scale, Reader reader, int width) {
-        return names(Roles.marked(scale), reader, width);
+        return names(ToneRoles.marked(scale), reader, width);
     }
 
-    private static StyledText names(List<Marked> marks, Reader reader, int width) {
+    private static StyledText names(List<MarkedKey> marks, Reader reader, int width) {
         return lines(
                 marks.stream()
                         .map(mark -> fact(
@@ -49,7 +49,7 @@ public final class KeyboardWords {
     }
 
     /** One line a key from the lowest up, such as {@code A3: third.} */
-    public static StyledText pitches(List<Marked> marks, Reader reader, int width) {
+    public static StyledText pitches(List<MarkedKey> marks, Reader reader, int width) {
         return lines(
                 marks.stream()
                         .map(mark -> fact(
@@ -62,26 +62,26 @@ public final class KeyboardWords {
     }
 
     /** One line a key, the left hand first, such as {@code A3: third, right hand.} */
-    public static StyledText hands(List<Marked> left, List<Marked> right, Reader reader, int width) {
+    public static StyledText hands(List<MarkedKey> left, List<MarkedKey> right, Reader reader, int width) {
         Stream<Phrase> both = Stream.concat(
-                left.stream().map(mark -> inHand(mark, Role.LEFT_HAND)),
-                right.stream().map(mark -> inHand(mark, Role.RIGHT_HAND)));
+                left.stream().map(mark -> inHand(mark, ToneRole.LEFT_HAND)),
+                right.stream().map(mark -> inHand(mark, ToneRole.RIGHT_HAND)));
         return lines(both.toList(), reader, width);
     }
 
-    private static Phrase inHand(Marked mark, Role hand) {
+    private static Phrase inHand(MarkedKey mark, ToneRole hand) {
         Phrase words = mark.role().words();
         Phrase both = words.isEmpty() ? hand.words() : Phrase.of("{0}, {1}", words, hand.words());
         return fact(Phrase.of("{0}", mark.pitch()), mark.role(), both);
     }
 
-    private static Phrase fact(Phrase name, Role role, Phrase words) {
+    private static Phrase fact(Phrase name, ToneRole role, Phrase words) {
         Phrase start = name.styled(role.style());
         return words.isEmpty() ? Phrase.of("{0}.", start) : Phrase.of("{0}: {1}.", start, words);
     }
 
     /** Two lines that stand under a picture: {@code left   F2 C3}. */
-    static StyledText handLines(List<Marked> left, List<Marked> right, Reader reader, int width) {
+    static StyledText handLines(List<MarkedKey> left, List<MarkedKey> right, Reader reader, int width) {
         StyledLine leftHand = Phrase.of("left").styled(Style.QUIET).in(reader);
         StyledLine rightHand = Phrase.of("right").styled(Style.QUIET).in(reader);
         int label = Math.max(leftHand.columns(), rightHand.columns()) + HANG;
@@ -96,7 +96,7 @@ public final class KeyboardWords {
         return hand.plus(" ".repeat(label - hand.columns())).plus(pitches);
     }
 
-    private static Phrase row(List<Marked> marks) {
+    private static Phrase row(List<MarkedKey> marks) {
         return Phrase.row(marks.stream()
                 .map(mark -> Phrase.of("{0}", mark.pitch()).styled(mark.role().style()))
                 .toList());

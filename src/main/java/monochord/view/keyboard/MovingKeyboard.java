@@ -25,7 +25,7 @@ public record MovingKeyboard(int lowest, int highest) {
      * @param down within the stretch; of two on one key the later is drawn
      * @param width columns
      */
-    public StyledText draw(List<Marked> down, Reader reader, int width) {
+    public StyledText draw(List<MarkedKey> down, Reader reader, int width) {
         return stretch(reader.signs(), width)
                 .flatMap(keys -> new KeyboardDrawing(keys, reader, down).drawStill())
                 .filter(drawn -> drawn.columns() <= width)
@@ -42,7 +42,7 @@ public record MovingKeyboard(int lowest, int highest) {
     }
 
     /** The keys of one role together, such as {@code lh A2  rh E4 C5}. */
-    private static Phrase words(List<Marked> down) {
+    private static Phrase words(List<MarkedKey> down) {
         return down.isEmpty()
                 ? NOTHING_DOWN
                 : Phrase.joined(
@@ -54,10 +54,10 @@ public record MovingKeyboard(int lowest, int highest) {
                                 .toList());
     }
 
-    private static Phrase words(Phrase label, List<Marked> down) {
+    private static Phrase words(Phrase label, List<MarkedKey> down) {
         List<Pitch> pitches = down.stream()
                 .filter(mark -> mark.role().label().equals(label))
-                .map(Marked::pitch)
+                .map(MarkedKey::pitch)
                 .toList();
         return label.then(Phrase.row(pitches));
     }

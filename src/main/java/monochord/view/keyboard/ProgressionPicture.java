@@ -29,7 +29,8 @@ public final class ProgressionPicture {
      * @param width columns; more than 80 are not used
      */
     public static StyledText of(List<ChordOnKeys> rows, Reader reader, int width) {
-        List<Marked> marks = rows.stream().flatMap(row -> row.marked().stream()).toList();
+        List<MarkedKey> marks =
+                rows.stream().flatMap(row -> row.marked().stream()).toList();
         boolean shared = rows.stream().anyMatch(row -> KeyboardPicture.sharesKey(row.marked()));
         if (width < KeyboardPicture.NARROWEST || marks.isEmpty() || shared) {
             return KeyboardWords.progression(rows, reader, width);
@@ -42,7 +43,7 @@ public final class ProgressionPicture {
                 .orElseGet(() -> KeyboardWords.progression(rows, reader, width));
     }
 
-    private static List<ProgressionGrid> grids(List<ChordOnKeys> rows, List<Marked> marks, Signs signs) {
+    private static List<ProgressionGrid> grids(List<ChordOnKeys> rows, List<MarkedKey> marks, Signs signs) {
         List<ProgressionGrid> grids = new ArrayList<>();
         for (KeyboardRange keys : KeyboardPicture.stretches(marks, signs)) {
             grids.add(new ProgressionGrid(rows, signs, keys, true));
@@ -84,8 +85,8 @@ public final class ProgressionPicture {
 
         /** Two lines, or none where the names of the white keys do not fit. */
         private List<StyledLine> ruler(KeyboardRange placed) {
-            Row black = new Row();
-            Row white = new Row(true);
+            PictureRow black = new PictureRow();
+            PictureRow white = new PictureRow(true);
             placed.all()
                     .forEach(key ->
                             (KeyboardRange.isBlack(key) ? black : white).put(placed.column(key), rulerSign(key)));
@@ -95,9 +96,9 @@ public final class ProgressionPicture {
             if (names.isEmpty()) {
                 return List.of();
             }
-            StyledLine letters = Row.draw(names.get(), start, placed.columns(), string);
+            StyledLine letters = PictureRow.draw(names.get(), start, placed.columns(), string);
             return List.of(
-                    Row.draw(black.placed().orElseThrow(), 0, 0, ' '),
+                    PictureRow.draw(black.placed().orElseThrow(), 0, 0, ' '),
                     StyledLine.of(" ".repeat(start)).plus(letters));
         }
 
@@ -110,7 +111,7 @@ public final class ProgressionPicture {
         }
 
         private Optional<StyledLine> line(ChordOnKeys row, KeyboardRange placed, int numeralColumns) {
-            Row tones = new Row(true);
+            PictureRow tones = new PictureRow(true);
             row.marked()
                     .forEach(mark -> tones.put(
                             placed.column(mark.key()),
@@ -125,7 +126,7 @@ public final class ProgressionPicture {
                 tones.put(0, new Span(row.numeral().write(signs), Style.QUIET));
             }
             tones.put(numeralColumns, new Span(row.chord().write(signs), Style.STRONG));
-            return Row.draw(tones, 0, 0, ' ');
+            return PictureRow.draw(tones, 0, 0, ' ');
         }
     }
 }

@@ -131,7 +131,7 @@ public final class VoicingGrid {
         String name = held ? (signs.isAscii() ? "o" : "●") : pitch.write(signs);
         boolean goesOn = !last && step(voice, index + 1) == 0;
         int gap = Math.max(0, cell - WAY - Columns.of(name));
-        Style style = Roles.of(rows.get(index).chord(), pitch.name()).style();
+        Style style = ToneRoles.of(rows.get(index).chord(), pitch.name()).style();
         return StyledLine.of(name, style).plus((goesOn ? string() : " ").repeat(gap), Style.QUIET);
     }
 
@@ -183,8 +183,8 @@ public final class VoicingGrid {
         for (VoicingRow row : rows) {
             text.gap().line(Phrase.of("{0}", row.chord()), Style.STRONG);
             text.lines(KeyboardPicture.hands(
-                    Roles.marked(row.voicing().left(), row.chord()),
-                    Roles.marked(row.voicing().right(), row.chord()),
+                    ToneRoles.marked(row.voicing().left(), row.chord()),
+                    ToneRoles.marked(row.voicing().right(), row.chord()),
                     reader,
                     width));
         }

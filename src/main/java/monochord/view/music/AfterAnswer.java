@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import monochord.harmony.after.ClassicalCounts;
 import monochord.harmony.after.Continuation;
-import monochord.harmony.after.Road;
+import monochord.harmony.after.ContinuationKind;
 import monochord.harmony.after.SongCounts;
 import monochord.harmony.after.SongCounts.Backing;
 import monochord.text.Phrase;
@@ -27,7 +27,7 @@ import monochord.view.Table.Column;
  * @param ways the best first, as many as are to be shown
  * @param classical what came next in classical scores, or nothing
  */
-public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, List<ClassicalCounts.Row> classical)
+public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, List<ClassicalCounts.ScoreCount> classical)
         implements Answer {
     /** Ways that songs go at least so many times of a hundred are all told. */
     public static final int LEAST_SHARE = 5;
@@ -46,14 +46,14 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
     }
 
     /** The ways by the road they take, the road of the likeliest way first. */
-    private Map<Road, List<Continuation>> roads() {
-        Map<Road, List<Continuation>> roads = new LinkedHashMap<>();
+    private Map<ContinuationKind, List<Continuation>> roads() {
+        Map<ContinuationKind, List<Continuation>> roads = new LinkedHashMap<>();
         ways.forEach(way ->
                 roads.computeIfAbsent(way.road(), road -> new ArrayList<>()).add(way));
         return roads;
     }
 
-    private Phrase heading(Road road) {
+    private Phrase heading(ContinuationKind road) {
         return road.heading(numeral.in(key), key).styled(Style.HEADING);
     }
 

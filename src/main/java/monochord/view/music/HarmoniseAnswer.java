@@ -56,7 +56,7 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
                 Column.left().atLeast(CHORD),
                 Column.left(Phrase.of("or")).atLeast(OTHERS),
                 Column.left(Phrase.of("why")));
-        for (Change change : changes()) {
+        for (LastingChord change : changes()) {
             table.row(
                     place(change.first().start()),
                     Phrase.of("{0}", change.first().offer().chord()).styled(Style.STRONG),
@@ -69,7 +69,7 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
 
     private StyledText sentences(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        for (Change change : changes()) {
+        for (LastingChord change : changes()) {
             HarmonisedSlot slot = change.first();
             text.line(Phrase.of(
                             "{0}: {1}, {2}, or {3}.",
@@ -83,7 +83,7 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
     }
 
     /** One chord as long as it lasts. */
-    private record Change(HarmonisedSlot first, HarmonisedSlot last) {
+    private record LastingChord(HarmonisedSlot first, HarmonisedSlot last) {
         /** What it does to the notes with which it comes, and how it goes on. */
         Phrase why() {
             Phrase notes = joined(first.offer().notes());
@@ -91,8 +91,8 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
         }
     }
 
-    private List<Change> changes() {
-        List<Change> changes = new ArrayList<>();
+    private List<LastingChord> changes() {
+        List<LastingChord> changes = new ArrayList<>();
         for (HarmonisedSlot slot : harmonisation.slots()) {
             int last = changes.size() - 1;
             boolean goesOn = last >= 0
@@ -102,9 +102,9 @@ public record HarmoniseAnswer(Harmonisation harmonisation, List<Phrase> remarks)
                             .chord()
                             .equals(slot.offer().chord());
             if (goesOn) {
-                changes.set(last, new Change(changes.get(last).first(), slot));
+                changes.set(last, new LastingChord(changes.get(last).first(), slot));
             } else {
-                changes.add(new Change(slot, slot));
+                changes.add(new LastingChord(slot, slot));
             }
         }
         return changes;

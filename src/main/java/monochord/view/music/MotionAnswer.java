@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.motion.Finding;
 import monochord.harmony.motion.MotionExplanation;
-import monochord.harmony.motion.Move;
-import monochord.harmony.motion.Pair;
+import monochord.harmony.motion.MotionStep;
 import monochord.harmony.motion.Passage;
-import monochord.harmony.motion.Perfect;
-import monochord.harmony.motion.Step;
+import monochord.harmony.motion.PerfectInterval;
 import monochord.harmony.motion.Strictness;
+import monochord.harmony.motion.VoiceMove;
+import monochord.harmony.motion.VoicePair;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -85,7 +85,7 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
 
     private void change(
             int i, List<Finding> findings, MotionExplanation explanation, Look look, StyledText.Builder text) {
-        Step step = passage.steps().get(i);
+        MotionStep step = passage.steps().get(i);
         text.line(Phrase.of(
                 "{0}: {1}", Phrase.of("{0} to {1}", head(i), head(i + 1)).styled(Style.STRONG), explanation.sum(step)));
         if (look.plain()) {
@@ -132,15 +132,17 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
                         (object, finding) -> finding(object, finding, explanation));
     }
 
-    private static void step(Json json, Step step) {
+    private static void step(Json json, MotionStep step) {
         json.objects("pairs", step.pairs(), MotionAnswer::pair)
                 .put("common", step.kept())
                 .put("shared", step.shared())
-                .numbers("byVoice", step.moves().stream().map(Move::semitones).toList())
+                .numbers(
+                        "byVoice",
+                        step.moves().stream().map(VoiceMove::semitones).toList())
                 .put("moved", step.moved());
     }
 
-    private static void pair(Json json, Pair pair) {
+    private static void pair(Json json, VoicePair pair) {
         json.put("lower", pair.lower().voice())
                 .put("upper", pair.upper().voice())
                 .put("motion", pair.motion().toString());
@@ -149,8 +151,8 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
         number(json, "repeated", pair.repeated());
     }
 
-    private static void number(Json json, String name, Perfect perfect) {
-        if (perfect == Perfect.NONE) {
+    private static void number(Json json, String name, PerfectInterval perfect) {
+        if (perfect == PerfectInterval.NONE) {
             json.put(name, (String) null);
         } else {
             json.put(name, perfect.number());

@@ -15,10 +15,10 @@ import monochord.view.Look;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.KeyboardPicture;
 import monochord.view.keyboard.KeyboardWords;
-import monochord.view.keyboard.Marked;
+import monochord.view.keyboard.MarkedKey;
 import monochord.view.keyboard.ProgressionPicture;
-import monochord.view.keyboard.Role;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.ToneRole;
+import monochord.view.keyboard.ToneRoles;
 import monochord.view.keyboard.VoicingRow;
 
 /** The keyboard picture under an answer, after an empty line; in plain looks the same in words. */
@@ -44,7 +44,7 @@ final class Pictures {
     }
 
     static StyledText pitches(List<Pitch> pitches, Look look) {
-        List<Marked> marks = marks(pitches);
+        List<MarkedKey> marks = marks(pitches);
         return below(
                 look.plain()
                         ? KeyboardWords.pitches(marks, look.reader(), look.width())
@@ -91,11 +91,11 @@ final class Pictures {
     }
 
     static List<Drawing> drawings(Chord chord) {
-        return List.of(Drawing.of(Phrase.of("{0}", chord), Roles.close(chord)));
+        return List.of(Drawing.of(Phrase.of("{0}", chord), ToneRoles.close(chord)));
     }
 
     static List<Drawing> drawings(Scale scale) {
-        return List.of(Drawing.of(Phrase.of("{0}", scale), Roles.marked(scale)));
+        return List.of(Drawing.of(Phrase.of("{0}", scale), ToneRoles.marked(scale)));
     }
 
     static List<Drawing> drawings(List<Pitch> pitches) {
@@ -115,12 +115,14 @@ final class Pictures {
                 : rows.stream()
                         .map(row -> new Drawing(
                                 Phrase.of("{0}", row.chord()),
-                                Roles.marked(row.voicing().left(), row.chord()),
-                                Roles.marked(row.voicing().right(), row.chord())))
+                                ToneRoles.marked(row.voicing().left(), row.chord()),
+                                ToneRoles.marked(row.voicing().right(), row.chord())))
                         .toList();
     }
 
-    private static List<Marked> marks(List<Pitch> pitches) {
-        return pitches.stream().map(pitch -> new Marked(pitch, Role.NONE)).toList();
+    private static List<MarkedKey> marks(List<Pitch> pitches) {
+        return pitches.stream()
+                .map(pitch -> new MarkedKey(pitch, ToneRole.NONE))
+                .toList();
     }
 }

@@ -27,9 +27,10 @@ public record SongAnswer(Song song) implements Answer {
     private static final int MOST_FAULTS = 8;
 
     /** Something that was done with a song. */
-    public record Written(List<Phrase> said, Song song) implements Answer {
-        public static Written of(Song song, Phrase... said) {
-            return new Written(Stream.of(said).filter(line -> !line.isEmpty()).toList(), song);
+    public record SongStatement(List<Phrase> said, Song song) implements Answer {
+        public static SongStatement of(Song song, Phrase... said) {
+            return new SongStatement(
+                    Stream.of(said).filter(line -> !line.isEmpty()).toList(), song);
         }
 
         @Override

@@ -3,8 +3,8 @@ package monochord.view.music;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import monochord.harmony.voicing.AlternativeVoicing;
 import monochord.harmony.voicing.MovementCount;
-import monochord.harmony.voicing.OtherWay;
 import monochord.harmony.voicing.Reach;
 import monochord.harmony.voicing.RootPositionComparison;
 import monochord.harmony.voicing.VoicedProgression;
@@ -95,11 +95,11 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
             explanation.comparison().forEach(text::line);
         }
         explanation.departures().forEach(text::line);
-        OtherWay.than(best()).forEach(other -> text.line(told(other), Style.QUIET));
+        AlternativeVoicing.than(best()).forEach(other -> text.line(told(other), Style.QUIET));
         care().ifPresent(text::line);
     }
 
-    private static Phrase told(OtherWay other) {
+    private static Phrase told(AlternativeVoicing other) {
         return Phrase.sentence("Another way: {0}; say {1}.", other.differs(), other.asked());
     }
 
@@ -137,7 +137,7 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
                 "next",
                 ways.subList(1, ways.size()),
                 (next, way) -> numbers(next, way.cost().total(), way.tally()));
-        json.objects("others", OtherWay.than(best()), (object, other) -> {
+        json.objects("others", AlternativeVoicing.than(best()), (object, other) -> {
             voicings(object, other.way().voicings());
             object.put("cost", other.way().cost().total())
                     .put("differs", Phrase.sentence("{0}.", other.differs()).toString());

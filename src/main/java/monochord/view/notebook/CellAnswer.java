@@ -17,15 +17,15 @@ import monochord.view.Look;
  * @param unprinted characters that were printed beyond the bound
  * @param trouble what went wrong, or null
  */
-public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) implements Answer {
+public record CellAnswer(List<AnswerItem> parts, int unprinted, CellTrouble trouble) implements Answer {
     /** One thing that came out. */
-    public sealed interface Part {}
+    public sealed interface AnswerItem {}
 
     /** What the cell printed. */
-    public record Printed(String text) implements Part {}
+    public record PrintedText(String text) implements AnswerItem {}
 
     /** What is to be known. */
-    public record Notice(Phrase said) implements Part {}
+    public record NoticeText(Phrase said) implements AnswerItem {}
 
     /**
      * A value.
@@ -35,7 +35,7 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
      * @param text what it prints, or how it would be typed
      * @param music how it is shown where it is music, or null
      */
-    public record Value(String name, String type, String text, Answer music) implements Part {}
+    public record ValueLine(String name, String type, String text, Answer music) implements AnswerItem {}
 
     public CellAnswer {
         parts = List.copyOf(parts);
@@ -45,9 +45,9 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
         boolean first = true;
-        for (Part part : parts) {
+        for (AnswerItem part : parts) {
             StyledText said = text(part, look);
-            if (!first && part instanceof Value value && value.music != null) {
+            if (!first && part instanceof ValueLine value && value.music != null) {
                 text.gap();
             }
             text.lines(said);
@@ -66,15 +66,15 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
         return text.build();
     }
 
-    private static StyledText text(Part part, Look look) {
-        if (part instanceof Value value) {
+    private static StyledText text(AnswerItem part, Look look) {
+        if (part instanceof ValueLine value) {
             return value.music != null
                     ? value.music.text(look)
                     : said(value.name.isEmpty() ? value.text : value.name + " = " + value.text, look);
         }
-        return part instanceof Printed printed
+        return part instanceof PrintedText printed
                 ? said(printed.text.stripTrailing(), look)
-                : StyledText.of(((Notice) part).said.styled(Style.QUIET), look.reader())
+                : StyledText.of(((NoticeText) part).said.styled(Style.QUIET), look.reader())
                         .wrapped(look.width());
     }
 
@@ -87,16 +87,16 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
 
     private String printed() {
         StringBuilder printed = new StringBuilder();
-        for (Part part : parts) {
-            printed.append(part instanceof Printed some ? some.text : "");
+        for (AnswerItem part : parts) {
+            printed.append(part instanceof PrintedText some ? some.text : "");
         }
         return printed.toString();
     }
 
-    private List<Value> values() {
-        List<Value> values = new ArrayList<>();
+    private List<ValueLine> values() {
+        List<ValueLine> values = new ArrayList<>();
         parts.forEach(part -> {
-            if (part instanceof Value value) {
+            if (part instanceof ValueLine value) {
                 values.add(value);
             }
         });
@@ -106,8 +106,8 @@ public record CellAnswer(List<Part> parts, int unprinted, CellTrouble trouble) i
     /** The last value is the value of the cell. */
     @Override
     public void json(Json json) {
-        List<Value> values = values();
-        Value last = values.isEmpty() ? null : values.get(values.size() - 1);
+        List<ValueLine> values = values();
+        ValueLine last = values.isEmpty() ? null : values.get(values.size() - 1);
         json.put("kind", "cell")
                 .put("value", last == null ? null : last.text)
                 .put("type", last == null ? null : last.type)

@@ -17,8 +17,8 @@ import monochord.theory.Key;
 import monochord.theory.Numeral;
 import monochord.theory.Scale;
 import monochord.theory.note.Pitch;
-import monochord.view.keyboard.Marked;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.MarkedKey;
+import monochord.view.keyboard.ToneRoles;
 
 /** Chords, scales, notes and progressions as music for a staff, at the heights at which keyboards show them. */
 public final class MusicOnStaff {
@@ -43,21 +43,21 @@ public final class MusicOnStaff {
 
     /** One chord as it lies around middle C, its symbol over it and its numeral under it. */
     public static StaffMusic chord(Chord chord, Numeral numeral, Key key) {
-        StaffColumn column = StaffColumn.of(pitches(Roles.close(chord)), NoteValue.WHOLE)
+        StaffColumn column = StaffColumn.of(pitches(ToneRoles.close(chord)), NoteValue.WHOLE)
                 .named(Phrase.of("{0}", chord), Phrase.of("{0}", numeral));
         return StaffMusic.of(Phrase.of("{0}", chord), key.signature(), List.of(column));
     }
 
     /** Up to its octave, with the signature that is written for it, if one is. */
     public static StaffMusic scale(Scale scale) {
-        List<StaffColumn> columns = pitches(Roles.marked(scale)).stream()
+        List<StaffColumn> columns = pitches(ToneRoles.marked(scale)).stream()
                 .map(pitch -> StaffColumn.of(List.of(pitch), NoteValue.QUARTER))
                 .toList();
         return StaffMusic.of(Phrase.of("{0}", scale), scale.signature().orElse(0), columns);
     }
 
-    private static List<Pitch> pitches(List<Marked> marks) {
-        return marks.stream().map(Marked::pitch).toList();
+    private static List<Pitch> pitches(List<MarkedKey> marks) {
+        return marks.stream().map(MarkedKey::pitch).toList();
     }
 
     /** What the right hand plays where a progression is accompanied. */

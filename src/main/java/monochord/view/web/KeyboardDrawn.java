@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import monochord.text.Phrase;
 import monochord.text.Reader;
 import monochord.view.keyboard.Drawing;
-import monochord.view.keyboard.Marked;
+import monochord.view.keyboard.MarkedKey;
 
 /**
  * A drawing as SVG: the keyboard, a mark on each key that is held with the name of its note, the role of the tone beyond
@@ -32,8 +32,8 @@ public final class KeyboardDrawn {
     private KeyboardDrawn(Drawing drawing, Reader reader) {
         this.drawing = drawing;
         this.reader = reader;
-        this.low = edge(drawing.marks().stream().mapToInt(Marked::key).min().orElse(60), -1);
-        this.high = edge(drawing.marks().stream().mapToInt(Marked::key).max().orElse(71), 1);
+        this.low = edge(drawing.marks().stream().mapToInt(MarkedKey::key).min().orElse(60), -1);
+        this.high = edge(drawing.marks().stream().mapToInt(MarkedKey::key).max().orElse(71), 1);
     }
 
     /** A figure with the caption under it. */
@@ -98,7 +98,7 @@ public final class KeyboardDrawn {
         return white * WHITE_WIDTH + (isBlack(key) ? WHITE_WIDTH - BLACK_WIDTH / 2 : 0);
     }
 
-    private List<Html> mark(Marked mark, boolean left) {
+    private List<Html> mark(MarkedKey mark, boolean left) {
         boolean black = isBlack(mark.key());
         int middle = x(mark.key()) + (black ? BLACK_WIDTH : WHITE_WIDTH) / 2;
         int height = ABOVE + (black ? BLACK_HEIGHT : WHITE_HEIGHT) - RADIUS - 3;
@@ -145,7 +145,7 @@ public final class KeyboardDrawn {
                 .plain();
     }
 
-    private static Phrase words(List<Marked> marks) {
+    private static Phrase words(List<MarkedKey> marks) {
         return Phrase.joined(
                 ", ",
                 marks.stream()

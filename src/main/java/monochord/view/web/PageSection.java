@@ -10,8 +10,8 @@ import monochord.view.keyboard.Drawing;
 /** What a page is made of, in order. */
 public sealed interface PageSection {
     /** The person's own words. */
-    record Words(List<Block> blocks) implements PageSection {
-        public Words {
+    record OwnWords(List<Block> blocks) implements PageSection {
+        public OwnWords {
             blocks = List.copyOf(blocks);
         }
     }
@@ -25,9 +25,10 @@ public sealed interface PageSection {
      * @param sound what was heard, if something was
      * @param reader whose words and note names the answer is in, and the pictures are to be in
      */
-    record Exchange(List<String> typed, StyledText answer, List<Drawing> drawings, Optional<Sound> sound, Reader reader)
+    record AnsweredLine(
+            List<String> typed, StyledText answer, List<Drawing> drawings, Optional<EmbeddedSound> sound, Reader reader)
             implements PageSection {
-        public Exchange {
+        public AnsweredLine {
             typed = List.copyOf(typed);
             drawings = List.copyOf(drawings);
         }

@@ -13,7 +13,7 @@ final class WebExchange {
 
     private WebExchange() {}
 
-    static Html.Element of(PageSection.Exchange exchange, int number) {
+    static Html.Element of(PageSection.AnsweredLine exchange, int number) {
         Html.Element cell = Html.element("section")
                 .with("class", "cell")
                 .with("aria-label", said(Phrase.of("At the prompt, {0}", number), exchange))
@@ -29,7 +29,7 @@ final class WebExchange {
                 : cell;
     }
 
-    private static String said(Phrase phrase, PageSection.Exchange exchange) {
+    private static String said(Phrase phrase, PageSection.AnsweredLine exchange) {
         return phrase.in(exchange.reader()).plain();
     }
 
@@ -43,7 +43,7 @@ final class WebExchange {
     }
 
     /** It can be scrolled where it is wide, so the keyboard must be able to reach it, and a reader has to call it something. */
-    private static Html.Element answer(PageSection.Exchange exchange, int number) {
+    private static Html.Element answer(PageSection.AnsweredLine exchange, int number) {
         return Html.element("div")
                 .with("class", "answer")
                 .with("role", "group")
@@ -70,7 +70,7 @@ final class WebExchange {
                         .holding(text);
     }
 
-    private static Html.Element drawings(PageSection.Exchange exchange) {
+    private static Html.Element drawings(PageSection.AnsweredLine exchange) {
         return Html.element("div")
                 .with("class", "drawings")
                 .holding(exchange.drawings().stream()
@@ -78,7 +78,7 @@ final class WebExchange {
                         .toList());
     }
 
-    private static Html.Element sound(Sound sound, PageSection.Exchange exchange) {
+    private static Html.Element sound(EmbeddedSound sound, PageSection.AnsweredLine exchange) {
         Phrase listen = Phrase.of("Listen: {0}", sound.name());
         Html.Element player = Html.element("audio")
                 .with("controls", "")

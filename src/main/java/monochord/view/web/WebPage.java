@@ -81,16 +81,16 @@ public record WebPage(Phrase title, List<PageSection> sections, Reader reader) {
     private Html.Element body() {
         Html.Element main = Html.element("main").holding(Html.element("h1").holding(words(title)));
         boolean sounds = sections.stream()
-                .anyMatch(section -> section instanceof PageSection.Exchange one
+                .anyMatch(section -> section instanceof PageSection.AnsweredLine one
                         && one.sound().isPresent());
         if (sounds) {
             main = main.holding(Html.element("p").with("class", "aside").holding(words(CAUTION)));
         }
         int number = 0;
         for (PageSection section : sections) {
-            main = section instanceof PageSection.Words words
-                    ? main.holding(Prose.of(words.blocks()))
-                    : main.holding(WebExchange.of((PageSection.Exchange) section, ++number));
+            main = section instanceof PageSection.OwnWords words
+                    ? main.holding(ProseElements.of(words.blocks()))
+                    : main.holding(WebExchange.of((PageSection.AnsweredLine) section, ++number));
         }
         return Html.element("body").holding(main);
     }

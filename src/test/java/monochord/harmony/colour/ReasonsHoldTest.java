@@ -47,7 +47,7 @@ class ReasonsHoldTest {
 
     private static void add(List<Change> changes, String row, Key from, Key to) {
         Progression progression = Progression.parse(row, from).in(to);
-        Recolour.of(progression, Optional.empty(), new Recolour.Manner(false, false, true))
+        Recolour.of(progression, Optional.empty(), new Recolour.RecolourOptions(false, false, true))
                 .ideas()
                 .forEach(idea -> changes.add(idea.change()));
     }

@@ -109,7 +109,7 @@ class RecolourTest {
     void boldnessGoesFurther() {
         Progression row = Progression.parse("I | vi | IV | V | I | vi | ii V | I |", Key.parse("Bb"));
         Recolour usual = Recolour.of(row, Optional.empty());
-        Recolour bold = Recolour.of(row, Optional.empty(), new Recolour.Manner(true, false, false));
+        Recolour bold = Recolour.of(row, Optional.empty(), new Recolour.RecolourOptions(true, false, false));
         assertTrue(bold.combined().size() > usual.combined().size());
         assertEquals(Chord.parse("Bb"), bold.best().chords().get(0));
     }
@@ -117,7 +117,7 @@ class RecolourTest {
     @Test
     void anOpenEndingHasToBeAskedFor() {
         Progression row = Progression.parse("I ii V I", Key.parse("C"));
-        Recolour open = Recolour.of(row, Optional.empty(), new Recolour.Manner(false, false, true));
+        Recolour open = Recolour.of(row, Optional.empty(), new Recolour.RecolourOptions(false, false, true));
         assertTrue(open.ideas().stream().anyMatch(idea -> idea.name().equals("backdoor")));
         assertFalse(recolour("I ii V I", "C").ideas().stream()
                 .anyMatch(idea -> idea.name().equals("backdoor")));
@@ -131,7 +131,7 @@ class RecolourTest {
         assertTrue(Recolour.of(
                         Progression.parse("C F G C", Key.parse("C")),
                         Optional.empty(),
-                        new Recolour.Manner(false, true, false))
+                        new Recolour.RecolourOptions(false, true, false))
                 .isLoop());
         assertEquals(4, row.chords().size());
     }
@@ -177,7 +177,7 @@ class RecolourTest {
         Progression row = Progression.parse(chords, Key.parse("C"));
         Melody tune = Melody.parse(melody);
         int plain = Fit.of(tune, row).friction();
-        Overlay overlay = new Overlay(Optional.of(tune), row);
+        TuneFit overlay = new TuneFit(Optional.of(tune), row);
         List<Idea> ideas = Recolour.of(row, Optional.of(tune)).ideas();
         for (Idea idea : ideas) {
             int added = Fit.of(tune, idea.progression()).friction() - plain;
@@ -228,7 +228,7 @@ class RecolourTest {
             Recolour recolour = Recolour.of(
                     Progression.parse(chords, Key.parse(key)),
                     Optional.empty(),
-                    new Recolour.Manner(bold, false, false));
+                    new Recolour.RecolourOptions(bold, false, false));
             List<Idea> ideas = Recolour.combinable(recolour.ideas(), bold);
             assertEquals(
                     byTrying(ideas, new ArrayList<>(), 0, bold),

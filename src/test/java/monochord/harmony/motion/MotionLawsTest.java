@@ -60,7 +60,7 @@ class MotionLawsTest {
         return chord.stream().map(pitch -> pitch.plus(by)).toList();
     }
 
-    private static String shape(Step step) {
+    private static String shape(MotionStep step) {
         return step.moves().stream().map(m -> m.voice() + ":" + m.semitones()).toList() + " "
                 + step.pairs().stream()
                         .map(p -> p.motion() + "," + p.parallel() + "," + p.contrary() + "," + p.repeated())
@@ -74,10 +74,10 @@ class MotionLawsTest {
         List<Interval> ways =
                 List.of(Interval.parse("m2"), Interval.parse("A4"), Interval.parse("-M3"), Interval.OCTAVE);
         forEveryTwoVoices((from, to) -> {
-            Step plain = Step.between(from, to);
+            MotionStep plain = MotionStep.between(from, to);
             String marks = marks(from, to);
             for (Interval way : ways) {
-                assertEquals(shape(plain), shape(Step.between(moved(from, way), moved(to, way))));
+                assertEquals(shape(plain), shape(MotionStep.between(moved(from, way), moved(to, way))));
                 assertEquals(marks, marks(moved(from, way), moved(to, way)));
             }
         });
@@ -92,8 +92,8 @@ class MotionLawsTest {
     @DisplayName("backwards, each pair moves in the same way, as far, and as parallel")
     void backwards() {
         forEveryTwoVoices((from, to) -> {
-            Step there = Step.between(from, to);
-            Step back = Step.between(to, from);
+            MotionStep there = MotionStep.between(from, to);
+            MotionStep back = MotionStep.between(to, from);
             assertEquals(there.moved(), back.moved());
             assertEquals(there.kept().size(), back.kept().size());
             assertEquals(
@@ -111,8 +111,8 @@ class MotionLawsTest {
     void turnedRound() {
         forEveryTwoVoices((from, to) -> {
             if (from.size() == 2 && to.size() == 2) {
-                Pair pair = Step.between(from, to).pairs().get(0);
-                Pair turned = Pair.of(pair.upper(), pair.lower());
+                VoicePair pair = MotionStep.between(from, to).pairs().get(0);
+                VoicePair turned = VoicePair.of(pair.upper(), pair.lower());
                 assertEquals(pair.motion(), turned.motion());
                 assertEquals(pair.parallel(), turned.parallel());
                 assertEquals(pair.contrary(), turned.contrary());
@@ -125,9 +125,11 @@ class MotionLawsTest {
     void oneOfThree() {
         int[] seen = new int[3];
         forEveryTwoVoices((from, to) -> {
-            for (Pair pair : Step.between(from, to).pairs()) {
+            for (VoicePair pair : MotionStep.between(from, to).pairs()) {
                 boolean[] is = {
-                    pair.parallel() != Perfect.NONE, pair.contrary() != Perfect.NONE, pair.repeated() != Perfect.NONE
+                    pair.parallel() != PerfectInterval.NONE,
+                    pair.contrary() != PerfectInterval.NONE,
+                    pair.repeated() != PerfectInterval.NONE
                 };
                 int count = 0;
                 for (int i = 0; i < is.length; i++) {
@@ -146,7 +148,7 @@ class MotionLawsTest {
     @DisplayName("matched voices never cross, none is used twice, and all of the thinner chord go on")
     void matching() {
         forEveryTwoVoices((from, to) -> {
-            Step step = Step.between(from, to);
+            MotionStep step = MotionStep.between(from, to);
             int voices = Math.min(from.size(), to.size());
             assertEquals(voices, step.moves().size());
             assertEquals(voices * (voices - 1) / 2, step.pairs().size());
@@ -163,8 +165,8 @@ class MotionLawsTest {
     void repeated() {
         forEveryTwoVoices((from, to) -> {
             List<Finding> found = Strictness.CHORALE.judge(new Passage(List.of(from, from)));
-            assertTrue(found.stream().allMatch(f -> f.kind() == Finding.Kind.CROSSING));
-            assertEquals(0, Step.between(from, from).moved());
+            assertTrue(found.stream().allMatch(f -> f.kind() == Finding.FindingKind.CROSSING));
+            assertEquals(0, MotionStep.between(from, from).moved());
         });
     }
 }

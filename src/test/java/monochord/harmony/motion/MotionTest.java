@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Two voices, and the four ways in which they can move. */
 class MotionTest {
-    private static Pair pair(String passage) {
+    private static VoicePair pair(String passage) {
         return Passage.parse(passage).steps().get(0).pairs().get(0);
     }
 
@@ -73,7 +73,7 @@ class MotionTest {
             G4 C4 | A4 D4   ! 5 ! 0 ! 0
             """)
     void tellsParallelContraryAndRepeatedApart(String passage, int parallel, int contrary, int repeated) {
-        Pair pair = pair(passage);
+        VoicePair pair = pair(passage);
         assertEquals(
                 List.of(parallel, contrary, repeated),
                 List.of(
@@ -93,7 +93,7 @@ class MotionTest {
             C3 C4 E4    | C3 C4 F4      ! C3 C4    ! C     ! 1  ! 0 0 1
             """)
     void countsWhatIsKeptAndHowFarTheRestGoes(String passage, String kept, String shared, int moved, String voices) {
-        Step step = Passage.parse(passage).steps().get(0);
+        MotionStep step = Passage.parse(passage).steps().get(0);
         assertEquals(kept, Passage.write(step.kept(), monochord.theory.note.Signs.ASCII));
         assertEquals(
                 shared,
@@ -106,7 +106,7 @@ class MotionTest {
                         step.moves().stream().map(move -> "" + move.semitones()).toList()));
     }
 
-    /** Source: our own rule, see {@link Matching}; worked by hand. */
+    /** Source: our own rule, see {@link VoiceMatching}; worked by hand. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '!', textBlock = """
             C3 E4 G4       | C3 E4 G4 C5    ! 0:C3-C3 1:E4-E4 2:G4-G4 ! C5    ! ''
@@ -117,7 +117,7 @@ class MotionTest {
             A3             | G3 B3          ! 1:A3-B3 ! G3 ! ''
             """)
     void matchesChordsOfDifferentFullnessToTheNearest(String passage, String moves, String entering, String ending) {
-        Step step = Passage.parse(passage).steps().get(0);
+        MotionStep step = Passage.parse(passage).steps().get(0);
         assertEquals(
                 moves,
                 String.join(
@@ -129,7 +129,7 @@ class MotionTest {
     @Test
     @DisplayName("every two voices make a pair, in order")
     void everyTwoVoicesMakeAPair() {
-        Step step = Passage.parse("C3 G3 E4 C5 | A2 A3 E4 C5").steps().get(0);
+        MotionStep step = Passage.parse("C3 G3 E4 C5 | A2 A3 E4 C5").steps().get(0);
         assertEquals(
                 List.of("0-1 contrary", "0-2 oblique", "0-3 oblique", "1-2 oblique", "1-3 oblique", "2-3 still"),
                 step.pairs().stream()

@@ -24,8 +24,8 @@ import monochord.notebook.Start;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
-import monochord.view.Aside;
 import monochord.view.Look;
+import monochord.view.NotebookRemark;
 import monochord.view.Saying;
 import monochord.view.Statement;
 import org.junit.jupiter.api.Test;
@@ -140,7 +140,7 @@ class JournalTest {
     @Test
     void aWordAsideIsNotNoted() {
         Journal journal = journal();
-        journal.note("save evening.md", new Aside(Statement.of(Phrase.of("Saved."))));
+        journal.note("save evening.md", new NotebookRemark(Statement.of(Phrase.of("Saved."))));
 
         assertTrue(journal.isEmpty());
         assertEquals(0, journal.typed());

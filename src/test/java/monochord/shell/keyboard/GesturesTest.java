@@ -45,7 +45,7 @@ class GesturesTest {
             assertEquals(Optional.empty(), gestures.over(over - 1), what);
         }
         Gesture told = gestures.over(over).orElseThrow();
-        assertEquals(kind, told instanceof Gesture.Chord ? "chord" : "line");
+        assertEquals(kind, told instanceof Gesture.KeysTogether ? "chord" : "line");
         assertEquals(
                 List.of(expected.split(" ")),
                 told.keys().stream().map(String::valueOf).toList());

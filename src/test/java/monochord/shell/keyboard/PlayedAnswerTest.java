@@ -48,7 +48,7 @@ class PlayedAnswerTest {
     void rightKeysAreARightAnswer(String skill, String subject, String key, String played, String line, Grade grade) {
         Question question = question(skill, subject, key);
         String written = new PlayedAnswer(question)
-                .line(new Gesture.Chord(keys(played)))
+                .line(new Gesture.KeysTogether(keys(played)))
                 .orElseThrow()
                 .english();
         assertEquals(grade, question.judge(written).grade(), written);
@@ -60,7 +60,7 @@ class PlayedAnswerTest {
         Question question = question("scale-spelling", "F# major", "C");
         List<Integer> up = keys("66 68 70 71 73 75 77 78 77 75 73 71 70 68 66");
         String line = new PlayedAnswer(question)
-                .line(new Gesture.Line(up))
+                .line(new Gesture.KeysInTurn(up))
                 .orElseThrow()
                 .english();
         assertEquals("F# G# A# B C# D# E#", line);
@@ -74,8 +74,8 @@ class PlayedAnswerTest {
         assertEquals(4, answer.rowLength());
         List<String> played = List.of("51 63 67 70", "48 63 67 72", "56 60 63", "58 62 65");
         List<monochord.theory.Chord> row = java.util.stream.IntStream.range(0, 4)
-                .mapToObj(i ->
-                        answer.inRow(new Gesture.Chord(keys(played.get(i))), i).orElseThrow())
+                .mapToObj(i -> answer.inRow(new Gesture.KeysTogether(keys(played.get(i))), i)
+                        .orElseThrow())
                 .toList();
         String line = answer.line(row).orElseThrow().english();
         assertEquals("Eb Cm Ab Bb", line);
@@ -87,7 +87,7 @@ class PlayedAnswerTest {
     void theLineIsTypedInTheLearnersNames() {
         Question question = question("borrowed-chord", "bVI", "D");
         PlayedLine line = new PlayedAnswer(question)
-                .line(new Gesture.Chord(keys("58 62 65")))
+                .line(new Gesture.KeysTogether(keys("58 62 65")))
                 .orElseThrow();
         assertEquals("B D F", line.typed(NoteNaming.GERMAN));
         assertEquals("Sib Re Fa", line.typed(NoteNaming.LATIN));
@@ -101,8 +101,8 @@ class PlayedAnswerTest {
         assertEquals(4, answer.rowLength(), question.expected());
         List<String> played = List.of("41 60 65 69", "48 60 64 67", "43 59 62 67", "44 60 63 68");
         List<monochord.theory.Chord> row = java.util.stream.IntStream.range(0, 4)
-                .mapToObj(i ->
-                        answer.inRow(new Gesture.Chord(keys(played.get(i))), i).orElseThrow())
+                .mapToObj(i -> answer.inRow(new Gesture.KeysTogether(keys(played.get(i))), i)
+                        .orElseThrow())
                 .toList();
         String line = answer.line(row).orElseThrow().english();
         assertEquals(Grade.RIGHT, question.judge(line).grade(), line);
@@ -117,8 +117,8 @@ class PlayedAnswerTest {
                 .forEach(skill -> skill.keys().stream().limit(3).forEach(key -> {
                     Question question = skill.question(key, 7);
                     for (String handful : handfuls) {
-                        new PlayedAnswer(question).line(new Gesture.Chord(keys(handful)));
-                        new PlayedAnswer(question).inRow(new Gesture.Chord(keys(handful)), 0);
+                        new PlayedAnswer(question).line(new Gesture.KeysTogether(keys(handful)));
+                        new PlayedAnswer(question).inRow(new Gesture.KeysTogether(keys(handful)), 0);
                     }
                 }));
     }

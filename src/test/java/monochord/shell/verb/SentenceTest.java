@@ -34,7 +34,7 @@ class SentenceTest {
                 .collect(Collectors.joining(" ; "));
     }
 
-    private static String shown(String word, Sentence.Part part) {
+    private static String shown(String word, Sentence.SentencePart part) {
         return word + "@" + part.place() + "=" + part.text();
     }
 
@@ -103,7 +103,7 @@ class SentenceTest {
             C in "H"        | 6
             """)
     void aPartTellsItsPlaceInTheSentence(String text, int place) {
-        Sentence.Part in = parse(text).clause("in").orElseThrow();
+        Sentence.SentencePart in = parse(text).clause("in").orElseThrow();
         assertEquals(
                 place, assertThrows(Unreadable.class, () -> in.read(Key::parse)).place());
     }

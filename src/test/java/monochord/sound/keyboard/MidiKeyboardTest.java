@@ -15,7 +15,7 @@ import org.junit.jupiter.api.parallel.ResourceLock;
 
 @ResourceLock("keyboards")
 class MidiKeyboardTest {
-    private final BlockingQueue<Stroke> strokes = new LinkedBlockingQueue<>();
+    private final BlockingQueue<KeyEvent> strokes = new LinkedBlockingQueue<>();
 
     @AfterEach
     void unplug() {
@@ -26,8 +26,8 @@ class MidiKeyboardTest {
         return MidiKeyboard.all().stream().map(MidiKeyboard::name).toList();
     }
 
-    private List<Stroke> heard() {
-        List<Stroke> all = new java.util.ArrayList<>();
+    private List<KeyEvent> heard() {
+        List<KeyEvent> all = new java.util.ArrayList<>();
         strokes.drainTo(all);
         return all;
     }
@@ -48,7 +48,9 @@ class MidiKeyboardTest {
         keys.press(60, 64);
         keys.release(60);
         keys.send(0x93, 64, 0);
-        assertEquals(List.of(new Stroke.Down(60), new Stroke.Down(64), new Stroke.Up(60), new Stroke.Up(64)), heard());
+        assertEquals(
+                List.of(new KeyEvent.Down(60), new KeyEvent.Down(64), new KeyEvent.Up(60), new KeyEvent.Up(64)),
+                heard());
         connection.close();
         keys.press(60);
         assertEquals(List.of(), heard());
@@ -75,7 +77,7 @@ class MidiKeyboardTest {
             keys.send(0xFF);
             keys.send(0xB0, 123, 0);
             keys.send(0xB5, 120, 0);
-            assertEquals(List.of(new Stroke.AllUp(), new Stroke.AllUp(), new Stroke.AllUp()), heard());
+            assertEquals(List.of(new KeyEvent.AllUp(), new KeyEvent.AllUp(), new KeyEvent.AllUp()), heard());
             assertEquals("Stage piano", connection.name());
         }
     }
@@ -88,7 +90,7 @@ class MidiKeyboardTest {
             for (int i = 0; i < 20_000; i++) {
                 keys.send(chance.ints(chance.nextInt(0, 6), 0, 256).toArray());
             }
-            heard().forEach(stroke -> assertFalse(stroke instanceof Stroke.Gone, connection.name()));
+            heard().forEach(stroke -> assertFalse(stroke instanceof KeyEvent.Gone, connection.name()));
         }
     }
 
@@ -97,7 +99,7 @@ class MidiKeyboardTest {
         FakeKeyboard keys = FakeKeyboards.plug("Stage piano");
         try (Connection connection = MidiKeyboard.all().get(0).connect(strokes::add)) {
             FakeKeyboards.unplug(keys);
-            assertEquals(new Stroke.Gone(), strokes.take(), connection.name());
+            assertEquals(new KeyEvent.Gone(), strokes.take(), connection.name());
             keys.press(60);
             assertEquals(null, strokes.poll(700, TimeUnit.MILLISECONDS));
         }

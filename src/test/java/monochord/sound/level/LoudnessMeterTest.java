@@ -63,13 +63,13 @@ class LoudnessMeterTest {
     void silenceIsInfinitelySoftAndLeftAsItIs() {
         assertEquals(Double.NEGATIVE_INFINITY, measured(RATE, "-90/5"));
         assertEquals(Double.NEGATIVE_INFINITY, new LoudnessMeter(RATE).lufs());
-        assertEquals(1, Target.gain(Double.NEGATIVE_INFINITY));
+        assertEquals(1, LoudnessTarget.gain(Double.NEGATIVE_INFINITY));
     }
 
     @Test
     void theGainBringsAnythingToEighteenBelow() {
-        assertEquals(2, Target.gain(-18 - 6.0206), 1e-4);
-        assertEquals(0.5, Target.gain(-18 + 6.0206), 1e-4);
-        assertEquals(316.2, Target.gain(-69.5), 0.1, "but noise is not blown up without end");
+        assertEquals(2, LoudnessTarget.gain(-18 - 6.0206), 1e-4);
+        assertEquals(0.5, LoudnessTarget.gain(-18 + 6.0206), 1e-4);
+        assertEquals(316.2, LoudnessTarget.gain(-69.5), 0.1, "but noise is not blown up without end");
     }
 }

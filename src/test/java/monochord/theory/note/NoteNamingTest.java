@@ -79,7 +79,7 @@ class NoteNamingTest {
                 NoteName name = NoteName.at(fifths);
                 String written = name.write(signs);
                 for (String text : List.of(written, written.toLowerCase(Locale.ROOT))) {
-                    NoteNaming.Found found = signs.naming().find(text, 0).get(0);
+                    NoteNaming.FoundName found = signs.naming().find(text, 0).get(0);
                     assertEquals(name, found.name(), text);
                     assertEquals(text.length(), found.end(), text);
                     read++;
@@ -104,7 +104,7 @@ class NoteNamingTest {
             latin  | Eb   | Eb
             """)
     void readsOtherWritings(String naming, String text, String english) {
-        NoteNaming.Found found =
+        NoteNaming.FoundName found =
                 NoteNaming.of(naming).orElseThrow().find(text, 0).get(0);
         assertEquals(english, found.name().toString());
         assertEquals(text.length(), found.end());

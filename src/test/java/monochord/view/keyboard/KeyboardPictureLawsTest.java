@@ -102,8 +102,8 @@ class KeyboardPictureLawsTest {
             Chord over = Chord.parse("Ebm7b5/" + root);
             pictures.add(KeyboardPicture.chord(over, Reader.of(signs), width));
             pictures.add(KeyboardPicture.hands(
-                    Roles.close(Chord.parse("F")).subList(0, 1),
-                    Roles.close(over).subList(1, 3),
+                    ToneRoles.close(Chord.parse("F")).subList(0, 1),
+                    ToneRoles.close(over).subList(1, 3),
                     Reader.of(signs),
                     width));
         });

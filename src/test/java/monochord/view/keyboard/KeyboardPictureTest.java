@@ -123,7 +123,10 @@ class KeyboardPictureTest {
     void twoHandsAreDrawnAtTheirHeightsAndToldApartInWords() {
         Chord chord = Chord.parse("Fmaj7");
         StyledText drawn = KeyboardPicture.hands(
-                Roles.marked(pitches("F2 C3"), chord), Roles.marked(pitches("A3 C4 E4"), chord), Reader.ENGLISH, 80);
+                ToneRoles.marked(pitches("F2 C3"), chord),
+                ToneRoles.marked(pitches("A3 C4 E4"), chord),
+                Reader.ENGLISH,
+                80);
         assertPicture(drawn, """
                     ██   ██   ██        ██   ██        ██   ██   ██        ██   ██
                 ──F────┴────┴────┴────C────┴────┴────┴────┴────A────┴────C────┴────E──
@@ -146,8 +149,8 @@ class KeyboardPictureTest {
 
     @Test
     void twoNamesOnOneKeyAreSaidInWords() {
-        List<Marked> marks = pitches("F#4 Gb4").stream()
-                .map(pitch -> new Marked(pitch, Role.NONE))
+        List<MarkedKey> marks = pitches("F#4 Gb4").stream()
+                .map(pitch -> new MarkedKey(pitch, ToneRole.NONE))
                 .toList();
         assertPicture(KeyboardPicture.pitches(marks, Reader.of(Signs.ASCII), 80), """
                 F#4.

@@ -25,8 +25,8 @@ import monochord.theory.Key;
 import monochord.theory.Scale;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
-import monochord.view.keyboard.Marked;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.MarkedKey;
+import monochord.view.keyboard.ToneRoles;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -61,8 +61,8 @@ class StaffLawsTest {
             Chord chord = new Chord(key.tonic(), ChordKind.parse(kind));
             for (NoteName bass : chord.tones()) {
                 NoteValue value = NoteValue.values()[Math.floorMod(bass.fifths(), NoteValue.values().length)];
-                List<Pitch> pitches = Roles.close(chord.over(bass)).stream()
-                        .map(Marked::pitch)
+                List<Pitch> pitches = ToneRoles.close(chord.over(bass)).stream()
+                        .map(MarkedKey::pitch)
                         .toList();
                 check(
                         key.signature(),

@@ -11,15 +11,15 @@ import org.junit.jupiter.api.Test;
 /** Prose keeps its headings, its lists and what is set off in it. */
 class ProseTest {
     private static String written(Block... blocks) {
-        return Prose.of(List.of(blocks)).stream().map(Html::write).collect(Collectors.joining());
+        return ProseElements.of(List.of(blocks)).stream().map(Html::write).collect(Collectors.joining());
     }
 
     private static List<TextRun> plain(String text) {
-        return List.of(new TextRun(text, TextRun.Style.PLAIN));
+        return List.of(new TextRun(text, TextRun.RunStyle.PLAIN));
     }
 
     private static Block item(int depth, int number, String text) {
-        return new Block.Item(depth, number, plain(text));
+        return new Block.ListItem(depth, number, plain(text));
     }
 
     @Test
@@ -32,10 +32,10 @@ class ProseTest {
     @Test
     void whatIsSetOffStaysSetOff() {
         Block block = new Block.Paragraph(List.of(
-                new TextRun("Hold ", TextRun.Style.PLAIN),
-                new TextRun("G", TextRun.Style.STRONG),
-                new TextRun(" and ", TextRun.Style.EMPHASIS),
-                new TextRun("play", TextRun.Style.CODE)));
+                new TextRun("Hold ", TextRun.RunStyle.PLAIN),
+                new TextRun("G", TextRun.RunStyle.STRONG),
+                new TextRun(" and ", TextRun.RunStyle.EMPHASIS),
+                new TextRun("play", TextRun.RunStyle.CODE)));
 
         assertEquals("<p>Hold <strong>G</strong><em> and </em><code>play</code></p>", written(block));
     }

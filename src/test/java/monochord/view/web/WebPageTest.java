@@ -24,7 +24,7 @@ import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
 import monochord.theory.note.Signs;
 import monochord.view.keyboard.Drawing;
-import monochord.view.keyboard.Roles;
+import monochord.view.keyboard.ToneRoles;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,13 +37,13 @@ class WebPageTest {
     private Path folder;
 
     private static Block paragraph(String text) {
-        return new Block.Paragraph(List.of(new TextRun(text, TextRun.Style.PLAIN)));
+        return new Block.Paragraph(List.of(new TextRun(text, TextRun.RunStyle.PLAIN)));
     }
 
     private static Drawing drawing(String symbol) {
         Music.OneChord one = (Music.OneChord) MusicText.read(symbol, Key.parse("C"));
         Chord chord = one.chord();
-        return Drawing.of(Phrase.of("{0}", chord), Roles.close(chord));
+        return Drawing.of(Phrase.of("{0}", chord), ToneRoles.close(chord));
     }
 
     private static WebPage page(PageSection... sections) {
@@ -53,12 +53,12 @@ class WebPageTest {
     private static WebPage hostile() {
         return new WebPage(
                 Phrase.typed(HOSTILE),
-                List.of(new PageSection.Words(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)),
+                List.of(new PageSection.OwnWords(List.of(paragraph(HOSTILE))), shown(HOSTILE, HOSTILE)),
                 Reader.ENGLISH);
     }
 
     private static PageSection shown(String typed, String answer, Drawing... drawings) {
-        return new PageSection.Exchange(
+        return new PageSection.AnsweredLine(
                 List.of(typed),
                 StyledText.of(answer, Style.STRONG),
                 List.of(drawings),
@@ -69,7 +69,8 @@ class WebPageTest {
     @Test
     void whatWasTypedAndWhatCameBackStandInIt() {
         String written = page(
-                        new PageSection.Words(List.of(paragraph("Tonight: one chord."))), shown("show Ab", "A♭ C E♭"))
+                        new PageSection.OwnWords(List.of(paragraph("Tonight: one chord."))),
+                        shown("show Ab", "A♭ C E♭"))
                 .write();
 
         assertTrue(written.contains("<h1>The Thursday class</h1><p>Tonight: one chord.</p>"), written);
@@ -90,7 +91,7 @@ class WebPageTest {
     @DisplayName("a picture names its notes as the answer beside it does")
     void namesNotesAsItsReader() {
         Reader german = Reader.of(Signs.MUSIC.with(NoteNaming.GERMAN));
-        PageSection bFlat = new PageSection.Exchange(
+        PageSection bFlat = new PageSection.AnsweredLine(
                 List.of("show B"), StyledText.of("B D F"), List.of(drawing("Bb")), Optional.empty(), german);
         String written = page(bFlat).write();
 
@@ -102,8 +103,9 @@ class WebPageTest {
     @DisplayName("what a page says around the answers is in its reader's language")
     void speaksTheLanguageOfItsReader() {
         Reader reader = new Reader(Signs.MUSIC, new MadeUpLanguage());
-        Sound sound = new Sound(Phrase.of("what is played here"), "audio/mpeg", 4, new byte[] {1, 2, 3});
-        PageSection heard = new PageSection.Exchange(
+        EmbeddedSound sound =
+                new EmbeddedSound(Phrase.of("what is played here"), "audio/mpeg", 4, new byte[] {1, 2, 3});
+        PageSection heard = new PageSection.AnsweredLine(
                 List.of(""), StyledText.of("C"), List.of(drawing("C")), Optional.of(sound), reader);
         String written = new WebPage(Phrase.of("A sitting"), List.of(heard), reader).write();
 
@@ -139,8 +141,8 @@ class WebPageTest {
 
     @Test
     void theLoudnessIsSpokenOfWhereSomethingSounds() {
-        Sound sound = new Sound(Phrase.typed("C"), "audio/mpeg", 4, new byte[] {1, 2, 3});
-        PageSection heard = new PageSection.Exchange(
+        EmbeddedSound sound = new EmbeddedSound(Phrase.typed("C"), "audio/mpeg", 4, new byte[] {1, 2, 3});
+        PageSection heard = new PageSection.AnsweredLine(
                 List.of("play C"), StyledText.EMPTY, List.of(), Optional.of(sound), Reader.ENGLISH);
 
         assertTrue(page(heard).write().contains("Start with the volume low"));
@@ -154,7 +156,7 @@ class WebPageTest {
         Path good = Files.writeString(
                 folder.resolve("good.html"),
                 page(
-                                new PageSection.Words(List.of(paragraph("Tonight: one chord."))),
+                                new PageSection.OwnWords(List.of(paragraph("Tonight: one chord."))),
                                 shown("show Abmaj7", "A♭maj7  A♭ C E♭ G ".repeat(8), drawing("Abmaj7"), drawing("F")))
                         .write());
         Path hostile =

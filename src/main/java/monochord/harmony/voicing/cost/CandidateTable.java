@@ -3,7 +3,7 @@ package monochord.harmony.voicing.cost;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToIntFunction;
-import monochord.harmony.motion.Perfect;
+import monochord.harmony.motion.PerfectInterval;
 
 /**
  * The candidates of one chord side by side, laid out for speed: the keys and tones of all in one array, and the fifths
@@ -68,8 +68,8 @@ public final class CandidateTable {
     private void pairs(int i, int[] candidate) {
         for (int upper = 1; upper < voices; upper++) {
             for (int lower = 0; lower < upper; lower++) {
-                Perfect perfect = Perfect.between(candidate[lower], candidate[upper]);
-                fifths[i] |= perfect == Perfect.FIFTH ? pair(lower, upper) : 0;
+                PerfectInterval perfect = PerfectInterval.between(candidate[lower], candidate[upper]);
+                fifths[i] |= perfect == PerfectInterval.FIFTH ? pair(lower, upper) : 0;
                 octaves[i] |= perfect.isOctave() ? pair(lower, upper) : 0;
             }
             narrow[i] |= CostFormula.isDiminishedFifth(candidate, upper, chord) ? pair(0, upper) : 0;

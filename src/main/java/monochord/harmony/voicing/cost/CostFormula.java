@@ -2,8 +2,8 @@ package monochord.harmony.voicing.cost;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import monochord.harmony.motion.Perfect;
-import monochord.harmony.voicing.cost.VoiceMoveCost.Place;
+import monochord.harmony.motion.PerfectInterval;
+import monochord.harmony.voicing.cost.VoiceMoveCost.VoicePlace;
 import monochord.theory.Key;
 
 /**
@@ -131,7 +131,7 @@ public final class CostFormula {
         for (int voice = 0; voice < voices; voice++) {
             int step = to[voice] - from[voice];
             int tone = before.at(from[voice]);
-            Place place = place(voice, voices, texture.hasBass());
+            VoicePlace place = place(voice, voices, texture.hasBass());
             motion += VoiceMoveCost.motion(place, step);
             leaps +=
                     weights.leap() * VoiceMoveCost.leap(place, step) + weights.line() * VoiceMoveCost.line(place, step);
@@ -151,8 +151,8 @@ public final class CostFormula {
                 0);
     }
 
-    static Place place(int voice, int voices, boolean hasBass) {
-        return voice == 0 && hasBass ? Place.BASS : voice == voices - 1 ? Place.TOP : Place.INNER;
+    static VoicePlace place(int voice, int voices, boolean hasBass) {
+        return voice == 0 && hasBass ? VoicePlace.BASS : voice == voices - 1 ? VoicePlace.TOP : VoicePlace.INNER;
     }
 
     private static int lost(int[] from, int[] to, ChordTones before, ChordTones after) {
@@ -185,11 +185,11 @@ public final class CostFormula {
     }
 
     private static boolean runs(int[] from, int[] to, int lower, int upper) {
-        return Perfect.running(perfect(from, lower, upper), perfect(to, lower, upper)) != Perfect.NONE;
+        return PerfectInterval.running(perfect(from, lower, upper), perfect(to, lower, upper)) != PerfectInterval.NONE;
     }
 
-    private static Perfect perfect(int[] keys, int lower, int upper) {
-        return Perfect.between(keys[lower], keys[upper]);
+    private static PerfectInterval perfect(int[] keys, int lower, int upper) {
+        return PerfectInterval.between(keys[lower], keys[upper]);
     }
 
     private static boolean sameWay(int[] from, int[] to, int lower, int upper) {
@@ -205,7 +205,7 @@ public final class CostFormula {
     private static int unequal(int[] from, int[] to, ChordTones before) {
         return (int) IntStream.range(1, from.length)
                 .filter(voice -> isDiminishedFifth(from, voice, before)
-                        && perfect(to, 0, voice) == Perfect.FIFTH
+                        && perfect(to, 0, voice) == PerfectInterval.FIFTH
                         && sameWay(from, to, 0, voice))
                 .count();
     }
@@ -222,7 +222,7 @@ public final class CostFormula {
 
     private static int hidden(int[] from, int[] to) {
         int top = from.length - 1;
-        boolean reached = perfect(to, 0, top) != Perfect.NONE && !runs(from, to, 0, top);
+        boolean reached = perfect(to, 0, top) != PerfectInterval.NONE && !runs(from, to, 0, top);
         return reached && sameWay(from, to, 0, top) && VoiceMoveCost.isLeap(to[top] - from[top]) ? 1 : 0;
     }
 }

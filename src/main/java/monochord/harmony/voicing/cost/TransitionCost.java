@@ -61,9 +61,9 @@ public final class TransitionCost {
     }
 
     private int[][] tables(VoiceMoveCost move) {
-        VoiceMoveCost.Place[] places = VoiceMoveCost.Place.values();
+        VoiceMoveCost.VoicePlace[] places = VoiceMoveCost.VoicePlace.values();
         int[][] byPlace = new int[places.length][];
-        for (VoiceMoveCost.Place place : places) {
+        for (VoiceMoveCost.VoicePlace place : places) {
             byPlace[place.ordinal()] = table(move, place);
         }
         int[][] byVoice = new int[voices][];
@@ -82,7 +82,7 @@ public final class TransitionCost {
         return farthest;
     }
 
-    private int[] table(VoiceMoveCost move, VoiceMoveCost.Place place) {
+    private int[] table(VoiceMoveCost move, VoiceMoveCost.VoicePlace place) {
         int[] table = new int[from.chord.count() * width];
         for (int tone = 0; tone < from.chord.count(); tone++) {
             int key = from.chord.name(tone).pitchClass();
@@ -94,7 +94,7 @@ public final class TransitionCost {
         return table;
     }
 
-    private int cost(VoiceMoveCost move, VoiceMoveCost.Place place, int tone, int next, int step) {
+    private int cost(VoiceMoveCost move, VoiceMoveCost.VoicePlace place, int tone, int next, int step) {
         return weights.motion() * VoiceMoveCost.motion(place, step)
                 + weights.leap() * VoiceMoveCost.leap(place, step)
                 + weights.line() * VoiceMoveCost.line(place, step)

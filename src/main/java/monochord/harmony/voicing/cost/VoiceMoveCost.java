@@ -7,7 +7,7 @@ import monochord.theory.note.NoteName;
 /** What one voice pays for its own way from one chord to the next, whatever the others do. */
 final class VoiceMoveCost {
     /** The place of a voice among the others. */
-    enum Place {
+    enum VoicePlace {
         BASS,
         INNER,
         TOP
@@ -58,9 +58,9 @@ final class VoiceMoveCost {
     }
 
     /** Half steps beyond what a voice in that place goes without being called a leap; a bass may change its octave. */
-    static int leap(Place place, int halfSteps) {
+    static int leap(VoicePlace place, int halfSteps) {
         int moved = Math.abs(halfSteps);
-        boolean bass = place == Place.BASS;
+        boolean bass = place == VoicePlace.BASS;
         return bass && moved == OCTAVE ? 0 : Math.max(0, moved - (bass ? FREE_IN_THE_BASS : FREE_ABOVE));
     }
 
@@ -68,25 +68,25 @@ final class VoiceMoveCost {
      * Half steps to be paid for: the bass goes a fifth at the price of a fourth, for either way it reaches the same root, and
      * an octave at that of a tritone.
      */
-    static int motion(Place place, int halfSteps) {
+    static int motion(VoicePlace place, int halfSteps) {
         int moved = Math.abs(halfSteps);
-        if (place == Place.BASS && moved == OCTAVE) {
+        if (place == VoicePlace.BASS && moved == OCTAVE) {
             return TRITONE;
         }
-        return place == Place.BASS && moved == FREE_IN_THE_BASS ? FOURTH : moved;
+        return place == VoicePlace.BASS && moved == FREE_IN_THE_BASS ? FOURTH : moved;
     }
 
     /** Half steps beyond a whole step in the top voice, which is heard as a tune. */
-    static int line(Place place, int halfSteps) {
-        return place == Place.TOP ? Math.max(0, Math.abs(halfSteps) - WHOLE_STEP) : 0;
+    static int line(VoicePlace place, int halfSteps) {
+        return place == VoicePlace.TOP ? Math.max(0, Math.abs(halfSteps) - WHOLE_STEP) : 0;
     }
 
     /** Whether a tone that wants to go on does not go where it wants. */
-    boolean isUnresolved(Place place, int tone, int halfSteps) {
+    boolean isUnresolved(VoicePlace place, int tone, int halfSteps) {
         if (tone < 0) {
             return false;
         } else if (tone == leading) {
-            return halfSteps != 1 && !(place == Place.INNER && halfSteps == FALL_TO_THE_FIFTH);
+            return halfSteps != 1 && !(place == VoicePlace.INNER && halfSteps == FALL_TO_THE_FIFTH);
         }
         boolean dissonant = (from.dissonances() & 1 << tone) != 0 && !to.chord().holds(from.name(tone));
         return dissonant && halfSteps != 0 && halfSteps != -1 && halfSteps != -2;

@@ -43,7 +43,7 @@ final class AskVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of("be asked a question; without a skill, another of the same"))
                 .form(
                         takes(Value.SKILL),
@@ -63,7 +63,7 @@ final class AskVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Skill skill = skill(sentence, sitting);
         Question question = question(skill, sentence, sitting);
-        Optional<Sentence.Part> answer = sentence.option("answer");
+        Optional<Sentence.SentencePart> answer = sentence.option("answer");
         if (answer.isPresent()) {
             String text = answer.get().text();
             Answer verdict = new VerdictAnswer(question, question.judge(text), List.of());

@@ -43,7 +43,7 @@ final class HearVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of("be asked by ear, at your level and in any key; alone, hear the open question again"))
                 .form(may(words("interval", "quality", "progression", DICTATION)), may(clause("in", Value.KEY)))
                 .form(Recording.form())

@@ -86,7 +86,7 @@ enum HelpOnQuestion implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, purpose());
+        return Usage.of(word(), Usage.VerbTopic.LEARNING, purpose());
     }
 
     private Phrase purpose() {

@@ -31,7 +31,7 @@ final class LearnVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of("begin a lesson, by number or name, or go on where you left it; alone, the next one"))
                 .form(may(takes(Value.LESSON)), may(clause("in", Value.KEY)))
                 .examples("learn 1.1", "learn 5.2 in A");
@@ -41,7 +41,7 @@ final class LearnVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         Optional<Key> key = sentence.clause("in").map(part -> part.read(LearnVerb::majorKey));
         Course course = sitting.course();
-        Sentence.Part named = sentence.body();
+        Sentence.SentencePart named = sentence.body();
         LibraryEntry entry =
                 named.isEmpty() ? next(sentence, sitting) : named.read(text -> find(course.library(), text));
         return LessonStart.alone(entry, key, sitting);

@@ -26,7 +26,7 @@ final class LessonsVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("list the books, or the lessons of one"))
+        return Usage.of(word(), Usage.VerbTopic.LEARNING, Phrase.of("list the books, or the lessons of one"))
                 .form(may(takes(Value.BOOK)))
                 .examples("lessons 5");
     }

@@ -26,7 +26,7 @@ final class NotesVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("call the notes A B C, A H C or La Si Do"))
+        return Usage.of(word(), Usage.VerbTopic.LEARNING, Phrase.of("call the notes A B C, A H C or La Si Do"))
                 .form(may(words("english", "german", "latin")))
                 .examples(EXAMPLE, "notes latin", "notes");
     }

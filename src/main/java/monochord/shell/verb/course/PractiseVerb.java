@@ -38,7 +38,7 @@ final class PractiseVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of("alone, ten minutes for today; with a skill, ten questions on it, keys mixed"))
                 .form(may(takes(Value.SKILL)), may(clause("in", Value.KEYS)), unsaid(option("seed", Value.SEED)))
                 .examples(

@@ -26,7 +26,7 @@ final class PresentVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.TEACHING,
+                        Usage.VerbTopic.TEACHING,
                         Phrase.of("take a lesson with a room: one thing at a time, verdicts held back until Enter"))
                 .form(takes(Value.LESSON), may(clause("in", Value.KEY)))
                 .examples("present 1.1", "present 2.1 in A");

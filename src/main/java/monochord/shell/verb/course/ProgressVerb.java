@@ -24,7 +24,10 @@ final class ProgressVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.LEARNING, Phrase.of("see what is known in which key, and what comes next"))
+        return Usage.of(
+                        word(),
+                        Usage.VerbTopic.LEARNING,
+                        Phrase.of("see what is known in which key, and what comes next"))
                 .form(may(option("csv")))
                 .examples("progress", "progress --csv");
     }

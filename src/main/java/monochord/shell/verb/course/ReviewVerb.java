@@ -31,7 +31,7 @@ final class ReviewVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of(
                                 "bring back what is due, weakest first, and what you miss once more; ten minutes if you do not say"))
                 .form(may(takes(Value.MINUTES)))

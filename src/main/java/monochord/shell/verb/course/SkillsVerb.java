@@ -25,7 +25,7 @@ public final class SkillsVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.LEARNING,
+                        Usage.VerbTopic.LEARNING,
                         Phrase.of("list what can be asked, by book, with an example each"))
                 .examples("skills");
     }

@@ -35,7 +35,7 @@ final class AfterVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("say where a chord goes next, with reasons and counts from songs"))
                 .form(takes(Value.NUMERAL, Value.NUMBER, Value.CHORD), may(clause("in", Value.KEY)))
                 .examples("after bVI in D", "after Fm in C", "after V7/V in Eb");

@@ -35,7 +35,7 @@ final class BorrowVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("list the chords a key can borrow from its parallel modes"))
                 .form(may(takes(Value.MODE, Value.CHORD)), may(clause("in", Value.KEY)))
                 .examples("borrow in D", "borrow mixolydian in A", "borrow bVI in D");

@@ -14,9 +14,9 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.SheetFault;
 import monochord.text.Phrase;
@@ -38,23 +38,23 @@ final class FitVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("say what each note of a tune does over its chord, and what would fit"))
                 .form(
                         takes(Value.MELODY),
                         clause("over", Value.PROGRESSION),
                         may(clause("in", Value.KEY)),
                         orAgain(),
-                        option(Tune.FILE, Value.LEADSHEET))
+                        option(TuneAndChords.FILE, Value.LEADSHEET))
                 .form(Recording.form())
                 .examples(EXAMPLE, "fit G4:2 E4 D4 | C4:4 over bVI | I in D");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Tune tune;
+        TuneAndChords tune;
         try {
-            tune = Tune.read(sentence, "over", sitting);
+            tune = TuneAndChords.read(sentence, "over", sitting);
         } catch (SheetFault fault) {
             return Statement.failed(fault.phrase());
         }
@@ -72,7 +72,7 @@ final class FitVerb implements Verb {
 
     /** The tune over the chords; and where notes clash, the same with what would fit, to be compared. */
     private static void remember(Fit fit, PlaybackState stage) {
-        Take sung = take(fit.melody(), fit);
+        Playable sung = take(fit.melody(), fit);
         Melody repaired = fit.repaired();
         if (repaired.equals(fit.melody())) {
             stage.remember(sung);
@@ -81,7 +81,8 @@ final class FitVerb implements Verb {
         }
     }
 
-    private static Take take(Melody melody, Fit fit) {
-        return Take.of(melody, Optional.of(fit.progression()), fit.progression().key());
+    private static Playable take(Melody melody, Fit fit) {
+        return Playable.of(
+                melody, Optional.of(fit.progression()), fit.progression().key());
     }
 }

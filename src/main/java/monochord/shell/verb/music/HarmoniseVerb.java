@@ -21,8 +21,8 @@ import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
@@ -56,7 +56,7 @@ final class HarmoniseVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("put plain chords under a tune, or list chords that carry a note"))
                 .form(
                         takes(Value.MELODY),
@@ -67,7 +67,7 @@ final class HarmoniseVerb implements Verb {
                         clause(UNDER, Value.NOTE),
                         may(clause("in", Value.KEY)),
                         orAgain(),
-                        option(Tune.FILE, Value.LEADSHEET))
+                        option(TuneAndChords.FILE, Value.LEADSHEET))
                 .form(Recording.form())
                 .examples(EXAMPLE, "harmonise F C under A in C", "harmonise under Ab in C");
     }
@@ -78,7 +78,7 @@ final class HarmoniseVerb implements Verb {
             return carrying(sentence, sitting);
         }
         try {
-            Answer answer = sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
+            Answer answer = sentence.has(TuneAndChords.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
             return Recording.besides(answer, sentence, sitting);
         } catch (SheetFault fault) {
             return Statement.failed(fault.phrase());
@@ -109,10 +109,11 @@ final class HarmoniseVerb implements Verb {
     }
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
-        LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
-        Melody melody = Tune.melody(sheet, sentence);
+        LeadSheet sheet =
+                TuneAndChords.sheet(sentence.option(TuneAndChords.FILE).orElseThrow(), sitting);
+        Melody melody = TuneAndChords.melody(sheet, sentence);
         Key key = sentence.clause("in").map(part -> part.read(Key::parse)).orElseGet(() -> keyOf(melody, sheet));
-        return answer(melody, key, metre(sentence, melody), Tune.remarks(sheet), sitting);
+        return answer(melody, key, metre(sentence, melody), TuneAndChords.remarks(sheet), sitting);
     }
 
     /** What the signature of a sheet leaves open is heard from the tune. */
@@ -135,7 +136,7 @@ final class HarmoniseVerb implements Verb {
     }
 
     private static HarmonicMetre saidOrShown(Sentence sentence, Melody melody) {
-        Optional<Sentence.Part> said = sentence.clause(METRE);
+        Optional<Sentence.SentencePart> said = sentence.clause(METRE);
         if (said.isEmpty()) {
             return HarmonicMetre.of(melody);
         }
@@ -160,7 +161,7 @@ final class HarmoniseVerb implements Verb {
     private static Answer answer(Melody tune, Key key, HarmonicMetre metre, List<Phrase> remarks, Sitting sitting) {
         Melody melody = new Melody(tune.notes(), tune.beats(), Optional.of(metre.bar()), tune.pickup());
         Harmonisation harmonisation = Harmonisation.of(melody, key, metre, Counts.KEYS.chords());
-        sitting.stage().remember(Take.of(melody, Optional.of(harmonisation.progression()), key));
+        sitting.stage().remember(Playable.of(melody, Optional.of(harmonisation.progression()), key));
         return new HarmoniseAnswer(harmonisation, remarks);
     }
 

@@ -47,14 +47,14 @@ public final class KeyRemark {
     }
 
     /** The part of a sentence that is read as chords in a key. */
-    private static Optional<Sentence.Part> chords(Sentence sentence, Usage usage) {
+    private static Optional<Sentence.SentencePart> chords(Sentence sentence, Usage usage) {
         boolean isInKey = usage.clauses().containsKey(IN) || usage.clauses().containsKey(FROM);
         if (!isInKey) {
             return Optional.empty();
         }
         boolean isBody =
                 usage.values().contains(Value.PROGRESSION) || usage.values().contains(Value.NUMERAL);
-        Optional<Sentence.Part> body = isBody ? Optional.of(sentence.body()) : Optional.empty();
+        Optional<Sentence.SentencePart> body = isBody ? Optional.of(sentence.body()) : Optional.empty();
         return body.or(() -> usage.clauses().entrySet().stream()
                         .filter(clause -> clause.getValue() == Value.PROGRESSION)
                         .flatMap(clause -> sentence.clause(clause.getKey()).stream())

@@ -18,8 +18,8 @@ import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
 import monochord.text.Phrase;
@@ -45,7 +45,7 @@ final class KeyVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("show a key and stay in it; say where we are; find the key of music"))
                 .form(
                         may(takes(Value.KEY)),
@@ -55,19 +55,19 @@ final class KeyVerb implements Verb {
                         may(fixed(OVER), takes(Value.PROGRESSION)),
                         may(fixed(IN), takes(Value.KEY)),
                         orAgain(),
-                        option(Tune.FILE, Value.LEADSHEET))
+                        option(TuneAndChords.FILE, Value.LEADSHEET))
                 .examples("key D", "key F# minor", "key of Am F C G", "key of E4 F4 G4:2 A4 G4 over C F");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        if (sentence.has(Tune.FILE)) {
+        if (sentence.has(TuneAndChords.FILE)) {
             return ofFile(sentence, sitting);
         }
-        Sentence.Part named = sentence.body();
+        Sentence.SentencePart named = sentence.body();
         if (named.text().matches("(?i)of(\\s.*)?")) {
             String music = named.text().substring(OF.length());
-            return new Sentence.Part(music, named.place() + OF.length())
+            return new Sentence.SentencePart(music, named.place() + OF.length())
                     .read(text -> ofMusic(Sentence.parse(text, Set.of(OVER, IN), Set.of()), sitting));
         }
         if (!named.isEmpty()) {
@@ -79,7 +79,7 @@ final class KeyVerb implements Verb {
     private static Answer ofMusic(Sentence said, Sitting sitting) {
         Key key = SentenceKey.of(said, sitting);
         MusicHeard heard = said.body().read(text -> MusicHeard.read(text, key));
-        Optional<Sentence.Part> under = said.clause(OVER);
+        Optional<Sentence.SentencePart> under = said.clause(OVER);
         if (under.isPresent() && heard.tune().isEmpty()) {
             said.body().read(KeyVerb::noTune);
         }
@@ -93,8 +93,9 @@ final class KeyVerb implements Verb {
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) {
         try {
-            LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
-            return answer(sheet.tune(), Optional.of(sheet.progression()), Tune.remarks(sheet), sitting);
+            LeadSheet sheet =
+                    TuneAndChords.sheet(sentence.option(TuneAndChords.FILE).orElseThrow(), sitting);
+            return answer(sheet.tune(), Optional.of(sheet.progression()), TuneAndChords.remarks(sheet), sitting);
         } catch (SheetFault fault) {
             return Statement.failed(fault.phrase());
         }
@@ -105,8 +106,8 @@ final class KeyVerb implements Verb {
         KeyFinding finding = KeyFinding.of(tune, chords, Counts.KEYS);
         Optional<Progression> inKey = chords.map(row -> new Progression(finding.key(), row.bars(), row.barred()));
         sitting.stage()
-                .remember(tune.map(notes -> Take.of(notes, inKey, finding.key()))
-                        .orElseGet(() -> Take.of(new Music.OneProgression(inKey.orElseThrow()), finding.key())));
+                .remember(tune.map(notes -> Playable.of(notes, inKey, finding.key()))
+                        .orElseGet(() -> Playable.of(new Music.OneProgression(inKey.orElseThrow()), finding.key())));
         return new KeyFindingAnswer(finding, chords, remarks);
     }
 }

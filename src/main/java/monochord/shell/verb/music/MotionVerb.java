@@ -45,7 +45,7 @@ final class MotionVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("watch how each voice moves, and what runs in parallel"))
                 .form(
                         takes(Value.VOICES, Value.PROGRESSION),
@@ -89,7 +89,7 @@ final class MotionVerb implements Verb {
         return chorale ? Strictness.CHORALE : Strictness.BAND;
     }
 
-    private static void refuseMore(Sentence.Part part) {
+    private static void refuseMore(Sentence.SentencePart part) {
         if (!part.isEmpty()) {
             throw Unreadable.because(
                             part.text(), 0, WHAT, "the chords come first, then chorale or band", EXAMPLE + " chorale")

@@ -32,7 +32,10 @@ final class NameVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("say what chord these notes make, the lowest first"))
+        return Usage.of(
+                        word(),
+                        Usage.VerbTopic.EXPLORING,
+                        Phrase.of("say what chord these notes make, the lowest first"))
                 .form(takes(Value.NOTES), may(clause("in", Value.KEY)))
                 .examples("name C E G A", "name Ab C Eb G in C");
     }

@@ -30,7 +30,7 @@ final class NumeralVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("say what a chord is in a key, and where it comes from"))
                 .form(takes(Value.NUMERAL, Value.NUMBER, Value.CHORD), may(clause("in", Value.KEY)))
                 .examples("numeral bVI in D", "numeral Abmaj7 in C", "numeral V7/V in Eb");

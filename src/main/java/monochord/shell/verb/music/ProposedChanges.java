@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Recolour;
-import monochord.shell.sitting.SongDesk;
+import monochord.shell.sitting.OpenSong;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
@@ -17,7 +17,7 @@ final class ProposedChanges {
     private ProposedChanges() {}
 
     /** The one change first, then those elsewhere, as the answer shows them. */
-    static Answer besides(Answer answer, Recolour recolour, SongDesk desk) {
+    static Answer besides(Answer answer, Recolour recolour, OpenSong desk) {
         List<Idea> ideas = new ArrayList<>();
         recolour.change().ifPresent(ideas::add);
         if (!ideas.isEmpty()) {
@@ -26,11 +26,11 @@ final class ProposedChanges {
         return besides(answer, ideas, desk);
     }
 
-    static Answer besides(Answer answer, Idea idea, SongDesk desk) {
+    static Answer besides(Answer answer, Idea idea, OpenSong desk) {
         return besides(answer, List.of(idea), desk);
     }
 
-    private static Answer besides(Answer answer, List<Idea> ideas, SongDesk desk) {
+    private static Answer besides(Answer answer, List<Idea> ideas, OpenSong desk) {
         if (desk.place().isEmpty() || ideas.isEmpty()) {
             return answer;
         }

@@ -21,9 +21,9 @@ import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
@@ -49,7 +49,7 @@ final class RecolourVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("propose where a progression could take a colour, and why"))
                 .form(
                         takes(Value.PROGRESSION),
@@ -59,7 +59,7 @@ final class RecolourVerb implements Verb {
                         may(oneOf("more", "bold")),
                         may(oneOf("loop", "open")),
                         orAgain(),
-                        option(Tune.FILE, Value.LEADSHEET))
+                        option(TuneAndChords.FILE, Value.LEADSHEET))
                 .form(Recording.form())
                 .examples(
                         "recolour IV I V vi V I in C",
@@ -71,7 +71,7 @@ final class RecolourVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         try {
-            Answer answer = sentence.has(Tune.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
+            Answer answer = sentence.has(TuneAndChords.FILE) ? ofFile(sentence, sitting) : ofText(sentence, sitting);
             return Recording.besides(answer, sentence, sitting);
         } catch (SheetFault fault) {
             return Statement.failed(fault.phrase());
@@ -89,9 +89,10 @@ final class RecolourVerb implements Verb {
     }
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
-        LeadSheet sheet = Tune.sheet(sentence.option(Tune.FILE).orElseThrow(), sitting);
+        LeadSheet sheet =
+                TuneAndChords.sheet(sentence.option(TuneAndChords.FILE).orElseThrow(), sitting);
         Optional<Melody> melody = melody(sentence).or(sheet::tune);
-        return answer(sheet.progression(), melody, Tune.remarks(sheet), sentence, sitting);
+        return answer(sheet.progression(), melody, TuneAndChords.remarks(sheet), sentence, sitting);
     }
 
     private static Answer answer(
@@ -111,8 +112,8 @@ final class RecolourVerb implements Verb {
                     "at says where an idiom goes that is named behind with",
                     WITH_EXAMPLE);
         });
-        Recolour.Manner manner =
-                new Recolour.Manner(isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
+        Recolour.RecolourOptions manner = new Recolour.RecolourOptions(
+                isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
         Recolour recolour = Recolour.of(progression, melody, manner);
         boolean isMore = isSaid("more", sentence) || manner.isBold();
         Progression changed = isMore
@@ -154,7 +155,7 @@ final class RecolourVerb implements Verb {
     }
 
     private static boolean isSaid(String word, Sentence sentence) {
-        Optional<Sentence.Part> said = sentence.clause(word);
+        Optional<Sentence.SentencePart> said = sentence.clause(word);
         if (said.isPresent() && !said.get().isEmpty()) {
             throw Unreadable.because(
                     sentence.whole(),
@@ -167,7 +168,7 @@ final class RecolourVerb implements Verb {
     }
 
     private static void remember(Progression plain, Progression changed, Optional<Melody> melody, PlaybackState stage) {
-        Take now = take(changed, melody);
+        Playable now = take(changed, melody);
         if (changed.equals(plain)) {
             stage.remember(now);
         } else {
@@ -175,8 +176,8 @@ final class RecolourVerb implements Verb {
         }
     }
 
-    private static Take take(Progression progression, Optional<Melody> melody) {
-        return melody.map(tune -> Take.of(tune, Optional.of(progression), progression.key()))
-                .orElseGet(() -> Take.of(new Music.OneProgression(progression), progression.key()));
+    private static Playable take(Progression progression, Optional<Melody> melody) {
+        return melody.map(tune -> Playable.of(tune, Optional.of(progression), progression.key()))
+                .orElseGet(() -> Playable.of(new Music.OneProgression(progression), progression.key()));
     }
 }

@@ -30,7 +30,7 @@ final class ShowVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.EXPLORING, Phrase.of("spell it and draw it on a keyboard"))
+        return Usage.of(word(), Usage.VerbTopic.EXPLORING, Phrase.of("spell it and draw it on a keyboard"))
                 .form(
                         takes(Value.CHORD, Value.SCALE, Value.NOTES, Value.PROGRESSION),
                         may(clause("in", Value.KEY)),

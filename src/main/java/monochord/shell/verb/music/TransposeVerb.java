@@ -48,7 +48,7 @@ final class TransposeVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("move chords to a key, a part, or above a capo; find keys for a singer"))
                 .form(
                         takes(Value.PROGRESSION),
@@ -90,8 +90,8 @@ final class TransposeVerb implements Verb {
 
     /** The keys for a singer, where one is meant: a low and a high note, or the name of a voice. */
     private static Optional<Answer> sung(Sentence sentence, Key from) {
-        Optional<Sentence.Part> range = sentence.clause(SING);
-        Optional<Sentence.Part> voice = sentence.clause("for")
+        Optional<Sentence.SentencePart> range = sentence.clause(SING);
+        Optional<Sentence.SentencePart> voice = sentence.clause("for")
                 .filter(part -> VocalRange.named(part.text()).isPresent())
                 .filter(part -> !part.text().equalsIgnoreCase("bass")
                         || sentence.body().text().indexOf(':') >= 0);
@@ -109,7 +109,7 @@ final class TransposeVerb implements Verb {
     }
 
     /** Their names, parted by commas or {@code and}. */
-    private static List<String> players(Sentence.Part named) {
+    private static List<String> players(Sentence.SentencePart named) {
         return named.read(text -> {
             List<String> players = List.of(text.split("\\s*,\\s*|\\s+and\\s+"));
             players.stream()
@@ -131,7 +131,7 @@ final class TransposeVerb implements Verb {
             return new TransposeAnswer(
                     progression, progression.in(written), Phrase.of("written for {0}", instrument.title()));
         }
-        if (sentence.clause("capo").filter(Sentence.Part::isEmpty).isPresent()) {
+        if (sentence.clause("capo").filter(Sentence.SentencePart::isEmpty).isPresent()) {
             return new CapoAnswer(progression, Capo.forSounding(progression));
         }
         if (sentence.clause("capo").isPresent()) {

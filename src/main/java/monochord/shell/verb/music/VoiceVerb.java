@@ -33,8 +33,8 @@ import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.shell.verb.paper.StaffFile;
 import monochord.shell.verb.sounding.Recording;
 import monochord.text.Phrase;
@@ -60,9 +60,9 @@ final class VoiceVerb implements Verb {
      * @param needed the words of which one stands behind; none where nothing does
      * @param besides words that may stand there too
      */
-    private record Named(VoicingStyle style, String word, List<String> needed, List<String> besides) {
-        static Named of(VoicingStyle style) {
-            return new Named(style, style.toString(), List.of(), List.of());
+    private record StyleWord(VoicingStyle style, String word, List<String> needed, List<String> besides) {
+        static StyleWord of(VoicingStyle style) {
+            return new StyleWord(style, style.toString(), List.of(), List.of());
         }
 
         boolean isAsked(String behind) {
@@ -78,16 +78,16 @@ final class VoiceVerb implements Verb {
         }
     }
 
-    private static final List<Named> STYLES = List.of(
-            Named.of(VoicingStyle.CLOSE),
-            Named.of(VoicingStyle.SPREAD),
-            Named.of(VoicingStyle.SHELL),
-            Named.of(VoicingStyle.CHOIR),
-            Named.of(VoicingStyle.ALONE),
-            new Named(VoicingStyle.WITH_BASS, "with", List.of("bass"), List.of("a", "player")),
-            new Named(VoicingStyle.UNDER_TUNE, "under", List.of("tune"), List.of("a")),
-            new Named(VoicingStyle.DROP_TWO, "drop", List.of("2", "two"), List.of()),
-            new Named(VoicingStyle.DROP_TWO, JOINED, List.of(), List.of()));
+    private static final List<StyleWord> STYLES = List.of(
+            StyleWord.of(VoicingStyle.CLOSE),
+            StyleWord.of(VoicingStyle.SPREAD),
+            StyleWord.of(VoicingStyle.SHELL),
+            StyleWord.of(VoicingStyle.CHOIR),
+            StyleWord.of(VoicingStyle.ALONE),
+            new StyleWord(VoicingStyle.WITH_BASS, "with", List.of("bass"), List.of("a", "player")),
+            new StyleWord(VoicingStyle.UNDER_TUNE, "under", List.of("tune"), List.of("a")),
+            new StyleWord(VoicingStyle.DROP_TWO, "drop", List.of("2", "two"), List.of()),
+            new StyleWord(VoicingStyle.DROP_TWO, JOINED, List.of(), List.of()));
 
     @Override
     public String word() {
@@ -98,7 +98,7 @@ final class VoiceVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.EXPLORING,
+                        Usage.VerbTopic.EXPLORING,
                         Phrase.of("find the voicing for two hands that moves best, and say why"))
                 .form(
                         takes(Value.PROGRESSION),
@@ -154,8 +154,8 @@ final class VoiceVerb implements Verb {
 
     private static VoicingStyle style(Sentence sentence) {
         List<VoicingStyle> named = new ArrayList<>();
-        for (Named one : STYLES) {
-            Optional<Sentence.Part> clause = sentence.clause(one.word());
+        for (StyleWord one : STYLES) {
+            Optional<Sentence.SentencePart> clause = sentence.clause(one.word());
             clause.ifPresent(part -> named.add(one.style()));
             if (clause.isPresent()
                     && (named.size() > 1 || !one.isAsked(clause.get().text()))) {
@@ -173,7 +173,7 @@ final class VoiceVerb implements Verb {
     private static List<String> styles() {
         return STYLES.stream()
                 .filter(one -> !one.word().equals(JOINED))
-                .map(Named::typed)
+                .map(StyleWord::typed)
                 .toList();
     }
 
@@ -181,7 +181,7 @@ final class VoiceVerb implements Verb {
     private static OptionalInt voices(Sentence sentence, VoicingStyle style) {
         OptionalInt asked = OptionalInt.empty();
         for (String word : List.of("five", "six")) {
-            Optional<Sentence.Part> clause = sentence.clause(word);
+            Optional<Sentence.SentencePart> clause = sentence.clause(word);
             int count = word.equals("five") ? 5 : 6;
             if (clause.isPresent() && (asked.isPresent() || !clause.get().isEmpty() || count > style.most())) {
                 throw Unreadable.because(
@@ -210,19 +210,19 @@ final class VoiceVerb implements Verb {
     }
 
     private static void remember(VoicedProgression best, Progression progression, Sitting sitting) {
-        Take voiced = take(progression, best.voicings());
-        Take plain = take(progression, RootPositionComparison.of(best).plain());
-        Take improved = voiced.titled(
+        Playable voiced = take(progression, best.voicings());
+        Playable plain = take(progression, RootPositionComparison.of(best).plain());
+        Playable improved = voiced.titled(
                 Phrase.of("{0} voiced {1}", voiced.title(), best.task().style().inWords()));
         sitting.stage().remember(improved, plain.titled(Phrase.of("{0} in root position", plain.title())), improved);
     }
 
-    private static Take take(Progression progression, List<Voicing> voicings) {
+    private static Playable take(Progression progression, List<Voicing> voicings) {
         List<HeldChord> changes = Arrangement.changes(progression);
         List<TimedVoicing> timed = IntStream.range(0, changes.size())
                 .mapToObj(i -> new TimedVoicing(
                         voicings.get(i), changes.get(i).beats(), changes.get(i).label()))
                 .toList();
-        return Take.of(progression, timed);
+        return Playable.of(progression, timed);
     }
 }

@@ -46,7 +46,7 @@ final class ChartVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("write the chords down for each player, as a page or for notation programs"))
                 .form(
                         takes(Value.PROGRESSION),
@@ -81,7 +81,7 @@ final class ChartVerb implements Verb {
     }
 
     private static List<PlayerPart> parts(Sentence sentence, Progression progression) {
-        Optional<Sentence.Part> players = sentence.clause(FOR);
+        Optional<Sentence.SentencePart> players = sentence.clause(FOR);
         if (players.isEmpty()) {
             return List.of(PlayerPart.concert(progression));
         }
@@ -109,7 +109,7 @@ final class ChartVerb implements Verb {
     }
 
     /** One part into the file that is named; of several each into one with the player's name behind it. */
-    private static List<NewFile> scores(Sentence.Part named, List<PlayerPart> parts, Sitting sitting) {
+    private static List<NewFile> scores(Sentence.SentencePart named, List<PlayerPart> parts, Sitting sitting) {
         List<NewFile> files = new ArrayList<>();
         for (PlayerPart part : parts) {
             String name = parts.size() == 1 ? named.text() : named(named.text(), part.name());

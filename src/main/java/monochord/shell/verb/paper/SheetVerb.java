@@ -43,7 +43,7 @@ final class SheetVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.TEACHING,
+                        Usage.VerbTopic.TEACHING,
                         Phrase.of("make a handout with notes, keyboards and staves, as a page to print"))
                 .form(
                         words(CHORDS, SCALES),
@@ -68,7 +68,7 @@ final class SheetVerb implements Verb {
         Reader reader = Reader.of(Signs.MUSIC.with(sitting.naming()));
         NewFile file = NewFile.text(sentence, HTML, sitting, () -> handout.page(reader))
                 .orElseThrow();
-        return NewFile.write(List.of(file), sentence, sitting, new Written(file.name(), handout.title()));
+        return NewFile.write(List.of(file), sentence, sitting, new SheetWritten(file.name(), handout.title()));
     }
 
     private static Handout handout(String text, Key key) {
@@ -80,7 +80,7 @@ final class SheetVerb implements Verb {
     }
 
     /** Says what was written, and where. */
-    private record Written(String file, Phrase title) implements Answer {
+    private record SheetWritten(String file, Phrase title) implements Answer {
         @Override
         public StyledText text(Look look) {
             return StyledText.builder(look.reader())

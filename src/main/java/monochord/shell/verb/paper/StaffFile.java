@@ -58,11 +58,11 @@ public final class StaffFile {
         Reader reader = Reader.of(Signs.MUSIC.with(sitting.naming()));
         NewFile file = NewFile.text(sentence, SVG, sitting, () -> StaffSvg.file(music.get(), reader))
                 .orElseThrow();
-        return Optional.of(NewFile.write(List.of(file), sentence, sitting, new Written(file.name())));
+        return Optional.of(NewFile.write(List.of(file), sentence, sitting, new StaffWritten(file.name())));
     }
 
     /** Says where the picture is. */
-    private record Written(String file) implements Answer {
+    private record StaffWritten(String file) implements Answer {
         @Override
         public StyledText text(Look look) {
             return StyledText.builder(look.reader())

@@ -15,8 +15,8 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.OpenSong;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.SongDesk;
 import monochord.song.Song;
 import monochord.song.SongPlace;
 import monochord.text.Phrase;
@@ -41,7 +41,7 @@ final class ChangeVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("change chords of the open song; with a number, as was just proposed"))
                 .form(
                         takes(Value.PLACE),
@@ -57,7 +57,7 @@ final class ChangeVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        SongDesk desk = sitting.song();
+        OpenSong desk = sitting.song();
         if (desk.song().isEmpty()) {
             return SongVerb.NONE;
         }
@@ -70,7 +70,8 @@ final class ChangeVerb implements Verb {
                 ? proposed(Integer.parseInt(body), sentence, desk)
                 : byHand(sentence, song);
         if (changed == song) {
-            return SongAnswer.Written.of(song, Phrase.sentence("That is how it stands already; nothing is changed."));
+            return SongAnswer.SongStatement.of(
+                    song, Phrase.sentence("That is how it stands already; nothing is changed."));
         }
         return changed(changed, sitting);
     }
@@ -80,14 +81,14 @@ final class ChangeVerb implements Verb {
         sitting.song().change(changed);
         Phrase last =
                 Phrase.typed(changed.changes().get(changed.changes().size() - 1).toString());
-        return SongAnswer.Written.of(
+        return SongAnswer.SongStatement.of(
                 changed,
                 Phrase.of("Changed: {0}", last),
                 SongKeeping.save(sitting),
                 Phrase.sentence("Agree it with the band first; {0} takes it back.", Phrase.verb("undo")));
     }
 
-    private static Song proposed(int number, Sentence sentence, SongDesk desk) {
+    private static Song proposed(int number, Sentence sentence, OpenSong desk) {
         List<Idea> ideas = desk.ideas();
         if (number < 1 || number > ideas.size() || desk.proposedFor().isEmpty()) {
             throw Unreadable.because(
@@ -106,7 +107,7 @@ final class ChangeVerb implements Verb {
 
     private static Song byHand(Sentence sentence, Song song) {
         SongPlace place = sentence.body().read(text -> place(text, song));
-        Sentence.Part to = sentence.clause(TO)
+        Sentence.SentencePart to = sentence.clause(TO)
                 .filter(part -> !part.isEmpty())
                 .orElseThrow(() -> Unreadable.because(
                         sentence.whole(), sentence.whole().length(), "a change", "expected to and chords", EXAMPLE));
@@ -116,7 +117,7 @@ final class ChangeVerb implements Verb {
         if (bars == 0) {
             throw Unreadable.because(sentence.whole(), 0, "a change", "no chords are written there", EXAMPLE);
         }
-        String why = sentence.clause(WHY).map(Sentence.Part::text).orElse("");
+        String why = sentence.clause(WHY).map(Sentence.SentencePart::text).orElse("");
         return song.changed(place, inBars(chords, bars, to), why);
     }
 
@@ -138,7 +139,7 @@ final class ChangeVerb implements Verb {
     }
 
     /** One bar takes all chords; else they must come in as many bars. */
-    private static Progression inBars(Progression chords, int bars, Sentence.Part part) {
+    private static Progression inBars(Progression chords, int bars, Sentence.SentencePart part) {
         if (chords.bars().size() == bars) {
             return new Progression(chords.key(), chords.bars(), true);
         }

@@ -23,7 +23,7 @@ final class KeyChange {
 
     static Answer of(Sentence sentence, String to, String why, Sitting sitting) {
         Song song = sitting.song().song().orElseThrow();
-        Sentence.Part said = sentence.clause(to)
+        Sentence.SentencePart said = sentence.clause(to)
                 .filter(part -> !part.isEmpty())
                 .orElseThrow(() -> Unreadable.because(
                         sentence.whole(), sentence.whole().length(), "a change", "expected to and a key", EXAMPLE));
@@ -32,9 +32,9 @@ final class KeyChange {
         Key key = said.read(text -> key(name, song.head().key()));
         String which = way.matches() ? way.group(2).toLowerCase(java.util.Locale.ROOT) : "";
         if (key.equals(song.head().key()) && which.isEmpty()) {
-            return SongAnswer.Written.of(song, Phrase.sentence("It is in {0} already; nothing is changed.", key));
+            return SongAnswer.SongStatement.of(song, Phrase.sentence("It is in {0} already; nothing is changed.", key));
         }
-        String because = sentence.clause(why).map(Sentence.Part::text).orElse("");
+        String because = sentence.clause(why).map(Sentence.SentencePart::text).orElse("");
         Song moved = song.moved(key, up(song.head().key(), key, which), because);
         sitting.settle(key);
         return ChangeVerb.changed(moved, sitting);

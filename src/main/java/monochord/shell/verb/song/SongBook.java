@@ -23,7 +23,7 @@ final class SongBook {
             throw Unreadable.because(
                     sentence.whole(), 0, "a file of tunes", "no tune begins in it with X:", "song tunes.abc");
         }
-        String asked = sentence.clause(TUNE).map(Sentence.Part::text).orElse("");
+        String asked = sentence.clause(TUNE).map(Sentence.SentencePart::text).orElse("");
         AbcBook.Tune tune =
                 asked.isEmpty() ? book.tunes().get(0) : book.find(asked).orElseThrow(() -> none(asked, book, sentence));
         Song song = AbcReader.read(book, tune);

@@ -8,8 +8,8 @@ import monochord.harmony.melody.Melody;
 import monochord.harmony.singing.VocalRange;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
+import monochord.shell.sitting.OpenSong;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.SongDesk;
 import monochord.song.Song;
 import monochord.song.SongMetre;
 import monochord.song.SongPlace;
@@ -50,7 +50,7 @@ public final class SongPlaces {
      * @throws Unreadable if there is no such bar, or not what the verb needs
      */
     public static String filled(String text, Usage usage, Sitting sitting) {
-        SongDesk desk = sitting.song();
+        OpenSong desk = sitting.song();
         desk.name(null);
         boolean takesMusic = usage.values().stream().anyMatch(MUSIC::contains)
                 || usage.clauses().values().stream().anyMatch(MUSIC::contains);

@@ -44,7 +44,7 @@ final class SongVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("open a song and show it, or begin one; alone, show the one that is open"))
                 .form(
                         may(takes(Value.FILE)),
@@ -106,7 +106,7 @@ final class SongVerb implements Verb {
         List<Phrase> said = files.stream()
                 .map(file -> Phrase.sentence("Written: {0}.", Phrase.typed(file.name())))
                 .toList();
-        Answer answer = NewFile.writeNoted(files, sentence, sitting, new SongAnswer.Written(said, song));
+        Answer answer = NewFile.writeNoted(files, sentence, sitting, new SongAnswer.SongStatement(said, song));
         if (answer.status() == Answer.DONE) {
             sentence.option(OUT).ifPresent(out -> sitting.song().keepIn(out.read(sitting.outside()::file)));
         }

@@ -18,7 +18,7 @@ final class UndoVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("take the last change of the song back"));
+        return Usage.of(word(), Usage.VerbTopic.WRITING, Phrase.of("take the last change of the song back"));
     }
 
     @Override
@@ -30,7 +30,7 @@ final class UndoVerb implements Verb {
             return Statement.no(Phrase.sentence("Nothing was changed here that could be taken back."));
         }
         sitting.settle(sitting.song().song().orElseThrow().head().key());
-        return SongAnswer.Written.of(
+        return SongAnswer.SongStatement.of(
                 sitting.song().song().orElseThrow(),
                 Phrase.sentence("The last change is taken back."),
                 SongKeeping.save(sitting));

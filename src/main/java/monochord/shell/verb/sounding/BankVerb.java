@@ -33,7 +33,7 @@ final class BankVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.SOUND,
+                        Usage.VerbTopic.SOUND,
                         Phrase.of(
                                 "take the sounds from a SoundFont or DLS file, from now on, or from our own bank again"))
                 .form(may(takes(List.of(Value.FILE), OWN)))
@@ -43,7 +43,7 @@ final class BankVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         PlaybackState stage = sitting.stage();
-        Sentence.Part wish = sentence.body();
+        Sentence.SentencePart wish = sentence.body();
         if (wish.isEmpty()) {
             return new SoundAnswer(stage.directions(), inWords(stage));
         }

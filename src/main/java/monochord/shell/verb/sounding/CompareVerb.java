@@ -16,9 +16,9 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.AbComparison;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
@@ -38,7 +38,7 @@ final class CompareVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.SOUND,
+                        Usage.VerbTopic.SOUND,
                         Phrase.of(
                                 "hear two versions, equally loud, and what differs; this means the last, plain and improved"))
                 .form(
@@ -47,7 +47,7 @@ final class CompareVerb implements Verb {
                         unsaid(clause("versus", Value.MUSIC)),
                         may(clause(PlayVerb.OVER, Value.CHORDS)),
                         may(clause("in", Value.KEY)))
-                .form(Wishes.form())
+                .form(PlaybackOptions.form())
                 .form(Recording.form())
                 .form(orAgain(), words("this", "first", "second"))
                 .examples(
@@ -59,14 +59,14 @@ final class CompareVerb implements Verb {
 
     @Override
     public boolean isNoName(String text, int place) {
-        return Wishes.sayHow(text, place);
+        return PlaybackOptions.sayHow(text, place);
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Optional<Sentence.Part> other = sentence.clause("vs").or(() -> sentence.clause("versus"));
+        Optional<Sentence.SentencePart> other = sentence.clause("vs").or(() -> sentence.clause("versus"));
         if (other.isPresent()) {
-            List<Take> takes = bothTakes(sentence, other.get(), sitting);
+            List<Playable> takes = bothTakes(sentence, other.get(), sitting);
             return heard(sentence, contest(sentence, takes, sitting.stage().directions()), sitting);
         }
         return switch (sentence.body().text().toLowerCase(Locale.ROOT)) {
@@ -82,7 +82,7 @@ final class CompareVerb implements Verb {
         return Unreadable.because(sentence.whole(), sentence.whole().length(), WHAT, why, EXAMPLE);
     }
 
-    private static List<Take> bothTakes(Sentence sentence, Sentence.Part other, Sitting sitting) {
+    private static List<Playable> bothTakes(Sentence sentence, Sentence.SentencePart other, Sitting sitting) {
         if (sentence.clause("vs").isPresent() && sentence.clause("versus").isPresent()) {
             throw refused(sentence, "two versions are compared at a time");
         }
@@ -91,9 +91,9 @@ final class CompareVerb implements Verb {
                 .toList();
     }
 
-    private static AbComparison contest(Sentence sentence, List<Take> takes, Directions usual) {
-        Directions directions = Wishes.of(sentence, usual);
-        takes.forEach(take -> Wishes.within(sentence.whole(), take.piece(), directions));
+    private static AbComparison contest(Sentence sentence, List<Playable> takes, Directions usual) {
+        Directions directions = PlaybackOptions.of(sentence, usual);
+        takes.forEach(take -> PlaybackOptions.within(sentence.whole(), take.piece(), directions));
         return new AbComparison(takes, directions);
     }
 
@@ -110,7 +110,7 @@ final class CompareVerb implements Verb {
     private static AbComparison again(Sentence sentence, Sitting sitting) {
         AbComparison last =
                 sitting.stage().contest().orElseThrow(() -> refused(sentence, "nothing has been compared yet"));
-        Directions directions = Wishes.of(sentence, sitting.stage().lastDirections());
+        Directions directions = PlaybackOptions.of(sentence, sitting.stage().lastDirections());
         return directions.equals(last.directions()) ? last : contest(sentence, last.takes(), directions);
     }
 

@@ -6,7 +6,7 @@ import static monochord.shell.sentence.FormPart.takes;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import monochord.shell.keyboard.Seat;
+import monochord.shell.keyboard.MidiSession;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -18,14 +18,14 @@ import monochord.sound.keyboard.MidiKeyboard;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Lists the MIDI keyboards that are plugged in, and connects one. */
 final class KeysVerb implements Verb {
     private static final String OFF = "off";
 
-    private Seat seat;
+    private MidiSession seat;
 
     @Override
     public String word() {
@@ -36,7 +36,7 @@ final class KeysVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.SOUND,
+                        Usage.VerbTopic.SOUND,
                         Phrase.of("play on a MIDI keyboard: list what is plugged in, connect one"))
                 .form(may(takes(List.of(Value.NUMBER, Value.NAME), OFF)))
                 .examples("keys", "keys 1", "keys off");
@@ -45,7 +45,7 @@ final class KeysVerb implements Verb {
     /** What is plugged in hangs on the day, and is no part of a notebook. */
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        return new Aside(keyboards(sentence, sitting));
+        return new NotebookRemark(keyboards(sentence, sitting));
     }
 
     private Answer keyboards(Sentence sentence, Sitting sitting) {
@@ -116,7 +116,7 @@ final class KeysVerb implements Verb {
 
     private Answer connect(MidiKeyboard keyboard, Sitting sitting) {
         if (seat == null) {
-            seat = new Seat(sitting.stage());
+            seat = new MidiSession(sitting.stage());
         }
         try {
             seat.connect(keyboard);

@@ -40,7 +40,7 @@ final class PatchVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.SOUND,
+                        Usage.VerbTopic.SOUND,
                         Phrase.of("say or settle the sound, of one hand or of both, by its General MIDI name"))
                 .form(may(takes(Value.PATCH)), may(oneOf(Value.PATCH, LEFT, RIGHT)), may(option(TempoVerb.KEEP)))
                 .examples("patch electric piano 1", EXAMPLE, "patch left acoustic bass right vibraphone");
@@ -82,7 +82,7 @@ final class PatchVerb implements Verb {
         return Phrase.typed(patch.toString());
     }
 
-    private static Optional<Patch> said(Sentence.Part part) {
+    private static Optional<Patch> said(Sentence.SentencePart part) {
         return part.isEmpty() ? Optional.empty() : Optional.of(part.read(SoundNames::patch));
     }
 
@@ -92,7 +92,7 @@ final class PatchVerb implements Verb {
         if (bare) {
             return before;
         }
-        Optional<Sentence.Part> clause = sentence.clause(word);
+        Optional<Sentence.SentencePart> clause = sentence.clause(word);
         Optional<Patch> behind = clause.flatMap(PatchVerb::said);
         if (clause.isPresent() && behind.isPresent() == before.isPresent()) {
             throw Unreadable.because(

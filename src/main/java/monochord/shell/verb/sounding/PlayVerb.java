@@ -20,9 +20,9 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.AbComparison;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
@@ -51,14 +51,14 @@ final class PlayVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.SOUND,
+                        Usage.VerbTopic.SOUND,
                         Phrase.of("play music, or write it to a file; alone, play the last again"))
                 .form(
                         may(takes(Value.PART), fixed("of")),
                         takes(Value.MUSIC),
                         may(clause(OVER, Value.CHORDS)),
                         may(clause("in", Value.KEY)))
-                .form(Wishes.form())
+                .form(PlaybackOptions.form())
                 .form(Recording.form())
                 .examples(
                         EXAMPLE,
@@ -71,7 +71,7 @@ final class PlayVerb implements Verb {
 
     @Override
     public boolean isNoName(String text, int place) {
-        return Wishes.sayHow(text, place);
+        return PlaybackOptions.sayHow(text, place);
     }
 
     @Override
@@ -80,29 +80,29 @@ final class PlayVerb implements Verb {
         if (wanted.isLast()) {
             return again(sentence, wanted.part, sitting);
         }
-        Take take = take(wanted.music, sentence, sitting);
-        Directions directions = Wishes.of(sentence, sitting.stage().directions());
+        Playable take = take(wanted.music, sentence, sitting);
+        Directions directions = PlaybackOptions.of(sentence, sitting.stage().directions());
         return sound(sentence, take, wanted.part, directions, sitting);
     }
 
     /** A part, and of what. */
-    private record Wanted(HeardPart part, Sentence.Part music) {
-        static Wanted of(Sentence.Part body) {
+    private record Wanted(HeardPart part, Sentence.SentencePart music) {
+        static Wanted of(Sentence.SentencePart body) {
             String text = body.text();
             int of = text.toLowerCase(Locale.ROOT).indexOf(OF);
             Optional<HeardPart> whole = HeardPart.named(text);
             if (whole.isPresent()) {
-                return new Wanted(whole.get(), new Sentence.Part("", body.place() + text.length()));
+                return new Wanted(whole.get(), new Sentence.SentencePart("", body.place() + text.length()));
             } else if (of < 0) {
                 return new Wanted(HeardPart.BOTH_HANDS, body);
             }
-            Sentence.Part named = new Sentence.Part(text.substring(0, of), body.place());
+            Sentence.SentencePart named = new Sentence.SentencePart(text.substring(0, of), body.place());
             return new Wanted(named.read(SoundNames::part), behind(body, of + OF.length()));
         }
 
-        private static Sentence.Part behind(Sentence.Part body, int from) {
+        private static Sentence.SentencePart behind(Sentence.SentencePart body, int from) {
             String rest = body.text().substring(from);
-            return new Sentence.Part(
+            return new Sentence.SentencePart(
                     rest.strip(),
                     body.place() + from + rest.length() - rest.stripLeading().length());
         }
@@ -113,14 +113,14 @@ final class PlayVerb implements Verb {
     }
 
     /** A tune where lengths, rests or chords under it are written; else what {@link MusicText} reads. */
-    static Take take(Sentence.Part music, Sentence sentence, Sitting sitting) {
+    static Playable take(Sentence.SentencePart music, Sentence sentence, Sitting sitting) {
         Key key = SentenceKey.of(sentence, sitting);
         Optional<Progression> chords =
                 sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, key)));
         boolean tune = chords.isPresent() || TUNE.matcher(music.text()).matches();
         return tune
-                ? Take.of(music.read(Melody::parse), chords, key)
-                : Take.of(music.read(text -> MusicText.read(text, key)), key, Wishes.metre(sentence));
+                ? Playable.of(music.read(Melody::parse), chords, key)
+                : Playable.of(music.read(text -> MusicText.read(text, key)), key, PlaybackOptions.metre(sentence));
     }
 
     private static Unreadable nothing(Sentence sentence) {
@@ -134,15 +134,15 @@ final class PlayVerb implements Verb {
             return HeardAgain.of(sentence, sitting);
         }
         PlaybackState stage = sitting.stage();
-        Take last = stage.last(sitting.key())
+        Playable last = stage.last(sitting.key())
                 .filter(found -> sentence.clause(OVER).isEmpty())
                 .orElseThrow(() -> nothing(sentence));
-        Directions directions = Wishes.of(sentence, stage.lastDirections());
+        Directions directions = PlaybackOptions.of(sentence, stage.lastDirections());
         if (stage.contest().isPresent() && part == HeardPart.BOTH_HANDS) {
             return again(sentence, stage.contest().get(), directions, sitting);
         }
-        boolean newMetre = sentence.clause(Wishes.METRE).isPresent();
-        Take take = newMetre ? last.playing(last.piece().in(Wishes.metre(sentence))) : last;
+        boolean newMetre = sentence.clause(PlaybackOptions.METRE).isPresent();
+        Playable take = newMetre ? last.playing(last.piece().in(PlaybackOptions.metre(sentence))) : last;
         return sound(sentence, take, part, directions, sitting);
     }
 
@@ -152,7 +152,8 @@ final class PlayVerb implements Verb {
         return Recording.written(sentence, now::performance, sitting).orElseGet(() -> now.listened(sitting));
     }
 
-    private static Answer sound(Sentence sentence, Take take, HeardPart part, Directions directions, Sitting sitting) {
+    private static Answer sound(
+            Sentence sentence, Playable take, HeardPart part, Directions directions, Sitting sitting) {
         Piece piece = part.of(take.piece())
                 .orElseThrow(() -> Unreadable.because(
                         sentence.whole(),
@@ -160,7 +161,7 @@ final class PlayVerb implements Verb {
                         WHAT,
                         Clause.of("there is no {0} in it", part.toString()),
                         "play bass of F C G"));
-        Wishes.within(sentence.whole(), piece, directions);
+        PlaybackOptions.within(sentence.whole(), piece, directions);
         sitting.stage().remember(take, directions);
         return Recording.written(sentence, () -> directions.perform(piece, take.key()), sitting)
                 .orElseGet(() -> new PlayAnswer(
@@ -169,10 +170,10 @@ final class PlayVerb implements Verb {
                         sitting.stage().ear().play(directions.perform(piece, take.key()))));
     }
 
-    private static Phrase title(Take take, HeardPart part, Sentence sentence) {
+    private static Phrase title(Playable take, HeardPart part, Sentence sentence) {
         Phrase title =
                 part == HeardPart.BOTH_HANDS ? take.title() : Phrase.of("the {0} of {1}", part.inWords(), take.title());
-        return sentence.clause(Wishes.METRE)
+        return sentence.clause(PlaybackOptions.METRE)
                 .map(said -> Phrase.of("{0}, in {1},", title, Phrase.typed(said.text())))
                 .orElse(title);
     }

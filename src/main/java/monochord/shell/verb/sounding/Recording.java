@@ -13,8 +13,8 @@ import monochord.shell.sentence.FormPart;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Value;
+import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.Sitting;
-import monochord.shell.sitting.Take;
 import monochord.sound.Directions;
 import monochord.sound.Performance;
 import monochord.sound.file.MidiFile;
@@ -88,12 +88,12 @@ public final class Recording {
                 .orElseThrow();
     }
 
-    private static Performance performed(Take take, Directions directions) {
-        Wishes.within("this", take.piece(), directions);
+    private static Performance performed(Playable take, Directions directions) {
+        PlaybackOptions.within("this", take.piece(), directions);
         return directions.perform(take.piece(), take.key());
     }
 
-    static Path file(Sentence.Part part, Sitting sitting) {
+    static Path file(Sentence.SentencePart part, Sitting sitting) {
         return part.read(sitting.outside()::file);
     }
 }

@@ -35,7 +35,7 @@ final class SoundNames {
         try {
             return Pattern.parse(text);
         } catch (Unreadable slip) {
-            throw Nearest.to(text, Wishes.patterns())
+            throw Nearest.to(text, PlaybackOptions.patterns())
                     .map(near -> Unreadable.because(
                             text, 0, "a way to play chords", didYouMean(near), "play F C G as broken"))
                     .orElse(slip);

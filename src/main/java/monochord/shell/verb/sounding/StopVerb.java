@@ -17,7 +17,7 @@ final class StopVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("stop what is playing"));
+        return Usage.of(word(), Usage.VerbTopic.SOUND, Phrase.of("stop what is playing"));
     }
 
     @Override

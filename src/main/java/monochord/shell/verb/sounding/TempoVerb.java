@@ -29,7 +29,10 @@ final class TempoVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.SOUND, Phrase.of("say or settle the tempo, with --keep for other days too"))
+        return Usage.of(
+                        word(),
+                        Usage.VerbTopic.SOUND,
+                        Phrase.of("say or settle the tempo, with --keep for other days too"))
                 .form(may(takes(Value.BPM)), may(option(KEEP)))
                 .examples("tempo 96", "tempo");
     }
@@ -42,7 +45,7 @@ final class TempoVerb implements Verb {
             return new SoundAnswer(
                     directions, Phrase.of("{0} beats a minute, where nothing else is said.", directions.tempo()));
         }
-        int tempo = sentence.body().read(Wishes::tempo);
+        int tempo = sentence.body().read(PlaybackOptions::tempo);
         stage.settle(directions.at(tempo));
         try {
             if (sentence.has(KEEP)) {

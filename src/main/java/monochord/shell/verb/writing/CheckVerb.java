@@ -40,7 +40,7 @@ final class CheckVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.TEACHING,
+                        Usage.VerbTopic.TEACHING,
                         Phrase.of("find the faults of lesson and song files; alone, of all lessons here"))
                 .form(may(takes(Value.LESSON_FILES)), may(option("trust")))
                 .examples("check my-lesson.md", "check my-song.md");
@@ -53,7 +53,7 @@ final class CheckVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Sentence.Part named = sentence.body();
+        Sentence.SentencePart named = sentence.body();
         return new CheckAnswer(
                 named.isEmpty() ? all(sitting.course().library()) : named(named, sentence.has("trust"), sitting));
     }
@@ -70,7 +70,7 @@ final class CheckVerb implements Verb {
                 .toList();
     }
 
-    private static List<Checked> named(Sentence.Part part, boolean trust, Sitting sitting) {
+    private static List<Checked> named(Sentence.SentencePart part, boolean trust, Sitting sitting) {
         List<Checked> checked = new ArrayList<>();
         for (String name : NotebookFiles.named(part, sitting)) {
             Path file = part.read(text -> sitting.outside().file(name));
@@ -104,9 +104,9 @@ final class CheckVerb implements Verb {
                         NotebookFiles.named(found.faults(), sitting),
                         file,
                         sitting.outside().named(file.toString())));
-        List<Part.Code> code = Tried.code(reading);
-        if (code.isEmpty() || Tried.mayRun(file, trust, sitting)) {
-            return new Checked(name, Tried.faults(name, reading, sitting), Files.isReadable(file));
+        List<Part.Code> code = LessonJavaTrial.code(reading);
+        if (code.isEmpty() || LessonJavaTrial.mayRun(file, trust, sitting)) {
+            return new Checked(name, LessonJavaTrial.faults(name, reading, sitting), Files.isReadable(file));
         }
         List<Integer> untried = code.stream().map(Part.Code::line).toList();
         return new Checked(name, reading.faults(), Files.isReadable(file), untried);

@@ -3,7 +3,7 @@ package monochord.shell.verb.writing;
 import static monochord.shell.sentence.FormPart.takes;
 
 import java.util.Optional;
-import monochord.lesson.read.Guard;
+import monochord.lesson.read.MarkdownGuard;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
@@ -13,7 +13,7 @@ import monochord.text.Phrase;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Puts the person's own words into the notebook. */
@@ -29,7 +29,7 @@ final class NoteVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("put words of your own into the notebook; Markdown is allowed"))
                 .form(takes(Value.TEXT))
                 .examples("note The last chorus wants *one* colour, not three.");
@@ -50,11 +50,11 @@ final class NoteVerb implements Verb {
             throw Unreadable.because(words, 0, "a note", why, "note Try this in the last chorus.");
         }
         Optional<Phrase> told = sitting.journal().words(words);
-        return new Aside(Statement.of(told.orElseGet(() -> Phrase.of("Noted."))));
+        return new NotebookRemark(Statement.of(told.orElseGet(() -> Phrase.of("Noted."))));
     }
 
     /** In the notebook HTML is longer than here. */
     private static int written(String words) {
-        return Guard.withoutHtml(words).length();
+        return MarkdownGuard.withoutHtml(words).length();
     }
 }

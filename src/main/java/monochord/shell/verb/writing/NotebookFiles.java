@@ -32,7 +32,7 @@ final class NotebookFiles {
     }
 
     /** One name if the whole text names a file, for names may hold spaces; else each word is one. */
-    static List<String> named(Sentence.Part part, Sitting sitting) {
+    static List<String> named(Sentence.SentencePart part, Sitting sitting) {
         Path whole = part.read(sitting.outside()::file);
         return Files.isRegularFile(whole)
                 ? List.of(part.text())

@@ -26,7 +26,7 @@ import monochord.text.Phrase;
 import monochord.theory.note.NoteNaming;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 import monochord.view.course.CheckAnswer;
 
@@ -44,7 +44,7 @@ final class OpenVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("open a notebook and go on where it ends; draft is the last one not saved"))
                 .form(takes(List.of(Value.FILE), "draft"), may(option(TRUST)))
                 .examples("open evening.md", "open draft");
@@ -52,12 +52,12 @@ final class OpenVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Sentence.Part said = sentence.body();
+        Sentence.SentencePart said = sentence.body();
         if (said.isEmpty()) {
             throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "open evening.md");
         }
         if (sitting.outside().seal().filter(ReplaySandbox::isDeepest).isPresent()) {
-            return new Aside(Statement.failed(Phrase.of("A notebook in a notebook opens no third.")));
+            return new NotebookRemark(Statement.failed(Phrase.of("A notebook in a notebook opens no third.")));
         }
         if (said.text().equals(DRAFT)) {
             return draft(sentence.has(TRUST), sitting);
@@ -71,7 +71,7 @@ final class OpenVerb implements Verb {
     }
 
     private static Answer faults(String name, Path file, NotebookReading reading, Sitting sitting) {
-        return new Aside(new CheckAnswer(List.of(new CheckAnswer.Checked(
+        return new NotebookRemark(new CheckAnswer(List.of(new CheckAnswer.Checked(
                 name, NotebookFiles.named(reading.faults(), sitting), Files.isReadable(file)))));
     }
 
@@ -92,7 +92,7 @@ final class OpenVerb implements Verb {
     private static Answer draft(boolean trust, Sitting sitting) {
         Optional<Path> file = sitting.outside().drafts().flatMap(Drafts::latest);
         if (file.isEmpty()) {
-            return new Aside(Statement.failed(Phrase.of("There is no draft that was not saved.")));
+            return new NotebookRemark(Statement.failed(Phrase.of("There is no draft that was not saved.")));
         }
         NotebookReading reading = NotebookReader.read(file.get());
         return reading.notebook().isPresent()
@@ -116,7 +116,7 @@ final class OpenVerb implements Verb {
             if (opened.isDraft && sitting.journal().secure().isEmpty()) {
                 Files.deleteIfExists(opened.file);
             }
-            return new Aside(new OpenAnswer(
+            return new NotebookRemark(new OpenAnswer(
                     opened.name,
                     replayed,
                     sitting.screenLines(),
@@ -124,7 +124,7 @@ final class OpenVerb implements Verb {
                     ask(opened, foreign, sitting),
                     called(before, sitting.naming())));
         } catch (IOException failed) {
-            return new Aside(Statement.failed(sitting.outside().told(failed)));
+            return new NotebookRemark(Statement.failed(sitting.outside().told(failed)));
         }
     }
 
@@ -144,7 +144,7 @@ final class OpenVerb implements Verb {
         sitting.outside()
                 .askConsent(
                         () -> open(opened, true, sitting),
-                        () -> new Aside(Statement.of(Phrase.sentence("Nothing of it was run."))));
+                        () -> new NotebookRemark(Statement.of(Phrase.sentence("Nothing of it was run."))));
         return Phrase.of("Type yes to trust this file, as it is, and run it. Any other line leaves it alone.");
     }
 }

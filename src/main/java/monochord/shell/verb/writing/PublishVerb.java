@@ -26,7 +26,7 @@ import monochord.text.Phrase;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 import monochord.view.notebook.PublishAnswer;
 
@@ -43,7 +43,10 @@ final class PublishVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.Topic.WRITING, Phrase.of("make a notebook into one page with pictures and sound"))
+        return Usage.of(
+                        word(),
+                        Usage.VerbTopic.WRITING,
+                        Phrase.of("make a notebook into one page with pictures and sound"))
                 .form(takes(Value.FILE), option(HTML, Value.OUT), may(option(TRUST)), may(option(NewFile.OVER)))
                 .examples(EXAMPLE);
     }
@@ -55,29 +58,29 @@ final class PublishVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Sentence.Part said = sentence.body();
+        Sentence.SentencePart said = sentence.body();
         if (said.isEmpty() || sentence.option(HTML).isEmpty()) {
             Clause missing = Clause.of(said.isEmpty() ? "a name is needed" : "it has to be said where the page goes");
             throw Unreadable.because(
                     sentence.whole(), sentence.whole().length(), "a notebook to publish", missing, EXAMPLE);
         }
         if (sitting.outside().seal().filter(ReplaySandbox::isDeepest).isPresent()) {
-            return new Aside(Statement.failed(Phrase.of("Nothing is published out of a replay in a replay.")));
+            return new NotebookRemark(Statement.failed(Phrase.of("Nothing is published out of a replay in a replay.")));
         }
         String name = NotebookFiles.name(said.text());
         Path file = said.read(text -> sitting.outside().file(name));
-        Sentence.Part out = sentence.option(HTML).get();
+        Sentence.SentencePart out = sentence.option(HTML).get();
         NewFile.Place page = new NewFile.Place(out.text(), out.read(sitting.outside()::file));
         NewFile.Place notebook = new NewFile.Place(name, file);
-        return new Aside(NewFile.unlessThere(
+        return new NotebookRemark(NewFile.unlessThere(
                 List.of(page), sentence, sitting, () -> publish(notebook, page, sentence.has(TRUST), sitting)));
     }
 
     private static Answer publish(NewFile.Place notebook, NewFile.Place page, boolean saidYes, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(notebook.path());
         if (!reading.isSound()) {
-            return new ReplayAnswer(
-                    List.of(new ReplayAnswer.Played(notebook.name(), reading.faults(), null, false, Phrase.NOTHING)));
+            return new ReplayAnswer(List.of(
+                    new ReplayAnswer.ReplayedFile(notebook.name(), reading.faults(), null, false, Phrase.NOTHING)));
         }
         boolean asked = saidYes && sitting.outside().seal().isEmpty();
         boolean trusted = asked || sitting.outside().trust().isTrusted(notebook.path(), reading.digest());

@@ -14,7 +14,7 @@ import monochord.notebook.NotebookReader;
 import monochord.notebook.NotebookReading;
 import monochord.shell.replay.Replay;
 import monochord.shell.replay.ReplayAnswer;
-import monochord.shell.replay.ReplayAnswer.Played;
+import monochord.shell.replay.ReplayAnswer.ReplayedFile;
 import monochord.shell.replay.Replayed;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -25,7 +25,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Types the lines of notebooks again and tells where the answers differ. */
@@ -42,7 +42,7 @@ final class ReplayVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of(
                                 "type a notebook's lines again and tell what is answered otherwise; --accept rewrites"))
                 .form(takes(Value.FILES), may(option(ACCEPT)), may(option(TRUST)))
@@ -51,26 +51,26 @@ final class ReplayVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Sentence.Part said = sentence.body();
+        Sentence.SentencePart said = sentence.body();
         if (said.isEmpty()) {
             throw Unreadable.because(sentence.whole(), 0, "a notebook", "a name is needed", "replay evening.md");
         }
         if (sitting.outside().seal().filter(ReplaySandbox::isDeepest).isPresent()) {
-            return new Aside(Statement.failed(Phrase.of("A replay in a replay begins no third.")));
+            return new NotebookRemark(Statement.failed(Phrase.of("A replay in a replay begins no third.")));
         }
-        List<Played> played = new ArrayList<>();
+        List<ReplayedFile> played = new ArrayList<>();
         for (String word : NotebookFiles.named(said, sitting)) {
             String name = NotebookFiles.name(word);
             Path file = said.read(text -> sitting.outside().file(name));
             played.add(replay(name, file, sentence, sitting));
         }
-        return new Aside(new ReplayAnswer(played));
+        return new NotebookRemark(new ReplayAnswer(played));
     }
 
-    private static Played replay(String name, Path file, Sentence sentence, Sitting sitting) {
+    private static ReplayedFile replay(String name, Path file, Sentence sentence, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(file);
         if (!reading.isSound()) {
-            return new Played(name, NotebookFiles.named(reading.faults(), sitting), null, false, Phrase.NOTHING);
+            return new ReplayedFile(name, NotebookFiles.named(reading.faults(), sitting), null, false, Phrase.NOTHING);
         }
         boolean asked = sentence.has(TRUST) && sitting.outside().seal().isEmpty();
         boolean trusted = asked || sitting.outside().trust().isTrusted(file, reading.digest());
@@ -79,19 +79,20 @@ final class ReplayVerb implements Verb {
             boolean accept = sentence.has(ACCEPT) && !replayed.differences().isEmpty();
             return accept
                     ? accepted(name, file, replayed, sitting)
-                    : new Played(name, List.of(), replayed, false, Phrase.NOTHING);
+                    : new ReplayedFile(name, List.of(), replayed, false, Phrase.NOTHING);
         } catch (IOException failed) {
-            return new Played(name, List.of(), null, false, sitting.outside().told(failed));
+            return new ReplayedFile(
+                    name, List.of(), null, false, sitting.outside().told(failed));
         }
     }
 
-    private static Played accepted(String name, Path file, Replayed replayed, Sitting sitting) {
+    private static ReplayedFile accepted(String name, Path file, Replayed replayed, Sitting sitting) {
         try {
             WholeFile.write(
                     file, part -> Files.writeString(part, replayed.played().toString()));
-            return new Played(name, List.of(), replayed, true, Phrase.NOTHING);
+            return new ReplayedFile(name, List.of(), replayed, true, Phrase.NOTHING);
         } catch (IOException failed) {
-            return new Played(
+            return new ReplayedFile(
                     name, List.of(), replayed, false, sitting.outside().told(failed));
         }
     }

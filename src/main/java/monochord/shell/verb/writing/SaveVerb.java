@@ -23,7 +23,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Aside;
+import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Writes the sitting so far into a file, as a notebook. */
@@ -37,7 +37,7 @@ final class SaveVerb implements Verb {
     public Usage usage() {
         return Usage.of(
                         word(),
-                        Usage.Topic.WRITING,
+                        Usage.VerbTopic.WRITING,
                         Phrase.of("save the sitting so far as a notebook; alone, into the file it has"))
                 .form(may(takes(Value.FILE)), may(option(NewFile.OVER)))
                 .examples("save evening.md", "save evening.md --over");
@@ -46,7 +46,8 @@ final class SaveVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (sitting.journal().isEmpty()) {
-            return new Aside(new Statement(List.of(Phrase.of("Nothing has been typed or noted yet.")), Answer.NO));
+            return new NotebookRemark(
+                    new Statement(List.of(Phrase.of("Nothing has been typed or noted yet.")), Answer.NO));
         }
         String name = NotebookFiles.name(sentence.body().text());
         Path file = name.isEmpty()
@@ -78,10 +79,10 @@ final class SaveVerb implements Verb {
             WholeFile.write(file, part -> Files.writeString(part, content));
             trust(notebook, content, shown, sitting);
         } catch (IOException failed) {
-            return new Aside(Statement.failed(sitting.outside().told(failed)));
+            return new NotebookRemark(Statement.failed(sitting.outside().told(failed)));
         }
         sitting.journal().saved(file, content);
-        return new Aside(
+        return new NotebookRemark(
                 new Saved(shown, notebook.exchanges().size(), sitting.journal().notes()));
     }
 
