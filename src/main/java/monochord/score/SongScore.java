@@ -46,7 +46,8 @@ public record SongScore(Score score, List<Caption> sections) {
         List<HeldChord> changes = new ArrayList<>();
         for (int i = 0; i < music.chords().size(); i++) {
             SongMusic.ChordChange change = music.chords().get(i);
-            Beats end = i + 1 < music.chords().size() ? music.chords().get(i + 1).start() : music.beats();
+            Beats end =
+                    i + 1 < music.chords().size() ? music.chords().get(i + 1).start() : music.beats();
             changes.add(new HeldChord(
                     change.chord().bass(),
                     change.chord().tones(),

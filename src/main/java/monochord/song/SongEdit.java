@@ -25,7 +25,9 @@ final class SongEdit {
         for (int i = 0; i < to.bars().size(); i++) {
             if (!events(from.bars().get(i)).equals(events(to.bars().get(i)))) {
                 int index = place.first() + i + Math.max(0, before);
-                changed.set(index, written.get(index).with(rewritten(written.get(index).text(), to, i)));
+                changed.set(
+                        index,
+                        written.get(index).with(rewritten(written.get(index).text(), to, i)));
                 first = first < 0 ? i : first;
                 last = i;
             }
@@ -43,7 +45,8 @@ final class SongEdit {
         boolean isByName = ChordBars.TOKEN
                 .matcher(old)
                 .results()
-                .anyMatch(token -> token.group().charAt(0) >= 'A' && token.group().charAt(0) <= 'G');
+                .anyMatch(
+                        token -> token.group().charAt(0) >= 'A' && token.group().charAt(0) <= 'G');
         Progression bar = new Progression(to.key(), List.of(to.bars().get(index)), true);
         String chords = isByName ? text(to, index) : unbarred(bar.numerals(Signs.ASCII));
         String cues = ChordBars.TOKEN

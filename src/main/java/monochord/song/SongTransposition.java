@@ -39,8 +39,9 @@ final class SongTransposition {
         List<Section.Part> parts = new ArrayList<>();
         for (Section.Part part : section.parts()) {
             if (part instanceof Section.ChordBlock block) {
-                parts.add(new Section.ChordBlock(
-                        block.bars().stream().map(bar -> bar.with(chords(bar.text()))).toList()));
+                parts.add(new Section.ChordBlock(block.bars().stream()
+                        .map(bar -> bar.with(chords(bar.text())))
+                        .toList()));
             } else if (part instanceof Section.TuneBlock block) {
                 parts.add(new Section.TuneBlock(tune(block.bars(), first)));
             } else {
@@ -60,7 +61,9 @@ final class SongTransposition {
         try {
             boolean isChord = token.charAt(0) >= 'A' && token.charAt(0) <= 'G' && !ChordBars.isSilence(token);
             return isChord
-                    ? Chord.parse(token.substring(0, token.length() - mark.length())).plus(up) + mark
+                    ? Chord.parse(token.substring(0, token.length() - mark.length()))
+                                    .plus(up)
+                            + mark
                     : token;
         } catch (Unreadable stays) {
             return token;
@@ -77,7 +80,9 @@ final class SongTransposition {
             while (note.find()) {
                 String octave = note.group(2) != null
                         ? note.group(2)
-                        : isFirst && first.isPresent() ? String.valueOf(first.get().octave()) : "";
+                        : isFirst && first.isPresent()
+                                ? String.valueOf(first.get().octave())
+                                : "";
                 note.appendReplacement(text, moved(note.group(1), octave));
                 isFirst = false;
             }

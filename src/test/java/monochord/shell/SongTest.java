@@ -169,9 +169,7 @@ class SongTest {
 
     @Test
     void theWholeSongMovesToAnotherKeyAndItsNumeralsStay() throws IOException {
-        says(
-                "Changed: Key: C major to A major. for Piet\n",
-                typed("change key to A because for Piet"));
+        says("Changed: Key: C major to A major. for Piet\n", typed("change key to A because for Piet"));
         assertEquals(
                 WALTZ.replace("key: C", "key: A")
                                 .replace("C | F | G | C", "A | D | E | A")

@@ -22,7 +22,9 @@ final class AbcLine {
     private static final Pattern SILENCE = Pattern.compile("N\\.?\\s?C\\.?");
     /** Section 12.2: an exclamation mark by itself is the end of a line in old files. */
     private static final Pattern DECORATION = Pattern.compile("([!+])[^\\s|!+:\\[\\]]{1,40}\\1");
-    private static final Pattern JUMP = Pattern.compile("(?i)!(?:D\\.?C\\.?|D\\.?S\\.?|dacapo|dacoda|segno|coda|fine).*");
+
+    private static final Pattern JUMP =
+            Pattern.compile("(?i)!(?:D\\.?C\\.?|D\\.?S\\.?|dacapo|dacoda|segno|coda|fine).*");
 
     private static final String PASSED_OVER = " \t.~HLMOPSTuvhijklmnopqstwHIJKNQRVWY`)*y$\\?;#@";
     private static final int MOST_BARS_REST = 200;

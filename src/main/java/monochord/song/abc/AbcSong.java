@@ -11,10 +11,8 @@ import monochord.song.Section;
 import monochord.song.Song;
 import monochord.song.SongHead;
 import monochord.song.SongMetre;
-import monochord.song.WrittenBar;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.note.Beats;
 
 /** Makes sections of the parts that were read, in the order in which they are played. */
 final class AbcSong {

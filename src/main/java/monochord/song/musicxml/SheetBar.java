@@ -29,7 +29,7 @@ final class SheetBar {
 
     /**
      * @param goesOn whether the word goes on with the next syllable
-     * @param extends whether the next notes without a syllable belong to it
+     * @param isExtended whether the next notes without a syllable belong to it
      */
     record Syllable(String text, boolean goesOn, boolean isExtended) {}
 

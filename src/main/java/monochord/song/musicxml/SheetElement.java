@@ -28,9 +28,10 @@ final class SheetElement {
                     .split(","));
 
     /** Attributes that say something of a lead sheet. */
-    private static final Set<String> KEPT = Set.of(("type,direction,times,number,tempo,dacapo,dalsegno,segno,coda,tocoda,"
-                    + "fine,new-system,new-page,location")
-            .split(","));
+    private static final Set<String> KEPT =
+            Set.of(("type,direction,times,number,tempo,dacapo,dalsegno,segno,coda,tocoda,"
+                            + "fine,new-system,new-page,location")
+                    .split(","));
 
     private final String name;
     private final Map<String, String> attributes = new HashMap<>(2);

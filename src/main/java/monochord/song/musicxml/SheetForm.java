@@ -56,7 +56,8 @@ final class SheetForm {
             BarDraft bar = bars.get(i).draft;
             depth = bar.times > 0 ? 0 : bar.opens ? 1 : depth;
         }
-        boolean endingFollows = cut > 0 && cut < bars.size() && !bars.get(cut).draft.ending.isEmpty();
+        boolean endingFollows =
+                cut > 0 && cut < bars.size() && !bars.get(cut).draft.ending.isEmpty();
         return depth > 0 || endingFollows || cut > 0 && depth == 0 && closesUnopened(cut);
     }
 
@@ -123,8 +124,7 @@ final class SheetForm {
         Set<Integer> seen = new HashSet<>();
         for (int index : order) {
             List<SheetBar> its = bars.subList(starts.get(index), end(index));
-            sections.add(new Section(
-                    names.get(index), sections.size() + 1, seen.add(index) ? blocks(its) : List.of()));
+            sections.add(new Section(names.get(index), sections.size() + 1, seen.add(index) ? blocks(its) : List.of()));
         }
         return sections;
     }

@@ -88,7 +88,8 @@ final class SheetMeasures {
     /** A bar in which nothing is written is as long as the metre says. */
     void end(Beats full) {
         Beats end = reached;
-        if (end.isZero() || bar.draft.symbols.stream().anyMatch(symbol -> symbol.start().compareTo(end) >= 0)) {
+        if (end.isZero()
+                || bar.draft.symbols.stream().anyMatch(symbol -> symbol.start().compareTo(end) >= 0)) {
             reached = reached.longerOf(full);
         }
         rest(reached);
@@ -187,7 +188,8 @@ final class SheetMeasures {
         Map<String, SheetBar.Syllable> sung = new HashMap<>();
         for (SheetElement lyric : note.parts("lyric")) {
             String verse = lyric.attribute("number") == null ? "1" : lyric.attribute("number");
-            String text = String.join("~", lyric.parts("text").stream().map(SheetElement::text).toList());
+            String text = String.join(
+                    "~", lyric.parts("text").stream().map(SheetElement::text).toList());
             String way = lyric.text("syllabic");
             boolean goesOn = "begin".equals(way) || "middle".equals(way);
             if (!text.isBlank()) {
@@ -198,7 +200,11 @@ final class SheetMeasures {
     }
 
     private static String written(String text) {
-        return SafeText.oneLine(text).strip().replaceAll("[_*|]", "").replace("-", "\\-").replaceAll("\\s+", "~");
+        return SafeText.oneLine(text)
+                .strip()
+                .replaceAll("[_*|]", "")
+                .replace("-", "\\-")
+                .replaceAll("\\s+", "~");
     }
 
     private void harmony(SheetElement harmony) throws SheetFault {

@@ -34,8 +34,9 @@ final class SheetWords {
         StringBuilder line = new StringBuilder();
         SheetBar.Syllable last = null;
         for (SheetBar bar : bars) {
-            List<BarDraft.Sound> notes =
-                    bar.draft.sounds.stream().filter(sound -> sound.pitch != null).toList();
+            List<BarDraft.Sound> notes = bar.draft.sounds.stream()
+                    .filter(sound -> sound.pitch != null)
+                    .toList();
             for (int i = 0; i < Math.min(notes.size(), bar.sung.size()); i++) {
                 last = add(bar.sung.get(i), verse, notes.get(i).held, last, line);
             }

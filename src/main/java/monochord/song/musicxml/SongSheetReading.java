@@ -171,8 +171,8 @@ final class SongSheetReading {
         }
         String style = line.text("bar-style");
         boolean isLeft = "left".equals(line.attribute("location"));
-        bar.draft.endsPart |= !isLeft && style != null && style.matches("light-light|light-heavy|heavy-.*")
-                && bar.draft.times == 0;
+        bar.draft.endsPart |=
+                !isLeft && style != null && style.matches("light-light|light-heavy|heavy-.*") && bar.draft.times == 0;
     }
 
     private void direction(SheetElement direction) throws SheetFault {
@@ -238,9 +238,8 @@ final class SongSheetReading {
     }
 
     private void metronome(SheetElement metronome) {
-        double quarters = "half".equals(metronome.text("beat-unit"))
-                ? 2
-                : "eighth".equals(metronome.text("beat-unit")) ? 0.5 : 1;
+        double quarters =
+                "half".equals(metronome.text("beat-unit")) ? 2 : "eighth".equals(metronome.text("beat-unit")) ? 0.5 : 1;
         tempo(metronome.text("per-minute"), metronome.has("beat-unit-dot") ? quarters * 1.5 : quarters);
     }
 
@@ -268,7 +267,8 @@ final class SongSheetReading {
             Beats both = before.beats().plus(bar.beats());
             boolean isSplit = both.equals(its.bar()) && i > 1 && (before.times > 0 || bar.opens);
             if (isSplit) {
-                remarks.add(Phrase.sentence("Bar {0} is split at a repeat sign; both halves are taken as they stand.", i));
+                remarks.add(
+                        Phrase.sentence("Bar {0} is split at a repeat sign; both halves are taken as they stand.", i));
             }
         }
     }
@@ -276,8 +276,8 @@ final class SongSheetReading {
     private Key key() throws SheetFault {
         Mode its = mode(mode);
         int signs = fifths == null ? 0 : fifths;
-        NoteName tonic = NoteName.at(signs - its.flattest() + Mode.IONIAN.flattest())
-                .plus(measures.sounding());
+        NoteName tonic =
+                NoteName.at(signs - its.flattest() + Mode.IONIAN.flattest()).plus(measures.sounding());
         if (Math.abs(tonic.fifths()) > 30) {
             throw new SheetFault(Phrase.of("its transposition leads to no key"));
         }

@@ -163,7 +163,8 @@ public final class TextChart {
     private Optional<Section> like(String name) {
         String bare = bare(name);
         return sections.stream()
-                .filter(section -> !section.chords().isEmpty() && bare(section.name()).equals(bare))
+                .filter(section ->
+                        !section.chords().isEmpty() && bare(section.name()).equals(bare))
                 .reduce((one, next) -> next);
     }
 

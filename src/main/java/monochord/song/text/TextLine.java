@@ -36,11 +36,13 @@ record TextLine(String text, Kind kind) {
     private static final Pattern WORD = Pattern.compile(":*\\|[|:\\]]*|\\[\\d|[^\\s|:\\[]+|\\S");
     private static final Pattern TIMES = Pattern.compile("\\(?[x×](\\d)\\)?|\\(?(\\d)[x×]\\)?");
     private static final Pattern SIGN = Pattern.compile(":*\\|[|:\\]]*|\\[\\d|%|\\.|N\\.?C\\.?|r|-|–|/");
-    private static final String NAMES = "verse|chorus|bridge|intro|introduction|outro|pre-?chorus|refrain|interlude|solo|"
-            + "instrumental|ending|coda|tag|middle(?: eight)?|hook|break|vamp|turnaround";
+    private static final String NAMES =
+            "verse|chorus|bridge|intro|introduction|outro|pre-?chorus|refrain|interlude|solo|"
+                    + "instrumental|ending|coda|tag|middle(?: eight)?|hook|break|vamp|turnaround";
     private static final Pattern HEADING = Pattern.compile("(?i)\\[([\\p{L}\\d][^\\]|]{0,40})\\]:?(.*)|((?:" + NAMES
             + ")(?:\\s+(?:\\d{1,2}|[A-Z]))?)\\s*:?(\\s*\\(?[x×]\\d\\)?)?\\s*:?");
-    private static final Pattern FIELD = Pattern.compile("(?i)(title|by|key|metre|meter|time|tempo|swing)\\s*:\\s*(\\S.*)");
+    private static final Pattern FIELD =
+            Pattern.compile("(?i)(title|by|key|metre|meter|time|tempo|swing)\\s*:\\s*(\\S.*)");
 
     static TextLine of(String raw) {
         String text = widened(raw);
@@ -112,8 +114,11 @@ record TextLine(String text, Kind kind) {
 
     /** How often it is played, 1 where it does not say. */
     int times() {
-        Matcher times = Pattern.compile("(?:^|\\s)(?:" + TIMES.pattern() + ")\\s*:?\\s*$").matcher(text);
-        return times.find() ? Math.max(1, Integer.parseInt(times.group(1) != null ? times.group(1) : times.group(2))) : 1;
+        Matcher times = Pattern.compile("(?:^|\\s)(?:" + TIMES.pattern() + ")\\s*:?\\s*$")
+                .matcher(text);
+        return times.find()
+                ? Math.max(1, Integer.parseInt(times.group(1) != null ? times.group(1) : times.group(2)))
+                : 1;
     }
 
     /** The name of a section, without brackets, colon and count. */
@@ -130,7 +135,10 @@ record TextLine(String text, Kind kind) {
     String[] field() {
         Matcher field = FIELD.matcher(text.strip());
         return field.matches()
-                ? new String[] {field.group(1).toLowerCase(java.util.Locale.ROOT), field.group(2).strip()}
+                ? new String[] {
+                    field.group(1).toLowerCase(java.util.Locale.ROOT),
+                    field.group(2).strip()
+                }
                 : new String[] {"", ""};
     }
 }

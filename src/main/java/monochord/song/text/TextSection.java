@@ -61,7 +61,9 @@ final class TextSection {
     }
 
     private static String repeated(String bars, int times) {
-        return times < 2 ? bars : "|: " + bars.replaceAll("^\\|+\\s*|\\s*\\|+$", "") + " " + ":".repeat(times - 1) + "|";
+        return times < 2
+                ? bars
+                : "|: " + bars.replaceAll("^\\|+\\s*|\\s*\\|+$", "") + " " + ":".repeat(times - 1) + "|";
     }
 
     /** Bar lines stand in the words where the chords of a new bar stand over them. */
@@ -86,7 +88,8 @@ final class TextSection {
     private static int syllable(String text, int column) {
         int begin = column;
         if (column < text.length() && Character.isWhitespace(text.charAt(column))) {
-            return column + text.substring(column).length()
+            return column
+                    + text.substring(column).length()
                     - text.substring(column).stripLeading().length();
         }
         while (begin > 0 && !Character.isWhitespace(text.charAt(begin - 1))) {
@@ -102,9 +105,8 @@ final class TextSection {
 
     /** @param like the section whose chords it takes if it has none of its own */
     List<Section.Part> blocks(Optional<Section> like) {
-        List<WrittenBar> bars = chords.isEmpty()
-                ? like.map(Section::chords).orElse(List.of())
-                : BarLines.read(chords, 1);
+        List<WrittenBar> bars =
+                chords.isEmpty() ? like.map(Section::chords).orElse(List.of()) : BarLines.read(chords, 1);
         List<Section.Part> blocks = new ArrayList<>();
         if (!bars.isEmpty()) {
             blocks.add(new Section.ChordBlock(bars));

@@ -26,8 +26,8 @@ class SongSheetTest {
     Path folder;
 
     private static String note(String pitch, int eighths, String more) {
-        return "<note><pitch><step>" + pitch.charAt(0) + "</step><octave>" + pitch.charAt(1) + "</octave></pitch><duration>"
-                + eighths + "</duration>" + more + "</note>";
+        return "<note><pitch><step>" + pitch.charAt(0) + "</step><octave>" + pitch.charAt(1)
+                + "</octave></pitch><duration>" + eighths + "</duration>" + more + "</note>";
     }
 
     private static String sung(String way, String text) {
@@ -68,8 +68,8 @@ class SongSheetTest {
                     + note("A4", 4, "<tie type='start'/>" + sung("begin", "wa"))
                     + note("A4", 2, "<tie type='stop'/>"),
             chord("E", "dominant") + note("G4", 6, sung("end", "ter")),
-            "<barline location='left'><ending number='1' type='start'/></barline>" + chord("A", "minor") + note("A4", 4, "")
-                    + "<barline location='right'><repeat direction='backward'/></barline>",
+            "<barline location='left'><ending number='1' type='start'/></barline>" + chord("A", "minor")
+                    + note("A4", 4, "") + "<barline location='right'><repeat direction='backward'/></barline>",
             "<barline location='left'><ending number='2' type='start'/></barline>" + note("B4", 6, "")
                     + "<barline location='right'><bar-style>light-heavy</bar-style></barline>");
 
@@ -114,7 +114,8 @@ class SongSheetTest {
             zip.putNextEntry(new ZipEntry("a/s.xml"));
             zip.write(REPEATED.getBytes());
         }
-        assertEquals(song(REPEATED).toString(), LeadSheetFile.song(packed, "s.mxl").toString());
+        assertEquals(
+                song(REPEATED).toString(), LeadSheetFile.song(packed, "s.mxl").toString());
     }
 
     @Test
@@ -123,7 +124,10 @@ class SongSheetTest {
         String said = "<direction><direction-type><words>%s</words></direction-type></direction>";
         Song song = song(score(
                 String.format(mark, "Verse") + chord("C", "major") + note("C4", 6, "") + String.format(said, "Fine"),
-                String.format(mark, "Changes") + chord("F", "major") + note("F4", 6, "") + String.format(said, "D.C. al Fine")));
+                String.format(mark, "Changes")
+                        + chord("F", "major")
+                        + note("F4", 6, "")
+                        + String.format(said, "D.C. al Fine")));
         assertEquals(
                 "Verse, Changes 1, Verse",
                 song.sections().stream().map(section -> section.name()).collect(Collectors.joining(", ")));
@@ -155,17 +159,18 @@ class SongSheetTest {
                 chord("C", "major") + "<note><rest/><duration>6</duration></note>",
                 chord("F", "major-seventh") + "<forward><duration>4</duration></forward>" + chord("G", "dominant"),
                 "<harmony><kind>none</kind></harmony>"));
-        assertEquals("C | Fmaj7 . G7 | r", chart.sections().get(0).chords().stream()
-                .map(bar -> bar.text())
-                .collect(Collectors.joining(" | ")));
+        assertEquals(
+                "C | Fmaj7 . G7 | r",
+                chart.sections().get(0).chords().stream().map(bar -> bar.text()).collect(Collectors.joining(" | ")));
         assertEquals("", played(chart));
         assertEquals("C4:3", played(song(score(note("C4", 6, "")))));
     }
 
     @Test
     void aTransposingPartSoundsAtConcertPitch() throws SheetFault {
-        Song song = song(score("<attributes><transpose><diatonic>-1</diatonic><chromatic>-2</chromatic></transpose></attributes>"
-                + chord("D", "minor") + note("D5", 6, "")));
+        Song song = song(
+                score("<attributes><transpose><diatonic>-1</diatonic><chromatic>-2</chromatic></transpose></attributes>"
+                        + chord("D", "minor") + note("D5", 6, "")));
         assertEquals("C5:3", played(song));
         assertEquals("Bb major", song.head().key().toString());
         assertEquals("Cm", song.music().played().chords().get(0).chord().toString());
@@ -176,14 +181,18 @@ class SongSheetTest {
         assertEquals(
                 "s.musicxml: two notes of one voice sound at once in bar 1",
                 refused(score(note("C4", 6, "") + "<backup><duration>6</duration></backup>" + note("D4", 6, ""))));
-        assertEquals(
-                "s.musicxml: a length in it cannot be counted", refused(score(note("C4", 900_000, ""))));
+        assertEquals("s.musicxml: a length in it cannot be counted", refused(score(note("C4", 900_000, ""))));
         assertEquals(
                 "s.musicxml: it is not well-formed XML at line 1, column 104",
-                refused("<!DOCTYPE s [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;'>]><score-partwise><work><work-title>&b;</work-title></work>"
-                        + "</score-partwise>"));
+                refused(
+                        "<!DOCTYPE s [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;'>]><score-partwise><work><work-title>&b;</work-title></work>"
+                                + "</score-partwise>"));
         assertEquals("s.musicxml: no notes stand in it", refused("<score-partwise/>"));
-        assertEquals("s.musicxml: it has more than 4000 bars", refused(score("<note/>".repeat(4100).replace("<note/><note/>", "<note/></measure><measure><note/></measure><measure>"))));
+        assertEquals(
+                "s.musicxml: it has more than 4000 bars",
+                refused(score("<note/>"
+                        .repeat(4100)
+                        .replace("<note/><note/>", "<note/></measure><measure><note/></measure><measure>"))));
     }
 
     private String refused(String text) {

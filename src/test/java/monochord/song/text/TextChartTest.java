@@ -65,7 +65,8 @@ class TextChartTest {
     private static String shown(Section section) {
         return section.name() + ": "
                 + section.chords().stream()
-                        .map(bar -> (bar.opens() ? "|: " : "") + bar.text() + (bar.times() > 0 ? " x" + bar.times() : ""))
+                        .map(bar ->
+                                (bar.opens() ? "|: " : "") + bar.text() + (bar.times() > 0 ? " x" + bar.times() : ""))
                         .collect(Collectors.joining(" | "))
                 + " / " + String.join(" / ", section.words());
     }
@@ -74,14 +75,13 @@ class TextChartTest {
     void chordsBelongToTheWordTheyStandOver() {
         TextChart.Read read = TextChart.read(WATER, "file");
         assertFalse(read.isKeySaid());
-        assertEquals("""
+        assertEquals(
+                """
                 Verse 1: D | G | D | Bm | A / The water is | wide, I can't | get over / And neither have | I wings to fly
                 Verse 2: D | G | D | Bm | A / O love is handsome and love is kind
                 Chorus: D | G . A . | D | % /\s
                 Chorus:  /\s
-                Verse 1:  /\s""", read.song().sections().stream()
-                .map(TextChartTest::shown)
-                .collect(Collectors.joining("\n")));
+                Verse 1:  /\s""", read.song().sections().stream().map(TextChartTest::shown).collect(Collectors.joining("\n")));
         assertEquals("The Water Is Wide", read.song().head().title());
         assertEquals(
                 List.of(
@@ -125,7 +125,8 @@ class TextChartTest {
 
     @Test
     void whateverATextHoldsItIsReadInBounds() {
-        for (String text : List.of("", "\n\n", "A ".repeat(100_000), "|".repeat(9000), "[x]\n".repeat(9000), "D\nx\n".repeat(9000))) {
+        for (String text : List.of(
+                "", "\n\n", "A ".repeat(100_000), "|".repeat(9000), "[x]\n".repeat(9000), "D\nx\n".repeat(9000))) {
             assertTrue(TextChart.read(text, "file").song().sections().size() <= 5001);
         }
         assertFalse(TextChart.isChart("a letter to the band\nwithout any music\n"));

@@ -43,7 +43,8 @@ record SongOpening(Song song, Optional<Path> file) {
         } else if (!isMarkdown) {
             throw new Failure(
                     name,
-                    Phrase.of("it is no song: it is read from Markdown, ABC, MusicXML, or a text with chords over words"));
+                    Phrase.of(
+                            "it is no song: it is read from Markdown, ABC, MusicXML, or a text with chords over words"));
         }
         return new SongOpening(SongReader.read(text), Optional.of(file));
     }

@@ -161,7 +161,8 @@ public final class SongPlaces {
 
     private String tempo(String rest) {
         boolean isTaken = usage.clauses().get("at") == Value.BPM && !rest.matches("(?:.*\\s)?at\\s.*");
-        int quarters = Math.max(Performance.SLOWEST, Math.min(Performance.FASTEST, song.head().quarters()));
+        int quarters = Math.max(
+                Performance.SLOWEST, Math.min(Performance.FASTEST, song.head().quarters()));
         return isTaken && song.head().tempo() > 0 ? " at " + quarters : "";
     }
 

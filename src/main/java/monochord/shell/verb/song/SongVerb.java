@@ -53,7 +53,8 @@ final class SongVerb implements Verb {
                         may(option(ABC, Value.FILE)),
                         may(option(MIDI, Value.FILE)),
                         may(option(NewFile.OVER)))
-                .examples("song my-song.md", "song tunes.abc tune 2", "song --out other-song.md", "song --midi song.mid");
+                .examples(
+                        "song my-song.md", "song tunes.abc tune 2", "song --out other-song.md", "song --midi song.mid");
     }
 
     @Override
@@ -116,9 +117,13 @@ final class SongVerb implements Verb {
     private static monochord.file.WholeFile.Content midi(Song song) {
         SongMusic.Timeline played = song.music().played();
         BarGrid metre = new BarGrid(
-                song.head().metre().isFree() ? BarGrid.COMMON.bar() : song.head().metre().bar(), played.pickup());
+                song.head().metre().isFree()
+                        ? BarGrid.COMMON.bar()
+                        : song.head().metre().bar(),
+                played.pickup());
         SongScore music = SongScore.of(played, monochord.score.Pattern.BLOCK, metre);
-        int tempo = song.head().tempo() == 0 ? Performance.USUAL_TEMPO : song.head().quarters();
+        int tempo =
+                song.head().tempo() == 0 ? Performance.USUAL_TEMPO : song.head().quarters();
         Performance performance = Performance.of(music.score())
                 .at(Math.max(Performance.SLOWEST, Math.min(Performance.FASTEST, tempo)))
                 .in(song.head().key())
