@@ -19,6 +19,7 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.LineMode;
+import monochord.shell.sitting.NewSong;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;
@@ -101,6 +102,7 @@ final class LineReading {
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
             case NO_SOUND -> atSilence(text);
+            case NEW_SONG -> inNewSong(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
     }
@@ -144,6 +146,22 @@ final class LineReading {
                 sitting.teaching().silence().forget();
                 yield sentence(text);
             }
+        };
+    }
+
+    /** What is asked for is taken as it stands, but for the words that lead elsewhere and for help. */
+    private Answer inNewSong(String text) {
+        NewSong song = sitting.song().newSong().orElseThrow();
+        return switch (firstWord(text.toLowerCase(Locale.ROOT))) {
+            case SKIP -> song.end();
+            case BACK -> song.back();
+            case HINT -> song.hint();
+            case QUIT -> {
+                song.end();
+                yield sentence(text);
+            }
+            case "help" -> sentence(text);
+            default -> song.take(AsTyped.of(text, sitting.naming()).english());
         };
     }
 

@@ -8,12 +8,14 @@ import java.util.Optional;
 import monochord.harmony.colour.Idea;
 import monochord.song.Song;
 import monochord.song.SongPlace;
+import monochord.view.Answer;
 
 /** The song that is open at the line, what was done to it, and what was proposed for it last. */
 public final class OpenSong {
     private static final int MOST_BACK = 100;
 
     private final Deque<Song> before = new ArrayDeque<>();
+    private NewSong newSong;
     private Song song;
     private Song opened;
     private Path file;
@@ -29,6 +31,29 @@ public final class OpenSong {
         before.clear();
         ideas = List.of();
         place = null;
+    }
+
+    /** Begins a song in a file that is not there, or goes on with one that has no section; what is asked first. */
+    public Answer begin(Path newFile, String name, Optional<Song> begun, Sitting sitting) {
+        String title = name.replaceFirst("(?i)\\.md$", "")
+                .replaceFirst(".*/", "")
+                .replace('-', ' ')
+                .replace('_', ' ');
+        newSong = new NewSong(
+                sitting,
+                newFile,
+                name,
+                begun.map(its -> NewSongText.begun(its.head())).orElseGet(() -> NewSongText.begun(title)));
+        return newSong.begin();
+    }
+
+    /** The song that is being begun. */
+    public Optional<NewSong> newSong() {
+        return Optional.ofNullable(newSong);
+    }
+
+    void leaveNew() {
+        newSong = null;
     }
 
     public Optional<Song> song() {
@@ -101,5 +126,6 @@ public final class OpenSong {
         ideas = other.ideas;
         place = other.place;
         proposedFor = other.proposedFor;
+        newSong = null;
     }
 }

@@ -201,14 +201,18 @@ public final class Sitting {
         if (cells.isOpen()) {
             return LineMode.OPEN_CELL;
         }
-        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
+        return longAnswer != null
+                ? LineMode.LONG_ANSWER
+                : outside.asksConsent()
+                        ? LineMode.CONSENT
+                        : song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
     }
 
     /** How far that has come, where it can be counted. */
     public Optional<Place> place() {
         return switch (mode()) {
             case LONG_ANSWER -> Optional.of(longAnswer.place());
-            case OPEN_CELL, CONSENT -> Optional.empty();
+            case OPEN_CELL, CONSENT, NEW_SONG -> Optional.empty();
             default -> teaching.place();
         };
     }

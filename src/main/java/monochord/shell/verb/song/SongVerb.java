@@ -6,6 +6,7 @@ import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.takes;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -65,9 +66,9 @@ final class SongVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (!sentence.body().isEmpty()) {
-            Optional<Answer> failed = open(sentence, sitting);
-            if (failed.isPresent()) {
-                return failed.get();
+            Optional<Answer> other = open(sentence, sitting);
+            if (other.isPresent()) {
+                return other.get();
             }
         }
         Optional<Song> song = sitting.song().song();
@@ -79,15 +80,24 @@ final class SongVerb implements Verb {
     static final Answer NONE =
             Statement.no(Phrase.sentence("No song is open. {0} opens one.", Phrase.verb("song my-song.md")));
 
-    /** An answer where it cannot be opened. */
+    /** An answer where it cannot be opened, or is begun. */
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
+        boolean isAsked =
+                sitting.isSeated() && name.toLowerCase(java.util.Locale.ROOT).endsWith(".md");
+        if (isAsked && !Files.exists(file)) {
+            return Optional.of(sitting.song().begin(file, name, Optional.empty(), sitting));
+        }
         try {
             SongOpening opening = SongOpening.of(file, name, sentence);
             sitting.song().open(opening.song(), opening.file().orElse(null));
             sitting.settle(opening.song().head().key());
-            return Optional.empty();
+            boolean isBegun = opening.song().sections().isEmpty()
+                    && !opening.song().head().title().isEmpty();
+            return isAsked && isBegun
+                    ? Optional.of(sitting.song().begin(file, name, Optional.of(opening.song()), sitting))
+                    : Optional.empty();
         } catch (IOException failed) {
             return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
