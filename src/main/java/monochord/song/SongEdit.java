@@ -73,7 +73,7 @@ final class SongEdit {
     private static String text(Progression chords, int first, int last) {
         List<String> bars = new ArrayList<>();
         for (int i = first; i <= last; i++) {
-            bars.add(text(chords, i));
+            bars.add(text(chords, i).replaceAll("(?: \\.)+$", ""));
         }
         return String.join(" | ", bars);
     }

@@ -99,6 +99,8 @@ public final class NewSong {
         }
         Song song = text.song();
         sitting.song().open(song, file);
+        sitting.song().holds(name, song.toString());
+        sitting.song().remember(sitting);
         sitting.settle(song.head().key());
         Phrase kept = Phrase.sentence("It is kept in {0}.", Phrase.typed(name));
         List<String> sections =

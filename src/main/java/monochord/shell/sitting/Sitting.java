@@ -99,7 +99,7 @@ public final class Sitting {
         linePlace.goOnFrom(other.linePlace);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
-        song.goOnFrom(other.song);
+        song.goOnFrom(other.song, outside);
     }
 
     public Key key() {

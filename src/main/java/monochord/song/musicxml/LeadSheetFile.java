@@ -60,6 +60,19 @@ public final class LeadSheetFile {
         }
     }
 
+    /**
+     * The sheet itself as text, unpacked.
+     *
+     * @throws SheetFault if it cannot be read
+     */
+    public static String text(Path file, String name) throws SheetFault {
+        try (InputStream in = PackedScore.isPacked(file) ? PackedScore.open(file) : Files.newInputStream(file)) {
+            return new String(in.readNBytes(LARGEST), java.nio.charset.StandardCharsets.UTF_8);
+        } catch (IOException | XMLStreamException failed) {
+            throw new SheetFault(Phrase.of("{0}: it could not be read", Phrase.typed(name)));
+        }
+    }
+
     private static void check(Path file, String name) throws IOException {
         if (!Files.isRegularFile(file)) {
             throw new SheetFault(

@@ -59,7 +59,7 @@ final class ChangeVerb implements Verb {
     public Answer run(Sentence sentence, Sitting sitting) {
         OpenSong desk = sitting.song();
         if (desk.song().isEmpty()) {
-            return SongVerb.NONE;
+            return SongVerb.none(sitting);
         }
         Song song = desk.song().get();
         String body = sentence.body().text();

@@ -22,8 +22,9 @@ import monochord.theory.Key;
  * Reads a song from whatever file it stands in: our Markdown, ABC, MusicXML plain or packed, chords over words.
  *
  * @param file in which changes are kept; none for a song that came from another format
+ * @param text of the file
  */
-record SongOpening(Song song, Optional<Path> file) {
+record SongOpening(Song song, Optional<Path> file, String text) {
     private static final int LOOKED_AT = 400;
 
     /**
@@ -32,21 +33,23 @@ record SongOpening(Song song, Optional<Path> file) {
      */
     static SongOpening of(Path file, String name, Sentence sentence) throws IOException {
         if (isSheet(file)) {
-            return new SongOpening(inItsKey(LeadSheetFile.song(file, name)), Optional.empty());
+            return new SongOpening(
+                    inItsKey(LeadSheetFile.song(file, name)), Optional.empty(), LeadSheetFile.text(file, name));
         }
         String text = SongFile.text(file, name);
         boolean isMarkdown = name.toLowerCase(Locale.ROOT).endsWith(".md") || SongFile.isSong(text);
         if (!isMarkdown && isAbc(name, text)) {
-            return new SongOpening(SongBook.read(text, sentence), Optional.empty());
+            return new SongOpening(
+                    SongBook.read(text, sentence), Optional.empty(), SongBook.kept(text, sentence));
         } else if (!isMarkdown && TextChart.isChart(text)) {
-            return new SongOpening(chart(TextChart.read(text, called(file))), Optional.empty());
+            return new SongOpening(chart(TextChart.read(text, called(file))), Optional.empty(), text);
         } else if (!isMarkdown) {
             throw new Failure(
                     name,
                     Phrase.of(
                             "it is no song: it is read from Markdown, ABC, MusicXML, or a text with chords over words"));
         }
-        return new SongOpening(SongReader.read(text), Optional.of(file));
+        return new SongOpening(SongReader.read(text), Optional.of(file), text);
     }
 
     private static boolean isAbc(String name, String text) {

@@ -83,6 +83,7 @@ public final class SongPlaces {
 
     /** The chords of all sections that are written out. */
     private String whole(String text) {
+        sitting.song().asksWhole();
         if (isSung(text)) {
             return tune(text) + " from " + song.head().key() + " " + text;
         }

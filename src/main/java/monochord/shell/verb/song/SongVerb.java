@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.notebook.AttachedFile;
 import monochord.score.BarGrid;
 import monochord.score.SongScore;
 import monochord.shell.sentence.NewFile;
@@ -73,12 +74,15 @@ final class SongVerb implements Verb {
         }
         Optional<Song> song = sitting.song().song();
         return song.isEmpty()
-                ? NONE
+                ? none(sitting)
                 : written(sentence, song.get(), sitting).orElseGet(() -> new SongAnswer(song.get()));
     }
 
-    static final Answer NONE =
-            Statement.no(Phrase.sentence("No song is open. {0} opens one.", Phrase.verb("song my-song.md")));
+    /** What is said where no song is open. */
+    static Answer none(Sitting sitting) {
+        return Statement.no(
+                Phrase.sentence("No song is open.").then(sitting.song().offer(sitting)));
+    }
 
     /** An answer where it cannot be opened, or is begun. */
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
@@ -92,6 +96,11 @@ final class SongVerb implements Verb {
         try {
             SongOpening opening = SongOpening.of(file, name, sentence);
             sitting.song().open(opening.song(), opening.file().orElse(null));
+            if (!sitting.song().isNoted(name)) {
+                sitting.journal().attach(new AttachedFile(name, opening.text()));
+            }
+            sitting.song().holds(name, opening.text());
+            sitting.song().remember(sitting);
             sitting.settle(opening.song().head().key());
             boolean isBegun = opening.song().sections().isEmpty()
                     && !opening.song().head().title().isEmpty();
@@ -119,7 +128,11 @@ final class SongVerb implements Verb {
                 .toList();
         Answer answer = NewFile.writeNoted(files, sentence, sitting, new SongAnswer.SongStatement(said, song));
         if (answer.status() == Answer.DONE) {
-            sentence.option(OUT).ifPresent(out -> sitting.song().keepIn(out.read(sitting.outside()::file)));
+            sentence.option(OUT).ifPresent(out -> {
+                sitting.song().keepIn(out.read(sitting.outside()::file));
+                sitting.song().holds(out.text(), song.toString());
+                sitting.song().remember(sitting);
+            });
         }
         return Optional.of(answer);
     }

@@ -24,7 +24,7 @@ final class UndoVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (sitting.song().song().isEmpty()) {
-            return SongVerb.NONE;
+            return SongVerb.none(sitting);
         }
         if (!sitting.song().undo()) {
             return Statement.no(Phrase.sentence("Nothing was changed here that could be taken back."));
