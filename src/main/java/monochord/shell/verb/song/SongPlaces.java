@@ -14,6 +14,7 @@ import monochord.song.Song;
 import monochord.song.SongMetre;
 import monochord.song.SongPlace;
 import monochord.sound.Performance;
+import monochord.theory.Key;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
@@ -182,7 +183,11 @@ public final class SongPlaces {
 
     /** As it was when the song was opened. */
     private String before(SongPlace place) {
-        Song opened = sitting.song().opened().orElse(song);
+        Key key = song.head().key();
+        Song opened = sitting.song()
+                .opened()
+                .map(old -> old.moved(key, old.head().key().tonic().to(key.tonic()), ""))
+                .orElse(song);
         return opened.section(place.section().name())
                 .map(section -> new SongPlace(section, place.first(), place.last(), place.isWhole()))
                 .flatMap(old -> old.progression(opened))
