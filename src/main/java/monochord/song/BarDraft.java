@@ -75,7 +75,7 @@ public final class BarDraft {
         for (Symbol symbol : symbols) {
             Beats at = symbol.start();
             Beats part = Beats.of(at.numerator() * length.denominator(), at.denominator() * length.numerator());
-            shares = shares > MOST_SHARES ? shares : leastCommon(shares, part.denominator());
+            shares = shares > MOST_SHARES ? shares : Beats.commonParts(shares, part.denominator());
         }
         return written(shares > MOST_SHARES ? first(isFirst) : shared((int) shares, length, isFirst));
     }
@@ -94,17 +94,6 @@ public final class BarDraft {
             isFirst &= bar.symbols.isEmpty();
         }
         return chords;
-    }
-
-    private static long leastCommon(long one, long other) {
-        long a = one;
-        long b = other;
-        while (b != 0) {
-            long rest = a % b;
-            a = b;
-            b = rest;
-        }
-        return one / a * other;
     }
 
     private String first(boolean isFirst) {

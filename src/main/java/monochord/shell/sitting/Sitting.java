@@ -10,10 +10,10 @@ import monochord.course.Place;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
-import monochord.shell.ear.Ear;
 import monochord.shell.journal.Journal;
-import monochord.shell.keeping.Keeper;
-import monochord.shell.keeping.Settings;
+import monochord.shell.playback.Ear;
+import monochord.shell.storage.Keeper;
+import monochord.shell.storage.Settings;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
@@ -201,11 +201,8 @@ public final class Sitting {
         if (cells.isOpen()) {
             return LineMode.OPEN_CELL;
         }
-        return longAnswer != null
-                ? LineMode.LONG_ANSWER
-                : outside.asksConsent()
-                        ? LineMode.CONSENT
-                        : song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
+        LineMode below = song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
+        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
     }
 
     /** How far that has come, where it can be counted. */

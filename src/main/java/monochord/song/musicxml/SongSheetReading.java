@@ -175,14 +175,14 @@ final class SongSheetReading {
                 !isLeft && style != null && style.matches("light-light|light-heavy|heavy-.*") && bar.draft.times == 0;
     }
 
-    private void direction(SheetElement direction) throws SheetFault {
+    private void direction(SheetElement direction) {
         for (SheetElement type : direction.parts("direction-type")) {
             for (SheetElement one : type.parts()) {
                 switch (one.name()) {
                     case "rehearsal" -> measures.bar().rehearsal = name(one.text());
                     case "segno" -> measures.bar().marks.add(SheetBar.Mark.SEGNO);
                     case "coda" -> measures.bar().marks.add(SheetBar.Mark.CODA);
-                    case "words" -> jump(one.text());
+                    case "words" -> SheetJumps.words(one.text(), measures.bar().marks);
                     case "metronome" -> metronome(one);
                     default -> {}
                 }
@@ -199,41 +199,10 @@ final class SongSheetReading {
         return name.equalsIgnoreCase(Song.CHANGES) ? name + " 1" : name;
     }
 
-    private void jump(String words) {
-        String said = words.toLowerCase(java.util.Locale.ROOT).replace(" ", "");
-        Set<SheetBar.Mark> marks = measures.bar().marks;
-        if (said.startsWith("d.c") || said.startsWith("dacapo")) {
-            marks.add(SheetBar.Mark.DA_CAPO);
-        } else if (said.startsWith("d.s") || said.startsWith("dalsegno")) {
-            marks.add(SheetBar.Mark.DAL_SEGNO);
-        } else if (said.equals("fine")) {
-            marks.add(SheetBar.Mark.FINE);
-        } else if (said.startsWith("tocoda")) {
-            marks.remove(SheetBar.Mark.CODA);
-            marks.add(SheetBar.Mark.TO_CODA);
-        }
-    }
-
-    private void sound(SheetElement sound) throws SheetFault {
-        Set<SheetBar.Mark> marks = measures.bar().marks;
-        add(sound, "segno", SheetBar.Mark.SEGNO, marks);
-        add(sound, "coda", SheetBar.Mark.CODA, marks);
-        add(sound, "fine", SheetBar.Mark.FINE, marks);
-        add(sound, "dacapo", SheetBar.Mark.DA_CAPO, marks);
-        add(sound, "dalsegno", SheetBar.Mark.DAL_SEGNO, marks);
-        if (sound.attribute("tocoda") != null) {
-            marks.remove(SheetBar.Mark.CODA);
-            marks.add(SheetBar.Mark.TO_CODA);
-        }
+    private void sound(SheetElement sound) {
+        SheetJumps.sound(sound, measures.bar().marks);
         if (sound.attribute("tempo") != null) {
             tempo(sound.attribute("tempo"), 1);
-        }
-    }
-
-    private static void add(SheetElement sound, String attribute, SheetBar.Mark mark, Set<SheetBar.Mark> marks) {
-        String value = sound.attribute(attribute);
-        if (value != null && !value.equals("no")) {
-            marks.add(mark);
         }
     }
 

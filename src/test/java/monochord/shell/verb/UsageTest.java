@@ -31,8 +31,8 @@ class UsageTest {
                     + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [--over] [staff --svg OUT [--over]]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET],"
                     + " or transpose MELODY to sing RANGE, or for VOICE [with INSTRUMENT]",
-            "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--over]",
-            "change PLACE to CHORDS [because TEXT], or change NUMBER",
+            "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--midi FILE] [--over]",
+            "change PLACE to CHORDS [because TEXT], or change NUMBER, or change key to KEY",
             "undo",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
@@ -64,7 +64,7 @@ class UsageTest {
             "publish FILE --html OUT [--trust] [--over]",
             "sheet chords or scales [in KEY] --html OUT [--over]",
             "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
-            "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
+            "help [VERB, TOPIC, enter, music, song-file, java, ears, hands or band]",
             "quit");
 
     private static Usage usage(String word) {
