@@ -1,7 +1,9 @@
 package monochord.song;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import monochord.theory.Chord;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
@@ -10,7 +12,7 @@ import monochord.theory.note.Pitch;
  * What a song sounds like: each section that is written out once, and all as it is played.
  *
  * @param written sections in the order of the file
- * @param played sections in playing order, repeats and endings played out
+ * @param played sections in playing order, repeats and endings played out, as far as 20,000 bars
  */
 public record SongMusic(Timeline written, Timeline played) {
     /**
@@ -40,16 +42,19 @@ public record SongMusic(Timeline written, Timeline played) {
     static SongMusic of(Song song) {
         Writing written = new Writing(song);
         Writing played = new Writing(song);
+        Map<Section, SectionMusic> known = new IdentityHashMap<>();
+        int bars = 0;
         for (Section section : song.sections()) {
+            SectionMusic music = known.computeIfAbsent(
+                    song.written(section), its -> SectionMusic.of(its, song.head()));
             if (!section.isAgain()) {
-                SectionMusic music = SectionMusic.of(section, song.head());
                 written.begin(section);
                 music.bars().forEach(written::add);
             }
-            SectionMusic music = SectionMusic.of(song.written(section), song.head());
-            played.begin(section);
-            for (int index : music.order()) {
-                played.add(music.bars().get(index));
+            bars += music.order().size();
+            if (bars <= PlayingOrder.MOST) {
+                played.begin(section);
+                music.order().forEach(index -> played.add(music.bars().get(index)));
             }
         }
         return new SongMusic(written.timeline(), played.timeline());

@@ -1,8 +1,10 @@
 package monochord.song.musicxml;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import monochord.song.BarDraft;
@@ -129,16 +131,16 @@ final class SheetForm {
         return sections;
     }
 
+    /** A mark that comes again with other bars gets a number. */
     private List<String> names() {
         List<String> names = new ArrayList<>();
+        Map<String, Integer> counts = new HashMap<>();
+        String name = ONLY;
         for (int start : starts) {
             String said = bars.get(start).rehearsal;
-            String name = said.isEmpty() ? names.isEmpty() ? ONLY : names.get(names.size() - 1) : said;
-            String unique = name;
-            for (int i = 2; names.contains(unique); i++) {
-                unique = name + " " + i;
-            }
-            names.add(unique);
+            name = said.isEmpty() ? name : said;
+            int count = counts.merge(name, 1, Integer::sum);
+            names.add(count == 1 ? name : name + " " + count);
         }
         return names;
     }

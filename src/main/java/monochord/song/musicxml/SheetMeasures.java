@@ -18,6 +18,7 @@ import monochord.theory.note.Pitch;
 /** Reads notes, chords and words of one measure after the other: the first voice, of notes struck together the top one. */
 final class SheetMeasures {
     private static final int MOST_NOTES = 20_000;
+    private static final int MOST_IN_A_BAR = 256;
     private static final int SMALLEST_PART = 32;
     private static final int MOST_BEATS = 999;
 
@@ -131,6 +132,9 @@ final class SheetMeasures {
         if (beats.denominator() > SMALLEST_PART) {
             throw new SheetFault(Phrase.of("a length in bar {0} cannot be counted", bars.size() + 1));
         }
+        if (bar.draft.sounds.size() >= MOST_IN_A_BAR) {
+            throw new SheetFault(Phrase.of("bar {0} has more than {1} notes", bars.size() + 1, MOST_IN_A_BAR));
+        }
         if (++count > MOST_NOTES) {
             throw new SheetFault(Phrase.of("it has more than {0} notes", MOST_NOTES));
         }
@@ -192,7 +196,7 @@ final class SheetMeasures {
                     "~", lyric.parts("text").stream().map(SheetElement::text).toList());
             String way = lyric.text("syllabic");
             boolean goesOn = "begin".equals(way) || "middle".equals(way);
-            if (!text.isBlank()) {
+            if (!text.isBlank() && verse.matches("\\d{1,2}")) {
                 sung.put(verse, new SheetBar.Syllable(written(text), goesOn, lyric.has("extend")));
             }
         }
@@ -216,6 +220,9 @@ final class SheetMeasures {
         if (chord.isEmpty() && !isSilence) {
             remarks.add(Phrase.sentence("A harmony without a chord symbol is left out; the chord before it goes on."));
             return;
+        }
+        if (bar.draft.symbols.size() >= MOST_IN_A_BAR) {
+            throw new SheetFault(Phrase.of("bar {0} has more than {1} chord symbols", bars.size() + 1, MOST_IN_A_BAR));
         }
         String symbol = chord.map(its -> its.plus(sounding).toString()).orElse("r");
         bar.draft.symbols.removeIf(before -> before.start().equals(start));

@@ -1,8 +1,10 @@
 package monochord.song.text;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import monochord.song.Section;
@@ -28,6 +30,7 @@ public final class TextChart {
     private final List<SongFault> faults = new ArrayList<>();
     private final Set<Phrase> remarks = new LinkedHashSet<>();
     private final List<Section> sections = new ArrayList<>();
+    private final Map<String, Integer> counts = new HashMap<>();
     private SongHead head;
     private TextSection current = new TextSection("Verse", 1);
     private boolean hasKey;
@@ -138,10 +141,8 @@ public final class TextChart {
         Optional<Section> before = like(current.name);
         String name = current.name;
         boolean isWritten = sections.stream().anyMatch(section -> section.name().equalsIgnoreCase(current.name));
-        if (!current.isEmpty() && isWritten) {
-            for (int i = 2; isTaken(name); i++) {
-                name = current.name + " " + i;
-            }
+        if (!current.isEmpty() && (isWritten || name.equalsIgnoreCase(Song.CHANGES))) {
+            name += " " + counts.merge(bare(name) + " again", 2, (known, one) -> known + 1);
         }
         if (!current.isEmpty() && !current.hasChords() && before.isPresent()) {
             remarks.add(Phrase.sentence(
@@ -152,11 +153,6 @@ public final class TextChart {
         for (int i = 0; i < current.times; i++) {
             sections.add(new Section(name, current.line + i, i == 0 ? blocks : List.of()));
         }
-    }
-
-    private boolean isTaken(String name) {
-        return name.equalsIgnoreCase(Song.CHANGES)
-                || sections.stream().anyMatch(section -> section.name().equalsIgnoreCase(name));
     }
 
     /** The last section that has chords and is called alike, numbers aside. */
