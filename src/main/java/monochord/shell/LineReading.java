@@ -19,7 +19,6 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
 import monochord.shell.sitting.LineMode;
-import monochord.shell.sitting.NewSong;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;
@@ -102,7 +101,8 @@ final class LineReading {
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
             case NO_SOUND -> atSilence(text);
-            case NEW_SONG -> inNewSong(text);
+            case NEW_SONG -> sitting.song().newSong().flatMap(song -> song.read(text)).orElseGet(() -> sentence(text));
+            case ROUND_PLAYED, REHEARSAL -> atRehearsal(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
     }
@@ -149,20 +149,11 @@ final class LineReading {
         };
     }
 
-    /** What is asked for is taken as it stands, but for the words that lead elsewhere and for help. */
-    private Answer inNewSong(String text) {
-        NewSong song = sitting.song().newSong().orElseThrow();
-        return switch (firstWord(text.toLowerCase(Locale.ROOT))) {
-            case SKIP -> song.end();
-            case BACK -> song.back();
-            case HINT -> song.hint();
-            case QUIT -> {
-                song.end();
-                yield sentence(text);
-            }
-            case "help" -> sentence(text);
-            default -> song.take(AsTyped.of(text, sitting.naming()).english());
-        };
+    /** In which bar a round stumbled; whatever else is typed is read as usual. */
+    private Answer atRehearsal(String text) {
+        return text.matches("[0-9]{1,4}")
+                ? sitting.teaching().rehearsing().stumbled(text)
+                : text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
     }
 
     private Answer atConsent(String text) {

@@ -23,7 +23,7 @@ public final class Sentence {
     /** The clause that is free text to the end. */
     private static final String REASON = "because";
 
-    private static final int LONGEST_SMALL_WORD = 8;
+    private static final int LONGEST_SMALL_WORD = 9;
     private static final String WHAT = "a sentence";
 
     private final String whole;

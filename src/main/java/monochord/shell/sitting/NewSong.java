@@ -11,6 +11,7 @@ import monochord.file.WholeFile;
 import monochord.song.Song;
 import monochord.song.SongFault;
 import monochord.text.Phrase;
+import monochord.text.naming.AsTyped;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Statement;
@@ -44,12 +45,31 @@ public final class NewSong {
                 text.question());
     }
 
+    /** What is asked for is taken as it stands; none for the words that lead elsewhere, and for help. */
+    public Optional<Answer> read(String line) {
+        String word = line.toLowerCase(java.util.Locale.ROOT);
+        if (word.equals("quit")) {
+            end();
+        }
+        return switch (word) {
+            case "skip" -> Optional.of(end());
+            case "back" -> Optional.of(back());
+            case "hint" -> Optional.of(hint());
+            case "quit" -> Optional.empty();
+            default ->
+                word.equals("help") || word.startsWith("help ")
+                        ? Optional.empty()
+                        : Optional.of(
+                                take(AsTyped.of(line, sitting.naming()).english()));
+        };
+    }
+
     /**
      * Takes an answer, as it is in English, or Enter, which goes on without one.
      *
      * @throws monochord.theory.note.Unreadable if it is not what was asked for
      */
-    public Answer take(String answer) {
+    private Answer take(String answer) {
         NewSongText next = answer.isEmpty() ? text.without() : text.with(answer);
         Optional<SongFault> fault = next.newFault(text);
         if (fault.isPresent()) {
@@ -68,7 +88,7 @@ public final class NewSong {
     }
 
     /** One step back; the first has none before it. */
-    public Answer back() {
+    private Answer back() {
         if (before.isEmpty()) {
             return Statement.no(Phrase.sentence("There is nothing to go back to."));
         }
@@ -77,7 +97,7 @@ public final class NewSong {
     }
 
     /** What an answer may look like. */
-    public Answer hint() {
+    private Answer hint() {
         return Statement.of(text.step().hint());
     }
 
@@ -92,7 +112,7 @@ public final class NewSong {
     }
 
     /** Leaves off: what was answered stands in the file and is open. */
-    public Answer end() {
+    private Answer end() {
         sitting.song().leaveNew();
         if (!isKept) {
             return Statement.of(Phrase.sentence("Nothing was begun."));

@@ -198,11 +198,9 @@ public final class Sitting {
 
     /** What the line is there for: the innermost of what is open. */
     public LineMode mode() {
-        if (cells.isOpen()) {
-            return LineMode.OPEN_CELL;
-        }
         LineMode below = song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
-        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
+        LineMode above = longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
+        return cells.isOpen() ? LineMode.OPEN_CELL : above;
     }
 
     /** How far that has come, where it can be counted. */
@@ -279,6 +277,7 @@ public final class Sitting {
     }
 
     public void end() {
+        teaching.rehearsing().stop();
         stage.ear().stop();
         ended = true;
     }

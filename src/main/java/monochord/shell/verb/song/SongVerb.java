@@ -22,6 +22,8 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
 import monochord.song.SongMusic;
+import monochord.song.SongReader;
+import monochord.song.SongFile;
 import monochord.song.abc.AbcWriter;
 import monochord.sound.Markers;
 import monochord.sound.Performance;
@@ -90,23 +92,42 @@ final class SongVerb implements Verb {
         Path file = sentence.body().read(sitting.outside()::file);
         boolean isAsked =
                 sitting.isSeated() && name.toLowerCase(java.util.Locale.ROOT).endsWith(".md");
-        if (isAsked && !Files.exists(file)) {
-            return Optional.of(sitting.song().begin(file, name, Optional.empty(), sitting));
+        if (!Files.exists(file)) {
+            Optional<Path> ours = sitting.course().library().tunes().find(name);
+            if (ours.isPresent()) {
+                return ours(ours.get(), name, sitting);
+            } else if (isAsked) {
+                return Optional.of(sitting.song().begin(file, name, Optional.empty(), sitting));
+            }
         }
         try {
-            SongOpening opening = SongOpening.of(file, name, sentence);
-            sitting.song().open(opening.song(), opening.file().orElse(null));
-            if (!sitting.song().isNoted(name)) {
-                sitting.journal().attach(new AttachedFile(name, opening.text()));
-            }
-            sitting.song().holds(name, opening.text());
-            sitting.song().remember(sitting);
-            sitting.settle(opening.song().head().key());
-            boolean isBegun = opening.song().sections().isEmpty()
-                    && !opening.song().head().title().isEmpty();
+            Song song = opened(SongOpening.of(file, name, sentence), name, sitting);
+            boolean isBegun = song.sections().isEmpty() && !song.head().title().isEmpty();
             return isAsked && isBegun
-                    ? Optional.of(sitting.song().begin(file, name, Optional.of(opening.song()), sitting))
+                    ? Optional.of(sitting.song().begin(file, name, Optional.of(song), sitting))
                     : Optional.empty();
+        } catch (IOException failed) {
+            return Optional.of(Statement.failed(sitting.outside().told(failed)));
+        }
+    }
+
+    private static Song opened(SongOpening opening, String name, Sitting sitting) {
+        sitting.song().open(opening.song(), opening.file().orElse(null));
+        if (!sitting.song().isNoted(name)) {
+            sitting.journal().attach(new AttachedFile(name, opening.text()));
+        }
+        sitting.song().holds(name, opening.text());
+        sitting.song().remember(sitting);
+        sitting.settle(opening.song().head().key());
+        return opening.song();
+    }
+
+    /** A tune of the lessons: a change of it goes into a file of one's own, never into theirs. */
+    private static Optional<Answer> ours(Path file, String name, Sitting sitting) {
+        try {
+            sitting.song().open(SongReader.read(SongFile.text(file, name)), null);
+            sitting.settle(sitting.song().song().orElseThrow().head().key());
+            return Optional.empty();
         } catch (IOException failed) {
             return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
