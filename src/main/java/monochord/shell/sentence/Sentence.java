@@ -21,6 +21,9 @@ public final class Sentence {
     /** The clause in which a low and a high note stand with {@code to} between. */
     private static final String RANGE = "sing";
 
+    /** The clause that is free text to the end. */
+    private static final String REASON = "because";
+
     private static final int LONGEST_SMALL_WORD = 9;
     private static final String WHAT = "a sentence";
 
@@ -140,7 +143,9 @@ public final class Sentence {
                 option(text.substring(place, end), place, end);
             } else if (length <= LONGEST_SMALL_WORD) {
                 String word = text.substring(place, end).toLowerCase(Locale.ROOT);
-                boolean isWithin = current.startsWith("--answer") || current.equals(RANGE) && word.equals("to");
+                boolean isWithin = current.startsWith("--answer")
+                        || current.equals(REASON)
+                        || current.equals(RANGE) && word.equals("to");
                 if (smallWords.contains(word) && !isWithin) {
                     open(word, place, end);
                 }

@@ -102,7 +102,7 @@ public final class Sitting {
         linePlace.goOnFrom(other.linePlace);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
-        song.goOnFrom(other.song);
+        song.goOnFrom(other.song, outside);
     }
 
     public Key key() {
@@ -201,17 +201,16 @@ public final class Sitting {
 
     /** What the line is there for: the innermost of what is open. */
     public LineMode mode() {
-        if (cells.isOpen()) {
-            return LineMode.OPEN_CELL;
-        }
-        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
+        LineMode below = song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
+        LineMode above = longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
+        return cells.isOpen() ? LineMode.OPEN_CELL : above;
     }
 
     /** How far that has come, where it can be counted. */
     public Optional<Place> place() {
         return switch (mode()) {
             case LONG_ANSWER -> Optional.of(longAnswer.place());
-            case OPEN_CELL, CONSENT -> Optional.empty();
+            case OPEN_CELL, CONSENT, NEW_SONG -> Optional.empty();
             default -> teaching.place();
         };
     }

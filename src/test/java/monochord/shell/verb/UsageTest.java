@@ -31,8 +31,8 @@ class UsageTest {
                     + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [--over] [staff --svg OUT [--over]]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET],"
                     + " or transpose MELODY to sing RANGE, or for VOICE [with INSTRUMENT]",
-            "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--over]",
-            "change PLACE to CHORDS [because TEXT], or change NUMBER",
+            "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--midi FILE] [--over]",
+            "change PLACE to CHORDS [because TEXT], or change NUMBER, or change key to KEY",
             "undo",
             "rehearse PLACE or PROGRESSION [in KEY] [with PART] [metre 3/4] [as PATTERN] [at BPM] [swing] [for MINUTES],"
                     + " or rehearse keys [KEYS]",
@@ -70,7 +70,7 @@ class UsageTest {
             "settings [TEXT, tempo, right patch, left patch, bank, notes or code seconds]",
             "record [FILE, copy or restore] [--over]",
             "doctor",
-            "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
+            "help [VERB, TOPIC, enter, music, song-file, java, ears, hands or band]",
             "quit");
 
     private static Usage usage(String word) {
