@@ -44,7 +44,10 @@ public final class Glossary {
             Map.entry("mode", Glossary::mode),
             Map.entry("scale degree", Glossary::degree),
             Map.entry("slash chord", Glossary::slash),
-            Map.entry("octave", Glossary::octave));
+            Map.entry("octave", Glossary::octave),
+            Map.entry("comping", Glossary::comping),
+            Map.entry("pedal point", Glossary::pedal),
+            Map.entry("walking bass", Glossary::walking));
 
     private static final Map<String, String> OTHERWISE = Map.ofEntries(
             Map.entry("semitone", "half step"),
@@ -63,6 +66,9 @@ public final class Glossary {
             Map.entry("parallel major", "parallel"),
             Map.entry("parallel key", "parallel"),
             Map.entry("sus chord", "suspension"),
+            Map.entry("pedal", "pedal point"),
+            Map.entry("bass pedal", "pedal point"),
+            Map.entry("comp", "comping"),
             Map.entry("sus4", "suspension"));
 
     private Glossary() {}
@@ -204,6 +210,32 @@ public final class Glossary {
     private static Phrase signature(Key key) {
         return Phrase.sentence("A key signature gathers the sharps or flats of a key at the beginning of each line.")
                 .then(Phrase.sentence("The notes of {0} are {1}.", key, notes(key, 1, 2, 3, 4, 5, 6, 7)));
+    }
+
+    private static Phrase comping(Key key) {
+        return Phrase.sentence(
+                        "Comping is how the hands strike chords below a tune or a solo, in a rhythm and with gaps left for it.")
+                .then(Phrase.sentence(
+                        "In {0}: the bass {1} on the first beat, the chord {2} short behind it.",
+                        key, key.note(1), notes(key, 1, 3, 5)));
+    }
+
+    private static Phrase pedal(Key key) {
+        return Phrase.sentence("A pedal point is one note held in the bass while the chords above it change.")
+                .then(Phrase.sentence(
+                        "In {0}: {1} in the bass, above it {2}, then {3}.",
+                        key, key.note(1), notes(key, 1, 3, 5), notes(key, 4, 6, 1)));
+    }
+
+    private static Phrase walking(Key key) {
+        Key major = major(key);
+        return Phrase.sentence("A walking bass plays a note on every beat and steps into the root of the next chord.")
+                .then(Phrase.sentence("In {0}, up to {1}: {2}.", major, major.note(4), notes(major, 1, 2, 3, 4)));
+    }
+
+    private static Phrase slash(Key key) {
+        return Phrase.sentence("A slash chord names another note than the root for the bass, behind a stroke.")
+                .then(Phrase.sentence("In {0}: the first chord with {1} in the bass, its third.", key, key.note(3)));
     }
 
     private static Phrase common(Key key) {

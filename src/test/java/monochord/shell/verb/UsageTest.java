@@ -36,7 +36,7 @@ class UsageTest {
             "undo",
             "rehearse PLACE or PROGRESSION [in KEY] [with PART] [metre 3/4] [as PATTERN] [at BPM] [swing] [for MINUTES],"
                     + " or rehearse keys [KEYS]",
-            "bass PROGRESSION [chromatic, pedal or walking] [in KEY]",
+            "bass PROGRESSION [chromatic, pedal or walking] [in KEY] [metre 3/4]",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
             "tempo [BPM] [--keep]",
