@@ -233,11 +233,6 @@ public final class Glossary {
                 .then(Phrase.sentence("In {0}, up to {1}: {2}.", major, major.note(4), notes(major, 1, 2, 3, 4)));
     }
 
-    private static Phrase slash(Key key) {
-        return Phrase.sentence("A slash chord names another note than the root for the bass, behind a stroke.")
-                .then(Phrase.sentence("In {0}: the first chord with {1} in the bass, its third.", key, key.note(3)));
-    }
-
     private static Phrase common(Key key) {
         return Phrase.sentence("A common tone belongs to two chords in a row, so that a finger can stay on it.")
                 .then(Phrase.sentence(
