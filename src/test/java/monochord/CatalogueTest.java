@@ -67,7 +67,7 @@ class CatalogueTest {
             Map.entry("monochord/view/web/WebPage.java", "markup"));
 
     /** What is still said in texts put together from pieces. */
-    private static final Pattern STILL_ENGLISH = Pattern.compile("monochord/cell/far/.*");
+    private static final Pattern STILL_ENGLISH = Pattern.compile("monochord/cell/sandbox/.*");
 
     /** Words in which answers and subjects are read; verdicts, hints and questions are phrases. */
     private static final Pattern READ = Pattern.compile("monochord/practice/(reading|answer|skill)/.*");

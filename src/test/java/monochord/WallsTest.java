@@ -273,7 +273,7 @@ class WallsTest {
                                 + "|\\bimport static java\\.lang\\.System\\b|\\.printStackTrace\\(\\)"
                                 + "|\\bRuntime\\.getRuntime\\(\\)\\.(exit|halt)\\b")
                         .and(outside("shell"))
-                        .and(source -> !source.path().startsWith(SOURCES.resolve("monochord/cell/far")))));
+                        .and(source -> !source.path().startsWith(SOURCES.resolve("monochord/cell/sandbox")))));
     }
 
     @Test

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.Set;
 import java.util.function.Consumer;
-import monochord.cell.wire.Message;
-import monochord.cell.wire.MessageKind;
+import monochord.cell.protocol.Message;
+import monochord.cell.protocol.MessageKind;
 import monochord.theory.Key;
 
 /** One run of a cell, with an eye on the clock. Whatever the cell does, it is over soon after its time. */

@@ -9,7 +9,7 @@ import java.net.SocketException;
 import java.net.SocketTimeoutException;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
-import monochord.cell.far.SandboxMain;
+import monochord.cell.sandbox.SandboxMain;
 
 /** Where the cell's JVM connects: only from this machine, and only who knows the secret, which no command line shows. */
 final class CellSocket implements AutoCloseable {

@@ -9,8 +9,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import monochord.cell.far.SandboxMain;
-import monochord.cell.wire.WorkingFolder;
+import monochord.cell.protocol.WorkingFolder;
+import monochord.cell.sandbox.SandboxMain;
 
 /**
  * How the JVM of a cell is started: with this program's own classes and the JDK it runs on, little memory, a working folder

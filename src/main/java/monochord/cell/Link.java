@@ -12,10 +12,10 @@ import java.time.Duration;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
-import monochord.cell.far.SandboxMain;
-import monochord.cell.wire.Message;
-import monochord.cell.wire.MessageKind;
-import monochord.cell.wire.WorkingFolder;
+import monochord.cell.protocol.Message;
+import monochord.cell.protocol.MessageKind;
+import monochord.cell.protocol.WorkingFolder;
+import monochord.cell.sandbox.SandboxMain;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 

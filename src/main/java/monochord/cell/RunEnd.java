@@ -1,6 +1,6 @@
 package monochord.cell;
 
-import monochord.cell.far.Limits;
+import monochord.cell.sandbox.Limits;
 import monochord.text.Phrase;
 
 /** How a run of a cell ended. */

@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import monochord.text.StyledText;
 import monochord.view.Answer;
-import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.WrappedAnswer;
 
 /**
  * The options at the end of a line that change only how its answer looks: {@code --plain} and {@code --ascii}.
@@ -39,20 +39,10 @@ record OutputOptions(String line, UnaryOperator<Look> wish) {
         return wish == NONE ? answer : new InItsManner(answer, wish);
     }
 
-    private record InItsManner(Answer answer, UnaryOperator<Look> wish) implements Answer {
+    private record InItsManner(Answer answer, UnaryOperator<Look> wish) implements WrappedAnswer {
         @Override
         public StyledText text(Look look) {
             return answer.text(wish.apply(look));
-        }
-
-        @Override
-        public void json(Json json) {
-            answer.json(json);
-        }
-
-        @Override
-        public int status() {
-            return answer.status();
         }
 
         @Override

@@ -7,9 +7,9 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Random;
-import monochord.shell.ear.LiveEar;
-import monochord.shell.keeping.RecordKeeper;
+import monochord.shell.playback.LiveEar;
 import monochord.shell.sitting.SeedSource;
+import monochord.shell.storage.RecordKeeper;
 
 /** The program as the operating system sees it: its streams, its surroundings and its exit status. */
 final class Program {

@@ -98,11 +98,7 @@ public record Chord(NoteName root, ChordKind kind, NoteName bass) implements Not
 
     /** Whether both have the same keys of the keyboard and the same key lowest, whatever the spelling. */
     public boolean soundsLike(Chord other) {
-        return bass.soundsLike(other.bass) && keys() == other.keys();
-    }
-
-    private int keys() {
-        return tones().stream().mapToInt(tone -> 1 << tone.pitchClass()).reduce(0, (a, b) -> a | b);
+        return bass.soundsLike(other.bass) && NoteName.keys(tones()) == NoteName.keys(other.tones());
     }
 
     // The methods a record is given are slow to link, and this one is asked on the way to the first answer.

@@ -126,7 +126,7 @@ public final class ChordNames {
 
     private static void addBySound(List<Candidate> found, List<NoteName> notes, Key key) {
         int spelled = found.size();
-        int keys = keys(notes);
+        int keys = NoteName.keys(notes);
         for (NoteName root : notes) {
             ChordKind kind = BY_SOUND.get(turned(keys, root.pitchClass()));
             if (kind != null && !isNamed(found, root, kind)) {
@@ -167,17 +167,9 @@ public final class ChordNames {
         for (String suffix : COMMON) {
             ChordKind kind = ChordKind.parse(suffix);
             List<NoteName> tones = new Chord(NoteName.C, kind).tones();
-            kinds.putIfAbsent(keys(tones), kind);
+            kinds.putIfAbsent(NoteName.keys(tones), kind);
         }
         return kinds;
-    }
-
-    private static int keys(List<NoteName> notes) {
-        int keys = 0;
-        for (NoteName note : notes) {
-            keys |= 1 << note.pitchClass();
-        }
-        return keys;
     }
 
     private static int turned(int keys, int by) {

@@ -1,22 +1,16 @@
 package monochord.view;
 
 import java.util.Optional;
-import monochord.text.StyledText;
 
 /**
  * What a class looks at: a wrong answer in it is no failure of a command line.
  *
  * @param nameless the same without anybody's name, as a notebook keeps it
  */
-public record ClassAnswer(Answer answer, Answer nameless) implements Answer {
+public record ClassAnswer(Answer answer, Answer nameless) implements WrappedAnswer {
     /** Something with nobody's name in it. */
     public ClassAnswer(Answer answer) {
         this(answer, answer);
-    }
-
-    @Override
-    public StyledText text(Look look) {
-        return answer.text(look);
     }
 
     @Override

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import monochord.cell.wire.Message;
-import monochord.cell.wire.MessageKind;
+import monochord.cell.protocol.Message;
+import monochord.cell.protocol.MessageKind;
 import monochord.shell.sitting.CellAnswers;
 import monochord.theory.Key;
 import monochord.view.Look;
@@ -64,8 +64,8 @@ class CellReportTest {
 
     /** Guard: {@code CellMusicReader.music} takes what its readers refuse for no music. */
     @ParameterizedTest
-    @EnumSource(monochord.cell.wire.EncodedValue.Shape.class)
-    void musicThatIsNoneIsShownAsText(monochord.cell.wire.EncodedValue.Shape shape) {
+    @EnumSource(monochord.cell.protocol.EncodedValue.Shape.class)
+    void musicThatIsNoneIsShownAsText(monochord.cell.protocol.EncodedValue.Shape shape) {
         builder.take(Message.of(MessageKind.VALUE, "v", "Chord", shape.name(), "Hm?", "H", "loud", "999", "?"));
         builder.take(Message.of(MessageKind.PLAY, "-5", shape.name(), "Hm?", "H"));
         assertEquals("v = Hm?", said());

@@ -9,7 +9,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
-import monochord.cell.far.SandboxMain;
+import monochord.cell.sandbox.SandboxMain;
 import org.junit.jupiter.api.Test;
 
 /** Who gets in. Guard: {@code CellSocket.knows}; without it the first who comes is taken for the cell. */

@@ -11,8 +11,8 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.util.Random;
-import monochord.cell.wire.Message;
-import monochord.cell.wire.MessageKind;
+import monochord.cell.protocol.Message;
+import monochord.cell.protocol.MessageKind;
 import org.junit.jupiter.api.Test;
 
 class MessageTest {

@@ -2,7 +2,7 @@ package monochord.shell;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 

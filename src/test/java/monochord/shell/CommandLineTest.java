@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.Thorough;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;
 import monochord.text.Phrase;

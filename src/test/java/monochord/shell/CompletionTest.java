@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.course.Course;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import org.jline.reader.Candidate;

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 import org.junit.jupiter.api.Test;

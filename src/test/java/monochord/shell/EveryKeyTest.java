@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.Thorough;
 import monochord.course.Course;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.theory.Key;

@@ -12,7 +12,7 @@ import monochord.course.Course;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.sentence.Everyday;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;

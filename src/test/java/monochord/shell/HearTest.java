@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.course.Course;
 import monochord.score.Sounding;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.sound.Performance;

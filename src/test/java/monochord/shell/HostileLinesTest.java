@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Random;
 import monochord.Thorough;
 import monochord.course.Course;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.view.Answer;

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import monochord.record.Bookmarks;
-import monochord.shell.keeping.RecordKeeper;
+import monochord.shell.storage.RecordKeeper;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -1,7 +1,7 @@
 package monochord.shell;
 
 import java.util.Optional;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 

@@ -14,9 +14,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import monochord.notebook.Digest;
-import monochord.shell.ear.Ear;
-import monochord.shell.keeping.RecordKeeper;
+import monochord.shell.playback.Ear;
 import monochord.shell.sitting.SeedSource;
+import monochord.shell.storage.RecordKeeper;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import monochord.course.Course;
 import monochord.record.Register;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.naming.InProse;

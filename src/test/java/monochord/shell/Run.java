@@ -14,9 +14,9 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
-import monochord.shell.ear.Ear;
-import monochord.shell.keeping.Keeper;
-import monochord.shell.keeping.RecordKeeper;
+import monochord.shell.playback.Ear;
+import monochord.shell.storage.Keeper;
+import monochord.shell.storage.RecordKeeper;
 
 /**
  * What one whole run of the program came to.

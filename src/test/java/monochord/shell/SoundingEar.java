@@ -1,8 +1,8 @@
 package monochord.shell;
 
 import java.util.Optional;
-import monochord.shell.ear.Ear;
-import monochord.shell.ear.PlayheadPosition;
+import monochord.shell.playback.Ear;
+import monochord.shell.playback.PlayheadPosition;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 

@@ -22,7 +22,7 @@ import monochord.practice.Excerpt.Moment;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.ear.LiveEar;
+import monochord.shell.playback.LiveEar;
 import monochord.shell.sitting.Hearing;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.file.WavFile;

@@ -11,7 +11,7 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.Line;
 import javax.sound.sampled.SourceDataLine;
 import monochord.score.Score;
-import monochord.shell.ear.LiveEar;
+import monochord.shell.playback.LiveEar;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
 import org.junit.jupiter.api.AfterEach;

@@ -1,6 +1,7 @@
 package monochord.harmony.after;
 
 import java.util.List;
+import monochord.harmony.TableText;
 import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.Numeral;
@@ -30,17 +31,10 @@ public record ClassicalCounts(List<ScoreCount> rows) {
      * @throws monochord.theory.note.Unreadable if a chord is no numeral
      */
     public static ClassicalCounts parse(String text) {
-        return new ClassicalCounts(text.lines()
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .map(ClassicalCounts::row)
-                .toList());
+        return new ClassicalCounts(TableText.rows(text, COLUMNS, ClassicalCounts::row));
     }
 
-    private static ScoreCount row(String line) {
-        String[] cells = line.split("\t");
-        if (cells.length != COLUMNS) {
-            throw new IllegalArgumentException("a row must have " + COLUMNS + " columns: " + line);
-        }
+    private static ScoreCount row(String[] cells) {
         return new ScoreCount(
                 Numeral.parse(cells[0]),
                 Numeral.parse(cells[1]),

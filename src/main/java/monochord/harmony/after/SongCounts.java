@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.harmony.TableText;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -148,17 +149,10 @@ public record SongCounts(List<SongCount> rows) {
 
     /** @throws IllegalArgumentException if a line has other columns */
     public static SongCounts parse(String text) {
-        return new SongCounts(text.lines()
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .map(SongCounts::row)
-                .toList());
+        return new SongCounts(TableText.rows(text, COLUMNS, SongCounts::row));
     }
 
-    private static SongCount row(String line) {
-        String[] cells = line.split("\t");
-        if (cells.length != COLUMNS) {
-            throw new IllegalArgumentException("a row must have " + COLUMNS + " columns: " + line);
-        }
+    private static SongCount row(String[] cells) {
         return new SongCount(
                 Collection.called(cells[0]),
                 cells[1].equals("minor"),

@@ -81,7 +81,7 @@ final class Rewriting {
             Beats from = later(piece.start(), start);
             Beats to = piece.end().compareTo(end) < 0 ? piece.end() : end;
             lengths.add(to.minus(from));
-            shares = common(shares, to.minus(from).denominator());
+            shares = Beats.commonParts(shares, to.minus(from).denominator());
         }
         List<ChordEvent> slots = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
@@ -95,16 +95,5 @@ final class Rewriting {
 
     private static Beats later(Beats one, Beats other) {
         return one.compareTo(other) < 0 ? other : one;
-    }
-
-    private static long common(long one, long other) {
-        long a = one;
-        long b = other;
-        while (b != 0) {
-            long rest = a % b;
-            a = b;
-            b = rest;
-        }
-        return one / a * other;
     }
 }

@@ -1,6 +1,7 @@
 package monochord.harmony.key;
 
 import java.util.List;
+import monochord.harmony.TableText;
 
 /**
  * How long each degree sounds in tunes of major and of minor, which degree begins and which ends them: as logarithms of
@@ -25,11 +26,7 @@ public final class ToneProfiles {
     private final Profile minor;
 
     private record ProfileRow(String mode, int tunes, int fifths, double share, int first, int last) {
-        static ProfileRow parse(String line) {
-            String[] cells = line.split("\t");
-            if (cells.length != COLUMNS) {
-                throw new IllegalArgumentException("a row must have " + COLUMNS + " columns: " + line);
-            }
+        static ProfileRow of(String[] cells) {
             return new ProfileRow(
                     cells[0],
                     Integer.parseInt(cells[1]),
@@ -82,10 +79,7 @@ public final class ToneProfiles {
 
     /** @throws IllegalArgumentException if a line has other columns, or major or minor has none */
     public static ToneProfiles parse(String text) {
-        List<ProfileRow> rows = text.lines()
-                .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .map(ProfileRow::parse)
-                .toList();
+        List<ProfileRow> rows = TableText.rows(text, COLUMNS, ProfileRow::of);
         return new ToneProfiles(profile(rows, "major"), profile(rows, "minor"));
     }
 

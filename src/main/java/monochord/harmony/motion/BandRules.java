@@ -4,29 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.motion.Finding.FindingKind;
 import monochord.harmony.motion.Finding.Weight;
-import monochord.theory.note.Pitch;
 
 /** The easier rules of {@link Strictness#BAND}. */
-final class BandRules {
+final class BandRules extends MotionRules {
     private static final int BLOCK_VOICES = 3;
 
-    private final List<Finding> found = new ArrayList<>();
-
-    private BandRules() {}
-
-    static List<Finding> judge(Passage passage, List<MotionStep> steps) {
-        BandRules rules = new BandRules();
-        rules.crossings(passage.chords().get(0), 0);
-        for (int i = 0; i < steps.size(); i++) {
-            rules.change(steps.get(i), i + 1);
-            rules.crossings(passage.chords().get(i + 1), i + 1);
-        }
-        return rules.found;
+    BandRules() {
+        super(Weight.REMARK);
     }
 
-    private void change(MotionStep step, int at) {
+    @Override
+    void change(MotionStep step, int at) {
         List<List<Integer>> blocks = blocks(step);
-        blocks.forEach(block -> found.add(new Finding(FindingKind.BLOCK, Weight.REMARK, at, block)));
+        blocks.forEach(block -> add(FindingKind.BLOCK, Weight.REMARK, at, block));
         step.outer().ifPresent(pair -> outer(pair, at, blocks));
     }
 
@@ -34,11 +24,11 @@ final class BandRules {
     private void outer(VoicePair pair, int at, List<List<Integer>> blocks) {
         List<Integer> voices = List.of(pair.lower().voice(), pair.upper().voice());
         switch (pair.parallel()) {
-            case UNISON -> found.add(new Finding(FindingKind.PARALLEL_UNISONS, Weight.FAULT, at, voices));
-            case OCTAVE -> found.add(new Finding(FindingKind.PARALLEL_OCTAVES, Weight.FAULT, at, voices));
+            case UNISON -> add(FindingKind.PARALLEL_UNISONS, Weight.FAULT, at, voices);
+            case OCTAVE -> add(FindingKind.PARALLEL_OCTAVES, Weight.FAULT, at, voices);
             case FIFTH -> {
                 if (blocks.stream().noneMatch(block -> block.containsAll(voices))) {
-                    found.add(new Finding(FindingKind.PARALLEL_FIFTHS, Weight.REMARK, at, voices));
+                    add(FindingKind.PARALLEL_FIFTHS, Weight.REMARK, at, voices);
                 }
             }
             default -> {}
@@ -72,11 +62,5 @@ final class BandRules {
 
     private static boolean isTogether(VoiceMove one, VoiceMove other) {
         return one.direction() * other.direction() > 0 && one.staffSteps() == other.staffSteps();
-    }
-
-    private void crossings(List<Pitch> chord, int at) {
-        for (int voice : ChoraleRules.crossed(chord)) {
-            found.add(new Finding(FindingKind.CROSSING, Weight.REMARK, at, List.of(voice, voice + 1)));
-        }
     }
 }

@@ -1,34 +1,23 @@
 package monochord.harmony.motion;
 
-import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.motion.Finding.FindingKind;
 import monochord.harmony.motion.Finding.Weight;
-import monochord.theory.note.Pitch;
 
 /** The textbook rules of {@link Strictness#CHORALE}, one method each. */
-final class ChoraleRules {
+final class ChoraleRules extends MotionRules {
     private static final int AUGMENTED_SECOND = 3;
     private static final int AUGMENTED_FOURTH = 6;
 
     /** Letters moved in a fourth. */
     private static final int FOURTH = 3;
 
-    private final List<Finding> found = new ArrayList<>();
-
-    private ChoraleRules() {}
-
-    static List<Finding> judge(Passage passage, List<MotionStep> steps) {
-        ChoraleRules rules = new ChoraleRules();
-        rules.crossings(passage.chords().get(0), 0);
-        for (int i = 0; i < steps.size(); i++) {
-            rules.change(steps.get(i), i + 1);
-            rules.crossings(passage.chords().get(i + 1), i + 1);
-        }
-        return rules.found;
+    ChoraleRules() {
+        super(Weight.FAULT);
     }
 
-    private void change(MotionStep step, int at) {
+    @Override
+    void change(MotionStep step, int at) {
         for (VoicePair pair : step.pairs()) {
             runs(pair, at);
             unequalFifths(pair, at);
@@ -89,32 +78,11 @@ final class ChoraleRules {
         }
     }
 
-    private void crossings(List<Pitch> chord, int at) {
-        for (int voice : crossed(chord)) {
-            add(FindingKind.CROSSING, at, List.of(voice, voice + 1));
-        }
-    }
-
-    /** The voices that sound above their upper neighbours. */
-    static List<Integer> crossed(List<Pitch> chord) {
-        List<Integer> crossed = new ArrayList<>();
-        for (int voice = 0; voice + 1 < chord.size(); voice++) {
-            if (isAbove(chord.get(voice), chord.get(voice + 1))) {
-                crossed.add(voice);
-            }
-        }
-        return crossed;
-    }
-
-    private static boolean isAbove(Pitch one, Pitch other) {
-        return one.midiNumber() > other.midiNumber();
-    }
-
     private void add(FindingKind kind, int at, VoicePair pair) {
         add(kind, at, List.of(pair.lower().voice(), pair.upper().voice()));
     }
 
     private void add(FindingKind kind, int at, List<Integer> voices) {
-        found.add(new Finding(kind, Weight.FAULT, at, voices));
+        add(kind, Weight.FAULT, at, voices);
     }
 }

@@ -17,7 +17,7 @@ public enum Strictness {
     CHORALE(Phrase.of("chorale rules")) {
         @Override
         List<Finding> judge(Passage passage, List<MotionStep> steps) {
-            return ChoraleRules.judge(passage, steps);
+            return new ChoraleRules().judge(passage, steps);
         }
     },
     /**
@@ -28,7 +28,7 @@ public enum Strictness {
     BAND(Phrase.of("band practice")) {
         @Override
         List<Finding> judge(Passage passage, List<MotionStep> steps) {
-            return BandRules.judge(passage, steps);
+            return new BandRules().judge(passage, steps);
         }
     };
 

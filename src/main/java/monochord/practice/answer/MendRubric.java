@@ -8,13 +8,11 @@ import monochord.harmony.melody.NoteChange;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.NoteReading;
 import monochord.text.Phrase;
 import monochord.theory.note.NoteName;
 
 /** Judges the note that a tune sings in place of one that clashes: the nearest, or another near one that fits. */
-public final class MendRubric extends Rubric<NoteName> {
-
+public final class MendRubric extends OneNoteRubric {
     private final List<NoteName> fitting;
     private final Phrase reason;
     private final Phrase way;
@@ -39,31 +37,6 @@ public final class MendRubric extends Rubric<NoteName> {
     }
 
     @Override
-    String what() {
-        return "a note";
-    }
-
-    @Override
-    String example() {
-        return example("F#", "Eb");
-    }
-
-    @Override
-    NoteName read(String plain) {
-        return NoteReading.one(plain, example());
-    }
-
-    @Override
-    String write(NoteName answer) {
-        return answer.toString();
-    }
-
-    @Override
-    boolean same(NoteName one, NoteName other) {
-        return one.equals(other);
-    }
-
-    @Override
     boolean isAlso(NoteName given) {
         return fitting.contains(given);
     }
@@ -81,11 +54,6 @@ public final class MendRubric extends Rubric<NoteName> {
     @Override
     Optional<NoteName> bySound() {
         return Optional.of(wanted().respelled());
-    }
-
-    @Override
-    boolean soundsRight(NoteName given) {
-        return given.soundsLike(wanted());
     }
 
     @Override

@@ -6,12 +6,11 @@ import java.util.function.Supplier;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
-import monochord.practice.reading.NoteReading;
 import monochord.text.Phrase;
 import monochord.theory.note.NoteName;
 
 /** Judges a single note. */
-public final class NoteRubric extends Rubric<NoteName> {
+public final class NoteRubric extends OneNoteRubric {
     private final NoteName from;
     private final Phrase way;
 
@@ -23,31 +22,6 @@ public final class NoteRubric extends Rubric<NoteName> {
         super(wanted, errors);
         this.from = from;
         this.way = way;
-    }
-
-    @Override
-    String what() {
-        return "a note";
-    }
-
-    @Override
-    String example() {
-        return example("F#", "Eb");
-    }
-
-    @Override
-    NoteName read(String plain) {
-        return NoteReading.one(plain, example());
-    }
-
-    @Override
-    String write(NoteName answer) {
-        return answer.toString();
-    }
-
-    @Override
-    boolean same(NoteName one, NoteName other) {
-        return one.equals(other);
     }
 
     @Override
@@ -63,11 +37,6 @@ public final class NoteRubric extends Rubric<NoteName> {
         return isPlain && wanted().alteration() == 0
                 ? Optional.empty()
                 : Optional.of(isPlain ? wanted().respelled() : plain);
-    }
-
-    @Override
-    boolean soundsRight(NoteName given) {
-        return given.soundsLike(wanted());
     }
 
     @Override

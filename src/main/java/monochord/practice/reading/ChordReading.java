@@ -14,11 +14,9 @@ import monochord.theory.note.Unreadable;
  * ({@code first inversion}) or in words ({@code with A in the bass}).
  */
 public final class ChordReading {
-    private record Word(Pattern written, String meant) {}
-
-    private static final List<Word> WORDS = List.of(
-            new Word(Pattern.compile("^[Aa]n? +(?=[A-G][b#♭♯]?(?:[ -]*[a-z0-9]{3,}.*|m|$))"), ""),
-            new Word(Pattern.compile("(?i)[ -]*(?:chord|triad)$"), ""),
+    private static final List<SpokenWord> WORDS = List.of(
+            new SpokenWord(Pattern.compile("^[Aa]n? +(?=[A-G][b#♭♯]?(?:[ -]*[a-z0-9]{3,}.*|m|$))"), ""),
+            new SpokenWord(Pattern.compile("(?i)[ -]*(?:chord|triad)$"), ""),
             word("[ -]*half[ -]*diminished(?:[ -]*(?:7|seventh|seven))?", "m7b5"),
             word("[ -]*(?:fully[ -]*)?diminished[ -]*(?:7|seventh|seven)", "dim7"),
             word("[ -]*(?:major|maj)[ -]*(?:7th|7|seventh|seven)", "maj7"),
@@ -39,8 +37,8 @@ public final class ChordReading {
 
     private ChordReading() {}
 
-    private static Word word(String written, String meant) {
-        return new Word(Pattern.compile("(?i)(?<=[a-g#b♭♯])" + written), meant);
+    private static SpokenWord word(String written, String meant) {
+        return new SpokenWord(Pattern.compile("(?i)(?<=[a-g#b♭♯])" + written), meant);
     }
 
     /** @throws Unreadable if the text is neither a chord symbol nor notes */
@@ -151,10 +149,6 @@ public final class ChordReading {
         if (!AnswerText.hasWord(plain)) {
             return plain;
         }
-        String text = plain.strip();
-        for (Word word : WORDS) {
-            text = word.written.matcher(text).replaceAll(word.meant);
-        }
-        return text.strip();
+        return SpokenWord.replace(WORDS, plain.strip()).strip();
     }
 }

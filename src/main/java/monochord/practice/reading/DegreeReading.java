@@ -10,9 +10,7 @@ import monochord.theory.note.Unreadable;
 
 /** Reads a numeral, a number, or the words for them: {@code vi}, {@code 6-}, {@code the lowered sixth}, {@code six minor}. */
 public final class DegreeReading {
-    private record Word(Pattern written, String meant) {}
-
-    private static final List<Word> WORDS = List.of(
+    private static final List<SpokenWord> WORDS = List.of(
             word("(?:degree|chord|triad)", ""),
             word("(?:flat|lowered)", "b"),
             word("(?:sharp|raised)", "#"),
@@ -42,8 +40,8 @@ public final class DegreeReading {
 
     private DegreeReading() {}
 
-    private static Word word(String written, String meant) {
-        return new Word(Pattern.compile("(?i)(?<![a-z0-9])" + written + "(?![a-z0-9])"), meant);
+    private static SpokenWord word(String written, String meant) {
+        return new SpokenWord(Pattern.compile("(?i)(?<![a-z0-9])" + written + "(?![a-z0-9])"), meant);
     }
 
     /** @throws Unreadable if the text is neither a numeral nor a number */
@@ -77,10 +75,7 @@ public final class DegreeReading {
     }
 
     private static String withoutWords(String plain) {
-        String text = plain;
-        for (Word word : WORDS) {
-            text = word.written.matcher(text).replaceAll(word.meant);
-        }
+        String text = SpokenWord.replace(WORDS, plain);
         return QUALITY_FIRST.matcher(text.strip()).replaceAll("$2$1").replace(" ", "");
     }
 }

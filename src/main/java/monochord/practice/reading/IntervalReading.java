@@ -27,7 +27,7 @@ public final class IntervalReading {
             Interval.MAJOR_SECOND);
 
     private static final Pattern ENDING = Pattern.compile("(?<=[0-9])(?:st|nd|rd|th)$");
-    private static final List<Word> WORDS = List.of(
+    private static final List<SpokenWord> WORDS = List.of(
             word("mi(?:n(?:or)?)?", "minor "),
             word("ma(?:j(?:or)?)?", "major "),
             word("per(?:f(?:ect)?)?", "perfect "),
@@ -44,8 +44,6 @@ public final class IntervalReading {
     /** {@code sixth minor}: the quality behind the number, as Romance languages have it. */
     private static final Pattern QUALITY_LAST = Pattern.compile(
             "(unison|second|third|fourth|fifth|sixth|seventh|octave) (minor|major|perfect|augmented|diminished)");
-
-    private record Word(Pattern written, String meant) {}
 
     private IntervalReading() {}
 
@@ -109,8 +107,8 @@ public final class IntervalReading {
     }
 
     /** A quality in front of a figure; before a word it has to be whole. */
-    private static Word word(String written, String meant) {
-        return new Word(Pattern.compile("^" + written + "[. ]*(?=[0-9])"), meant);
+    private static SpokenWord word(String written, String meant) {
+        return new SpokenWord(Pattern.compile("^" + written + "[. ]*(?=[0-9])"), meant);
     }
 
     private static String german(String letter) {
@@ -128,9 +126,7 @@ public final class IntervalReading {
         String words = ENDING.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("");
         words = QUALITY_LAST.matcher(words).replaceFirst("$2 $1");
         words = GERMAN.matcher(words).replaceFirst(found -> german(found.group(1)) + found.group(2));
-        for (Word word : WORDS) {
-            words = word.written.matcher(words).replaceFirst(word.meant);
-        }
+        words = SpokenWord.replace(WORDS, words);
         String last = words.substring(words.lastIndexOf(' ') + 1);
         String named = ORDINALS.containsKey(last)
                 ? words.substring(0, words.length() - last.length()) + ORDINALS.get(last)

@@ -31,11 +31,7 @@ public record Tones(List<NoteName> notes, Chord symbol) {
     }
 
     public boolean soundsLike(Tones other) {
-        return keys() == other.keys();
-    }
-
-    private int keys() {
-        return notes.stream().mapToInt(note -> 1 << note.pitchClass()).reduce(0, (a, b) -> a | b);
+        return NoteName.keys(notes) == NoteName.keys(other.notes);
     }
 
     public String write(Signs signs) {

@@ -6,7 +6,7 @@ import monochord.practice.knowing.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.record.KeptSet;
-import monochord.shell.keeping.Keeper;
+import monochord.shell.storage.Keeper;
 import monochord.text.Phrase;
 
 /** A keeper with an agenda of its own. */

@@ -1,22 +1,20 @@
 package monochord.shell.sitting;
 
-import java.util.List;
 import java.util.Optional;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
 import monochord.view.Answer;
-import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.Statement;
-import monochord.view.keyboard.Drawing;
+import monochord.view.WrappedAnswer;
 
 /**
  * An answer, and right below it where the learner is now and what Enter does.
  *
  * @param isApart whether an empty line stands between, as below prose
  */
-record PlacedAnswer(Answer answer, Phrase row, boolean isApart) implements Answer {
+record PlacedAnswer(Answer answer, Phrase row, boolean isApart) implements WrappedAnswer {
     @Override
     public StyledText text(Look look) {
         StyledText said = answer.text(look);
@@ -25,21 +23,6 @@ record PlacedAnswer(Answer answer, Phrase row, boolean isApart) implements Answe
             text.gap();
         }
         return text.lines(Statement.of(row.styled(Style.QUIET)).text(look)).build();
-    }
-
-    @Override
-    public List<Drawing> drawings() {
-        return answer.drawings();
-    }
-
-    @Override
-    public void json(Json json) {
-        answer.json(json);
-    }
-
-    @Override
-    public int status() {
-        return answer.status();
     }
 
     /** What is no part of a notebook takes its place with it. */

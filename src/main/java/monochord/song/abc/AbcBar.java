@@ -71,20 +71,9 @@ final class AbcBar {
         for (Symbol symbol : symbols) {
             Beats at = start(symbol.before());
             Beats part = Beats.of(at.numerator() * length.denominator(), at.denominator() * length.numerator());
-            shares = shares > MOST_SHARES ? shares : leastCommon(shares, part.denominator());
+            shares = shares > MOST_SHARES ? shares : Beats.commonParts(shares, part.denominator());
         }
         return written(shares > MOST_SHARES ? first(isFirst) : shared((int) shares, length, isFirst));
-    }
-
-    private static long leastCommon(long one, long other) {
-        long a = one;
-        long b = other;
-        while (b != 0) {
-            long rest = a % b;
-            a = b;
-            b = rest;
-        }
-        return one / a * other;
     }
 
     private String first(boolean isFirst) {

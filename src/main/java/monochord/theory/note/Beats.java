@@ -56,6 +56,11 @@ public record Beats(long numerator, long denominator) implements Comparable<Beat
         return of(Long.parseLong(matcher.group(1)), parts);
     }
 
+    /** The fewest equal parts in which both one part in {@code one} and one in {@code other} can be written. */
+    public static long commonParts(long one, long other) {
+        return one / greatestDivisor(one, other) * other;
+    }
+
     private static long greatestDivisor(long a, long b) {
         return b == 0 ? a : greatestDivisor(b, a % b);
     }

@@ -112,6 +112,15 @@ public record NoteName(int fifths) implements Notated {
         return pitchClass() == other.pitchClass();
     }
 
+    /** The keys of the keyboard that notes have, octaves left aside: one bit each, C the lowest of twelve. */
+    public static int keys(Iterable<NoteName> notes) {
+        int keys = 0;
+        for (NoteName note : notes) {
+            keys |= 1 << note.pitchClass();
+        }
+        return keys;
+    }
+
     /** The name on the same key with the fewest accidentals, flats where there is a choice of one. */
     public NoteName simplest() {
         int nearest = Math.floorMod(fifths + 5, 12) - 5;

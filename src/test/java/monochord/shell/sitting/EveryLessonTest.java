@@ -20,7 +20,7 @@ import monochord.practice.Grade;
 import monochord.practice.Mistake;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Verb;
 import monochord.shell.verb.Verbs;

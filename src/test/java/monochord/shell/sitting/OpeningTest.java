@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Random;
 import monochord.course.Course;
 import monochord.record.Agenda;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.view.Look;
 import org.junit.jupiter.api.Test;
 

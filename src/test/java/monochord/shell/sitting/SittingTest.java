@@ -14,7 +14,7 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.theory.Key;
 import monochord.view.Answer;
 import monochord.view.Look;

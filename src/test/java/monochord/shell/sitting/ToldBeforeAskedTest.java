@@ -16,7 +16,7 @@ import monochord.course.Course;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Giveaway;
 import monochord.practice.Question;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import monochord.theory.Key;
 import monochord.theory.note.Signs;
 import monochord.view.Answer;

@@ -1,6 +1,0 @@
-/**
- * What the line and its cell say to each other.
- *
- * <p>Imports only the JDK.
- */
-package monochord.cell.wire;

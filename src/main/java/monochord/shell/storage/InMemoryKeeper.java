@@ -1,0 +1,67 @@
+package monochord.shell.storage;
+
+import java.util.ArrayList;
+import java.util.List;
+import monochord.practice.knowing.Attempt;
+import monochord.practice.knowing.Evidence;
+import monochord.practice.knowing.Knowledge;
+import monochord.record.Agenda;
+import monochord.record.Bookmarks;
+import monochord.record.KeptSet;
+import monochord.text.Phrase;
+
+/** Forgets everything when the program ends, and has nothing to tell. */
+final class InMemoryKeeper implements Keeper {
+    private final List<Evidence> evidence = new ArrayList<>();
+    private KeptSet set = KeptSet.NONE;
+
+    @Override
+    public void ready() {
+        // memory is always ready
+    }
+
+    @Override
+    public void keep(Attempt attempt) {
+        attempt.evidence().ifPresent(evidence::add);
+    }
+
+    @Override
+    public Knowledge knowledge() {
+        return Knowledge.of(evidence);
+    }
+
+    @Override
+    public List<Phrase> notices() {
+        return List.of();
+    }
+
+    @Override
+    public Agenda agenda() {
+        return Agenda.NONE;
+    }
+
+    @Override
+    public Bookmarks bookmarks() {
+        return Bookmarks.NONE;
+    }
+
+    @Override
+    public void keep(Bookmarks bookmarks) {
+        // the sitting holds them itself
+    }
+
+    @Override
+    public KeptSet set() {
+        return set;
+    }
+
+    @Override
+    public void keep(KeptSet now) {
+        set = now;
+    }
+
+    @Override
+    public void leave(Agenda agenda) {
+        // there is no next sitting
+    }
+}
