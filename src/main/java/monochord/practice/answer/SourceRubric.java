@@ -18,7 +18,7 @@ import monochord.theory.note.Unreadable;
 
 /** Judges the scale a borrowed chord comes from: {@code C minor}, {@code the parallel minor}, {@code mixolydian}. */
 public final class SourceRubric extends Rubric<Scale> {
-    private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key)$");
+    private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key|natural)$");
 
     private final Chord chord;
     private final Key key;
