@@ -131,10 +131,7 @@ final class RecolourVerb implements Verb {
                 .orElse(OptionalInt.empty());
         Optional<Idea> idea = idiom.in(progression, melody, at);
         if (idea.isEmpty()) {
-            return Statement.no(
-                    at.isPresent()
-                            ? Phrase.sentence("That does not fit at chord {0}.", at.getAsInt() + 1)
-                            : Phrase.sentence("There is no place for that in these chords."));
+            return Statement.no(idiom.refused(progression, melody, at));
         }
         remember(progression, idea.get().progression(), melody, sitting.stage());
         return ProposedChanges.besides(new AskedIdeaAnswer(idea.get()), idea.get(), sitting.song());
