@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Random;
 import monochord.course.Course;
 import monochord.practice.drill.Turn;
-import monochord.shell.ear.Ear;
+import monochord.shell.playback.Ear;
 import org.junit.jupiter.api.Test;
 
 /** What is asked of somebody who types ask and names nothing. */
