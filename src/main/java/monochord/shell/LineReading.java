@@ -101,6 +101,7 @@ final class LineReading {
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
             case NO_SOUND -> atSilence(text);
+            case ROUND_PLAYED, REHEARSAL -> atRehearsal(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
     }
@@ -145,6 +146,13 @@ final class LineReading {
                 yield sentence(text);
             }
         };
+    }
+
+    /** In which bar a round stumbled; whatever else is typed is read as usual. */
+    private Answer atRehearsal(String text) {
+        return text.matches("[0-9]{1,4}")
+                ? sitting.teaching().rehearsing().stumbled(text)
+                : text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
     }
 
     private Answer atConsent(String text) {

@@ -278,6 +278,7 @@ public final class Sitting {
     }
 
     public void end() {
+        teaching.rehearsing().stop();
         stage.ear().stop();
         ended = true;
     }

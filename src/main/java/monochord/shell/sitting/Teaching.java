@@ -10,6 +10,7 @@ import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
 import monochord.course.Place;
+import monochord.course.RehearsalUnderWay;
 import monochord.course.RoomLesson;
 import monochord.course.UnderWay;
 import monochord.practice.Question;
@@ -27,6 +28,7 @@ import monochord.view.course.AskAnswer;
  */
 public final class Teaching {
     private final Sitting sitting;
+    private final Rehearsing rehearsing;
     private UnderWay underWay = new UnderWay();
     private Course course;
     private OpenQuestion question;
@@ -39,6 +41,7 @@ public final class Teaching {
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
+        this.rehearsing = new Rehearsing(sitting);
         this.course = course;
         this.question = new OpenQuestion(clock);
         this.day = new DayTeaching(sitting);
@@ -130,6 +133,24 @@ public final class Teaching {
     void begin(Activity next) {
         question.clear();
         underWay.begin(next);
+    }
+
+    /** What is rehearsed at the instrument. */
+    public Rehearsing rehearsing() {
+        return rehearsing;
+    }
+
+    void begin(RehearsalUnderWay rehearsal) {
+        begin((Activity) rehearsal);
+    }
+
+    /** The rehearsal, if the line goes on with one. */
+    Optional<RehearsalUnderWay> rehearsal() {
+        return underWay.rehearsal();
+    }
+
+    void leave(RehearsalUnderWay over) {
+        underWay.leave(over);
     }
 
     /** The first questions to someone new, and where they lead. */
