@@ -104,8 +104,7 @@ final class ListenAgain {
                 .count();
         return chord < 2
                 ? Phrase.sentence("The first chord is another one already.")
-                : Phrase.sentence(
-                        "Chord {0} is the first that is another one.", (int) chord);
+                : Phrase.sentence("Chord {0} is the first that is another one.", (int) chord);
     }
 
     private static Phrase chord(Moment given, Moment sounded) {

@@ -222,7 +222,8 @@ public final class Glossary {
     }
 
     private static Phrase leadingOfVoices(Key key) {
-        return Phrase.sentence("Voice leading is how each voice goes from one chord to the next, the nearest way as a rule.")
+        return Phrase.sentence(
+                        "Voice leading is how each voice goes from one chord to the next, the nearest way as a rule.")
                 .then(Phrase.sentence(
                         "In {0}, from {1} to {2}, {3} stays and the others move by step.",
                         key, notes(key, 1, 3, 5), notes(key, 1, 4, 6), key.note(1)));

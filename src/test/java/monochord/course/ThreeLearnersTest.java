@@ -195,8 +195,8 @@ class ThreeLearnersTest {
     @EnumSource(Person.class)
     void whatIsDueIsWhatTsFsrsHas(Person person) throws IOException, InterruptedException {
         Month month = new Month(person);
-        Map<Item, List<Evidence>> histories =
-                month.evidence.stream().collect(Collectors.groupingBy(Evidence::item, TreeMap::new, Collectors.toList()));
+        Map<Item, List<Evidence>> histories = month.evidence.stream()
+                .collect(Collectors.groupingBy(Evidence::item, TreeMap::new, Collectors.toList()));
         List<List<String>> theirs = ReferenceLibraries.answers(
                 histories.values().stream().map(ThreeLearnersTest::reviews).toList());
         Knowledge knowledge = Knowledge.of(month.evidence);

@@ -23,7 +23,8 @@ class SubjectsInWordsTest {
         Question question = Asked.question(skill, subject, "C");
         assertEquals(prompt, question.prompt().toString());
         assertEquals(expected, question.expected());
-        Question again = Asked.question(skill, question.subject(), question.key().toString());
+        Question again =
+                Asked.question(skill, question.subject(), question.key().toString());
         assertEquals(prompt, again.prompt().toString());
     }
 }

@@ -32,7 +32,8 @@ record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
     Answer take(JudgedAnswer whole) {
         Question taken = question().question();
-        JudgedAnswer judged = isFirstWrongByEar(whole) ? whole.listeningAgain(silence().isHeard()) : whole;
+        JudgedAnswer judged =
+                isFirstWrongByEar(whole) ? whole.listeningAgain(silence().isHeard()) : whole;
         question()
                 .take(judged.text().english(), judged.verdict())
                 .filter(attempt -> !silence().spares(taken))

@@ -14,7 +14,8 @@ class SuggestedTest {
     @Test
     void nothingOpensInTheHardestKey() {
         for (int seed = 0; seed < 100; seed++) {
-            Sitting sitting = new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), new Course(Path.of("lessons")));
+            Sitting sitting =
+                    new Sitting(Ear.silent(), new Random(seed)::nextLong, Path.of(""), new Course(Path.of("lessons")));
             Turn turn = sitting.teaching().suggested(seed);
             assertTrue(turn.difficulty() < 1, turn.toString());
             assertTrue(Math.abs(turn.key().signature()) < 5, turn.toString());

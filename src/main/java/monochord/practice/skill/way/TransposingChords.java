@@ -40,7 +40,8 @@ import monochord.theory.note.Unreadable;
 public final class TransposingChords implements Skill {
     private static final int LONGEST = 16;
     private static final String EXAMPLE = "F C G to Eb";
-    private static final Pattern FORM = Pattern.compile("(?i)\"?(.*?)\"?(?: +from +(.+?))? +(?:to +(.+)|(?:written +)?for +(.+))");
+    private static final Pattern FORM =
+            Pattern.compile("(?i)\"?(.*?)\"?(?: +from +(.+?))? +(?:to +(.+)|(?:written +)?for +(.+))");
     private static final List<String> IN_MAJOR = List.of("1 4 5", "1 5 6- 4", "4 1 5 b6");
     private static final List<String> IN_MINOR = List.of("1- 4- 5", "1- 6 7 1-");
     private static final List<Interval> DISTANCES =
@@ -67,7 +68,8 @@ public final class TransposingChords implements Skill {
 
         String text() {
             String row = String.join(" ", chords.stream().map(Chord::toString).toList());
-            return row + reader.map(Instrument::text).map(name -> " for " + name).orElse(" to " + to);
+            return row
+                    + reader.map(Instrument::text).map(name -> " for " + name).orElse(" to " + to);
         }
 
         Phrase numbers() {
@@ -106,7 +108,8 @@ public final class TransposingChords implements Skill {
         Phrase prompt = row.reader
                 .map(reader -> Phrase.sentence(
                         "These chords sound in {0}: {1}. What do you write for {2}?", row.from, chords, reader.title()))
-                .orElseGet(() -> Phrase.sentence("These chords are in {0}: {1}. Play them in {2}.", row.from, chords, row.to));
+                .orElseGet(() ->
+                        Phrase.sentence("These chords are in {0}: {1}. Play them in {2}.", row.from, chords, row.to));
         ProgressionRubric judge = ProgressionRubric.names(wanted, row.to, () -> errors(row));
         return Question.of(new Topic(id(), row.text(), row.from), Form.PROGRESSION, prompt, judge, coaching(row));
     }
