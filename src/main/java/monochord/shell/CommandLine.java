@@ -38,6 +38,7 @@ final class CommandLine {
     private final Verbs verbs = new Verbs();
     private final Sitting sitting;
     private final LineReading reading;
+    private ToIntFunction<List<String>> task = words -> words.isEmpty() ? converse() : once(words);
     private NoteNaming naming;
     private boolean json;
     private Look look;
@@ -56,35 +57,31 @@ final class CommandLine {
     int run(String... arguments) {
         Deque<String> rest = new ArrayDeque<>(List.of(arguments));
         List<String> words = new ArrayList<>();
-        ToIntFunction<List<String>> what = said -> said.isEmpty() ? converse() : once(said);
         while (!rest.isEmpty()) {
             String argument = rest.pop();
-            Optional<ProgramOption> option = ProgramOption.of(argument);
-            if (option.isEmpty()) {
-                words.add(argument);
-                continue;
-            }
-            String value = option.get().choices().isEmpty() || rest.isEmpty() ? "" : rest.pop();
-            switch (option.get()) {
-                case NOTES -> {
-                    Optional<Answer> unknown = names(value);
-                    if (unknown.isPresent()) {
-                        return say(unknown.get());
-                    }
-                }
-                case JSON -> json = true;
-                case PLAIN -> look = look.asPlain();
-                case ASCII -> look = look.inAscii();
-                case HELP -> what = this::help;
-                case VERSION -> what = said -> say(Statement.of(Version.told()));
-                case MANUAL -> what = said -> print(ManualPage.of(verbs));
-                case COMPLETION -> what = said -> completion(value);
-            }
+            ProgramOption.of(argument)
+                    .ifPresentOrElse(
+                            option -> take(option, option.choices().isEmpty() || rest.isEmpty() ? "" : rest.pop()),
+                            () -> words.add(argument));
         }
         try {
-            return what.applyAsInt(words);
+            return task.applyAsInt(words);
         } finally {
             sitting.cells().close();
+        }
+    }
+
+    /** Does as an option says, or makes it the task. */
+    private void take(ProgramOption option, String value) {
+        switch (option) {
+            case NOTES -> names(value).ifPresent(unknown -> task = words -> say(unknown));
+            case JSON -> json = true;
+            case PLAIN -> look = look.asPlain();
+            case ASCII -> look = look.inAscii();
+            case HELP -> task = this::help;
+            case VERSION -> task = words -> say(Statement.of(Version.told()));
+            case MANUAL -> task = words -> print(ManualPage.of(verbs));
+            case COMPLETION -> task = words -> completion(value);
         }
     }
 

@@ -64,7 +64,7 @@ public record Surroundings(
 
     /** How long a cell of Java may take. */
     static Duration cellLimit(Settings settings) {
-        return Duration.ofSeconds(settings.get(Sitting.CELL_SECONDS)
+        return Duration.ofSeconds(settings.get(Settings.CELL_SECONDS)
                 .filter(text -> text.matches("0|[1-9][0-9]{0,2}"))
                 .map(Integer::parseInt)
                 .orElse(USUAL_CELL_SECONDS));

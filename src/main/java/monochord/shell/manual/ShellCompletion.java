@@ -38,9 +38,7 @@ public enum ShellCompletion {
         }
     },
     ZSH {
-        @Override
-        String script(List<Usage> usages) {
-            return """
+        private static final String FORM = """
                     #compdef monochord
                     local -a verbs options
                     verbs=(
@@ -56,7 +54,11 @@ public enum ShellCompletion {
                     %s    *) compadd -- %s ;;
                     esac
                     _files
-                    """.formatted(
+                    """;
+
+        @Override
+        String script(List<Usage> usages) {
+            return FORM.formatted(
                     usages.stream()
                             .map(usage ->
                                     described(usage.word(), usage.purpose().toString()))

@@ -9,11 +9,12 @@ public final class Version {
 
     /** What the jar says of itself; classes outside a jar are in the making. */
     public static Phrase told() {
-        String number = Optional.ofNullable(Version.class.getPackage().getImplementationVersion())
-                .orElse("in the making");
+        Phrase number = Optional.ofNullable(Version.class.getPackage().getImplementationVersion())
+                .map(Phrase::typed)
+                .orElse(Phrase.of("in the making"));
         return Phrase.of(
                 "Monochord {0}; Java {1} of {2}; {3} {4}",
-                Phrase.typed(number),
+                number,
                 property("java.version"),
                 property("java.vendor"),
                 property("os.name"),

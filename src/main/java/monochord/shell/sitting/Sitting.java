@@ -27,10 +27,6 @@ import monochord.view.Statement;
 
 /** One sitting at the line: who sits there, in which key, and what is within reach. */
 public final class Sitting {
-    /** The name under which the names of notes are settled for good. */
-    public static final String NOTES = "notes";
-    /** The setting that says how long a cell of Java may take, up to 999 seconds; with 0 there are none. */
-    public static final String CELL_SECONDS = "cell-seconds";
 
     private final PlaybackState stage;
     private final Settings settings;
@@ -142,7 +138,7 @@ public final class Sitting {
     /** From now on a person converses here, not a script: notes go by the names kept in the settings. */
     public void startInteractive() {
         seated = true;
-        naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
+        naming = settings.get(Settings.NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
     }
 
     /** The same, where notes go by these names. */
@@ -164,7 +160,7 @@ public final class Sitting {
     /** Settles by what names notes go, for this sitting in any case; goes on with what asked for it. */
     public Answer call(NoteNaming names) {
         naming = names;
-        boolean kept = settings.keep(NOTES, names.toString());
+        boolean kept = settings.keep(Settings.NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
         boolean asked = teaching.firstStart()
                 .questions()

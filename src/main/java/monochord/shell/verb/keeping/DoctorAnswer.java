@@ -11,7 +11,7 @@ import monochord.view.Look;
 import monochord.view.Table;
 
 /** What was found, a row each, and below it what to do. */
-record DoctorAnswer(List<Finding> findings) implements Answer {
+record DoctorAnswer(List<DoctorFinding> findings) implements Answer {
     @Override
     public StyledText text(Look look) {
         Table table = Table.of(2);
@@ -20,7 +20,7 @@ record DoctorAnswer(List<Finding> findings) implements Answer {
                 finding.isWell() ? finding.state() : finding.state().styled(Style.STRONG)));
         StyledText.Builder text = StyledText.builder(look.reader());
         List<Phrase> advice = findings.stream()
-                .map(Finding::advice)
+                .map(DoctorFinding::advice)
                 .filter(phrase -> !phrase.isEmpty())
                 .toList();
         advice.forEach(text::line);
@@ -31,7 +31,7 @@ record DoctorAnswer(List<Finding> findings) implements Answer {
     }
 
     private boolean isWell() {
-        return findings.stream().allMatch(Finding::isWell);
+        return findings.stream().allMatch(DoctorFinding::isWell);
     }
 
     @Override

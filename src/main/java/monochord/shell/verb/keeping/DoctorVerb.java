@@ -31,7 +31,7 @@ final class DoctorVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        List<Finding> findings = Stream.of(
+        List<DoctorFinding> findings = Stream.of(
                         ProgramFindings.all(), SurroundingFindings.all(sitting), OwnThingsFindings.all(sitting))
                 .flatMap(List::stream)
                 .toList();

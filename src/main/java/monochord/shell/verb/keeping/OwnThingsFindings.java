@@ -21,15 +21,15 @@ final class OwnThingsFindings {
 
     private OwnThingsFindings() {}
 
-    static List<Finding> all(Sitting sitting) {
-        List<Finding> findings = new ArrayList<>();
+    static List<DoctorFinding> all(Sitting sitting) {
+        List<DoctorFinding> findings = new ArrayList<>();
         Optional<Path> place = sitting.study().keeper().place();
         place.ifPresent(home -> findings.addAll(kept(home)));
         findings.add(lessons(sitting.course().library()));
         return findings;
     }
 
-    private static List<Finding> kept(Path home) {
+    private static List<DoctorFinding> kept(Path home) {
         Phrase what = Phrase.of("your things");
         Phrase shown = Phrase.typed(home.toAbsolutePath().normalize().toString());
         try {
@@ -42,9 +42,9 @@ final class OwnThingsFindings {
             if (!Files.isWritable(home)) {
                 return List.of(unwritable(what, shown));
             }
-            return List.of(Finding.well(what, "home", Phrase.of("{0}, for you alone", shown)), space(home));
+            return List.of(DoctorFinding.well(what, "home", Phrase.of("{0}, for you alone", shown)), space(home));
         } catch (IOException failed) {
-            return List.of(new Finding(
+            return List.of(new DoctorFinding(
                     what,
                     "home",
                     Failure.told(failed),
@@ -53,8 +53,8 @@ final class OwnThingsFindings {
         }
     }
 
-    private static Finding unwritable(Phrase what, Phrase home) {
-        return Finding.missing(
+    private static DoctorFinding unwritable(Phrase what, Phrase home) {
+        return DoctorFinding.missing(
                 what,
                 "home",
                 Phrase.of("{0} cannot be written", home),
@@ -63,22 +63,22 @@ final class OwnThingsFindings {
                         Phrase.typed("MONOCHORD_HOME")));
     }
 
-    private static Finding space(Path home) throws IOException {
+    private static DoctorFinding space(Path home) throws IOException {
         long free = Files.getFileStore(home).getUsableSpace();
         Phrase what = Phrase.of("room on the disk");
         Phrase state = Phrase.of("{0} MB", Phrase.typed(Long.toString(free / MEGABYTE)));
         return free >= LITTLE
-                ? Finding.well(what, "space", state)
-                : Finding.missing(
+                ? DoctorFinding.well(what, "space", state)
+                : DoctorFinding.missing(
                         what, "space", state, Phrase.sentence("Answers, drafts and recordings may soon not fit."));
     }
 
-    private static Finding lessons(Library library) {
+    private static DoctorFinding lessons(Library library) {
         Phrase what = Phrase.of("lessons");
         int count = library.entries().size();
         return count > 0
-                ? Finding.well(what, "lessons", Phrase.counted(count, "{0} lesson", "{0} lessons", count))
-                : Finding.missing(
+                ? DoctorFinding.well(what, "lessons", Phrase.counted(count, "{0} lesson", "{0} lessons", count))
+                : DoctorFinding.missing(
                         what,
                         "lessons",
                         Phrase.of("none were found"),

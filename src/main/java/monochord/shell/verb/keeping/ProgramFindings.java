@@ -15,17 +15,17 @@ final class ProgramFindings {
 
     private ProgramFindings() {}
 
-    static List<Finding> all() {
-        return List.of(Finding.well(Phrase.of("program"), "program", Version.told()), compiler(), archive());
+    static List<DoctorFinding> all() {
+        return List.of(DoctorFinding.well(Phrase.of("program"), "program", Version.told()), compiler(), archive());
     }
 
-    private static Finding compiler() {
+    private static DoctorFinding compiler() {
         Phrase what = Phrase.of("Java lines");
         boolean starts = isThere(Path.of(System.getProperty("java.home"), "bin", "java"))
                 || isThere(Path.of(System.getProperty("java.home"), "bin", "java.exe"));
         return ModuleLayer.boot().findModule("jdk.jshell").isPresent() && starts
-                ? Finding.well(what, "java", Phrase.of("there: lines of Java can be run at the prompt"))
-                : Finding.missing(
+                ? DoctorFinding.well(what, "java", Phrase.of("there: lines of Java can be run at the prompt"))
+                : DoctorFinding.missing(
                         what,
                         "java",
                         Phrase.of("missing: this Java has no compiler, or cannot be started anew"),
@@ -33,15 +33,15 @@ final class ProgramFindings {
     }
 
     /** With it the classes are at hand when the program starts. */
-    private static Finding archive() {
+    private static DoctorFinding archive() {
         Phrase what = Phrase.of("quick start");
         Optional<String> named = ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
                 .filter(argument -> argument.startsWith(ARCHIVE))
                 .map(argument -> argument.substring(ARCHIVE.length()))
                 .findFirst();
         return named.filter(ProgramFindings::isThere).isPresent()
-                ? Finding.well(what, "archive", Phrase.of("there: the classes are at hand"))
-                : Finding.well(what, "archive", Phrase.of("not yet: the next start may be quicker than this one"));
+                ? DoctorFinding.well(what, "archive", Phrase.of("there: the classes are at hand"))
+                : DoctorFinding.well(what, "archive", Phrase.of("not yet: the next start may be quicker than this one"));
     }
 
     private static boolean isThere(String path) {

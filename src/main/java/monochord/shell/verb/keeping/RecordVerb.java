@@ -81,7 +81,7 @@ final class RecordVerb implements Verb {
     private static Answer where(Keeper keeper) {
         Optional<Path> place = keeper.place();
         return place.isEmpty()
-                ? Statement.no(Phrase.sentence("No record is kept in this sitting."))
+                ? Statement.of(Phrase.sentence("No record is kept in this sitting."))
                 : Statement.of(
                         Phrase.sentence(
                                 "Your answers are in {0}.",

@@ -2,7 +2,7 @@ package monochord.shell.verb.keeping;
 
 import java.util.Arrays;
 import monochord.shell.sitting.PlaybackState;
-import monochord.shell.sitting.Sitting;
+import monochord.shell.storage.Settings;
 import monochord.text.Phrase;
 
 /** What can be settled for good: under which key it is kept, and what is so where nothing is. */
@@ -11,9 +11,9 @@ enum Setting {
     RIGHT_PATCH("right patch", PlaybackState.RIGHT, "patch", "organ", Phrase.of("what the right hand sounds like")),
     LEFT_PATCH("left patch", PlaybackState.LEFT, "patch", "piano", Phrase.of("what the left hand sounds like")),
     BANK("bank", PlaybackState.BANK, "bank", "own", Phrase.of("where the instruments come from")),
-    NOTES("notes", Sitting.NOTES, "notes", "german", Phrase.of("by which names notes go")),
+    NOTES("notes", Settings.NOTES, "notes", "german", Phrase.of("by which names notes go")),
     CODE_SECONDS(
-            "code seconds", Sitting.CELL_SECONDS, "", "20", Phrase.of("how long a line of Java may take; 0 for none"));
+            "code seconds", Settings.CELL_SECONDS, "", "20", Phrase.of("how long a line of Java may take; 0 for none"));
 
     private final String word;
     private final String key;

@@ -12,41 +12,41 @@ import monochord.text.Phrase;
 final class SurroundingFindings {
     private SurroundingFindings() {}
 
-    static List<Finding> all(Sitting sitting) {
+    static List<DoctorFinding> all(Sitting sitting) {
         return List.of(terminal(sitting), sound(), keyboard());
     }
 
-    private static Finding terminal(Sitting sitting) {
+    private static DoctorFinding terminal(Sitting sitting) {
         Phrase what = Phrase.of("terminal");
         String kind = Optional.ofNullable(System.getenv("TERM")).orElse("");
         return sitting.isAttended()
-                ? Finding.well(
+                ? DoctorFinding.well(
                         what,
                         "terminal",
                         Phrase.of("{0}, {1} lines", Phrase.typed(kind.isEmpty() ? "?" : kind), sitting.screenLines()))
-                : Finding.well(what, "terminal", Phrase.of("none: answers go through a pipe or to a command line"));
+                : DoctorFinding.well(what, "terminal", Phrase.of("none: answers go through a pipe or to a command line"));
     }
 
-    private static Finding sound() {
+    private static DoctorFinding sound() {
         Phrase what = Phrase.of("sound");
         Phrase advice = Phrase.sentence(
                 "Without sound all is written and shown; {0} writes what you would hear into a file.",
                 Phrase.verb("play F C G --wav song.wav"));
         try {
             JavaSound.card().close();
-            return Finding.well(what, "sound", Phrase.of("there"));
+            return DoctorFinding.well(what, "sound", Phrase.of("there"));
         } catch (LineUnavailableException held) {
-            return Finding.missing(what, "sound", Phrase.of("held by another program"), advice);
+            return DoctorFinding.missing(what, "sound", Phrase.of("held by another program"), advice);
         } catch (IllegalArgumentException | SecurityException none) {
-            return Finding.missing(what, "sound", Phrase.of("no sound card that Java can reach"), advice);
+            return DoctorFinding.missing(what, "sound", Phrase.of("no sound card that Java can reach"), advice);
         }
     }
 
-    private static Finding keyboard() {
+    private static DoctorFinding keyboard() {
         List<Phrase> names = MidiKeyboard.all().stream()
                 .map(keyboard -> Phrase.typed(keyboard.name()))
                 .toList();
-        return Finding.well(
+        return DoctorFinding.well(
                 Phrase.of("keyboard"),
                 "keyboard",
                 names.isEmpty() ? Phrase.of("no MIDI keyboard is plugged in") : Phrase.list(names));
