@@ -81,7 +81,6 @@ final class Logbook implements AutoCloseable {
         config.setBusyTimeout(PATIENCE_MILLIS);
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         return open(config, "jdbc:sqlite:" + file.toUri());
     }
 
@@ -112,25 +111,12 @@ final class Logbook implements AutoCloseable {
 
     /** Keeps all of these or, if it fails, none. */
     void append(List<KeptAttempt> attempts) throws SQLException {
-        connection.setAutoCommit(false);
-        try {
-            for (KeptAttempt attempt : attempts) {
-                append(attempt);
-            }
-            connection.commit();
-        } catch (SQLException failed) {
-            undo(failed);
-            throw failed;
-        }
-        connection.setAutoCommit(true);
-    }
-
-    /** On a full disk SQLite has undone everything by itself, and says so; what failed first is what matters. */
-    private void undo(SQLException failed) {
-        try {
-            connection.rollback();
-        } catch (SQLException undone) {
-            failed.addSuppressed(undone);
+        try (Statement statement = connection.createStatement()) {
+            Schema.atOnce(statement, () -> {
+                for (KeptAttempt attempt : attempts) {
+                    append(attempt);
+                }
+            });
         }
     }
 

@@ -297,11 +297,12 @@ class WindowsLauncherTest extends WindowsCheckout {
     }
 
     @Test
-    @DisplayName("every line and every branch is walked by the tests above")
+    @DisplayName("every line and every branch is walked by the tests above, without the two that kill Maven")
     void everyBranchIsWalked() throws Exception {
         int tests = 0;
         for (Method method : WindowsLauncherTest.class.getDeclaredMethods()) {
-            if (method.isAnnotationPresent(Test.class) && !method.getName().equals("everyBranchIsWalked")) {
+            if (method.isAnnotationPresent(Test.class)
+                    && !method.getName().matches("everyBranchIsWalked|killedMavens|killedWindows")) {
                 build();
                 method.invoke(this);
                 tests++;
