@@ -14,8 +14,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
-import monochord.shell.sitting.LiveStrip;
 import monochord.shell.sitting.LineMode;
+import monochord.shell.sitting.LiveStrip;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.text.Phrase;
@@ -97,7 +97,7 @@ class LineModesTest {
             NO_SOUND        | hint | –               | There is nothing to help with      | NO_SOUND
             NO_SOUND        | quit | leaves, and keeps your place | Nothing answered      | REST
             LESSON_PAGE     |      | goes on         | Walk up one octave of C major.     | LESSON_QUESTION
-            LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. | REST
+            LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 10; learn 1.1 goes on there. | REST
             LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
             LESSON_PAGE     | hint | what to do      | A lesson is open:                  | LESSON_PAGE
             LESSON_PAGE     | quit | leaves, and keeps your place | Until next time.      | LESSON_PAGE

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import monochord.text.Nearest;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
@@ -153,8 +154,10 @@ public final class Sentence {
 
         private void option(String word, int place, int end) {
             if (!options.contains(word.substring(2))) {
-                throw Unreadable.because(
-                        text, place, WHAT, Clause.of("there is no option {0} here", word), "show Abmaj7 --plain");
+                Clause none = Nearest.to(word.substring(2), options)
+                        .map(near -> Clause.of("there is no option {0} here, did you mean {1}", word, "--" + near))
+                        .orElse(Clause.of("there is no option {0} here", word));
+                throw Unreadable.because(text, place, WHAT, none, "show Abmaj7 --plain");
             }
             open(word, place, end);
         }

@@ -27,7 +27,10 @@ import monochord.view.Statement;
 
 /** One sitting at the line: who sits there, in which key, and what is within reach. */
 public final class Sitting {
-    private static final String NOTES = "notes";
+    /** The name under which the names of notes are settled for good. */
+    public static final String NOTES = "notes";
+    /** The setting that says how long a cell of Java may take, up to 999 seconds; with 0 there are none. */
+    public static final String CELL_SECONDS = "cell-seconds";
 
     private final PlaybackState stage;
     private final Settings settings;

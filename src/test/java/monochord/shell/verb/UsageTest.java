@@ -36,7 +36,7 @@ class UsageTest {
             "undo",
             "rehearse PLACE or PROGRESSION [in KEY] [with PART] [metre 3/4] [as PATTERN] [at BPM] [swing] [for MINUTES],"
                     + " or rehearse keys [KEYS]",
-            "bass PROGRESSION [chromatic, pedal or walking] [in KEY]",
+            "bass PROGRESSION [chromatic, pedal or walking] [in KEY] [metre 3/4]",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
             "tempo [BPM] [--keep]",
@@ -47,7 +47,7 @@ class UsageTest {
             "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE] [--over]",
             "lessons [BOOK]",
             "learn [LESSON] [in KEY]",
-            "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--answer TEXT]",
+            "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [for INSTRUMENT] [--answer TEXT]",
             "practise [SKILL] [in KEYS]",
             "skills",
             "review [MINUTES]",
@@ -65,8 +65,11 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE --html OUT [--trust] [--over]",
-            "sheet chords or scales [in KEY] --html OUT [--over]",
-            "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
+            "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
+            "chart [PROGRESSION] [in KEY] [for INSTRUMENT] [numerals or numbers] [tune] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over] [--musicxml OUT]",
+            "settings [TEXT, tempo, right patch, left patch, bank, notes or code seconds]",
+            "record [FILE, copy or restore] [--over]",
+            "doctor",
             "help [VERB, TOPIC, enter, music, song-file, java, ears, hands or band]",
             "quit");
 
