@@ -13,7 +13,7 @@ import monochord.lesson.Part;
 
 /**
  * Parts a lesson into pages for one window. A page ends where the learner has something to do, a question, something to
- * listen to, Java to run, and at a heading once there is enough in the window.
+ * listen to, Java to run, before a tune that has no room, and at a heading once there is enough in the window.
  */
 final class LessonPages {
     private static final int TITLE = 2;
@@ -95,6 +95,9 @@ final class LessonPages {
         if (ahead.peek().part instanceof Part.Show) {
             return !page.isEmpty() && lines(page) + picture() > room;
         }
+        if (ahead.peek().part instanceof Part.Tune tune) {
+            return !page.isEmpty() && lines(page) + 1 + height(tune) > room;
+        }
         if (!ahead.peek().isProse()) {
             return false;
         }
@@ -157,8 +160,8 @@ final class LessonPages {
         int lines = 0;
         int parts = 0;
         for (Piece piece : ahead) {
-            if (parts++ > 0 && piece.isProse()) {
-                return lines;
+            if (parts++ > 0 && (piece.isProse() || piece.part instanceof Part.Tune)) {
+                return lines; // A tune that has no room here opens the next page.
             }
             lines += 1 + height(piece.part);
             if (piece.stops()) {

@@ -40,6 +40,9 @@ public sealed interface Part {
         }
     }
 
+    /** @param tune some bars of a tune from a file, in the key in which it is written there */
+    record Tune(int line, TuneExcerpt tune) implements Part {}
+
     /**
      * Questions on one skill.
      *

@@ -23,6 +23,7 @@ import monochord.view.ProseAnswer;
 import monochord.view.Statement;
 import monochord.view.course.LessonEnd;
 import monochord.view.course.LessonHead;
+import monochord.view.course.TuneAnswer;
 import monochord.view.music.MusicAnswer;
 
 /** Shows a lesson page by page, plays what is on a page, and keeps the learner's place in it. */
@@ -127,6 +128,9 @@ final class LessonTeaching {
 
     /** Plays what a part lets hear; several things one after the other and equally loud, to be compared. */
     static Answer played(Part part, Key key, Sitting sitting) {
+        if (part instanceof Part.Tune tune) {
+            return PlaybackInTurn.play(tune.tune().in(key), sitting);
+        }
         List<String> lines =
                 part instanceof Part.Compare compare ? compare.music() : List.of(((Part.Listen) part).music());
         List<Music> music =
@@ -167,6 +171,9 @@ final class LessonTeaching {
             }
             if (part instanceof Part.Show show) {
                 return lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key));
+            }
+            if (part instanceof Part.Tune tune) {
+                return lines(new TuneAnswer(tune.tune().in(key))) + STOP;
             }
             return part instanceof Part.Compare compare
                     ? STOP - 1 + compare.music().size()

@@ -107,8 +107,8 @@ class EveryLessonTest {
     }
 
     @Test
-    void thereAreSixtyThreeLessonsAndFifteenKeys() {
-        assertEquals(63, lessons().count());
+    void thereAreSeventyLessonsAndFifteenKeys() {
+        assertEquals(70, lessons().count());
         assertEquals(15, Key.majorKeys().size());
     }
 
@@ -156,6 +156,7 @@ class EveryLessonTest {
         });
     }
 
+    @Thorough.FirstOf(2)
     @ParameterizedTest
     @MethodSource("lessons")
     void whoAnswersWrongAndSkipsGetsThrough(LibraryEntry lesson) {
@@ -221,6 +222,7 @@ class EveryLessonTest {
         });
     }
 
+    @Thorough.FirstOf(3)
     @ParameterizedTest
     @MethodSource("lessons")
     void whoIsToldEverythingGetsThrough(LibraryEntry lesson) {

@@ -59,6 +59,26 @@ final class CheckVerb implements Verb {
     }
 
     private static List<Checked> all(Library library) {
+        return Stream.concat(lessons(library), tunes(library)).toList();
+    }
+
+    private static Stream<Checked> tunes(Library library) {
+        return library.tunes().files().stream()
+                .map(file -> song(file.toString(), file).orElseGet(() -> noSong(file)));
+    }
+
+    private static Checked noSong(Path file) {
+        Fault fault = new Fault(
+                file.toString(),
+                1,
+                1,
+                Phrase.of("this is no song"),
+                Phrase.of(
+                        "write a head with {0} and {1}, and a section", Phrase.typed("key:"), Phrase.typed("metre:")));
+        return new Checked(file.toString(), List.of(fault), Files.isReadable(file));
+    }
+
+    private static Stream<Checked> lessons(Library library) {
         return library.entries().stream()
                 .map(entry -> new Checked(
                         entry.file().toString(),
@@ -66,8 +86,7 @@ final class CheckVerb implements Verb {
                                 library.read(entry).faults(),
                                 entry.file(),
                                 entry.file().toString()),
-                        true))
-                .toList();
+                        true));
     }
 
     private static List<Checked> named(Sentence.SentencePart part, boolean trust, Sitting sitting) {
