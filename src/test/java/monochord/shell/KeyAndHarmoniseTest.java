@@ -45,7 +45,10 @@ class KeyAndHarmoniseTest {
                 """, Run.of("key of C Am Dm G7 C D7 G Em Am D7 G").result(0));
     }
 
-    /** A note with its octave in front makes notes of the letters behind it; fives alone are chords without a third. */
+    /**
+     * A note with its octave in front makes notes of the letters behind it; fives alone are chords without a third. Source:
+     * common practice, no source.
+     */
     @ParameterizedTest
     @CsvSource({
         "C4 D E F G A B C5 G E C4, 'It begins and ends on C, the tonic.'",

@@ -110,6 +110,7 @@ class MadeUpLanguageTest {
             names.addAll(List.of(entry.title(), entry.book()));
         }
         names.addAll(TYPED);
+        names.addAll(List.of("Open Music Theory", "Integrated Music Theory"));
         Skills.all()
                 .forEach(skill -> names.addAll(List.of(skill.id(), skill.title().toString())));
         Patch.all().forEach(patch -> names.add(patch.toString()));
