@@ -280,7 +280,6 @@ public final class Sitting {
     }
 
     public void end() {
-        teaching.rehearsing().stop();
         stage.ear().stop();
         ended = true;
     }
