@@ -276,7 +276,6 @@ public final class Sitting {
     }
 
     public void end() {
-        teaching.rehearsing().stop();
         stage.ear().stop();
         ended = true;
     }
