@@ -3,6 +3,7 @@ package monochord.shell;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import monochord.view.Look;
+import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.DumbTerminal;
@@ -17,11 +18,22 @@ record TerminalWindow(Terminal terminal, Look look) {
     /** The terminal that the program stands in. Without the grapheme question, which costs a round trip and loses keys typed ahead. */
     static Terminal open(String type) throws IOException {
         knowAtOnce(type);
-        return TerminalBuilder.builder()
+        return sized(TerminalBuilder.builder()
                 .provider("jni")
                 .graphemeCluster(false)
                 .encoding(StandardCharsets.UTF_8)
-                .build();
+                .build());
+    }
+
+    /** Some containers give a terminal no size, 0 by 0, and then no line would have room: it gets the usual one. */
+    static Terminal sized(Terminal terminal) {
+        Size size = terminal.getSize();
+        if (size.getColumns() <= 0 || size.getRows() <= 0) {
+            terminal.setSize(new Size(
+                    size.getColumns() > 0 ? size.getColumns() : USUAL_WIDTH,
+                    size.getRows() > 0 ? size.getRows() : USUAL_HEIGHT));
+        }
+        return terminal;
     }
 
     /** JLine knows the usual terminals itself, yet asks the system first, which starts a process. */
