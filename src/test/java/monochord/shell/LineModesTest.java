@@ -136,7 +136,7 @@ class LineModesTest {
             NEW_SONG        | back | a step back     | There is nothing to go back to     | NEW_SONG
             NEW_SONG        | hint | helps           | Any words; they stand at its head. | NEW_SONG
             NEW_SONG        | quit | leaves, and keeps your place | Until next time.      | REST
-            LONG_ANSWER     |      | shows more      | Music needs no verb:               | REST
+            LONG_ANSWER     |      | shows more      | leaving                            | REST
             LONG_ANSWER     | skip | leaves the rest |                                    | REST
             LONG_ANSWER     | back | a screen back   | exploring                          | LONG_ANSWER
             LONG_ANSWER     | hint | leaves the rest | Type music, such as Am7            | REST
