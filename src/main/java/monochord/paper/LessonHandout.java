@@ -86,8 +86,7 @@ public final class LessonHandout {
 
     private void show(Music music) {
         List<Handout.Figure> figures = new ArrayList<>();
-        List<Drawing> drawings =
-                MusicAnswer.of(music, key).drawings();
+        List<Drawing> drawings = MusicAnswer.of(music, key).drawings();
         if (drawings.size() <= MOST_KEYBOARDS) {
             drawings.forEach(drawing -> figures.add(Handout.Figure.Keys.of(drawing)));
         }

@@ -36,7 +36,8 @@ class BassLineTest {
             | C | G/B | Am |             ; C  ; C | G/B Bb7 | Am |
             """)
     void goesBySteps(String chords, String key, String over) {
-        assertEquals(over, line(chords, key, BassLine.BassStyle.CHROMATIC).chords().toString());
+        assertEquals(
+                over, line(chords, key, BassLine.BassStyle.CHROMATIC).chords().toString());
     }
 
     @ParameterizedTest

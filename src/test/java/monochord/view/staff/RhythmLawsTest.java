@@ -54,10 +54,15 @@ class RhythmLawsTest {
 
     /** Fills a bar; heights go seven letters up from the lowest. */
     private static void voice(
-            StaffEvent.Voice voice, int lowest, SongMetre metre, Random chance, TreeMap<Beats, List<StaffEvent>> events) {
+            StaffEvent.Voice voice,
+            int lowest,
+            SongMetre metre,
+            Random chance,
+            TreeMap<Beats, List<StaffEvent>> events) {
         Beats now = Beats.ZERO;
         while (now.compareTo(metre.bar()) < 0) {
-            Beats end = now.plus(Beats.of(1 + chance.nextInt(6), List.of(1, 2, 2, 4).get(chance.nextInt(4))));
+            Beats end =
+                    now.plus(Beats.of(1 + chance.nextInt(6), List.of(1, 2, 2, 4).get(chance.nextInt(4))));
             end = end.compareTo(metre.bar()) > 0 ? metre.bar() : end;
             boolean rest = chance.nextInt(6) == 0;
             int height = lowest + chance.nextInt(8);
@@ -90,7 +95,9 @@ class RhythmLawsTest {
                 .flatMap(column -> column.events().stream())
                 .filter(StaffEvent::tied)
                 .count();
-        assertTrue(svg.all("tie").size() >= tied, tied + " ties, but " + svg.all("tie").size());
+        assertTrue(
+                svg.all("tie").size() >= tied,
+                tied + " ties, but " + svg.all("tie").size());
         long stemmed = music.columns().stream()
                 .flatMap(column -> column.events().stream())
                 .filter(StaffEvent::hasStem)
@@ -107,8 +114,7 @@ class RhythmLawsTest {
     /** Heads, accidentals, dots and bar lines; two voices may share a head. */
     private static void nothingTouches(PrintedSvg svg) {
         List<PrintedSvg.Thing> solid = svg.things.stream()
-                .filter(thing ->
-                        thing.is("note") || thing.is("accidental") || thing.is("dot") || thing.is("bar-line"))
+                .filter(thing -> thing.is("note") || thing.is("accidental") || thing.is("dot") || thing.is("bar-line"))
                 .toList();
         for (int i = 0; i < solid.size(); i++) {
             for (int j = i + 1; j < solid.size(); j++) {
@@ -134,11 +140,12 @@ class RhythmLawsTest {
     private static void beamsLieOnStems(PrintedSvg svg) {
         for (PrintedSvg.Thing beam : svg.all("beam")) {
             long ends = svg.all("stem").stream()
-                    .filter(stem -> stem.box().intersects(
-                            beam.box().getX() - 0.01,
-                            beam.box().getY() - 0.01,
-                            beam.box().getWidth() + 0.02,
-                            beam.box().getHeight() + 0.02))
+                    .filter(stem -> stem.box()
+                            .intersects(
+                                    beam.box().getX() - 0.01,
+                                    beam.box().getY() - 0.01,
+                                    beam.box().getWidth() + 0.02,
+                                    beam.box().getHeight() + 0.02))
                     .count();
             assertTrue(ends >= 1, () -> beam + " joins nothing");
         }
@@ -173,7 +180,8 @@ class RhythmLawsTest {
     void aTieOverALineEndIsDrawnOnBoth() throws Exception {
         Pitch g = Pitch.parse("G4");
         NoteLength whole = NoteLength.of(NoteValue.WHOLE);
-        StaffEvent held = StaffEvent.notes(StaffEvent.Voice.ONLY, List.of(g), whole).held();
+        StaffEvent held =
+                StaffEvent.notes(StaffEvent.Voice.ONLY, List.of(g), whole).held();
         StaffEvent last = StaffEvent.notes(StaffEvent.Voice.ONLY, List.of(g), whole);
         StaffMusic music = StaffMusic.barred(
                 Phrase.of("tied"),
@@ -192,8 +200,8 @@ class RhythmLawsTest {
     @Test
     void changesAndRepeatsAreDrawn() throws Exception {
         StaffColumn note = StaffColumn.of(List.of(Pitch.parse("F#4")), NoteValue.WHOLE);
-        StaffBar.Before changes = new StaffBar.Before(
-                true, Optional.of(-2), Optional.of(SongMetre.parse("3/4")), Optional.of(Clef.BASS));
+        StaffBar.Before changes =
+                new StaffBar.Before(true, Optional.of(-2), Optional.of(SongMetre.parse("3/4")), Optional.of(Clef.BASS));
         StaffMusic music = StaffMusic.barred(
                 Phrase.of("changes"),
                 1,
@@ -211,7 +219,11 @@ class RhythmLawsTest {
         assertEquals(3, svg.all("signature").size());
         assertEquals(2, svg.all("metre").size());
         assertEquals(4, svg.all("repeat-dot").size());
-        assertEquals(2, svg.things.stream().filter(thing -> thing.is("ending") && thing.box().isEmpty()).count());
+        assertEquals(
+                2,
+                svg.things.stream()
+                        .filter(thing -> thing.is("ending") && thing.box().isEmpty())
+                        .count());
         assertEquals(2, svg.all("accidental").size(), "a sharp again where the key has none");
         onPaper(svg);
         nothingTouches(svg);

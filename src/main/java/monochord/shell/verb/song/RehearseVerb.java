@@ -136,7 +136,8 @@ final class RehearseVerb implements Verb {
         BarGrid bars = metre.isFree() ? BarGrid.COMMON : BarGrid.parse(metre.toString());
         RehearsalMusic.TuneInBars tune =
                 (first, last) -> place.music(song).melody(place.first() + first, place.first() + last, metre);
-        return new RehearsedPlace(place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
+        return new RehearsedPlace(
+                place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
     }
 
     private static RehearsedPlace typed(Sentence sentence, Sitting sitting) {
