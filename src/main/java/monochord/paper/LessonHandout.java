@@ -8,6 +8,7 @@ import monochord.lesson.Block;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.Part;
+import monochord.lesson.TuneExcerpt;
 import monochord.practice.Question;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -55,6 +56,8 @@ public final class LessonHandout {
             prose.blocks().forEach(this::add);
         } else if (part instanceof Part.Show show) {
             show(MusicText.read(show.sentence(), key));
+        } else if (part instanceof Part.Tune tune) {
+            add(tune.tune().in(key));
         } else if (part instanceof Part.Ask ask) {
             ask.questions(key, SEED).stream()
                     .filter(question -> !question.isByEar())
@@ -92,6 +95,22 @@ public final class LessonHandout {
         }
         figures.add(new Handout.Figure.Staff(MusicOnStaff.of(music, key)));
         blocks.add(new Handout.Block(Phrase.NOTHING, List.of(), figures));
+    }
+
+    /** In letters: its notes with their beats, its chords, its words. */
+    private void add(TuneExcerpt tune) {
+        List<Phrase> lines = new ArrayList<>();
+        lines.add(Phrase.of("{0}: {1}, in {2}", Phrase.typed(tune.title()), tune.place(), tune.key()));
+        lines.add(Phrase.of("{0}", tune.melody()));
+        lines.add(Phrase.of("Chords: {0}", Phrase.row(tune.chords().symbols())));
+        String sung = String.join(" ", tune.words())
+                .replace("- ", "")
+                .replaceAll("\\s+", " ")
+                .strip();
+        if (!sung.isEmpty()) {
+            lines.add(Phrase.typed(sung));
+        }
+        blocks.add(new Handout.Block(Phrase.NOTHING, lines, List.of()));
     }
 
     private void add(Question question) {

@@ -81,7 +81,6 @@ final class Logbook implements AutoCloseable {
         config.setBusyTimeout(PATIENCE_MILLIS);
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         return open(config, "jdbc:sqlite:" + file.toUri());
     }
 
@@ -112,25 +111,12 @@ final class Logbook implements AutoCloseable {
 
     /** Keeps all of these or, if it fails, none. */
     void append(List<KeptAttempt> attempts) throws SQLException {
-        connection.setAutoCommit(false);
-        try {
-            for (KeptAttempt attempt : attempts) {
-                append(attempt);
-            }
-            connection.commit();
-        } catch (SQLException failed) {
-            undo(failed);
-            throw failed;
-        }
-        connection.setAutoCommit(true);
-    }
-
-    /** On a full disk SQLite has undone everything by itself, and says so; what failed first is what matters. */
-    private void undo(SQLException failed) {
-        try {
-            connection.rollback();
-        } catch (SQLException undone) {
-            failed.addSuppressed(undone);
+        try (Statement statement = connection.createStatement()) {
+            Schema.atOnce(statement, () -> {
+                for (KeptAttempt attempt : attempts) {
+                    append(attempt);
+                }
+            });
         }
     }
 
@@ -206,6 +192,19 @@ final class Logbook implements AutoCloseable {
                 row.getInt(10),
                 row.getInt(11),
                 row.getInt(12));
+    }
+
+    /**
+     * Copies the whole into a file that is not there yet, or is empty, whatever is being written meanwhile.
+     *
+     * @return how many attempts are in it
+     */
+    int copy(Path into) throws SQLException {
+        run("VACUUM INTO ?", into.toString());
+        try (Statement statement = connection.createStatement();
+                ResultSet row = statement.executeQuery("SELECT count(*) FROM attempt")) {
+            return row.getInt(1);
+        }
     }
 
     /** What all the learner's own say. */

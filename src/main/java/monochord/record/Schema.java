@@ -112,13 +112,17 @@ final class Schema {
         statement.execute("PRAGMA " + VERSION_MARK + " = " + VERSION);
     }
 
-    /** A change of the tables that is made whole or not at all. */
-    private interface SchemaChange {
+    /** A change that is made whole or not at all. */
+    interface Change {
         void make() throws SQLException;
     }
 
-    /** Another shell may do the same at the same moment: who comes second waits, and finds everything done. */
-    private static void atOnce(Statement statement, SchemaChange change) throws SQLException {
+    /**
+     * Another shell may do the same at the same moment: who comes second waits, and finds everything done. It is not left to
+     * the driver, whose commit begins the next transaction: where that waits in vain for another shell, it fails although
+     * all is kept, and what is tried again is kept twice.
+     */
+    static void atOnce(Statement statement, Change change) throws SQLException {
         statement.execute("BEGIN IMMEDIATE");
         try {
             change.make();

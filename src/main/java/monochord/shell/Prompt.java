@@ -211,6 +211,8 @@ final class Prompt {
     private PromptReader reader(Terminal terminal) {
         PromptReader reader = new PromptReader(
                 terminal, this::sounds, this::hush, sitting.teaching().rehearsing()::takesOneKey);
+        reader.remember(line ->
+                sitting.teaching().room().map(room -> room.nameless(line)).orElse(line));
         reader.setParser(new CompletionParser());
         reader.setCompleter(new Completion(verbs, sitting));
         reader.setHighlighter(new VerbHighlighter(verbs, look));

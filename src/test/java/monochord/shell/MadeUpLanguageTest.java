@@ -23,6 +23,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.course.Course;
 import monochord.lesson.read.LibraryEntry;
 import monochord.notebook.NotebookReader;
@@ -73,7 +74,8 @@ class MadeUpLanguageTest {
 
     private static final int WIDE = 200;
     private static final int SCREEN = 80;
-    private static final List<Integer> WIDTHS = List.of(WIDE, SCREEN, 40, 20);
+    /** Besides the screen's; an answer is usually drawn in one of them. */
+    private static final List<Integer> OTHER_WIDTHS = List.of(WIDE, 40, 20);
 
     private static final List<String> HELP = List.of(
             "help",
@@ -108,6 +110,7 @@ class MadeUpLanguageTest {
             names.addAll(List.of(entry.title(), entry.book()));
         }
         names.addAll(TYPED);
+        names.addAll(List.of("Open Music Theory", "Integrated Music Theory"));
         Skills.all()
                 .forEach(skill -> names.addAll(List.of(skill.id(), skill.title().toString())));
         Patch.all().forEach(patch -> names.add(patch.toString()));
@@ -175,11 +178,12 @@ class MadeUpLanguageTest {
         Look wide = new Look(WIDE, Signs.MUSIC, false, false).speaking(new MadeUpLanguage());
         look(said, answer, wide);
         look(said, answer, wide.asPlain());
-        for (int columns : WIDTHS) {
-            Look narrow = wide.inWidth(columns);
-            fits(line, answer, narrow);
-            fits(line, answer, narrow.asPlain());
-        }
+        Stream.concat(Stream.of(SCREEN), Thorough.spread(OTHER_WIDTHS, 1, drawn).stream())
+                .map(wide::inWidth)
+                .forEach(narrow -> {
+                    fits(line, answer, narrow);
+                    fits(line, answer, narrow.asPlain());
+                });
     }
 
     /** Rows for other programs are not broken. */

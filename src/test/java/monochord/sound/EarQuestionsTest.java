@@ -74,7 +74,7 @@ class EarQuestionsTest {
         assertTrue(asked.size() >= 5, asked::toString);
     }
 
-    @Thorough.FirstOf(2)
+    @Thorough.FirstOf(3)
     @ParameterizedTest(name = "{0} of {1}, answered {2}: both are heard")
     @CsvSource({
         "ear-interval, m6, M6",

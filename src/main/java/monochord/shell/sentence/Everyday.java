@@ -41,6 +41,8 @@ public enum Everyday {
             + "|i (want|need|have|had|would|think|thought|like|play|know|just|only|was|am|do|dont|cant|can|mean) .+");
 
     private static final int LONGEST = 200;
+    /** Signs without a letter; question marks alone ask something. */
+    private static final Pattern NOTHING_SAID = Pattern.compile("(?![\\s?]*$)[\\s\\p{Punct}…]*");
 
     private final Pattern lines;
 
@@ -50,7 +52,7 @@ public enum Everyday {
 
     /** What is meant by a line that is neither music nor an answer; none if it is nothing of this kind. */
     public static Optional<Everyday> in(String line) {
-        if (line.length() > LONGEST) {
+        if (line.length() > LONGEST || NOTHING_SAID.matcher(line).matches()) {
             return Optional.empty();
         }
         String said = line.toLowerCase(Locale.ROOT)

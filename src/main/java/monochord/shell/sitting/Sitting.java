@@ -27,7 +27,6 @@ import monochord.view.Statement;
 
 /** One sitting at the line: who sits there, in which key, and what is within reach. */
 public final class Sitting {
-    private static final String NOTES = "notes";
 
     private final PlaybackState stage;
     private final Settings settings;
@@ -99,7 +98,7 @@ public final class Sitting {
         linePlace.goOnFrom(other.linePlace);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
-        song.goOnFrom(other.song);
+        song.goOnFrom(other.song, outside);
     }
 
     public Key key() {
@@ -139,7 +138,7 @@ public final class Sitting {
     /** From now on a person converses here, not a script: notes go by the names kept in the settings. */
     public void startInteractive() {
         seated = true;
-        naming = settings.get(NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
+        naming = settings.get(Settings.NOTES).flatMap(NoteNaming::of).orElse(NoteNaming.ENGLISH);
     }
 
     /** The same, where notes go by these names. */
@@ -161,7 +160,7 @@ public final class Sitting {
     /** Settles by what names notes go, for this sitting in any case; goes on with what asked for it. */
     public Answer call(NoteNaming names) {
         naming = names;
-        boolean kept = settings.keep(NOTES, names.toString());
+        boolean kept = settings.keep(Settings.NOTES, names.toString());
         Answer called = new NotesCalled(names, kept);
         boolean asked = teaching.firstStart()
                 .questions()
@@ -198,17 +197,16 @@ public final class Sitting {
 
     /** What the line is there for: the innermost of what is open. */
     public LineMode mode() {
-        if (cells.isOpen()) {
-            return LineMode.OPEN_CELL;
-        }
-        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
+        LineMode below = song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
+        LineMode above = longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
+        return cells.isOpen() ? LineMode.OPEN_CELL : above;
     }
 
     /** How far that has come, where it can be counted. */
     public Optional<Place> place() {
         return switch (mode()) {
             case LONG_ANSWER -> Optional.of(longAnswer.place());
-            case OPEN_CELL, CONSENT -> Optional.empty();
+            case OPEN_CELL, CONSENT, NEW_SONG -> Optional.empty();
             default -> teaching.place();
         };
     }

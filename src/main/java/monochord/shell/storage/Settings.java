@@ -19,6 +19,11 @@ import monochord.file.WholeFile;
  * comfort, never a condition.
  */
 public final class Settings {
+    /** The names by which notes go. */
+    public static final String NOTES = "notes";
+    /** How long a cell of Java may take, up to 999 seconds; with 0 there are none. */
+    public static final String CELL_SECONDS = "cell-seconds";
+
     private static final String FILE = "settings.properties";
     private static final long LARGEST = 1 << 16;
 

@@ -95,7 +95,7 @@ final class RehearseVerb implements Verb {
         if (place.isEmpty()
                 && NAME.matcher(body).matches()
                 && sitting.song().song().isEmpty()) {
-            return SongVerb.NONE;
+            return SongVerb.none(sitting);
         }
         RehearsedPlace found = place.orElseGet(() -> typed(sentence, sitting));
         RehearsalMusic music = music(found, sentence, sitting);
