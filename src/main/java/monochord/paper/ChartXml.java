@@ -31,6 +31,7 @@ public final class ChartXml {
     private final PlayerPart part;
     private final SongMetre metre;
     private final XmlText xml = new XmlText();
+    private final ChartXmlSigns signs = new ChartXmlSigns(xml);
 
     private ChartXml(PlayerPart part) {
         this.part = part;
@@ -96,75 +97,12 @@ public final class ChartXml {
                         if (first) {
                             xml.element("attributes", () -> attributes(divisions));
                         }
-                        left(named);
+                        signs.left(named.bar, named.name);
                         bar(named.bar, divisions);
-                        right(named.bar, last, endingGoesOn);
+                        signs.right(named.bar, last, endingGoesOn);
                     },
                     "number",
                     Integer.toString(i + 1));
-        }
-    }
-
-    private void left(NamedBar named) throws XMLStreamException {
-        ChartBar.Signs signs = named.bar.signs();
-        if (signs.opens() || !signs.ending().isEmpty()) {
-            xml.element(
-                    "barline",
-                    () -> {
-                        if (signs.opens()) {
-                            xml.text("bar-style", "heavy-light");
-                        }
-                        if (!signs.ending().isEmpty()) {
-                            xml.empty("ending", "number", numbers(signs.ending()), "type", "start");
-                        }
-                        if (signs.opens()) {
-                            xml.empty("repeat", "direction", "forward");
-                        }
-                    },
-                    "location",
-                    "left");
-        }
-        words(named.name, "bold");
-        words(named.bar.cue(), "normal");
-    }
-
-    /** The numbers of an ending, as they are written there: with commas and no spaces. */
-    private static String numbers(String ending) {
-        return ending.replace(" ", "").matches("[1-9][0-9]*(,[1-9][0-9]*)*") ? ending.replace(" ", "") : "1";
-    }
-
-    private void words(String words, String weight) throws XMLStreamException {
-        if (!words.isEmpty()) {
-            xml.element(
-                    "direction",
-                    () -> xml.element("direction-type", () -> xml.text("words", words, "font-weight", weight)),
-                    "placement",
-                    "above");
-        }
-    }
-
-    private void right(ChartBar bar, boolean last, boolean endingGoesOn) throws XMLStreamException {
-        ChartBar.Signs signs = bar.signs();
-        boolean repeats = signs.times() > 0;
-        boolean ends =
-                !signs.ending().isEmpty() && !endingGoesOn || !signs.ending().isEmpty() && (repeats || last);
-        if (repeats || last || signs.endsPart() || ends) {
-            xml.element(
-                    "barline",
-                    () -> {
-                        xml.text(
-                                "bar-style",
-                                repeats || last ? "light-heavy" : signs.endsPart() ? "light-light" : "regular");
-                        if (ends) {
-                            String type = repeats ? "stop" : "discontinue";
-                            xml.empty("ending", "number", numbers(signs.ending()), "type", type);
-                        }
-                        if (repeats) {
-                            xml.empty("repeat", "direction", "backward", "times", Integer.toString(signs.times()));
-                        }
-                    },
-                    "location",
-                    "right");
         }
     }
 

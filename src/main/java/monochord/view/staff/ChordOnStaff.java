@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import monochord.text.Phrase;
 import monochord.theory.note.Pitch;
 import monochord.view.drawn.Box;
@@ -37,13 +38,19 @@ final class ChordOnStaff {
     private final MusicSign head;
     private final List<Pitch> pitches;
     private final double shift;
+    private final List<Box> others;
     private final List<Integer> rows = new ArrayList<>();
     private final List<Drawn> drawn = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
     private Box heads;
+    private double right;
 
-    /** @param shift how far all of it is moved, so that another voice has its place */
-    ChordOnStaff(Clef clef, SetEvent set, double shift) {
+    /**
+     * @param shift how far all of it is moved, so that another voice has its place
+     * @param others boxes of that voice, which dots keep off
+     */
+    ChordOnStaff(Clef clef, SetEvent set, double shift, List<Box> others) {
+        this.others = List.copyOf(others);
         this.clef = clef;
         this.set = set;
         this.shift = shift;
@@ -63,6 +70,7 @@ final class ChordOnStaff {
         if (set.event().hasStem()) {
             stem();
         }
+        right = heads.right();
         dots();
     }
 
@@ -206,6 +214,7 @@ final class ChordOnStaff {
                 Drawn.Sign drawnDot = new Drawn.Sign("dot", Phrase.of("dotted"), sign, x, y);
                 drawn.add(drawnDot);
                 taken.add(drawnDot.box());
+                right = Math.max(right, drawnDot.box().right());
             }
         }
     }
@@ -213,7 +222,7 @@ final class ChordOnStaff {
     /** The left edge that a box must have to touch nothing to its right. */
     private double clear(Box box) {
         double left = box.left();
-        for (Box there : taken) {
+        for (Box there : Stream.concat(taken.stream(), others.stream()).toList()) {
             if (box.isBeside(there, 0) && there.right() + DOT_APART > left) {
                 left = there.right() + DOT_APART;
             }
@@ -247,5 +256,10 @@ final class ChordOnStaff {
     /** Around its heads. */
     Box heads() {
         return heads;
+    }
+
+    /** The right edge of its heads and dots. */
+    double right() {
+        return right;
     }
 }

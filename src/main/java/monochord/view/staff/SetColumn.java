@@ -70,7 +70,7 @@ final class SetColumn {
                 rest(event, staff, taken);
                 continue;
             }
-            ChordOnStaff chord = new ChordOnStaff(clef, event, shift(event, clef, staff));
+            ChordOnStaff chord = new ChordOnStaff(clef, event, shift(event, clef, staff), taken);
             chords.get(staff).add(chord);
             fixed.get(staff).addAll(chord.drawn());
             taken.addAll(chord.taken());
@@ -120,7 +120,7 @@ final class SetColumn {
                 && event.event().length().value().head()
                         == first.set().event().length().value().head()
                 && event.event().length().dots() == first.set().event().length().dots();
-        return highest < lowest - 1 || oneHead ? 0 : first.heads().right() + VOICES_APART;
+        return highest < lowest - 1 || oneHead ? 0 : first.right() + VOICES_APART;
     }
 
     StaffColumn column() {

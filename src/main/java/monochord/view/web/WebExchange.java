@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;
+import monochord.view.keyboard.KeyboardRange;
 
 /** An exchange at the prompt as part of a page. */
 final class WebExchange {
@@ -70,11 +71,13 @@ final class WebExchange {
                         .holding(text);
     }
 
+    /** All between the same keys, so that hands can be compared. */
     private static Html.Element drawings(PageSection.AnsweredLine exchange) {
+        KeyboardRange range = KeyboardRange.around(exchange.drawings());
         return Html.element("div")
                 .with("class", "drawings")
                 .holding(exchange.drawings().stream()
-                        .map(drawing -> KeyboardDrawn.of(drawing, exchange.reader()))
+                        .map(drawing -> KeyboardDrawn.of(drawing, range, exchange.reader()))
                         .toList());
     }
 

@@ -84,7 +84,7 @@ public record WebPage(Phrase title, List<PageSection> sections, Reader reader) {
                 .anyMatch(section -> section instanceof PageSection.AnsweredLine one
                         && one.sound().isPresent());
         if (sounds) {
-            main = main.holding(Html.element("p").with("class", "aside").holding(words(CAUTION)));
+            main = main.holding(Html.element("p").with("class", "listening").holding(words(CAUTION)));
         }
         int number = 0;
         for (PageSection section : sections) {

@@ -64,7 +64,7 @@ class UsageTest {
             "save [FILE] [--over]",
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
-            "publish FILE --html OUT [--trust] [--over]",
+            "publish FILE or LESSON --html OUT [--trust] [--over]",
             "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
             "chart [PROGRESSION] [in KEY] [for INSTRUMENT] [numerals or numbers] [tune] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over] [--musicxml OUT]",
             "settings [TEXT, tempo, right patch, left patch, bank, notes or code seconds]",

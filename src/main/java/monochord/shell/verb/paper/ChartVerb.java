@@ -77,29 +77,42 @@ final class ChartVerb implements Verb {
         }
         Chart chart = chart(sentence, sitting);
         List<PlayerPart> parts = parts(sentence, chart);
-        boolean isSong = sentence.body().isEmpty();
-        ChartSheet.ChartLook look = new ChartSheet.ChartLook(
-                !isSong && sentence.clause(NUMBERS).isEmpty()
-                        || sentence.clause(NUMERALS).isPresent(),
-                sentence.clause(NUMBERS).isPresent());
-        Reader reader = PaperFiles.reader(sitting);
-        Phrase title = PlayerPart.concert(chart).title();
-        BiFunction<PlayerPart, PageSize, List<Page>> pages =
-                sentence.clause(TUNE).isPresent()
-                        ? (part, size) -> LeadSheetPages.of(song(sentence, sitting), part, size, reader)
-                        : (part, size) -> ChartSheet.of(part, look, size, reader);
         PaperFiles files = new PaperFiles(sentence, sitting);
-        files.page(() -> ChartPage.of(title, parts, look, reader))
-                .pages(
-                        title,
-                        size -> parts.stream()
-                                .flatMap(part -> pages.apply(part, size).stream())
-                                .toList());
+        files.page(() ->
+                ChartPage.of(PlayerPart.concert(chart).title(), parts, look(sentence), PaperFiles.reader(sitting)));
+        printed(files, chart, parts, pages(sentence, sitting));
+        sentence.option(MUSICXML).ifPresent(named -> files.with(scores(named, parts, sitting)));
+        return NewFile.write(files.files(), sentence, sitting, new ChartWritten(files.names(), parts));
+    }
+
+    /** All parts in one file, and of several each in one of its own. */
+    private static void printed(
+            PaperFiles files, Chart chart, List<PlayerPart> parts, BiFunction<PlayerPart, PageSize, List<Page>> pages) {
+        files.pages(
+                PlayerPart.concert(chart).title(),
+                size -> parts.stream()
+                        .flatMap(part -> pages.apply(part, size).stream())
+                        .toList());
         if (parts.size() > 1) {
             parts.forEach(part -> files.besides(part.name(), size -> pages.apply(part, size)));
         }
-        sentence.option(MUSICXML).ifPresent(named -> files.with(scores(named, parts, sitting)));
-        return NewFile.write(files.files(), sentence, sitting, new ChartWritten(files.names(), parts));
+    }
+
+    /** Numerals stand under the chords of a progression unless numbers are wanted; in a song only on wish. */
+    private static ChartSheet.ChartLook look(Sentence sentence) {
+        boolean numbers = sentence.clause(NUMBERS).isPresent();
+        boolean numerals = sentence.clause(NUMERALS).isPresent();
+        return new ChartSheet.ChartLook(numerals || !numbers && !sentence.body().isEmpty(), numbers);
+    }
+
+    private static BiFunction<PlayerPart, PageSize, List<Page>> pages(Sentence sentence, Sitting sitting) {
+        Reader reader = PaperFiles.reader(sitting);
+        if (sentence.clause(TUNE).isPresent()) {
+            Song song = song(sentence, sitting);
+            return (part, size) -> LeadSheetPages.of(song, part, size, reader);
+        }
+        ChartSheet.ChartLook look = look(sentence);
+        return (part, size) -> ChartSheet.of(part, look, size, reader);
     }
 
     /** That of a progression, or of the song that is open. */

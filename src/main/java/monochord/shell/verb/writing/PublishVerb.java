@@ -8,9 +8,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import monochord.course.Course;
 import monochord.file.WholeFile;
+import monochord.lesson.Lesson;
+import monochord.lesson.read.LibraryEntry;
 import monochord.notebook.NotebookReader;
 import monochord.notebook.NotebookReading;
+import monochord.paper.HandoutWeb;
+import monochord.paper.LessonHandout;
 import monochord.shell.publish.Publication;
 import monochord.shell.replay.Replay;
 import monochord.shell.replay.ReplayAnswer;
@@ -23,7 +29,9 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ReplaySandbox;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
+import monochord.text.Reader;
 import monochord.theory.note.Clause;
+import monochord.theory.note.Signs;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.NotebookRemark;
@@ -46,9 +54,13 @@ final class PublishVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.WRITING,
-                        Phrase.of("make a notebook into one page with pictures and sound"))
-                .form(takes(Value.FILE), option(HTML, Value.OUT), may(option(TRUST)), may(option(NewFile.OVER)))
-                .examples(EXAMPLE);
+                        Phrase.of("make a notebook, or a lesson, into one page with pictures and sound"))
+                .form(
+                        takes(Value.FILE, Value.LESSON),
+                        option(HTML, Value.OUT),
+                        may(option(TRUST)),
+                        may(option(NewFile.OVER)))
+                .examples(EXAMPLE, "publish 5.2 --html lesson.html");
     }
 
     @Override
@@ -67,6 +79,10 @@ final class PublishVerb implements Verb {
         if (sitting.outside().seal().filter(ReplaySandbox::isDeepest).isPresent()) {
             return new NotebookRemark(Statement.failed(Phrase.of("Nothing is published out of a replay in a replay.")));
         }
+        Optional<LibraryEntry> lesson = sitting.course().library().find(said.text());
+        if (lesson.isPresent() && !Files.exists(sitting.outside().file(said.text()))) {
+            return new NotebookRemark(lesson(lesson.get(), sentence, sitting));
+        }
         String name = NotebookFiles.name(said.text());
         Path file = said.read(text -> sitting.outside().file(name));
         Sentence.SentencePart out = sentence.option(HTML).get();
@@ -74,6 +90,25 @@ final class PublishVerb implements Verb {
         NewFile.Place notebook = new NewFile.Place(name, file);
         return new NotebookRemark(NewFile.unlessThere(
                 List.of(page), sentence, sitting, () -> publish(notebook, page, sentence.has(TRUST), sitting)));
+    }
+
+    /** In the key of the sitting; what would sound is left out. */
+    private static Answer lesson(LibraryEntry entry, Sentence sentence, Sitting sitting) {
+        Lesson lesson = sitting.course()
+                .library()
+                .read(entry)
+                .lesson()
+                .orElseThrow(() -> Unreadable.because(
+                        sentence.whole(), 0, "a lesson", "its file cannot be read; check says why", EXAMPLE));
+        Reader reader = Reader.of(Signs.MUSIC.with(sitting.naming()));
+        NewFile page = NewFile.text(
+                        sentence,
+                        HTML,
+                        sitting,
+                        () -> HandoutWeb.of(LessonHandout.of(lesson, Course.majorKey(sitting.key())), reader))
+                .orElseThrow();
+        return NewFile.writeNoted(
+                List.of(page), sentence, sitting, Statement.of(Phrase.of("Written: {0}", Phrase.typed(page.name()))));
     }
 
     private static Answer publish(NewFile.Place notebook, NewFile.Place page, boolean saidYes, Sitting sitting) {
