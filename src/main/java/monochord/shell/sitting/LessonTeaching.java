@@ -78,7 +78,11 @@ final class LessonTeaching {
     /** The same after an answer: a page that would push what is said to it out of the window waits for Enter. */
     Answer nextBelowVerdict(Sitting sitting) {
         walk.fit(measure(walk.key(), sitting));
-        return walk.restsBeforeNextPage() ? keepPlace(new Answers(List.of()), sitting) : next(sitting);
+        if (walk.restsBeforeNextPage()) {
+            keepPlace(sitting);
+            return new Answers(List.of());
+        }
+        return next(sitting);
     }
 
     Answer back(Sitting sitting) {
@@ -94,17 +98,17 @@ final class LessonTeaching {
 
     private Answer shown(LessonWalk.Step step, List<Answer> page, Sitting sitting) {
         step.parts().forEach(part -> show(part, page, sitting));
+        // Before the question: one that is left out leads on at once, perhaps to the end of the lesson.
+        keepPlace(sitting);
         step.question().ifPresent(question -> page.add(put(question, sitting)));
         if (step.isOver() && !code.isWaiting() && !sitting.outside().asksConsent()) {
             page.add(end(sitting));
-            return new Answers(page);
         }
-        return keepPlace(new Answers(page), sitting);
+        return new Answers(page);
     }
 
-    private Answer keepPlace(Answer page, Sitting sitting) {
+    private void keepPlace(Sitting sitting) {
         sitting.study().keepPlace(walk.entry().slug(), walk.mark());
-        return page;
     }
 
     private Answer put(Question question, Sitting sitting) {
@@ -145,7 +149,7 @@ final class LessonTeaching {
 
     /** Leaves it where it stands. */
     Answer leave(Sitting sitting) {
-        keepPlace(new Answers(List.of()), sitting);
+        keepPlace(sitting);
         return Statement.of(Phrase.sentence(
                 "{0} keeps your place, page {1} of {2}; learn {3} goes on there.",
                 Phrase.typed(Course.title(walk.entry())),
