@@ -18,7 +18,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;

@@ -8,7 +8,7 @@ import monochord.file.OwnerOnly;
 import monochord.shell.journal.Drafts;
 import monochord.shell.livekeyboard.KeyboardFollower;
 import monochord.shell.sitting.ClassTeaching;
-import monochord.shell.sitting.LongAnswer;
+import monochord.shell.line.LongAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.shell.sentence.Everyday;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;

@@ -10,7 +10,7 @@ import monochord.view.Answer;
 import monochord.view.ProseAnswer;
 import monochord.view.course.ProgressTable;
 import monochord.view.course.SkillsAnswer;
-import monochord.view.music.AfterAnswer;
+import monochord.view.advice.AfterAnswer;
 import monochord.view.notebook.CellAnswer;
 
 /** Kinds of text that are no phrases, each with its reason. The list may only shrink. */

@@ -14,7 +14,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.text.Phrase;

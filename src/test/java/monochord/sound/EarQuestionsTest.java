@@ -23,7 +23,7 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.playback.LiveEar;
-import monochord.shell.sitting.Hearing;
+import monochord.shell.playback.Hearing;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.file.WavFile;
 import monochord.theory.Key;

@@ -5,7 +5,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
-import monochord.shell.sitting.LineState;
+import monochord.shell.line.LineState;
 import monochord.shell.sitting.PlaybackState;
 import monochord.sound.keyboard.Connection;
 import monochord.sound.keyboard.KeyEvent;

@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Hearing;
+
 import java.util.List;
 import java.util.Optional;
 import monochord.course.JudgedAnswer;

@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Hearing;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.storage.LearnerRecord;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;

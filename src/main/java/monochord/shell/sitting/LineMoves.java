@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.LineMode;
+
 import java.util.Optional;
 import monochord.course.LessonWalk;
 import monochord.course.QuestionRun;

@@ -1,5 +1,9 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.PlacedAnswer;
+
+import monochord.shell.line.LineMode;
+
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;

@@ -1,5 +1,15 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.LineState;
+
+import monochord.shell.line.LongAnswer;
+
+import monochord.shell.line.LineMode;
+
+import monochord.shell.storage.LearnerRecord;
+
+import monochord.shell.playback.Breaks;
+
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;

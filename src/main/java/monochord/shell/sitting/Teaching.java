@@ -1,5 +1,9 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.LineMode;
+
+import monochord.shell.playback.Hearing;
+
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.course.Activity;

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.playback;
 
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +52,7 @@ public final class Hearing {
      *
      * @return what can be done now
      */
-    static Phrase beside(Question question, String answer, Ear ear) {
+    public static Phrase beside(Question question, String answer, Ear ear) {
         Optional<Excerpt> both = question.heardBeside(answer).or(question::heard);
         Phrase remark = both.map(excerpt -> play(excerpt, ear)).orElse(Phrase.NOTHING);
         return ear.silence().isPresent()
@@ -65,7 +65,7 @@ public final class Hearing {
      *
      * @return why nothing sounds, if nothing does
      */
-    static Phrase again(Optional<Excerpt> asked, Ear ear) {
+    public static Phrase again(Optional<Excerpt> asked, Ear ear) {
         Phrase remark = asked.map(excerpt -> play(excerpt, ear)).orElse(Phrase.NOTHING);
         return ear.silence().isPresent() ? remark : Phrase.NOTHING;
     }

@@ -1,4 +1,4 @@
-package monochord.view.music;
+package monochord.view.advice;
 
 import java.util.List;
 import java.util.Optional;

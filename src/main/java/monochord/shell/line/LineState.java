@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.line;
 
 import java.util.Optional;
 import monochord.practice.Question;

@@ -1,4 +1,4 @@
-package monochord.view.music;
+package monochord.view.advice;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ import monochord.view.Table;
 import monochord.view.Table.Column;
 
 /** The tune under the chords, chord by chord, so that a bar that has slipped is seen. */
-final class TuneOverlay {
+public final class TuneOverlay {
     private static final int CHORD = 10;
 
     private TuneOverlay() {}

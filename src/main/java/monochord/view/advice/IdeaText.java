@@ -1,4 +1,6 @@
-package monochord.view.music;
+package monochord.view.advice;
+
+import monochord.view.music.Pictures;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +19,7 @@ import monochord.view.Table;
 import monochord.view.Table.Column;
 
 /** One change to a progression: the row before and after, two keyboards, and the same in a line. */
-record IdeaText(Idea idea) {
+public record IdeaText(Idea idea) {
     /** How to hear it. */
     static final Phrase WHAT_NEXT = Phrase.sentence(
             "{0} lets you hear it, {1} sets it beside what you have.",

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.line;
 
 import java.util.List;
 import monochord.course.Place;
@@ -33,7 +33,7 @@ public final class LongAnswer {
     }
 
     /** The screen that is to be seen. */
-    Answer screen() {
+    public Answer screen() {
         int from = at * size;
         return new RenderedLines(new StyledText(lines.subList(from, Math.min(lines.size(), from + size))));
     }
@@ -51,19 +51,19 @@ public final class LongAnswer {
         }
     }
 
-    boolean isLast() {
+    public boolean isLast() {
         return (at + 1) * size >= lines.size();
     }
 
-    void forward() {
+    public void forward() {
         at++;
     }
 
-    void back() {
+    public void back() {
         at = Math.max(0, at - 1);
     }
 
-    Place place() {
+    public Place place() {
         return new Place(Place.Unit.SCREEN, at + 1, (lines.size() + size - 1) / size);
     }
 }

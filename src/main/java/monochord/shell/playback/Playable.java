@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.playback;
 
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +85,7 @@ public record Playable(Phrase title, Piece piece, Key key, List<Chord> chords) {
     }
 
     /** What can be said about it beside another version. */
-    ComparedVersion side() {
+    public ComparedVersion side() {
         List<TimedVoicing> voicings = piece.voicings();
         List<Chord> each = chords.isEmpty()
                 ? List.of()

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.playback;
 
 import java.util.function.Function;
 import monochord.text.StyledText;

@@ -1,4 +1,4 @@
-package monochord.view.music;
+package monochord.view.advice;
 
 import monochord.harmony.colour.Idea;
 import monochord.text.Phrase;

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.storage;
 
 import java.util.List;
 import java.util.function.LongSupplier;
@@ -28,7 +28,7 @@ public final class LearnerRecord {
     private boolean left;
 
     /** @param clock milliseconds since 1970 in UTC */
-    LearnerRecord(Keeper keeper, LongSupplier clock) {
+    public LearnerRecord(Keeper keeper, LongSupplier clock) {
         this.keeper = keeper;
         this.clock = clock;
     }
@@ -42,13 +42,13 @@ public final class LearnerRecord {
         keeping = true;
     }
 
-    void ready() {
+    public void ready() {
         if (keeping) {
             keeper.ready();
         }
     }
 
-    void keep(Attempt attempt) {
+    public void keep(Attempt attempt) {
         if (keeping) {
             changed = true;
             keeper.keep(attempt);
@@ -64,17 +64,17 @@ public final class LearnerRecord {
         return Due.at(now(), knowledge());
     }
 
-    KeptSet keptSet() {
+    public KeptSet keptSet() {
         return keeper.set();
     }
 
-    void keep(KeptSet set) {
+    public void keep(KeptSet set) {
         if (keeping) {
             keeper.keep(set);
         }
     }
 
-    Agenda agenda() {
+    public Agenda agenda() {
         return keeper.agenda();
     }
 
@@ -93,11 +93,11 @@ public final class LearnerRecord {
     }
 
     /** A lesson stands there now. */
-    void keepPlace(String slug, Bookmarks.Mark mark) {
+    public void keepPlace(String slug, Bookmarks.Mark mark) {
         keep(bookmarks().leftAt(slug, mark));
     }
 
-    void finishLesson(String slug) {
+    public void finishLesson(String slug) {
         keep(bookmarks().finished(slug));
     }
 
@@ -109,7 +109,7 @@ public final class LearnerRecord {
     }
 
     /** Leaves word for the next sitting, once, if this one changed anything. */
-    synchronized void leave(Course course, Predicate<Skill> unwanted) {
+    public synchronized void leave(Course course, Predicate<Skill> unwanted) {
         if (keeping && !left && (changed || course.wasTaken())) {
             left = true;
             Knowledge asked = knowledge()

@@ -1,4 +1,4 @@
-package monochord.view.music;
+package monochord.view.advice;
 
 import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Recolour;
@@ -8,7 +8,7 @@ import monochord.text.StyledText;
 import monochord.view.Look;
 
 /** The best combination of changes: the row before and after, and each change with its reason. */
-record CombinationText(Recolour recolour) {
+public record CombinationText(Recolour recolour) {
     private static final String ITEM = "   ";
 
     StyledText text(Look look) {

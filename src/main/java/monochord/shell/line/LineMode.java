@@ -1,4 +1,6 @@
-package monochord.shell.sitting;
+package monochord.shell.line;
+
+import monochord.shell.sitting.Cells;
 
 import monochord.course.QuestionRun;
 import monochord.course.UnderWay;
@@ -171,7 +173,7 @@ public enum LineMode {
      * @param asking whether a question is open
      * @param java whether the lesson that is being taken waits to run Java
      */
-    static LineMode of(UnderWay underWay, boolean asking, boolean java) {
+    public static LineMode of(UnderWay underWay, boolean asking, boolean java) {
         if (underWay.firstStart().isPresent()) {
             return underWay.firstStart().get().asksForNames() ? NAMES : FIRST_QUESTION;
         } else if (underWay.isNamedQuestion()) {
@@ -227,7 +229,7 @@ public enum LineMode {
     }
 
     /** Whether each answer that leaves the line in this mode says so, even one that a script gets. */
-    boolean isAlwaysSaid() {
+    public boolean isAlwaysSaid() {
         return this == LESSON_PAGE || this == LESSON_JAVA || this == LONG_ANSWER;
     }
 

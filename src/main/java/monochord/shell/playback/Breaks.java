@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.playback;
 
 import java.time.Duration;
 import java.util.function.LongSupplier;
@@ -31,12 +31,12 @@ public final class Breaks {
     private long last;
 
     /** @param clock milliseconds since 1970 in UTC */
-    Breaks(LongSupplier clock) {
+    public Breaks(LongSupplier clock) {
         this.clock = clock;
     }
 
     /** Takes note that a line was typed. */
-    synchronized void note() {
+    public synchronized void note() {
         note(clock.getAsLong());
     }
 
@@ -50,7 +50,7 @@ public final class Breaks {
     }
 
     /** What comes next; where it goes on after half an hour, a rest is recommended first. */
-    Answer before(Supplier<Answer> next) {
+    public Answer before(Supplier<Answer> next) {
         boolean tired = isDue();
         Answer goesOn = next.get();
         return tired ? Answers.of(Statement.of(CAUTION), goesOn) : goesOn;

@@ -1,4 +1,4 @@
-package monochord.shell.sitting;
+package monochord.shell.line;
 
 import java.util.Optional;
 import monochord.text.Phrase;
@@ -14,7 +14,7 @@ import monochord.view.WrappedAnswer;
  *
  * @param isApart whether an empty line stands between, as below prose
  */
-record PlacedAnswer(Answer answer, Phrase row, boolean isApart) implements WrappedAnswer {
+public record PlacedAnswer(Answer answer, Phrase row, boolean isApart) implements WrappedAnswer {
     @Override
     public StyledText text(Look look) {
         StyledText said = answer.text(look);
