@@ -16,14 +16,14 @@ import java.util.stream.Collectors;
 import monochord.practice.Grade;
 import monochord.practice.Mistake;
 import monochord.practice.Question;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.SetReport;
 import monochord.practice.drill.Tally;
 import monochord.practice.drill.Turn;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
-import monochord.practice.knowing.Standing;
+import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillMastery;
 import monochord.record.KeptSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,7 +79,7 @@ class ThreeLearnersTest {
         private final Random chance;
         private final List<Evidence> evidence = new ArrayList<>();
         private final List<SetReport> reports = new ArrayList<>();
-        private final TreeMap<Integer, Set<Item>> newOn = new TreeMap<>();
+        private final TreeMap<Integer, Set<SkillInKey>> newOn = new TreeMap<>();
         private KeptSet kept = KeptSet.NONE;
         private long time;
 
@@ -99,7 +99,7 @@ class ThreeLearnersTest {
         private void takeSet(int day) {
             Knowledge before = Knowledge.of(evidence);
             DailySet set = DailySet.of(learner(), time, chance.nextLong());
-            QuestionRun run = QuestionRun.set(set, Tally.NONE, new Level(before));
+            QuestionRun run = QuestionRun.set(set, Tally.NONE, new Difficulty(before));
             KeptSet begun = new KeptSet(time, List.of(), Tally.NONE, kept.last());
             newOn.put(day, new HashSet<>());
             while (!run.isOver(time)) {
@@ -121,7 +121,7 @@ class ThreeLearnersTest {
                 run.pass();
                 return;
             }
-            Item item = new Item(question.skillId(), question.key().toString());
+            SkillInKey item = new SkillInKey(question.skillId(), question.key().toString());
             int before = (int) evidence.stream()
                     .filter(one -> one.item().skill().equals(item.skill()))
                     .count();
@@ -182,7 +182,7 @@ class ThreeLearnersTest {
     @Test
     void whatIsKnownIsMasteredAndComesBackMoreSeldom() {
         Knowledge knowledge = Knowledge.of(new Month(Person.TRAINED).evidence);
-        assertTrue(knowledge.standings().values().stream().anyMatch(Standing::isMastered));
+        assertTrue(knowledge.standings().values().stream().anyMatch(SkillMastery::isMastered));
         assertTrue(knowledge.standings().values().stream()
                 .anyMatch(standing -> standing.memory().interval() > 7));
     }

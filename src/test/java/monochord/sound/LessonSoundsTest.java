@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.Thorough;
 import monochord.harmony.MusicText;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.read.Library;
 import monochord.score.Arrangement;
 import monochord.theory.Key;
@@ -26,9 +26,9 @@ class LessonSoundsTest {
         library.entries().stream()
                 .flatMap(entry -> library.read(entry).lesson().orElseThrow().parts().stream())
                 .forEach(part -> {
-                    if (part instanceof Part.Listen listen) {
+                    if (part instanceof LessonPart.Listen listen) {
                         music.add(listen.music());
-                    } else if (part instanceof Part.Compare compare) {
+                    } else if (part instanceof LessonPart.Compare compare) {
                         music.addAll(compare.music());
                     }
                 });

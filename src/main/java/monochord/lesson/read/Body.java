@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import monochord.lesson.Block;
-import monochord.lesson.Part;
+import monochord.lesson.ProseBlock;
+import monochord.lesson.LessonPart;
 import monochord.text.Phrase;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
@@ -31,8 +31,8 @@ final class Body {
 
     private final List<SourceLine> lines;
     private final Faults faults;
-    private final List<Part> parts = new ArrayList<>();
-    private final List<Block> prose = new ArrayList<>();
+    private final List<LessonPart> parts = new ArrayList<>();
+    private final List<ProseBlock> prose = new ArrayList<>();
     private int proseLine;
 
     private Body(List<SourceLine> lines, Faults faults) {
@@ -41,7 +41,7 @@ final class Body {
     }
 
     /** @param lines of the whole file, those of the head left empty */
-    static List<Part> read(List<SourceLine> lines, Faults faults) {
+    static List<LessonPart> read(List<SourceLine> lines, Faults faults) {
         Body body = new Body(new MarkdownGuard(faults).pass(lines), faults);
         String text = body.lines.stream().map(SourceLine::text).collect(Collectors.joining("\n"));
         for (Node node = MARKDOWN.parse(text).getFirstChild(); node != null; node = node.getNext()) {
@@ -61,13 +61,13 @@ final class Body {
         }
     }
 
-    private Optional<Part> part(FencedCodeBlock fence) {
+    private Optional<LessonPart> part(FencedCodeBlock fence) {
         return FenceText.read(fence, lines, faults);
     }
 
     private void closeProse() {
         if (!prose.isEmpty()) {
-            parts.add(new Part.Prose(proseLine, prose));
+            parts.add(new LessonPart.ProsePart(proseLine, prose));
             prose.clear();
         }
     }
@@ -76,7 +76,7 @@ final class Body {
         if (node instanceof Heading heading) {
             heading(heading);
         } else if (node instanceof Paragraph) {
-            prose.add(new Block.Paragraph(Inlines.of(node, lines, faults)));
+            prose.add(new ProseBlock.Paragraph(Inlines.of(node, lines, faults)));
         } else if (node instanceof ListBlock list) {
             list(list, 1);
         } else {
@@ -92,7 +92,7 @@ final class Body {
                     Phrase.of("a heading with {0} #", level),
                     Phrase.of("write ## for a heading, ### for one below it"));
         }
-        prose.add(new Block.Heading(level < 3 ? 2 : 3, Inlines.of(heading, lines, faults)));
+        prose.add(new ProseBlock.Heading(level < 3 ? 2 : 3, Inlines.of(heading, lines, faults)));
     }
 
     private void list(ListBlock list, int depth) {
@@ -117,7 +117,7 @@ final class Body {
             if (node instanceof ListBlock inner) {
                 list(inner, depth + 1);
             } else if (node instanceof Paragraph && first) {
-                prose.add(new Block.ListItem(depth, number, Inlines.of(node, lines, faults)));
+                prose.add(new ProseBlock.ListItem(depth, number, Inlines.of(node, lines, faults)));
             } else if (node instanceof Paragraph) {
                 fault(
                         node,

@@ -8,7 +8,7 @@ import java.util.List;
 import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -79,7 +79,7 @@ final class MelodyFit implements Skill {
                         "In {0} a tune rests on {1} over {2}. Chord tone, colour, suspension or clash?",
                         about.key(), about.note(), about.chord());
         StandingRubric judge = new StandingRubric(about.standing(), reason(about), way(about), () -> errors(about));
-        return Question.of(new Topic(id(), about.text(), about.key()), Form.CHOICE, prompt, judge, coaching(about));
+        return Question.of(new Topic(id(), about.text(), about.key()), AnswerForm.CHOICE, prompt, judge, coaching(about));
     }
 
     private Question mend(TuneSubject about) {
@@ -93,7 +93,7 @@ final class MelodyFit implements Skill {
                 Phrase.row(about.chord().tones()), about.note(), nearest);
         MendRubric judge = new MendRubric(changes, reason, mendWay(about), () -> mendErrors(about));
         return Question.of(
-                new Topic(id(), about.text(), about.key()), Form.NOTES, prompt, judge, mendCoaching(about, reason));
+                new Topic(id(), about.text(), about.key()), AnswerForm.NOTES, prompt, judge, mendCoaching(about, reason));
     }
 
     private static List<ModelledError<Standing>> errors(TuneSubject about) {

@@ -13,7 +13,7 @@ import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.VoiceMove;
 import monochord.harmony.motion.VoicePair;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -93,7 +93,7 @@ final class OuterMotion implements Skill {
                 "From {0} to {1}: how do the lowest and the highest voice move? Contrary, oblique, similar, parallel or still.",
                 Phrase.row(step.from()), Phrase.row(step.to()));
         MotionRubric judge = new MotionRubric(outer.motion(), reason(outer), way(outer), () -> errors(step, outer));
-        return Question.of(new Topic(id(), passage.toString(), key), Form.CHOICE, prompt, judge, coaching(outer));
+        return Question.of(new Topic(id(), passage.toString(), key), AnswerForm.CHOICE, prompt, judge, coaching(outer));
     }
 
     private static List<ModelledError<Motion>> errors(MotionStep step, VoicePair outer) {

@@ -3,7 +3,7 @@ package monochord.shell.line;
 import monochord.shell.sitting.Cells;
 
 import monochord.course.QuestionRun;
-import monochord.course.UnderWay;
+import monochord.course.OpenActivities;
 import monochord.text.Phrase;
 
 /**
@@ -173,7 +173,7 @@ public enum LineMode {
      * @param asking whether a question is open
      * @param java whether the lesson that is being taken waits to run Java
      */
-    public static LineMode of(UnderWay underWay, boolean asking, boolean java) {
+    public static LineMode of(OpenActivities underWay, boolean asking, boolean java) {
         if (underWay.firstStart().isPresent()) {
             return underWay.firstStart().get().asksForNames() ? NAMES : FIRST_QUESTION;
         } else if (underWay.isNamedQuestion()) {

@@ -1,7 +1,7 @@
 package monochord.shell.line;
 
 import java.util.List;
-import monochord.course.Place;
+import monochord.course.Position;
 import monochord.text.StyledLine;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -63,7 +63,7 @@ public final class LongAnswer {
         at = Math.max(0, at - 1);
     }
 
-    public Place place() {
-        return new Place(Place.Unit.SCREEN, at + 1, (lines.size() + size - 1) / size);
+    public Position place() {
+        return new Position(Position.Unit.SCREEN, at + 1, (lines.size() + size - 1) / size);
     }
 }

@@ -10,7 +10,7 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
 import monochord.record.Bookmarks;
@@ -117,12 +117,12 @@ final class LessonTeaching {
         return sitting.teaching().silence().put();
     }
 
-    private void show(Part part, List<Answer> page, Sitting sitting) {
-        if (part instanceof Part.Prose prose) {
+    private void show(LessonPart part, List<Answer> page, Sitting sitting) {
+        if (part instanceof LessonPart.ProsePart prose) {
             page.add(new ProseAnswer(prose.blocks(), filling::of));
-        } else if (part instanceof Part.Show show) {
+        } else if (part instanceof LessonPart.Show show) {
             page.add(MusicAnswer.of(MusicText.read(show.sentence(), walk.key()), walk.key()));
-        } else if (part instanceof Part.Code java) {
+        } else if (part instanceof LessonPart.Code java) {
             code.show(java, page, sitting);
         } else {
             page.add(played(part, walk.key(), sitting));
@@ -130,9 +130,9 @@ final class LessonTeaching {
     }
 
     /** Plays what a part lets hear; several things one after the other and equally loud, to be compared. */
-    static Answer played(Part part, Key key, Sitting sitting) {
+    static Answer played(LessonPart part, Key key, Sitting sitting) {
         List<String> lines =
-                part instanceof Part.Compare compare ? compare.music() : List.of(((Part.Listen) part).music());
+                part instanceof LessonPart.Compare compare ? compare.music() : List.of(((LessonPart.Listen) part).music());
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
         return PlaybackInTurn.play(music, key, sitting);
@@ -165,14 +165,14 @@ final class LessonTeaching {
     /** What a part of a lesson in this key takes of the window. */
     private record Window(Key key, Look look, int rows) implements Measure {
         @Override
-        public int lines(Part part) {
-            if (part instanceof Part.Prose prose) {
+        public int lines(LessonPart part) {
+            if (part instanceof LessonPart.ProsePart prose) {
                 return lines(new ProseAnswer(prose.blocks(), new Filling(key)::of));
             }
-            if (part instanceof Part.Show show) {
+            if (part instanceof LessonPart.Show show) {
                 return lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key));
             }
-            return part instanceof Part.Compare compare
+            return part instanceof LessonPart.Compare compare
                     ? STOP - 1 + compare.music().size()
                     : STOP;
         }

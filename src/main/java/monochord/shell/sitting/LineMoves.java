@@ -6,7 +6,7 @@ import java.util.Optional;
 import monochord.course.LessonWalk;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
-import monochord.course.UnderWay;
+import monochord.course.OpenActivities;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Turn;
@@ -23,7 +23,7 @@ import monochord.view.Statement;
  * @param lesson the one that is being taken, or null
  * @param room the one before a class, or null
  */
-record LineMoves(Teaching teaching, Sitting sitting, UnderWay underWay, LessonTeaching lesson, ClassTeaching room) {
+record LineMoves(Teaching teaching, Sitting sitting, OpenActivities underWay, LessonTeaching lesson, ClassTeaching room) {
     /** What Enter does. */
     Answer enter() {
         return switch (teaching.mode()) {

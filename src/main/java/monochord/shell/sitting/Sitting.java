@@ -16,7 +16,7 @@ import java.util.function.LongSupplier;
 import monochord.course.Course;
 import monochord.course.FirstQuestions;
 import monochord.course.OpenQuestion;
-import monochord.course.Place;
+import monochord.course.Position;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
@@ -215,7 +215,7 @@ public final class Sitting {
     }
 
     /** How far that has come, where it can be counted. */
-    public Optional<Place> place() {
+    public Optional<Position> place() {
         return switch (mode()) {
             case LONG_ANSWER -> Optional.of(longAnswer.place());
             case OPEN_CELL, CONSENT -> Optional.empty();

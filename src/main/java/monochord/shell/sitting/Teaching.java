@@ -12,12 +12,12 @@ import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
-import monochord.course.Place;
+import monochord.course.Position;
 import monochord.course.RoomLesson;
-import monochord.course.UnderWay;
+import monochord.course.OpenActivities;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
@@ -29,7 +29,7 @@ import monochord.view.course.AskAnswer;
  */
 public final class Teaching {
     private final Sitting sitting;
-    private UnderWay underWay = new UnderWay();
+    private OpenActivities underWay = new OpenActivities();
     private Course course;
     private OpenQuestion question;
     private LessonTeaching lesson;
@@ -80,7 +80,7 @@ public final class Teaching {
     }
 
     /** How far what is under way has come. */
-    Optional<Place> place() {
+    Optional<Position> place() {
         return underWay.place(question.isOpen());
     }
 
@@ -180,8 +180,8 @@ public final class Teaching {
         return silence;
     }
 
-    Level level() {
-        return new Level(sitting.study().knowledge());
+    Difficulty level() {
+        return new Difficulty(sitting.study().knowledge());
     }
 
     /** Has the line go on with that lesson. */

@@ -12,13 +12,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.Fault;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
-import monochord.lesson.Part.Ask;
-import monochord.lesson.Part.Prose;
+import monochord.lesson.LessonPart;
+import monochord.lesson.LessonPart.Ask;
+import monochord.lesson.LessonPart.ProsePart;
 import monochord.lesson.TextRun;
 import monochord.practice.Question;
 import monochord.theory.Key;
@@ -48,9 +48,9 @@ class CourseLessonsTest {
     }
 
     private static Stream<String> texts() {
-        return parts(Prose.class).stream()
+        return parts(ProsePart.class).stream()
                 .flatMap(prose -> prose.blocks().stream())
-                .map(Block::spans)
+                .map(ProseBlock::spans)
                 .flatMap(List::stream)
                 .map(TextRun::text);
     }
@@ -108,9 +108,9 @@ class CourseLessonsTest {
     }
 
     private static List<String> headings() {
-        return parts(Prose.class).stream()
+        return parts(ProsePart.class).stream()
                 .flatMap(prose -> prose.blocks().stream())
-                .filter(Block.Heading.class::isInstance)
+                .filter(ProseBlock.Heading.class::isInstance)
                 .map(heading -> heading.spans().get(0).text())
                 .toList();
     }
@@ -209,19 +209,19 @@ class CourseLessonsTest {
     @Test
     void showSoundAskAndEndAtTheKeyboard() {
         for (Lesson lesson : LESSONS) {
-            assertTrue(has(lesson, Part.Show.class), lesson.slug() + " shows nothing");
-            assertTrue(has(lesson, Part.Listen.class) || has(lesson, Part.Compare.class), lesson.slug() + " is silent");
+            assertTrue(has(lesson, LessonPart.Show.class), lesson.slug() + " shows nothing");
+            assertTrue(has(lesson, LessonPart.Listen.class) || has(lesson, LessonPart.Compare.class), lesson.slug() + " is silent");
             assertTrue(has(lesson, Ask.class), lesson.slug() + " asks nothing");
-            Prose last = (Prose) lesson.parts().get(lesson.parts().size() - 1);
+            ProsePart last = (ProsePart) lesson.parts().get(lesson.parts().size() - 1);
             assertTrue(
                     last.blocks().stream()
-                            .filter(Block.Heading.class::isInstance)
+                            .filter(ProseBlock.Heading.class::isInstance)
                             .anyMatch(heading -> heading.spans().get(0).text().equals("At the keyboard")),
                     lesson.slug() + " ends without anything for the hands");
         }
     }
 
-    private static boolean has(Lesson lesson, Class<? extends Part> kind) {
+    private static boolean has(Lesson lesson, Class<? extends LessonPart> kind) {
         return lesson.parts().stream().anyMatch(kind::isInstance);
     }
 

@@ -3,7 +3,7 @@ package monochord.shell.verb.course;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Knowledge;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;

@@ -113,7 +113,7 @@ public final class SongPlaces {
         }
         return new Melody(
                         written.notes().stream()
-                                .map(note -> new Melody.Note(note.pitch(), note.start(), note.beats()))
+                                .map(note -> new Melody.MelodyNote(note.pitch(), note.start(), note.beats()))
                                 .toList(),
                         written.beats(),
                         Optional.empty(),

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Our own rule, no source. */
 class RatingTest {
-    private static final Item ITEM = new Item("triad-spelling", "D major");
+    private static final SkillInKey ITEM = new SkillInKey("triad-spelling", "D major");
 
     /** A learner who takes ten seconds, over this many answers. */
     private static Pace tenSeconds(int answers) {

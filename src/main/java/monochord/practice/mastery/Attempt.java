@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 import java.util.Optional;
 import monochord.practice.Grade;
@@ -47,6 +47,6 @@ public record Attempt(
     public Optional<Evidence> evidence() {
         return tries > 0
                 ? Optional.empty()
-                : Optional.of(new Evidence(time, new Item(skill, key), grade, millis, hints));
+                : Optional.of(new Evidence(time, new SkillInKey(skill, key), grade, millis, hints));
     }
 }

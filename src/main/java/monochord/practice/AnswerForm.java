@@ -3,7 +3,7 @@ package monochord.practice;
 import java.util.Locale;
 
 /** What kind of answer a question wants. */
-public enum Form {
+public enum AnswerForm {
     NOTES,
     CHORD,
     NUMERAL,

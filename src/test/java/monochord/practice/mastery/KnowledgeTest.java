@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -19,18 +19,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 class KnowledgeTest {
     private static final long HOUR = 60 * 60 * 1000;
     private static final long DAY = 24 * HOUR;
-    private static final Item TRIADS_IN_D = new Item("triad-spelling", "D major");
-    private static final Item TRIADS_IN_GB = new Item("triad-spelling", "Gb major");
+    private static final SkillInKey TRIADS_IN_D = new SkillInKey("triad-spelling", "D major");
+    private static final SkillInKey TRIADS_IN_GB = new SkillInKey("triad-spelling", "Gb major");
 
-    private static Evidence right(long time, Item item, int seconds) {
+    private static Evidence right(long time, SkillInKey item, int seconds) {
         return new Evidence(time, item, Grade.RIGHT, seconds * 1000, 0);
     }
 
-    private static Evidence wrong(long time, Item item) {
+    private static Evidence wrong(long time, SkillInKey item) {
         return new Evidence(time, item, Grade.WRONG, 10_000, 0);
     }
 
-    private static Standing in(Item item, Knowledge knowledge) {
+    private static SkillMastery in(SkillInKey item, Knowledge knowledge) {
         return knowledge.of(item).orElseThrow();
     }
 
@@ -47,7 +47,7 @@ class KnowledgeTest {
         assertEquals(0.1231, in(TRIADS_IN_GB, knowledge).mastery(), 0.00005);
         assertTrue(in(TRIADS_IN_D, knowledge).isMastered());
         assertFalse(in(TRIADS_IN_GB, knowledge).isMastered());
-        assertEquals(Optional.empty(), knowledge.of(new Item("interval", "D major")));
+        assertEquals(Optional.empty(), knowledge.of(new SkillInKey("interval", "D major")));
     }
 
     /** The five reviews of the memory test, at any time of the day. */
@@ -59,7 +59,7 @@ class KnowledgeTest {
                 right(13 * DAY, TRIADS_IN_D, 10),
                 wrong(59 * DAY, TRIADS_IN_D),
                 right(62 * DAY, TRIADS_IN_D, 10)));
-        Standing standing = in(TRIADS_IN_D, knowledge);
+        SkillMastery standing = in(TRIADS_IN_D, knowledge);
         assertEquals(7.7782, standing.memory().stability(), 0.00005);
         assertFalse(standing.isDue(62 * DAY + 7 * DAY));
         assertTrue(standing.isDue(62 * DAY + 8 * DAY - 12 * HOUR));
@@ -80,7 +80,7 @@ class KnowledgeTest {
         for (int i = 0; i < 300; i++) {
             Grade grade = List.of(Grade.RIGHT, Grade.NEARLY, Grade.WRONG, Grade.REMARK)
                     .get(i * 7 % 4);
-            Item item = i % 3 == 0 ? TRIADS_IN_D : TRIADS_IN_GB;
+            SkillInKey item = i % 3 == 0 ? TRIADS_IN_D : TRIADS_IN_GB;
             evidence.add(new Evidence(i / 10 * 9 * HOUR, item, grade, 3000 + i * 997 % 20_000, i % 3));
         }
         Knowledge knowledge = Knowledge.of(evidence);
@@ -93,8 +93,8 @@ class KnowledgeTest {
 
     @Test
     void piecesOfOneTimeAreGatheredInAnyOrder() {
-        Gathering one = new Gathering();
-        Gathering other = new Gathering();
+        KnowledgeBuilder one = new KnowledgeBuilder();
+        KnowledgeBuilder other = new KnowledgeBuilder();
         one.add(right(5, TRIADS_IN_D, 3));
         one.add(wrong(5, TRIADS_IN_D));
         other.add(wrong(5, TRIADS_IN_D));
@@ -128,7 +128,7 @@ class KnowledgeTest {
         Knowledge knowledge = Knowledge.of(List.of(
                 right(0, TRIADS_IN_D, 10),
                 wrong(0, TRIADS_IN_GB),
-                right(9 * DAY, new Item("interval", "C major"), 10)));
+                right(9 * DAY, new SkillInKey("interval", "C major"), 10)));
         Due due = Due.within(seconds, 9 * DAY, knowledge);
         assertEquals(
                 keys,
@@ -149,7 +149,7 @@ class KnowledgeTest {
         Knowledge knowledge = Knowledge.of(List.of(right(0, TRIADS_IN_D, 10)));
         assertEquals(20, Due.secondsFor(TRIADS_IN_D, knowledge), 0.001);
         assertEquals(20, Due.secondsFor(TRIADS_IN_GB, knowledge), 0.001);
-        assertEquals(30, Due.secondsFor(new Item("interval", "D major"), knowledge), 0.001);
+        assertEquals(30, Due.secondsFor(new SkillInKey("interval", "D major"), knowledge), 0.001);
     }
 
     @Test

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 /**
  * How well something is remembered, by the model FSRS-6 with its published default weights.

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 /**
  * How it stands with one skill in one key.
@@ -9,7 +9,7 @@ package monochord.practice.knowing;
  * @param asked how many questions there were
  * @param right how many of them were answered rightly at once and alone
  */
-public record Standing(double mastery, Memory memory, long last, Pace pace, int asked, int right) {
+public record SkillMastery(double mastery, Memory memory, long last, Pace pace, int asked, int right) {
     private static final double DAY = 24 * 60 * 60 * 1000.0;
 
     /** What is due tomorrow at this time is due tomorrow morning already. */
@@ -20,8 +20,8 @@ public record Standing(double mastery, Memory memory, long last, Pace pace, int 
 
     private static final int ENOUGH = 3;
 
-    static Standing first(Evidence evidence, Rating rating) {
-        return new Standing(
+    static SkillMastery first(Evidence evidence, Rating rating) {
+        return new SkillMastery(
                 traced(evidence, Tracing.of(evidence.item().skill()).start()),
                 Memory.first(rating),
                 evidence.time(),
@@ -30,8 +30,8 @@ public record Standing(double mastery, Memory memory, long last, Pace pace, int 
                 evidence.isKnown() ? 1 : 0);
     }
 
-    Standing after(Evidence evidence, Rating rating) {
-        return new Standing(
+    SkillMastery after(Evidence evidence, Rating rating) {
+        return new SkillMastery(
                 traced(evidence, mastery),
                 memory.after(days(evidence.time()), rating),
                 evidence.time(),

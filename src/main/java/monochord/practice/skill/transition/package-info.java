@@ -3,4 +3,4 @@
  *
  * <p>Imports {@code theory}, {@code harmony} and the other packages of {@code practice} but {@code practice.skill}.
  */
-package monochord.practice.skill.way;
+package monochord.practice.skill.transition;

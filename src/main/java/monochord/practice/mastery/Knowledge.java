@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 import java.util.Collection;
 import java.util.Collections;
@@ -13,7 +13,7 @@ import java.util.function.Predicate;
  *
  * <p>The same evidence gives the same knowledge, whatever the order in which it is handed in.
  */
-public record Knowledge(SortedMap<Item, Standing> standings, Map<String, Pace> paces) {
+public record Knowledge(SortedMap<SkillInKey, SkillMastery> standings, Map<String, Pace> paces) {
     public Knowledge {
         standings = Collections.unmodifiableSortedMap(new TreeMap<>(standings));
         paces = Map.copyOf(paces);
@@ -25,19 +25,19 @@ public record Knowledge(SortedMap<Item, Standing> standings, Map<String, Pace> p
     }
 
     public static Knowledge of(Collection<Evidence> evidence) {
-        Gathering gathering = new Gathering();
+        KnowledgeBuilder gathering = new KnowledgeBuilder();
         evidence.stream().sorted().forEach(gathering::add);
         return gathering.knowledge();
     }
 
     /** All but what is not to be asked. */
-    public Knowledge without(Predicate<Item> unwanted) {
-        SortedMap<Item, Standing> left = new TreeMap<>(standings);
+    public Knowledge without(Predicate<SkillInKey> unwanted) {
+        SortedMap<SkillInKey, SkillMastery> left = new TreeMap<>(standings);
         left.keySet().removeIf(unwanted);
         return new Knowledge(left, paces);
     }
 
-    public Optional<Standing> of(Item item) {
+    public Optional<SkillMastery> of(SkillInKey item) {
         return Optional.ofNullable(standings.get(item));
     }
 

@@ -6,9 +6,9 @@ import java.util.SplittableRandom;
 import java.util.function.LongSupplier;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.knowing.Knowledge;
-import monochord.practice.knowing.Standing;
-import monochord.practice.knowing.Tracing;
+import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillMastery;
+import monochord.practice.mastery.Tracing;
 import monochord.theory.Key;
 
 /**
@@ -16,7 +16,7 @@ import monochord.theory.Key;
  *
  * @param steps how many steps harder than that it is to be, below 0 easier
  */
-public record Level(Knowledge knowledge, int steps) {
+public record Difficulty(Knowledge knowledge, int steps) {
     /** Somebody who has not been asked yet gets this share of the subjects and of the keys, from the easy end. */
     private static final double FIRST_SHARE = 1 / 3.0;
 
@@ -24,13 +24,13 @@ public record Level(Knowledge knowledge, int steps) {
     /** So many steps lie between the easiest subject of a skill and all of them. */
     private static final double STEPS = 3;
 
-    public Level(Knowledge knowledge) {
+    public Difficulty(Knowledge knowledge) {
         this(knowledge, 0);
     }
 
     /** The same, so many steps harder, or easier below 0. */
-    public Level shifted(int more) {
-        return new Level(knowledge, steps + more);
+    public Difficulty shifted(int more) {
+        return new Difficulty(knowledge, steps + more);
     }
 
     /** How probable it is that a skill is known, over the keys in which it was asked; 0 before the first question. */
@@ -38,7 +38,7 @@ public record Level(Knowledge knowledge, int steps) {
         return knowledge.standings().entrySet().stream()
                 .filter(entry -> entry.getKey().skill().equals(skill.id()))
                 .map(Map.Entry::getValue)
-                .mapToDouble(Standing::mastery)
+                .mapToDouble(SkillMastery::mastery)
                 .average()
                 .orElse(0);
     }

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,7 +10,7 @@ import java.util.Map;
  *
  * @param seconds how long all of it may take
  */
-public record Due(List<Item> items, int seconds) {
+public record Due(List<SkillInKey> items, int seconds) {
     private static final double USUAL_MILLIS = 20_000;
 
     /** For reading the question and the verdict. */
@@ -33,9 +33,9 @@ public record Due(List<Item> items, int seconds) {
      * @param time in milliseconds since 1970 in UTC
      */
     public static Due within(int seconds, long time, Knowledge knowledge) {
-        List<Item> chosen = new ArrayList<>();
+        List<SkillInKey> chosen = new ArrayList<>();
         double needed = 0;
-        for (Item item : weakestFirst(time, knowledge)) {
+        for (SkillInKey item : weakestFirst(time, knowledge)) {
             double more = secondsFor(item, knowledge);
             if (!chosen.isEmpty() && needed + more > seconds) {
                 break;
@@ -46,18 +46,18 @@ public record Due(List<Item> items, int seconds) {
         return new Due(chosen, (int) Math.ceil(needed));
     }
 
-    private static List<Item> weakestFirst(long time, Knowledge knowledge) {
+    private static List<SkillInKey> weakestFirst(long time, Knowledge knowledge) {
         return knowledge.standings().entrySet().stream()
                 .filter(entry -> entry.getValue().isDue(time))
                 .sorted(Comparator.comparingDouble(
-                        (Map.Entry<Item, Standing> entry) -> entry.getValue().strength(time)))
+                        (Map.Entry<SkillInKey, SkillMastery> entry) -> entry.getValue().strength(time)))
                 .map(Map.Entry::getKey)
                 .toList();
     }
 
     /** How long a question on it takes: at the pace in its key, else in its skill, else at a usual one. */
-    public static double secondsFor(Item item, Knowledge knowledge) {
-        Pace inKey = knowledge.of(item).map(Standing::pace).orElse(Pace.NONE);
+    public static double secondsFor(SkillInKey item, Knowledge knowledge) {
+        Pace inKey = knowledge.of(item).map(SkillMastery::pace).orElse(Pace.NONE);
         Pace pace = inKey.answers() > 0 ? inKey : knowledge.pace(item.skill());
         return ((pace.answers() > 0 ? pace.millis() : USUAL_MILLIS) + AROUND_MILLIS) / 1000;
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A block of prose. */
-public sealed interface Block {
+public sealed interface ProseBlock {
     List<TextRun> spans();
 
     /** Its words alone. */
@@ -13,13 +13,13 @@ public sealed interface Block {
     }
 
     /** @param level 2 or 3, the number of {@code #} before it */
-    record Heading(int level, List<TextRun> spans) implements Block {
+    record Heading(int level, List<TextRun> spans) implements ProseBlock {
         public Heading {
             spans = List.copyOf(spans);
         }
     }
 
-    record Paragraph(List<TextRun> spans) implements Block {
+    record Paragraph(List<TextRun> spans) implements ProseBlock {
         public Paragraph {
             spans = List.copyOf(spans);
         }
@@ -31,7 +31,7 @@ public sealed interface Block {
      * @param depth 1 for an item of an outer list, 2 and 3 for lists within
      * @param number what stands before an item of a numbered list, 0 in a list of bullets
      */
-    record ListItem(int depth, int number, List<TextRun> spans) implements Block {
+    record ListItem(int depth, int number, List<TextRun> spans) implements ProseBlock {
         public ListItem {
             spans = List.copyOf(spans);
         }

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 /**
  * Bayesian knowledge tracing: how probable it is that a skill is known, after each right or wrong answer.

@@ -6,35 +6,35 @@ import monochord.practice.Skill;
 import monochord.theory.Key;
 
 /** A part of a lesson: a stretch of prose or one live block. */
-public sealed interface Part {
+public sealed interface LessonPart {
     /** Where the part begins in its file, counted from 1. */
     int line();
 
     /** What stands between two live blocks; its text still holds its fills, see {@link Filling}. */
-    record Prose(int line, List<Block> blocks) implements Part {
-        public Prose {
+    record ProsePart(int line, List<ProseBlock> blocks) implements LessonPart {
+        public ProsePart {
             blocks = List.copyOf(blocks);
         }
 
         /** Without the blocks before this one, counted from 0. */
-        public Prose from(int block) {
-            return new Prose(line, blocks.subList(block, blocks.size()));
+        public ProsePart from(int block) {
+            return new ProsePart(line, blocks.subList(block, blocks.size()));
         }
 
         /** The blocks before this one. */
-        public Prose upTo(int block) {
-            return new Prose(line, blocks.subList(0, block));
+        public ProsePart upTo(int block) {
+            return new ProsePart(line, blocks.subList(0, block));
         }
     }
 
     /** @param sentence one line as {@link monochord.harmony.MusicText} reads it */
-    record Show(int line, String sentence) implements Part {}
+    record Show(int line, String sentence) implements LessonPart {}
 
     /** @param music one line as {@link monochord.harmony.MusicText} reads it */
-    record Listen(int line, String music) implements Part {}
+    record Listen(int line, String music) implements LessonPart {}
 
     /** @param music two lines or more, to be played one after the other */
-    record Compare(int line, List<String> music) implements Part {
+    record Compare(int line, List<String> music) implements LessonPart {
         public Compare {
             music = List.copyOf(music);
         }
@@ -47,7 +47,7 @@ public sealed interface Part {
      * @param count how many questions, from 1 to 20
      * @param answer what the author wants to have shown as the right answer, or null for the one worked out
      */
-    record Ask(int line, Skill skill, String subject, Keys keys, int count, String answer) implements Part {
+    record Ask(int line, Skill skill, String subject, Keys keys, int count, String answer) implements LessonPart {
         /** The highest number of questions one block asks. */
         public static final int MOST = 20;
 
@@ -67,5 +67,5 @@ public sealed interface Part {
     }
 
     /** @param text Java, to be run only after the learner has said yes */
-    record Code(int line, String text) implements Part {}
+    record Code(int line, String text) implements LessonPart {}
 }

@@ -6,7 +6,7 @@ package monochord.course;
  * @param at counted from 1
  * @param of how many there are
  */
-public record Place(Unit unit, int at, int of) {
+public record Position(Unit unit, int at, int of) {
     /** What is counted. */
     public enum Unit {
         PAGE,

@@ -1,4 +1,4 @@
-package monochord.practice.skill.way;
+package monochord.practice.skill.transition;
 
 import static monochord.practice.Misconception.LETTERS_ONLY;
 import static monochord.practice.Misconception.QUALITY_OF_THE_KEY;
@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -101,7 +101,7 @@ public final class TransposingChords implements Skill {
         Phrase prompt = Phrase.sentence(
                 "These chords are in {0}: {1}. Play them in {2}.", row.from, Phrase.row(row.chords), row.to);
         ProgressionRubric judge = ProgressionRubric.names(wanted, row.to, () -> errors(row));
-        return Question.of(new Topic(id(), row.text(), row.from), Form.PROGRESSION, prompt, judge, coaching(row));
+        return Question.of(new Topic(id(), row.text(), row.from), AnswerForm.PROGRESSION, prompt, judge, coaching(row));
     }
 
     private static Row row(Key key, String subject) {

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 import java.util.Comparator;
 import monochord.practice.Grade;
@@ -13,7 +13,7 @@ import monochord.practice.Grade;
  * @param millis thinking time; all that is too long to say something counts as one
  * @param hints how many were taken; more than three count as three
  */
-public record Evidence(long time, Item item, Grade grade, int millis, int hints) implements Comparable<Evidence> {
+public record Evidence(long time, SkillInKey item, Grade grade, int millis, int hints) implements Comparable<Evidence> {
     /** Whoever takes longer has left the keyboard: the time says nothing. */
     private static final int LONGEST_MILLIS = 5 * 60 * 1000;
 

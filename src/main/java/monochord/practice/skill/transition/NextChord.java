@@ -1,11 +1,11 @@
-package monochord.practice.skill.way;
+package monochord.practice.skill.transition;
 
 import java.util.List;
 import monochord.harmony.after.Continuation;
 import monochord.harmony.after.Continuations;
 import monochord.harmony.after.SongCounts;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -48,7 +48,7 @@ public final class NextChord implements Skill {
         Phrase prompt = Phrase.sentence(
                 "In {0} you stand on {1}, {2}. Name a chord that leads on well.", key, from.in(key), from);
         Topic topic = new Topic(id(), from.toString(), key);
-        return Question.of(topic, Form.CHORD, prompt, new NextChordJudge(from, key, ways), coaching(ways));
+        return Question.of(topic, AnswerForm.CHORD, prompt, new NextChordJudge(from, key, ways), coaching(ways));
     }
 
     private static Numeral numeral(String subject, Key key) {

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 /**
  * How long a learner thinks about right answers given alone: their geometric mean, in which the last ones weigh most, so

@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 /**
  * What is known or not as one thing: a skill in a key.
@@ -6,9 +6,9 @@ package monochord.practice.knowing;
  * @param skill the skill's id
  * @param key in its canonical text, {@code D major}
  */
-public record Item(String skill, String key) implements Comparable<Item> {
+public record SkillInKey(String skill, String key) implements Comparable<SkillInKey> {
     @Override
-    public int compareTo(Item other) {
+    public int compareTo(SkillInKey other) {
         int bySkill = skill.compareTo(other.skill);
         return bySkill != 0 ? bySkill : key.compareTo(other.key);
     }

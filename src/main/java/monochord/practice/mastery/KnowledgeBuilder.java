@@ -1,4 +1,4 @@
-package monochord.practice.knowing;
+package monochord.practice.mastery;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -9,8 +9,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Gathers evidence into knowledge, one piece at a time; for records too long to be held in memory at once. */
-public final class Gathering {
-    private final Map<Item, Place> places = new HashMap<>();
+public final class KnowledgeBuilder {
+    private final Map<SkillInKey, EvidenceSoFar> places = new HashMap<>();
     private final Map<String, Going> goings = new HashMap<>();
     private final List<Evidence> atOneTime = new ArrayList<>();
     private long time = Long.MIN_VALUE;
@@ -21,11 +21,11 @@ public final class Gathering {
     }
 
     /** How it stands with one thing so far. */
-    private static final class Place {
+    private static final class EvidenceSoFar {
         private final Going going;
-        private Standing standing;
+        private SkillMastery standing;
 
-        Place(Going going) {
+        EvidenceSoFar(Going going) {
             this.going = going;
         }
     }
@@ -55,21 +55,21 @@ public final class Gathering {
     }
 
     private void weigh(Evidence evidence) {
-        Place place = places.computeIfAbsent(evidence.item(), this::place);
+        EvidenceSoFar place = places.computeIfAbsent(evidence.item(), this::place);
         Rating rating = Rating.of(evidence, place.going.pace);
         place.standing =
-                place.standing == null ? Standing.first(evidence, rating) : place.standing.after(evidence, rating);
+                place.standing == null ? SkillMastery.first(evidence, rating) : place.standing.after(evidence, rating);
         place.going.pace = place.going.pace.plus(evidence);
     }
 
-    private Place place(Item item) {
-        return new Place(goings.computeIfAbsent(item.skill(), skill -> new Going()));
+    private EvidenceSoFar place(SkillInKey item) {
+        return new EvidenceSoFar(goings.computeIfAbsent(item.skill(), skill -> new Going()));
     }
 
     /** All that was added so far. */
     public Knowledge knowledge() {
         weighAll();
-        SortedMap<Item, Standing> standings = new TreeMap<>();
+        SortedMap<SkillInKey, SkillMastery> standings = new TreeMap<>();
         places.forEach((item, place) -> standings.put(item, place.standing));
         Map<String, Pace> paces = new HashMap<>();
         goings.forEach((skill, going) -> paces.put(skill, going.pace));

@@ -8,7 +8,7 @@ import java.util.Optional;
  * What is under way at the line, in one pile: the line goes on with the uppermost, and what lies below waits for it, with
  * its question.
  */
-public final class UnderWay {
+public final class OpenActivities {
     private final Deque<Activity> pile = new ArrayDeque<>();
 
     /** What begins takes the place of what stands as near to the line. */
@@ -89,7 +89,7 @@ public final class UnderWay {
      *
      * @param asking whether a question is open
      */
-    public Optional<Place> place(boolean asking) {
+    public Optional<Position> place(boolean asking) {
         return walk().map(walk -> asking ? walk.place() : walk.page())
                 .or(() -> run().map(QuestionRun::place))
                 .or(() -> room().map(RoomLesson::place))
