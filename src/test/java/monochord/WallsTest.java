@@ -39,7 +39,7 @@ class WallsTest {
             Map.entry("score", Set.of("theory", "harmony", "song", "text")),
             Map.entry("practice", Set.of("theory", "harmony", "text")),
             Map.entry("record", Set.of("practice", "text", "file")),
-            Map.entry("lesson", Set.of("theory", "harmony", "practice", "text")),
+            Map.entry("lesson", Set.of("theory", "harmony", "song", "practice", "text")),
             Map.entry("course", Set.of("theory", "harmony", "text", "practice", "record", "lesson")),
             Map.entry("notebook", Set.of("theory", "lesson", "text")),
             Map.entry("view", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "text")),

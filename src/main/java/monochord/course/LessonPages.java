@@ -7,13 +7,13 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import monochord.lesson.ProseBlock;
 import monochord.lesson.Lesson;
 import monochord.lesson.LessonPart;
+import monochord.lesson.ProseBlock;
 
 /**
  * Parts a lesson into pages for one window. A page ends where the learner has something to do, a question, something to
- * listen to, Java to run, and at a heading once there is enough in the window.
+ * listen to, Java to run, before a tune that has no room, and at a heading once there is enough in the window.
  */
 final class LessonPages {
     private static final int TITLE = 2;
@@ -95,6 +95,9 @@ final class LessonPages {
         if (ahead.peek().part instanceof LessonPart.Show) {
             return !page.isEmpty() && lines(page) + picture() > room;
         }
+        if (ahead.peek().part instanceof LessonPart.Tune tune) {
+            return !page.isEmpty() && lines(page) + 1 + height(tune) > room;
+        }
         if (!ahead.peek().isProse()) {
             return false;
         }
@@ -157,8 +160,8 @@ final class LessonPages {
         int lines = 0;
         int parts = 0;
         for (PagePiece piece : ahead) {
-            if (parts++ > 0 && piece.isProse()) {
-                return lines;
+            if (parts++ > 0 && (piece.isProse() || piece.part instanceof LessonPart.Tune)) {
+                return lines; // A tune that has no room here opens the next page.
             }
             lines += 1 + height(piece.part);
             if (piece.stops()) {

@@ -121,7 +121,9 @@ public final class LessonWalk implements Activity {
     /** Whether the page ends with something to listen to. */
     public boolean endsWithMusic() {
         return at >= 0
-                && (pages.get(at).last() instanceof LessonPart.Listen || pages.get(at).last() instanceof LessonPart.Compare);
+                && (pages.get(at).last() instanceof LessonPart.Listen
+                        || pages.get(at).last() instanceof LessonPart.Compare
+                        || pages.get(at).last() instanceof LessonPart.Tune);
     }
 
     /** Where it stands, to be taken up there another day. */

@@ -1,15 +1,15 @@
 package monochord.course;
 
-import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentLinkedDeque;
 
 /**
  * What is under way at the line, in one pile: the line goes on with the uppermost, and what lies below waits for it, with
- * its question.
+ * its question. A rehearsal may leave from its own thread.
  */
 public final class OpenActivities {
-    private final Deque<Activity> pile = new ArrayDeque<>();
+    private final Deque<Activity> pile = new ConcurrentLinkedDeque<>();
 
     /** What begins takes the place of what stands as near to the line. */
     public void begin(Activity next) {
@@ -56,6 +56,11 @@ public final class OpenActivities {
     /** The lesson before a class, if the line goes on with one. */
     public Optional<RoomLesson> room() {
         return now(RoomLesson.class);
+    }
+
+    /** The rehearsal, if the line goes on with one. */
+    public Optional<RehearsalUnderWay> rehearsal() {
+        return now(RehearsalUnderWay.class);
     }
 
     /** Whether the line goes on with a question that was asked for by name. */

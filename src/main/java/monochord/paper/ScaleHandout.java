@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import monochord.harmony.Fingering;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.Scale;

@@ -24,11 +24,38 @@ public enum Pattern {
     /** The bass on the strong beats, the chord short on the others. */
     BASS_AND_CHORD,
     /** The bass held, the chord again on every beat. */
-    PULSE;
+    PULSE,
+    /** In bars of three: the bass on the first beat, its fifth where the chord stays for another bar, the chord short behind. */
+    WALTZ,
+    /** The left hand in eighths over root, fifth and octave, the chord held. */
+    BALLAD,
+    /** The bass on the strong beats, the chord short between all beats. */
+    OFF_BEATS,
+    /** In bars of four: root and fifth in the left hand, the chord in a rhythm of two bars that goes across the beat. */
+    BOSSA,
+    /** In bars of four: the chord comes an eighth before its bar and is struck again against the beat. */
+    PUSH,
+    /** The bass walks in quarters from chord to chord, the right hand strikes on the first beat and before the third. */
+    WALKING;
 
     /** Whether the sustain pedal carries each chord; what is to sound short goes without. */
     public boolean isPedalled() {
-        return this == BLOCK || this == BROKEN || this == ROLLED;
+        return this == BLOCK || this == BROKEN || this == ROLLED || this == BALLAD;
+    }
+
+    /** Whether it can be played in these bars. */
+    public boolean fits(BarGrid metre) {
+        return switch (this) {
+            case WALTZ -> metre.hasQuarters(3);
+            case BOSSA, PUSH -> metre.hasQuarters(4);
+            case OFF_BEATS, WALKING -> !metre.isCompound();
+            default -> true;
+        };
+    }
+
+    /** The bars it is played in where nobody names any. */
+    public BarGrid usualMetre() {
+        return this == WALTZ ? BarGrid.parse("3/4") : BarGrid.COMMON;
     }
 
     /**
@@ -37,6 +64,10 @@ public enum Pattern {
      * @param metre where the strong beats are; the first voicing begins a bar
      */
     public Score of(List<TimedVoicing> voicings, BarGrid metre) {
+        return Groove.isMade(this) ? new Groove(this, voicings, metre).score() : figures(voicings, metre);
+    }
+
+    private Score figures(List<TimedVoicing> voicings, BarGrid metre) {
         List<Score> parts = new ArrayList<>();
         Beats now = Beats.ZERO;
         for (TimedVoicing voicing : voicings) {
@@ -55,6 +86,7 @@ public enum Pattern {
             case ROLLED -> figure.rolled();
             case BASS_AND_CHORD -> figure.bassAndChord();
             case PULSE -> figure.pulse();
+            default -> throw new IllegalArgumentException(this + " is no figure of one chord");
         };
     }
 

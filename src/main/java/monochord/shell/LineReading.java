@@ -13,12 +13,12 @@ import monochord.course.RoomLesson;
 import monochord.harmony.Glossary;
 import monochord.practice.Grade;
 import monochord.practice.Question;
+import monochord.shell.line.LineMode;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
-import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;
@@ -101,6 +101,7 @@ final class LineReading {
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
             case NO_SOUND -> atSilence(text);
+            case ROUND_PLAYED, REHEARSAL -> atRehearsal(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
     }
@@ -145,6 +146,13 @@ final class LineReading {
                 yield sentence(text);
             }
         };
+    }
+
+    /** In which bar a round stumbled; whatever else is typed is read as usual. */
+    private Answer atRehearsal(String text) {
+        return text.matches("[0-9]{1,4}")
+                ? sitting.teaching().rehearsing().stumbled(text)
+                : text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
     }
 
     private Answer atConsent(String text) {

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.file.OwnerOnly;
 import monochord.shell.journal.Drafts;
+import monochord.shell.line.LongAnswer;
 import monochord.shell.livekeyboard.KeyboardFollower;
 import monochord.shell.sitting.ClassTeaching;
-import monochord.shell.line.LongAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
@@ -94,6 +94,7 @@ final class Prompt {
         while (open && !sitting.hasEnded()) {
             open = turn(board, terminal, show);
         }
+        sitting.teaching().rehearsing().stop();
     }
 
     /** @return whether there is a window still */
@@ -166,7 +167,7 @@ final class Prompt {
 
     /** The first time something sounds, it is said how to stop it. */
     private Answer withNotice(Answer answer) {
-        if (toldHowToStop || !sounds()) {
+        if (toldHowToStop || sitting.stage().ear().heard().isEmpty()) {
             return answer;
         }
         toldHowToStop = true;
@@ -176,7 +177,7 @@ final class Prompt {
     /** Between the lines: what sounds, what is typed again and what the cell does. */
     private void stop() {
         sitting.outside().stop();
-        sitting.stage().ear().stop();
+        hush();
         sitting.cells().stop();
     }
 
@@ -208,8 +209,7 @@ final class Prompt {
     }
 
     private PromptReader reader(Terminal terminal) {
-        PromptReader reader =
-                new PromptReader(terminal, this::sounds, sitting.stage().ear()::stop);
+        PromptReader reader = new PromptReader(terminal, this::sounds, this::hush, sitting.teaching().rehearsing()::takesOneKey);
         reader.setParser(new CompletionParser());
         reader.setCompleter(new Completion(verbs, sitting));
         reader.setHighlighter(new VerbHighlighter(verbs, look));
@@ -225,7 +225,12 @@ final class Prompt {
     }
 
     private boolean sounds() {
-        return sitting.stage().ear().heard().isPresent();
+        return sitting.stage().ear().heard().isPresent() || sitting.teaching().rehearsing().isRunning();
+    }
+
+    private void hush() {
+        sitting.teaching().rehearsing().stop();
+        sitting.stage().ear().stop();
     }
 
     /** The history's file, or none where its folder cannot be made: then lines are remembered for this sitting only. */

@@ -4,9 +4,11 @@ import java.util.HashMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 import org.jline.keymap.KeyMap;
 import org.jline.reader.Binding;
+import org.jline.reader.Macro;
 import org.jline.reader.Reference;
 import org.jline.reader.impl.LineReaderImpl;
 import org.jline.reader.impl.history.DefaultHistory;
@@ -33,6 +35,8 @@ final class PromptReader extends LineReaderImpl {
 
     private final BooleanSupplier sounds;
     private final Runnable hush;
+    private final IntPredicate wholeLine;
+    private boolean isEntering;
     private Supplier<AttributedString> strip;
     private Supplier<AttributedString> row = () -> AttributedString.EMPTY;
     private Supplier<AttributedString> drawn;
@@ -41,11 +45,13 @@ final class PromptReader extends LineReaderImpl {
     /**
      * @param sounds whether something sounds
      * @param hush stops it
+     * @param wholeLine whether that digit, typed alone, is all there is to say, so that it needs no Enter
      */
-    PromptReader(Terminal terminal, BooleanSupplier sounds, Runnable hush) {
+    PromptReader(Terminal terminal, BooleanSupplier sounds, Runnable hush, IntPredicate wholeLine) {
         super(terminal, "monochord", new HashMap<>());
         this.sounds = sounds;
         this.hush = hush;
+        this.wholeLine = wholeLine;
         setHistory(new DefaultHistory());
         getWidgets().put(DO_NOTHING, () -> true);
         getKeyMaps().get(EMACS).bind(new Reference(DO_NOTHING), ESCAPE);
@@ -139,11 +145,23 @@ final class PromptReader extends LineReaderImpl {
         while (sounds.getAsBoolean()) {
             hush.run();
             if (pressed == null || buf.length() > 0 || !ONLY_STOP.contains(getLastBinding())) {
-                return pressed;
+                return orWholeLine(pressed);
             }
             pressed = next(keys, local);
         }
-        return pressed;
+        return orWholeLine(pressed);
+    }
+
+    /** A digit that says all there is to say is entered at once. */
+    private Binding orWholeLine(Binding pressed) {
+        String last = getLastBinding();
+        boolean isWhole = !isEntering
+                && pressed != null
+                && buf.length() == 0
+                && last.matches("[0-9]")
+                && wholeLine.test(last.charAt(0) - '0');
+        isEntering = isWhole;
+        return isWhole ? new Macro(last + "\r") : pressed;
     }
 
     private Binding next(KeyMap<Binding> keys, KeyMap<Binding> local) {

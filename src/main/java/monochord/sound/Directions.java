@@ -64,7 +64,7 @@ public record Directions(
         Score plain = piece.as(pattern, times);
         Score score = swung ? Swing.of(plain, piece.metre().pickup()) : plain;
         return Performance.of(score)
-                .at(tempo)
+                .at(quarters(tempo, piece))
                 .with(left, right)
                 .in(key)
                 .in(piece.metre())
@@ -72,10 +72,16 @@ public record Directions(
                 .from(bank);
     }
 
+    /** Quarters a minute: in 6/8 and its kin a tempo counts dotted quarters. */
+    private static int quarters(int beatsPerMinute, Piece piece) {
+        Beats counted = piece.metre().counted();
+        return (int) Math.min(Performance.FASTEST, beatsPerMinute * counted.numerator() / counted.denominator());
+    }
+
     /** How long a piece would last, in minutes rounded up; nothing is laid out for it. */
     public long minutes(Piece piece) {
         Beats once = piece.beats();
         double beats = (double) once.numerator() / once.denominator() * times;
-        return (long) Math.ceil(beats / tempo);
+        return (long) Math.ceil(beats / quarters(tempo, piece));
     }
 }

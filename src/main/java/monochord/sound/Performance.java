@@ -17,6 +17,7 @@ import monochord.theory.note.Beats;
  * @param key written into MIDI files; it changes nothing that sounds
  * @param metre written into MIDI files; besides, it says how long a count-in is
  * @param countedIn whether a bar is counted before the score begins
+ * @param clicked whether beats click on, softly, while the score sounds
  * @param levels how loud the parts of the score are made, in order of time; until the first, as they are
  * @param bank where the sounds are taken from; our own if there is none
  */
@@ -28,6 +29,7 @@ public record Performance(
         Optional<Key> key,
         BarGrid metre,
         boolean countedIn,
+        boolean clicked,
         List<LevelChange> levels,
         Optional<Bank> bank) {
     public static final int SLOWEST = 20;
@@ -56,13 +58,14 @@ public record Performance(
                 Optional.empty(),
                 BarGrid.COMMON,
                 false,
+                false,
                 List.of(),
                 Optional.empty());
     }
 
     /** @throws IllegalArgumentException if the tempo is out of range */
     public Performance at(int beatsPerMinute) {
-        return new Performance(score, beatsPerMinute, right, left, key, metre, countedIn, levels, bank);
+        return new Performance(score, beatsPerMinute, right, left, key, metre, countedIn, clicked, levels, bank);
     }
 
     public Performance with(Patch both) {
@@ -70,32 +73,37 @@ public record Performance(
     }
 
     public Performance with(Patch leftHand, Patch rightHand) {
-        return new Performance(score, tempo, rightHand, leftHand, key, metre, countedIn, levels, bank);
+        return new Performance(score, tempo, rightHand, leftHand, key, metre, countedIn, clicked, levels, bank);
     }
 
     public Performance in(Key written) {
-        return new Performance(score, tempo, right, left, Optional.of(written), metre, countedIn, levels, bank);
+        return new Performance(
+                score, tempo, right, left, Optional.of(written), metre, countedIn, clicked, levels, bank);
     }
 
     public Performance in(BarGrid bars) {
-        return new Performance(score, tempo, right, left, key, bars, countedIn, levels, bank);
+        return new Performance(score, tempo, right, left, key, bars, countedIn, clicked, levels, bank);
     }
 
     public Performance countedIn(boolean counted) {
-        return new Performance(score, tempo, right, left, key, metre, counted, levels, bank);
+        return new Performance(score, tempo, right, left, key, metre, counted, clicked, levels, bank);
+    }
+
+    public Performance clicked(boolean clicks) {
+        return new Performance(score, tempo, right, left, key, metre, countedIn, clicks, levels, bank);
     }
 
     public Performance levelled(List<LevelChange> parts) {
-        return new Performance(score, tempo, right, left, key, metre, countedIn, parts, bank);
+        return new Performance(score, tempo, right, left, key, metre, countedIn, clicked, parts, bank);
     }
 
     public Performance from(Optional<Bank> sounds) {
-        return new Performance(score, tempo, right, left, key, metre, countedIn, levels, sounds);
+        return new Performance(score, tempo, right, left, key, metre, countedIn, clicked, levels, sounds);
     }
 
     /** The same way of playing for another score. */
     public Performance of(Score other, List<LevelChange> parts) {
-        return new Performance(other, tempo, right, left, key, metre, countedIn, parts, bank);
+        return new Performance(other, tempo, right, left, key, metre, countedIn, clicked, parts, bank);
     }
 
     /** Beats before the score begins: a bar, and with a pick-up as much of the next as comes before it. */
@@ -117,6 +125,12 @@ public record Performance(
     public double beatsAfter(double seconds) {
         Beats before = countIn();
         return seconds * tempo / SECONDS_PER_MINUTE - (double) before.numerator() / before.denominator();
+    }
+
+    /** Seconds after which the score is there: the reverse of {@link #beatsAfter}. */
+    public double secondsAt(double beats) {
+        Beats before = countIn();
+        return (beats + (double) before.numerator() / before.denominator()) * SECONDS_PER_MINUTE / tempo;
     }
 
     /**

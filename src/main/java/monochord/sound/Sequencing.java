@@ -45,7 +45,7 @@ final class Sequencing {
             Sequence sequence = new Sequence(Sequence.PPQ, NoteEvent.TICKS_PER_BEAT);
             writeFrame(sequence.createTrack());
             new HandTracks(performance, begin).write(sequence);
-            if (performance.countedIn()) {
+            if (performance.countedIn() || performance.clicked()) {
                 CountIn.write(performance, sequence.createTrack());
             }
             return sequence;

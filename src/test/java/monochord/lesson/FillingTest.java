@@ -29,6 +29,12 @@ class FillingTest {
             D  | ${number vi}            | 6-
             D  | ${signature}            | two sharps, F♯ and C♯
             D  | ${relative}             | B minor
+            D  | ${relative chord iv}    | Em
+            D  | ${relative degree 7}    | A♯
+            D  | ${relative notes V}     | F♯ A♯ C♯
+            D  | ${fingers right}        | 1 2 3 1 2 3 4 5
+            Db | ${fingers left major}   | 3 2 1 4 3 2 1 3
+            Eb | ${fingers left harmonic minor} | 2 1 4 3 2 1 3 2
             D  | ${parallel}             | D minor
             C  | ${signature}            | no sharps or flats
             F  | ${signature}            | one flat, B♭
@@ -53,13 +59,16 @@ class FillingTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             ${tonik}             |  0 | unknown fill "tonik" | write tonic
-            so ${color}          |  3 | unknown fill "color" | write one of key, tonic, degree, scale, chord, notes, number, signature, relative, parallel, text
+            so ${color}          |  3 | unknown fill "color" | write one of key, tonic, degree, scale, chord, notes, number, signature, relative, parallel, fingers, text
             ${degree}            |  0 | the fill degree needs to know which | write for example ${degree b6}
             ${degree b9}         |  0 | "b9" is not a degree: expected a number from 1 to 7 at character 2, found '9' | write for example ${degree b6}
             ${chord X}           |  0 | "X" is not a numeral: expected I to VII or i to vii at character 1, found 'X' | write for example ${chord bVI}
             ${scale harmonic}    |  0 | "harmonic" is not a scale: no scale has this name | write for example ${scale harmonic minor}
             ${F A H}             |  0 | "H" is not a chord: expected a letter from A to G at character 1, found 'H' | write for example Abmaj7
             ${key of D}          |  0 | the fill key takes nothing behind it | write ${key}
+            ${relative song}     |  0 | "song" is not a fill: expected another fill behind it | write for example ${relative tonic}
+            ${fingers foot}      |  0 | "foot" is not a fill: expected left or right first | write for example ${fingers right}
+            ${fingers left dorian} |  0 | "left dorian" is not a fill: no fingers are known here for such a scale | write for example ${fingers right}
             the ${tonic          |  4 | ${ is not closed | write } behind the fill, without another in it
             """)
     void saysWhyATextCannotBeFilledIn(String text, int place, String what, String instead) {

@@ -17,6 +17,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.song.SongHead;
+import monochord.song.SongReader;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -130,6 +132,27 @@ class TunesInPrintTest {
         int begin = text.lastIndexOf("\n\n", place);
         int end = text.indexOf("\n\n", place);
         return text.substring(Math.max(0, begin), end < 0 ? text.length() : end);
+    }
+
+    /** The files of the lessons' tunes: each is in the table, as ours or with the year that its head says. */
+    @Test
+    void eachTuneThatIsKeptIsInTheTable() throws IOException {
+        Map<String, Tune> table = table();
+        try (Stream<Path> files = Files.list(Path.of("lessons", "tunes"))) {
+            List<Path> tunes = files.sorted().toList();
+            assertTrue(tunes.size() >= 20, tunes::toString);
+            for (Path file : tunes) {
+                SongHead head = SongReader.read(Files.readString(file)).head();
+                Tune tune = table.get(head.title());
+                assertTrue(tune != null, file + ": " + head.title());
+                Matcher year = YEAR.matcher(head.by());
+                assertEquals(tune.known().equals("ours"), head.by().equals("the Lantern Quay band"), file.toString());
+                assertTrue(
+                        tune.known().equals("ours")
+                                || year.find() && tune.where().contains(year.group()),
+                        file.toString());
+            }
+        }
     }
 
     @Test

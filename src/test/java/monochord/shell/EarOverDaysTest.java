@@ -88,7 +88,7 @@ class EarOverDaysTest {
     void aLessonsQuestionSoundsAndWaitsWhileAnotherIsHeard() {
         String[] lines = new String[16];
         Arrays.fill(lines, "");
-        lines[0] = "learn 1.10";
+        lines[0] = "learn 1.11";
         lines[6] = "m9";
         lines[7] = "m9";
         lines[8] = "";
@@ -115,7 +115,7 @@ class EarOverDaysTest {
 
     @Test
     void whereNothingSoundsOneQuestionDecidesAndTheEarIsLeftOut(@TempDir Path folder) {
-        List<String> said = silentSitting(0, folder, "practise ear-interval in C", "", "learn 1.10");
+        List<String> said = silentSitting(0, folder, "practise ear-interval in C", "", "learn 1.11");
         assertTrue(said.contains("No sound: no sound card was found."), said.toString());
         assertTrue(
                 String.join(" ", said)

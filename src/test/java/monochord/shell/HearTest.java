@@ -237,7 +237,7 @@ class HearTest {
 
     @Test
     void aRoomHearsItToo() {
-        says("present 1.10");
+        says("present 1.11");
         for (int i = 0; i < 40 && ear.unseen.isEmpty(); i++) {
             says("");
         }

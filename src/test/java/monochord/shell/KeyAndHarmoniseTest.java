@@ -47,6 +47,30 @@ class KeyAndHarmoniseTest {
 
     /** Source: worked out by hand. */
     @Test
+    void saysWhereABareTuneChangesKey() {
+        String first = "G4 B D5 B4 | C5 A4 D5:2 | B4 G A F# | G4:4 | D5 C5 B4 A | G4 A B:2 | C5 B4 A F# | G4:4 | ";
+        String second =
+                "A4 C#5 E5 C#5 | D5 F#5 E5 C#5 | D5 C#5 B4 C#5 | A4:4 | C#5 D5 E5 C#5 | D5 B4 A:2 | G4 F# E C#5 | D5:4 |";
+        assertEquals("""
+                It changes key
+                G major: bars 1 to 8
+                D major: bars 9 to 16
+                   - G fits just before and belongs to both: I in G major, IV in D major.
+                """, Run.of("key of | " + first + second).result(0));
+        assertEquals(
+                """
+                It changes key
+                C major: notes 1 to 26
+                D major: notes 27 to 52
+                   - A direct change: no plain chord of both keys fits just before.
+                """,
+                Run.of("key of C4 D E C F A G:2 E4 F G E D E D:2 G4 A B G C5 B A:2 G4 F E D C4:4 D4 E F# D G4 B"
+                                + " A:2 F#4 G A F# E F# E:2 A4 B C#5 A4 D5 C# B4:2 A4 G F# E D4:4")
+                        .result(0));
+    }
+
+    /** Source: worked out by hand. */
+    @Test
     void putsChordsUnderATune() {
         assertEquals(
                 """

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
 import monochord.shell.line.LineMode;
+import monochord.shell.playback.LiveStrip;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.text.Phrase;
@@ -75,6 +76,16 @@ class LineModesTest {
             AT_INSTRUMENT   | back | –               | There is nothing to go back to     | AT_INSTRUMENT
             AT_INSTRUMENT   | hint | helps           | Write the letters first            | AT_INSTRUMENT
             AT_INSTRUMENT   | quit | leaves, and keeps your place | Nothing answered      | REST
+            ROUND_PLAYED    |      | says it was clean | Clean; on a little quicker, at 62. | ROUND_PLAYED
+            ROUND_PLAYED    | skip | ends it         | Tomorrow: go on in C major at 59.  | REST
+            ROUND_PLAYED    | back | plays it again  | Once more, at 59.                  | ROUND_PLAYED
+            ROUND_PLAYED    | hint | helps           | How did it go?                     | ROUND_PLAYED
+            ROUND_PLAYED    | quit | leaves, and keeps your place | Tomorrow: go on in C  | REST
+            REHEARSAL       |      | plays on        | Once more, at 59.                  | REHEARSAL
+            REHEARSAL       | skip | ends it         | Tomorrow: go on in C major at 59.  | REST
+            REHEARSAL       | back | –               | There is nothing to go back to     | REHEARSAL
+            REHEARSAL       | hint | helps           | How did it go?                     | REHEARSAL
+            REHEARSAL       | quit | leaves, and keeps your place | Tomorrow: go on in C  | REST
             TOLD            |      | goes on         | Two notes                          | RUN
             TOLD            | skip | ends it         | One question, none right           | REST
             TOLD            | back | –               | There is nothing to go back to     | TOLD
@@ -210,6 +221,11 @@ class LineModesTest {
                 return List.of("notes");
             case TOLD:
                 return List.of("practise ear-interval in C", "m9", "m9");
+            case ROUND_PLAYED:
+                sitting.stage().take(LiveStrip.none()); // nothing is played, and each round is asked about at once
+                return List.of("rehearse C G in C");
+            case REHEARSAL:
+                return List.of("rehearse C G in C");
             case NO_SOUND:
                 return List.of("practise ear-interval in C");
             case SET:
@@ -263,6 +279,9 @@ class LineModesTest {
             for (String line : wayTo(cell.mode, typist.sitting())) {
                 typist.types(line);
             }
+            while (typist.sitting().teaching().rehearsing().isRunning()) {
+                typist.pressOn(" ");
+            }
             assertEquals(cell.mode, typist.sitting().mode(), typist::screen);
             String said = typist.types(cell.typed);
             assertTrue(said.startsWith(cell.answer), said);
@@ -276,7 +295,8 @@ class LineModesTest {
     @DisplayName("so many Enters lead to rest, and none of them counts as an answer")
     void enterTrapsNobody(LineMode mode) throws IOException {
         try (Typist typist = typist(mode)) {
-            for (String line : wayTo(mode, typist.sitting())) {
+            LineMode way = mode == LineMode.REHEARSAL ? LineMode.ROUND_PLAYED : mode; // a round takes its time
+            for (String line : wayTo(way, typist.sitting())) {
                 typist.types(line);
             }
             List<String> said = new ArrayList<>();

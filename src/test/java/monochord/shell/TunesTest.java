@@ -86,8 +86,8 @@ class TunesTest {
         assertEquals(
                 "{\"kind\":\"recolour\",\"key\":\"C major\",\"idiom\":\"borrowed iv\",\"first\":1,\"last\":1,"
                         + "\"symbols\":[\"C\",\"Fm\",\"G\",\"C\"],\"numerals\":[\"I\",\"iv\",\"V\",\"I\"],"
-                        + "\"reasons\":[\"Fm, borrowed from C minor, takes the place of F.\"],"
-                        + "\"source\":\"Common practice, no source.\"}",
+                        + "\"reasons\":[\"Fm prepares G as before, now with the lowered sixth, A♭, that leans on G.\"],"
+                        + "\"source\":\"Taught in Open Music Theory (2014), alteredSubdominants.\"}",
                 json("recolour C F G C in C with borrowed iv at 2"));
         assertEquals(1, Run.of("recolour C F G C in C with tritone at 2").status());
     }
@@ -98,8 +98,22 @@ class TunesTest {
             recolour C F G C in C more now              | 2 | "C F G C in C more now" is not a sentence: more stands alone.
             recolour C F G C in C with applied at 9     | 2 | "9" is not a place in the row: the chords are counted from 1 to 4.
             recolour C F G C in C with borrowed X at 2  | 2 | "X" is not a numeral: expected I to VII or i to vii at character 1, found 'X'.
-            recolour C F G C in C with tritone at 2     | 1 | That does not fit at chord 2.
-            recolour C F in C with stepping bass        | 1 | There is no place for that in these chords.
+            recolour C F G C in C with tritone at 2     | 1 | That does not fit at chord 2. A tritone substitute stands for a dominant: it needs a major chord whose root falls a fifth to the next. It would fit elsewhere: chord 3. What would fit: borrowed ♭VI, chord 2; applied, after chord 1; borrowed iiø7, chord 2.
+            recolour C F in C with stepping bass        | 1 | A bass by step needs a chord between two whose roots lie a third apart. There is no such place in these chords. What would fit: borrowed iv, after chord 2; applied, after chord 1; backdoor dominant, after chord 2.
+            recolour C Dm in C with double plagal       | 1 | A double plagal way needs the chord on 4, and the tonic chord behind it. There is no such place in these chords. What would fit: applied, after chord 1; borrowed iv, chord 2; passing diminished, after chord 1.
+            recolour C F G C in C with borrowed IV at 2 | 1 | That does not fit at chord 2. That chord stands there already. What would fit: borrowed ♭VI, chord 2; applied, after chord 1; borrowed iiø7, chord 2.
+            recolour C in C with tritone                | 1 | A tritone substitute stands for a dominant: it needs a major chord whose root falls a fifth to the next. There is no such place in these chords.
+            recolour C in C with applied                | 1 | An applied dominant needs a major or minor chord behind another, to lead to. There is no such place in these chords.
+            recolour C in C with two-five               | 1 | A two and a five need a major or minor chord behind another, to lead to. There is no such place in these chords.
+            recolour C in C with walk up                | 1 | A walk up by whole steps needs two chords that lead home to the tonic. There is no such place in these chords.
+            recolour C in C with flat nine              | 1 | A lowered ninth needs the dominant, and the tonic chord behind it. There is no such place in these chords.
+            recolour C in C with passing diminished     | 1 | A passing diminished chord needs two chords whose roots lie a whole step apart. There is no such place in these chords.
+            recolour Bdim in C with common-tone diminished | 1 | A common-tone diminished chord needs a major chord to turn about. There is no such place in these chords.
+            recolour Bdim in C with line cliche         | 1 | A line of half steps needs a major or minor chord that stands. There is no such place in these chords.
+            recolour Bdim in C with suspended           | 1 | A suspension needs a chord with a third, for the fourth to fall to. There is no such place in these chords.
+            recolour Bdim in C with added tone          | 1 | An added tone needs a chord of the key that does not have it yet, where it can be held. There is no such place in these chords.
+            recolour C in C with chromatic descent      | 1 | A chromatic bass needs chords whose roots come down by step from the tonic. There is no such place in these chords.
+            recolour C in C with mediant                | 1 | A mediant needs the tonic chord before it, and a chord a third away or none. There is no such place in these chords.
             """)
     void whatCannotBeDoneIsSaid(String sentence, int status, String first) {
         Run run = Run.of(sentence);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.text.Phrase;
 import monochord.theory.Numeral;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
@@ -23,6 +24,7 @@ import monochord.theory.note.Unreadable;
 public record AskedIdiom(String name, Numeral numeral) {
     private static final String BORROWED = "borrowed ";
     private static final String EXAMPLE = "borrowed bVI";
+    private static final int OTHERS = 3;
 
     /** The names that can be asked for, each once, in the order of their declaration. */
     public static List<String> names() {
@@ -76,6 +78,34 @@ public record AskedIdiom(String name, Numeral numeral) {
         return found.map(change -> new Idea(change, ChangeScore.of(change, true, overlay.price(change)), overlay));
     }
 
+    /** Why it does not fit, and what would, in sentences. */
+    public Phrase refused(Progression progression, Optional<Melody> melody, OptionalInt at) {
+        Phrase why = numeral == null ? IdiomNeeds.of(name) : IdiomNeeds.of(BORROWED);
+        Phrase said = at.isPresent()
+                ? Phrase.sentence("That does not fit at chord {0}.", at.getAsInt() + 1)
+                        .then(why)
+                : why.then(Phrase.sentence("There is no such place in these chords."));
+        Optional<Idea> elsewhere = at.isPresent() ? in(progression, melody, OptionalInt.empty()) : Optional.empty();
+        List<Idea> others = Recolour.of(progression, melody).ideas().stream()
+                .filter(idea -> at.isEmpty() || touches(idea.change(), at.getAsInt()))
+                .limit(OTHERS)
+                .toList();
+        Phrase there = elsewhere
+                .map(idea -> Phrase.sentence("It would fit elsewhere: {0}.", idea.where()))
+                .orElse(Phrase.NOTHING);
+        Phrase instead = others.isEmpty()
+                ? Phrase.NOTHING
+                : Phrase.sentence(
+                        "What would fit: {0}.",
+                        Phrase.joined(
+                                "; ", others.stream().map(AskedIdiom::offer).toList()));
+        return said.then(there).then(instead);
+    }
+
+    private static Phrase offer(Idea idea) {
+        return Phrase.of("{0}, {1}", idea.nameInWords(), idea.where());
+    }
+
     private Optional<Change> named(PlainRow row, OptionalInt at) {
         UndeclaredChanges undeclared = new UndeclaredChanges(row);
         if (name.startsWith(UndeclaredChanges.PEDAL)) {
@@ -115,8 +145,22 @@ public record AskedIdiom(String name, Numeral numeral) {
 
     private Optional<Change> borrowed(PlainRow row, OptionalInt at) {
         UndeclaredChanges undeclared = new UndeclaredChanges(row);
-        return at.isPresent()
+        Optional<Change> found = at.isPresent()
                 ? undeclared.borrowed(numeral, at.getAsInt())
                 : undeclared.bestPlace(numeral).flatMap(place -> undeclared.borrowed(numeral, place));
+        return found.map(change -> declaredAs(change, row));
+    }
+
+    /** The same with the reason and the book of the idiom that puts that chord there, if there is one. */
+    private static Change declaredAs(Change change, PlainRow row) {
+        ChangeFinder finder = new ChangeFinder(row, true, false);
+        return Idiom.all().stream()
+                .filter(idiom -> idiom.name().startsWith(BORROWED))
+                .flatMap(idiom -> finder.of(idiom).stream())
+                .filter(other -> other.first() == change.first()
+                        && other.last() == change.last()
+                        && other.put().equals(change.put()))
+                .findFirst()
+                .orElse(change);
     }
 }

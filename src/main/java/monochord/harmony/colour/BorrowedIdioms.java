@@ -9,6 +9,7 @@ import monochord.text.Phrase;
 /** Chords of the parallel minor in major, of the parallel major in minor, and the lowered second in both. */
 final class BorrowedIdioms {
     static final String PICARDY = "borrowed I";
+    static final String NEAPOLITAN = "neapolitan";
 
     private static final TextbookPage MIXTURE = TextbookPage.first("modalMixture");
     private static final TextbookPage SUBDOMINANTS = TextbookPage.first("alteredSubdominants");
@@ -200,11 +201,16 @@ final class BorrowedIdioms {
             neapolitan(9, 1).inMinor("[iv] V -> N6", "[iio] V -> N6", "iv [] V -> N6", "[VI] V -> N6"));
 
     private static Idiom neapolitan(int lift, int restraint) {
-        return Idiom.named("neapolitan", BORROWED, LESSON)
+        return Idiom.named(NEAPOLITAN, BORROWED, LESSON)
                 .worth(lift, restraint)
                 .because(change -> Phrase.sentence(
-                        "{0}, the major chord on the lowered second, has {1} in the bass and prepares {2}.",
-                        change.now(0), change.now(0).bass(), change.after()));
+                        "{0}, the major chord on the lowered second, has {1} in the bass and prepares {2}; its {3} falls"
+                                + " to {4}.",
+                        change.now(0),
+                        change.now(0).bass(),
+                        change.after(),
+                        change.now(0).root(),
+                        change.after().tones().get(1)));
     }
 
     private static final List<Idiom> IN_MINOR = List.of(

@@ -12,11 +12,15 @@ final class LeadingReasons {
     private LeadingReasons() {}
 
     static List<Phrase> of(Change change) {
-        Optional<HalfStepLine> line =
-                change.idiom().colour() == Colour.BASS || change.idiom().name().equals(LineIdioms.LINE_CLICHE)
-                        ? Optional.empty()
-                        : HalfStepLine.of(change);
+        Optional<HalfStepLine> line = saysItself(change) ? Optional.empty() : HalfStepLine.of(change);
         return line.map(LeadingReasons::line).or(() -> held(change)).stream().toList();
+    }
+
+    /** A bass and a cliché are lines already; where a note falls or leans by the books, that has been said. */
+    private static boolean saysItself(Change change) {
+        return change.idiom().colour() == Colour.BASS
+                || List.of(LineIdioms.LINE_CLICHE, LineIdioms.COMMON_TONE_DIMINISHED, BorrowedIdioms.NEAPOLITAN)
+                        .contains(change.idiom().name());
     }
 
     private static Phrase line(HalfStepLine line) {

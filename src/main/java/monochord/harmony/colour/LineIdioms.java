@@ -14,6 +14,7 @@ import monochord.theory.note.NoteName;
 /** Lines within the chords or under them, pedals, diminished chords in passing, and chords a third away. */
 final class LineIdioms {
     static final String LINE_CLICHE = "line cliche";
+    static final String COMMON_TONE_DIMINISHED = "common-tone diminished";
 
     private static final TextbookPage LINES = TextbookPage.COMMON_PRACTICE;
     private static final TextbookPage BASS_LINES = TextbookPage.first("popRockHarmony");
@@ -42,11 +43,11 @@ final class LineIdioms {
                             "V [] vi -> viio7/vi",
                             "iii [] ii -> biiio7")
                     .inMinor("iv [] V -> viio7/V", "VII [] i -> viio7", "VI [] VII -> viio7/VII"),
-            Idiom.named("common-tone diminished", CHROMATIC, COMMON_TONE)
+            Idiom.named(COMMON_TONE_DIMINISHED, CHROMATIC, COMMON_TONE)
                     .worth(7, 2)
                     .because(change -> leaning(change.now(0), change.after()))
                     .inMajor("I [] I -> #iio42", "V [] V -> #vio42"),
-            Idiom.named("common-tone diminished", CHROMATIC, COMMON_TONE)
+            Idiom.named(COMMON_TONE_DIMINISHED, CHROMATIC, COMMON_TONE)
                     .worth(7, 3)
                     .where(IdiomCondition.A_BAR)
                     .because(change -> leaning(change.now(1), change.old(0)))

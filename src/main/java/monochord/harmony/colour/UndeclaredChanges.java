@@ -110,12 +110,17 @@ final class UndeclaredChanges {
         boolean falls = next != null
                 && isTriad(at, ChordKind.MAJOR)
                 && row.chord(at).root().fifths() - next.root().fifths() == 1;
-        return falls
-                ? replaced(
-                        "tritone",
-                        at,
-                        List.of(event(new Chord(next.root().plus(Interval.MINOR_SECOND), ChordKind.DOMINANT_SEVENTH))))
-                : Optional.empty();
+        if (!falls) {
+            return Optional.empty();
+        }
+        ChordEvent put = event(new Chord(next.root().plus(Interval.MINOR_SECOND), ChordKind.DOMINANT_SEVENTH));
+        return Optional.of(change("tritone", at, at, List.of(List.of(put)), this::sinks));
+    }
+
+    private Phrase sinks(Change change) {
+        return Phrase.sentence(
+                "{0} stands a tritone from {1}, and the bass sinks a half step to {2}.",
+                change.now(0), change.old(0), change.after());
     }
 
     private Optional<Change> suspended(int at) {

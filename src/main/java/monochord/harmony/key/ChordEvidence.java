@@ -2,12 +2,14 @@ package monochord.harmony.key;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import monochord.harmony.Bar;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
 import monochord.theory.Chord;
 import monochord.theory.TriadQuality;
 import monochord.theory.note.Interval;
+import monochord.theory.note.NoteName;
 
 /** What a row of chords says about its key: how long each lasts, what follows what, which begins and which ends. */
 final class ChordEvidence {
@@ -56,10 +58,19 @@ final class ChordEvidence {
                     chord.root().plus(interval),
                     length / chord.kind().intervals().size());
         }
-        chord.kind()
+        seventh(chord).ifPresent(seventh -> sevenths.add(seventh, length));
+    }
+
+    private static Optional<NoteName> seventh(Chord chord) {
+        return chord.kind()
                 .interval(SEVENTH)
                 .filter(seventh -> chord.kind().quality() != TriadQuality.DIMINISHED)
-                .ifPresent(seventh -> sevenths.add(chord.root().plus(seventh), length));
+                .map(chord.root()::plus);
+    }
+
+    /** The seventh of a chord that is not diminished, where it has one. */
+    Optional<NoteName> seventh(int chord) {
+        return seventh(chords.get(chord));
     }
 
     /** A part of it, both ends included. */

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 
@@ -17,9 +18,10 @@ import monochord.theory.Key;
  *
  * @param keys the likeliest first; at least two, and every other that has a share worth naming
  * @param spans where chords stand in which key, in order and without gaps; none for a tune alone
+ * @param ofTune where a tune alone stands in which key, in the same way; none where there are chords
  * @param loop if the chords go round
  */
-public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loop> loop) {
+public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, List<TuneKeySpan> ofTune, Optional<Loop> loop) {
     private static final int FEWEST = 2;
     private static final int MOST = 4;
     private static final double WORTH_NAMING = 0.05;
@@ -27,6 +29,7 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loo
     public KeyFinding {
         keys = List.copyOf(keys);
         spans = List.copyOf(spans);
+        ofTune = List.copyOf(ofTune);
     }
 
     public static KeyFinding of(Melody tune, KeyCounts counts) {
@@ -39,14 +42,16 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loo
 
     /** @throws IllegalArgumentException if there is neither a tune nor a chord */
     public static KeyFinding of(Optional<Melody> melody, Optional<Progression> progression, KeyCounts counts) {
-        Optional<TuneEvidence> tune = melody.map(TuneEvidence::new);
+        Optional<TuneEvidence> tune = melody.map(Melody::notes).map(TuneEvidence::new);
         Optional<ChordEvidence> row = progression.map(ChordEvidence::of);
         if (tune.isEmpty() && row.isEmpty()) {
             throw new IllegalArgumentException("a key is found from a tune or from chords");
         }
         List<KeySpan> found =
-                row.map(chords -> KeySpans.of(chords, counts.chords())).orElse(List.of());
-        double[] shares = shares(tune, row, found, counts);
+                row.map(chords -> KeySpans.of(chords, counts)).orElse(List.of());
+        List<TuneKeySpan> ofTune = row.isPresent() ? List.of() : TuneKeySpans.of(melody.get(), counts.tones());
+        double[] shares =
+                ofTune.size() > 1 ? shares(melody.get().notes(), ofTune, counts) : shares(tune, row, told(found), counts);
         List<LikelyKey> keys = IntStream.range(0, shares.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> shares[i]).reversed())
@@ -61,7 +66,8 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loo
         Optional<Loop> loop = spans.size() == 1
                 ? Loop.of(row.get().chords(), progression.get().bars().size(), best)
                 : Optional.empty();
-        return new KeyFinding(keys, spans, loop);
+        return new KeyFinding(
+                keys, spans, ofTune.size() == 1 ? List.of(ofTune.get(0).in(best)) : ofTune, loop);
     }
 
     private static boolean isAmong(int candidate, double[] shares, int places) {
@@ -69,6 +75,14 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loo
                         .filter(i -> shares[i] > shares[candidate])
                         .count()
                 < places;
+    }
+
+    /** Spans of relative keys are told together: which of them the whole is in, first and last chord say best. */
+    private static List<KeySpan> told(List<KeySpan> found) {
+        boolean isOne = found.stream().map(span -> span.key().signature()).distinct().count() == 1;
+        return isOne
+                ? List.of(new KeySpan(0, found.get(found.size() - 1).to(), found.get(0).key(), Optional.empty()))
+                : found;
     }
 
     /** Where chords change key, each span speaks for its own, as loud as it lasts. */
@@ -93,9 +107,23 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, Optional<Loo
         return all;
     }
 
+    /** Of a tune alone that changes key, in the same way. */
+    private static double[] shares(List<MelodyNote> notes, List<TuneKeySpan> spans, KeyCounts counts) {
+        double[] all = new double[CandidateKeys.COUNT];
+        double time = new TuneEvidence(notes).tones().all();
+        for (TuneKeySpan span : spans) {
+            TuneEvidence part = new TuneEvidence(notes.subList(span.from(), span.to() + 1));
+            double[] shares = CandidateKeys.shares(part.scores(counts.tones()));
+            for (int i = 0; i < shares.length; i++) {
+                all[i] += shares[i] * part.tones().all() / time;
+            }
+        }
+        return all;
+    }
+
     private static LikelyKey likely(Key key, double share, Optional<TuneEvidence> tune, Optional<ChordEvidence> row) {
         List<Phrase> why = new ArrayList<>();
-        Optional<ModeOfTune> mode = tune.flatMap(notes -> ModeOfTune.in(key, sounding(notes, row)));
+        Optional<ModeOfTune> mode = tune.flatMap(notes -> ModeOfTune.in(key, notes.tones(), sounding(notes, row)));
         Key named = mode.map(other -> key.parallel(other.mode())).orElse(key);
         row.ifPresent(chords -> why.addAll(ChordReasons.of(chords, named)));
         tune.ifPresent(notes -> why.addAll(TuneReasons.of(notes, named)));

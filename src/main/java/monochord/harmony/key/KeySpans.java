@@ -13,33 +13,44 @@ import monochord.theory.Key;
 final class KeySpans {
     private final ChordEvidence row;
     private final ChordTable table;
+    private final ToneProfiles tones;
     private final int[][] seen = new int[CandidateKeys.COUNT][];
 
-    KeySpans(ChordEvidence row, ChordTable table) {
+    KeySpans(ChordEvidence row, KeyCounts counts) {
         this.row = row;
-        this.table = table;
+        this.table = counts.chords();
+        this.tones = counts.tones();
         for (int candidate = 0; candidate < seen.length; candidate++) {
             seen[candidate] = row.seenFrom(candidate);
         }
     }
 
-    /** One span or more, without gaps. */
-    static List<KeySpan> of(ChordEvidence row, ChordTable table) {
-        KeySpans spans = new KeySpans(row, table);
-        return spans.cut(spans.likeliest());
+    /** One span or more, without gaps; as long as one is too short to be a key, a change has a higher price. */
+    static List<KeySpan> of(ChordEvidence row, KeyCounts counts) {
+        KeySpans spans = new KeySpans(row, counts);
+        double price = KeyWeights.CHANGE;
+        List<KeySpan> found = spans.cut(spans.likeliest(price));
+        while (found.size() > 1
+                && found.stream().anyMatch(span -> span.to() - span.from() + 1 < KeyWeights.FEWEST_CHORDS)) {
+            price *= 2;
+            found = spans.cut(spans.likeliest(price));
+        }
+        return found;
     }
 
     /** The candidate of each chord. */
-    int[] likeliest() {
+    int[] likeliest(double price) {
         int length = row.chords().size();
         int[][] before = new int[length][CandidateKeys.COUNT];
         double[] scores = new double[CandidateKeys.COUNT];
         for (int candidate = 0; candidate < scores.length; candidate++) {
             scores[candidate] =
-                    table.mode(CandidateKeys.isMinor(candidate)) + edge(candidate, 0, KeyWeights.BEGINS_ON_TONIC);
+                    table.mode(CandidateKeys.isMinor(candidate))
+                            + edge(candidate, 0, KeyWeights.BEGINS_ON_TONIC)
+                            + seventh(candidate, 0);
         }
         for (int i = 1; i < length; i++) {
-            scores = step(scores, i, before[i]);
+            scores = step(scores, i, before[i], price);
         }
         for (int candidate = 0; candidate < scores.length; candidate++) {
             scores[candidate] += edge(candidate, length - 1, KeyWeights.ENDS_ON_TONIC) - first(candidate, length - 1);
@@ -52,16 +63,24 @@ final class KeySpans {
         return keys;
     }
 
-    private double[] step(double[] scores, int i, int[] before) {
+    private double[] step(double[] scores, int i, int[] before, double price) {
         int best = CandidateKeys.best(scores);
         double[] next = new double[scores.length];
         for (int candidate = 0; candidate < next.length; candidate++) {
-            double stay = scores[candidate] + following(candidate, i);
-            double change = scores[best] - KeyWeights.CHANGE + first(candidate, i);
+            double stay = scores[candidate] + following(candidate, i) + seventh(candidate, i);
+            double change = scores[best] - price + first(candidate, i) + seventh(candidate, i);
             before[candidate] = stay >= change ? candidate : best;
             next[candidate] = Math.max(stay, change);
         }
         return next;
+    }
+
+    /** How likely a tune in that key is to sound the seventh of a chord, where it has one. */
+    double seventh(int candidate, int i) {
+        return row.seventh(i)
+                .map(note -> KeyWeights.SPAN_SEVENTHS
+                        * tones.time(CandidateKeys.isMinor(candidate), note.fifths() - CandidateKeys.tonic(candidate)))
+                .orElse(0.0);
     }
 
     private double edge(int candidate, int i, double onTonic) {

@@ -31,21 +31,22 @@ record ModeOfTune(Mode mode, Degree own, Degree other) {
 
     /**
      * @param key major or minor
-     * @param sounding the notes as places on the line of fifths
+     * @param tune what the tune sounds
+     * @param sounding what sounds in tune and chords, as places on the line of fifths
      * @return nothing if it is just major or minor
      */
-    static Optional<ModeOfTune> in(Key key, Set<Integer> sounding) {
+    static Optional<ModeOfTune> in(Key key, ToneShares tune, Set<Integer> sounding) {
         ModeOfTune bright = key.isMinor() ? DORIAN : LYDIAN;
         ModeOfTune dark = key.isMinor() ? PHRYGIAN : MIXOLYDIAN;
-        boolean isBright = bright.soundsIn(key, sounding);
-        boolean isDark = dark.soundsIn(key, sounding);
+        boolean isBright = bright.soundsIn(key, tune, sounding);
+        boolean isDark = dark.soundsIn(key, tune, sounding);
         // The raised sixth before the leading note is melodic minor.
         boolean melodic = key.isMinor() && sounds(key.note(LEADING_NOTE), sounding);
         return isBright == isDark || melodic ? Optional.empty() : Optional.of(isBright ? bright : dark);
     }
 
-    private boolean soundsIn(Key key, Set<Integer> sounding) {
-        return sounds(key.note(own), sounding) && !sounds(key.note(other), sounding);
+    private boolean soundsIn(Key key, ToneShares tune, Set<Integer> sounding) {
+        return tune.of(key.note(own)) >= KeyWeights.OWN_DEGREE && !sounds(key.note(other), sounding);
     }
 
     private static boolean sounds(NoteName note, Set<Integer> sounding) {

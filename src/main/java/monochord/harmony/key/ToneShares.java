@@ -38,6 +38,11 @@ final class ToneShares {
         return at;
     }
 
+    /** Beats in all. */
+    double all() {
+        return all;
+    }
+
     /** From 0 to 1. */
     double of(NoteName name) {
         int at = find(name.fifths());

@@ -1,7 +1,6 @@
 package monochord.harmony.key;
 
 import java.util.List;
-import monochord.harmony.melody.Melody;
 import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.theory.note.Beats;
 import monochord.theory.note.NoteName;
@@ -11,8 +10,8 @@ final class TuneEvidence {
     private final List<MelodyNote> notes;
     private final ToneShares tones = new ToneShares();
 
-    TuneEvidence(Melody melody) {
-        this.notes = melody.notes();
+    TuneEvidence(List<MelodyNote> notes) {
+        this.notes = notes;
         notes.forEach(note -> tones.add(note.pitch().name(), number(note.beats())));
     }
 

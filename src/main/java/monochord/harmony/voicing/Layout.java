@@ -21,6 +21,7 @@ record Layout(VoicingStyle style, int voices, Reach reach) {
     private static final int A2 = 45;
     private static final int C3 = 48;
     private static final int E3 = 52;
+    private static final int G3 = 55;
     private static final int C4 = 60;
     private static final int E4 = 64;
     private static final int G4 = 67;
@@ -52,7 +53,7 @@ record Layout(VoicingStyle style, int voices, Reach reach) {
         return switch (style) {
             case CHOIR -> CHOIR_HIGH[voice];
             case WITH_BASS, DROP_TWO -> voice < left() ? G4 : G5;
-            case UNDER_TUNE -> voice == 0 ? E3 : voice < left() ? E4 : G5;
+            case UNDER_TUNE -> voice == 0 ? G3 : voice < left() ? E4 : G5;
             default -> voice == 0 ? E3 : voice < left() ? C4 : G5;
         };
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import monochord.lesson.ProseBlock;
 import monochord.lesson.LessonPart;
+import monochord.lesson.ProseBlock;
 import monochord.text.Phrase;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
@@ -30,19 +30,24 @@ final class Body {
             .build();
 
     private final List<SourceLine> lines;
+    private final Tunes tunes;
     private final Faults faults;
     private final List<LessonPart> parts = new ArrayList<>();
     private final List<ProseBlock> prose = new ArrayList<>();
     private int proseLine;
 
-    private Body(List<SourceLine> lines, Faults faults) {
+    private Body(List<SourceLine> lines, Tunes tunes, Faults faults) {
         this.lines = lines;
+        this.tunes = tunes;
         this.faults = faults;
     }
 
-    /** @param lines of the whole file, those of the head left empty */
-    static List<LessonPart> read(List<SourceLine> lines, Faults faults) {
-        Body body = new Body(new MarkdownGuard(faults).pass(lines), faults);
+    /**
+     * @param lines of the whole file, those of the head left empty
+     * @param tunes that a block may name
+     */
+    static List<LessonPart> read(List<SourceLine> lines, Tunes tunes, Faults faults) {
+        Body body = new Body(new MarkdownGuard(faults).pass(lines), tunes, faults);
         String text = body.lines.stream().map(SourceLine::text).collect(Collectors.joining("\n"));
         for (Node node = MARKDOWN.parse(text).getFirstChild(); node != null; node = node.getNext()) {
             body.block(node);
@@ -62,7 +67,7 @@ final class Body {
     }
 
     private Optional<LessonPart> part(FencedCodeBlock fence) {
-        return FenceText.read(fence, lines, faults);
+        return FenceText.read(fence, lines, tunes, faults);
     }
 
     private void closeProse() {

@@ -11,29 +11,31 @@ import org.commonmark.node.SourceSpan;
 
 /** Reads a fenced block by the word behind its fence. */
 final class FenceText {
-    private static final List<String> WORDS = List.of("show", "listen", "compare", "ask", "code");
+    private static final List<String> WORDS = List.of("show", "listen", "compare", "tune", "ask", "code");
 
     private final SourceLine fence;
     private final String word;
     private final List<SourceLine> inside;
+    private final Tunes tunes;
     private final Faults faults;
 
-    private FenceText(SourceLine fence, String word, List<SourceLine> inside, Faults faults) {
+    private FenceText(SourceLine fence, String word, List<SourceLine> inside, Tunes tunes, Faults faults) {
         this.fence = fence;
         this.word = word;
         this.inside = inside;
+        this.tunes = tunes;
         this.faults = faults;
     }
 
     /** @param lines of the whole file */
-    static Optional<LessonPart> read(FencedCodeBlock block, List<SourceLine> lines, Faults faults) {
+    static Optional<LessonPart> read(FencedCodeBlock block, List<SourceLine> lines, Tunes tunes, Faults faults) {
         List<SourceSpan> spans = block.getSourceSpans(); // an empty line has none
         int first = spans.get(0).getLineIndex();
         int last = spans.get(spans.size() - 1).getLineIndex();
         boolean closed = block.getClosingFenceLength() != null;
         String word = block.getInfo() == null ? "" : block.getInfo();
-        FenceText text =
-                new FenceText(lines.get(first), word, lines.subList(first + 1, closed ? last : last + 1), faults);
+        List<SourceLine> inside = lines.subList(first + 1, closed ? last : last + 1);
+        FenceText text = new FenceText(lines.get(first), word, inside, tunes, faults);
         if (!closed) {
             text.fault(
                     0,
@@ -63,6 +65,7 @@ final class FenceText {
             case "show" -> MusicLines.show(fence.number(), said, faults);
             case "listen" -> MusicLines.listen(fence.number(), said, faults);
             case "compare" -> MusicLines.compare(fence.number(), said, faults);
+            case "tune" -> new TuneText(tunes, faults).read(fence.number(), said);
             case "ask" -> AskText.read(fence.number(), said, faults).map(LessonPart.class::cast);
             default -> Optional.of(code());
         };
@@ -77,6 +80,7 @@ final class FenceText {
         return Phrase.of(
                 switch (word) {
                     case "show" -> "write a chord, a scale or numerals in it";
+                    case "tune" -> "write the name of a tune's file in it, and behind it a place";
                     case "ask" -> "write skill: and what to ask in it";
                     case "code" -> "write a line of Java in it";
                     default -> "write numerals or a scale in it";
@@ -89,7 +93,7 @@ final class FenceText {
             fault(
                     0,
                     Phrase.of("a block without a word"),
-                    Phrase.of("write show, listen, compare, ask or code behind the fence"));
+                    Phrase.of("write show, listen, compare, tune, ask or code behind the fence"));
         } else if (word.contains(" ") && WORDS.contains(word.substring(0, word.indexOf(' ')))) {
             String known = word.substring(0, word.indexOf(' '));
             fault(

@@ -20,17 +20,24 @@ import monochord.text.SafeText;
 public final class LessonReader {
     private final Path file;
     private final Set<String> slugs;
+    private final Tunes tunes;
     private final Faults faults;
 
-    private LessonReader(Path file, Set<String> slugs) {
+    private LessonReader(Path file, Set<String> slugs, Tunes tunes) {
         this.file = file;
         this.slugs = slugs;
+        this.tunes = tunes;
         this.faults = new Faults(file.toString());
     }
 
     /** @param slugs those that {@code needs} may name; null to let it name any */
     public static Reading read(Path file, Set<String> slugs) {
-        LessonReader reader = new LessonReader(file, slugs);
+        return read(file, slugs, Tunes.beside(file));
+    }
+
+    /** @param tunes that its blocks may name */
+    static Reading read(Path file, Set<String> slugs, Tunes tunes) {
+        LessonReader reader = new LessonReader(file, slugs, tunes);
         return reader.read(new Source(reader.faults).lines(file));
     }
 
@@ -41,7 +48,7 @@ public final class LessonReader {
      * @param slugs those that {@code needs} may name; null to let it name any
      */
     public static Reading read(Path name, String text, Set<String> slugs) {
-        LessonReader reader = new LessonReader(name, slugs);
+        LessonReader reader = new LessonReader(name, slugs, Tunes.beside(name));
         return reader.read(new Source(reader.faults).lines(text));
     }
 
@@ -56,7 +63,7 @@ public final class LessonReader {
         Optional<String> title = said.title();
         OptionalInt grade = said.grade();
         List<Skill> skills = said.skills();
-        List<LessonPart> parts = Body.read(below(head, lines), faults);
+        List<LessonPart> parts = Body.read(below(head, lines), tunes, faults);
         List<String> needs = needs(said);
         new SkillCheck(said, faults).compare(parts, lines);
         LessonName name = LessonName.of(file);

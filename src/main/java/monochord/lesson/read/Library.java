@@ -36,20 +36,22 @@ public final class Library {
             .thenComparing(Path::toString);
 
     private final List<LibraryEntry> entries;
+    private final Tunes tunes;
 
-    private Library(List<LibraryEntry> entries) {
+    private Library(List<LibraryEntry> entries, Tunes tunes) {
         this.entries = entries;
+        this.tunes = tunes;
     }
 
     /** The lessons of a folder; none if there is no such folder or it cannot be read. */
     public static Library in(Path folder) {
-        return new Library(entries(folder));
+        return new Library(entries(folder), Tunes.in(folder));
     }
 
     /** With the lessons of another folder behind these, as a teacher keeps a folder of one's own. */
     public Library and(Path folder) {
         return new Library(
-                Stream.concat(entries.stream(), entries(folder).stream()).toList());
+                Stream.concat(entries.stream(), entries(folder).stream()).toList(), tunes.and(folder));
     }
 
     private static List<LibraryEntry> entries(Path folder) {
@@ -103,6 +105,11 @@ public final class Library {
         return entries;
     }
 
+    /** The tunes beside its books. */
+    public Tunes tunes() {
+        return tunes;
+    }
+
     public Set<String> slugs() {
         Set<String> slugs = new HashSet<>();
         entries.forEach(entry -> slugs.add(entry.slug()));
@@ -146,7 +153,7 @@ public final class Library {
     }
 
     public Reading read(LibraryEntry entry) {
-        Reading reading = LessonReader.read(entry.file(), slugs());
+        Reading reading = LessonReader.read(entry.file(), slugs(), tunes);
         return first(other -> other.slug().equals(entry.slug()))
                 .filter(other -> !other.equals(entry))
                 .map(other -> withFault(reading, duplicate(entry, other)))
@@ -171,7 +178,7 @@ public final class Library {
      * @param file need not be there; a fault says so
      */
     public static Reading check(Path file) {
-        return new Library(List.of()).checkBeside(file);
+        return new Library(List.of(), Tunes.NONE).checkBeside(file);
     }
 
     /** The same, held against the lessons of this library too. */
@@ -179,7 +186,9 @@ public final class Library {
         Path whole = file.toAbsolutePath().normalize();
         Path book = whole.getParent();
         boolean inLibrary = LessonName.isLesson(whole) && book != null && LessonName.isBook(book);
-        return inLibrary ? with(book.getParent()).checked(file, whole) : LessonReader.read(file, null);
+        return inLibrary
+                ? with(book.getParent()).checked(file, whole)
+                : LessonReader.read(file, null, tunes.and(Tunes.beside(file)));
     }
 
     /** With the lessons of that folder too, once. */
@@ -188,7 +197,7 @@ public final class Library {
                 .filter(entry ->
                         entries.stream().noneMatch(known -> whole(known).equals(whole(entry))))
                 .toList();
-        return new Library(Stream.concat(entries.stream(), others.stream()).toList());
+        return new Library(Stream.concat(entries.stream(), others.stream()).toList(), tunes.and(folder));
     }
 
     private static Path whole(LibraryEntry entry) {
@@ -198,7 +207,7 @@ public final class Library {
     private Reading checked(Path asNamed, Path whole) {
         return first(entry -> whole(entry).equals(whole))
                 .map(entry -> renamed(read(entry), asNamed))
-                .orElseGet(() -> LessonReader.read(asNamed, slugs()));
+                .orElseGet(() -> LessonReader.read(asNamed, slugs(), tunes));
     }
 
     private static Reading renamed(Reading reading, Path asNamed) {

@@ -6,6 +6,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import monochord.shell.line.LineState;
+import monochord.shell.rehearsal.KeyFeed;
 import monochord.shell.sitting.PlaybackState;
 import monochord.sound.keyboard.Connection;
 import monochord.sound.keyboard.KeyEvent;
@@ -22,6 +23,7 @@ public final class MidiSession {
 
     private final BlockingQueue<SessionEvent> events = new LinkedBlockingQueue<>();
     private final PlayedKeys playing;
+    private final KeyFeed feed;
     private final LongSupplier clock;
     private Connection connection;
     private volatile String lost = "";
@@ -53,6 +55,7 @@ public final class MidiSession {
     MidiSession(PlaybackState stage, LongSupplier clock) {
         this.clock = clock;
         this.playing = new PlayedKeys(stage);
+        this.feed = stage.keys();
         stage.tell(scene -> events.add(new SessionEvent.Waits(scene)));
         Thread thread = new Thread(this::take, "keyboard");
         thread.setDaemon(true);
@@ -79,13 +82,21 @@ public final class MidiSession {
         Connected next = new Connected(keyboard.name());
         current = next;
         try {
-            connection =
-                    keyboard.connect(stroke -> events.add(new SessionEvent.Played(next, stroke, clock.getAsLong())));
+            connection = keyboard.connect(stroke -> hears(next, stroke));
             lost = "";
+            feed.connects(next.name);
             events.add(new SessionEvent.Sits(true));
         } catch (KeyboardTrouble trouble) {
             current = null;
             throw trouble;
+        }
+    }
+
+    /** On a thread of the system's. While somebody listens for the time of each key, it is no gesture besides. */
+    private void hears(Connected by, KeyEvent stroke) {
+        feed.hears(stroke, System.nanoTime());
+        if (!feed.isListenedTo() || stroke instanceof KeyEvent.Gone) {
+            events.add(new SessionEvent.Played(by, stroke, clock.getAsLong()));
         }
     }
 
@@ -94,6 +105,7 @@ public final class MidiSession {
         Connected last = current;
         if (last != null) {
             current = null;
+            feed.connects(null);
             connection.close();
             events.add(new SessionEvent.Sits(false));
         }
@@ -147,6 +159,7 @@ public final class MidiSession {
         if (gone == current) {
             playing.sits(false);
             current = null;
+            feed.connects(null);
             lost = gone.name;
             playing.says(Phrase.of(
                     "{0} is gone. Go on by typing; once it is plugged in again: keys.", Phrase.typed(gone.name)));

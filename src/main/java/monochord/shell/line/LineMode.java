@@ -67,6 +67,18 @@ public enum LineMode {
             Phrase.of("goes on"),
             RepeatedCells.NOTHING,
             RepeatedCells.HELPS),
+    ROUND_PLAYED(
+            Phrase.of("after a round"),
+            Phrase.of("says it was clean"),
+            Phrase.of("ends it"),
+            Phrase.of("plays it again"),
+            RepeatedCells.HELPS),
+    REHEARSAL(
+            Phrase.of("a rehearsal, stopped"),
+            Phrase.of("plays on"),
+            Phrase.of("ends it"),
+            RepeatedCells.NOTHING,
+            RepeatedCells.HELPS),
     TOLD(
             Phrase.of("told by ear"),
             Phrase.of("goes on"),
@@ -180,6 +192,8 @@ public enum LineMode {
             return asking ? QUESTION : ANSWERED;
         } else if (underWay.run().isPresent()) {
             return asking ? ofRun(underWay.run().get()) : TOLD;
+        } else if (underWay.rehearsal().isPresent()) {
+            return underWay.rehearsal().get().asks() ? ROUND_PLAYED : REHEARSAL;
         } else if (underWay.room().isPresent()) {
             return underWay.room().get().isAsking() ? CLASS_QUESTION : CLASS;
         } else if (underWay.isNothing()) {

@@ -40,6 +40,11 @@ public interface Ear {
         return Optional.empty();
     }
 
+    /** The same, and for what must not be looked at, too. */
+    default Optional<PlayheadPosition> playing() {
+        return heard();
+    }
+
     /** The same for something that takes a while to make; who keeps still does not ask for it. */
     default Phrase play(Supplier<Performance> performance) {
         return play(performance.get());

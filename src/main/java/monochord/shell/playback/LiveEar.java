@@ -46,6 +46,10 @@ public final class LiveEar implements Ear {
 
     /** @param open whether others may know what it is */
     private record Begun(Performance performance, Playing playing, boolean open) {
+        boolean isPlaying() {
+            return !playing.ended().isDone();
+        }
+
         PlayheadPosition heard() {
             return new PlayheadPosition(performance, performance.beatsAfter(playing.secondsHeard()));
         }
@@ -150,8 +154,13 @@ public final class LiveEar implements Ear {
     @Override
     public Optional<PlayheadPosition> heard() {
         return Optional.ofNullable(begun)
-                .filter(last -> last.open && !last.playing.ended().isDone())
+                .filter(last -> last.open && last.isPlaying())
                 .map(Begun::heard);
+    }
+
+    @Override
+    public Optional<PlayheadPosition> playing() {
+        return Optional.ofNullable(begun).filter(Begun::isPlaying).map(Begun::heard);
     }
 
     @Override

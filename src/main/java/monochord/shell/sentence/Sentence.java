@@ -20,7 +20,7 @@ public final class Sentence {
     /** The clause in which a low and a high note stand with {@code to} between. */
     private static final String RANGE = "sing";
 
-    private static final int LONGEST_SMALL_WORD = 8;
+    private static final int LONGEST_SMALL_WORD = 9;
     private static final String WHAT = "a sentence";
 
     private final String whole;

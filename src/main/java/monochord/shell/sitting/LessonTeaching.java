@@ -23,6 +23,7 @@ import monochord.view.ProseAnswer;
 import monochord.view.Statement;
 import monochord.view.course.LessonEnd;
 import monochord.view.course.LessonHead;
+import monochord.view.course.TuneAnswer;
 import monochord.view.music.MusicAnswer;
 
 /** Shows a lesson page by page, plays what is on a page, and keeps the learner's place in it. */
@@ -131,6 +132,9 @@ final class LessonTeaching {
 
     /** Plays what a part lets hear; several things one after the other and equally loud, to be compared. */
     static Answer played(LessonPart part, Key key, Sitting sitting) {
+        if (part instanceof LessonPart.Tune tune) {
+            return PlaybackInTurn.play(tune.tune().in(key), sitting);
+        }
         List<String> lines =
                 part instanceof LessonPart.Compare compare ? compare.music() : List.of(((LessonPart.Listen) part).music());
         List<Music> music =
@@ -171,6 +175,9 @@ final class LessonTeaching {
             }
             if (part instanceof LessonPart.Show show) {
                 return lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key));
+            }
+            if (part instanceof LessonPart.Tune tune) {
+                return lines(new TuneAnswer(tune.tune().in(key))) + STOP;
             }
             return part instanceof LessonPart.Compare compare
                     ? STOP - 1 + compare.music().size()

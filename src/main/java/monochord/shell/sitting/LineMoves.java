@@ -7,6 +7,7 @@ import monochord.course.LessonWalk;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
 import monochord.course.OpenActivities;
+import monochord.course.rehearsal.RoundResult;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Turn;
@@ -31,6 +32,8 @@ record LineMoves(Teaching teaching, Sitting sitting, OpenActivities underWay, Le
             case QUESTION -> leaveQuestion();
             case ANSWERED -> askAnother();
             case RUN, REVIEW, SET, AT_INSTRUMENT -> passInRun();
+            case ROUND_PLAYED -> teaching.rehearsing().went(RoundResult.clean());
+            case REHEARSAL -> teaching.rehearsing().again();
             case TOLD -> teaching.next().advance();
             case NO_SOUND -> teaching.silence().leave();
             case LESSON_QUESTION -> passInLesson(false);
@@ -108,6 +111,7 @@ record LineMoves(Teaching teaching, Sitting sitting, OpenActivities underWay, Le
             case RUN, REVIEW -> Optional.of(teaching.endRun());
             case SET -> Optional.of(cutOff());
             case TOLD -> Optional.of(endTold());
+            case ROUND_PLAYED, REHEARSAL -> Optional.of(teaching.rehearsing().end());
             case NO_SOUND -> Optional.of(teaching.silence().leave());
             case AT_INSTRUMENT -> Optional.of(passInRun());
             case LESSON_QUESTION -> Optional.of(passInLesson(true));
@@ -146,6 +150,7 @@ record LineMoves(Teaching teaching, Sitting sitting, OpenActivities underWay, Le
         return switch (teaching.mode()) {
             case LESSON_PAGE, LESSON_QUESTION, LESSON_JAVA -> Optional.of(lesson.back(sitting));
             case CLASS, CLASS_QUESTION -> Optional.of(room.back(sitting));
+            case ROUND_PLAYED -> Optional.of(teaching.rehearsing().again());
             default -> Optional.empty();
         };
     }
@@ -154,6 +159,9 @@ record LineMoves(Teaching teaching, Sitting sitting, OpenActivities underWay, Le
     Optional<Answer> hint() {
         if (teaching.mode() == LineMode.NO_SOUND) {
             return Optional.empty();
+        }
+        if (underWay.rehearsal().isPresent()) {
+            return Optional.of(teaching.rehearsing().help());
         }
         if (teaching.question().isOpen()) {
             return Optional.of(Statement.of(teaching.question().hint()));

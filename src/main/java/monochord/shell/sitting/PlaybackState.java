@@ -18,6 +18,7 @@ import java.util.function.Consumer;
 import monochord.harmony.Music;
 import monochord.score.Piece;
 import monochord.shell.playback.Ear;
+import monochord.shell.rehearsal.KeyFeed;
 import monochord.shell.storage.Settings;
 import monochord.sound.Bank;
 import monochord.sound.Directions;
@@ -40,6 +41,7 @@ public final class PlaybackState {
     public static final String BANK = "bank";
 
     private final Ear ear;
+    private final KeyFeed keys = new KeyFeed();
     private final Settings settings;
     private final Breaks breaks;
     private final List<Consumer<LineState>> onlookers = new CopyOnWriteArrayList<>();
@@ -61,6 +63,11 @@ public final class PlaybackState {
     /** When whoever sits here needs a rest. */
     public Breaks breaks() {
         return breaks;
+    }
+
+    /** What is played at the connected keyboard. */
+    public KeyFeed keys() {
+        return keys;
     }
 
     public Ear ear() {

@@ -288,6 +288,7 @@ public final class Sitting {
     }
 
     public void end() {
+        teaching.rehearsing().stop();
         stage.ear().stop();
         ended = true;
     }

@@ -13,6 +13,7 @@ import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
 import monochord.course.Position;
+import monochord.course.RehearsalUnderWay;
 import monochord.course.RoomLesson;
 import monochord.course.OpenActivities;
 import monochord.practice.Question;
@@ -29,6 +30,7 @@ import monochord.view.course.AskAnswer;
  */
 public final class Teaching {
     private final Sitting sitting;
+    private final Rehearsing rehearsing;
     private OpenActivities underWay = new OpenActivities();
     private Course course;
     private OpenQuestion question;
@@ -41,6 +43,7 @@ public final class Teaching {
 
     Teaching(Sitting sitting, Course course, LongSupplier clock) {
         this.sitting = sitting;
+        this.rehearsing = new Rehearsing(sitting);
         this.course = course;
         this.question = new OpenQuestion(clock);
         this.day = new DayTeaching(sitting);
@@ -132,6 +135,24 @@ public final class Teaching {
     void begin(Activity next) {
         question.clear();
         underWay.begin(next);
+    }
+
+    /** What is rehearsed at the instrument. */
+    public Rehearsing rehearsing() {
+        return rehearsing;
+    }
+
+    void begin(RehearsalUnderWay rehearsal) {
+        begin((Activity) rehearsal);
+    }
+
+    /** The rehearsal, if the line goes on with one. */
+    Optional<RehearsalUnderWay> rehearsal() {
+        return underWay.rehearsal();
+    }
+
+    void leave(RehearsalUnderWay over) {
+        underWay.leave(over);
     }
 
     /** The first questions to someone new, and where they lead. */

@@ -30,8 +30,12 @@ final class QuitVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         Answer farewell = Statement.of(Phrase.of("Until next time."));
-        Answer said =
-                sitting.teaching().isInRun() ? Answers.of(sitting.teaching().endRun(), farewell) : farewell;
+        Answer said = farewell;
+        if (sitting.teaching().isInRun()) {
+            said = Answers.of(sitting.teaching().endRun(), farewell);
+        } else if (sitting.teaching().rehearsing().isOpen()) {
+            said = Answers.of(sitting.teaching().rehearsing().end(), farewell);
+        }
         sitting.end();
         return new NotebookRemark(said);
     }

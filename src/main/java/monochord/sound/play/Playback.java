@@ -29,6 +29,7 @@ final class Playback implements Runnable {
     private static final long LAST_NANOS = 1_000_000_000;
 
     private final Sequence sequence;
+    private final Sequence measured;
     private final Optional<Bank> bank;
     private final double countIn;
     private final Playing playing;
@@ -40,7 +41,13 @@ final class Playback implements Runnable {
 
     /** @param countIn seconds until the music begins */
     Playback(Sequence sequence, Optional<Bank> bank, double countIn) {
+        this(sequence, sequence, bank, countIn);
+    }
+
+    /** @param measured what of it says how loud it is to be */
+    Playback(Sequence sequence, Sequence measured, Optional<Bank> bank, double countIn) {
         this.sequence = sequence;
+        this.measured = measured;
         this.bank = bank;
         this.countIn = countIn;
         this.playing = new Playing(new CompletableFuture<>(), new CompletableFuture<>(), this::heard);
@@ -74,7 +81,7 @@ final class Playback implements Runnable {
     }
 
     private Outcome perform() {
-        try (LevelAhead ahead = LevelAhead.of(sequence, bank, countIn);
+        try (LevelAhead ahead = LevelAhead.of(measured, bank, countIn);
                 SourceDataLine card = JavaSound.card()) {
             return perform(ahead, card);
         } catch (LineUnavailableException taken) {

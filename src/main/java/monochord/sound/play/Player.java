@@ -24,10 +24,24 @@ public final class Player implements AutoCloseable {
         return thread;
     }
 
-    /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */
+    /**
+     * Where clicks go on below the music, its level is that of the music without them.
+     *
+     * @throws java.util.concurrent.RejectedExecutionException if the player has been closed
+     */
     public Playing play(Performance performance) {
         double countIn = performance.seconds() - performance.countedIn(false).seconds();
-        return play(new Playback(performance.sequence(), performance.bank(), countIn));
+        if (!performance.clicked()) {
+            return play(new Playback(performance.sequence(), performance.bank(), countIn));
+        }
+        return play(new Playback(performance.sequence(), music(performance).sequence(), performance.bank(), 0));
+    }
+
+    /** Without its clicks; where nothing else sounds, a chord stands for it, so that the clicks stay as soft as they are. */
+    private static Performance music(Performance performance) {
+        return performance.score().soundings().isEmpty()
+                ? Performance.of(WarmUp.CHORD)
+                : performance.clicked(false).countedIn(false);
     }
 
     /** @throws java.util.concurrent.RejectedExecutionException if the player has been closed */

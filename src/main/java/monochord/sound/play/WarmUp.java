@@ -15,14 +15,15 @@ import monochord.theory.note.Pitch;
 
 /** A chord that nobody hears, for the synthesizer to be ready; where there is no card nothing is made ready. */
 final class WarmUp implements Runnable {
+    static final Score CHORD =
+            Score.together(List.of(Pitch.parse("C3"), Pitch.parse("E4"), Pitch.parse("G4")), Beats.ONE);
     private static final int SECONDS = 2;
 
     @Override
     public void run() {
-        Score chord = Score.together(List.of(Pitch.parse("C3"), Pitch.parse("E4"), Pitch.parse("G4")), Beats.ONE);
         try {
             JavaSound.card().close();
-            render(chord);
+            render(CHORD);
         } catch (IOException | LineUnavailableException | RuntimeException | LinkageError without) {
             Thread.yield(); // whoever plays will be told
         }

@@ -30,7 +30,7 @@ public record IdeaText(Idea idea) {
     private static final int LABEL = 8;
 
     /** What stood in one place, and what stands in its time now; both as numerals below. */
-    private record PlaceOfRow(ChordEvent before, ChordEvent after, boolean isChanged) {}
+    private record PlaceOfRow(ChordEvent before, ChordEvent after, boolean isChanged, boolean beginsBar) {}
 
     /** The two rows with their numerals; of a long row the bars around the change. */
     StyledText rows(Look look) {
@@ -38,18 +38,22 @@ public record IdeaText(Idea idea) {
         if (look.plain()) {
             return inWords(look);
         }
-        Column[] columns = Stream.concat(
-                        Stream.of(Column.left().atLeast(LABEL)), places.stream().map(place -> Column.left()))
-                .toArray(Column[]::new);
-        Table table = Table.of(columns);
+        Table table = Table.of(columns(places.size()));
         if (places.size() < places().size()) {
             table.across(Phrase.of("Here: {0}", idea.where()).styled(Style.QUIET));
         }
-        table.row(line(Phrase.of("before"), places, place -> symbol(place.before(), place.isChanged())));
-        table.row(line(Phrase.NOTHING, places, place -> numeral(place.before())));
-        table.row(line(Phrase.of("after"), places, place -> symbol(place.after(), place.isChanged())));
-        table.row(line(Phrase.NOTHING, places, place -> numeral(place.after())));
+        table.row(line(Phrase.of("before"), places, place -> symbol(place.before(), place)));
+        table.row(line(Phrase.NOTHING, places, place -> numeral(place.before(), place)));
+        table.row(line(Phrase.of("after"), places, place -> symbol(place.after(), place)));
+        table.row(line(Phrase.NOTHING, places, place -> numeral(place.after(), place)));
         return table.text(look);
+    }
+
+    private static Column[] columns(int places) {
+        return Stream.concat(
+                        Stream.of(Column.left().atLeast(LABEL)),
+                        Stream.generate(Column::left).limit(places))
+                .toArray(Column[]::new);
     }
 
     private StyledText inWords(Look look) {
@@ -73,16 +77,21 @@ public record IdeaText(Idea idea) {
         return cells;
     }
 
-    private static Phrase symbol(ChordEvent event, boolean isStrong) {
-        return event == null
-                ? Phrase.NOTHING
-                : Phrase.of("{0}", event.chord()).styled(isStrong ? Style.STRONG : Style.PLAIN);
+    /** Where bars are written, the first chord of a bar stands behind its line. */
+    private static Phrase symbol(ChordEvent event, PlaceOfRow place) {
+        if (event == null) {
+            return Phrase.NOTHING;
+        }
+        Phrase chord = Phrase.of("{0}", event.chord()).styled(place.isChanged() ? Style.STRONG : Style.PLAIN);
+        return place.beginsBar() ? Phrase.of("| {0}", chord) : chord;
     }
 
-    private static Phrase numeral(ChordEvent event) {
-        return event == null
-                ? Phrase.NOTHING
-                : Phrase.of("{0}", event.numeral()).styled(Style.QUIET);
+    private static Phrase numeral(ChordEvent event, PlaceOfRow place) {
+        if (event == null) {
+            return Phrase.NOTHING;
+        }
+        Phrase numeral = Phrase.of("{0}", event.numeral()).styled(Style.QUIET);
+        return place.beginsBar() ? Phrase.of("  {0}", numeral) : numeral;
     }
 
     private List<PlaceOfRow> shown() {
@@ -104,20 +113,34 @@ public record IdeaText(Idea idea) {
     private List<PlaceOfRow> places() {
         List<PlaceOfRow> places = new ArrayList<>();
         List<ChordEvent> plain = struck(before());
+        List<Integer> beginning = before().barred() ? beginning(before()) : List.of();
         int changedFrom = idea.isInsertion() ? idea.first() - 1 : idea.first();
         int changedTo = idea.isInsertion() ? changedFrom : idea.last();
         for (int at = 0; at < plain.size(); at++) {
             if (at < changedFrom || at > changedTo) {
-                places.add(new PlaceOfRow(plain.get(at), plain.get(at), false));
+                places.add(new PlaceOfRow(plain.get(at), plain.get(at), false, beginning.contains(at)));
             } else {
                 ChordEvent old = plain.get(at);
                 for (ChordEvent now : idea.inTimeOf(at)) {
-                    places.add(new PlaceOfRow(old, now, true));
+                    places.add(new PlaceOfRow(old, now, true, old != null && beginning.contains(at)));
                     old = null;
                 }
             }
         }
         return places;
+    }
+
+    /** The chords that begin a bar, by their number from 0. */
+    private static List<Integer> beginning(Progression progression) {
+        List<Integer> beginning = new ArrayList<>();
+        int chords = 0;
+        for (Bar bar : progression.bars()) {
+            if (!bar.slots().get(0).held()) {
+                beginning.add(chords);
+            }
+            chords += (int) bar.slots().stream().filter(slot -> !slot.held()).count();
+        }
+        return beginning;
     }
 
     private static List<ChordEvent> struck(Progression progression) {

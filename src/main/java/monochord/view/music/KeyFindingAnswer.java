@@ -7,6 +7,7 @@ import monochord.harmony.key.KeyFinding;
 import monochord.harmony.key.KeySpan;
 import monochord.harmony.key.LikelyKey;
 import monochord.harmony.key.Loop;
+import monochord.harmony.key.TuneKeySpan;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -38,6 +39,8 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
         remarks.forEach(remark -> text.line(remark, Style.QUIET));
         if (finding.spans().size() > 1) {
             spans(text);
+        } else if (finding.ofTune().size() > 1) {
+            spansOfTune(text);
         } else {
             key(first(), finding.keys().get(0), text);
             LikelyKey next = finding.keys().get(1);
@@ -96,6 +99,38 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
                 .orElseGet(() -> Phrase.sentence("A direct change: no chord between belongs to both keys."));
     }
 
+    private void spansOfTune(StyledText.Builder text) {
+        text.line(Phrase.of("It changes key"), Style.HEADING);
+        TuneKeySpan before = null;
+        for (TuneKeySpan span : finding.ofTune()) {
+            text.line(where(span).styled(Style.STRONG));
+            if (before != null) {
+                text.add(ITEM).add(hinge(before, span)).end();
+            }
+            before = span;
+        }
+    }
+
+    private static Phrase where(TuneKeySpan span) {
+        return span.bars()
+                .map(bars -> bars.first() == bars.last()
+                        ? Phrase.of("{0}: bar {1}", span.key(), bars.first())
+                        : Phrase.of("{0}: bars {1} to {2}", span.key(), Math.max(1, bars.first()), bars.last()))
+                .orElseGet(() -> Phrase.of("{0}: notes {1} to {2}", span.key(), span.from() + 1, span.to() + 1));
+    }
+
+    private static Phrase hinge(TuneKeySpan before, TuneKeySpan span) {
+        return span.pivot()
+                .map(pivot -> Phrase.sentence(
+                        "{0} fits just before and belongs to both: {1} in {2}, {3} in {4}.",
+                        pivot,
+                        Numeral.of(pivot, before.key()),
+                        before.key(),
+                        Numeral.of(pivot, span.key()),
+                        span.key()))
+                .orElseGet(() -> Phrase.sentence("A direct change: no plain chord of both keys fits just before."));
+    }
+
     private static void loop(Loop loop, StyledText.Builder text) {
         text.line(Phrase.sentence("It can go round and round. {0}", loop.lead()));
         loop.schema().ifPresent(name -> text.line(Phrase.sentence("Textbooks call this loop {0}.", name)));
@@ -117,6 +152,7 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
                                 .put("to", span.to())
                                 .put("key", span.key().toString())
                                 .put("pivot", span.pivot().map(Chord::toString).orElse(null)));
+        tuneSpans(json);
         json.put("loop", finding.loop().isPresent())
                 .put("lead", finding.loop().map(loop -> loop.lead().toString()).orElse(null))
                 .put(
@@ -126,6 +162,16 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
                                 .map(Phrase::toString)
                                 .orElse(null))
                 .put("remarks", remarks);
+    }
+
+    private void tuneSpans(Json json) {
+        json.objects(
+                "tuneSpans",
+                finding.ofTune(),
+                (object, span) -> object.put("from", span.from())
+                        .put("to", span.to())
+                        .put("key", span.key().toString())
+                        .put("pivot", span.pivot().map(Chord::toString).orElse(null)));
     }
 
     private static double rounded(double share) {

@@ -15,9 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * One idiom asked for by name, as the books have it. Sources: Open Music Theory (2014), "appliedChords",
- * "alteredSubdominants"; its second edition (2021 to 2023), "Substitutions" and "Embellishing chords";
- * Integrated Music Theory, 9b, 14c, 16a and 18b. Backdoor and line: common practice, no source.
+ * One idiom asked for by name, as the books have it. Source: in each row, by OMT for Open Music Theory (2014), OMT 2 for
+ * its second edition (2021 to 2023), IMT for Integrated Music Theory.
  */
 class AskedIdiomTest {
     private static String with(String idiom, String row, String key, String at) {
@@ -32,37 +31,49 @@ class AskedIdiomTest {
 
     @ParameterizedTest(name = "{1} in {2} with {0} at {3}: {4}")
     @CsvSource(delimiter = '|', textBlock = """
-            borrowed iv            | C F G C       | C  | 2 | C Fm G C
-            borrowed iv            | C F G C       | C  |   | C Fm G C
-            borrowed bVImaj7       | C G Am F      | C  |   | C G Abmaj7 F
-            borrowed bVI           | D A Bm G      | D  | 3 | D A Bb G
-            applied                | C Am Dm G C   | C  | 2 | C A7 Dm G C
-            applied                | C F G C       | C  | 2 | C C7 F G C
-            applied                | C Am F G C    | C  | 3 | C Am C7 F G C
-            two-five               | C Am          | C  |   | C Bm7b5 E7 Am
-            two five               | C G7 C        | C  | 2 | C Dm7 G7 C
-            tritone                | Dm7 G7 Cmaj7  | C  |   | Dm7 Db7 Cmaj7
-            tritone                | Eb A7 Dm      | Dm |   | Eb Eb7 Dm
-            backdoor               | C F C         | C  | 3 | C F Bb7 C
-            backdoor               | C F C         | C  | 2 | C Fm Bb7 C
-            passing diminished     | C Dm G C      | C  |   | C C#dim7 Dm G C
-            passing diminished     | A D E A       | A  |   | A D D#dim7 E A
-            common-tone diminished | C C G C       | C  | 2 | C D#dim7/C C G C
-            suspended              | C F G C       | C  | 3 | C F G7sus4 G C
-            suspended              | C F G C       | C  | 2 | C Fsus4 F G C
-            line cliché            | Am Dm E Am    | Am | 1 | Am Am(maj7) Am7 Am6 Dm E Am
-            line cliche            | C F G C       | C  | 1 | C Cmaj7 C7 F G C
-            pedal on 1             | C F G C       | C  |   | C F/C G/C C
-            pedal on 5             | C Am F G      | C  | 3 | C Am F/G G
-            neapolitan             | Am Dm E Am    | Am | 2 | Am Bb/D E Am
-            mediant                | C Em F G      | C  |   | C E F G
-            walk up                | C F G C       | C  |   | C Ab Bb C
-            double plagal          | C G F C       | C  |   | C Bb F C
-            applied                | C F Bdim C    | C  | 3 | nowhere
-            tritone                | C F G C       | C  | 2 | nowhere
-            passing diminished     | C G C         | C  |   | nowhere
+            borrowed iv            | C F G C       | C  | 2 | C Fm G C                           | OMT alteredSubdominants
+            borrowed iv            | C F G C       | C  |   | C Fm G C                           | OMT alteredSubdominants
+            borrowed bVImaj7       | C G Am F      | C  |   | C G Abmaj7 F                       | IMT 16a
+            borrowed bVI           | D A Bm G      | D  | 3 | D A Bb G                           | IMT 16a
+            applied                | C Am Dm G C   | C  | 2 | C A7 Dm G C                        | OMT 2 Substitutions
+            applied                | C F G C       | C  | 2 | C C7 F G C                         | OMT 2 Substitutions
+            applied                | C Am F G C    | C  | 3 | C Am C7 F G C                      | OMT 2 Substitutions
+            two-five               | C Am          | C  |   | C Bm7b5 E7 Am                      | OMT 2 Embellishing chords
+            two five               | C G7 C        | C  | 2 | C Dm7 G7 C                         | OMT 2 Embellishing chords
+            tritone                | Dm7 G7 Cmaj7  | C  |   | Dm7 Db7 Cmaj7                      | OMT 2 Substitutions
+            tritone                | Eb A7 Dm      | Dm |   | Eb Eb7 Dm                          | OMT 2 Substitutions
+            backdoor               | C F C         | C  | 3 | C F Bb7 C                          | common practice, no source
+            backdoor               | C F C         | C  | 2 | C Fm Bb7 C                         | common practice, no source
+            passing diminished     | C Dm G C      | C  |   | C C#dim7 Dm G C                    | IMT 14c
+            passing diminished     | A D E A       | A  |   | A D D#dim7 E A                     | IMT 14c
+            common-tone diminished | C C G C       | C  | 2 | C D#dim7/C C G C                   | IMT 18b
+            suspended              | C F G C       | C  | 3 | C F G7sus4 G C                     | OMT embellishingTones
+            suspended              | C F G C       | C  | 2 | C Fsus4 F G C                      | OMT embellishingTones
+            line cliché            | Am Dm E Am    | Am | 1 | Am Am(maj7) Am7 Am6 Dm E Am        | common practice, no source
+            line cliche            | C F G C       | C  | 1 | C Cmaj7 C7 F G C                   | common practice, no source
+            pedal on 1             | C F G C       | C  |   | C F/C G/C C                        | IMT 9b
+            pedal on 5             | C Am F G      | C  | 3 | C Am F/G G                         | IMT 9b
+            neapolitan             | Am Dm E Am    | Am | 2 | Am Bb/D E Am                       | IMT 16b
+            mediant                | C Em F G      | C  |   | C E F G                            | IMT 19b
+            walk up                | C F G C       | C  |   | C Ab Bb C                          | OMT popRockHarmony
+            double plagal          | C G F C       | C  |   | C Bb F C                           | OMT plagal
+            applied                | C F Bdim C    | C  | 3 | nowhere                            | OMT 2 Embellishing chords, never to a diminished one
+            tritone                | C F G C       | C  | 2 | nowhere                            | OMT 2 Substitutions
+            passing diminished     | C G C         | C  |   | nowhere                            | IMT 14c
+            passing diminished     | C Dm Em       | C  | 3 | C Dm D#dim7 Em                     | IMT 14c
+            passing diminished     | C G Am        | C  | 3 | C G G#dim7 Am                      | IMT 14c
+            passing diminished     | G C D G       | G  | 3 | G C C#dim7 D G                     | IMT 14c
+            common-tone diminished | G D C         | C  | 1 | G A#dim7/G G D C                   | IMT 18b
+            applied                | G Em A7 D G   | G  | 2 | G B7 Em A7 D G                     | OMT 2 Substitutions
+            two-five               | F Gm C F      | F  | 2 | F Am7b5 D7 Gm C F                  | OMT 2 Embellishing chords
+            tritone                | D A7 D        | D  | 2 | D Eb7 D                            | OMT 2 Substitutions
+            chromatic descent      | Am G F E      | Am |   | Am Am7/G D/F# F E                  | OMT popRockHarmony, the lament
+            stepping bass          | C G Am F      | C  |   | C G/B Am F                         | OMT popRockHarmony, the canon's bass
+            flat nine              | C Dm G7 C     | C  |   | C Dm G7b9 C                        | OMT 2 Substitutions
+            borrowed I             | Am Dm E Am    | Am | 4 | Am Dm E A                          | OMT modalMixture
+            borrowed iiø7          | C Dm G C      | C  |   | C Dm7b5 G C                        | IMT 16a
             """)
-    void putsIt(String idiom, String row, String key, String at, String expected) {
+    void putsIt(String idiom, String row, String key, String at, String expected, String source) {
         assertEquals(expected, with(idiom, row, key, at));
     }
 

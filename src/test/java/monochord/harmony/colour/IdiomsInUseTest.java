@@ -54,12 +54,13 @@ class IdiomsInUseTest {
     }
 
     @Test
-    void thereAreFortyOfThem() throws IOException {
+    void fortyOfThemAreFromABookOrASong() throws IOException {
         try (InputStream table = getClass().getResourceAsStream("idioms.csv")) {
             long rows = new String(table.readAllBytes(), StandardCharsets.UTF_8)
-                            .lines()
-                            .count()
-                    - 2;
+                    .lines()
+                    .skip(2)
+                    .filter(row -> !row.startsWith("common practice"))
+                    .count();
             assertTrue(rows >= 40, () -> rows + " rows");
         }
     }

@@ -104,6 +104,8 @@ class KeyOfChordsTest {
             C G Am F C G Am F D A Bm G D A Bm G   | 0-7 C major; 8-15 D major
             C F Fm C G7 C                         | 0-5 C major
             C Eb F C Ab Bb C                      | 0-6 C major
+            F C G Am                              | 0-3 C major
+            Dm7 G7 Cmaj7 Cm7 F7 Bbmaj7            | 0-2 C major; 3-5 Bb major
             """)
     void marksWhereTheKeyChanges(String chords, String spans) {
         String found = find(chords).spans().stream()
@@ -148,16 +150,18 @@ class KeyOfChordsTest {
                 }
             }
         }
-        int[] found = new KeySpans(row, Counted.KEYS.chords()).likeliest();
+        int[] found = new KeySpans(row, Counted.KEYS).likeliest(KeyWeights.CHANGE);
         assertEquals(best, worth(row, found), 1e-9);
     }
 
     private static double worth(ChordEvidence row, int[] keys) {
         ChordTable table = Counted.KEYS.chords();
         int last = keys.length - 1;
+        KeySpans spans = new KeySpans(row, Counted.KEYS);
         double worth = table.mode(CandidateKeys.isMinor(keys[0]));
         for (int i = 0; i <= last; i++) {
             boolean minor = CandidateKeys.isMinor(keys[i]);
+            worth += spans.seventh(keys[i], i);
             int[] seen = row.seenFrom(keys[i]);
             if (i == 0) {
                 worth += ChordEvidence.atEdge(seen[i], KeyWeights.BEGINS_ON_TONIC, minor, table);

@@ -69,6 +69,33 @@ class KeyOfTunesTest {
         }
     }
 
+    /** Tunes of ours: eight bars in one key, eight in another. What of a tune passes by is no change. */
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(delimiter = '!', textBlock = """
+            C4 D E C | F A G:2 | E4 F G E | D E D:2 | G4 A B G | C5 B A:2 | G4 F E D | C4:4 | D4 E F# D | G4 B A:2 | F#4 G A F# | E F# E:2 | A4 B C#5 A4 | D5 C# B4:2 | A4 G F# E | D4:4 ! 1-8 C major; 9-16 D major
+            C5 B C5 G4 | A4 F G:2 | E4 F G E | D4:4 | G4 A B C5 | D5 B4 C5 A4 | G4 F E D | C4:4 | Eb4 D C D | Eb F G:2 | Ab4 G F Eb | D4:4 | G4 Ab G F | Eb D C:2 | B3 C4 D B3 | C4:4 ! 1-8 C major; 9-16 C minor
+            G4 B D5 B4 | C5 A4 D5:2 | B4 G A F# | G4:4 | D5 C5 B4 A | G4 A B:2 | C5 B4 A F# | G4:4 | A4 C#5 E5 C#5 | D5 F#5 E5 C#5 | D5 C#5 B4 C#5 | A4:4 | C#5 D5 E5 C#5 | D5 B4 A:2 | G4 F# E C#5 | D5:4 ! 1-8 G major; 9-16 D major by G
+            C4 E G C5 | B4 G F# G | A4 G F E | D4:4 | C4 E G C5 | B4 G F# G | A4 G F D | C4:4 ! 1-8 C major
+            """)
+    void marksWhereATuneChangesKey(String tune, String spans) {
+        String found = KeyFinding.of(Melody.parse("| " + tune + " |"), Counted.KEYS).ofTune().stream()
+                .map(span -> span.bars().orElseThrow().first() + "-"
+                        + span.bars().orElseThrow().last() + " " + span.key()
+                        + span.pivot().map(pivot -> " by " + pivot).orElse(""))
+                .collect(Collectors.joining("; "));
+        assertEquals(spans, found);
+    }
+
+    /** A degree that passes once in a long tune makes no mode: Common practice, no source. */
+    @Test
+    void namesNoModeForAPassingNote() {
+        String tune = "A4 C#5 E5 C#5 D5 B4 E5 D5 C#5 A4 B4 C#5 A4:4 ".repeat(4);
+        assertEquals(
+                Key.parse("A major"),
+                KeyFinding.of(Melody.parse(tune + "A4 G4:1/2 A4:1/2 B4 C#5 A4:4"), Counted.KEYS)
+                        .key());
+    }
+
     /** Source: worked out by hand from the notes. */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """

@@ -102,9 +102,9 @@ class FaultsTest {
             One¶two ${key three             | 8:5: ${ is not closed; write } behind the fill, without another in it
             - from 𝄫 to ${chord}            | 7:13: the fill chord needs to know which; write for example ${chord bVI}
             Hidden &#27;[31m red            | 7:8: the control character U+001B; leave it out
-            ~~~python¶x¶~~~                 | 7:4: unknown block "python"; write one of show, listen, compare, ask, code
+            ~~~python¶x¶~~~                 | 7:4: unknown block "python"; write one of show, listen, compare, tune, ask, code
             ~~~lisen¶I¶~~~                  | 7:4: unknown block "lisen"; write listen
-            ~~~¶I¶~~~                       | 7:1: a block without a word; write show, listen, compare, ask or code behind the fence
+            ~~~¶I¶~~~                       | 7:1: a block without a word; write show, listen, compare, tune, ask or code behind the fence
             ~~~show now¶I¶~~~               | 7:9: more than one word behind the fence; write show alone
             ~~~show¶~~~                     | 7:1: the show block is empty; write a chord, a scale or numerals in it
             ~~~listen¶ ¶~~~                 | 7:1: the listen block is empty; write numerals or a scale in it

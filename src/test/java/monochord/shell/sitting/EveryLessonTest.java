@@ -107,8 +107,8 @@ class EveryLessonTest {
     }
 
     @Test
-    void thereAreSixtyThreeLessonsAndFifteenKeys() {
-        assertEquals(63, lessons().count());
+    void thereAreSeventyLessonsAndFifteenKeys() {
+        assertEquals(70, lessons().count());
         assertEquals(15, Key.majorKeys().size());
     }
 

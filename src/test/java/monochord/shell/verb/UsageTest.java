@@ -34,6 +34,9 @@ class UsageTest {
             "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--over]",
             "change PLACE to CHORDS [because TEXT], or change NUMBER",
             "undo",
+            "rehearse PLACE or PROGRESSION [in KEY] [with PART] [metre 3/4] [as PATTERN] [at BPM] [swing] [for MINUTES],"
+                    + " or rehearse keys [KEYS]",
+            "bass PROGRESSION [chromatic, pedal or walking] [in KEY]",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
             "tempo [BPM] [--keep]",

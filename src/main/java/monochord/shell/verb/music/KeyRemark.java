@@ -101,8 +101,9 @@ public final class KeyRemark {
 
     /** Another key, on another tonic and of another signature. */
     private static Optional<Key> of(KeyFinding finding, Key key) {
-        boolean isSure =
-                finding.keys().get(0).share() >= SURE && finding.spans().size() <= 1;
+        boolean isSure = finding.keys().get(0).share() >= SURE
+                && finding.spans().size() <= 1
+                && finding.ofTune().size() <= 1;
         boolean mayBe = finding.keys().stream()
                 .anyMatch(likely -> likely.share() >= RULED_OUT
                         && (likely.key().tonic().equals(key.tonic())

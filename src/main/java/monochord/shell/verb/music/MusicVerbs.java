@@ -21,6 +21,7 @@ public final class MusicVerbs {
                 new FitVerb(),
                 new RecolourVerb(),
                 new VoiceVerb(),
+                new BassVerb(),
                 new TransposeVerb());
     }
 }

@@ -16,12 +16,12 @@ import monochord.harmony.colour.AskedIdiom;
 import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.Melody;
+import monochord.shell.playback.Playable;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.playback.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.Recording;
@@ -131,10 +131,7 @@ final class RecolourVerb implements Verb {
                 .orElse(OptionalInt.empty());
         Optional<Idea> idea = idiom.in(progression, melody, at);
         if (idea.isEmpty()) {
-            return Statement.no(
-                    at.isPresent()
-                            ? Phrase.sentence("That does not fit at chord {0}.", at.getAsInt() + 1)
-                            : Phrase.sentence("There is no place for that in these chords."));
+            return Statement.no(idiom.refused(progression, melody, at));
         }
         remember(progression, idea.get().progression(), melody, sitting.stage());
         return ProposedChanges.besides(new AskedIdeaAnswer(idea.get()), idea.get(), sitting.song());

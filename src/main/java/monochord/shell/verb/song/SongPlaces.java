@@ -33,7 +33,7 @@ public final class SongPlaces {
             Value.VOICES,
             Value.TUNE);
     private static final Pattern WHOLE_SONG = Pattern.compile("(?:to|for|capo)(?:\\s.*)?");
-    private static final Pattern OF = Pattern.compile("of\\s+");
+    private static final Pattern OF = Pattern.compile("(?:(?:chromatic|pedal|walking)\\s+)?(?:of\\s+)?");
 
     private final Usage usage;
     private final Sitting sitting;

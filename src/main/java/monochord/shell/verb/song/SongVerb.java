@@ -6,6 +6,7 @@ import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.takes;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,7 +79,16 @@ final class SongVerb implements Verb {
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
+        Optional<Path> ours = Files.exists(file)
+                ? Optional.empty()
+                : sitting.course().library().tunes().find(name);
         try {
+            if (ours.isPresent()) {
+                // A change goes into a file of one's own, never into the tunes of the lessons.
+                sitting.song().open(SongReader.read(SongFile.text(ours.get(), name)), null);
+                sitting.settle(sitting.song().song().orElseThrow().head().key());
+                return Optional.empty();
+            }
             String text = SongFile.text(file, name);
             if (isAbc(name, text)) {
                 Song song = SongBook.read(text, sentence);

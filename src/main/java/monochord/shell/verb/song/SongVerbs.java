@@ -9,6 +9,6 @@ public final class SongVerbs {
 
     /** In the order in which help lists them. */
     public static List<Verb> all() {
-        return List.of(new SongVerb(), new ChangeVerb(), new UndoVerb());
+        return List.of(new SongVerb(), new ChangeVerb(), new UndoVerb(), new RehearseVerb());
     }
 }

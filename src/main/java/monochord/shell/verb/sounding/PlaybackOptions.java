@@ -24,17 +24,17 @@ import monochord.theory.note.Unreadable;
 /** The small words that say how something is to be played. */
 public final class PlaybackOptions {
     public static final String AS = "as";
-    static final String AT = "at";
+    public static final String AT = "at";
     static final String WITH = "with";
-    static final String SWING = "swing";
+    public static final String SWING = "swing";
     static final String LOOP = "loop";
     static final String COUNT_IN = "count-in";
-    static final String METRE = "metre";
+    public static final String METRE = "metre";
 
     private PlaybackOptions() {}
 
     /** How they are written. */
-    static FormPart[] form() {
+    public static FormPart[] form() {
         return new FormPart[] {
             may(clause(METRE, Value.METRE)),
             may(clause(AS, Value.PATTERN)),
@@ -47,7 +47,7 @@ public final class PlaybackOptions {
     }
 
     /** @throws Unreadable if one of them cannot be read */
-    static Directions of(Sentence sentence, Directions usual) {
+    public static Directions of(Sentence sentence, Directions usual) {
         Directions said = usual;
         if (sentence.clause(AT).isPresent()) {
             said = said.at(read(sentence, AT, PlaybackOptions::tempo));
@@ -66,9 +66,14 @@ public final class PlaybackOptions {
                 .countedIn(said.countedIn() || standsAlone(sentence, COUNT_IN));
     }
 
-    /** The metre that is said, else bars of four. */
-    static BarGrid metre(Sentence sentence) {
-        return sentence.clause(METRE).isPresent() ? read(sentence, METRE, BarGrid::parse) : BarGrid.COMMON;
+    /** The metre that is said, else the one in which the pattern is played, mostly bars of four. */
+    public static BarGrid metre(Sentence sentence) {
+        if (sentence.clause(METRE).isPresent()) {
+            return read(sentence, METRE, BarGrid::parse);
+        }
+        return sentence.clause(AS).isPresent()
+                ? read(sentence, AS, SoundNames::pattern).usualMetre()
+                : BarGrid.COMMON;
     }
 
     private static <T> T read(Sentence sentence, String word, Function<String, T> reader) {
@@ -88,7 +93,12 @@ public final class PlaybackOptions {
         return sentence.clause(word).isPresent();
     }
 
-    static int tempo(String text) {
+    /** @throws Unreadable if there is no pattern of this name */
+    public static Pattern pattern(String text) {
+        return SoundNames.pattern(text);
+    }
+
+    public static int tempo(String text) {
         String number = text.replaceAll(" *(bpm|BPM)$", "");
         int tempo = number.matches("[0-9]{1,3}") ? Integer.parseInt(number) : 0;
         if (tempo < Performance.SLOWEST || tempo > Performance.FASTEST) {
@@ -117,7 +127,7 @@ public final class PlaybackOptions {
     }
 
     /** Whether at this place {@value #AS} says how to play, for it is A flat in German; then a pattern follows it. */
-    static boolean sayHow(String text, int place) {
+    public static boolean sayHow(String text, int place) {
         String[] words = text.substring(place).split("\\s+", 3);
         return words[0].equalsIgnoreCase(AS)
                 && words.length > 1
@@ -131,8 +141,11 @@ public final class PlaybackOptions {
         return Arrays.stream(Pattern.values()).map(Pattern::toString).toList();
     }
 
-    /** Refuses what nobody would listen to. */
-    static void within(String said, Piece piece, Directions directions) {
+    /** Refuses what nobody would listen to, and what no hand would play in such bars. */
+    public static void within(String said, Piece piece, Directions directions) {
+        if (!piece.voicings().isEmpty()) {
+            fits(said, piece.metre(), directions.pattern());
+        }
         long minutes = directions.minutes(piece);
         if (minutes > Directions.MOST_MINUTES) {
             throw Unreadable.because(
@@ -144,5 +157,22 @@ public final class PlaybackOptions {
                             (int) minutes, Directions.MOST_MINUTES),
                     "play F C G loop 4");
         }
+    }
+
+    /** Refuses what no hand would play in such bars. */
+    public static void fits(String said, BarGrid metre, Pattern pattern) {
+        if (pattern.fits(metre)) {
+            return;
+        }
+        throw Unreadable.because(
+                said,
+                0,
+                "a way to play chords",
+                switch (pattern) {
+                    case WALTZ -> Clause.of("{0} goes in bars of three quarters", pattern.toString());
+                    case BOSSA, PUSH -> Clause.of("{0} goes in bars of four quarters", pattern.toString());
+                    default -> Clause.of("{0} counts in quarters, and these bars do not", pattern.toString());
+                },
+                "as ballad");
     }
 }

@@ -26,8 +26,8 @@ import monochord.song.SongFile;
 import monochord.song.SongReader;
 import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.course.CheckAnswer;
 import monochord.view.course.CheckAnswer.Checked;
+import monochord.view.course.CheckAnswer;
 
 /** Finds the faults of lesson and song files. */
 final class CheckVerb implements Verb {
@@ -59,6 +59,26 @@ final class CheckVerb implements Verb {
     }
 
     private static List<Checked> all(Library library) {
+        return Stream.concat(lessons(library), tunes(library)).toList();
+    }
+
+    private static Stream<Checked> tunes(Library library) {
+        return library.tunes().files().stream()
+                .map(file -> song(file.toString(), file).orElseGet(() -> noSong(file)));
+    }
+
+    private static Checked noSong(Path file) {
+        Fault fault = new Fault(
+                file.toString(),
+                1,
+                1,
+                Phrase.of("this is no song"),
+                Phrase.of(
+                        "write a head with {0} and {1}, and a section", Phrase.typed("key:"), Phrase.typed("metre:")));
+        return new Checked(file.toString(), List.of(fault), Files.isReadable(file));
+    }
+
+    private static Stream<Checked> lessons(Library library) {
         return library.entries().stream()
                 .map(entry -> new Checked(
                         entry.file().toString(),
@@ -66,8 +86,7 @@ final class CheckVerb implements Verb {
                                 library.read(entry).faults(),
                                 entry.file(),
                                 entry.file().toString()),
-                        true))
-                .toList();
+                        true));
     }
 
     private static List<Checked> named(Sentence.SentencePart part, boolean trust, Sitting sitting) {

@@ -1,4 +1,4 @@
-package monochord.paper;
+package monochord.harmony;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;

@@ -1,4 +1,4 @@
-package monochord.paper;
+package monochord.harmony;
 
 import java.util.List;
 import java.util.Map;
