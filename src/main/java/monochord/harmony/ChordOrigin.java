@@ -20,7 +20,7 @@ public final class ChordOrigin {
             return Phrase.of("one of the key's own chords");
         }
         if (numeral.target() != null) {
-            return Phrase.of("it leads to {0}", numeral.target().in(key));
+            return Phrase.of("its goal is {0}", numeral.target().in(key));
         }
         Optional<Numeral> stoodFor = DominantSubstitute.of(chord, key);
         if (stoodFor.isPresent()) {

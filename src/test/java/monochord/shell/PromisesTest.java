@@ -109,7 +109,7 @@ class PromisesTest {
             Eb7 in C  | []          | the tritone substitute of V7/ii, A7
             Bb7 in C  | ["C minor"] | the backdoor dominant, up a whole step to C; borrowed from C minor
             F7 in C   | ["C dorian","C melodic minor"] | borrowed from C dorian (also melodic minor)
-            E7 in C   | []          | it leads to Am
+            E7 in C   | []          | its goal is Am
             C in C    | []          | one of the key's own chords
             """)
     void saysWhereAChordComesFrom(String chord, String sources, String origin) {

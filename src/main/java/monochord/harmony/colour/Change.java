@@ -18,6 +18,8 @@ import monochord.theory.note.NoteName;
  * @param put the chords that come in the time of each replaced one; one list where they are put in between
  */
 record Change(Idiom idiom, PlainRow row, int first, int last, List<List<ChordEvent>> put) {
+    private static final int BEATS_IN_THREE = 3;
+
     boolean isInsertion() {
         return last < first;
     }
@@ -106,16 +108,23 @@ record Change(Idiom idiom, PlainRow row, int first, int last, List<List<ChordEve
         return List.of(shared);
     }
 
-    /** A chord that makes room keeps half of its time; chords that replace one share it equally. */
+    /**
+     * A chord that makes room keeps half of its time; chords that replace one share it equally. Of three beats the first two
+     * go together, where they are not one each.
+     */
     private List<Beats> lengths(Beats whole, int parts) {
+        if (row.isInThree && whole.equals(Beats.ONE) && parts == 2) {
+            return List.of(Beats.of(2, BEATS_IN_THREE), Beats.of(1, BEATS_IN_THREE));
+        }
+        boolean isShared = !isInsertion() || row.isInThree && whole.equals(Beats.ONE) && parts == BEATS_IN_THREE;
         List<Beats> lengths = new ArrayList<>();
-        boolean makesRoom = isInsertion();
         for (int i = 0; i < parts; i++) {
-            boolean keeps = makesRoom && i == 0;
             lengths.add(
-                    keeps
-                            ? whole.dividedInto(2)
-                            : makesRoom ? whole.dividedInto(2).dividedInto(parts - 1) : whole.dividedInto(parts));
+                    isShared
+                            ? whole.dividedInto(parts)
+                            : i == 0
+                                    ? whole.dividedInto(2)
+                                    : whole.dividedInto(2).dividedInto(parts - 1));
         }
         return lengths;
     }

@@ -2,10 +2,12 @@ package monochord.harmony.colour;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.ChordFunction;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.ChordSpan;
+import monochord.harmony.melody.Melody;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -29,6 +31,9 @@ final class PlainRow {
     final Key home;
 
     final boolean isLoop;
+    /** Whether the tune shows bars of three beats, so that a bar is shared two to one. */
+    final boolean isInThree;
+
     private final List<ChordEvent> struck = new ArrayList<>();
     private final List<ChordSpan> spans;
     private final List<ChordFunction> functions;
@@ -36,8 +41,11 @@ final class PlainRow {
     private final boolean[] isSecondTime;
     private final boolean isOfSevenths;
 
-    /** @param marked whether the row is said to be a loop */
-    PlainRow(Progression progression, boolean marked) {
+    /**
+     * @param marked whether the row is said to be a loop
+     * @param melody the tune above it, whose bars say how many beats a bar has
+     */
+    PlainRow(Progression progression, boolean marked, Optional<Melody> melody) {
         this.progression = progression;
         this.key = progression.key();
         this.home = key.isMinor() ? Key.minor(key.tonic()) : Key.major(key.tonic());
@@ -50,6 +58,8 @@ final class PlainRow {
         this.functions =
                 struck.stream().map(slot -> ChordFunction.of(slot.chord(), key)).toList();
         this.isLoop = marked || !endsOnTonic();
+        this.isInThree =
+                progression.barred() && melody.filter(Melody::isInThree).isPresent();
         this.isFirstTime = new boolean[size()];
         this.isSecondTime = new boolean[size()];
         findRepeats();

@@ -67,7 +67,7 @@ public final class Recolour {
     }
 
     public static Recolour of(Progression progression, Optional<Melody> melody, RecolourOptions manner) {
-        return new Recolour(new PlainRow(progression, manner.isLoop()), melody, manner);
+        return new Recolour(new PlainRow(progression, manner.isLoop(), melody), melody, manner);
     }
 
     /** Where no combination counts more than the first idea alone, it is that. */

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
-import monochord.harmony.melody.Melody;
 import monochord.harmony.melody.Melody.MelodyNote;
+import monochord.harmony.melody.Melody;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 
@@ -47,11 +47,11 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, List<TuneKey
         if (tune.isEmpty() && row.isEmpty()) {
             throw new IllegalArgumentException("a key is found from a tune or from chords");
         }
-        List<KeySpan> found =
-                row.map(chords -> KeySpans.of(chords, counts)).orElse(List.of());
+        List<KeySpan> found = row.map(chords -> KeySpans.of(chords, counts)).orElse(List.of());
         List<TuneKeySpan> ofTune = row.isPresent() ? List.of() : TuneKeySpans.of(melody.get(), counts.tones());
-        double[] shares =
-                ofTune.size() > 1 ? shares(melody.get().notes(), ofTune, counts) : shares(tune, row, told(found), counts);
+        double[] shares = ofTune.size() > 1
+                ? shares(melody.get().notes(), ofTune, counts)
+                : shares(tune, row, told(found), counts);
         List<LikelyKey> keys = IntStream.range(0, shares.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> shares[i]).reversed())
@@ -79,9 +79,11 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, List<TuneKey
 
     /** Spans of relative keys are told together: which of them the whole is in, first and last chord say best. */
     private static List<KeySpan> told(List<KeySpan> found) {
-        boolean isOne = found.stream().map(span -> span.key().signature()).distinct().count() == 1;
+        boolean isOne =
+                found.stream().map(span -> span.key().signature()).distinct().count() == 1;
         return isOne
-                ? List.of(new KeySpan(0, found.get(found.size() - 1).to(), found.get(0).key(), Optional.empty()))
+                ? List.of(new KeySpan(
+                        0, found.get(found.size() - 1).to(), found.get(0).key(), Optional.empty()))
                 : found;
     }
 

@@ -44,10 +44,9 @@ final class KeySpans {
         int[][] before = new int[length][CandidateKeys.COUNT];
         double[] scores = new double[CandidateKeys.COUNT];
         for (int candidate = 0; candidate < scores.length; candidate++) {
-            scores[candidate] =
-                    table.mode(CandidateKeys.isMinor(candidate))
-                            + edge(candidate, 0, KeyWeights.BEGINS_ON_TONIC)
-                            + seventh(candidate, 0);
+            scores[candidate] = table.mode(CandidateKeys.isMinor(candidate))
+                    + edge(candidate, 0, KeyWeights.BEGINS_ON_TONIC)
+                    + seventh(candidate, 0);
         }
         for (int i = 1; i < length; i++) {
             scores = step(scores, i, before[i], price);

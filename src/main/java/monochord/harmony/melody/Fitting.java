@@ -10,6 +10,7 @@ import monochord.theory.note.Pitch;
 final class Fitting {
     private static final Beats BREATH = Beats.of(1, 2);
     private static final int WHOLE_STEP = 2;
+    private static final int LETTERS = 7;
 
     private final Melody melody;
     private final Progression progression;
@@ -81,7 +82,15 @@ final class Fitting {
                 && before.pitch().soundsLike(here.pitch())
                 && !before.span().equals(here.span())
                 && before.standing().isRestful();
-        return prepared && after != null && isStep(here, after) && standsWell(after);
+        return prepared && after != null && isStep(here, after) && standsWell(after) && !contradictsTone(here);
+    }
+
+    /** Whether the chord has the note's letter with another sign: A over F minor is a false relation, and no suspension. */
+    private static boolean contradictsTone(NoteOverChord here) {
+        int note = here.pitch().name().fifths();
+        return here.span().chord().tones().stream()
+                .mapToInt(tone -> tone.fifths() - note)
+                .anyMatch(apart -> apart != 0 && apart % LETTERS == 0);
     }
 
     private static boolean standsWell(NoteOverChord stretch) {

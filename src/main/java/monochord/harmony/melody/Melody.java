@@ -28,6 +28,9 @@ public record Melody(List<MelodyNote> notes, Beats beats, Optional<Beats> bar, B
     /** The most notes and rests a tune may have. */
     public static final int MOST = 2000;
 
+    private static final int THREE = 3;
+    private static final double ALMOST = 1e-9;
+
     /**
      * One note of a tune.
      *
@@ -64,6 +67,23 @@ public record Melody(List<MelodyNote> notes, Beats beats, Optional<Beats> bar, B
     /** @throws Unreadable if the text is not a tune */
     public static Melody parse(String text) {
         return MelodyText.parse(text);
+    }
+
+    /** Whether its bars have three quarters and are heard as three beats, not as twice three eighths. */
+    public boolean isInThree() {
+        return bar.filter(Beats.of(THREE)::equals).isPresent() && beginningAt(2) >= beginningAt(1.5);
+    }
+
+    /** How many notes begin so many quarters behind a bar line. */
+    private long beginningAt(double inBar) {
+        return notes.stream()
+                .mapToDouble(note -> number(note.start()) - number(pickup))
+                .filter(start -> start >= 0 && Math.abs(start % THREE - inBar) < ALMOST)
+                .count();
+    }
+
+    private static double number(Beats beats) {
+        return (double) beats.numerator() / beats.denominator();
     }
 
     public Melody plus(Interval interval) {

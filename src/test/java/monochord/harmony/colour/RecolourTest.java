@@ -294,6 +294,15 @@ class RecolourTest {
         assertEquals("C | . . F Fm | C | G | C |", first(recolour("C | . F | C | G | C |", "C")));
     }
 
+    /** Common practice, no source: a chord changes with a beat, in three with the third one. */
+    @Test
+    void changesWithABeatOfATuneInThree() {
+        String waltz = "| C4:2 E4 | F4:2 C5 | G4:2 E4 | D4 B3 G3 | C4:3 |";
+        assertEquals("C | F . Fm | C | G | C |", first(recolour("C | F | C | G | C |", "C", waltz)));
+        String jig = "| C4 E4:1/2 G4 E4:1/2 | F4 A4:1/2 C5 F4:1/2 | G4 E4:1/2 G4 E4:1/2 | D4 G4:1/2 D4 B3:1/2 | C4:3 |";
+        assertEquals("C | F Fm | C | G | C |", first(recolour("C | F | C | G | C |", "C", jig)));
+    }
+
     @Test
     void longProgressions() {
         Recolour recolour = recolour("I | vi | IV | V |".repeat(40) + " I |", "A");

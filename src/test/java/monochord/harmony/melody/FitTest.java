@@ -39,6 +39,7 @@ class FitTest {
             C5:2 C5 B4           | F G       | C, suspension, C
             F4:2 F4 E4           | G7 C      | C, suspension, C
             B4:2 B4 C5           | G C       | C, suspension, C
+            A4:2 A4:2 G4:2       | F Fm C    | C, clash, C
             D4:3/2 C4:1/2 C4:2   | G C       | C, anticipation, C
             E4:3/2 F4:1/2 C4:2   | C C       | C, escape, C
             C4:3/2 A4:1/2 G4:2   | C C       | C, appoggiatura, C
