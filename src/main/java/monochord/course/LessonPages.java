@@ -95,7 +95,7 @@ final class LessonPages {
         if (ahead.peek().part instanceof LessonPart.Show) {
             return !page.isEmpty() && lines(page) + picture() > room;
         }
-        if (ahead.peek().part instanceof LessonPart.Tune tune) {
+        if (ahead.peek().part instanceof LessonPart.TunePart tune) {
             return !page.isEmpty() && lines(page) + 1 + height(tune) > room;
         }
         if (!ahead.peek().isProse()) {
@@ -160,7 +160,7 @@ final class LessonPages {
         int lines = 0;
         int parts = 0;
         for (PagePiece piece : ahead) {
-            if (parts++ > 0 && (piece.isProse() || piece.part instanceof LessonPart.Tune)) {
+            if (parts++ > 0 && (piece.isProse() || piece.part instanceof LessonPart.TunePart)) {
                 return lines; // A tune that has no room here opens the next page.
             }
             lines += 1 + height(piece.part);

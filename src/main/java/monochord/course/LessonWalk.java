@@ -123,7 +123,7 @@ public final class LessonWalk implements Activity {
         return at >= 0
                 && (pages.get(at).last() instanceof LessonPart.Listen
                         || pages.get(at).last() instanceof LessonPart.Compare
-                        || pages.get(at).last() instanceof LessonPart.Tune);
+                        || pages.get(at).last() instanceof LessonPart.TunePart);
     }
 
     /** Where it stands, to be taken up there another day. */

@@ -41,7 +41,7 @@ public sealed interface LessonPart {
     }
 
     /** @param tune some bars of a tune from a file, in the key in which it is written there */
-    record Tune(int line, TuneExcerpt tune) implements LessonPart {}
+    record TunePart(int line, TuneExcerpt tune) implements LessonPart {}
 
     /**
      * Questions on one skill.

@@ -122,14 +122,14 @@ final class LineReading {
     private Answer inLongAnswer(String text) {
         switch (text.toLowerCase(Locale.ROOT)) {
             case "":
-                return sitting.showMore();
+                return sitting.longAnswer().more();
             case BACK:
-                return sitting.showBefore();
+                return sitting.longAnswer().before();
             case SKIP:
-                sitting.leaveLongAnswer();
+                sitting.longAnswer().leave();
                 return new NotebookRemark(new Answers(List.of()));
             default:
-                sitting.leaveLongAnswer();
+                sitting.longAnswer().leave();
                 return understood(text);
         }
     }

@@ -29,7 +29,7 @@ class ChordOriginTest {
     @ParameterizedTest(name = "{0} in C: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             F     | one of the key's own chords
-            D7    | it leads to G
+            D7    | its goal is G
             Bb7   | the backdoor dominant, up a whole step to C; borrowed from C minor
             Bb7b9 | the backdoor dominant, up a whole step to C
             Fm    | borrowed from C minor (also phrygian, locrian, harmonic minor)

@@ -22,13 +22,13 @@ final class TuneKeySpans {
     private static final List<ChordKind> TRIADS = List.of(ChordKind.MAJOR, ChordKind.MINOR);
 
     private final List<MelodyNote> notes;
-    private final List<Bar> bars = new ArrayList<>();
+    private final List<NumberedBar> bars = new ArrayList<>();
     private final boolean isBarred;
     private final double meanBeats;
     private final double[][] worth;
 
     /** The notes that begin in a bar, from the first to the one behind the last. */
-    private record Bar(int number, int first, int end) {}
+    private record NumberedBar(int number, int first, int end) {}
 
     private TuneKeySpans(Melody melody, ToneProfiles profiles) {
         this.notes = melody.notes();
@@ -62,7 +62,7 @@ final class TuneKeySpans {
         for (int i = 0; i <= notes.size(); i++) {
             boolean isOver = i == notes.size() || notes.get(i).start().compareTo(end) >= 0;
             if (isOver && i > first) {
-                bars.add(new Bar(number, first, i));
+                bars.add(new NumberedBar(number, first, i));
                 first = i;
             }
             while (i < notes.size() && notes.get(i).start().compareTo(end) >= 0) {
@@ -72,7 +72,7 @@ final class TuneKeySpans {
         }
     }
 
-    private double worth(Bar bar, int candidate, ToneProfiles profiles) {
+    private double worth(NumberedBar bar, int candidate, ToneProfiles profiles) {
         boolean minor = CandidateKeys.isMinor(candidate);
         int tonic = CandidateKeys.tonic(candidate);
         double worth = 0;
@@ -136,14 +136,14 @@ final class TuneKeySpans {
         return spans;
     }
 
-    private TuneKeySpan span(Bar first, Bar last, Key key, Optional<Chord> pivot) {
+    private TuneKeySpan span(NumberedBar first, NumberedBar last, Key key, Optional<Chord> pivot) {
         Optional<TuneKeySpan.Bars> written =
                 isBarred ? Optional.of(new TuneKeySpan.Bars(first.number(), last.number())) : Optional.empty();
         return new TuneKeySpan(first.first(), last.end() - 1, written, key, pivot);
     }
 
     /** Of the plain chords of both keys the one that holds most of the bar before the new key; none that holds less than half. */
-    private Optional<Chord> pivot(Bar bar, Key before, Key key) {
+    private Optional<Chord> pivot(NumberedBar bar, Key before, Key key) {
         double all = held(bar, null);
         return IntStream.rangeClosed(1, DEGREES)
                 .mapToObj(before::note)
@@ -153,7 +153,7 @@ final class TuneKeySpans {
                 .filter(chord -> held(bar, chord) >= all / 2);
     }
 
-    private double held(Bar bar, Chord chord) {
+    private double held(NumberedBar bar, Chord chord) {
         return notes.subList(bar.first(), bar.end()).stream()
                 .filter(note -> chord == null || chord.holds(note.pitch().name()))
                 .mapToDouble(TuneKeySpans::beats)

@@ -132,7 +132,7 @@ final class LessonTeaching {
 
     /** Plays what a part lets hear; several things one after the other and equally loud, to be compared. */
     static Answer played(LessonPart part, Key key, Sitting sitting) {
-        if (part instanceof LessonPart.Tune tune) {
+        if (part instanceof LessonPart.TunePart tune) {
             return PlaybackInTurn.play(tune.tune().in(key), sitting);
         }
         List<String> lines =
@@ -176,7 +176,7 @@ final class LessonTeaching {
             if (part instanceof LessonPart.Show show) {
                 return lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key));
             }
-            if (part instanceof LessonPart.Tune tune) {
+            if (part instanceof LessonPart.TunePart tune) {
                 return lines(new TuneAnswer(tune.tune().in(key))) + STOP;
             }
             return part instanceof LessonPart.Compare compare

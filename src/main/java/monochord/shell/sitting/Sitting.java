@@ -2,7 +2,7 @@ package monochord.shell.sitting;
 
 import monochord.shell.line.LineState;
 
-import monochord.shell.line.LongAnswer;
+import monochord.shell.line.LongAnswerPages;
 
 import monochord.shell.line.LineMode;
 
@@ -31,7 +31,6 @@ import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Look;
-import monochord.view.NotebookRemark;
 import monochord.view.NotesCalled;
 import monochord.view.Statement;
 
@@ -49,7 +48,7 @@ public final class Sitting {
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
     private final OpenSong song = new OpenSong();
-    private LongAnswer longAnswer;
+    private final LongAnswerPages longAnswer = new LongAnswerPages();
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
@@ -211,13 +210,13 @@ public final class Sitting {
         if (cells.isOpen()) {
             return LineMode.OPEN_CELL;
         }
-        return longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
+        return longAnswer.isOpen() ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
     }
 
     /** How far that has come, where it can be counted. */
     public Optional<Position> place() {
         return switch (mode()) {
-            case LONG_ANSWER -> Optional.of(longAnswer.place());
+            case LONG_ANSWER -> longAnswer.place();
             case OPEN_CELL, CONSENT -> Optional.empty();
             default -> teaching.place();
         };
@@ -228,35 +227,9 @@ public final class Sitting {
         return linePlace;
     }
 
-    /** Shows the rest of it screen by screen, before anything else. */
-    public Answer show(LongAnswer answer) {
-        longAnswer = answer;
-        return screen();
-    }
-
-    /** The next screen of a long answer. */
-    public Answer showMore() {
-        longAnswer.forward();
-        return screen();
-    }
-
-    /** The screen before. */
-    public Answer showBefore() {
-        longAnswer.back();
-        return screen();
-    }
-
-    private Answer screen() {
-        Answer screen = new NotebookRemark(longAnswer.screen());
-        if (longAnswer.isLast()) {
-            longAnswer = null;
-        }
-        return screen;
-    }
-
-    /** Shows no more of a long answer. */
-    public void leaveLongAnswer() {
-        longAnswer = null;
+    /** The long answer that is being read. */
+    public LongAnswerPages longAnswer() {
+        return longAnswer;
     }
 
     /** The song that is open. */

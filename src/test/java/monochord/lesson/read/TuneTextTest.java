@@ -77,7 +77,7 @@ class TuneTextTest {
     private TuneExcerpt tune(String line) throws IOException {
         Reading reading = lesson(line);
         assertEquals(List.of(), reading.faults());
-        return ((LessonPart.Tune) reading.lesson().orElseThrow().parts().get(0)).tune();
+        return ((LessonPart.TunePart) reading.lesson().orElseThrow().parts().get(0)).tune();
     }
 
     @Test
