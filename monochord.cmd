@@ -203,6 +203,7 @@ if not exist "%STAGED%\stamp.new" (
     move /y "%STAGED%\stamp.part" "%STAGED%\stamp.new" >nul
 )
 if exist "%TARGET%\stamp" del /q "%TARGET%\stamp"
+if exist "%TARGET%\stamp" exit /b 1
 if exist "%TARGET%\libraries" del /q "%TARGET%\libraries"
 if not exist "%TARGET%\lib" mkdir "%TARGET%\lib"
 for %%f in ("%STAGED%\lib\*.jar") do move /y "%%f" "%TARGET%\lib\" >nul 2>nul || exit /b 1

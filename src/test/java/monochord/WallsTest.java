@@ -43,7 +43,7 @@ class WallsTest {
             Map.entry("course", Set.of("theory", "harmony", "text", "practice", "record", "lesson")),
             Map.entry("notebook", Set.of("theory", "lesson", "text")),
             Map.entry("view", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "text")),
-            Map.entry("paper", Set.of("theory", "harmony", "song", "score", "text", "view")),
+            Map.entry("paper", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "text", "view")),
             Map.entry("sound", Set.of("theory", "score", "text", "file")),
             Map.entry("cell", Set.of("theory", "harmony", "text")),
             Map.entry(

@@ -1,8 +1,12 @@
 package monochord.paper;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import javax.xml.stream.XMLStreamException;
-import monochord.harmony.ChordEvent;
+import monochord.song.SongMetre;
 import monochord.song.musicxml.HarmonyElement;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -10,22 +14,28 @@ import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Signs;
 
+
+
 /**
- * A part of a chart as MusicXML: its chords over bars of four beats, under each beat a slash on the middle line, so that
+ * A part of a chart as MusicXML: its chords over bars of its metre, under each beat a slash on the middle line, so that
  * readers that lose chords without notes keep them. What it is transposed by is told, so that it sounds as the others.
  *
  * <p>Source: W3C MusicXML 4.0: order of elements, {@code transpose}, {@code time-modification}, {@code notehead-value}.
  */
 public final class ChartXml {
-    private static final int BEATS = 4;
+    private static final int QUARTER = 4;
+    /** Quarters in a whole note. */
+    private static final int WHOLE = 4;
     private static final List<String> TYPES =
             List.of("whole", "half", "quarter", "eighth", "16th", "32nd", "64th", "128th");
 
     private final PlayerPart part;
+    private final SongMetre metre;
     private final XmlText xml = new XmlText();
 
     private ChartXml(PlayerPart part) {
         this.part = part;
+        this.metre = part.chart().metre().isFree() ? SongMetre.COMMON : part.chart().metre();
     }
 
     /** A whole file. */
@@ -40,7 +50,7 @@ public final class ChartXml {
     }
 
     private void score(String title) throws XMLStreamException {
-        List<ChartBar> bars = ChartBar.of(part.progression());
+        List<NamedBar> bars = bars();
         xml.element(
                 "score-partwise",
                 () -> {
@@ -54,33 +64,113 @@ public final class ChartXml {
                 "4.0");
     }
 
-    private void measures(List<ChartBar> bars) throws XMLStreamException {
+    /** As they are played section by section, each section that comes again written out. */
+    private List<NamedBar> bars() {
+        Map<String, Chart.ChartSection> written = new HashMap<>();
+        List<NamedBar> bars = new ArrayList<>();
+        for (Chart.ChartSection section : part.chart().sections()) {
+            written.putIfAbsent(section.name().toLowerCase(Locale.ROOT), section);
+            List<ChartBar> all = section.again()
+                    ? written.get(section.name().toLowerCase(Locale.ROOT)).bars()
+                    : section.bars();
+            for (int i = 0; i < all.size(); i++) {
+                bars.add(new NamedBar(all.get(i), i == 0 ? section.name() : ""));
+            }
+        }
+        return bars;
+    }
+
+    /** A bar, and the name of the section that begins with it, or nothing. */
+    private record NamedBar(ChartBar bar, String name) {}
+
+    private void measures(List<NamedBar> bars) throws XMLStreamException {
         int divisions = divisions(bars);
         for (int i = 0; i < bars.size(); i++) {
             boolean first = i == 0;
             boolean last = i + 1 == bars.size();
-            ChartBar bar = bars.get(i);
+            boolean endingGoesOn = !last && bars.get(i + 1).bar.signs().ending().isEmpty();
+            NamedBar named = bars.get(i);
             xml.element(
                     "measure",
                     () -> {
                         if (first) {
                             xml.element("attributes", () -> attributes(divisions));
                         }
-                        bar(bar, divisions);
-                        if (last) {
-                            xml.element("barline", () -> xml.text("bar-style", "light-heavy"), "location", "right");
-                        }
+                        left(named);
+                        bar(named.bar, divisions);
+                        right(named.bar, last, endingGoesOn);
                     },
                     "number",
                     Integer.toString(i + 1));
         }
     }
 
-    /** Parts of a quarter in which each share of each bar can be counted. */
-    private static int divisions(List<ChartBar> bars) {
-        int divisions = 1;
-        for (ChartBar bar : bars) {
-            int needed = bar.shares() / common(bar.shares(), BEATS);
+    private void left(NamedBar named) throws XMLStreamException {
+        ChartBar.Signs signs = named.bar.signs();
+        if (signs.opens() || !signs.ending().isEmpty()) {
+            xml.element(
+                    "barline",
+                    () -> {
+                        if (signs.opens()) {
+                            xml.text("bar-style", "heavy-light");
+                        }
+                        if (!signs.ending().isEmpty()) {
+                            xml.empty("ending", "number", numbers(signs.ending()), "type", "start");
+                        }
+                        if (signs.opens()) {
+                            xml.empty("repeat", "direction", "forward");
+                        }
+                    },
+                    "location",
+                    "left");
+        }
+        words(named.name, "bold");
+        words(named.bar.cue(), "normal");
+    }
+
+    /** The numbers of an ending, as they are written there: with commas and no spaces. */
+    private static String numbers(String ending) {
+        return ending.replace(" ", "").matches("[1-9][0-9]*(,[1-9][0-9]*)*") ? ending.replace(" ", "") : "1";
+    }
+
+    private void words(String words, String weight) throws XMLStreamException {
+        if (!words.isEmpty()) {
+            xml.element(
+                    "direction",
+                    () -> xml.element("direction-type", () -> xml.text("words", words, "font-weight", weight)),
+                    "placement",
+                    "above");
+        }
+    }
+
+    private void right(ChartBar bar, boolean last, boolean endingGoesOn) throws XMLStreamException {
+        ChartBar.Signs signs = bar.signs();
+        boolean repeats = signs.times() > 0;
+        boolean ends = !signs.ending().isEmpty() && !endingGoesOn || !signs.ending().isEmpty() && (repeats || last);
+        if (repeats || last || signs.endsPart() || ends) {
+            xml.element(
+                    "barline",
+                    () -> {
+                        xml.text("bar-style", repeats || last ? "light-heavy" : signs.endsPart() ? "light-light" : "regular");
+                        if (ends) {
+                            String type = repeats ? "stop" : "discontinue";
+                            xml.empty("ending", "number", numbers(signs.ending()), "type", type);
+                        }
+                        if (repeats) {
+                            xml.empty("repeat", "direction", "backward", "times", Integer.toString(signs.times()));
+                        }
+                    },
+                    "location",
+                    "right");
+        }
+    }
+
+    /** Parts of a quarter in which each share of each bar and each beat can be counted. */
+    private int divisions(List<NamedBar> bars) {
+        int divisions = metre.value() > QUARTER ? metre.value() / QUARTER : 1;
+        for (NamedBar named : bars) {
+            int parts = named.bar.shares() * metre.value();
+            int needed = parts / common(parts, metre.beats() * QUARTER);
             divisions = divisions / common(divisions, needed) * needed;
         }
         return divisions;
@@ -98,8 +188,8 @@ public final class ChartXml {
             xml.text("mode", key.mode().label());
         });
         xml.element("time", () -> {
-            xml.text("beats", BEATS);
-            xml.text("beat-type", BEATS);
+            xml.text("beats", metre.beats());
+            xml.text("beat-type", metre.value());
         });
         xml.element("clef", () -> {
             xml.text("sign", part.isLow() ? "F" : "G");
@@ -122,17 +212,31 @@ public final class ChartXml {
     }
 
     private void bar(ChartBar bar, int divisions) throws XMLStreamException {
-        for (ChordEvent chord : bar.chords()) {
-            if (!chord.held()) {
-                xml.element("harmony", () -> harmony(chord.chord()));
+        int whole = divisions * QUARTER * metre.beats() / metre.value();
+        if (bar.chords().isEmpty()) {
+            xml.element("note", () -> silence(whole));
+        }
+        for (ChartBar.ChartChord chord : bar.chords()) {
+            if (!chord.held() && chord.chord().isPresent()) {
+                xml.element("harmony", () -> harmony(chord.chord().get()));
             }
-            boolean byBeats = BEATS % bar.shares() == 0;
-            int slashes = byBeats ? BEATS / bar.shares() * chord.shares() : chord.shares();
-            int duration = byBeats ? divisions : divisions * BEATS / bar.shares();
+            boolean byBeats = metre.beats() % bar.shares() == 0;
+            int slashes = byBeats ? metre.beats() / bar.shares() * chord.shares() : chord.shares();
+            int duration = byBeats ? whole / metre.beats() : whole / bar.shares();
             for (int i = 0; i < slashes; i++) {
-                xml.element("note", () -> slash(duration, byBeats ? BEATS : bar.shares()));
+                if (chord.chord().isEmpty()) {
+                    xml.element("note", () -> silence(duration));
+                } else {
+                    xml.element("note", () -> slash(duration, divisions));
+                }
             }
         }
+    }
+
+    private void silence(int duration) throws XMLStreamException {
+        xml.empty("rest");
+        xml.text("duration", duration);
+        xml.text("voice", 1);
     }
 
     private void harmony(Chord chord) throws XMLStreamException {
@@ -162,22 +266,33 @@ public final class ChartXml {
         }
     }
 
-    /** @param perBar how many equal shares the bar has: four beats, or shares that are tuplets where that is no power of 2 */
-    private void slash(int duration, int perBar) throws XMLStreamException {
-        int plain = Integer.highestOneBit(perBar);
+    /** As a plain or dotted value where it is one, else as part of a tuplet of the next longer one. */
+    private void slash(int duration, int divisions) throws XMLStreamException {
+        int inWhole = WHOLE * divisions;
         xml.element("unpitched", () -> {
             xml.text("display-step", part.isLow() ? "D" : "B");
             xml.text("display-octave", part.isLow() ? 3 : 4);
         });
         xml.text("duration", duration);
         xml.text("voice", 1);
-        xml.text("type", TYPES.get(Integer.numberOfTrailingZeros(plain)));
-        if (plain != perBar) {
+        boolean dotted = isPower(inWhole * 3, duration * 2);
+        int plain = dotted ? duration * 2 / 3 : duration;
+        int type = Math.max(0, Integer.numberOfTrailingZeros(Integer.highestOneBit(inWhole / plain)));
+        xml.text("type", TYPES.get(Math.min(type, TYPES.size() - 1)));
+        if (dotted) {
+            xml.empty("dot");
+        } else if (!isPower(inWhole, duration)) {
+            int in = inWhole / common(inWhole, duration);
             xml.element("time-modification", () -> {
-                xml.text("actual-notes", perBar);
-                xml.text("normal-notes", plain);
+                xml.text("actual-notes", in);
+                xml.text("normal-notes", Integer.highestOneBit(in));
             });
         }
         xml.text("notehead", "slash");
+    }
+
+    /** Whether one length is the other halved some number of times. */
+    private static boolean isPower(int longer, int shorter) {
+        return longer % shorter == 0 && Integer.bitCount(longer / shorter) == 1;
     }
 }

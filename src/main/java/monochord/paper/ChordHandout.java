@@ -1,7 +1,6 @@
 package monochord.paper;
 
 import java.util.List;
-import java.util.Optional;
 import monochord.harmony.Borrowing;
 import monochord.harmony.ChordOrigin;
 import monochord.text.Phrase;
@@ -16,6 +15,7 @@ import monochord.view.staff.MusicOnStaff;
 public final class ChordHandout {
     private static final int TRIAD = 3;
     private static final int SEVENTH = 4;
+    private static final int ACROSS = 3;
 
     private ChordHandout() {}
 
@@ -31,12 +31,13 @@ public final class ChordHandout {
                 List.of(
                         section(Phrase.of("Triads of the key"), Borrowing.stacked(key.scale(), TRIAD), key),
                         section(Phrase.of("Seventh chords of the key"), Borrowing.stacked(key.scale(), SEVENTH), key),
-                        section(Phrase.of("Borrowed triads"), borrowed, key)));
+                        section(Phrase.of("Borrowed triads"), borrowed, key)),
+                Phrase.NOTHING);
     }
 
     private static Handout.Section section(Phrase heading, List<Chord> chords, Key key) {
         return new Handout.Section(
-                heading, chords.stream().map(chord -> block(chord, key)).toList());
+                heading, ACROSS, chords.stream().map(chord -> block(chord, key)).toList());
     }
 
     private static Handout.Block block(Chord chord, Key key) {
@@ -44,10 +45,16 @@ public final class ChordHandout {
         Phrase name = Phrase.of("{0}  {1}", numeral, chord);
         return new Handout.Block(
                 name,
+                lines(chord, numeral, key),
                 List.of(
-                        Phrase.of("Notes: {0}", Phrase.row(chord.tones())),
-                        Phrase.sentence("{0}.", ChordOrigin.of(chord, numeral, key))),
-                Drawing.of(name, ToneRoles.close(chord)),
-                Optional.of(MusicOnStaff.chord(chord, numeral, key)));
+                        Handout.Figure.Keys.of(Drawing.of(name, ToneRoles.close(chord))),
+                        new Handout.Figure.Staff(MusicOnStaff.chord(chord, numeral, key))));
+    }
+
+    /** Where it comes from is said only where the heading does not say it. */
+    private static List<Phrase> lines(Chord chord, Numeral numeral, Key key) {
+        Phrase notes = Phrase.of("Notes: {0}", Phrase.row(chord.tones()));
+        boolean own = chord.tones().stream().allMatch(key.scale().tones()::contains);
+        return own ? List.of(notes) : List.of(notes, Phrase.sentence("{0}.", ChordOrigin.of(chord, numeral, key)));
     }
 }

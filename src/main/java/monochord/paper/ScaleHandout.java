@@ -13,6 +13,7 @@ import monochord.theory.note.NoteName;
 import monochord.view.keyboard.Drawing;
 import monochord.view.keyboard.ToneRoles;
 import monochord.view.staff.MusicOnStaff;
+import monochord.view.staff.StaffMusic;
 
 /** The scales on one tonic on paper: notes, steps, signature, usual fingers. */
 public final class ScaleHandout {
@@ -26,6 +27,7 @@ public final class ScaleHandout {
 
     private static final Phrase FINGERS = Phrase.sentence(
             "Fingers are numbered from the thumb, 1, to the little finger, 5, for one octave up; going down they are the same."
+                    + " On the staff those of the right hand stand over the notes, those of the left hand under them."
                     + " They are the usual ones, common practice written down from memory: a teacher may well ask for others.");
     private static final Phrase CARE =
             Phrase.sentence("If a hand aches, stop; if it comes back, ask a teacher or a doctor before you play on.");
@@ -39,7 +41,8 @@ public final class ScaleHandout {
         return new Handout(
                 Phrase.of("Scales on {0}", key.tonic()),
                 List.of(FINGERS, CARE),
-                List.of(new Handout.Section(Phrase.of("One octave up"), blocks)));
+                List.of(new Handout.Section(Phrase.of("One octave up"), 2, blocks)),
+                Phrase.NOTHING);
     }
 
     private static Handout.Block block(Scale scale) {
@@ -47,13 +50,24 @@ public final class ScaleHandout {
         lines.add(Phrase.of("Notes: {0}", Phrase.row(scale.tones())));
         lines.add(Phrase.of("Half steps from note to note: {0}", Phrase.row(steps(scale))));
         scale.signature().ifPresent(count -> lines.add(signature(count)));
-        Fingering.of(scale).ifPresent(hands -> {
+        Optional<Fingering> fingers = Fingering.of(scale);
+        fingers.ifPresent(hands -> {
             lines.add(Phrase.of("Right hand: {0}", Phrase.row(hands.right())));
             lines.add(Phrase.of("Left hand: {0}", Phrase.row(hands.left())));
         });
         Phrase name = Phrase.of("{0}", scale);
         return new Handout.Block(
-                name, lines, Drawing.of(name, ToneRoles.marked(scale)), Optional.of(MusicOnStaff.scale(scale)));
+                name,
+                lines,
+                List.of(
+                        Handout.Figure.Keys.of(Drawing.of(name, ToneRoles.marked(scale))),
+                        new Handout.Figure.Staff(staff(scale, fingers))));
+    }
+
+    /** The fingers of the right hand over the notes, those of the left hand under them. */
+    private static StaffMusic staff(Scale scale, Optional<Fingering> fingers) {
+        return fingers.map(hands -> MusicOnStaff.scale(scale, hands.right(), hands.left()))
+                .orElseGet(() -> MusicOnStaff.scale(scale));
     }
 
     private static List<Integer> steps(Scale scale) {

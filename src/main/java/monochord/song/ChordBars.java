@@ -16,7 +16,7 @@ import monochord.theory.note.Unreadable;
  * The chords of written bars. In a bar stand chords as in every progression, {@code .} for a share more, {@code %} for the
  * bar before, {@code r} where no chord sounds, {@code !} behind a chord for a hit, and cues between double quotes.
  */
-final class ChordBars {
+public final class ChordBars {
     private static final Pattern TOKEN =
             Pattern.compile("\"[^\"]*\"|[^\\s\"]+(?:\\s+\\((?:add|no|omit|sus|maj|[b#])[^)\\s]*(?:\\s\\d+)?\\))?");
 
@@ -31,10 +31,11 @@ final class ChordBars {
      * A chord in its bar, or none.
      *
      * @param held whether it goes on from the bar before
+     * @param hit whether it is struck short and together
      */
-    record Slot(Optional<ChordEvent> chord, int shares, boolean held) {
+    public record Slot(Optional<ChordEvent> chord, int shares, boolean held, boolean hit) {
         Slot longer() {
-            return new Slot(chord, shares + 1, held);
+            return new Slot(chord, shares + 1, held, hit);
         }
     }
 
@@ -66,8 +67,8 @@ final class ChordBars {
         switch (token) {
             case "." -> hold(slots, bar, place);
             case "%" -> repeat(slots, bar, place);
-            case "r", "R", "N.C.", "NC" -> strike(new Slot(Optional.empty(), 1, false), slots);
-            default -> chord(token.endsWith("!") ? token.substring(0, token.length() - 1) : token, slots, bar, place);
+            case "r", "R", "N.C.", "NC" -> strike(new Slot(Optional.empty(), 1, false, false), slots);
+            default -> chord(token, slots, bar, place);
         }
     }
 
@@ -80,7 +81,7 @@ final class ChordBars {
         if (!slots.isEmpty()) {
             slots.set(slots.size() - 1, slots.get(slots.size() - 1).longer());
         } else if (last != null) {
-            slots.add(new Slot(last.chord(), 1, true));
+            slots.add(new Slot(last.chord(), 1, true, false));
         } else {
             fault(bar, place, Phrase.of("nothing stands before this hold"), Phrase.of("write a chord first"));
         }
@@ -96,8 +97,10 @@ final class ChordBars {
 
     private void chord(String token, List<Slot> slots, WrittenBar bar, int place) {
         try {
-            ChordEvent event = Progression.parse(token, key).slots().get(0);
-            strike(new Slot(Optional.of(event), 1, false), slots);
+            boolean hit = token.endsWith("!");
+            String symbol = hit ? token.substring(0, token.length() - 1) : token;
+            ChordEvent event = Progression.parse(symbol, key).slots().get(0);
+            strike(new Slot(Optional.of(event), 1, false, hit), slots);
         } catch (Unreadable unreadable) {
             fault(
                     bar,

@@ -25,7 +25,7 @@ public final class CutSigns {
     /** At this size one unit is a thousandth of a staff space. */
     private static final int SIZE = 4000;
 
-    private static final double NEAR = 0.01;
+    private static final double NEAR = 0.08;
 
     private static final Map<String, Integer> SIGNS = new LinkedHashMap<>();
 
@@ -43,6 +43,40 @@ public final class CutSigns {
         SIGNS.put("accidentalDoubleFlat", 0xE264);
         SIGNS.put("accidentalTripleSharp", 0xE265);
         SIGNS.put("accidentalTripleFlat", 0xE266);
+        SIGNS.put("gClefChange", 0xE07A);
+        SIGNS.put("fClefChange", 0xE07C);
+        SIGNS.put("noteheadSlashHorizontalEnds", 0xE101);
+        SIGNS.put("noteheadSlashWhiteWhole", 0xE102);
+        SIGNS.put("noteheadSlashWhiteHalf", 0xE103);
+        SIGNS.put("augmentationDot", 0xE1E7);
+        SIGNS.put("flag8thUp", 0xE240);
+        SIGNS.put("flag8thDown", 0xE241);
+        SIGNS.put("flag16thUp", 0xE242);
+        SIGNS.put("flag16thDown", 0xE243);
+        SIGNS.put("flag32ndUp", 0xE244);
+        SIGNS.put("flag32ndDown", 0xE245);
+        SIGNS.put("restWhole", 0xE4E3);
+        SIGNS.put("restHalf", 0xE4E4);
+        SIGNS.put("restQuarter", 0xE4E5);
+        SIGNS.put("rest8th", 0xE4E6);
+        SIGNS.put("rest16th", 0xE4E7);
+        SIGNS.put("rest32nd", 0xE4E8);
+        SIGNS.put("timeSig0", 0xE080);
+        SIGNS.put("timeSig1", 0xE081);
+        SIGNS.put("timeSig2", 0xE082);
+        SIGNS.put("timeSig3", 0xE083);
+        SIGNS.put("timeSig4", 0xE084);
+        SIGNS.put("timeSig5", 0xE085);
+        SIGNS.put("timeSig6", 0xE086);
+        SIGNS.put("timeSig7", 0xE087);
+        SIGNS.put("timeSig8", 0xE088);
+        SIGNS.put("timeSig9", 0xE089);
+        SIGNS.put("tuplet2", 0xE882);
+        SIGNS.put("tuplet3", 0xE883);
+        SIGNS.put("tuplet4", 0xE884);
+        SIGNS.put("tuplet5", 0xE885);
+        SIGNS.put("tuplet6", 0xE886);
+        SIGNS.put("tuplet7", 0xE887);
     }
 
     private CutSigns() {}
@@ -106,7 +140,7 @@ public final class CutSigns {
         if (!entry.find()) {
             return null;
         }
-        Matcher pair = Pattern.compile("\"" + name + "\"\\s*:\\s*\\[\\s*([-0-9.]+)\\s*,\\s*([-0-9.]+)\\s*\\]")
+        Matcher pair = Pattern.compile("\"" + name + "\"\\s*:\\s*\\[\\s*([-0-9.eE]+)\\s*,\\s*([-0-9.eE]+)\\s*\\]")
                 .matcher(entry.group(1));
         return pair.find() ? new double[] {Double.parseDouble(pair.group(1)), Double.parseDouble(pair.group(2))} : null;
     }

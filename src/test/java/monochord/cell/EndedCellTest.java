@@ -34,7 +34,6 @@ class EndedCellTest {
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            3600 | { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
             3600 | for (int count = 0; count < 400; count++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
             """)
     void anEndedJvmIsBuiltAnew(int patience, String text, String told) {
@@ -50,6 +49,7 @@ class EndedCellTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             1 | new Object() { void on() { try { Stream.iterate(1, UnaryOperator.identity()).allMatch(Objects::nonNull); } catch (Throwable t) { on(); } } }.on() | This cell would not stop, so its Java was ended.
+            3600 | { var all = new ArrayList<long[]>(); while (true) all.add(new long[1 << 20]); } | This cell used up all its memory (256 MB), and its Java has ended.
             3600 | System.exit(0) | This cell told Java to end. It did; the line goes on.
             3600 | Runtime.getRuntime().halt(7) | The cell's Java has ended, and nobody knows why.
             """)

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is wrong with a notebook file is said with its place, in one pass, and in due time. */
 class NotebookFaultsTest {
     private static final Path FILE = Path.of("evening.md");
-    private static final int MUTATIONS = Thorough.times(2_000, 20_000);
+    private static final int MUTATIONS = Thorough.times(1_000, 20_000);
 
     @TempDir
     private Path folder;

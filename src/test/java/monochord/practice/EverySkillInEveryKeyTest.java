@@ -75,7 +75,7 @@ class EverySkillInEveryKeyTest {
         assertEquals(
                 List.of(),
                 offenders(
-                        Thorough.spread(ALL, ALL.size() / 4, 0),
+                        Thorough.spread(ALL, ALL.size() / 8, 0),
                         question -> question.mistakes().stream()
                                 .filter(mistake -> !isDiagnosed(question.judge(mistake.answer()), mistake))
                                 .map(mistake -> mistake + " is " + question.judge(mistake.answer()))));
@@ -107,7 +107,7 @@ class EverySkillInEveryKeyTest {
             "three hints, a derivation and a prompt, all with the signs of printed music, none with an exclamation mark")
     void sentencesAreWhole() {
         assertEquals(
-                List.of(), offenders(Thorough.spread(ALL, ALL.size() / 8, 1), EverySkillInEveryKeyTest::badSentences));
+                List.of(), offenders(Thorough.spread(ALL, ALL.size() / 16, 1), EverySkillInEveryKeyTest::badSentences));
         ALL.forEach(question -> assertEquals(3, Asked.words(question.hints()).size()));
     }
 

@@ -79,7 +79,7 @@ class NothingGivenAwayTest {
     private static List<Key> keys(Skill skill) {
         List<Key> all = Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream())
                 .toList();
-        return Thorough.spread(all, 3, Skills.all().indexOf(skill));
+        return Thorough.spread(all, 2, Skills.all().indexOf(skill));
     }
 
     private static List<String> offenders(Function<Question, Stream<String>> said) {

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A text that cannot be read never counts as wrong, and says what would be read. */
 class UnreadableAnswersTest {
-    private static final int ANSWERS = Thorough.times(25_000, 1_000_000);
+    private static final int ANSWERS = Thorough.times(12_000, 1_000_000);
     private static final List<String> PIECES = List.of(
             "A",
             "B",
@@ -162,7 +162,7 @@ class UnreadableAnswersTest {
             for (String piece : List.of("C ", "b")) {
                 Growth.assertLinear(
                         skill.id() + " answered " + piece,
-                        Thorough.times(40_000, 1_000_000),
+                        Thorough.times(20_000, 1_000_000),
                         length -> piece.repeat(length / piece.length()),
                         text -> assertEquals(
                                 Grade.UNREADABLE, question.judge(text).grade()));

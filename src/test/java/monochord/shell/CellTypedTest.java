@@ -170,6 +170,7 @@ class CellTypedTest {
     }
 
     /** A lesson's Java of several lines; guard: {@code FOLLOWS} in {@code Piece}. */
+    @Thorough.Only
     @Test
     void linesRunOneByOneAndAChainAndAnElseInOnePiece() throws IOException {
         Path file = lesson();

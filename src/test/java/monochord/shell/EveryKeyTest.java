@@ -145,7 +145,7 @@ class EveryKeyTest {
     }
 
     static List<Key> tried() {
-        return Thorough.spread(keys().toList(), 15, 0);
+        return Thorough.spread(keys().toList(), 8, 0);
     }
 
     @ParameterizedTest

@@ -89,6 +89,7 @@ class ForeignJavaTest {
         assertFalse(ran(), "that was once");
     }
 
+    @Thorough.Only
     @Test
     void scriptsSayTrust() throws IOException {
         desk.write("odd.md", NotebookDesk.notebook(planted()));
@@ -130,6 +131,7 @@ class ForeignJavaTest {
         assertTrue(oneLine(said).contains("A lesson's Java that is not ours is not run in a replay."), said);
     }
 
+    @Thorough.Only
     @Test
     void aYesIsForTheContentAsItIs() throws IOException {
         Path file = desk.write("odd.md", NotebookDesk.notebook(planted()));

@@ -156,7 +156,11 @@ class HostileNotebooksTest {
     }
 
     static Stream<Arguments> hostile() {
-        return Stream.of(steering(), fences(), others()).flatMap(set -> set);
+        return Stream.of(
+                        Thorough.spread(steering().toList(), 4, 0).stream(),
+                        Thorough.spread(fences().toList(), 7, 0).stream(),
+                        others())
+                .flatMap(set -> set);
     }
 
     @ParameterizedTest(name = "[{index}] {0}")

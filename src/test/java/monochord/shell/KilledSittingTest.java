@@ -112,6 +112,7 @@ class KilledSittingTest {
     }
 
     /** What is found broken off is offered again until somebody brings it back or it grows old. */
+    @Thorough.Only
     @Test
     void whoDoesNotWantItBackIsNotMadeTo() throws Exception {
         kill(somebody("show C"));

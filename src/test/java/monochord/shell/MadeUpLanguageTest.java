@@ -23,6 +23,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import monochord.Thorough;
 import monochord.course.Course;
 import monochord.lesson.read.LibraryEntry;
 import monochord.notebook.NotebookReader;
@@ -40,8 +41,8 @@ import monochord.text.StyledText;
 import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
-import monochord.view.course.ProgressTable;
 import monochord.view.advice.AfterAnswer;
+import monochord.view.course.ProgressTable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -73,7 +74,8 @@ class MadeUpLanguageTest {
 
     private static final int WIDE = 200;
     private static final int SCREEN = 80;
-    private static final List<Integer> WIDTHS = List.of(WIDE, SCREEN, 40, 20);
+    /** Besides the screen's; an answer is usually drawn in one of them. */
+    private static final List<Integer> OTHER_WIDTHS = List.of(WIDE, 40, 20);
 
     private static final List<String> HELP = List.of(
             "help",
@@ -175,11 +177,12 @@ class MadeUpLanguageTest {
         Look wide = new Look(WIDE, Signs.MUSIC, false, false).speaking(new MadeUpLanguage());
         look(said, answer, wide);
         look(said, answer, wide.asPlain());
-        for (int columns : WIDTHS) {
-            Look narrow = wide.inWidth(columns);
-            fits(line, answer, narrow);
-            fits(line, answer, narrow.asPlain());
-        }
+        Stream.concat(Stream.of(SCREEN), Thorough.spread(OTHER_WIDTHS, 1, drawn).stream())
+                .map(wide::inWidth)
+                .forEach(narrow -> {
+                    fits(line, answer, narrow);
+                    fits(line, answer, narrow.asPlain());
+                });
     }
 
     /** Rows for other programs are not broken. */

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,14 +82,74 @@ class SheetTest {
 
     @Test
     void refusalsSayWhatWouldWork() {
-        String form = "Form: sheet chords or scales [in KEY] --html OUT [--over]\n";
+        String form =
+                """
+                Form: sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or
+                LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards]
+                [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]
+                """;
         assertEquals(
-                "\"tunes\" is not a handout: expected chords or scales. Example: sheet chords in D\n--html chords.html\n"
-                        + form,
+                "\"tunes\" is not a handout: expected chords, scales, voicings, questions or a\n"
+                        + "lesson. Example: sheet chords in D --pdf chords.pdf\n" + form,
                 run("sheet tunes --html a.html").message(2));
         assertEquals(
-                "\"chords\" is not a handout: it has to be said where it goes. Example: sheet\nchords in D --html chords.html\n"
+                "\"chords\" is not a handout: it has to be said where it goes. Example: sheet\nchords in D --pdf chords.pdf\n"
                         + form,
                 run("sheet chords").message(2));
+    }
+
+    /** The same seed gives the same sheet; the key has every answer and bears the same code. */
+    @Test
+    void aWorksheetAndItsKey() throws IOException {
+        assertEquals(
+                "Spelling triads, written: a.html, a-key.html\n",
+                run("sheet questions triad-spelling in flats count 8 --html a.html --seed 7")
+                        .result(0));
+        String sheet = page();
+        String key = Files.readString(folder.resolve("a-key.html"));
+        assertEquals(8, count("class=\"ruled\"", sheet));
+        assertEquals(8, count("Answer: ", key));
+        Matcher code = Pattern.compile("Sheet ([A-Z2-9]{5})<").matcher(sheet);
+        assertTrue(code.find(), sheet);
+        assertTrue(key.contains("Key to sheet " + code.group(1)), key);
+        run("sheet questions triad-spelling in flats count 8 --html b.html --seed 7").result(0);
+        assertEquals(sheet, Files.readString(folder.resolve("b.html")));
+    }
+
+    @Test
+    void copiesAskEachPupilSomethingElse() throws IOException {
+        run("sheet questions triad-spelling in C F copies 3 --html a.html --seed 7").result(0);
+        List<String> codes = Pattern.compile("Sheet ([A-Z2-9]{5})<")
+                .matcher(page())
+                .results()
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+        assertEquals(3, codes.size(), codes::toString);
+    }
+
+    @Test
+    void whatIsHeardIsNotAskedOnPaper() {
+        String message = run("sheet questions ear-interval in C --pdf a.pdf").message(2);
+        assertTrue(
+                message.startsWith("\"ear-interval\" is not a skill to ask on paper: it is asked by ear, and paper has\n"
+                        + "no sound. Example: sheet questions triad-spelling in flats count 12 --pdf\ntriads.pdf\n"),
+                message);
+        assertTrue(
+                run("sheet questions juggling --pdf a.pdf")
+                        .message(2)
+                        .startsWith("\"juggling\" is not a skill to ask on paper: skills lists what can be asked."));
+        assertTrue(run("sheet questions triad-spelling count 0 --pdf a.pdf")
+                .message(2)
+                .startsWith("\"0\" is not a number: expected a whole number from 1 to 60."));
+    }
+
+    @Test
+    void theHandsOfAProgressionAndALesson() throws IOException {
+        assertEquals(
+                "F A♭maj7 C in C major, written: a.html\n",
+                run("sheet voicings F Abmaj7 C in C --html a.html").result(0));
+        assertEquals(3, count("class=\"keys\"", page()));
+        assertEquals(1, count("class=\"staff\"", page()));
     }
 }

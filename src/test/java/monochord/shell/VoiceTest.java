@@ -71,7 +71,7 @@ class VoiceTest {
                 within an octave. Example: voice F C G in C shell
                 Form: voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with
                 bass] [under tune] [drop 2] [five or six] [reach KEYS] [melody TUNE] [--wav
-                FILE] [--midi FILE] [staff --svg OUT [--over]]
+                FILE] [--midi FILE] [--over] [staff --svg OUT [--over]]
                 """, Run.of("voice F C13b9 in C choir").message(2));
     }
 

@@ -17,13 +17,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import monochord.Thorough;
 import monochord.course.Course;
-import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
+import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
-import monochord.shell.playback.LiveEar;
 import monochord.shell.playback.Hearing;
+import monochord.shell.playback.LiveEar;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.file.WavFile;
 import monochord.theory.Key;
@@ -74,7 +74,7 @@ class EarQuestionsTest {
         assertTrue(asked.size() >= 5, asked::toString);
     }
 
-    @Thorough.FirstOf(2)
+    @Thorough.FirstOf(3)
     @ParameterizedTest(name = "{0} of {1}, answered {2}: both are heard")
     @CsvSource({
         "ear-interval, m6, M6",

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.sound.midi.Sequence;
+import monochord.Thorough;
 import monochord.harmony.MusicText;
 import monochord.score.Arrangement;
 import monochord.score.Pattern;
@@ -59,6 +60,7 @@ class LoudnessTest {
     }
 
     /** Source: less than a decibel is hardly heard as a difference; common practice, no source. The music is ours. */
+    @Thorough.FirstOf(2)
     @ParameterizedTest(name = "{0} on {1}, {2} times")
     @CsvSource(delimiter = '|', textBlock = """
             F C G Ab                          | piano             | 1

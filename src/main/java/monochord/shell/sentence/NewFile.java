@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import monochord.file.WholeFile;
@@ -28,6 +29,17 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
     public static Optional<NewFile> of(Sentence sentence, String option, Sitting sitting, WholeFile.Content content) {
         return sentence.option(option)
                 .map(part -> new NewFile(part.text(), part.read(sitting.outside()::file), content));
+    }
+
+    /** One of several files that an option asks for, beside the one that it names. */
+    public static NewFile named(Sentence.SentencePart option, String name, Sitting sitting, WholeFile.Content content) {
+        return new NewFile(name, option.read(text -> sitting.outside().file(text.isEmpty() ? text : name)), content);
+    }
+
+    /** {@code loop.pdf} for an alto sax: {@code loop-alto-sax.pdf}. */
+    public static String behind(String file, String what) {
+        int end = file.lastIndexOf('.') > file.lastIndexOf('/') ? file.lastIndexOf('.') : file.length();
+        return file.substring(0, end) + "-" + what.toLowerCase(Locale.ROOT).replace(' ', '-') + file.substring(end);
     }
 
     /** The same for text, in UTF-8. */

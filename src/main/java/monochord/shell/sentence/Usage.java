@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import monochord.text.Phrase;
 
 /**
@@ -125,9 +126,14 @@ public final class Usage {
         return values;
     }
 
-    /** The words that can stand behind the verb itself. */
+    /** The words that can stand behind the verb itself, and those with which what stands there begins. */
     public List<String> words() {
-        return bodies(parts).stream().flatMap(body -> body.words().stream()).toList();
+        return Stream.concat(
+                        bodies(parts).stream().flatMap(body -> body.words().stream()),
+                        parts.stream()
+                                .filter(FormPart.Fixed.class::isInstance)
+                                .map(part -> ((FormPart.Fixed) part).word()))
+                .toList();
     }
 
     private static List<FormPart.BehindVerb> bodies(List<FormPart> parts) {

@@ -1,5 +1,7 @@
 package monochord.view.keyboard;
 
+import java.util.IntSummaryStatistics;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -11,11 +13,17 @@ import java.util.stream.IntStream;
  * @param pitch columns from one white key to the next, 3 at least
  * @param margin columns before the lowest key
  */
-record KeyboardRange(int low, int high, int pitch, int margin) {
+public record KeyboardRange(int low, int high, int pitch, int margin) {
     private static final String BLACK = "010100101010";
     private static final int WHITE_PER_OCTAVE = 7;
+    private static final int LEAST_PITCH = 3;
+    /** C3. */
+    private static final int EMPTY_LOW = 48;
+    /** B4. */
+    private static final int EMPTY_HIGH = 71;
 
-    static boolean isBlack(int key) {
+
+    public static boolean isBlack(int key) {
         return BLACK.charAt(Math.floorMod(key, 12)) == '1';
     }
 
@@ -27,7 +35,7 @@ record KeyboardRange(int low, int high, int pitch, int margin) {
     }
 
     /** The stretch out to the edges of the groups of black keys: it begins on C or F and ends on E or B. */
-    static KeyboardRange grouped(int lowest, int highest, int pitch) {
+    public static KeyboardRange grouped(int lowest, int highest, int pitch) {
         int low = lowest;
         while (!begins(low)) {
             low--;
@@ -37,6 +45,17 @@ record KeyboardRange(int low, int high, int pitch, int margin) {
             high++;
         }
         return new KeyboardRange(low, high, pitch, pitch / 2);
+    }
+
+    /** The stretch that holds all marks of some keyboards; two octaves from C3 where nothing is marked. */
+    public static KeyboardRange around(List<Drawing> drawings) {
+        IntSummaryStatistics keys = drawings.stream()
+                .flatMap(drawing -> drawing.marks().stream())
+                .mapToInt(MarkedKey::key)
+                .summaryStatistics();
+        return keys.getCount() == 0
+                ? grouped(EMPTY_LOW, EMPTY_HIGH, LEAST_PITCH)
+                : grouped(keys.getMin(), keys.getMax(), LEAST_PITCH);
     }
 
     private static boolean begins(int key) {

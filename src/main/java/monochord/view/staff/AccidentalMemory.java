@@ -34,6 +34,20 @@ public final class AccidentalMemory {
 
     /** Those of the notes that need one; they sound at once. */
     public List<Pitch> needed(List<Pitch> pitches) {
+        return needed(pitches, List.of());
+    }
+
+    /**
+     * The same where some go on from before.
+     *
+     * @param tiedInto those, which need none; behind a bar line theirs holds for themselves alone
+     */
+    public List<Pitch> needed(List<Pitch> all, List<Pitch> tiedInto) {
+        List<Pitch> pitches = all.stream()
+                .filter(pitch -> !tiedInto.contains(pitch))
+                .distinct()
+                .sorted()
+                .toList();
         List<Pitch> needed = new ArrayList<>();
         Map<Integer, Integer> now = new HashMap<>();
         for (Pitch pitch : pitches) {

@@ -2,6 +2,8 @@ package monochord.view.staff;
 
 import java.util.List;
 import monochord.text.Phrase;
+import monochord.view.drawn.Drawn;
+import monochord.view.drawn.MusicSign;
 
 /** A clef: which height each line of a staff has, see {@link monochord.theory.note.Pitch#staffPosition()}. */
 public enum Clef {
@@ -42,12 +44,24 @@ public enum Clef {
         return top - 2 * (LINES - 1);
     }
 
+    /** How many ledger lines a note at a height needs. */
+    public int ledgerLines(int staffPosition) {
+        int above = (staffPosition - top) / 2;
+        int below = (bottom() - staffPosition) / 2;
+        return Math.max(0, Math.max(above, below));
+    }
+
     int middle() {
         return top - (LINES - 1);
     }
 
     Drawn.Sign drawn() {
         return new Drawn.Sign("clef", words, MusicSign.named(sign), 0, line);
+    }
+
+    /** Smaller, as it is written within a line. */
+    Drawn.Sign drawnWithin() {
+        return new Drawn.Sign("clef", words, MusicSign.named(sign + "Change"), 0, line);
     }
 
     /**

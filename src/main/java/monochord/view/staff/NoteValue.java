@@ -1,31 +1,71 @@
 package monochord.view.staff;
 
-/** How long a column lasts, and so how its heads look. */
+import java.util.Optional;
+import monochord.theory.note.Beats;
+import monochord.view.drawn.MusicSign;
+
+/** A written value, and so how heads, flags and rests look. */
 public enum NoteValue {
-    WHOLE("noteheadWhole", 6.4),
-    HALF("noteheadHalf", 4.8),
-    QUARTER("noteheadBlack", 3.2),
+    WHOLE(Beats.of(4), "noteheadWhole", "noteheadSlashWhiteWhole", "restWhole"),
+    HALF(Beats.of(2), "noteheadHalf", "noteheadSlashWhiteHalf", "restHalf"),
+    QUARTER(Beats.ONE, "noteheadBlack", "noteheadSlashHorizontalEnds", "restQuarter"),
+    EIGHTH(Beats.of(1, 2), "noteheadBlack", "noteheadSlashHorizontalEnds", "rest8th"),
+    SIXTEENTH(Beats.of(1, 4), "noteheadBlack", "noteheadSlashHorizontalEnds", "rest16th"),
+    THIRTY_SECOND(Beats.of(1, 8), "noteheadBlack", "noteheadSlashHorizontalEnds", "rest32nd"),
     /** No length is told: black heads without a stem. */
-    FREE("noteheadBlack", 4);
+    FREE(Beats.ZERO, "noteheadBlack", "noteheadSlashHorizontalEnds", "restQuarter");
 
+    private final Beats beats;
     private final String head;
-    private final double room;
+    private final String slash;
+    private final String rest;
 
-    NoteValue(String head, double room) {
+    NoteValue(Beats beats, String head, String slash, String rest) {
+        this.beats = beats;
         this.head = head;
-        this.room = room;
+        this.slash = slash;
+        this.rest = rest;
+    }
+
+    /** Quarters; none where no length is told. */
+    public Beats beats() {
+        return beats;
     }
 
     MusicSign head() {
         return MusicSign.named(head);
     }
 
-    boolean hasStem() {
-        return this == HALF || this == QUARTER;
+    MusicSign slash() {
+        return MusicSign.named(slash);
     }
 
-    /** How far the next column stands where nothing asks for more: 3.2 and 1.6 for each doubling of a quarter. */
-    double room() {
-        return room;
+    MusicSign rest() {
+        return MusicSign.named(rest);
+    }
+
+    boolean hasStem() {
+        return this != WHOLE && this != FREE;
+    }
+
+    /** How many flags or beams it has. */
+    public int flags() {
+        return switch (this) {
+            case EIGHTH -> 1;
+            case SIXTEENTH -> 2;
+            case THIRTY_SECOND -> 3;
+            default -> 0;
+        };
+    }
+
+    /** The sign on a stem that no beam joins. */
+    Optional<MusicSign> flag(boolean up) {
+        String way = up ? "Up" : "Down";
+        return switch (this) {
+            case EIGHTH -> Optional.of(MusicSign.named("flag8th" + way));
+            case SIXTEENTH -> Optional.of(MusicSign.named("flag16th" + way));
+            case THIRTY_SECOND -> Optional.of(MusicSign.named("flag32nd" + way));
+            default -> Optional.empty();
+        };
     }
 }

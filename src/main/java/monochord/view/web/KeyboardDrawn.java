@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import monochord.text.Phrase;
 import monochord.text.Reader;
 import monochord.view.keyboard.Drawing;
+import monochord.view.keyboard.KeyboardRange;
 import monochord.view.keyboard.MarkedKey;
 
 /**
@@ -15,7 +16,6 @@ import monochord.view.keyboard.MarkedKey;
  * every key in words.
  */
 public final class KeyboardDrawn {
-    private static final String BLACK = "010100101010";
     private static final int WHITE_WIDTH = 26;
     private static final int WHITE_HEIGHT = 92;
     private static final int BLACK_WIDTH = 18;
@@ -29,37 +29,24 @@ public final class KeyboardDrawn {
     private final int low;
     private final int high;
 
-    private KeyboardDrawn(Drawing drawing, Reader reader) {
+    private KeyboardDrawn(Drawing drawing, KeyboardRange range, Reader reader) {
         this.drawing = drawing;
         this.reader = reader;
-        this.low = edge(drawing.marks().stream().mapToInt(MarkedKey::key).min().orElse(60), -1);
-        this.high = edge(drawing.marks().stream().mapToInt(MarkedKey::key).max().orElse(71), 1);
+        this.low = range.low();
+        this.high = range.high();
     }
 
-    /** A figure with the caption under it. */
+    /** A figure with the caption under it; where nothing is marked, of two octaves. */
     public static Html.Element of(Drawing drawing, Reader reader) {
+        return of(drawing, KeyboardRange.around(List.of(drawing)), reader);
+    }
+
+    /** The same between two keys, so that keyboards can be compared. */
+    public static Html.Element of(Drawing drawing, KeyboardRange range, Reader reader) {
         return Html.element("figure")
-                .holding(new KeyboardDrawn(drawing, reader).svg())
+                .holding(new KeyboardDrawn(drawing, range, reader).svg())
                 .holding(Html.element("figcaption")
                         .holding(drawing.caption().in(reader).plain()));
-    }
-
-    /** The stretch begins on C or F and ends on E or B, so that the groups of black keys are whole. */
-    private static int edge(int key, int way) {
-        int edge = key;
-        while (!(way < 0 ? begins(edge) : begins(edge + 1))) {
-            edge += way;
-        }
-        return edge;
-    }
-
-    private static boolean begins(int key) {
-        int place = Math.floorMod(key, 12);
-        return place == 0 || place == 5;
-    }
-
-    private static boolean isBlack(int key) {
-        return BLACK.charAt(Math.floorMod(key, 12)) == '1';
     }
 
     private Html.Element svg() {
@@ -83,7 +70,7 @@ public final class KeyboardDrawn {
 
     private List<Html> keys(boolean black) {
         return IntStream.rangeClosed(low, high)
-                .filter(key -> isBlack(key) == black)
+                .filter(key -> KeyboardRange.isBlack(key) == black)
                 .mapToObj(key -> (Html)
                         rectangle(x(key), ABOVE, black ? BLACK_WIDTH : WHITE_WIDTH, black ? BLACK_HEIGHT : WHITE_HEIGHT)
                                 .with("class", black ? "black" : "white"))
@@ -92,14 +79,14 @@ public final class KeyboardDrawn {
 
     /** The left edge of a key. */
     private int x(int key) {
-        int white = (int) IntStream.range(low, isBlack(key) ? key - 1 : key)
-                .filter(below -> !isBlack(below))
+        int white = (int) IntStream.range(low, KeyboardRange.isBlack(key) ? key - 1 : key)
+                .filter(below -> !KeyboardRange.isBlack(below))
                 .count();
-        return white * WHITE_WIDTH + (isBlack(key) ? WHITE_WIDTH - BLACK_WIDTH / 2 : 0);
+        return white * WHITE_WIDTH + (KeyboardRange.isBlack(key) ? WHITE_WIDTH - BLACK_WIDTH / 2 : 0);
     }
 
     private List<Html> mark(MarkedKey mark, boolean left) {
-        boolean black = isBlack(mark.key());
+        boolean black = KeyboardRange.isBlack(mark.key());
         int middle = x(mark.key()) + (black ? BLACK_WIDTH : WHITE_WIDTH) / 2;
         int height = ABOVE + (black ? BLACK_HEIGHT : WHITE_HEIGHT) - RADIUS - 3;
         String role =

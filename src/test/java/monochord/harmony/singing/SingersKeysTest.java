@@ -14,7 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Ten songs long in the public domain, their tunes from memory of old prints. The three keys of each were worked out a second
+ * Ten songs long in the public domain, their tunes from memory of a print of each: Southern Harmony 1835, Thomson 1799,
+ * Playford 1686, Beethoven 1826, Zillertal print 1832, Masefield 1906, Lomax 1910, Vocal Melodies of Scotland 1841, Sharp
+ * 1906, Hauser 1858. The three keys of each were worked out a second
  * time apart from this program, by a script that knows key numbers and the order alone (notes outside, how far, off the
  * middle, signs over three, distance). That this order is a good one: common practice, no source.
  */
@@ -30,11 +32,11 @@ class SingersKeysTest {
             Greensleeves         ; Am ; A3 to D5 ; A4 C5:2 D5 E5:3/2 F5:1/2 E5 D5:2 B4 G4:3/2 A4:1/2 B4 C5:2 A4 A4:3/2 G#4:1/2 A4 B4:2 G#4 E4:2 ; F# minor C#4 D5, E minor B3 C5, D minor A3 Bb4
             Ode to Joy           ; D ; F2 to C4 ; F#4 F#4 G4 A4 A4 G4 F#4 E4 D4 D4 E4 F#4 F#4:3/2 E4:1/2 E4:2 ; C major C3 G3, Bb major Bb2 F3, Db major Db3 Ab3
             Silent Night         ; C ; A3 to D5 ; G4:3/2 A4:1/2 G4 E4:3 G4:3/2 A4:1/2 G4 E4:3 D5:2 D5 B4:3 C5:2 C5 G4:3 F5:2 D5 B4 C5 G4 E4 G4 F4 D4 C4:6 ; A major A3 D5, Bb major Bb3 Eb5, Ab major Ab3 Db5
-            Scarborough Fair     ; D dorian ; A3 to D5 ; D4:2 D4 A4:2 A4 E4:3/2 F4:1/2 E4 D4:3 A4 C5 D5:2 C5 A4 B4 G4 A4:3 ; D dorian D4 D5, C dorian C4 C5, C# dorian C#4 C#5
+            The Drunken Sailor   ; D dorian ; A3 to D5 ; A4 A4:1/2 A4:1/2 A4 A4:1/2 A4:1/2 A4 D4 F4 A4 G4 G4:1/2 G4:1/2 G4 G4:1/2 G4:1/2 G4 C4 E4 G4 ; D dorian C4 A4, C dorian Bb3 G4, B dorian A3 F#4
             Home on the Range    ; F ; C3 to F4 ; C4 C4 F4 G4 A4:2 F4:1/2 E4:1/2 D4 Bb4 Bb4 Bb4:2 A4 Bb4 C5:3 ; G major D3 D4, F major C3 C4, Ab major Eb3 Eb4
             Loch Lomond          ; F ; A2 to E4 ; C4 F4 F4 G4 A4 G4 F4 D4 C4 C4 F4:2 A4 D5 C5:3 ; F major C3 D4, Eb major Bb2 C4, E major B2 C#4
             The Water Is Wide    ; D ; A3 to D5 ; A3 D4 D4 E4 F#4 E4 D4 B3:2 A3 F#4 G4 A4:2 B4 A4 F#4 A4:3 ; D major A3 B4, Eb major Bb3 C5, E major B3 C#5
-            House of the Rising Sun ; Am ; C4 to F5 ; E4 A4:2 B4 C5:2 E5 D5:2 A4:3 A5:3 A5 G5 E5:6 ; F minor C4 F5, E minor B3 E5, Eb minor Bb3 Eb5
+            Wayfaring Stranger   ; Dm ; C4 to F5 ; D4 F4 G4 A4:3 D5:1/2 C5:1/2 A4:3 G4 F4:3 D4 F4:2 D4:1/2 C4:1/2 D4:4 ; E minor D4 E5, F minor Eb4 F5, Eb minor Db4 Eb5
             """)
     void aTuneLiesWellInThreeKeys(String name, String key, String range, String tune, String expected) {
         assertEquals(

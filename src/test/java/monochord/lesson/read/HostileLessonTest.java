@@ -27,7 +27,7 @@ class HostileLessonTest {
     /** Characters of the largest lesson that is read, or of one that shows as well whether time grows with its square. */
     private static final int LENGTH = Thorough.times(40_000, Source.MOST_BYTES - 1000);
 
-    private static final int MUTATIONS = Thorough.times(1_000, 8_000);
+    private static final int MUTATIONS = Thorough.times(500, 8_000);
     private static final String HEAD = "---\ntitle: T\ngrade: 1\nneeds: []\nskills: [borrowed-chord]\n---\n";
     private static final String LESSON = HEAD + """
 

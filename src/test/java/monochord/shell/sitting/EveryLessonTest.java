@@ -156,6 +156,7 @@ class EveryLessonTest {
         });
     }
 
+    @Thorough.FirstOf(2)
     @ParameterizedTest
     @MethodSource("lessons")
     void whoAnswersWrongAndSkipsGetsThrough(LibraryEntry lesson) {
@@ -221,6 +222,7 @@ class EveryLessonTest {
         });
     }
 
+    @Thorough.FirstOf(3)
     @ParameterizedTest
     @MethodSource("lessons")
     void whoIsToldEverythingGetsThrough(LibraryEntry lesson) {

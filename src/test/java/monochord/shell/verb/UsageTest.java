@@ -65,8 +65,8 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE --html OUT [--trust] [--over]",
-            "sheet chords or scales [in KEY] --html OUT [--over]",
-            "chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT] [--over]",
+            "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
+            "chart [PROGRESSION] [in KEY] [for INSTRUMENT] [numerals or numbers] [tune] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over] [--musicxml OUT]",
             "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
             "quit");
 

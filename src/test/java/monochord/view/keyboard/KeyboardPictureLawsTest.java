@@ -26,7 +26,7 @@ class KeyboardPictureLawsTest {
     @ParameterizedTest
     @MethodSource("monochord.theory.note.Signs#values")
     void everyPictureFitsItsWidthAndEndsInNoSpaces(Signs signs) {
-        int step = signs.naming() == NoteNaming.ENGLISH ? Thorough.times(7, 1) : Thorough.times(27, 9);
+        int step = signs.naming() == NoteNaming.ENGLISH ? Thorough.times(11, 1) : Thorough.times(27, 9);
         for (int width = 20; width <= 100; width += step) {
             for (StyledText picture : pictures(signs, width)) {
                 assertTrue(picture.columns() <= Math.min(80, width), picture.plain());

@@ -95,6 +95,11 @@ final class PrintedSvg {
                 Rectangle2D box = new Rectangle2D.Double(x, y, wide, tall);
                 things.add(new Thing(meaning, words, new double[] {x, y}, box, box));
             }
+            case "path" -> {
+                Path2D ink = outline(part.getAttribute("d"));
+                Rectangle2D box = ink.getBounds2D();
+                things.add(new Thing(meaning, words, new double[] {box.getX(), box.getY()}, box, ink));
+            }
             case "text" ->
                 things.add(new Thing(
                         meaning,

@@ -1,15 +1,31 @@
 package monochord.shell.verb.paper;
 
 import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.may;
+import static monochord.shell.sentence.FormPart.oneOf;
 import static monochord.shell.sentence.FormPart.option;
+import static monochord.shell.sentence.FormPart.or;
+import static monochord.shell.sentence.FormPart.takes;
+import static monochord.shell.sentence.FormPart.unsaid;
 import static monochord.shell.sentence.FormPart.words;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import monochord.harmony.Progression;
+import monochord.harmony.voicing.VoicingSearch;
+import monochord.harmony.voicing.VoicingStyle;
+import monochord.harmony.voicing.VoicingTask;
+import monochord.lesson.Lesson;
+import monochord.lesson.read.LibraryEntry;
 import monochord.paper.ChordHandout;
 import monochord.paper.Handout;
+import monochord.paper.HandoutPages;
+import monochord.paper.HandoutWeb;
+import monochord.paper.LessonHandout;
 import monochord.paper.ScaleHandout;
+import monochord.paper.VoicingHandout;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
@@ -18,21 +34,21 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
-import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.theory.Key;
-import monochord.theory.note.Signs;
+import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
 
-/** Makes a handout: the chords of a key, or the scales on a tonic. */
+/** Makes a handout: the chords of a key, scales, hands for a progression, a lesson; or a worksheet with its key. */
 final class SheetVerb implements Verb {
-    private static final String EXAMPLE = "sheet chords in D --html chords.html";
+    private static final String EXAMPLE = "sheet chords in D --pdf chords.pdf";
     private static final String CHORDS = "chords";
     private static final String SCALES = "scales";
-    private static final String HTML = "html";
+    private static final String VOICINGS = "voicings";
+    private static final String QUESTIONS = "questions";
 
     @Override
     public String word() {
@@ -44,20 +60,35 @@ final class SheetVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.TEACHING,
-                        Phrase.of("make a handout with notes, keyboards and staves, as a page to print"))
+                        Phrase.of("make a handout, or a worksheet with its key, as PDF, pictures or a page"))
                 .form(
                         words(CHORDS, SCALES),
-                        may(clause("in", Value.KEY)),
-                        option(HTML, Value.OUT),
-                        may(option(NewFile.OVER)))
-                .examples(EXAMPLE, "sheet scales in Eb --html scales.html");
+                        or(),
+                        fixed(VOICINGS),
+                        takes(Value.PROGRESSION),
+                        or(),
+                        fixed(QUESTIONS),
+                        takes(Value.SKILL),
+                        or(),
+                        takes(Value.LESSON),
+                        may(clause("in", Value.KEYS)),
+                        may(clause(WorksheetSentence.COUNT, Value.NUMBER)),
+                        may(clause(WorksheetSentence.COPIES, Value.NUMBER)),
+                        may(oneOf(WorksheetSentence.LINES, WorksheetSentence.STAVES, WorksheetSentence.KEYBOARDS)))
+                .form(PaperFiles.form())
+                .form(unsaid(option("seed", Value.SEED)))
+                .examples(
+                        EXAMPLE,
+                        "sheet scales in Eb --html scales.html",
+                        "sheet voicings F C Ab F in C --pdf hands.pdf",
+                        WorksheetSentence.EXAMPLE,
+                        "sheet 5.2 in A --pdf lesson.pdf");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
-        Key key = SentenceKey.of(sentence, sitting);
-        Handout handout = sentence.body().read(text -> handout(text, key));
-        if (!sentence.has(HTML)) {
+        Optional<String> skill = behind(QUESTIONS, sentence);
+        if (!PaperFiles.isWanted(sentence)) {
             throw Unreadable.because(
                     sentence.whole(),
                     sentence.whole().length(),
@@ -65,33 +96,93 @@ final class SheetVerb implements Verb {
                     "it has to be said where it goes",
                     EXAMPLE);
         }
-        Reader reader = Reader.of(Signs.MUSIC.with(sitting.naming()));
-        NewFile file = NewFile.text(sentence, HTML, sitting, () -> handout.page(reader))
-                .orElseThrow();
-        return NewFile.write(List.of(file), sentence, sitting, new SheetWritten(file.name(), handout.title()));
+        return skill.isPresent() ? worksheets(skill.get(), sentence, sitting) : handout(sentence, sitting);
     }
 
-    private static Handout handout(String text, Key key) {
-        return switch (text.toLowerCase(Locale.ROOT)) {
+    private static Answer handout(Sentence sentence, Sitting sitting) {
+        Handout handout = handoutOf(sentence, sitting);
+        PaperFiles files = new PaperFiles(sentence, sitting);
+        files.page(() -> HandoutWeb.of(handout, PaperFiles.reader(sitting)))
+                .pages(handout.title(), size -> HandoutPages.of(handout, size, PaperFiles.reader(sitting)));
+        return written(files, handout.title(), sentence, sitting);
+    }
+
+    private static Answer written(PaperFiles files, Phrase title, Sentence sentence, Sitting sitting) {
+        return NewFile.write(files.files(), sentence, sitting, new SheetWritten(files.names(), title));
+    }
+
+    /** The sheets in one file, their keys in another beside it. */
+    private static Answer worksheets(String skill, Sentence sentence, Sitting sitting) {
+        WorksheetSentence asked = sentence.body().read(text -> new WorksheetSentence(sentence, skill, sitting));
+        PaperFiles files = new PaperFiles(sentence, sitting);
+        files.worksheets(asked);
+        return written(files, asked.title(), sentence, sitting);
+    }
+
+    /** What follows a word with which the sentence begins. */
+    private static Optional<String> behind(String word, Sentence sentence) {
+        String body = sentence.body().text();
+        boolean begins = body.toLowerCase(Locale.ROOT).startsWith(word + " ");
+        return begins ? Optional.of(body.substring(word.length()).strip()) : Optional.empty();
+    }
+
+    private static Handout handoutOf(Sentence sentence, Sitting sitting) {
+        Key key = SentenceKey.of(sentence, sitting);
+        Optional<String> progression = behind(VOICINGS, sentence);
+        if (progression.isPresent()) {
+            return sentence.body().read(text -> voicings(text, key));
+        }
+        String body = sentence.body().text().toLowerCase(Locale.ROOT);
+        return switch (body) {
             case CHORDS -> ChordHandout.of(key);
             case SCALES -> ScaleHandout.of(key);
-            default -> throw Unreadable.because(text, 0, "a handout", "expected chords or scales", EXAMPLE);
+            default -> sentence.body().read(text -> LessonHandout.of(lesson(text, sitting), key));
         };
     }
 
+    private static Handout voicings(String text, Key key) {
+        int place = VOICINGS.length() + 1;
+        try {
+            Progression progression = Progression.parse(text.substring(place), key);
+            return VoicingHandout.of(
+                    progression,
+                    VoicingSearch.best(VoicingTask.of(progression, VoicingStyle.SPREAD), 1)
+                            .get(0)
+                            .voicings());
+        } catch (Unreadable unreadable) {
+            throw unreadable.within(text, place);
+        }
+    }
+
+    private static Lesson lesson(String text, Sitting sitting) {
+        LibraryEntry entry = sitting.course().library().find(text)
+                .orElseThrow(() -> Unreadable.because(
+                        text,
+                        0,
+                        "a handout",
+                        Clause.of("expected chords, scales, voicings, questions or a lesson"),
+                        EXAMPLE));
+        return sitting.course()
+                .library()
+                .read(entry)
+                .lesson()
+                .orElseThrow(() -> Unreadable.because(
+                        text, 0, "a lesson", Clause.of("its file cannot be read; check says why"), EXAMPLE));
+    }
+
     /** Says what was written, and where. */
-    private record SheetWritten(String file, Phrase title) implements Answer {
+    private record SheetWritten(List<String> files, Phrase title) implements Answer {
         @Override
         public StyledText text(Look look) {
             return StyledText.builder(look.reader())
-                    .line(Phrase.of("{0}, written: {1}", title, Phrase.typed(file)))
+                    .line(Phrase.of("{0}, written: {1}", title, Phrase.typed(String.join(", ", files))))
                     .build()
                     .wrapped(look.width());
         }
 
         @Override
         public void json(Json json) {
-            json.put("kind", "sheet").put("files", List.of(file)).put("title", title.toString());
+            json.put("kind", "sheet").put("files", files).put("title", title.toString());
         }
     }
 }

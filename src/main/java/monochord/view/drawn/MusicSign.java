@@ -1,4 +1,4 @@
-package monochord.view.staff;
+package monochord.view.drawn;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -21,12 +21,12 @@ import java.util.Map;
  *     drawn; null where nothing is known
  * @param outline an SVG path in thousandths of a staff space
  */
-record MusicSign(String name, Box box, List<double[]> corners, String outline) {
+public record MusicSign(String name, Box box, List<double[]> corners, String outline) {
     private static final double UNIT = 1000;
     private static final Map<String, MusicSign> SIGNS = read();
 
     /** @throws IllegalArgumentException if there is no sign of this name */
-    static MusicSign named(String name) {
+    public static MusicSign named(String name) {
         MusicSign sign = SIGNS.get(name);
         if (sign == null) {
             throw new IllegalArgumentException("there is no sign " + name);
@@ -35,7 +35,7 @@ record MusicSign(String name, Box box, List<double[]> corners, String outline) {
     }
 
     /** The sign for an alteration in half steps from −3 to 3; 0 is the natural. */
-    static MusicSign accidental(int alteration) {
+    public static MusicSign accidental(int alteration) {
         return named(
                 switch (alteration) {
                     case -3 -> "accidentalTripleFlat";
@@ -50,7 +50,7 @@ record MusicSign(String name, Box box, List<double[]> corners, String outline) {
     }
 
     /** Up to three boxes one over the other that hold the outline more closely than one: a flat is narrow at its top. */
-    List<Box> shape() {
+    public List<Box> shape() {
         double upper = Math.min(edge(0, box.bottom()), edge(1, box.bottom()));
         double lower = Math.max(edge(2, box.top()), edge(3, box.top()));
         boolean cutAbove = upper < lower && upper > box.top() && hasCorner(0, 1);
