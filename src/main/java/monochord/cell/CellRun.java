@@ -40,7 +40,7 @@ final class CellRun {
     /** Runs it to its end, whatever that is. */
     RunEnd run(Message text) {
         try {
-            link.send(text);
+            link.ask(text);
         } catch (IOException gone) {
             return RunEnd.byExit(link.exitStatus());
         }

@@ -31,7 +31,6 @@ public final class JvmCell implements Cell {
     private volatile CellRun running;
     private Link link;
     private Phrase news = Phrase.NOTHING;
-    private int late;
     private boolean closed;
 
     /** @param limit how long a cell may take; zero turns Java off */
@@ -63,7 +62,6 @@ public final class JvmCell implements Cell {
         }
         if (link == null) {
             link = Link.open();
-            late = 0;
             if (!past.isEmpty()) {
                 repeat();
             }
@@ -153,7 +151,7 @@ public final class JvmCell implements Cell {
         turn.lock();
         try {
             Link asked = link();
-            asked.send(question);
+            asked.ask(question);
             Message answer = next(expected, ANSWER_MILLIS);
             if (answer != null) {
                 return answer.text(0);
@@ -167,13 +165,9 @@ public final class JvmCell implements Cell {
         return "";
     }
 
-    /** The next answer of that kind; a completion that nobody waited for is passed over. */
+    /** The next answer, if it is of that kind. */
     private Message next(MessageKind expected, long millis) {
         Message answer = link.next(millis);
-        while (answer != null && answer.kind() == MessageKind.COMPLETED && late > 0) {
-            late--;
-            answer = link.next(millis);
-        }
         return answer != null && answer.kind() == expected ? answer : null;
     }
 
@@ -198,10 +192,9 @@ public final class JvmCell implements Cell {
     }
 
     private Completions completed(String text, int cursor) throws IOException {
-        link.send(Message.of(MessageKind.COMPLETE, text, Integer.toString(cursor)));
+        link.ask(Message.of(MessageKind.COMPLETE, text, Integer.toString(cursor)));
         Message answer = next(MessageKind.COMPLETED, COMPLETION_MILLIS);
         if (answer == null) {
-            late++;
             return new Completions(cursor, List.of());
         }
         return new Completions(answer.number(0, cursor), answer.from(1));

@@ -2,7 +2,6 @@ package monochord.cell;
 
 import java.io.File;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,9 +13,9 @@ import monochord.cell.sandbox.SandboxMain;
 
 /**
  * How the JVM of a cell is started: with this program's own classes and the JDK it runs on, little memory, a working folder
- * of its own, hardly any environment, and no terminal.
+ * of its own, hardly any environment, no terminal, and shut off as far as the system does that.
  */
-record Launch(WorkingFolder folder, int port) {
+record Launch(WorkingFolder folder) {
     private static final List<String> FLAGS = List.of(
             "-Xmx256m",
             "-XX:MaxMetaspaceSize=128m",
@@ -26,24 +25,28 @@ record Launch(WorkingFolder folder, int port) {
             "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
             "-XX:-UsePerfData",
+            "-XX:+DisplayVMOutputToStderr",
             "-Xshare:auto",
             "-Xlog:disable",
             "-Dfile.encoding=UTF-8",
             "-Djava.awt.headless=true",
             "-Djdk.console=java.base",
+            "-Djdk.virtualThreadScheduler.parallelism=2",
+            "-Djdk.virtualThreadScheduler.maxPoolSize=8",
             "-Djdk.lang.Process.launchMechanism=none");
+
+    /** From this version on a JVM can be told that nobody may reach out of it into native code. */
+    private static final int SINCE_DENIAL = 24;
+
+    private static final String DENIAL = "--illegal-native-access=deny";
 
     /** Variables that a JVM needs on one system or another; all others are the learner's own business. */
     private static final Set<String> ENVIRONMENT = Set.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot", "TEMP", "TMP");
 
-    /** Gives a process a session of its own, and so no terminal and no keys. Some systems have no such program. */
-    private static final List<Path> SESSION = List.of(Path.of("/usr/bin/setsid"), Path.of("/bin/setsid"));
-
-    /** Starts it; what it writes to its streams is dropped, and its standard input is open for the secret. */
+    /** Starts it; the line talks to it over its standard streams, and what the JVM itself complains of is dropped. */
     Process start() throws IOException {
         ProcessBuilder builder = new ProcessBuilder(command())
                 .directory(folder.path().toFile())
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD);
         builder.environment().keySet().removeIf(name -> !ENVIRONMENT.contains(name));
         return builder.start();
@@ -51,16 +54,17 @@ record Launch(WorkingFolder folder, int port) {
 
     private List<String> command() {
         List<String> command = new ArrayList<>();
-        SESSION.stream()
-                .filter(Files::isExecutable)
-                .findFirst()
-                .map(Path::toString)
-                .ifPresent(command::add);
+        // A session of its own, and so no terminal and no keys. Some systems have no such program.
+        Confinement.program("setsid").ifPresent(command::add);
+        command.addAll(Confinement.prefix());
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(FLAGS);
+        if (Runtime.version().feature() >= SINCE_DENIAL) {
+            command.add(DENIAL);
+        }
         command.add("-Duser.home=" + folder.path());
         command.add("-Djava.io.tmpdir=" + folder.path());
-        command.addAll(List.of("-cp", classPath(), SandboxMain.class.getName(), Integer.toString(port)));
+        command.addAll(List.of("-cp", classPath(), SandboxMain.class.getName()));
         return command;
     }
 

@@ -5,44 +5,41 @@ import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.net.Socket;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import monochord.cell.protocol.Frame;
 import monochord.cell.protocol.Message;
 import monochord.cell.protocol.MessageKind;
 import monochord.cell.protocol.WorkingFolder;
-import monochord.cell.sandbox.SandboxMain;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 
-/** One JVM of a cell, and the two connections to it. */
+/** One JVM of a cell, and what is said to it and by it over its standard streams. */
 final class Link {
     /** On a machine that has much else to do a JVM takes its time; one that has ended is not waited for. */
     private static final Duration START = Duration.ofMinutes(2);
 
     private static final int WAITING = 64;
     private static final int LOOK_MILLIS = 100;
-    /** A JVM that has let go of its connections is about to end; on a busy machine that takes its time. */
+    /** A JVM that has let go of its streams is about to end; on a busy machine that takes its time. */
     private static final int EXIT_SECONDS = 10;
 
     private final WorkingFolder folder;
     private final Process process;
-    private final Socket talk;
-    private final Socket control;
+    private final OutsideWatch watch;
     private final DataOutputStream out;
-    private final BlockingQueue<Message> arrived = new ArrayBlockingQueue<>(WAITING);
+    private final BlockingQueue<Frame> arrived = new ArrayBlockingQueue<>(WAITING);
+    private volatile int request;
     private volatile boolean broken;
 
-    private Link(WorkingFolder folder, Process process, Socket talk, Socket control) throws IOException {
+    private Link(WorkingFolder folder, Process process) {
         this.folder = folder;
         this.process = process;
-        this.talk = talk;
-        this.control = control;
-        this.out = new DataOutputStream(new BufferedOutputStream(talk.getOutputStream()));
+        this.watch = OutsideWatch.over(process, folder.path().toString());
+        this.out = new DataOutputStream(new BufferedOutputStream(process.getOutputStream()));
         Thread reader = new Thread(this::read, "cell");
         reader.setDaemon(true);
         reader.start();
@@ -55,36 +52,12 @@ final class Link {
      */
     static Link open() throws IOException {
         WorkingFolder folder = WorkingFolder.make();
-        try (CellSocket door = new CellSocket()) {
-            Process process = new Launch(folder, door.port()).start();
-            process.onExit().thenRun(() -> shut(door));
-            try {
-                return greeted(meet(folder, process, door));
-            } catch (IOException failed) {
-                process.destroyForcibly();
-                throw failed;
-            }
+        try {
+            return greeted(new Link(folder, new Launch(folder).start()));
         } catch (IOException failed) {
             folder.remove();
             throw failed;
         }
-    }
-
-    private static void shut(CellSocket door) {
-        try {
-            door.close();
-        } catch (IOException closed) {
-            // nobody can come through it any more
-        }
-    }
-
-    private static Link meet(WorkingFolder folder, Process process, CellSocket door) throws IOException {
-        long deadline = System.nanoTime() + START.toNanos();
-        try (OutputStream in = process.getOutputStream()) {
-            in.write(door.secret());
-        }
-        Socket talk = door.admit(SandboxMain.TALK, deadline);
-        return new Link(folder, process, talk, door.admit(SandboxMain.CONTROL, deadline));
     }
 
     private static Link greeted(Link link) throws IOException {
@@ -96,31 +69,43 @@ final class Link {
         return link;
     }
 
+    /** What answers no request is forged, and ends the JVM. */
     private void read() {
-        try (DataInputStream in = new DataInputStream(new BufferedInputStream(talk.getInputStream()))) {
+        try (DataInputStream in = new DataInputStream(new BufferedInputStream(process.getInputStream()))) {
             while (true) {
-                arrived.put(Message.read(in));
+                Frame frame = Frame.read(in);
+                if (frame.request() > request || frame.request() < 0) {
+                    throw new IOException("a frame answers request " + frame.request() + " of " + request);
+                }
+                arrived.put(frame);
             }
         } catch (IOException gone) {
             broken = true;
+            process.destroyForcibly();
         } catch (InterruptedException never) {
             Thread.currentThread().interrupt();
         }
     }
 
-    void send(Message message) throws IOException {
-        message.write(out);
+    /** Asks for something; what is still said about anything earlier is not heard any more. */
+    void ask(Message message) throws IOException {
+        synchronized (out) {
+            request++;
+            new Frame(request, message).write(out);
+        }
     }
 
-    /** The next message, or null if none comes in this time or none can come any more. */
+    /** The next message about the last request, for what answers an earlier one comes too late; or null if none comes in this time or none can come any more. */
     Message next(long millis) {
         long deadline = System.nanoTime() + millis * 1_000_000;
         try {
             while (true) {
                 long left = (deadline - System.nanoTime()) / 1_000_000;
-                Message message = arrived.poll(Math.max(0, Math.min(left, LOOK_MILLIS)), TimeUnit.MILLISECONDS);
-                if (message != null || left <= 0 || broken && arrived.isEmpty()) {
-                    return message;
+                Frame frame = arrived.poll(Math.max(0, Math.min(left, LOOK_MILLIS)), TimeUnit.MILLISECONDS);
+                if (frame != null && frame.request() == request) {
+                    return frame.message();
+                } else if (frame == null && (left <= 0 || broken && arrived.isEmpty())) {
+                    return null;
                 }
             }
         } catch (InterruptedException interrupted) {
@@ -142,7 +127,9 @@ final class Link {
     /** Asks the snippet that runs to stop. */
     void stop() {
         try {
-            control.getOutputStream().write(1);
+            synchronized (out) {
+                new Frame(request, Message.of(MessageKind.STOP)).write(out);
+            }
         } catch (IOException gone) {
             broken = true;
         }
@@ -161,21 +148,12 @@ final class Link {
     /** Ends the JVM with all it has started, and takes its folder away. */
     void end() {
         broken = true;
+        watch.end();
         process.descendants().forEach(ProcessHandle::destroyForcibly);
         process.destroyForcibly();
         exitStatus();
-        close(talk);
-        close(control);
         arrived.clear();
         folder.remove();
-    }
-
-    private static void close(Socket socket) {
-        try {
-            socket.close();
-        } catch (IOException closed) {
-            // it is of no use any more
-        }
     }
 
     long pid() {

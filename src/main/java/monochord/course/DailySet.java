@@ -12,8 +12,8 @@ import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.SetReport;
 import monochord.practice.drill.Turn;
 import monochord.practice.mastery.Due;
-import monochord.practice.mastery.SkillInKey;
 import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillInKey;
 import monochord.practice.skill.Skills;
 import monochord.record.KeptSet;
 import monochord.theory.Key;
@@ -61,7 +61,7 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
         List<Turn> chosen = dueTurns(learner, now);
         fresh.ifPresent(chosen::add);
         fill(chosen, learner, now);
-        return new DailySet(ordered(chosen, seed), fresh, hands(fresh, learner));
+        return new DailySet(ordered(chosen, seed), fresh, hands(fresh, learner, seed));
     }
 
     private static List<Turn> dueTurns(Learner learner, long now) {
@@ -162,7 +162,7 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
     }
 
     /** A scale, a chord or a borrowed chord to be found at the keys, by how far the learner is. */
-    private static Turn hands(Optional<Turn> fresh, Learner learner) {
+    private static Turn hands(Optional<Turn> fresh, Learner learner, long seed) {
         String id = switch (learner.book) {
             case 0, 1 -> "scale-spelling";
             case 2, 3 -> "triad-spelling";
@@ -171,7 +171,9 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
         };
         Skill skill = Skills.find(id).orElseThrow();
         List<Key> open = new Difficulty(learner.knowledge).keys(skill);
-        Key key = fresh.map(Turn::key).filter(open::contains).orElse(open.get(0));
+        Key key = fresh.map(Turn::key)
+                .filter(open::contains)
+                .orElseGet(() -> open.get((int) Math.floorMod(seed, (long) open.size())));
         return new Turn(skill, key);
     }
 

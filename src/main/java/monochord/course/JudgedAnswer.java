@@ -24,9 +24,13 @@ public record JudgedAnswer(Question question, AsTyped text, Verdict verdict) {
         return new JudgedAnswer(question, text, other);
     }
 
-    /** The same without the answer in it: where to listen once more, for a first wrong answer by ear. */
-    public JudgedAnswer listeningAgain() {
-        return saying(verdict.saying(ListenAgain.to(question, text.english())));
+    /**
+     * The same without the answer in it: where to listen once more, for a first wrong answer by ear.
+     *
+     * @param sounds whether it is played once more
+     */
+    public JudgedAnswer listeningAgain(boolean sounds) {
+        return saying(verdict.saying(ListenAgain.to(question, text.english(), sounds)));
     }
 
     /** Whether it could be read as an answer at all. */

@@ -14,11 +14,22 @@ import monochord.theory.note.Pitch;
  * was. It is worked out from what sounded and what the answer would have sounded like.
  */
 final class ListenAgain {
-    private static final Phrase PLAIN = Phrase.sentence("Not that one. Listen again.");
+    private static final Phrase PLAIN = Phrase.sentence("Not that one.");
 
     private ListenAgain() {}
 
-    static Phrase to(Question question, String answer) {
+    /** @param sounds whether it is played once more */
+    static Phrase to(Question question, String answer, boolean sounds) {
+        Phrase off = off(question, answer);
+        if (!sounds) {
+            return off;
+        }
+        return isRow(question.heard().map(Excerpt::body).orElse(List.of()))
+                ? off.then(Phrase.sentence("Listen again, from the bass up."))
+                : off.then(Phrase.sentence("Listen again."));
+    }
+
+    private static Phrase off(Question question, String answer) {
         Optional<Excerpt> asked = question.heard();
         Optional<Excerpt> both = question.heardBeside(answer);
         if (asked.isEmpty() || both.isEmpty()) {
@@ -35,8 +46,8 @@ final class ListenAgain {
             return wider == 0
                     ? PLAIN
                     : wider > 0
-                            ? Phrase.sentence("It is wider than that. Listen again.")
-                            : Phrase.sentence("It is narrower than that. Listen again.");
+                            ? Phrase.sentence("It is wider than that.")
+                            : Phrase.sentence("It is narrower than that.");
         }
         if (isRow(sounded)) {
             int first = firstDifference(given, sounded);
@@ -92,9 +103,8 @@ final class ListenAgain {
                 .filter(moment -> moment.pitches().size() > 2)
                 .count();
         return chord < 2
-                ? Phrase.sentence("The first chord is another one already. Listen again, from the bass up.")
-                : Phrase.sentence(
-                        "Chord {0} is the first that is another one. Listen again, from the bass up.", (int) chord);
+                ? Phrase.sentence("The first chord is another one already.")
+                : Phrase.sentence("Chord {0} is the first that is another one.", (int) chord);
     }
 
     private static Phrase chord(Moment given, Moment sounded) {
@@ -102,8 +112,8 @@ final class ListenAgain {
         List<Pitch> its = sounded.pitches();
         if (yours.size() != its.size()) {
             return its.size() > yours.size()
-                    ? Phrase.sentence("There is more in it than in yours. Listen again.")
-                    : Phrase.sentence("There is less in it than in yours. Listen again.");
+                    ? Phrase.sentence("There is more in it than in yours.")
+                    : Phrase.sentence("There is less in it than in yours.");
         }
         if (yours.equals(its)) {
             return PLAIN;
@@ -114,7 +124,7 @@ final class ListenAgain {
         }
         boolean higher = its.get(at).midiNumber() > yours.get(at).midiNumber();
         return higher
-                ? Phrase.sentence("Counted from the bottom, its note {0} lies higher than yours. Listen again.", at + 1)
-                : Phrase.sentence("Counted from the bottom, its note {0} lies lower than yours. Listen again.", at + 1);
+                ? Phrase.sentence("Counted from the bottom, its note {0} lies higher than yours.", at + 1)
+                : Phrase.sentence("Counted from the bottom, its note {0} lies lower than yours.", at + 1);
     }
 }

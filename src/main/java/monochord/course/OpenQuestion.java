@@ -3,6 +3,7 @@ package monochord.course;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.stream.IntStream;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -120,8 +121,26 @@ public final class OpenQuestion {
     /** The verdict, or another help in its place where the same wrong answer has just been given. */
     public Verdict furtherHelp(String text, Verdict verdict) {
         return isRepeated(text, verdict)
-                ? verdict.saying(Phrase.sentence("The same again.").then(steps.get(Math.min(step, steps.size() - 1))))
+                ? verdict.saying(Phrase.sentence("The same again.").then(steps.get(furtherStep(verdict))))
                 : verdict;
+    }
+
+    /** The next step of help that the verdict has not said already; the last one where there is none. */
+    private int furtherStep(Verdict verdict) {
+        int next = Math.min(step, steps.size() - 1);
+        while (next < steps.size() - 1
+                && verdict.said().toString().contains(steps.get(next).toString())) {
+            next++;
+        }
+        return next;
+    }
+
+    /** Which step of help a verdict on the same answer again has said. */
+    private int saidStep(Verdict verdict) {
+        return IntStream.range(step, steps.size())
+                .filter(i -> verdict.said().toString().endsWith(steps.get(i).toString()))
+                .findFirst()
+                .orElse(step);
     }
 
     private boolean isRepeated(String text, Verdict verdict) {
@@ -143,7 +162,7 @@ public final class OpenQuestion {
         since = attempt.time();
         tries++;
         if (isRepeated(text, verdict)) {
-            step++;
+            step = 1 + saidStep(verdict);
         } else {
             lastVerdict = verdict;
             helpFrom(text, verdict);

@@ -38,10 +38,22 @@ public final class Glossary {
             Map.entry("relative", Glossary::relative),
             Map.entry("parallel", Glossary::parallel),
             Map.entry("key signature", Glossary::signature),
-            Map.entry("common tone", Glossary::common));
+            Map.entry("common tone", Glossary::common),
+            Map.entry("voice leading", Glossary::leadingOfVoices),
+            Map.entry("voicing", Glossary::voicing),
+            Map.entry("mode", Glossary::mode),
+            Map.entry("scale degree", Glossary::degree),
+            Map.entry("slash chord", Glossary::slash),
+            Map.entry("octave", Glossary::octave),
+            Map.entry("comping", Glossary::comping),
+            Map.entry("pedal point", Glossary::pedal),
+            Map.entry("walking bass", Glossary::walking));
 
     private static final Map<String, String> OTHERWISE = Map.ofEntries(
             Map.entry("semitone", "half step"),
+            Map.entry("degree", "scale degree"),
+            Map.entry("chord voicing", "voicing"),
+            Map.entry("church mode", "mode"),
             Map.entry("whole tone", "whole step"),
             Map.entry("tone", "whole step"),
             Map.entry("leading tone", "leading note"),
@@ -54,6 +66,9 @@ public final class Glossary {
             Map.entry("parallel major", "parallel"),
             Map.entry("parallel key", "parallel"),
             Map.entry("sus chord", "suspension"),
+            Map.entry("pedal", "pedal point"),
+            Map.entry("bass pedal", "pedal point"),
+            Map.entry("comp", "comping"),
             Map.entry("sus4", "suspension"));
 
     private Glossary() {}
@@ -197,6 +212,27 @@ public final class Glossary {
                 .then(Phrase.sentence("The notes of {0} are {1}.", key, notes(key, 1, 2, 3, 4, 5, 6, 7)));
     }
 
+    private static Phrase comping(Key key) {
+        return Phrase.sentence(
+                        "Comping is how the hands strike chords below a tune or a solo, in a rhythm and with gaps left for it.")
+                .then(Phrase.sentence(
+                        "In {0}: the bass {1} on the first beat, the chord {2} short behind it.",
+                        key, key.note(1), notes(key, 1, 3, 5)));
+    }
+
+    private static Phrase pedal(Key key) {
+        return Phrase.sentence("A pedal point is one note held in the bass while the chords above it change.")
+                .then(Phrase.sentence(
+                        "In {0}: {1} in the bass, above it {2}, then {3}.",
+                        key, key.note(1), notes(key, 1, 3, 5), notes(key, 4, 6, 1)));
+    }
+
+    private static Phrase walking(Key key) {
+        Key major = major(key);
+        return Phrase.sentence("A walking bass plays a note on every beat and steps into the root of the next chord.")
+                .then(Phrase.sentence("In {0}, up to {1}: {2}.", major, major.note(4), notes(major, 1, 2, 3, 4)));
+    }
+
     private static Phrase common(Key key) {
         return Phrase.sentence("A common tone belongs to two chords in a row, so that a finger can stay on it.")
                 .then(Phrase.sentence(
@@ -210,5 +246,41 @@ public final class Glossary {
 
     private static Key minor(Key key) {
         return key.isMinor() ? key : key.parallel();
+    }
+
+    private static Phrase leadingOfVoices(Key key) {
+        return Phrase.sentence(
+                        "Voice leading is how each voice goes from one chord to the next, the nearest way as a rule.")
+                .then(Phrase.sentence(
+                        "In {0}, from {1} to {2}, {3} stays and the others move by step.",
+                        key, notes(key, 1, 3, 5), notes(key, 1, 4, 6), key.note(1)));
+    }
+
+    private static Phrase voicing(Key key) {
+        return Phrase.sentence("A voicing lays a chord out: which hand plays which of its notes, and how high.")
+                .then(Phrase.sentence(
+                        "In {0}: {1} alone in the left hand and {2} in the right.",
+                        key, key.note(1), notes(key, 5, 1, 3)));
+    }
+
+    private static Phrase mode(Key key) {
+        return Phrase.sentence("A mode is a scale by where home lies among its steps: the same notes, another tonic.")
+                .then(Phrase.sentence("The notes of {0} begun on {1} are another mode.", key, key.note(2)));
+    }
+
+    private static Phrase degree(Key key) {
+        return Phrase.sentence("A degree is the place of a note in its scale, the tonic being the first.")
+                .then(Phrase.sentence("In {0} the fifth degree is {1}.", key, key.note(5)));
+    }
+
+    private static Phrase slash(Key key) {
+        return Phrase.sentence("A slash chord names the chord before the slash and the bass behind it.")
+                .then(Phrase.sentence(
+                        "In {0}: {1} over the bass {2} is an inversion.", key, notes(key, 1, 3, 5), key.note(3)));
+    }
+
+    private static Phrase octave(Key key) {
+        return Phrase.sentence("An octave leads to the next key of the same name, twelve half steps away.")
+                .then(Phrase.sentence("In {0} the scale comes home to {1} after seven steps.", key, key.note(1)));
     }
 }

@@ -89,6 +89,11 @@ public enum Instrument {
                         () -> Unreadable.because(text, 0, "an instrument", "this name is not known here", "alto sax"));
     }
 
+    /** The first of its names, which {@link #parse} reads. */
+    public String text() {
+        return names.get(0);
+    }
+
     /** Every name that is read. */
     public static List<String> allNames() {
         return Arrays.stream(values()).flatMap(i -> i.names.stream()).toList();

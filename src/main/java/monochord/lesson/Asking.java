@@ -16,6 +16,9 @@ final class Asking {
     /** How often another subject is drawn in a key before the next key is tried. */
     private static final int DRAWS = 4;
 
+    /** More sharps or flats than these are nothing to begin with. */
+    private static final int MOST_SIGNS_AT_FIRST = 4;
+
     private final Ask ask;
     private final Key lessonKey;
     private final Random random;
@@ -46,13 +49,18 @@ final class Asking {
         return List.copyOf(drawn);
     }
 
-    /** Takes the keys asked in least so far first. */
+    /** Takes the keys asked in least so far first, and begins in none with many signs, where there are others. */
     private Optional<Question> draw(List<Key> step) {
         return step.stream()
-                .sorted(Comparator.comparingLong(this::asked))
+                .sorted(Comparator.<Key>comparingInt(key -> drawn.isEmpty() && isHard(key) ? 1 : 0)
+                        .thenComparingLong(this::asked))
                 .map(this::draw)
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    private static boolean isHard(Key key) {
+        return Math.abs(key.signature()) > MOST_SIGNS_AT_FIRST;
     }
 
     /** The learner's own tonic counts as asked in once already, for the lesson has just worked its example on it. */

@@ -29,6 +29,11 @@ public record Notebook(Start start, List<NotebookPart> parts) {
      * @param text whole lines of Markdown as they stand in the file, the empty ones around them too
      */
     public record NotebookProse(int line, String text) implements NotebookPart {
+        /** The files that are kept in it. */
+        public List<AttachedFile> files() {
+            return AttachedFile.in(text);
+        }
+
         /** The words as blocks, for pages and screens. */
         public List<ProseBlock> blocks() {
             return LenientProse.of(text);

@@ -53,15 +53,7 @@ public record Chart(
     /** A progression by itself, in common time. */
     public static Chart of(Progression progression) {
         ChartSection all = new ChartSection("", false, ChartBar.of(progression));
-        return new Chart(
-                Phrase.NOTHING,
-                "",
-                progression.key(),
-                SongMetre.COMMON,
-                0,
-                "",
-                List.of(all),
-                List.of());
+        return new Chart(Phrase.NOTHING, "", progression.key(), SongMetre.COMMON, 0, "", List.of(all), List.of());
     }
 
     /** In another key of the same mode: every chord is moved as its tonic is, so that it is spelled in that key. */
@@ -75,7 +67,11 @@ public record Chart(
                 .toList();
         List<ChartChange> told = changes.stream()
                 .map(change -> new ChartChange(
-                        change.number, ChartSong.moved(change.from, interval), change.degrees, change.why, change.agreed))
+                        change.number,
+                        ChartSong.moved(change.from, interval),
+                        change.degrees,
+                        change.why,
+                        change.agreed))
                 .toList();
         return new Chart(title, by, other, metre, tempo, style, moved, told);
     }

@@ -40,8 +40,7 @@ public record ChartBar(List<ChartChord> chords, Signs signs, String cue, int cha
      * @param endsPart whether a double line comes behind it
      * @param endsLine whether the next bar begins a line
      */
-    public record Signs(
-            boolean same, boolean opens, int times, String ending, boolean endsPart, boolean endsLine) {
+    public record Signs(boolean same, boolean opens, int times, String ending, boolean endsPart, boolean endsLine) {
         static final Signs NONE = new Signs(false, false, 0, "", false, false);
     }
 
@@ -50,8 +49,7 @@ public record ChartBar(List<ChartChord> chords, Signs signs, String cue, int cha
     }
 
     ChartBar plus(Interval interval) {
-        return new ChartBar(
-                chords.stream().map(chord -> chord.plus(interval)).toList(), signs, cue, change);
+        return new ChartBar(chords.stream().map(chord -> chord.plus(interval)).toList(), signs, cue, change);
     }
 
     /** All shares of the bar together; 1 where it is empty. */

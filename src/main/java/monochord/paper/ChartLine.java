@@ -47,7 +47,9 @@ final class ChartLine {
         this.across = flow.size().across();
         this.wide = across / Math.max(LEAST_BARS, bars.size());
         boolean above = bars.stream()
-                .anyMatch(bar -> !bar.cue().isEmpty() || !bar.signs().ending().isEmpty() || bar.signs().times() > 2);
+                .anyMatch(bar -> !bar.cue().isEmpty()
+                        || !bar.signs().ending().isEmpty()
+                        || bar.signs().times() > 2);
         this.top = above ? ABOVE : 0;
     }
 

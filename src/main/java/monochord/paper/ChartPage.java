@@ -73,14 +73,14 @@ public final class ChartPage {
         }
         Html.Element drawn = Html.element("div").with("class", kinds(bar)).holding(shares);
         Phrase above = above(bar);
-        Html.Element told = above.isEmpty() ? drawn : drawn.holding(words("div", above).with("class", "above"));
+        Html.Element told =
+                above.isEmpty() ? drawn : drawn.holding(words("div", above).with("class", "above"));
         return part.chart().changes().stream()
                 .filter(change -> change.number() == bar.change())
                 .findFirst()
-                .map(change -> told.holding(words(
-                                "div",
-                                Phrase.of("{0}. {1}, was {2}", change.number(), change.degrees(), change.from()))
-                        .with("class", "before")))
+                .map(change -> told.holding(
+                        words("div", Phrase.of("{0}. {1}, was {2}", change.number(), change.degrees(), change.from()))
+                                .with("class", "before")))
                 .orElse(told);
     }
 
@@ -128,7 +128,9 @@ public final class ChartPage {
     }
 
     private Html share(Phrase chord, Phrase numeral) {
-        return words("div", chord).with("class", "share").holding(words("span", numeral).with("class", "quiet"));
+        return words("div", chord)
+                .with("class", "share")
+                .holding(words("span", numeral).with("class", "quiet"));
     }
 
     private Html.Element words(String element, Phrase phrase) {

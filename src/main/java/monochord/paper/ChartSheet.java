@@ -139,7 +139,8 @@ public final class ChartSheet {
     /** {@code 1. ♭VI in place of Em; agreed: the tune rests on its fifth}. */
     static Phrase told(Chart.ChartChange change) {
         Phrase state = change.agreed() ? Phrase.of("agreed") : Phrase.of("proposed, to be agreed with the band");
-        Phrase what = Phrase.of("{0}. {1} in place of {2}; {3}", change.number(), change.degrees(), change.from(), state);
+        Phrase what =
+                Phrase.of("{0}. {1} in place of {2}; {3}", change.number(), change.degrees(), change.from(), state);
         return change.why().isEmpty() ? what : Phrase.of("{0}: {1}", what, Phrase.typed(change.why()));
     }
 }

@@ -77,12 +77,7 @@ public final class ChartSong {
     private ChartBar bar(WrittenBar bar, List<ChordBars.Slot> slots) {
         Matcher cue = CUE.matcher(bar.text());
         ChartBar.Signs signs = new ChartBar.Signs(
-                bar.text().strip().equals("%"),
-                bar.opens(),
-                bar.times(),
-                bar.ending(),
-                bar.endsPart(),
-                bar.endsLine());
+                bar.text().strip().equals("%"), bar.opens(), bar.times(), bar.ending(), bar.endsPart(), bar.endsLine());
         List<ChartBar.ChartChord> chords = slots.stream()
                 .map(slot -> new ChartBar.ChartChord(
                         slot.chord().map(event -> event.chord()),
@@ -109,7 +104,8 @@ public final class ChartSong {
         }
         List<Phrase> degrees = now.stream()
                 .distinct()
-                .map(chord -> Phrase.of("{0}", Numeral.onDegree(chord, song.head().key())))
+                .map(chord ->
+                        Phrase.of("{0}", Numeral.onDegree(chord, song.head().key())))
                 .toList();
         Matcher agreed = AGREED.matcher(change.why());
         boolean isAgreed = agreed.lookingAt();

@@ -14,8 +14,6 @@ import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
 import monochord.theory.note.Signs;
 
-
-
 /**
  * A part of a chart as MusicXML: its chords over bars of its metre, under each beat a slash on the middle line, so that
  * readers that lose chords without notes keep them. What it is transposed by is told, so that it sounds as the others.
@@ -26,6 +24,7 @@ public final class ChartXml {
     private static final int QUARTER = 4;
     /** Quarters in a whole note. */
     private static final int WHOLE = 4;
+
     private static final List<String> TYPES =
             List.of("whole", "half", "quarter", "eighth", "16th", "32nd", "64th", "128th");
 
@@ -35,7 +34,8 @@ public final class ChartXml {
 
     private ChartXml(PlayerPart part) {
         this.part = part;
-        this.metre = part.chart().metre().isFree() ? SongMetre.COMMON : part.chart().metre();
+        this.metre =
+                part.chart().metre().isFree() ? SongMetre.COMMON : part.chart().metre();
     }
 
     /** A whole file. */
@@ -146,12 +146,15 @@ public final class ChartXml {
     private void right(ChartBar bar, boolean last, boolean endingGoesOn) throws XMLStreamException {
         ChartBar.Signs signs = bar.signs();
         boolean repeats = signs.times() > 0;
-        boolean ends = !signs.ending().isEmpty() && !endingGoesOn || !signs.ending().isEmpty() && (repeats || last);
+        boolean ends =
+                !signs.ending().isEmpty() && !endingGoesOn || !signs.ending().isEmpty() && (repeats || last);
         if (repeats || last || signs.endsPart() || ends) {
             xml.element(
                     "barline",
                     () -> {
-                        xml.text("bar-style", repeats || last ? "light-heavy" : signs.endsPart() ? "light-light" : "regular");
+                        xml.text(
+                                "bar-style",
+                                repeats || last ? "light-heavy" : signs.endsPart() ? "light-light" : "regular");
                         if (ends) {
                             String type = repeats ? "stop" : "discontinue";
                             xml.empty("ending", "number", numbers(signs.ending()), "type", type);

@@ -25,12 +25,14 @@ public final class HandoutWeb {
 
     /** Several on one page, each printed on paper of its own. */
     public static String of(List<Handout> handouts, Reader reader) {
-        List<Html> parts = handouts.stream().map(handout -> (Html) Html.element("section")
-                        .with("class", "part")
-                        .holding(content(handout, reader)))
+        List<Html> parts = handouts.stream()
+                .map(handout ->
+                        (Html) Html.element("section").with("class", "part").holding(content(handout, reader)))
                 .toList();
         return WebPage.page(
-                handouts.get(0).title(), Html.element("body").holding(Html.element("main").holding(parts)), reader);
+                handouts.get(0).title(),
+                Html.element("body").holding(Html.element("main").holding(parts)),
+                reader);
     }
 
     private static List<Html> content(Handout handout, Reader reader) {

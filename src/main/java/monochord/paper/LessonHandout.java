@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.lesson.ProseBlock;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
 import monochord.lesson.LessonPart;
+import monochord.lesson.ProseBlock;
 import monochord.practice.Question;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -86,8 +86,7 @@ public final class LessonHandout {
 
     private void show(Music music) {
         List<Handout.Figure> figures = new ArrayList<>();
-        List<Drawing> drawings =
-                MusicAnswer.of(music, key).drawings();
+        List<Drawing> drawings = MusicAnswer.of(music, key).drawings();
         if (drawings.size() <= MOST_KEYBOARDS) {
             drawings.forEach(drawing -> figures.add(Handout.Figure.Keys.of(drawing)));
         }

@@ -97,7 +97,9 @@ public final class SongOnStaff {
             boolean goesOn = i + 1 < music.size() && music.get(i + 1).beginsHeld();
             StaffBar staff = StaffBar.of(columns(bar, goesOn, sung), StaffBar.Line.SINGLE);
             StaffBar named = i == 0 ? staff.named(Phrase.typed(section.name())) : staff;
-            bars.add(written(section, music.size(), i).map(signs -> signed(named, signs)).orElse(named));
+            bars.add(written(section, music.size(), i)
+                    .map(signs -> signed(named, signs))
+                    .orElse(named));
             sung.endBar(i);
         }
         StaffBar last = bars.remove(bars.size() - 1);
@@ -146,7 +148,11 @@ public final class SongOnStaff {
     }
 
     private void note(
-            SectionMusic.SongBar bar, int note, List<Phrase> syllables, boolean tied, TreeMap<Beats, StaffEvent> events) {
+            SectionMusic.SongBar bar,
+            int note,
+            List<Phrase> syllables,
+            boolean tied,
+            TreeMap<Beats, StaffEvent> events) {
         Pitch pitch = bar.pitch(note).plus(up);
         List<RhythmSpelling.Spelled> values =
                 RhythmSpelling.of(bar.start(note), bar.end(note), song.head().metre());
@@ -174,8 +180,7 @@ public final class SongOnStaff {
         for (Beats at = Beats.ZERO; at.compareTo(bar.beats()) < 0; at = at.plus(length.beats())) {
             events.put(
                     at,
-                    new StaffEvent(
-                            StaffEvent.Voice.ONLY, StaffEvent.Kind.SLASH, List.of(), length, false, List.of()));
+                    new StaffEvent(StaffEvent.Voice.ONLY, StaffEvent.Kind.SLASH, List.of(), length, false, List.of()));
         }
     }
 

@@ -45,7 +45,8 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
 
     /** With the same room for all. */
     public static Worksheet of(Phrase title, List<Question> questions, AnswerRoom room) {
-        return new Worksheet(title, questions, questions.stream().map(one -> room).toList());
+        return new Worksheet(
+                title, questions, questions.stream().map(one -> room).toList());
     }
 
     private static AnswerRoom room(AnswerForm form) {
@@ -73,8 +74,7 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
     public Handout sheet() {
         List<Handout.Block> blocks = new ArrayList<>();
         for (int i = 0; i < questions.size(); i++) {
-            blocks.add(new Handout.Block(
-                    numbered(i), List.of(), List.of(new Handout.Figure.Room(rooms.get(i)))));
+            blocks.add(new Handout.Block(numbered(i), List.of(), List.of(new Handout.Figure.Room(rooms.get(i)))));
         }
         return new Handout(
                 title,

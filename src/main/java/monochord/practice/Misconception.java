@@ -41,7 +41,7 @@ public enum Misconception {
     NOT_RAISED(Phrase.sentence("The signature of a minor key leaves the seventh low; the raised note is written in.")),
     OTHER_SCALE(Phrase.sentence("Check the scale's own steps, one by one, from the tonic.")),
     WRONG_SOURCE(Phrase.sentence("A scale is the source only if it holds every tone of the chord.")),
-    WRONG_BASS(Phrase.sentence("The chord is named by its root; the lowest note alone does not change that.")),
+    WRONG_BASS(Phrase.sentence("The name of a chord says what lies lowest: its root, or the note behind the slash.")),
     BASS_FOR_ROOT(Phrase.sentence(
             "Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass.")),
     MISSING_NOTE(Phrase.sentence("Count the notes: one has been left out.")),

@@ -5,13 +5,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import monochord.file.OwnerOnly;
+import monochord.file.WholeFile;
 import monochord.practice.mastery.Attempt;
 import monochord.practice.mastery.Evidence;
 import monochord.practice.mastery.Knowledge;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 
 /**
@@ -102,6 +106,59 @@ public final class Register implements AutoCloseable {
     public synchronized void everyAttempt(Consumer<KeptAttempt> each) {
         if (isOnDisk()) {
             attempting(() -> readable().attempts(each));
+        }
+    }
+
+    /**
+     * Copies the record into another file, whole or not at all.
+     *
+     * @return how many attempts are in it
+     * @throws IOException with a message for the learner
+     */
+    public synchronized int copy(Path into) throws IOException {
+        int[] count = {0};
+        if (!isOnDisk()) {
+            throw new Failure(Phrase.of("nothing is on record yet"));
+        }
+        WholeFile.writePrivately(
+                into, part -> count[0] = telling(file, () -> readable().copy(part)));
+        return count[0];
+    }
+
+    /**
+     * Brings back what is in a copy and not here; what is here stays.
+     *
+     * @return how many attempts came back
+     * @throws IOException with a message for the learner
+     */
+    public synchronized int bringBack(Path from) throws IOException {
+        if (!Files.isRegularFile(from)) {
+            throw new Failure(from.toString(), Phrase.of("there is no such file"));
+        }
+        Set<KeptAttempt> missing = new LinkedHashSet<>();
+        telling(from, () -> {
+            try (Logbook copy = Logbook.openForReading(from)) {
+                copy.attempts(missing::add);
+                return missing.size();
+            }
+        });
+        return telling(file, () -> {
+            opened().attempts(missing::remove);
+            opened().append(List.copyOf(missing));
+            return missing.size();
+        });
+    }
+
+    /** Something to do with a file, and how many attempts it was done to. */
+    private interface Counted {
+        int run() throws SQLException, IOException;
+    }
+
+    private static int telling(Path file, Counted work) throws IOException {
+        try {
+            return work.run();
+        } catch (SQLException failed) {
+            throw new Failure(FileTrouble.reason(failed, file), failed);
         }
     }
 

@@ -4,24 +4,35 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
+import monochord.shell.manual.ManualPage;
+import monochord.shell.manual.ProgramHelp;
+import monochord.shell.manual.ProgramOption;
+import monochord.shell.manual.ShellCompletion;
+import monochord.shell.manual.Version;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
 import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
+import monochord.view.Answers;
 import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.Refusal;
+import monochord.view.Statement;
 
 /** Runs the program on its arguments: one verb, many sentences from standard input, or the prompt. */
 final class CommandLine {
     private static final String MANY = "-";
     private static final String OF = "of";
-    private static final String NAMES = "--notes";
+    /** How many answers may wait to be seen, and how soon it is noticed that nobody reads them. */
+    private static final int UNSEEN = 100;
 
     private final Surroundings around;
     private final Verbs verbs = new Verbs();
@@ -43,29 +54,52 @@ final class CommandLine {
 
     /** @return the exit status */
     int run(String... arguments) {
+        Deque<String> rest = new ArrayDeque<>(List.of(arguments));
         List<String> words = new ArrayList<>();
-        boolean help = false;
-        for (int i = 0; i < arguments.length; i++) {
-            String argument = arguments[i];
-            switch (argument) {
-                case NAMES -> {
-                    Optional<Answer> unknown = names(++i < arguments.length ? arguments[i] : "");
+        ToIntFunction<List<String>> what = said -> said.isEmpty() ? converse() : once(said);
+        while (!rest.isEmpty()) {
+            String argument = rest.pop();
+            Optional<ProgramOption> option = ProgramOption.of(argument);
+            if (option.isEmpty()) {
+                words.add(argument);
+                continue;
+            }
+            String value = option.get().choices().isEmpty() || rest.isEmpty() ? "" : rest.pop();
+            switch (option.get()) {
+                case NOTES -> {
+                    Optional<Answer> unknown = names(value);
                     if (unknown.isPresent()) {
                         return say(unknown.get());
                     }
                 }
-                case "--json" -> json = true;
-                case "--plain" -> look = look.asPlain();
-                case "--ascii" -> look = look.inAscii();
-                case "--help", "-h" -> help = true;
-                default -> words.add(argument);
+                case JSON -> json = true;
+                case PLAIN -> look = look.asPlain();
+                case ASCII -> look = look.inAscii();
+                case HELP -> what = this::help;
+                case VERSION -> what = said -> say(Statement.of(Version.told()));
+                case MANUAL -> what = said -> print(ManualPage.of(verbs));
+                case COMPLETION -> what = said -> completion(value);
             }
         }
         try {
-            return help ? help(words) : words.isEmpty() ? converse() : once(words);
+            return what.applyAsInt(words);
         } finally {
             sitting.cells().close();
         }
+    }
+
+    private int print(String text) {
+        around.out().append(text);
+        return Answer.DONE;
+    }
+
+    private int completion(String shell) {
+        return ShellCompletion.of(shell)
+                .map(found -> print(found.script(verbs)))
+                .orElseGet(() -> say(new Refusal(
+                        Phrase.of("\"{0}\" is no shell I know.", Phrase.typed(shell)),
+                        1,
+                        Phrase.of("Write {0}.", ProgramOption.COMPLETION.form()))));
     }
 
     /** By what names notes go in this run: said here, never taken from the settings of whoever converses. */
@@ -81,8 +115,10 @@ final class CommandLine {
         return Optional.empty();
     }
 
+    /** About one verb; else about all of them, and the options that go with each. */
     private int help(List<String> words) {
-        return say(reading.read("help " + (words.isEmpty() ? "" : words.get(0))));
+        Answer about = reading.read("help " + (words.isEmpty() ? "" : words.get(0)));
+        return say(words.isEmpty() ? Answers.of(about, ProgramHelp.ANSWER) : about);
     }
 
     /** A person converses; JSON is for programs, to which notes go by their English names. */
@@ -98,6 +134,9 @@ final class CommandLine {
     }
 
     private int once(List<String> words) {
+        if (words.get(0).startsWith("--")) {
+            return say(ProgramOption.unknown(words.get(0)));
+        }
         Optional<Verb> verb = verbs.find(words.get(0));
         List<String> sentence = verb.isPresent() ? words.subList(1, words.size()) : words;
         int place = !sentence.isEmpty() && sentence.get(0).equals(OF) ? 1 : 0;
@@ -118,14 +157,15 @@ final class CommandLine {
      */
     private int many(Optional<Verb> verb, String before, String after) {
         int worst = Answer.DONE;
+        int unseen = 0;
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
             for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
                 String said = line.isEmpty() || after.isEmpty() ? line + after : line + " " + after;
                 String text = before.isEmpty() ? said : before + " " + said;
                 worst = Math.max(
                         worst, say(verb.isPresent() ? reading.runSafely(verb.get(), text) : reading.read(text)));
-                if (!lines.ready()) {
-                    around.out().flush();
+                if ((!lines.ready() || ++unseen % UNSEEN == 0) && around.out().checkError()) {
+                    return worst;
                 }
                 sitting.stage().ear().listenToTheEnd();
             }

@@ -101,6 +101,7 @@ final class LineReading {
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
             case NO_SOUND -> atSilence(text);
+            case NEW_SONG -> sitting.song().newSong().flatMap(song -> song.read(text)).orElseGet(() -> sentence(text));
             case ROUND_PLAYED, REHEARSAL -> atRehearsal(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };
@@ -194,6 +195,9 @@ final class LineReading {
 
     /** What is called out in a room is an answer, unless it can be none and says that they would go on. */
     private Answer called(String text, ClassTeaching room) {
+        if (room.isTooEarly(text)) {
+            return Statement.of(Phrase.sentence("Nothing is asked just now; Enter goes on."));
+        }
         Optional<RoomLesson.Called> judged = room.judge(text, sitting.naming());
         Optional<Answer> goesOn =
                 judged.filter(one -> one.answer().isRead()).isPresent() ? Optional.empty() : host.goOn(text);

@@ -30,7 +30,7 @@ final class PipedConversation {
         sitting.study().begin();
         sitting.cells().gather();
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8))) {
-            for (String line = lines.readLine(); line != null && !sitting.hasEnded(); line = lines.readLine()) {
+            for (String line = lines.readLine(); line != null && goesOn(); line = lines.readLine()) {
                 Answer answer = reading.read(line);
                 answer(answer);
                 noting.note(line, answer).ifPresent(told -> around.err().println(told));
@@ -49,6 +49,11 @@ final class PipedConversation {
         } finally {
             sitting.leave();
         }
+    }
+
+    /** Until quit, or until nobody reads the answers. */
+    private boolean goesOn() {
+        return !sitting.hasEnded() && !around.out().checkError();
     }
 
     /** A line that a cell goes on after has no answer yet. */

@@ -22,20 +22,20 @@ final class Program {
      * and the JVM ends when all threads have.
      */
     static void run(String... arguments) {
-        PrintStream out = stream(FileDescriptor.out);
+        StandardOutput output = new StandardOutput();
+        PrintStream out = buffered(output);
         if (Boolean.getBoolean("monochord.training")) {
             new Training(surroundings(out)).run();
             return;
         }
         int status = new CommandLine(surroundings(out)).run(arguments);
         out.flush();
-        System.exit(status);
+        System.exit(output.status(status, System.err));
     }
 
     /** Buffered, and UTF-8 whatever the platform's own encoding is. */
-    private static PrintStream stream(FileDescriptor descriptor) {
-        return new PrintStream(
-                new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER), false, StandardCharsets.UTF_8);
+    private static PrintStream buffered(StandardOutput output) {
+        return new PrintStream(new BufferedOutputStream(output, BUFFER), false, StandardCharsets.UTF_8);
     }
 
     private static Surroundings surroundings(PrintStream out) {

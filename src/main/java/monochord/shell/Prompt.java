@@ -209,7 +209,10 @@ final class Prompt {
     }
 
     private PromptReader reader(Terminal terminal) {
-        PromptReader reader = new PromptReader(terminal, this::sounds, this::hush, sitting.teaching().rehearsing()::takesOneKey);
+        PromptReader reader = new PromptReader(
+                terminal, this::sounds, this::hush, sitting.teaching().rehearsing()::takesOneKey);
+        reader.remember(line ->
+                sitting.teaching().room().map(room -> room.nameless(line)).orElse(line));
         reader.setParser(new CompletionParser());
         reader.setCompleter(new Completion(verbs, sitting));
         reader.setHighlighter(new VerbHighlighter(verbs, look));
@@ -225,7 +228,8 @@ final class Prompt {
     }
 
     private boolean sounds() {
-        return sitting.stage().ear().heard().isPresent() || sitting.teaching().rehearsing().isRunning();
+        return sitting.stage().ear().heard().isPresent()
+                || sitting.teaching().rehearsing().isRunning();
     }
 
     private void hush() {

@@ -1,11 +1,13 @@
 package monochord.shell;
 
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jline.keymap.KeyMap;
 import org.jline.reader.Binding;
 import org.jline.reader.Macro;
@@ -40,6 +42,7 @@ final class PromptReader extends LineReaderImpl {
     private Supplier<AttributedString> strip;
     private Supplier<AttributedString> row = () -> AttributedString.EMPTY;
     private Supplier<AttributedString> drawn;
+    private UnaryOperator<String> asRemembered = line -> line;
     private boolean leaving;
 
     /**
@@ -52,9 +55,22 @@ final class PromptReader extends LineReaderImpl {
         this.sounds = sounds;
         this.hush = hush;
         this.wholeLine = wholeLine;
-        setHistory(new DefaultHistory());
+        setHistory(new NamelessHistory());
         getWidgets().put(DO_NOTHING, () -> true);
         getKeyMaps().get(EMACS).bind(new Reference(DO_NOTHING), ESCAPE);
+    }
+
+    /** Remembers lines as this makes them, for what is called out in a class has somebody's name before it. */
+    void remember(UnaryOperator<String> remembered) {
+        asRemembered = remembered;
+    }
+
+    /** The lines that come back with the arrow keys. */
+    private final class NamelessHistory extends DefaultHistory {
+        @Override
+        public void add(Instant time, String line) {
+            super.add(time, asRemembered.apply(line));
+        }
     }
 
     /** Shows this under the line from now on, each time anew; nothing if null. */

@@ -45,9 +45,6 @@ public record Surroundings(
         Function<Path, Keeper> keepers) {
 
     private static final int USUAL_WIDTH = 80;
-    /** The setting that says how long a cell of Java may take, up to 999 seconds; with 0 there are none. */
-    private static final String CELL_SECONDS = "cell-seconds";
-
     private static final int USUAL_CELL_SECONDS = 10;
 
     /** A new sitting here. */
@@ -67,7 +64,7 @@ public record Surroundings(
 
     /** How long a cell of Java may take. */
     static Duration cellLimit(Settings settings) {
-        return Duration.ofSeconds(settings.get(CELL_SECONDS)
+        return Duration.ofSeconds(settings.get(Sitting.CELL_SECONDS)
                 .filter(text -> text.matches("0|[1-9][0-9]{0,2}"))
                 .map(Integer::parseInt)
                 .orElse(USUAL_CELL_SECONDS));

@@ -17,7 +17,7 @@ import monochord.theory.note.Unreadable;
  * bar before, {@code r} where no chord sounds, {@code !} behind a chord for a hit, and cues between double quotes.
  */
 public final class ChordBars {
-    private static final Pattern TOKEN =
+    static final Pattern TOKEN =
             Pattern.compile("\"[^\"]*\"|[^\\s\"]+(?:\\s+\\((?:add|no|omit|sus|maj|[b#])[^)\\s]*(?:\\s\\d+)?\\))?");
 
     private static final int MOST_SHARES = 64;
@@ -70,6 +70,10 @@ public final class ChordBars {
             case "r", "R", "N.C.", "NC" -> strike(new Slot(Optional.empty(), 1, false, false), slots);
             default -> chord(token, slots, bar, place);
         }
+    }
+
+    static boolean isSilence(String token) {
+        return token.matches("[rR]|N\\.C\\.|NC");
     }
 
     private void strike(Slot slot, List<Slot> slots) {

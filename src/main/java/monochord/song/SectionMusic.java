@@ -148,6 +148,15 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
                         : new Melody.MelodyNote(piece.pitch(), start, piece.beats()));
     }
 
+    /** Its full bars in playing order, counted from 0; a pick-up does not count. */
+    public List<Integer> inOrder() {
+        int pickup = bars.size() - full().size();
+        return order.stream()
+                .map(index -> index - pickup)
+                .filter(index -> index >= 0)
+                .toList();
+    }
+
     /** How many full bars stand in it as they are written. */
     public int count() {
         return full().size();

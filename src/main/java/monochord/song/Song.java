@@ -3,8 +3,13 @@ package monochord.song;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import monochord.harmony.Bar;
 import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody;
 import monochord.text.Phrase;
+import monochord.theory.Key;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Interval;
 
 /**
  * A song as a document: its head, its sections in playing order, and what was changed in it.
@@ -71,6 +76,44 @@ public record Song(
      */
     public Song changed(SongPlace place, Progression to, String why) {
         return SongEdit.change(this, place, to, why);
+    }
+
+    /** With another head; numbers and numerals are read in its key, all else stays. */
+    public Song with(SongHead other) {
+        return new Song(other, intro, sections, changes, faults, remarks);
+    }
+
+    /**
+     * The whole song in another key, and a word on it among its changes: its chords and its tune are moved, its numbers and
+     * numerals stay.
+     *
+     * @param up from the old tonic to the new
+     * @param why a reason, or nothing
+     */
+    public Song moved(Key to, Interval up, String why) {
+        return SongTransposition.move(this, to, up, why);
+    }
+
+    /** The chords of all sections that are written out, one after the other. */
+    public Optional<Progression> chords() {
+        List<Bar> bars = sections.stream()
+                .filter(section -> !section.isAgain())
+                .map(SongPlace::whole)
+                .flatMap(place -> place.progression(this).stream())
+                .flatMap(progression -> progression.bars().stream())
+                .toList();
+        return bars.isEmpty() ? Optional.empty() : Optional.of(new Progression(head.key(), bars, true));
+    }
+
+    /** The tune of all sections that are written out, without its bars. */
+    public Optional<Melody> tune() {
+        SongMusic.Timeline written = music().written();
+        List<Melody.MelodyNote> notes = written.notes().stream()
+                .map(note -> new Melody.MelodyNote(note.pitch(), note.start(), note.beats()))
+                .toList();
+        return notes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Melody(notes, written.beats(), Optional.empty(), Beats.ZERO));
     }
 
     /** With another remark on how it was read. */

@@ -25,7 +25,9 @@ final class SongEdit {
         for (int i = 0; i < to.bars().size(); i++) {
             if (!events(from.bars().get(i)).equals(events(to.bars().get(i)))) {
                 int index = place.first() + i + Math.max(0, before);
-                changed.set(index, written.get(index).with(text(to, i)));
+                changed.set(
+                        index,
+                        written.get(index).with(rewritten(written.get(index).text(), to, i)));
                 first = first < 0 ? i : first;
                 last = i;
             }
@@ -36,6 +38,28 @@ final class SongEdit {
         SongPlace where = new SongPlace(place.section(), place.first() + first, place.first() + last, false);
         SongChange change = new SongChange(where.toString(), text(from, first, last), text(to, first, last), why);
         return song.with(place.section().withChords(changed)).with(change);
+    }
+
+    /** In numerals where the bar was written so; its cues stay. */
+    private static String rewritten(String old, Progression to, int index) {
+        boolean isByName = ChordBars.TOKEN
+                .matcher(old)
+                .results()
+                .anyMatch(
+                        token -> token.group().charAt(0) >= 'A' && token.group().charAt(0) <= 'G');
+        Progression bar = new Progression(to.key(), List.of(to.bars().get(index)), true);
+        String chords = isByName ? text(to, index) : unbarred(bar.numerals(Signs.ASCII));
+        String cues = ChordBars.TOKEN
+                .matcher(old)
+                .results()
+                .map(token -> token.group())
+                .filter(token -> token.startsWith("\""))
+                .reduce("", (one, next) -> one + next + " ");
+        return cues + chords;
+    }
+
+    private static String unbarred(String bar) {
+        return bar.endsWith("|") ? bar.substring(0, bar.length() - 1).strip() : bar;
     }
 
     private static List<String> events(Bar bar) {
@@ -49,13 +73,12 @@ final class SongEdit {
     private static String text(Progression chords, int first, int last) {
         List<String> bars = new ArrayList<>();
         for (int i = first; i <= last; i++) {
-            bars.add(text(chords, i));
+            bars.add(text(chords, i).replaceAll("(?: \\.)+$", ""));
         }
         return String.join(" | ", bars);
     }
 
     private static String text(Progression chords, int index) {
-        String bar = new Progression(chords.key(), List.of(chords.bars().get(index)), true).symbols(Signs.ASCII);
-        return bar.endsWith("|") ? bar.substring(0, bar.length() - 1).strip() : bar;
+        return unbarred(new Progression(chords.key(), List.of(chords.bars().get(index)), true).symbols(Signs.ASCII));
     }
 }

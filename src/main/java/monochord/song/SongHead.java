@@ -11,6 +11,15 @@ import monochord.theory.Key;
  * @param swing how eighths are played, as it was written, or nothing
  */
 public record SongHead(String title, String by, Key key, SongMetre metre, int tempo, String swing) {
+    /** Quarters in a minute; 0 where no tempo is said. */
+    public int quarters() {
+        return metre.isCompound() ? tempo * 3 / 2 : tempo;
+    }
+
+    public SongHead called(String name) {
+        return new SongHead(name, by, key, metre, tempo, swing);
+    }
+
     public SongHead in(Key other) {
         return new SongHead(title, by, other, metre, tempo, swing);
     }

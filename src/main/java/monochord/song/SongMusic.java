@@ -1,7 +1,9 @@
 package monochord.song;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import monochord.theory.Chord;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
@@ -10,20 +12,26 @@ import monochord.theory.note.Pitch;
  * What a song sounds like: each section that is written out once, and all as it is played.
  *
  * @param written sections in the order of the file
- * @param played sections in playing order, repeats and endings played out
+ * @param played sections in playing order, repeats and endings played out, as far as 20,000 bars
  */
 public record SongMusic(Timeline written, Timeline played) {
     /**
      * Notes and chords in time.
      *
      * @param pickup beats before the first full bar
+     * @param sections where each begins
      */
-    public record Timeline(List<Note> notes, List<ChordChange> chords, Beats pickup, Beats beats) {
+    public record Timeline(
+            List<Note> notes, List<ChordChange> chords, Beats pickup, Beats beats, List<SectionStart> sections) {
         public Timeline {
+            sections = List.copyOf(sections);
             notes = List.copyOf(notes);
             chords = List.copyOf(chords);
         }
     }
+
+    /** @param start beats from the start, the pick-up included */
+    public record SectionStart(String name, Beats start) {}
 
     /** @param start beats from the start, the pick-up included */
     public record Note(Pitch pitch, Beats start, Beats beats) {}
@@ -34,14 +42,19 @@ public record SongMusic(Timeline written, Timeline played) {
     static SongMusic of(Song song) {
         Writing written = new Writing(song);
         Writing played = new Writing(song);
+        Map<Section, SectionMusic> known = new IdentityHashMap<>();
+        int bars = 0;
         for (Section section : song.sections()) {
+            SectionMusic music = known.computeIfAbsent(
+                    song.written(section), its -> SectionMusic.of(its, song.head()));
             if (!section.isAgain()) {
-                SectionMusic music = SectionMusic.of(section, song.head());
+                written.begin(section);
                 music.bars().forEach(written::add);
             }
-            SectionMusic music = SectionMusic.of(song.written(section), song.head());
-            for (int index : music.order()) {
-                played.add(music.bars().get(index));
+            bars += music.order().size();
+            if (bars <= PlayingOrder.MOST) {
+                played.begin(section);
+                music.order().forEach(index -> played.add(music.bars().get(index)));
             }
         }
         return new SongMusic(written.timeline(), played.timeline());
@@ -52,12 +65,17 @@ public record SongMusic(Timeline written, Timeline played) {
         private final Beats full;
         private final List<Note> notes = new ArrayList<>();
         private final List<ChordChange> chords = new ArrayList<>();
+        private final List<SectionStart> sections = new ArrayList<>();
         private Beats now = Beats.ZERO;
         private Beats pickup = Beats.ZERO;
         private Chord sounding;
 
         Writing(Song song) {
             full = song.head().metre().bar();
+        }
+
+        void begin(Section section) {
+            sections.add(new SectionStart(section.name(), now));
         }
 
         void add(SectionMusic.SongBar bar) {
@@ -94,7 +112,7 @@ public record SongMusic(Timeline written, Timeline played) {
         }
 
         Timeline timeline() {
-            return new Timeline(notes, chords, pickup, now);
+            return new Timeline(notes, chords, pickup, now, sections);
         }
     }
 }

@@ -21,9 +21,9 @@ final class CountIn {
      * Where beats click through the music, they stay well below it, and below -20 dBFS: nothing startles. Common practice, no
      * source.
      */
-    private static final int SOFT = 22;
+    private static final int SOFT = 20;
 
-    private static final int SOFTER = 19;
+    private static final int SOFTER = 18;
 
     private static final Beats LENGTH = Beats.of(1, 8);
 

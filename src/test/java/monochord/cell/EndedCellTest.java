@@ -29,12 +29,13 @@ class EndedCellTest {
      * Guards: patience that ends in {@code CellRun.watch}, for the one that catches everything on an older JDK, and loops
      * where a newer one does not look; {@code
      * -XX:+ExitOnOutOfMemoryError} in {@code Launch}; {@code Watchdog.count} for threads; that {@code Watchdog} tells the line when
-     * the JVM leaves; {@code JvmCell.repeat} for what was defined before. Patience is in seconds, and short only where it is
+     * the JVM leaves; {@code Link.read} for what is forged in its name; {@code JvmCell.repeat} for what was defined before. Patience is in seconds, and short only where it is
      * what ends.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             3600 | for (int count = 0; count < 400; count++) new Thread(() -> { while (true) try { Thread.sleep(9999); } catch (Throwable t) { } }).start() | This cell started more threads than a cell may have, so its Java was ended.
+            3600 | { var out = new java.io.FileOutputStream(java.io.FileDescriptor.out); out.write(new byte[] {127, 0, 0, 0, 5, 0, 0}); out.flush(); Thread.sleep(60_000); } | The cell's Java has ended, and nobody knows why.
             """)
     void anEndedJvmIsBuiltAnew(int patience, String text, String told) {
         assertTrue(BENCH.says("var verse = progression(\"F C G Ab\")").startsWith("In C major F C G A♭"));

@@ -2,10 +2,14 @@ package monochord.cell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import monochord.shell.sitting.CellAnswers;
@@ -135,7 +139,7 @@ class UnrulyCellTest {
                 "A cell starts no other programs.", BENCH.says("new ProcessBuilder(\"sh\", \"-c\", \"echo\").start()"));
     }
 
-    /** Guards, each enough: {@code SandboxMain.closeDoors}, and the line's closing of the stream behind the secret. */
+    /** Guard: {@code SandboxMain.closeDoors}; what comes from the line is no snippet's to read. */
     @Test
     void thereIsNothingToReadFrom() {
         assertEquals("-1", BENCH.says("System.in.read()"));
@@ -150,6 +154,18 @@ class UnrulyCellTest {
                 List.of("\"nullnull\"", "A cell sees nothing of what is set around it.")
                         .contains(said),
                 said);
+    }
+
+    /** Guard: {@code Confinement}, where the system offers it. */
+    @Test
+    void thereIsNoNetworkAndNobodyElse() throws IOException {
+        assumeTrue(Confinement.isOffered());
+        try (ServerSocket listening = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            String said = BENCH.says("new java.net.Socket(\"127.0.0.1\", " + listening.getLocalPort() + ")");
+            assertTrue(said.contains("unreachable"), said);
+        }
+        String us = "/proc/" + ProcessHandle.current().pid() + "/environ";
+        assertEquals("false", BENCH.says("new java.io.File(\"" + us + "\").exists()"));
     }
 
     /** Guard: {@code -Xmx256m} in {@code Launch}. */

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -21,10 +23,11 @@ import monochord.practice.drill.SetReport;
 import monochord.practice.drill.Tally;
 import monochord.practice.drill.Turn;
 import monochord.practice.mastery.Evidence;
-import monochord.practice.mastery.SkillInKey;
 import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillInKey;
 import monochord.practice.mastery.SkillMastery;
 import monochord.record.KeptSet;
+import monochord.theory.ReferenceLibraries;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -185,6 +188,46 @@ class ThreeLearnersTest {
         assertTrue(knowledge.standings().values().stream().anyMatch(SkillMastery::isMastered));
         assertTrue(knowledge.standings().values().stream()
                 .anyMatch(standing -> standing.memory().interval() > 7));
+    }
+
+    /** Beside ts-fsrs 5.4.2, from all that was asked of each in the month: right answers recalled, others forgotten. */
+    @ParameterizedTest
+    @EnumSource(Person.class)
+    void whatIsDueIsWhatTsFsrsHas(Person person) throws IOException, InterruptedException {
+        Month month = new Month(person);
+        Map<SkillInKey, List<Evidence>> histories = month.evidence.stream()
+                .collect(Collectors.groupingBy(Evidence::item, TreeMap::new, Collectors.toList()));
+        List<List<String>> theirs = ReferenceLibraries.answers(
+                histories.values().stream().map(ThreeLearnersTest::reviews).toList());
+        Knowledge knowledge = Knowledge.of(month.evidence);
+        Set<SkillInKey> due = new HashSet<>();
+        int at = 0;
+        for (Map.Entry<SkillInKey, List<Evidence>> history : histories.entrySet()) {
+            List<String> memory = theirs.get(at++);
+            double stability = Double.parseDouble(memory.get(0));
+            SkillMastery standing = knowledge.of(history.getKey()).orElseThrow();
+            assertEquals(stability, standing.memory().stability(), 0.0001 * Math.max(1, stability), history.toString());
+            List<Evidence> asked = history.getValue();
+            long back = asked.get(asked.size() - 1).time() + Long.parseLong(memory.get(2)) * DAY;
+            assertEquals(back - DAY / 2, standing.due(), history.toString());
+            if (back - DAY / 2 <= month.time + DAY) {
+                due.add(history.getKey());
+            }
+        }
+        assertTrue(at > 8, "only " + at + " things were asked of " + person);
+        assertEquals(due, Set.copyOf(DailySet.due(month.learner(), month.time + DAY)));
+    }
+
+    /** Days since the answer before, with the time of day unless it was the same day, and 3 for right, 1 for not. */
+    private static List<String> reviews(List<Evidence> history) {
+        List<String> reviews = new ArrayList<>(List.of("memory"));
+        long before = history.get(0).time();
+        for (Evidence one : history) {
+            double days = (one.time() - before) / (double) DAY;
+            reviews.add((days < 0.5 ? 0 : days) + " " + (one.grade().isRight() ? 3 : 1));
+            before = one.time();
+        }
+        return reviews;
     }
 
     @Test

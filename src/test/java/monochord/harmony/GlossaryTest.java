@@ -24,6 +24,10 @@ class GlossaryTest {
             modal interchange    | D  | A borrowed chord belongs to another mode on the same tonic, most often to the parallel minor. In D major: B♭ D F, the chord on the lowered sixth, from D minor.
             secondary dominant   | C  | An applied dominant is the dominant of another chord than home, for a moment. In C major: D F♯ A leads to G, the fifth degree.
             relative minor       | A  | Relative keys have the same notes and another home, a minor third apart. That of A major is F♯ minor.
+            pedal                | C  | A pedal point is one note held in the bass while the chords above it change. In C major: C in the bass, above it C E G, then F A C.
+            walking bass         | Eb | A walking bass plays a note on every beat and steps into the root of the next chord. In E♭ major, up to A♭: E♭ F G A♭.
+            comping              | C  | Comping is how the hands strike chords below a tune or a solo, in a rhythm and with gaps left for it. In C major: the bass C on the first beat, the chord C E G short behind it.
+            slash chords         | C  | A slash chord names another note than the root for the bass, behind a stroke. In C major: the first chord with E in the bass, its third.
             half step            | Am | A half step leads to the very next key of the keyboard, black or white. In C major there are two: E to F, and B to C.
             """)
     void tellsAWord(String typed, String key, String told) {

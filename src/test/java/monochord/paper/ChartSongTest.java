@@ -22,8 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A song as the band reads it. */
 class ChartSongTest {
-    private static final Song LOFT = SongReader.read(
-            """
+    private static final Song LOFT = SongReader.read("""
             ---
             title: The Net Loft
             by: Lantern Quay

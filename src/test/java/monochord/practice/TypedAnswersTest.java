@@ -17,8 +17,8 @@ import monochord.course.JudgedAnswer;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import monochord.theory.note.NoteNaming;
-import org.junit.jupiter.api.DisplayName;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Answers as people type them, in the note names of three countries, and what a teacher would say.
@@ -74,11 +74,11 @@ class TypedAnswersTest {
         }
     }
 
-    private static List<Row> rows() throws IOException {
+    private static List<Row> rows(String table) throws IOException {
         List<Row> rows = new ArrayList<>();
         Question question = null;
         NoteNaming naming = NoteNaming.ENGLISH;
-        for (String line : lines()) {
+        for (String line : lines(table)) {
             Matcher head = QUESTION.matcher(line);
             if (head.matches()) {
                 question = Skills.find(head.group(1)).orElseThrow().question(Key.parse(head.group(3)), head.group(2));
@@ -92,19 +92,19 @@ class TypedAnswersTest {
         return rows;
     }
 
-    private static List<String> lines() throws IOException {
-        try (InputStream table = TypedAnswersTest.class.getResourceAsStream("typed-answers.txt")) {
-            return new String(Objects.requireNonNull(table).readAllBytes(), StandardCharsets.UTF_8)
+    private static List<String> lines(String table) throws IOException {
+        try (InputStream file = TypedAnswersTest.class.getResourceAsStream(table)) {
+            return new String(Objects.requireNonNull(file).readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .toList();
         }
     }
 
-    @Test
-    @DisplayName("each typed answer is told what a teacher would say")
-    void eachIsToldWhatATeacherWouldSay() throws IOException {
-        List<Row> rows = rows();
-        assertTrue(rows.size() >= 600, () -> "only " + rows.size() + " rows");
+    @ParameterizedTest(name = "at least {1} answers of {0}")
+    @CsvSource({"typed-answers.txt, 600", "strangers-answers.txt, 150"})
+    void eachIsToldWhatATeacherWouldSay(String table, int least) throws IOException {
+        List<Row> rows = rows(table);
+        assertTrue(rows.size() >= least, () -> "only " + rows.size() + " rows");
         assertEquals(
                 "",
                 String.join(

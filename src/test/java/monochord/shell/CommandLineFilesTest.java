@@ -74,6 +74,9 @@ class CommandLineFilesTest {
         Files.copy(
                 Run.OUR_LESSONS.resolve("1-how-scales-are-built/1-steps-and-half-steps.md"),
                 book.resolve("1-steps.md"));
+        Path tune = Path.of("tunes", "joy-to-the-world.md");
+        Files.createDirectory(folder.resolve("tunes"));
+        Files.copy(Run.OUR_LESSONS.resolve(tune), folder.resolve(tune));
         Files.writeString(
                 book.resolve("2-broken.md"),
                 "---\ntitle: Broken\ngrade: 1\nskills: [stepz]\n---\n\n```show\nH\33[2J\n```\n");

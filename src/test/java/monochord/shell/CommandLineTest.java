@@ -128,7 +128,7 @@ class CommandLineTest {
         String help = Run.of("--help").result(0);
         verbs().forEach(verb -> assertTrue(List.of(help.split("\\s+")).contains(verb), verb));
         assertEquals(help, Run.of("-h").result(0));
-        assertEquals(help, Run.of("help").result(0));
+        assertTrue(help.startsWith(Run.of("help").result(0)), help);
         assertTrue(Run.of("help ears").result(0).contains("decibel")
                 || Run.of("help ears").result(0).contains("dB"));
         assertEquals(

@@ -133,7 +133,7 @@ class EarOverDaysTest {
     void aLessonThatEndsWhileTheEarIsLeftOutIsDone(@TempDir Path folder) {
         List<String> said = silentSitting(0, folder, "learn 3.10", "", "", "lessons");
         assertTrue(said.contains("End of Follow the bass."), said.toString());
-        assertTrue(said.contains("  3.10 Follow the bass  done"), said.toString());
+        assertTrue(said.contains("  3.10  Follow the bass  done"), said.toString());
     }
 
     @Test

@@ -45,6 +45,17 @@ class KeyAndHarmoniseTest {
                 """, Run.of("key of C Am Dm G7 C D7 G Em Am D7 G").result(0));
     }
 
+    /** A note with its octave in front makes notes of the letters behind it; fives alone are chords without a third. */
+    @ParameterizedTest
+    @CsvSource({
+        "C4 D E F G A B C5 G E C4, 'It begins and ends on C, the tonic.'",
+        "D4 E F A G E D, 'It begins and ends on D, the tonic.'",
+        "C5 F5 G5 C5, 'It begins and ends on the tonic chord, C5.'"
+    })
+    void hearsNotesAsATune(String music, String why) {
+        assertTrue(Run.of("key of " + music).result(0).contains(why));
+    }
+
     /** Source: worked out by hand. */
     @Test
     void saysWhereABareTuneChangesKey() {
@@ -192,6 +203,8 @@ class KeyAndHarmoniseTest {
     @CsvSource(delimiter = '|', textBlock = """
             recolour D G A D in C             | Read in C major, though these chords seem to stand in D major.
             numeral Eb Ab Bb Eb in D          | Read in D major, though these chords seem to stand in Eb major.
+            play D G A D in C                 | Read in C major, though these chords seem to stand in D major.
+            compare D G A D vs D A G D in C   | Read in C major, though these chords seem to stand in D major.
             voice D G A D                     | Read in C major, though these chords seem to stand in D major.
             transpose D G A D from C to F     | Read in C major, though these chords seem to stand in D major.
             """)

@@ -97,7 +97,7 @@ class LineModesTest {
             NO_SOUND        | hint | –               | There is nothing to help with      | NO_SOUND
             NO_SOUND        | quit | leaves, and keeps your place | Nothing answered      | REST
             LESSON_PAGE     |      | goes on         | Walk up one octave of C major.     | LESSON_QUESTION
-            LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 8; learn 1.1 goes on there. | REST
+            LESSON_PAGE     | skip | leaves it here  | 1.1 Steps and half steps keeps your place, page 2 of 10; learn 1.1 goes on there. | REST
             LESSON_PAGE     | back | a page back     | The Thursday class                 | LESSON_PAGE
             LESSON_PAGE     | hint | what to do      | A lesson is open:                  | LESSON_PAGE
             LESSON_PAGE     | quit | leaves, and keeps your place | Until next time.      | LESSON_PAGE
@@ -131,6 +131,11 @@ class LineModesTest {
             OPEN_CELL       | back | is Java         |                                    | OPEN_CELL
             OPEN_CELL       | hint | is Java         |                                    | OPEN_CELL
             OPEN_CELL       | quit | leaves, and keeps your place | Until next time.      | REST
+            NEW_SONG        |      | goes on         | In which key?                      | NEW_SONG
+            NEW_SONG        | skip | leaves off      | Nothing was begun.                 | REST
+            NEW_SONG        | back | a step back     | There is nothing to go back to     | NEW_SONG
+            NEW_SONG        | hint | helps           | Any words; they stand at its head. | NEW_SONG
+            NEW_SONG        | quit | leaves, and keeps your place | Until next time.      | REST
             LONG_ANSWER     |      | shows more      | Music needs no verb:               | REST
             LONG_ANSWER     | skip | leaves the rest |                                    | REST
             LONG_ANSWER     | back | a screen back   | exploring                          | LONG_ANSWER
@@ -247,6 +252,8 @@ class LineModesTest {
                 return javaLesson();
             case OPEN_CELL:
                 return List.of("int twice(int x) {");
+            case NEW_SONG:
+                return List.of("song new.md");
             case LONG_ANSWER:
                 return List.of("help");
             default:

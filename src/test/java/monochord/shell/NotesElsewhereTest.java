@@ -149,7 +149,7 @@ class NotesElsewhereTest {
     @Test
     @DisplayName("the article A is no note, in a lesson of ours and in one of the class's own")
     void anArticleIsNoNote(@TempDir Path lessons) throws IOException {
-        String ours = said("notes latin", "learn 3.8", "", "", "", "", "");
+        String ours = said("notes latin", "learn 3.10", "", "", "", "", "");
         assertTrue(ours.contains("A step up or a step down, a leap of a fourth, or home."), ours);
         assertTrue(!ours.contains("La step"), ours);
 

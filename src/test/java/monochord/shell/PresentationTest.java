@@ -123,6 +123,27 @@ class PresentationTest {
     }
 
     @Test
+    void whoCallsOutTooEarlyIsToldSo() {
+        String said = room("present 1.1 in D", "Ilse: Bb D F");
+        assertTrue(said.contains("Nothing is asked just now; Enter goes on."), said);
+    }
+
+    @Test
+    void namesGoIntoNoHistory() throws IOException {
+        Path home = folder.resolve("home");
+        try (Typist typist = new Typist(80, 24, home)) {
+            typist.types("present 5.3 in D");
+            typist.types("Ilse: C");
+            typist.types("play F C G");
+        }
+        assertEquals("C", lastWord(Files.readAllLines(home.resolve("history")).get(1)));
+    }
+
+    private static String lastWord(String line) {
+        return line.substring(line.indexOf(':') + 1);
+    }
+
+    @Test
     void namesGoIntoNoNotebook() throws IOException {
         Path file = folder.resolve("thursday.md");
         room("present 1.1 in D", "", "", "Ilse: B D F#", "", "save " + file);

@@ -82,8 +82,7 @@ class SheetTest {
 
     @Test
     void refusalsSayWhatWouldWork() {
-        String form =
-                """
+        String form = """
                 Form: sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or
                 LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards]
                 [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]
@@ -112,13 +111,15 @@ class SheetTest {
         Matcher code = Pattern.compile("Sheet ([A-Z2-9]{5})<").matcher(sheet);
         assertTrue(code.find(), sheet);
         assertTrue(key.contains("Key to sheet " + code.group(1)), key);
-        run("sheet questions triad-spelling in flats count 8 --html b.html --seed 7").result(0);
+        run("sheet questions triad-spelling in flats count 8 --html b.html --seed 7")
+                .result(0);
         assertEquals(sheet, Files.readString(folder.resolve("b.html")));
     }
 
     @Test
     void copiesAskEachPupilSomethingElse() throws IOException {
-        run("sheet questions triad-spelling in C F copies 3 --html a.html --seed 7").result(0);
+        run("sheet questions triad-spelling in C F copies 3 --html a.html --seed 7")
+                .result(0);
         List<String> codes = Pattern.compile("Sheet ([A-Z2-9]{5})<")
                 .matcher(page())
                 .results()
@@ -132,13 +133,13 @@ class SheetTest {
     void whatIsHeardIsNotAskedOnPaper() {
         String message = run("sheet questions ear-interval in C --pdf a.pdf").message(2);
         assertTrue(
-                message.startsWith("\"ear-interval\" is not a skill to ask on paper: it is asked by ear, and paper has\n"
-                        + "no sound. Example: sheet questions triad-spelling in flats count 12 --pdf\ntriads.pdf\n"),
+                message.startsWith(
+                        "\"ear-interval\" is not a skill to ask on paper: it is asked by ear, and paper has\n"
+                                + "no sound. Example: sheet questions triad-spelling in flats count 12 --pdf\ntriads.pdf\n"),
                 message);
-        assertTrue(
-                run("sheet questions juggling --pdf a.pdf")
-                        .message(2)
-                        .startsWith("\"juggling\" is not a skill to ask on paper: skills lists what can be asked."));
+        assertTrue(run("sheet questions juggling --pdf a.pdf")
+                .message(2)
+                .startsWith("\"juggling\" is not a skill to ask on paper: skills lists what can be asked."));
         assertTrue(run("sheet questions triad-spelling count 0 --pdf a.pdf")
                 .message(2)
                 .startsWith("\"0\" is not a number: expected a whole number from 1 to 60."));

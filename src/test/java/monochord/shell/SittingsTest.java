@@ -18,6 +18,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import monochord.notebook.AttachedFile;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
@@ -132,6 +133,9 @@ class SittingsTest {
     @MethodSource("sittings")
     void aSittingGoesTheSameAtATerminal(Path file) throws IOException {
         List<Exchange> written = notebook(file).exchanges();
+        for (AttachedFile kept : files(file)) {
+            Files.writeString(home.resolve(kept.name()), kept.text());
+        }
         List<String> answers = play(written.stream()
                 .filter(exchange -> !exchange.isOpening())
                 .map(Exchange::text)
@@ -139,6 +143,14 @@ class SittingsTest {
         assertEquals(
                 written.stream().map(Exchange::answer).toList(),
                 answers.stream().map(Exchange::settled).toList());
+    }
+
+    /** What a notebook keeps to be typed again. */
+    private static List<AttachedFile> files(Path file) {
+        return notebook(file).parts().stream()
+                .filter(Notebook.NotebookProse.class::isInstance)
+                .flatMap(part -> ((Notebook.NotebookProse) part).files().stream())
+                .toList();
     }
 
     /** What is answered, the greeting first and then to each line. */

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import monochord.sound.MidiWalk;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -104,7 +106,7 @@ class SongTest {
     void aChangeIsKeptWithItsReasonAndTakenBack() throws IOException {
         says("Changed: Chorus, bar 2: F to Fm. it sinks\n", typed("change chorus bar 2 to iv because it sinks"));
         assertEquals(
-                WALTZ.replace("vi | IV | V . V7 | I", "vi | Fm | V . V7 | I")
+                WALTZ.replace("vi | IV | V . V7 | I", "vi | iv | V . V7 | I")
                         + "\n## Changes\n\n- Chorus, bar 2: F to Fm. it sinks\n",
                 Files.readString(file));
         writeTheSong();
@@ -163,6 +165,71 @@ class SongTest {
         says(
                 "waltz.md:15:8: bar 2 has 3 quarters where 4/4 has 4;",
                 new Run.Outside().inFolder(folder).run("check", "waltz.md").out());
+    }
+
+    @Test
+    void theWholeSongMovesToAnotherKeyAndItsNumeralsStay() throws IOException {
+        says("Changed: Key: C major to A major. for Piet\n", typed("change key to A because for Piet"));
+        assertEquals(
+                WALTZ.replace("key: C", "key: A")
+                                .replace("C | F | G | C", "A | D | E | A")
+                                .replace("E4:3 | F4:2 A4 | G4:3 | E4:3", "C#4:3 | D4:2 F#4 | E4:3 | C#4:3")
+                        + "\n## Changes\n\n- Key: C major to A major. for Piet\n",
+                Files.readString(file));
+        says("The last change is taken back.", typed("change key to F up", "undo", "undo"));
+        writeTheSong();
+        says("Tune: A4 B♭4 D5 C5 A4", typed("change key to F up", "song"));
+        writeTheSong();
+        says("Tune: A3 B♭3 D4 C4 A3", typed("change key to F major down", "song"));
+        writeTheSong();
+        says(
+                "\"Am\" is not a key for this song: it stays in its mode: A major. Example: change\nkey to F",
+                typed("change key to Am"));
+        says("It is in C major already; nothing is changed.", typed("change key to C"));
+    }
+
+    @Test
+    void whatIsNotChangedIsNotCompared() {
+        says(
+                "\"Verse\" is not a comparison: its chords are as they were when the song was\n"
+                        + "opened; change some first. Example: change verse bar 3 to Bb",
+                typed("compare verse"));
+        says("Dm", typed("change verse bar 2 to Dm", "compare verse"));
+    }
+
+    /** Source: Standard MIDI-File Format Spec. 1.1: marker 06, tempo 51, time signature 58. */
+    @Test
+    void aMidiFileHasAMarkerForEachSection() throws IOException {
+        says("Written: waltz.mid.", typed("song --midi waltz.mid"));
+        List<String> meta = MidiWalk.through(Files.readAllBytes(folder.resolve("waltz.mid"))).events().stream()
+                .filter(event -> event.track() == 0)
+                .filter(event -> List.of(0xFF06, 0xFF51, 0xFF58).contains(event.status()))
+                .map(MidiWalk.Event::toString)
+                .sorted()
+                .toList();
+        assertEquals(
+                List.of(
+                        "0: FF06 56 65 72 73 65",
+                        "0: FF51 9 89 68",
+                        "0: FF58 3 2 18 8",
+                        "5760: FF06 43 68 6F 72 75 73"),
+                meta);
+    }
+
+    @Test
+    void otherFormatsOpenAsSongs() throws IOException {
+        Files.writeString(folder.resolve("water.txt"), "Water\n\n[Verse]\nD    G   A   D\nThe water is wide\n");
+        says("No key is written; by its chords it is in D major.", typed("song water.txt"));
+        Files.writeString(folder.resolve("letter.txt"), "Dear band,\nsee you on Thursday\n");
+        says(
+                "letter.txt: it is no song: it is read from Markdown, ABC, MusicXML, or a text\nwith chords over words",
+                typed("song letter.txt"));
+        says("letter.txt: it is not well-formed XML", sheet("<?xml version='1.0'?><score-partwise"));
+    }
+
+    private String sheet(String text) throws IOException {
+        Files.writeString(folder.resolve("letter.txt"), text);
+        return typed("song letter.txt");
     }
 
     @Test

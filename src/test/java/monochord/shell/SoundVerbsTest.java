@@ -124,7 +124,7 @@ class SoundVerbsTest {
     @CsvSource(delimiter = '|', textBlock = """
             play F C as brokn               | "brokn" is not a way to play chords: did you mean broken. Example: play F C G as broken
             play F C as bass and cord       | "bass and cord" is not a way to play chords: did you mean bass-and-chord. Example: play F C G as broken
-            play F C as tremolo             | "tremolo" is not a way to play chords: expected one of block, broken, rolled, bass-and-chord, pulse. Example: as broken
+            play F C as tremolo             | "tremolo" is not a way to play chords: expected one of block, broken, rolled, bass-and-chord, pulse, waltz, ballad, off-beats, bossa, push, walking. Example: as broken
             play F C with vibrafone         | "vibrafone" is not a patch: did you mean Vibraphone. Example: with electric piano 1
             play F C with pinao             | "pinao" is not a patch: did you mean Acoustic Grand Piano. Example: with electric piano 1
             play F C with elektric pianno   | "elektric pianno" is not a patch: did you mean Electric Piano 1. Example: with electric piano 1

@@ -128,7 +128,7 @@ class TeachersLessonsTest {
                 ":3:9: no lesson is called \"the-lowered-sevent\"; write the-lowered-seventh",
                 ":7:29: unknown fill \"degre\"; write degree",
                 ":7:41: HTML is not read; write it in Markdown, or a space after <",
-                ":9:4: unknown block \"sing\"; write one of show, listen, compare, ask, code",
+                ":9:4: unknown block \"sing\"; write one of show, listen, compare, tune, ask, code",
                 ":14:6: \"bVVI\" is not a numeral",
                 ":18:8: unknown skill \"borowed-chord\"; write borrowed-chord",
                 ":25:18: \"H\" is not a key: expected a key, or same, easy, sharps, flats or all; "

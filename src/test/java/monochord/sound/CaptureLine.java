@@ -15,6 +15,9 @@ public final class CaptureLine {
     private static final int GOES_AWAY_AFTER = BYTES_PER_SECOND / 4;
 
     private static volatile boolean flushed;
+    /** When the last line began to be heard, in nanoseconds of this JVM's clock; 0 for none since the last {@link #forget}. */
+    private static volatile long lastBegun;
+
     /** When a line that is held began to be heard, in nanoseconds of this JVM's clock; 0 before. */
     private static volatile long wentOn;
 
@@ -43,7 +46,13 @@ public final class CaptureLine {
             HEARD.reset();
         }
         flushed = false;
+        lastBegun = 0;
         wentOn = 0;
+    }
+
+    /** When the last line began to be heard, in nanoseconds of this JVM's clock; 0 if none has. */
+    public static long begunAt() {
+        return lastBegun;
     }
 
     /** Lets lines that are held be heard. */
@@ -85,6 +94,7 @@ public final class CaptureLine {
 
     public void start() {
         begun = System.nanoTime();
+        lastBegun = begun;
         running = true;
     }
 

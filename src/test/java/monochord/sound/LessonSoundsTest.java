@@ -10,8 +10,10 @@ import java.util.List;
 import monochord.Thorough;
 import monochord.harmony.MusicText;
 import monochord.lesson.LessonPart;
+import monochord.lesson.TuneExcerpt;
 import monochord.lesson.read.Library;
 import monochord.score.Arrangement;
+import monochord.score.Piece;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +38,11 @@ class LessonSoundsTest {
     }
 
     private static boolean isSilent(String line, Key key) throws IOException {
-        Performance performance = Directions.USUAL.perform(Arrangement.piece(MusicText.read(line, key)), key);
+        return isSilent(Arrangement.piece(MusicText.read(line, key)), key);
+    }
+
+    private static boolean isSilent(Piece piece, Key key) throws IOException {
+        Performance performance = Directions.USUAL.perform(piece, key);
         float[] sound = new float[JavaSound.RATE];
         try (Rendering rendering = Rendering.of(performance.sequence(), performance.bank())) {
             rendering.read(sound);
@@ -64,5 +70,21 @@ class LessonSoundsTest {
             }
         }
         assertEquals(List.of(), silent);
+    }
+
+    /** The tunes of the lessons, over their chords. */
+    @Test
+    void everyTuneIsHeard() throws IOException {
+        Library library = Library.in(Path.of("lessons"));
+        List<TuneExcerpt> tunes = library.entries().stream()
+                .flatMap(entry -> library.read(entry).lesson().orElseThrow().parts().stream())
+                .filter(LessonPart.TunePart.class::isInstance)
+                .map(part -> ((LessonPart.TunePart) part).tune())
+                .toList();
+        assertFalse(tunes.size() < 40, () -> "only " + tunes.size() + " tunes were found");
+        for (TuneExcerpt written : Thorough.spread(tunes, 6, 0)) {
+            TuneExcerpt tune = written.in(Key.parse("Gb"));
+            assertFalse(isSilent(Piece.of(tune.melody(), tune.chords()), tune.key()), tune.title());
+        }
     }
 }

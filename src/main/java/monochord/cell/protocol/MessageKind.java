@@ -11,6 +11,9 @@ public enum MessageKind {
     /** To the cell: how would a verb read the variable {@code name}? */
     LOOK_UP,
 
+    /** To the cell: stop what runs. */
+    STOP,
+
     /** From the cell: it can be talked to. */
     READY,
     /** From the cell: {@code text} was printed. */

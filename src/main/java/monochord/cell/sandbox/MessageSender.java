@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import monochord.cell.protocol.Frame;
 import monochord.cell.protocol.Message;
 
 /**
@@ -15,9 +16,10 @@ import monochord.cell.protocol.Message;
 final class MessageSender {
     private static final int MOST_WAITING = 1000;
 
-    private final BlockingQueue<Message> waiting = new LinkedBlockingQueue<>(MOST_WAITING);
+    private final BlockingQueue<Frame> waiting = new LinkedBlockingQueue<>(MOST_WAITING);
     private final DataOutputStream out;
     private volatile boolean writing;
+    private volatile int request;
 
     MessageSender(OutputStream line) {
         out = new DataOutputStream(new BufferedOutputStream(line));
@@ -29,7 +31,7 @@ final class MessageSender {
     private void carry() {
         try {
             while (true) {
-                Message next = waiting.take();
+                Frame next = waiting.take();
                 writing = true;
                 next.write(out);
                 writing = false;
@@ -41,9 +43,14 @@ final class MessageSender {
         }
     }
 
+    /** From now on what is sent belongs to that request. */
+    void answers(int newRequest) {
+        request = newRequest;
+    }
+
     void send(Message message) {
         try {
-            waiting.put(message);
+            waiting.put(new Frame(request, message));
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }

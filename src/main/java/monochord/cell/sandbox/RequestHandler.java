@@ -1,7 +1,5 @@
 package monochord.cell.sandbox;
 
-import java.io.DataInputStream;
-import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +18,7 @@ import jdk.jshell.SourceCodeAnalysis.Suggestion;
 import jdk.jshell.TypeDeclSnippet;
 import jdk.jshell.VarSnippet;
 import jdk.jshell.spi.ExecutionControl.ExecutionControlException;
+import monochord.cell.protocol.Frame;
 import monochord.cell.protocol.Message;
 import monochord.cell.protocol.MessageKind;
 import monochord.theory.Key;
@@ -85,10 +84,12 @@ final class RequestHandler {
                 .forEach(shell::drop);
     }
 
-    void serve(DataInputStream line) throws IOException {
+    void serve(RequestReader requests) throws InterruptedException {
         post.send(Message.of(MessageKind.READY));
         while (true) {
-            Message asked = Message.read(line);
+            Frame frame = requests.next();
+            Message asked = frame.message();
+            post.answers(frame.request());
             try {
                 answer(asked);
             } catch (RuntimeException | StackOverflowError broken) {

@@ -1,61 +1,38 @@
 package monochord.cell.sandbox;
 
-import java.io.DataInputStream;
-import java.io.IOException;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.InputStream;
-import java.net.InetAddress;
-import java.net.Socket;
 import org.jline.utils.Signals;
 
-/** Where the cell's JVM starts; the line starts it, see {@code Launch}. */
+/** Where the cell's JVM starts; the line starts it, see {@code Launch}, and talks to it over its standard streams. */
 public final class SandboxMain {
-    /** Bytes of the secret that the line hands over on standard input, and wants to hear on each connection. */
-    public static final int SECRET = 32;
-    /** Said behind the secret on the connection over which the two talk. */
-    public static final int TALK = 'T';
-    /** Said behind the secret on the connection that stops a cell and tells that the line lives. */
-    public static final int CONTROL = 'C';
-
     /** The compiler calls itself for every parenthesis within another, and a line may have some thousands. */
     private static final long COMPILERS_STACK = 64L << 20;
 
     private SandboxMain() {}
 
-    /**
-     * Connects to the line, and does what it says until it is gone.
-     *
-     * @param arguments the port at which the line listens
-     */
-    public static void main(String[] arguments) throws IOException {
-        int port = Integer.parseInt(arguments[0]);
-        byte[] secret = System.in.readNBytes(SECRET);
-        Socket talk = connect(port, secret, TALK);
-        Socket control = connect(port, secret, CONTROL);
+    /** Does what the line says until it is gone. */
+    public static void main(String[] none) {
+        InputStream line = System.in;
+        MessageSender post = new MessageSender(new FileOutputStream(FileDescriptor.out));
         Signals.register("INT", () -> {}); // ctrl-C at the line is the line's
         closeDoors();
-        new Thread(null, () -> work(talk, control), "workshop", COMPILERS_STACK).start();
+        new Thread(null, () -> work(line, post), "workshop", COMPILERS_STACK).start();
     }
 
     /** To the end of this JVM, even where something breaks that nobody has thought of. */
-    private static void work(Socket talk, Socket control) {
+    private static void work(InputStream line, MessageSender post) {
         try {
-            MessageSender post = new MessageSender(talk.getOutputStream());
             RequestHandler workshop = new RequestHandler(post);
-            Watchdog.begin(control.getInputStream(), workshop::stop, post);
-            workshop.serve(new DataInputStream(talk.getInputStream()));
-        } catch (IOException gone) {
-            // the line will not come back
+            RequestReader requests = new RequestReader(line, workshop::stop);
+            Watchdog.begin(requests::read, post);
+            workshop.serve(requests);
+        } catch (InterruptedException tampered) {
+            // a snippet has reached for this thread
         } finally {
             JvmExit.withLine();
         }
-    }
-
-    private static Socket connect(int port, byte[] secret, int purpose) throws IOException {
-        Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
-        socket.setTcpNoDelay(true);
-        socket.getOutputStream().write(secret);
-        socket.getOutputStream().write(purpose);
-        return socket;
     }
 
     /** Nothing can be read, and no program started: the JDK's own class for that is made to fail for good. */

@@ -1,23 +1,22 @@
 package monochord.cell.sandbox;
 
-import java.io.IOException;
-import java.io.InputStream;
 import monochord.cell.protocol.Message;
 import monochord.cell.protocol.MessageKind;
 
-/** Ends the JVM when the line is gone or the cell grows wild, and hands on the word to stop. */
+/** Ends the JVM when the cell grows wild, and sees to it that the line is heard whatever the cell does. */
 final class Watchdog {
     private static final int LOOK_MILLIS = 50;
 
     private Watchdog() {}
 
-    static void begin(InputStream control, Runnable stop, MessageSender post) {
+    /** @param reading reads what the line says until it is gone */
+    static void begin(Runnable reading, MessageSender post) {
         Thread exit = new Thread(() -> {
             post.send(Message.of(MessageKind.LEAVES));
             post.flush();
         });
         Runtime.getRuntime().addShutdownHook(exit);
-        start("control", () -> listen(control, stop));
+        start("requests", reading);
         start("count", Watchdog::count);
     }
 
@@ -26,18 +25,6 @@ final class Watchdog {
         thread.setDaemon(true);
         thread.setPriority(Thread.MAX_PRIORITY);
         thread.start();
-    }
-
-    /** Each byte says stop; the end says that the line is gone. */
-    private static void listen(InputStream control, Runnable stop) {
-        try {
-            while (control.read() >= 0) {
-                stop.run();
-            }
-        } catch (IOException gone) {
-            // the end, too
-        }
-        JvmExit.withLine();
     }
 
     private static void count() {

@@ -73,7 +73,8 @@ public final class RehearsalState {
     }
 
     public static RehearsalState begin(RehearsalGoal goal) {
-        return new RehearsalState(goal, new ReachedPoint(0, goal.tempo() * BEGIN, null, 0, null), false, Phrase.NOTHING);
+        return new RehearsalState(
+                goal, new ReachedPoint(0, goal.tempo() * BEGIN, null, 0, null), false, Phrase.NOTHING);
     }
 
     /** What is played next. */

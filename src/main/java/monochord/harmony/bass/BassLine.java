@@ -50,11 +50,22 @@ public record BassLine(
         walked = List.copyOf(walked);
     }
 
+    /** In bars of four beats. */
     public static BassLine of(Progression progression, BassStyle style) {
+        return of(progression, style, Beats.of(progression.beatsPerBar()), false);
+    }
+
+    /**
+     * In bars of any length.
+     *
+     * @param bar quarters in a bar of the progression
+     * @param inThrees whether beats are dotted, as in 6/8
+     */
+    public static BassLine of(Progression progression, BassStyle style, Beats bar, boolean inThrees) {
         return switch (style) {
-            case CHROMATIC -> new ChromaticBass(progression).line();
+            case CHROMATIC -> new ChromaticBass(progression, bar, inThrees).line();
             case PEDAL -> PedalBass.under(progression);
-            case WALKING -> walking(progression);
+            case WALKING -> walking(progression, bar);
         };
     }
 
@@ -63,10 +74,10 @@ public record BassLine(
         return style == BassStyle.WALKING || !chords.chords().equals(before.chords());
     }
 
-    private static BassLine walking(Progression progression) {
+    private static BassLine walking(Progression progression, Beats barLength) {
         List<WalkingBass.Stretch> stretches = new java.util.ArrayList<>();
         for (Bar bar : progression.bars()) {
-            Beats share = Beats.of(progression.beatsPerBar()).dividedInto(bar.shares());
+            Beats share = barLength.dividedInto(bar.shares());
             for (ChordEvent slot : bar.slots()) {
                 Beats beats = share.times(slot.shares());
                 int last = stretches.size() - 1;

@@ -23,16 +23,20 @@ final class ChromaticBass {
     private static final int KEYS = 12;
 
     private final Progression progression;
+    /** Whether a bar has three beats, so that a chord that is put in has the last of them. */
+    private final boolean dividesInThree;
+
     private final List<TimedChord> slots = new ArrayList<>();
     private final List<List<BassChoice>> choices = new ArrayList<>();
 
     /** A chord that is struck, with all its held time. */
     private record TimedChord(Chord chord, Beats beats, boolean isHeldOn) {}
 
-    ChromaticBass(Progression progression) {
+    ChromaticBass(Progression progression, Beats barLength, boolean inThrees) {
         this.progression = progression;
+        this.dividesInThree = barLength.equals(Beats.of(3)) && !inThrees;
         for (Bar bar : progression.bars()) {
-            Beats share = Beats.of(progression.beatsPerBar()).dividedInto(bar.shares());
+            Beats share = barLength.dividedInto(bar.shares());
             for (ChordEvent slot : bar.slots()) {
                 TimedChord last = slot.held() ? slots.remove(slots.size() - 1) : null;
                 Beats beats = share.times(slot.shares());
@@ -155,7 +159,7 @@ final class ChromaticBass {
                 halves |= !slot.held() && chosen.get(next).chords().size() > 1;
                 next += slot.held() ? 0 : 1;
             }
-            add(bar, chosen, from, halves ? 2 : 1, events);
+            add(bar, chosen, from, halves ? parts(bar) : 1, events);
             bars.add(new Bar(events, false));
         }
         Progression over = new Progression(progression.key(), bars, whole.barred());
@@ -172,9 +176,16 @@ final class ChromaticBass {
             }
             List<Chord> parts = chosen.get(next++).chords();
             for (Chord part : parts) {
-                events.add(event(part, shares / parts.size(), false));
+                boolean isFirst = part == parts.get(0);
+                int share = parts.size() == 1 ? shares : times == 2 ? shares / 2 : isFirst ? 2 : 1;
+                events.add(event(part, share, false));
             }
         }
+    }
+
+    /** Into how many parts each share is cut: two, or three where one chord has a bar of three beats. */
+    private int parts(Bar bar) {
+        return dividesInThree && bar.slots().size() == 1 ? 3 : 2;
     }
 
     private ChordEvent event(Chord chord, int shares, boolean held) {

@@ -53,7 +53,8 @@ final class PedalBass {
                 .map(PedalBass::line)
                 .flatMap(Optional::stream)
                 .reduce((one, other) -> changed(other) > changed(one) ? other : one)
-                .orElseGet(() -> new BassLine(BassLine.BassStyle.PEDAL, progression, progression, List.of(), List.of()));
+                .orElseGet(
+                        () -> new BassLine(BassLine.BassStyle.PEDAL, progression, progression, List.of(), List.of()));
     }
 
     private static long changed(BassLine line) {

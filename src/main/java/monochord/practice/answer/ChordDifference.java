@@ -122,9 +122,14 @@ public record ChordDifference(Chord given, Chord due, NoteDifference notes) {
         Optional<NoteName> missing = notes.missing().stream().findFirst();
         if (missing.isEmpty()) {
             return List.of(
-                    notes.confirmed().then(Phrase.sentence("Look for what is too many.")),
-                    Phrase.sentence("Go up from the root, tone by tone; what has no place there goes."),
-                    Phrase.sentence("Leave out {0}.", Phrase.list(notes.strange())));
+                    Phrase.counted(
+                            notes.strange().size(),
+                            "Every note of the chord is there, and one besides that is not of it.",
+                            "Every note of the chord is there, and {0} besides that are not of it.",
+                            Phrase.number(notes.strange().size())),
+                    Phrase.sentence(
+                            "Go up from {0}, tone by tone, and ask of each what it is called there.", chord.root()),
+                    Phrase.sentence("{0} has a root, and what its name adds; the rest goes.", chord));
         }
         NoteName tone = missing.get();
         Phrase place = place(chord, tone);

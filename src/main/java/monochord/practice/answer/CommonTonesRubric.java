@@ -155,12 +155,12 @@ public final class CommonTonesRubric extends Rubric<List<NoteName>> {
         if (shared.isEmpty() || soundsRight(given)) {
             return List.of();
         }
-        Phrase right = Phrase.sentence("{0}.", NoteDifference.areRight(shared));
-        Phrase next = shared.containsAll(wanted())
-                ? Phrase.sentence("Not every other note of yours is in both.")
-                : Phrase.sentence("Go through {0} note by note.", first);
+        Phrase begun = shared.containsAll(wanted())
+                ? Phrase.sentence("All they share is there, and more than that. Which of yours is not in both?")
+                : Phrase.sentence("{0}.", NoteDifference.areRight(shared))
+                        .then(Phrase.sentence("Go through {0} note by note.", first));
         return List.of(
-                right.then(next),
+                begun,
                 Phrase.sentence("{0} is {1}.", first, Phrase.row(first.tones())),
                 Phrase.sentence("{0}", sideBySide(first, second)));
     }

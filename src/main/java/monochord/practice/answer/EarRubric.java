@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
+import monochord.text.Phrase;
 
 /** Judges a name for something heard: whatever sounds the same is right, and a wrong one is held against it. */
 public final class EarRubric<A> extends Rubric<A> {
@@ -76,5 +77,10 @@ public final class EarRubric<A> extends Rubric<A> {
         return task.misconception(given)
                 .map(known -> verdict(grade(given), known, task.contrast(given)))
                 .orElseGet(() -> verdict(grade(given), task.contrast(given)));
+    }
+
+    @Override
+    List<Phrase> helpFrom(A given) {
+        return task.help(given);
     }
 }

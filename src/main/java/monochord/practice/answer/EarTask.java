@@ -1,5 +1,6 @@
 package monochord.practice.answer;
 
+import java.util.List;
 import java.util.Optional;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
@@ -37,4 +38,9 @@ public interface EarTask<A> {
 
     /** The wrong procedure that leads to this wrong answer, if one is known. */
     Optional<Misconception> misconception(A given);
+
+    /** How to go on from a wrong answer: what of it is right, then where to listen; nothing where there is nothing better. */
+    default List<Phrase> help(A given) {
+        return List.of();
+    }
 }

@@ -88,4 +88,25 @@ public final class IntervalRubric extends Rubric<Interval> {
         }
         return verdict(Grade.WRONG, Misconception.WRONG_DEGREE, way);
     }
+
+    @Override
+    List<Phrase> helpFrom(Interval given) {
+        if (given.number() == wanted().number()) {
+            boolean wide = given.semitones() > wanted().semitones();
+            return List.of(
+                    Phrase.sentence("The number is right. Now count the half steps, the lower note as nought."),
+                    wide
+                            ? Phrase.sentence("{0} is wider than that.", Phrase.one(given))
+                            : Phrase.sentence("{0} is narrower than that.", Phrase.one(given)),
+                    Phrase.sentence(
+                            "{0} has {1}; how many more or fewer are there here?",
+                            Phrase.one(given), MusicWords.halfStepsInWords(given.semitones())));
+        }
+        return soundsRight(given)
+                ? List.of(
+                        Phrase.sentence("The half steps are right. Now count the letters, both ends included."),
+                        Phrase.sentence("{0} would be {1} letters.", Phrase.one(given), Phrase.number(given.number())),
+                        way)
+                : List.of();
+    }
 }

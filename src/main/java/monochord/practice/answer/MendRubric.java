@@ -2,6 +2,7 @@ package monochord.practice.answer;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import monochord.harmony.melody.NoteChange;
 import monochord.practice.Grade;
@@ -15,17 +16,24 @@ public final class MendRubric extends OneNoteRubric {
     private final List<NoteName> fitting;
     private final Phrase reason;
     private final Phrase way;
+    private final Function<NoteName, List<Phrase>> help;
 
     /**
      * @param changes every near note that fits, the nearest first; not empty
      * @param reason one sentence or more that lead to the nearest
+     * @param help how to go on from each wrong answer
      */
     public MendRubric(
-            List<NoteChange> changes, Phrase reason, Phrase way, Supplier<List<ModelledError<NoteName>>> errors) {
+            List<NoteChange> changes,
+            Phrase reason,
+            Phrase way,
+            Function<NoteName, List<Phrase>> help,
+            Supplier<List<ModelledError<NoteName>>> errors) {
         super(changes.get(0).to().name(), errors);
         this.fitting = changes.stream().map(change -> change.to().name()).toList();
         this.reason = reason;
         this.way = way;
+        this.help = help;
     }
 
     @Override
@@ -59,5 +67,10 @@ public final class MendRubric extends OneNoteRubric {
                         Grade.WRONG,
                         Phrase.sentence("{0} is not near, or it does not fit.", given)
                                 .then(way));
+    }
+
+    @Override
+    List<Phrase> helpFrom(NoteName given) {
+        return help.apply(given);
     }
 }

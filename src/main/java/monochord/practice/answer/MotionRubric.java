@@ -3,6 +3,7 @@ package monochord.practice.answer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import monochord.harmony.motion.Motion;
@@ -26,12 +27,22 @@ public final class MotionRubric extends Rubric<Motion> {
 
     private final Phrase reason;
     private final Phrase way;
+    private final Function<Motion, List<Phrase>> help;
 
-    /** @param reason one sentence or more that lead to the motion */
-    public MotionRubric(Motion wanted, Phrase reason, Phrase way, Supplier<List<ModelledError<Motion>>> errors) {
+    /**
+     * @param reason one sentence or more that lead to the motion
+     * @param help how to go on from each wrong answer
+     */
+    public MotionRubric(
+            Motion wanted,
+            Phrase reason,
+            Phrase way,
+            Function<Motion, List<Phrase>> help,
+            Supplier<List<ModelledError<Motion>>> errors) {
         super(wanted, errors);
         this.reason = reason;
         this.way = way;
+        this.help = help;
     }
 
     @Override
@@ -77,5 +88,10 @@ public final class MotionRubric extends Rubric<Motion> {
     @Override
     Verdict otherwise(Motion given) {
         return verdict(grade(given), way);
+    }
+
+    @Override
+    List<Phrase> helpFrom(Motion given) {
+        return help.apply(given);
     }
 }

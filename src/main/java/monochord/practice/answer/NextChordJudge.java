@@ -222,4 +222,29 @@ public final class NextChordJudge implements Judge {
             mistakes.add(new Mistake(misconception, answer.toString()));
         }
     }
+
+    /** What stands is said first; then what pulls, from what the chord asks to what its root wants. */
+    @Override
+    public List<Phrase> help(String answer) {
+        Verdict verdict = judge(answer);
+        if (verdict.grade() == Grade.UNREADABLE || verdict.grade().isRight()) {
+            return List.of();
+        }
+        Chord here = from.in(key);
+        Phrase root = Phrase.sentence(
+                "Let the root fall: count a fifth down from {0}, and see what stands there in {1}.", here.root(), key);
+        if (verdict.grade() == Grade.NEARLY) {
+            return List.of(
+                    Phrase.sentence("The keys are right. Now the letter of the root, counted from {0}.", key.tonic()),
+                    Phrase.sentence("Count the letters up to it; each degree has one of its own."),
+                    verdict.said());
+        }
+        return List.of(
+                Misconception.STOOD_STILL.id().equals(verdict.misconception())
+                        ? Phrase.sentence("{0} can stay as it is, but then nothing moves: take another root.", here)
+                        : Phrase.sentence("Stay near home: the chords of {0} first, then those of its parallel.", key),
+                Phrase.sentence(
+                        "{0} is {1}. Which of them wants to move by a half step?", here, Phrase.row(here.tones())),
+                root);
+    }
 }

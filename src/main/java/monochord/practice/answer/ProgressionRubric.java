@@ -189,7 +189,15 @@ public final class ProgressionRubric extends Rubric<List<Chord>> {
 
     private Verdict off(List<Chord> given, int first) {
         ChordDifference difference = ChordDifference.of(given.get(first), wanted().get(first));
-        Phrase where = grade(given) == Grade.NEARLY && given.size() > 2
+        boolean bassAlone = difference.isRootRight() && difference.isKindRight();
+        boolean oneAlone = grade(given) == Grade.NEARLY && given.size() > 2;
+        if (bassAlone) {
+            Phrase chord = oneAlone
+                    ? Phrase.sentence("All but one are right. Look at chord {0}.", first + 1)
+                    : Phrase.sentence("Look first at chord {0}.", first + 1);
+            return verdict(grade(given), difference.misconception(), chord.then(half(difference)));
+        }
+        Phrase where = oneAlone
                 ? Phrase.sentence("All but one are right. Look at chord {0}: {1}.", first + 1, isNot(difference))
                 : Phrase.sentence("Look first at chord {0}: {1}.", first + 1, isNot(difference));
         return verdict(grade(given), difference.misconception(), where.then(half(difference)));

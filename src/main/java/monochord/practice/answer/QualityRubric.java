@@ -14,6 +14,7 @@ import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.note.Clause;
+import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
 
 /** Judges a quality, in words ({@code minor}) or signs ({@code m}, {@code -}, {@code °}), or as the chord's own symbol. */
@@ -153,5 +154,27 @@ public final class QualityRubric extends Rubric<ChordKind> {
                     Phrase.sentence("That names a chord with a seventh. Here the triad alone is asked."));
         }
         return verdict(Grade.WRONG, Misconception.WRONG_QUALITY, way);
+    }
+
+    @Override
+    List<Phrase> helpFrom(ChordKind given) {
+        NoteName third = chord.tones().get(1);
+        NoteName fifth = chord.tones().get(2);
+        Phrase notes = Phrase.sentence("The notes are {0}.", Phrase.row(chord.tones()));
+        if (!isTriad(given) || given.equals(chord.kind())) {
+            return List.of(Phrase.sentence("Three notes are asked, so leave the seventh out."), notes, way);
+        }
+        if (given.interval(3).equals(chord.kind().interval(3))) {
+            return List.of(
+                    Phrase.sentence("The third is right. Now the fifth."),
+                    notes,
+                    Phrase.sentence("From {0} up to {1}: seven half steps, or fewer or more?", chord.root(), fifth));
+        }
+        return given.interval(5).equals(chord.kind().interval(5))
+                ? List.of(
+                        Phrase.sentence("The fifth is right. Now the third."),
+                        notes,
+                        Phrase.sentence("From {0} up to {1}: three half steps, or four?", chord.root(), third))
+                : List.of();
     }
 }

@@ -177,7 +177,17 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
         return verdict(
                 grade(given),
                 Misconception.OTHER_SCALE,
-                Phrase.sentence("That is {0}.", new Scale(scale.tonic(), other)).then(firstOff(given)));
+                Phrase.sentence("That is {0}.", asBegun(given).orElse(new Scale(scale.tonic(), other)))
+                        .then(firstOff(given)));
+    }
+
+    /** The scale as it was typed, where it begins on another note than the tonic. */
+    private Optional<Scale> asBegun(List<NoteName> given) {
+        NoteName first = given.get(0);
+        return ScaleKind.all().stream()
+                .map(kind -> new Scale(first, kind))
+                .filter(begun -> begun.tones().equals(given) && !first.equals(scale.tonic()))
+                .findFirst();
     }
 
     private Verdict compare(List<NoteName> given) {

@@ -41,6 +41,11 @@ public record ShellRubric(Chord chord, VoicingRubric voicing) implements Judge {
     }
 
     @Override
+    public List<Phrase> help(String answer) {
+        return voicing.help(answer);
+    }
+
+    @Override
     public String expected() {
         return voicing.expected();
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import monochord.harmony.Borrowing;
 import monochord.practice.Grade;
 import monochord.practice.Misconception;
 import monochord.practice.Verdict;
@@ -17,7 +18,7 @@ import monochord.theory.note.Unreadable;
 
 /** Judges the scale a borrowed chord comes from: {@code C minor}, {@code the parallel minor}, {@code mixolydian}. */
 public final class SourceRubric extends Rubric<Scale> {
-    private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key)$");
+    private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key|natural)$");
 
     private final Chord chord;
     private final Key key;
@@ -121,5 +122,34 @@ public final class SourceRubric extends Rubric<Scale> {
                 Grade.WRONG,
                 otherTonic ? Misconception.WRONG_KEY : Misconception.WRONG_SOURCE,
                 why.then(Phrase.sentence("Look for the scale that holds {0}.", Phrase.list(chord.tones()))));
+    }
+
+    @Override
+    List<Phrase> helpFrom(Scale given) {
+        Phrase changed = Phrase.list(Borrowing.borrowed(chord, key).changed());
+        Phrase narrowed = Phrase.sentence(
+                "On {0} you need a scale with {1} and as few other changes as can be.", key.tonic(), changed);
+        if (!given.tonic().equals(key.tonic())) {
+            boolean holds = chord.tones().stream().allMatch(given::holds);
+            return List.of(
+                    holds
+                            ? Phrase.sentence(
+                                    "Its notes hold the chord, that is right. Now begin them on {0}.", key.tonic())
+                            : Phrase.sentence("A parallel scale begins on {0}, like the key.", key.tonic()),
+                    Phrase.sentence("From outside the key: {0}.", changed),
+                    narrowed);
+        }
+        List<NoteName> held = chord.tones().stream().filter(given::holds).toList();
+        return List.of(
+                held.isEmpty()
+                        ? Phrase.sentence("The tonic is right. Not one note of the chord is in {0}.", given)
+                        : Phrase.counted(
+                                held.size(),
+                                "The tonic is right, and {0} is in {1}. Look at the other notes of the chord.",
+                                "The tonic is right, and {0} are in {1}. Look at the other notes of the chord.",
+                                Phrase.list(held),
+                                given),
+                Phrase.sentence("From outside the key: {0}.", changed),
+                narrowed);
     }
 }

@@ -3,6 +3,7 @@ package monochord.practice.answer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import monochord.harmony.melody.Standing;
@@ -34,12 +35,22 @@ public final class StandingRubric extends Rubric<Standing> {
 
     private final Phrase reason;
     private final Phrase way;
+    private final Function<Standing, List<Phrase>> help;
 
-    /** @param reason one sentence or more that lead to the answer */
-    public StandingRubric(Standing wanted, Phrase reason, Phrase way, Supplier<List<ModelledError<Standing>>> errors) {
+    /**
+     * @param reason one sentence or more that lead to the answer
+     * @param help how to go on from each wrong answer
+     */
+    public StandingRubric(
+            Standing wanted,
+            Phrase reason,
+            Phrase way,
+            Function<Standing, List<Phrase>> help,
+            Supplier<List<ModelledError<Standing>>> errors) {
         super(wanted, errors);
         this.reason = reason;
         this.way = way;
+        this.help = help;
     }
 
     @Override
@@ -86,5 +97,10 @@ public final class StandingRubric extends Rubric<Standing> {
     @Override
     Verdict otherwise(Standing given) {
         return verdict(Grade.WRONG, way);
+    }
+
+    @Override
+    List<Phrase> helpFrom(Standing given) {
+        return help.apply(given);
     }
 }

@@ -201,4 +201,49 @@ public final class VoicingRubric implements Judge {
         }
         return mistakes;
     }
+
+    /** What is there and right, then the rule that is broken, then where to put the hand. */
+    @Override
+    public List<Phrase> help(String answer) {
+        Voicing given;
+        try {
+            given = read(answer);
+        } catch (Unreadable unreadable) {
+            return List.of();
+        }
+        List<BrokenRule> broken = broken(given);
+        if (broken.isEmpty()) {
+            return List.of();
+        }
+        BrokenRule first = broken.get(0);
+        Phrase count = broken.size() == 1
+                ? Phrase.sentence("One thing is off.")
+                : Phrase.sentence("More than one thing is off; begin with the first.");
+        return List.of(standing(given).then(count), said(first), where(first));
+    }
+
+    /** The notes of the chord that it has. */
+    private Phrase standing(Voicing given) {
+        List<NoteName> there = chord.tones().stream()
+                .filter(tone ->
+                        given.pitches().stream().anyMatch(pitch -> pitch.name().equals(tone)))
+                .toList();
+        return there.isEmpty()
+                ? Phrase.sentence("Begin with the notes: {0} is {1}.", chord, Phrase.row(chord.tones()))
+                : there.size() == chord.tones().size()
+                        ? Phrase.sentence("Every note of {0} is there.", chord)
+                        : Phrase.sentence("{0}.", NoteDifference.areRight(there));
+    }
+
+    private Phrase where(BrokenRule broken) {
+        return switch (broken.rule()) {
+            case NO_STRANGERS, NOTHING_MISSING -> Phrase.sentence("{0} is {1}.", chord, Phrase.row(chord.tones()));
+            case BASS_BELOW -> Phrase.sentence("Put {0} under all the others, in the left hand.", chord.bass());
+            case HANDS_APART, FIVE_FINGERS, WITHIN_REACH ->
+                Phrase.sentence("Two or three notes in each hand, and the hands an octave apart, lie well.");
+            case CLEAR_BELOW -> Phrase.sentence("An octave or a fifth sounds clear down there; put thirds above C3.");
+            case ONE_LEADING_NOTE, ONE_SEVENTH, ONE_COLOUR ->
+                Phrase.sentence("One of the two gives way to the root, {0}.", chord.root());
+        };
+    }
 }

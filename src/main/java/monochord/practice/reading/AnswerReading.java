@@ -24,6 +24,10 @@ public final class AnswerReading {
     private static final Pattern REASON = Pattern.compile(
             "(?i)[,;]?\\s+(?:because|since)(?![a-z])|[,;]\\s+(?=with\\s|(?:an?|no|the|which|but|as|if|that)\\s+[a-z]{2})");
 
+    /** What is said of an answer before it: {@code the relative minor, Bm}. */
+    private static final Pattern LEAD =
+            Pattern.compile("(?:it's |its |it is |that's |that is )?the [a-z ]+, *(.+)", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern REMARK = Pattern.compile("\\s\\([^()]*\\)");
 
     private AnswerReading() {}
@@ -61,6 +65,10 @@ public final class AnswerReading {
         Matcher reason = REASON.matcher(typed);
         if (reason.find() && reason.start() > 0) {
             parts.add(typed.substring(0, reason.start()));
+        }
+        Matcher lead = LEAD.matcher(typed.strip());
+        if (lead.matches()) {
+            parts.add(lead.group(1));
         }
         Matcher remark = REMARK.matcher(typed);
         if (remark.find()) {

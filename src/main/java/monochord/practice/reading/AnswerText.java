@@ -28,11 +28,16 @@ public final class AnswerText {
             + "|i(?:'d|'ll| would| will) (?:say|play|go(?: to| for| with)?)|let me (?:see|think)"
             + "|comes? from|consists? of|made (?:up )?of|(?:my |the )?answers?"
             + "|(?:it|that|this|there|they|these|those|what)(?:'s|'re)?|its|the|is|are|has|have|had|both|shares?|contains?"
+            + "|obviously|definitely|certainly|clearly|of course|for sure|got(?: to|ta)|just|simply"
+            + "|back(?: home)? to|home to|in common|in both(?: of them| chords)?"
             + "|must|should|could|would|might|may|be|maybe|perhaps|probably|possibly|surely"
             + "|notes?|pitch(?:es)?|called|named|spelled|written|moves?|goes|we|chords are|interval"
             + "|or so|or something like that|hm+|um+|uh+|er|ah|oh|well|so|okay|ok|yes|please"
             + "|ich (?:glaube|denke|meine)|ist|vielleicht|je (?:crois|pense)|c'est|peut-être|credo|penso|forse"
             + ")(?![a-z#♭♯0-9'])");
+
+    /** Where talk went before it, {@code a} before one capital name is no note. */
+    private static final Pattern ARTICLE = Pattern.compile("^[\\s,]*an?\\s+(?=[A-H][^\\s,]*\\s*$)");
 
     private static final Pattern BLANKS = Pattern.compile("[ \\t]+");
     private static final Pattern SECOND_THOUGHT = Pattern.compile("(?i)^[\\s,.]*or\\s+");
@@ -105,7 +110,8 @@ public final class AnswerText {
     private static String withoutTalk(String text) {
         String english = withSigns(WordsElsewhere.english(text));
         String bare = TALK.matcher(english).replaceAll(" ");
-        return SECOND_THOUGHT.matcher(bare).replaceFirst("");
+        String answer = SECOND_THOUGHT.matcher(bare).replaceFirst("");
+        return bare.equals(english) ? answer : ARTICLE.matcher(answer).replaceFirst(" ");
     }
 
     /** Whether it is more than punctuation. */

@@ -46,7 +46,7 @@ public final class DegreeReading {
 
     /** @throws Unreadable if the text is neither a numeral nor a number */
     public static Numeral read(String plain, Key key) {
-        String figured = withFigures(plain);
+        String figured = plain.indexOf('^') < 0 ? withFigures(plain, key) : withFigures(plain.replace("^", ""), key);
         String text = HAS_WORD.matcher(figured).find() ? withoutWords(figured) : figured.replace(" ", "");
         boolean number =
                 text.codePoints().filter(c -> "b#♭♯".indexOf(c) < 0).limit(1).allMatch(c -> c >= '1' && c <= '7');
@@ -59,7 +59,7 @@ public final class DegreeReading {
     }
 
     /** {@code V6/5} and {@code V7 first inversion} as {@code V65}. */
-    private static String withFigures(String plain) {
+    private static String withFigures(String plain, Key key) {
         Matcher position = plain.contains("nversion") || plain.contains("osition") ? POSITION.matcher(plain) : null;
         if (position == null || !position.matches()) {
             return plain.indexOf('/') < 0
@@ -67,7 +67,7 @@ public final class DegreeReading {
                     : FIGURES.matcher(CADENTIAL.matcher(plain).replaceFirst("Cad64"))
                             .replaceFirst("$1$2");
         }
-        String chord = position.group(1).strip();
+        String chord = read(position.group(1).strip(), key).toString();
         int place = position.group(2) == null ? 0 : ChordReading.place(position.group(2));
         boolean seventh = chord.endsWith("7");
         String root = seventh ? chord.substring(0, chord.length() - 1) : chord;

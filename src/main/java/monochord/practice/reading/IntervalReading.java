@@ -43,7 +43,7 @@ public final class IntervalReading {
     private static final Pattern GERMAN = Pattern.compile("([kgrvü])([0-9]+)");
     /** {@code sixth minor}: the quality behind the number, as Romance languages have it. */
     private static final Pattern QUALITY_LAST = Pattern.compile(
-            "(unison|second|third|fourth|fifth|sixth|seventh|octave) (minor|major|perfect|augmented|diminished)");
+            "(unison|second|third|fourth|fifth|sixth|seventh|octave),? (minor|major|perfect|augmented|diminished)");
 
     private IntervalReading() {}
 

@@ -10,7 +10,7 @@ import monochord.theory.note.Unreadable;
 
 /** Reads a row of chords, by their names or by numerals and numbers. */
 public final class ProgressionReading {
-    private static final Pattern BETWEEN = Pattern.compile("[\\s,;|→]+(?:[-–—>]+[\\s,;|→]+)*|[–—]|->");
+    private static final Pattern BETWEEN = Pattern.compile("[\\s,;|→]+(?:[-–—>/]+[\\s,;|→]+)*|[–—]|->");
     private static final Pattern HYPHEN = Pattern.compile("-(?=[^-]*[A-Ga-g1-7IViv])");
     private static final Pattern WORDED_FLAT = Pattern.compile("(?i)(?<![a-z])flat[ -]*(?=[1-7])");
     private static final Pattern WORDED_MINOR = Pattern.compile("(?i)(?<=[1-7A-Ga-g#b♭♯]) +minor(?![a-z])");

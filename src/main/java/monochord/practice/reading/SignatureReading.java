@@ -13,11 +13,14 @@ public final class SignatureReading {
     private static final Pattern NOTHING = Pattern.compile(
             "(?i)(?:none|nothing|0|no|zero|natural|empty|no accidentals|no signs?|no (?:sharps?|flats?)(?: (?:and|or|,) ?(?:no )?(?:sharps?|flats?))?|neither sharps? (?:n?or|and) flats?|none)\\s*");
     private static final Pattern COUNT = Pattern.compile(
-            "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭|(?<=[0-9] )Bb)(?![a-z])[:,. ]*");
+            "(?i)(?<![a-z0-9])([0-9]|no|one|two|three|four|five|six|seven) ?(sharps?|flats?|#|♯|b|♭|(?<=(?:[0-9]|one|two|three|four|five|six|seven) )Bb)(?![a-z])[:,. ]*");
 
     private static final Pattern LETTERS = Pattern.compile("(?i)(sharps?|flats?)[: ]+([A-G].*)");
     private static final Pattern NUMBER_ALONE =
             Pattern.compile("(?i)\\s*(?:[1-9]|one|two|three|four|five|six|seven)\\s*");
+
+    /** {@code bbb}: so many flats; two letters b are B flat. */
+    private static final Pattern SIGNS_ALONE = Pattern.compile("b{3,7}|♭{2,7}|[#♯]{2,7}");
 
     private SignatureReading() {}
 
@@ -28,6 +31,10 @@ public final class SignatureReading {
         }
         if (NUMBER_ALONE.matcher(plain).matches()) {
             throw Unreadable.because(plain, 0, "a key signature", "say sharps or flats with the number", example);
+        }
+        if (SIGNS_ALONE.matcher(plain).matches()) {
+            boolean flats = plain.charAt(0) == 'b' || plain.charAt(0) == '♭';
+            return Signature.of(flats ? -plain.length() : plain.length());
         }
         Matcher letters = LETTERS.matcher(plain);
         if (letters.matches()) {

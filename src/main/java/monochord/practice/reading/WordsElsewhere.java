@@ -33,6 +33,7 @@ final class WordsElsewhere {
         add("augmented", "übermäßig", "übermäßige", "übermäßiger", "uebermaessig", "uebermaessige", "augmenté");
         add("augmented", "augmentée", "aumentato", "aumentata", "aumentado", "aumentada");
         add("half-diminished", "halbvermindert", "halbverminderter");
+        add("natural", "naturel", "naturelle", "naturale", "natürlich");
         add("unison", "prime", "unisson", "unisono");
         add("second", "sekunde", "sekund", "seconde", "seconda", "segunda", "zweite", "deuxième");
         add("third", "terz", "tierce", "terza", "tercera", "dritte", "troisième");
@@ -52,7 +53,7 @@ final class WordsElsewhere {
         add("none", "keine", "keins", "kein", "aucun", "aucune", "nessuno", "nessuna", "ninguno", "ninguna");
         add("", "vorzeichen");
         add("sharps", "kreuze", "kreuz", "dièses", "dièse", "diesis", "sostenidos");
-        add("flats", "bémols", "bemolli", "bemoles");
+        add("flats", "been", "bémols", "bemolli", "bemoles");
         add("and", "und", "et");
         add("with", "mit", "avec", "con");
         add("over", "über", "sur", "sopra");

@@ -7,9 +7,10 @@ import static monochord.practice.Misconception.WRONG_WAY;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -33,6 +34,9 @@ final class Intervals implements Skill {
     private static final List<String> SUBJECTS =
             List.of("P5", "P4", "M2", "M3", "m3", "m2", "M6", "m6", "m7", "M7", "A4", "d5");
     private static final int LARGEST = 15;
+    private static final Pattern DOWN = Pattern.compile("(?i) (?:below|under|beneath|down)\\b");
+    private static final Pattern WAY =
+            Pattern.compile("(?i) (?:(?:up|down)(?: from)?|above|from|on|over|below|under|beneath)(?: |$)");
 
     @Override
     public String id() {
@@ -56,10 +60,12 @@ final class Intervals implements Skill {
             String[] notes = text.split("[ ,-]+");
             return name(NoteName.parse(notes[0]), NoteName.parse(notes[1]), key);
         }
-        String[] parts = text.split(" (?:above|from|on|over) ", 2);
-        boolean fromTonic = parts.length == 1;
+        boolean down = DOWN.matcher(text).find();
+        String[] parts = WAY.split(text, 2);
+        boolean fromTonic = parts.length == 1 || parts[1].isBlank();
         NoteName from = fromTonic ? key.tonic() : NoteName.parse(parts[1].strip());
-        return note(Interval.parse(parts[0].strip()), from, fromTonic, key);
+        Interval interval = Interval.parse(parts[0].strip());
+        return note(down && !interval.goesDown() ? interval.reversed() : interval, from, fromTonic, key);
     }
 
     private Question note(Interval interval, NoteName from, boolean fromTonic, Key key) {

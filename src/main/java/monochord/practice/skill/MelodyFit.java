@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -16,6 +16,7 @@ import monochord.practice.answer.MendRubric;
 import monochord.practice.answer.ModelledError;
 import monochord.practice.answer.StandingRubric;
 import monochord.text.Phrase;
+import monochord.theory.Chord;
 import monochord.theory.Key;
 import monochord.theory.note.NoteName;
 
@@ -78,7 +79,8 @@ final class MelodyFit implements Skill {
                 : Phrase.sentence(
                         "In {0} a tune rests on {1} over {2}. Chord tone, colour, suspension or clash?",
                         about.key(), about.note(), about.chord());
-        StandingRubric judge = new StandingRubric(about.standing(), reason(about), way(about), () -> errors(about));
+        StandingRubric judge = new StandingRubric(
+                about.standing(), reason(about), way(about), given -> help(given, about), () -> errors(about));
         return Question.of(new Topic(id(), about.text(), about.key()), AnswerForm.CHOICE, prompt, judge, coaching(about));
     }
 
@@ -91,7 +93,8 @@ final class MelodyFit implements Skill {
         Phrase reason = Phrase.sentence(
                 "The chord is {0}; from {1} the nearest that fits is {2}.",
                 Phrase.row(about.chord().tones()), about.note(), nearest);
-        MendRubric judge = new MendRubric(changes, reason, mendWay(about), () -> mendErrors(about));
+        MendRubric judge = new MendRubric(
+                changes, reason, mendWay(about), given -> mendHelp(given, about), () -> mendErrors(about));
         return Question.of(
                 new Topic(id(), about.text(), about.key()), AnswerForm.NOTES, prompt, judge, mendCoaching(about, reason));
     }
@@ -164,6 +167,46 @@ final class MelodyFit implements Skill {
                         "{0} is {1}; {2} is none of its tones and rubs against one of them: a clash.",
                         about.chord(), row, note);
         };
+    }
+
+    /** Whether it is a tone of the chord comes first; what it does beside the chord, only where it is none. */
+    private static List<Phrase> help(Standing given, TuneSubject about) {
+        NoteName note = about.note();
+        Chord chord = about.chord();
+        Phrase spelled = Phrase.sentence("{0} is {1}.", chord, Phrase.row(chord.tones()));
+        boolean isTone = chord.holds(note);
+        if (isTone || given == Standing.CHORD_TONE) {
+            return List.of(
+                    Phrase.sentence("Spell {0} to its end, and look for {1}, accidental and all.", chord, note),
+                    spelled,
+                    way(about));
+        }
+        Phrase none = Phrase.sentence("{0} is none of the tones of {1}, that is right.", note, chord);
+        return about.falls()
+                ? List.of(
+                        none.then(Phrase.sentence("Now see where the tune goes from it.")),
+                        Phrase.sentence("It falls to {0}. Is that a tone of {1}?", about.below(), chord),
+                        spelled.then(
+                                Phrase.sentence(
+                                        "A note that gives way to a tone of the chord is one thing; one that stays and rubs is another.")))
+                : List.of(
+                        none.then(Phrase.sentence("Now see how near it lies above one of them.")),
+                        spelled,
+                        Phrase.sentence(
+                                "Measure from the nearest tone below {0}: a half step rubs, a whole step does not.",
+                                note));
+    }
+
+    private static List<Phrase> mendHelp(NoteName given, TuneSubject about) {
+        Chord chord = about.chord();
+        return List.of(
+                chord.holds(given)
+                        ? Phrase.sentence(
+                                "{0} is a tone of {1}, that is right. Another one lies nearer to {2}.",
+                                given, chord, about.note())
+                        : Phrase.sentence("{0} is no tone of {1}. Spell the chord.", given, chord),
+                Phrase.sentence("{0} is {1}.", chord, Phrase.row(chord.tones())),
+                Phrase.sentence("Which of them lies a half step or a whole step from {0}?", about.note()));
     }
 
     private static Coaching coaching(TuneSubject about) {

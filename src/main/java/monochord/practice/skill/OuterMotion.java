@@ -12,8 +12,8 @@ import monochord.harmony.motion.MotionStep;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.VoiceMove;
 import monochord.harmony.motion.VoicePair;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -92,7 +92,8 @@ final class OuterMotion implements Skill {
         Phrase prompt = Phrase.sentence(
                 "From {0} to {1}: how do the lowest and the highest voice move? Contrary, oblique, similar, parallel or still.",
                 Phrase.row(step.from()), Phrase.row(step.to()));
-        MotionRubric judge = new MotionRubric(outer.motion(), reason(outer), way(outer), () -> errors(step, outer));
+        MotionRubric judge = new MotionRubric(
+                outer.motion(), reason(outer), way(outer), given -> help(given, outer), () -> errors(step, outer));
         return Question.of(new Topic(id(), passage.toString(), key), AnswerForm.CHOICE, prompt, judge, coaching(outer));
     }
 
@@ -178,6 +179,29 @@ final class OuterMotion implements Skill {
         return move.direction() > 0
                 ? Phrase.of("goes up from {0} to {1}", move.from(), move.to())
                 : Phrase.of("goes down from {0} to {1}", move.from(), move.to());
+    }
+
+    /** What of a wrong answer is right, and then one voice after the other. */
+    private static List<Phrase> help(Motion given, VoicePair pair) {
+        Motion wanted = pair.motion();
+        Phrase lowest = Phrase.sentence("The lowest {0}.", way(pair.lower()));
+        Phrase both = Phrase.sentence("The lowest {0}, the highest {1}.", way(pair.lower()), way(pair.upper()));
+        if (given.isSameWay() && wanted.isSameWay()) {
+            return List.of(
+                    Phrase.sentence("Both go the same way, that is right. Do they keep their distance, by letters?"),
+                    Phrase.sentence("Count the letters between them before and after."),
+                    way(pair));
+        }
+        if (isBothMoving(given) && isBothMoving(wanted)) {
+            return List.of(Phrase.sentence("Both move, that is right. Now which way each goes."), lowest, both);
+        }
+        return wanted == Motion.OBLIQUE && given != Motion.STILL
+                ? List.of(Phrase.sentence("One of the two moves, that is right. Does the other?"), lowest, both)
+                : List.of();
+    }
+
+    private static boolean isBothMoving(Motion motion) {
+        return motion == Motion.CONTRARY || motion.isSameWay();
     }
 
     private static Coaching coaching(VoicePair pair) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import monochord.lesson.read.MarkdownGuard;
+import monochord.notebook.AttachedFile;
 import monochord.notebook.Digest;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
@@ -124,6 +125,15 @@ public final class Journal {
         bytes += size(clean);
         notes++;
         return add(new JournalEntry((fence ? "\\" : "") + clean, null, null, null));
+    }
+
+    /** Keeps a file that is opened before what is noted next, so that its notebook can be typed again. */
+    public void attach(AttachedFile file) {
+        String block = SafeText.clean(file.toString());
+        if (!isFull() && bytes + size(block) < MOST_BYTES) {
+            bytes += size(block);
+            add(new JournalEntry(block, null, null, null));
+        }
     }
 
     private static int size(String text) {

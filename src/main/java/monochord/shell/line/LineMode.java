@@ -121,6 +121,12 @@ public enum LineMode {
             Phrase.of("ends it"),
             Phrase.of("a step back"),
             RepeatedCells.HELPS),
+    NEW_SONG(
+            Phrase.of("a new song"),
+            Phrase.of("goes on"),
+            Phrase.of("leaves off"),
+            Phrase.of("a step back"),
+            RepeatedCells.HELPS),
     CONSENT(
             Phrase.of("yes is wanted"),
             Phrase.of("goes on without"),

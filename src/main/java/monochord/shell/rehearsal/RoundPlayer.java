@@ -136,8 +136,8 @@ public final class RoundPlayer {
          * @throws InterruptedException if it is to go on no longer
          */
         private double goesOn() throws InterruptedException {
-            long now = nanos.getAsLong();
             Optional<PlayheadPosition> heard = sounds ? ear.playing() : Optional.empty();
+            long now = nanos.getAsLong(); // after the card's place: a pause between makes the look late, never early
             if (current != this || sounds && heard.isEmpty()) {
                 throw new InterruptedException("it was stopped");
             }

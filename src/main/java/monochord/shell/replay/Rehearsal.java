@@ -9,6 +9,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import monochord.notebook.AttachedFile;
 import monochord.notebook.Start;
 import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
@@ -103,6 +104,11 @@ public final class Rehearsal implements AutoCloseable {
     /** What is said before the first line. */
     Answer greeting() {
         return sitting.teaching().opening().greeting(sitting);
+    }
+
+    /** Puts a file into its folder that the notebook holds. */
+    void put(AttachedFile file) throws IOException {
+        sitting.outside().seal().orElseThrow().put(file.name(), file.text());
     }
 
     /** How many times so far Java was to run and was kept back. */

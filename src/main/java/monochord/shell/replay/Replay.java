@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.LongSupplier;
+import monochord.notebook.AttachedFile;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.shell.sitting.Sitting;
@@ -50,8 +51,16 @@ public final class Replay {
 
     private Replayed replayed() throws IOException {
         List<ReplayTurn> turns = new ArrayList<>();
-        for (Exchange exchange : notebook.exchanges()) {
-            turns.add(turn(exchange));
+        for (Notebook.NotebookPart part : notebook.parts()) {
+            if (part instanceof Notebook.NotebookProse prose) {
+                for (AttachedFile file : prose.files()) {
+                    rehearsal.put(file);
+                }
+            } else if (part instanceof Notebook.Console console) {
+                for (Exchange exchange : console.exchanges()) {
+                    turns.add(turn(exchange));
+                }
+            }
         }
         return new Replayed(notebook, turns);
     }

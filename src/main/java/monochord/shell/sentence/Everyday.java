@@ -44,6 +44,8 @@ public enum Everyday {
     private static final Pattern APOSTROPHES = Pattern.compile("['’]");
     private static final Pattern GAPS = Pattern.compile("[\\s,]+");
     private static final Pattern ENDS = Pattern.compile("[ .!?…]+$");
+    /** Signs without a letter; question marks alone ask something. */
+    private static final Pattern NOTHING_SAID = Pattern.compile("(?![\\s?]*$)[\\s\\p{Punct}…]*");
 
     private final Pattern lines;
 
@@ -53,7 +55,7 @@ public enum Everyday {
 
     /** What is meant by a line that is neither music nor an answer; none if it is nothing of this kind. */
     public static Optional<Everyday> in(String line) {
-        if (line.length() > LONGEST) {
+        if (line.length() > LONGEST || NOTHING_SAID.matcher(line).matches()) {
             return Optional.empty();
         }
         String said = GAPS.matcher(APOSTROPHES.matcher(line.toLowerCase(Locale.ROOT)).replaceAll(""))

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import monochord.text.Nearest;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
@@ -19,6 +20,9 @@ public final class Sentence {
     private static final String BODY = "";
     /** The clause in which a low and a high note stand with {@code to} between. */
     private static final String RANGE = "sing";
+
+    /** The clause that is free text to the end. */
+    private static final String REASON = "because";
 
     private static final int LONGEST_SMALL_WORD = 9;
     private static final String WHAT = "a sentence";
@@ -139,7 +143,9 @@ public final class Sentence {
                 option(text.substring(place, end), place, end);
             } else if (length <= LONGEST_SMALL_WORD) {
                 String word = text.substring(place, end).toLowerCase(Locale.ROOT);
-                boolean isWithin = current.startsWith("--answer") || current.equals(RANGE) && word.equals("to");
+                boolean isWithin = current.startsWith("--answer")
+                        || current.equals(REASON)
+                        || current.equals(RANGE) && word.equals("to");
                 if (smallWords.contains(word) && !isWithin) {
                     open(word, place, end);
                 }
@@ -148,8 +154,10 @@ public final class Sentence {
 
         private void option(String word, int place, int end) {
             if (!options.contains(word.substring(2))) {
-                throw Unreadable.because(
-                        text, place, WHAT, Clause.of("there is no option {0} here", word), "show Abmaj7 --plain");
+                Clause none = Nearest.to(word.substring(2), options)
+                        .map(near -> Clause.of("there is no option {0} here, did you mean {1}", word, "--" + near))
+                        .orElse(Clause.of("there is no option {0} here", word));
+                throw Unreadable.because(text, place, WHAT, none, "show Abmaj7 --plain");
             }
             open(word, place, end);
         }

@@ -29,6 +29,7 @@ public final class Usage {
         LEARNING("learning"),
         TEACHING("teaching"),
         WRITING("writing"),
+        KEEPING("keeping"),
         LEAVING("leaving");
 
         private final String title;

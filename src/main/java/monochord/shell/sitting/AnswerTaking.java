@@ -32,13 +32,24 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
     }
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
-    Answer take(JudgedAnswer judged) {
+    Answer take(JudgedAnswer whole) {
         Question taken = question().question();
+        JudgedAnswer judged =
+                isFirstWrongByEar(whole) ? whole.listeningAgain(silence().isHeard()) : whole;
         question()
                 .take(judged.text().english(), judged.verdict())
                 .filter(attempt -> !silence().spares(taken))
                 .ifPresent(sitting.study()::keep);
         return sitting.study().withNotices(said(judged));
+    }
+
+    /** It may be tried again, so neither the verdict nor {@code why} says what it was. */
+    private boolean isFirstWrongByEar(JudgedAnswer judged) {
+        return judged.question().isByEar()
+                && judged.isRead()
+                && !judged.verdict().grade().isRight()
+                && !question().isTried()
+                && underWay.firstStart().isEmpty();
     }
 
     private Answer said(JudgedAnswer judged) {
@@ -69,8 +80,8 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
     /** By ear the first wrong answer is followed by another hearing, the second by the answer, beside one's own. */
     private Answer wrongByEar(JudgedAnswer judged) {
         if (question().tries() == 1) {
-            Phrase played = heard(judged.question().heard());
-            return new VerdictAnswer(judged.question(), judged.listeningAgain().verdict(), lines(played, tryAgain()));
+            Phrase played = silence().isHeard() ? heard(judged.question().heard()) : Phrase.NOTHING;
+            return new VerdictAnswer(judged.question(), judged.verdict(), lines(played, tryAgain()));
         }
         Phrase both = silence().writesFiles()
                 ? heard(judged.question().heardBeside(judged.text().english()))
@@ -80,6 +91,7 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
                         sitting.stage().ear());
         underWay.note(false);
         question().toldByEar();
+        sitting.linePlace().isSaidThere();
         return new VerdictAnswer(
                 judged.question(), judged.verdict(), lines(both, teaching.mode().row()));
     }

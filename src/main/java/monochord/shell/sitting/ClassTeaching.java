@@ -65,7 +65,12 @@ public final class ClassTeaching {
 
     /** Whether a line is meant for the class: another key, or an answer that was called out. */
     public boolean takes(String line) {
-        return namesKey(line) || room.isAsking();
+        return namesKey(line) || room.isAsking() || isTooEarly(line);
+    }
+
+    /** Whether an answer is called out, by its name, before anything is asked or after it was told. */
+    public boolean isTooEarly(String line) {
+        return !namesKey(line) && !room.isAsking() && named(line).matches();
     }
 
     private static boolean namesKey(String line) {

@@ -5,6 +5,7 @@ import monochord.course.Course;
 import monochord.record.Agenda;
 import monochord.text.Phrase;
 import monochord.view.Answer;
+import monochord.view.Answers;
 import monochord.view.Statement;
 
 /** How a sitting opens: in two lines what is due and what comes next, and Enter does it. */
@@ -40,7 +41,10 @@ public final class Opening {
             return FirstStart.greeting();
         }
         sitting.linePlace().isSaidThere();
-        return agenda.isEmpty() ? Statement.of(FIRST) : Statement.of(due(), next(sitting));
+        Answer day = agenda.isEmpty() ? Statement.of(FIRST) : Statement.of(due(), next(sitting));
+        return RememberedSong.of(sitting)
+                .map(song -> Answers.of(day, Statement.of(song.offer())))
+                .orElse(day);
     }
 
     private Phrase due() {

@@ -1,7 +1,10 @@
 package monochord.shell.sitting;
 
 import java.nio.file.Files;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import monochord.theory.note.Unreadable;
@@ -20,6 +23,7 @@ public final class ReplaySandbox {
     private final int depth;
     private final AtomicInteger left;
     private final AtomicBoolean stopped;
+    private final Map<String, Path> attached = new HashMap<>();
 
     private ReplaySandbox(Path folder, int depth, AtomicInteger left, AtomicBoolean stopped) {
         this.folder = folder.toAbsolutePath().normalize();
@@ -58,8 +62,28 @@ public final class ReplaySandbox {
         return stopped.get();
     }
 
+    /**
+     * Puts a file there that stands in what is typed again; under its name it is found, whatever folder that names.
+     *
+     * @throws IOException if it cannot be written
+     */
+    public void put(String name, String text) throws IOException {
+        Path place = folder.resolve("kept-" + attached.size());
+        Files.createDirectories(place);
+        String last = name.replaceFirst(".*[/\\\\]", "");
+        Path file = place.resolve(last.isBlank() || last.startsWith(".") ? "song" : last).normalize();
+        if (!file.startsWith(place)) {
+            throw new IOException("no name for a file: " + name);
+        }
+        Files.writeString(file, text);
+        attached.put(name, file);
+    }
+
     /** @throws Unreadable if the name leads out, by itself or along a link */
     Path file(String name) {
+        if (attached.containsKey(name)) {
+            return attached.get(name);
+        }
         Path file = folder.resolve(name).normalize();
         if (!file.startsWith(folder) || leadsOut(file)) {
             throw Unreadable.because(name, 0, "a file name", "in a replay no file outside is touched", "evening.md");

@@ -62,6 +62,11 @@ public final class SilentEarQuestions {
         return question.isByEar() && isSilent() && choice != Choice.FILES;
     }
 
+    /** Whether what is to be heard can be heard, by itself or from a file. */
+    boolean isHeard() {
+        return !isSilent() || writesFiles();
+    }
+
     /** Whether what is to be heard goes into files. */
     boolean writesFiles() {
         return choice == Choice.FILES && isSilent();

@@ -36,7 +36,10 @@ import monochord.view.Statement;
 
 /** One sitting at the line: who sits there, in which key, and what is within reach. */
 public final class Sitting {
-    private static final String NOTES = "notes";
+    /** The name under which the names of notes are settled for good. */
+    public static final String NOTES = "notes";
+    /** The setting that says how long a cell of Java may take, up to 999 seconds; with 0 there are none. */
+    public static final String CELL_SECONDS = "cell-seconds";
 
     private final PlaybackState stage;
     private final Settings settings;
@@ -108,7 +111,7 @@ public final class Sitting {
         linePlace.goOnFrom(other.linePlace);
         cells.take(other.cells.handOver());
         stage.rememberAs(other.stage);
-        song.goOnFrom(other.song);
+        song.goOnFrom(other.song, outside);
     }
 
     public Key key() {
@@ -207,17 +210,16 @@ public final class Sitting {
 
     /** What the line is there for: the innermost of what is open. */
     public LineMode mode() {
-        if (cells.isOpen()) {
-            return LineMode.OPEN_CELL;
-        }
-        return longAnswer.isOpen() ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : teaching.mode();
+        LineMode below = song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
+        LineMode above = longAnswer.isOpen() ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
+        return cells.isOpen() ? LineMode.OPEN_CELL : above;
     }
 
     /** How far that has come, where it can be counted. */
     public Optional<Position> place() {
         return switch (mode()) {
             case LONG_ANSWER -> longAnswer.place();
-            case OPEN_CELL, CONSENT -> Optional.empty();
+            case OPEN_CELL, CONSENT, NEW_SONG -> Optional.empty();
             default -> teaching.place();
         };
     }

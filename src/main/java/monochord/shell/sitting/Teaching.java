@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.course.Activity;
 import monochord.course.Course;
+import monochord.course.DailySet;
 import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
@@ -19,6 +20,7 @@ import monochord.course.OpenActivities;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Difficulty;
+import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
@@ -199,6 +201,11 @@ public final class Teaching {
     /** What becomes of questions for the ear where nothing sounds. */
     public SilentEarQuestions silence() {
         return silence;
+    }
+
+    /** What to ask somebody who names nothing: what a day's set would begin with, in the easiest of its keys. */
+    public Turn suggested(long seed) {
+        return DailySet.of(day.learner(), sitting.study().now(), seed).turns().get(0);
     }
 
     Difficulty level() {

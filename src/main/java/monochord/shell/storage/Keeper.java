@@ -1,11 +1,15 @@
 package monochord.shell.storage;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import monochord.practice.mastery.Attempt;
 import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.record.KeptSet;
+import monochord.text.Failure;
 import monochord.text.Phrase;
 
 /** What keeps a learner's answers and says what they show. */
@@ -35,6 +39,31 @@ public interface Keeper {
 
     /** Keeps that, in place of what stood there. */
     void keep(KeptSet set);
+
+    /** Where it is all kept; nothing where it is forgotten when the program ends. */
+    default Optional<Path> place() {
+        return Optional.empty();
+    }
+
+    /**
+     * Copies all answers into a file.
+     *
+     * @return how many
+     * @throws IOException with a message for the learner
+     */
+    default int copy(Path into) throws IOException {
+        throw new Failure(Phrase.of("no record is kept in this sitting"));
+    }
+
+    /**
+     * Brings back the answers of a copy that are not here.
+     *
+     * @return how many
+     * @throws IOException with a message for the learner
+     */
+    default int bringBack(Path from) throws IOException {
+        return copy(from);
+    }
 
     /** The sitting ends, and leaves this for the next. */
     void leave(Agenda agenda);

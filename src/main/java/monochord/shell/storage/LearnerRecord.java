@@ -59,6 +59,11 @@ public final class LearnerRecord {
         return keeper.knowledge();
     }
 
+    /** What keeps it all. */
+    public Keeper keeper() {
+        return keeper;
+    }
+
     /** What is due now. */
     public Due due() {
         return Due.at(now(), knowledge());

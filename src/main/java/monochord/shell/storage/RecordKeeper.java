@@ -1,7 +1,9 @@
 package monochord.shell.storage;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import monochord.practice.mastery.Attempt;
 import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
@@ -74,6 +76,21 @@ public final class RecordKeeper implements Keeper {
     @Override
     public void keep(KeptSet set) {
         set.write(home);
+    }
+
+    @Override
+    public Optional<Path> place() {
+        return Optional.of(home);
+    }
+
+    @Override
+    public int copy(Path into) throws IOException {
+        return register().copy(into);
+    }
+
+    @Override
+    public int bringBack(Path from) throws IOException {
+        return register().bringBack(from);
     }
 
     @Override

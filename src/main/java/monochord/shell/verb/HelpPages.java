@@ -33,6 +33,64 @@ final class HelpPages {
                         + " --json and --notes."));
     }
 
+    /** How a song's file is written: this page is the grammar. */
+    static Statement songFile() {
+        return new Statement(
+                Stream.of(
+                                List.of(Phrase.of("A song is a text file. Its head stands between two lines of hyphens:")),
+                                code(songHead()),
+                                List.of(
+                                        Phrase.of("Also by:, tempo: (a number) and swing: (how, in words)."),
+                                        Phrase.of("Below it sections in playing order. A heading that comes again with"
+                                                + " nothing below it plays its section again:")),
+                                code(songSection()),
+                                songGrammar())
+                        .flatMap(List::stream)
+                        .toList(),
+                Answer.DONE);
+    }
+
+    private static Phrase[] songHead() {
+        return new Phrase[] {
+            Phrase.typed("---"),
+            Phrase.typed("title: The Water Is Wide"),
+            Phrase.typed("key: D"),
+            Phrase.typed("metre: 4/4"),
+            Phrase.typed("---")
+        };
+    }
+
+    private static Phrase[] songSection() {
+        return new Phrase[] {
+            Phrase.typed("## Verse"),
+            Phrase.typed("```chords"),
+            Phrase.typed("|: D | G . A . |[1 D :|[2 D! \"stop\" |"),
+            Phrase.typed("```"),
+            Phrase.typed("```tune"),
+            Phrase.typed("A3:1 | D4:2 E4 F#4 | G4:3/2 F#4:1/2 E4:2 | D4:4 | D4:3 r:1"),
+            Phrase.typed("```"),
+            Phrase.typed("```words"),
+            Phrase.typed("The wa-ter is wide"),
+            Phrase.typed("```")
+        };
+    }
+
+    private static List<Phrase> songGrammar() {
+        return List.of(
+                Phrase.of("Chords: names, numerals or numbers; those of a bar share it alike. A dot holds, % is the bar"
+                        + " before, r is silence, ! behind a chord is a hit, words in quotes are a cue. Numbers and"
+                        + " numerals stay, whatever the key."),
+                Phrase.of("Bars: | parts them, || ends a part, |: and :| stand around what is repeated (::| for three"
+                        + " times), [1 and [2 begin endings."),
+                Phrase.of("Tune: note, octave, colon, beats; a beat is a quarter, without a number it is one. r is a"
+                        + " rest, a dot holds on. A short first bar is a pick-up; ... says that the rest is not written"
+                        + " yet."),
+                Phrase.of("Words: a line to each line of the tune; - between syllables, _ holds, * skips a note, an"
+                        + " empty line before the next verse."),
+                Phrase.of("## Changes, at the end, lists what was changed and why."),
+                Phrase.of("check my-song.md finds what is wrong, line by line."));
+    }
+
     /** What stands in lines of code is Java, in which notes go by their English names. */
     static Statement java() {
         return new Statement(

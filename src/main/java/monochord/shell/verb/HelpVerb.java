@@ -47,7 +47,7 @@ public final class HelpVerb implements Verb {
                         word(),
                         Usage.VerbTopic.LEAVING,
                         Phrase.of("list the verbs, tell about one, or how music is typed"))
-                .form(may(takes(List.of(Value.VERB, Value.TOPIC), "enter", "music", "java", "ears", "hands", "band")))
+                .form(may(takes(List.of(Value.VERB, Value.TOPIC), "enter", "music", "song-file", "java", "ears", "hands", "band")))
                 .examples("help play", "help music");
     }
 
@@ -63,6 +63,7 @@ public final class HelpVerb implements Verb {
             case "" -> overview();
             case "enter" -> new ModesAnswer(sitting.mode());
             case "music", "notation" -> HelpPages.music();
+            case "song-file", "song file" -> HelpPages.songFile();
             case "ears", "hearing" -> new Statement(HearingCaution.EARS, Answer.DONE);
             case "java", "code" -> HelpPages.java();
             case "hands" -> HelpPages.hands();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import monochord.shell.sentence.Verb;
 import monochord.shell.verb.course.CourseVerbs;
+import monochord.shell.verb.keeping.KeepingVerbs;
 import monochord.shell.verb.music.MusicVerbs;
 import monochord.shell.verb.paper.PaperVerbs;
 import monochord.shell.verb.song.SongVerbs;
@@ -29,6 +30,7 @@ public final class Verbs {
         verbs.addAll(CourseVerbs.all());
         verbs.addAll(WritingVerbs.all());
         verbs.addAll(PaperVerbs.all());
+        verbs.addAll(KeepingVerbs.all(this::find));
         verbs.add(new HelpVerb(this));
         verbs.add(new QuitVerb());
         verbs.forEach(verb -> byWord.put(verb.word(), verb));

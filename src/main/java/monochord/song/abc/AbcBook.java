@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A file of tunes, cut into tunes: each begins with {@code X:} and ends with an empty line.
@@ -82,5 +84,13 @@ public record AbcBook(List<Line> header, List<Tune> tunes) {
                 .or(() -> tunes.stream()
                         .filter(tune -> tune.title().toLowerCase(Locale.ROOT).contains(wanted))
                         .findFirst());
+    }
+
+    /** One tune by itself, with what holds for all. */
+    public String text(Tune tune) {
+        return Stream.of(header, List.of(new Line(0, "")), tune.lines())
+                .flatMap(List::stream)
+                .map(line -> line.text() + "\n")
+                .collect(Collectors.joining());
     }
 }

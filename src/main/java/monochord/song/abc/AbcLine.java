@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.song.BarDraft;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
 import monochord.theory.note.Beats;
@@ -18,6 +19,13 @@ final class AbcLine {
     private static final Pattern FIELD = Pattern.compile("\\[([A-Za-z]):([^\\]]*)\\]");
     private static final Pattern REST = Pattern.compile("[zx]");
     private static final Pattern BARS_REST = Pattern.compile("[ZX](\\d{0,3})");
+    private static final Pattern SILENCE = Pattern.compile("N\\.?\\s?C\\.?");
+    /** Section 12.2: an exclamation mark by itself is the end of a line in old files. */
+    private static final Pattern DECORATION = Pattern.compile("([!+])[^\\s|!+:\\[\\]]{1,40}\\1");
+
+    private static final Pattern JUMP =
+            Pattern.compile("(?i)!(?:D\\.?C\\.?|D\\.?S\\.?|dacapo|dacoda|segno|coda|fine).*");
+
     private static final String PASSED_OVER = " \t.~HLMOPSTuvhijklmnopqstwHIJKNQRVWY`)*y$\\?;#@";
     private static final int MOST_BARS_REST = 200;
 
@@ -102,18 +110,27 @@ final class AbcLine {
 
     /** Chords and annotations in quotes, decorations, grace notes. */
     private void quoted(char open) {
+        if (open == '!' || open == '+') {
+            decoration();
+            return;
+        }
         int end = text.indexOf(open == '{' ? '}' : open, place + 1);
-        if (end < 0) {
-            place++;
-            return;
-        }
-        if (open == '"') {
+        if (end > 0 && open == '"') {
             symbol(text.substring(place + 1, end));
-        } else if (open != '{' && end - place > 40) {
-            place++;
-            return;
         }
-        place = end + 1;
+        place = Math.max(place, end) + 1;
+    }
+
+    private void decoration() {
+        Matcher decoration = DECORATION.matcher(text).region(place, text.length());
+        boolean found = decoration.lookingAt();
+        if (found && JUMP.matcher(decoration.group()).matches()) {
+            state.fault(
+                    place,
+                    Phrase.of("\"{0}\" is left out: jumps are not played", Phrase.typed(decoration.group())),
+                    Phrase.of("name the parts and write their order, such as {0}", Phrase.typed("P:ABA")));
+        }
+        place = found ? decoration.end() : place + 1;
     }
 
     private void symbol(String quoted) {
@@ -121,13 +138,15 @@ final class AbcLine {
             return;
         }
         Optional<Chord> chord = AbcSymbol.chord(quoted);
-        if (chord.isEmpty()) {
+        if (SILENCE.matcher(quoted.strip()).matches()) {
+            state.bar.symbols.add(new BarDraft.Symbol("r", state.bar.beats()));
+        } else if (chord.isEmpty()) {
             state.fault(
                     place,
                     Phrase.of("\"{0}\" is no chord and is left out", Phrase.typed(quoted)),
                     Phrase.of("write a chord such as {0}", Chord.parse("Am7")));
         } else {
-            state.bar.symbols.add(new AbcBar.Symbol(chord.get().toString(), state.bar.sounds.size()));
+            state.bar.symbols.add(new BarDraft.Symbol(chord.get().toString(), state.bar.beats()));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.song.BarDraft;
 import monochord.song.Song;
 import monochord.song.SongMetre;
 import monochord.text.Phrase;
@@ -26,7 +27,7 @@ public final class AbcReader {
     private static final String NO_NAME = "";
 
     private final AbcState state = new AbcState(null, SongMetre.FREE, AbcKey.none());
-    private final Map<String, List<AbcBar>> parts = new LinkedHashMap<>();
+    private final Map<String, List<BarDraft>> parts = new LinkedHashMap<>();
     private final Map<String, AbcWords> words = new LinkedHashMap<>();
     private final Set<String> voices = new LinkedHashSet<>();
     private final Set<Phrase> remarks = new LinkedHashSet<>();
@@ -228,7 +229,7 @@ public final class AbcReader {
         return order;
     }
 
-    Map<String, List<AbcBar>> parts() {
+    Map<String, List<BarDraft>> parts() {
         return parts;
     }
 

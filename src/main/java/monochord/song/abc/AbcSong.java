@@ -6,14 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import monochord.song.BarDraft;
 import monochord.song.Section;
 import monochord.song.Song;
 import monochord.song.SongHead;
 import monochord.song.SongMetre;
-import monochord.song.WrittenBar;
 import monochord.text.Phrase;
 import monochord.theory.Key;
-import monochord.theory.note.Beats;
 
 /** Makes sections of the parts that were read, in the order in which they are played. */
 final class AbcSong {
@@ -36,7 +35,7 @@ final class AbcSong {
         Set<String> written = new HashSet<>();
         for (String part : playingOrder()) {
             int line = sections.size() + 1;
-            List<AbcBar> bars = read.parts().get(part);
+            List<BarDraft> bars = read.parts().get(part);
             sections.add(
                     written.add(part)
                             ? new Section(name(part), line, blocks(part, bars, metre))
@@ -74,35 +73,19 @@ final class AbcSong {
         return part.isEmpty() ? ONLY : part.length() == 1 ? "Part " + part : part;
     }
 
-    private List<Section.Part> blocks(String part, List<AbcBar> bars, SongMetre metre) {
+    private List<Section.Part> blocks(String part, List<BarDraft> bars, SongMetre metre) {
         List<Section.Part> blocks = new ArrayList<>();
         boolean hasChords = bars.stream().anyMatch(bar -> !bar.symbols.isEmpty());
         if (hasChords) {
-            blocks.add(new Section.ChordBlock(chords(bars, metre)));
+            blocks.add(new Section.ChordBlock(BarDraft.chords(bars, metre)));
         }
-        if (bars.stream().anyMatch(bar -> bar.sounds.stream().anyMatch(sound -> sound.pitch != null))) {
-            blocks.add(new Section.TuneBlock(bars.stream().map(AbcBar::tune).toList()));
+        if (bars.stream().anyMatch(BarDraft::hasNotes)) {
+            blocks.add(new Section.TuneBlock(bars.stream().map(BarDraft::tune).toList()));
         }
         List<String> words = read.words(part);
         if (!words.isEmpty()) {
             blocks.add(new Section.WordsBlock(words));
         }
         return blocks;
-    }
-
-    /** A bar of chords to each of the tune; none to a pick-up without a chord. */
-    private static List<WrittenBar> chords(List<AbcBar> bars, SongMetre metre) {
-        Beats first = bars.get(0).beats();
-        boolean isPickup = bars.size() > 1
-                && bars.get(0).symbols.isEmpty()
-                && first.compareTo(metre.bar()) < 0
-                && first.compareTo(bars.get(1).beats()) < 0;
-        List<WrittenBar> chords = new ArrayList<>();
-        boolean isFirst = true;
-        for (AbcBar bar : isPickup ? bars.subList(1, bars.size()) : bars) {
-            chords.add(bar.chords(isFirst));
-            isFirst &= bar.symbols.isEmpty();
-        }
-        return chords;
     }
 }

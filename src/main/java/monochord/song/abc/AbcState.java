@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import monochord.song.BarDraft;
 import monochord.song.SongFault;
 import monochord.song.SongMetre;
 import monochord.text.Phrase;
@@ -18,15 +19,15 @@ final class AbcState {
     private static final int MOST_IN_A_BAR = 256;
     private static final int SMALLEST_PART = 32;
 
-    final List<AbcBar> bars = new ArrayList<>();
+    final List<BarDraft> bars = new ArrayList<>();
     final List<SongFault> faults = new ArrayList<>();
-    AbcBar bar = new AbcBar();
+    BarDraft bar = new BarDraft();
     Beats unit;
     SongMetre metre;
     AbcKey key;
     int line;
     private final Map<Character, Integer> accidentals = new HashMap<>();
-    private AbcBar.Sound last;
+    private BarDraft.Sound last;
     private Beats broken = Beats.ONE;
     private Beats tuplet = Beats.ONE;
     private int inTuplet;
@@ -56,7 +57,7 @@ final class AbcState {
         }
         boolean held =
                 pitch.isPresent() && last != null && last.ties && pitch.get().equals(last.pitch);
-        last = new AbcBar.Sound(pitch.orElse(null), beats, held);
+        last = new BarDraft.Sound(pitch.orElse(null), beats, held);
         bar.sounds.add(last);
         if (bar.sounds.size() >= MOST_IN_A_BAR) {
             closeBar();
@@ -131,12 +132,12 @@ final class AbcState {
         accidentals.clear();
         if (!bar.isEmpty()) {
             bars.add(bar);
-            bar = new AbcBar();
+            bar = new BarDraft();
         }
     }
 
     /** The bar read last. */
-    Optional<AbcBar> before() {
+    Optional<BarDraft> before() {
         return bars.isEmpty() ? Optional.empty() : Optional.of(bars.get(bars.size() - 1));
     }
 }

@@ -2,6 +2,8 @@ package monochord.song.abc;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import monochord.text.SafeText;
 
 /**
@@ -12,6 +14,9 @@ import monochord.text.SafeText;
 final class AbcWords {
     private static final String NONE = "*";
     private static final int MOST_VERSES = 50;
+
+    /** What is sung to one note, and the sign behind it. */
+    private static final Pattern UNIT = Pattern.compile("_\\s*|\\*\\s*|-\\s*|(?:\\\\-|[^\\s_*-])+(?:-\\s*|\\s+)?");
 
     private final List<List<String>> byMusicLine = new ArrayList<>();
 
@@ -49,5 +54,26 @@ final class AbcWords {
             lines.addAll(its);
         }
         return lines;
+    }
+
+    /**
+     * A line of words for notes of which some are cut in two and tied: what is sung to the first is held on the second.
+     *
+     * @param cuts for each note whether it goes on with the one before
+     */
+    static String held(String line, List<Boolean> cuts) {
+        Matcher unit = UNIT.matcher(line);
+        StringBuilder text = new StringBuilder();
+        int note = 0;
+        while (unit.find()) {
+            text.append(unit.group());
+            note++;
+            for (; note < cuts.size() && cuts.get(note); note++) {
+                boolean inWord = text.length() > 0 && text.charAt(text.length() - 1) == '-';
+                int end = text.toString().stripTrailing().length();
+                text.insert(end, unit.group().strip().equals(NONE) ? " *" : inWord ? "-" : "_");
+            }
+        }
+        return line.indexOf('|') >= 0 ? line : text.toString().strip();
     }
 }

@@ -92,19 +92,23 @@ public final class AbcWriter {
         int before = music.bars().size() - signs.size();
         List<List<String>> verses = verses(section.words());
         int line = 0;
+        List<Boolean> cuts = new ArrayList<>();
         StringBuilder now = new StringBuilder();
         for (int i = 0; i < music.bars().size(); i++) {
             WrittenBar sign = i >= before && i - before < signs.size() ? signs.get(i - before) : null;
             boolean holdsOn =
                     i + 1 < music.bars().size() && music.bars().get(i + 1).beginsHeld();
-            bar(music.bars().get(i), sign, holdsOn, now);
+            cuts.addAll(bar(music.bars().get(i), sign, holdsOn, now));
             if (sign == null
                     ? i + 1 == music.bars().size()
                     : sign.endsLine() || i + 1 == music.bars().size()) {
                 line(now.toString().stripTrailing());
                 now.setLength(0);
                 int at = line++;
-                verses.stream().filter(verse -> at < verse.size()).forEach(verse -> line("w: " + verse.get(at)));
+                verses.stream()
+                        .filter(verse -> at < verse.size())
+                        .forEach(verse -> line("w: " + AbcWords.held(verse.get(at), cuts)));
+                cuts.clear();
             }
         }
     }
@@ -121,11 +125,13 @@ public final class AbcWriter {
         return verses;
     }
 
-    private void bar(SectionMusic.SongBar bar, WrittenBar sign, boolean holdsOn, StringBuilder now) {
+    /** @return for each note written whether it only goes on with the one before, which a chord has cut */
+    private List<Boolean> bar(SectionMusic.SongBar bar, WrittenBar sign, boolean holdsOn, StringBuilder now) {
         if (sign != null) {
             now.append(sign.opens() ? "|: " : "").append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
         }
-        new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()), now).write();
+        AbcBarWriting writing = new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()), now);
+        writing.write();
         now.setLength(now.toString().stripTrailing().length());
         now.append(
                 sign == null
@@ -133,6 +139,7 @@ public final class AbcWriter {
                         : sign.times() > 1
                                 ? " " + ":".repeat(sign.times() - 1) + "| "
                                 : sign.endsPart() ? " || " : " | ");
+        return writing.cuts;
     }
 
     /** Writes the notes and chords of one bar. */
@@ -142,6 +149,7 @@ public final class AbcWriter {
         private final AbcKey key;
         private final StringBuilder out;
         private final Map<Character, Integer> accidentals = new HashMap<>();
+        private final List<Boolean> cuts = new ArrayList<>();
 
         AbcBarWriting(SectionMusic.SongBar bar, boolean holdsOn, AbcKey key, StringBuilder out) {
             this.bar = bar;
@@ -173,16 +181,19 @@ public final class AbcWriter {
                         && chord.start().compareTo(from) >= 0
                         && chord.start().compareTo(to) < 0) {
                     if (chord.start().compareTo(start) > 0) {
-                        note(name, chord.start().minus(start), !name.equals("z"));
+                        note(name, chord.start().minus(start), !name.equals("z"), start.equals(from));
                         start = chord.start();
                     }
                     out.append('"').append(chord.chord()).append('"');
                 }
             }
-            note(name, to.minus(start), ties);
+            note(name, to.minus(start), ties, start.equals(from));
         }
 
-        private void note(String name, Beats beats, boolean ties) {
+        private void note(String name, Beats beats, boolean ties, boolean isFirst) {
+            if (!name.equals("z")) {
+                cuts.add(!isFirst);
+            }
             String length = beats.equals(Beats.ONE)
                     ? ""
                     : beats.denominator() == 1 ? String.valueOf(beats.numerator()) : beats.toString();

@@ -8,6 +8,7 @@ import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import monochord.song.Song;
 import monochord.text.Phrase;
 
 /**
@@ -38,6 +39,36 @@ public final class LeadSheetFile {
         } catch (SheetFault fault) {
             throw new SheetFault(Phrase.of("{0}: {1}", Phrase.typed(name), fault.phrase()));
         } catch (IOException failed) {
+            throw new SheetFault(Phrase.of("{0}: it could not be read", Phrase.typed(name)));
+        }
+    }
+
+    /**
+     * The whole sheet as a song: bars as they are written, with repeats, endings and words; with or without chords.
+     *
+     * @param name the file as the person wrote it, for the message
+     * @throws SheetFault if it cannot be read so; its message is one line
+     */
+    public static Song song(Path file, String name) throws SheetFault {
+        try {
+            check(file, name);
+            return new SongSheetReading(score(file)).song();
+        } catch (SheetFault fault) {
+            throw new SheetFault(Phrase.of("{0}: {1}", Phrase.typed(name), fault.phrase()));
+        } catch (IOException failed) {
+            throw new SheetFault(Phrase.of("{0}: it could not be read", Phrase.typed(name)));
+        }
+    }
+
+    /**
+     * The sheet itself as text, unpacked.
+     *
+     * @throws SheetFault if it cannot be read
+     */
+    public static String text(Path file, String name) throws SheetFault {
+        try (InputStream in = PackedScore.isPacked(file) ? PackedScore.open(file) : Files.newInputStream(file)) {
+            return new String(in.readNBytes(LARGEST), java.nio.charset.StandardCharsets.UTF_8);
+        } catch (IOException | XMLStreamException failed) {
             throw new SheetFault(Phrase.of("{0}: it could not be read", Phrase.typed(name)));
         }
     }

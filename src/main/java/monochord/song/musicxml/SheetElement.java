@@ -3,7 +3,9 @@ package monochord.song.musicxml;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLStreamConstants;
@@ -20,17 +22,31 @@ final class SheetElement {
                             + "repeat,grace,cue,chord,rest,pitch,step,alter,octave,duration,voice,tie,divisions,key,fifths,"
                             + "mode,transpose,diatonic,chromatic,octave-change,root,root-step,root-alter,numeral,numeral-root,"
                             + "numeral-alter,kind,bass,bass-step,bass-alter,inversion,degree,degree-value,degree-alter,"
-                            + "degree-type,offset")
+                            + "degree-type,offset,time,beats,beat-type,bar-style,ending,print,lyric,syllabic,text,extend,"
+                            + "direction,direction-type,rehearsal,words,segno,coda,sound,metronome,beat-unit,"
+                            + "beat-unit-dot,per-minute,identification,creator,notehead")
+                    .split(","));
+
+    /** Attributes that say something of a lead sheet. */
+    private static final Set<String> KEPT =
+            Set.of(("type,direction,times,number,tempo,dacapo,dalsegno,segno,coda,tocoda,"
+                            + "fine,new-system,new-page,location")
                     .split(","));
 
     private final String name;
-    private final String type;
+    private final Map<String, String> attributes = new HashMap<>(2);
     private final List<SheetElement> parts = new ArrayList<>(0);
     private String text = "";
 
     private SheetElement(XMLStreamReader start) {
         name = start.getLocalName();
-        type = start.getAttributeValue(null, "type");
+        for (int i = 0; i < start.getAttributeCount(); i++) {
+            String attribute = start.getAttributeLocalName(i);
+            if (KEPT.contains(attribute)) {
+                String value = start.getAttributeValue(i);
+                attributes.put(attribute, value.substring(0, Math.min(value.length(), LONGEST_TEXT)));
+            }
+        }
     }
 
     /**
@@ -84,7 +100,12 @@ final class SheetElement {
 
     /** The attribute of that name, or null. */
     String type() {
-        return type;
+        return attribute("type");
+    }
+
+    /** An attribute, or null. */
+    String attribute(String wanted) {
+        return attributes.get(wanted);
     }
 
     String text() {

@@ -18,7 +18,7 @@ public final class HeardClock {
     /**
      * Takes a look.
      *
-     * @param nanos of the machine's clock
+     * @param nanos of the machine's clock, read after the place in the sound
      * @param seconds of the sound that have been heard by then
      */
     public synchronized void look(long nanos, double seconds) {

@@ -22,7 +22,6 @@ public record KeyboardRange(int low, int high, int pitch, int margin) {
     /** B4. */
     private static final int EMPTY_HIGH = 71;
 
-
     public static boolean isBlack(int key) {
         return BLACK.charAt(Math.floorMod(key, 12)) == '1';
     }

@@ -1,7 +1,9 @@
 package monochord.view.music;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
@@ -73,15 +75,22 @@ public record SongAnswer(Song song) implements Answer {
                 head.tempo() == 0
                         ? Phrase.of("{0}, {1}", head.key(), metre)
                         : Phrase.of("{0}, {1}, {2} to the minute", head.key(), metre, head.tempo()));
+        Map<Section, Integer> counts = new IdentityHashMap<>();
         text.line(Phrase.of(
                 "Form: {0}",
-                Phrase.joined(" – ", song.sections().stream().map(this::inForm).toList())));
+                Phrase.joined(
+                        " – ",
+                        song.sections().stream()
+                                .map(section -> inForm(section, counts))
+                                .toList())));
         song.remarks().forEach(remark -> text.line(remark, Style.QUIET));
         return text.build().wrapped(look.width());
     }
 
-    private Phrase inForm(Section section) {
-        int bars = SectionMusic.of(song.written(section), song.head()).order().size();
+    private Phrase inForm(Section section, Map<Section, Integer> counts) {
+        int bars = counts.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head())
+                .inOrder()
+                .size());
         return Phrase.counted(bars, "{0} ({1} bar)", "{0} ({1} bars)", Phrase.typed(section.name()), bars);
     }
 
@@ -92,6 +101,9 @@ public record SongAnswer(Song song) implements Answer {
             heading.line(Phrase.sentence("As before."), Style.QUIET);
         }
         StyledText text = heading.build().wrapped(look.width());
+        if (section.isAgain()) {
+            return text;
+        }
         SectionMusic music = SectionMusic.of(section, song.head());
         Optional<Progression> chords = SongPlace.whole(section).progression(song);
         if (chords.isPresent() && !section.chords().isEmpty()) {
@@ -126,7 +138,7 @@ public record SongAnswer(Song song) implements Answer {
             text.line(
                     Phrase.of(
                             "With its repeats {0} bars are played: {1}",
-                            music.order().size(), Phrase.typed(numbers(music.order()))),
+                            music.inOrder().size(), Phrase.typed(numbers(music.inOrder()))),
                     Style.QUIET);
         }
         SongPlace.whole(section)
@@ -184,7 +196,8 @@ public record SongAnswer(Song song) implements Answer {
         } else {
             json.put("tempo", (String) null);
         }
-        json.objects("sections", song.sections(), this::section);
+        Map<Section, SectionMusic> known = new IdentityHashMap<>();
+        json.objects("sections", song.sections(), (object, section) -> section(object, section, known));
         sounding(song.music(), json);
         changes(song, json);
         json.put("faults", song.faults()).put("remarks", song.remarks());
@@ -210,8 +223,9 @@ public record SongAnswer(Song song) implements Answer {
                                 .toList());
     }
 
-    private void section(Json json, Section section) {
-        SectionMusic music = SectionMusic.of(song.written(section), song.head());
+    private void section(Json json, Section section, Map<Section, SectionMusic> known) {
+        SectionMusic music =
+                known.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head()));
         json.put("name", section.name())
                 .put("bars", music.count())
                 .put("repeat", music.order().size() > music.bars().size());
@@ -227,7 +241,9 @@ public record SongAnswer(Song song) implements Answer {
 
     /** Without the signs for notes that are held or skipped. */
     private static String sung(String line) {
-        return line.replaceAll("[_*|]", " ")
+        return line.replaceAll("-\\s*\\|\\s*", "")
+                .replaceAll("-{2,}", "-")
+                .replaceAll("[_*|]", " ")
                 .replace('~', ' ')
                 .replace("\\\\-", "-")
                 .replaceAll("\\s+", " ")

@@ -21,6 +21,7 @@ final class StaffSystem {
     private static final double METRE = 2.4;
     /** The room of a clef within a line. */
     private static final double WITHIN = 2.4;
+
     private static final double METRE_FIGURE = 2;
     private static final double BEFORE_SIGNS = 0.4;
     private static final double SIGN_APART = 0.1;

@@ -63,14 +63,19 @@ class HeardRoundTest {
             Eb3+G3+Bb3@0 F5@2 G5@2.5 Ab3+C4+Eb4@4 D5@6 |
             """)
     void hearsTwoChords(String keys, String fault) {
-        assertEquals(fault == null ? List.of() : List.of(fault), faults(heard("| Eb | Ab |", DueChange.PlayersPart.CHORDS, keys)));
+        assertEquals(
+                fault == null ? List.of() : List.of(fault),
+                faults(heard("| Eb | Ab |", DueChange.PlayersPart.CHORDS, keys)));
     }
 
     /** Who plays the bass besides needs the root, too; a fifth that is perfect is no loss. */
     @ParameterizedTest
     @CsvSource({
-        "HANDS, Eb2+G3@0, ''", "HANDS, G3+Bb3@0, 'Bar 1, beat 1: E♭ was missing in E♭.'", "CHORDS, G3+Bb3@0, ''",
-        "BASS, Eb2@0, ''", "BASS, G2@0, 'Bar 1, beat 1: G does not belong to E♭.'"
+        "HANDS, Eb2+G3@0, ''",
+        "HANDS, G3+Bb3@0, 'Bar 1, beat 1: E♭ was missing in E♭.'",
+        "CHORDS, G3+Bb3@0, ''",
+        "BASS, Eb2@0, ''",
+        "BASS, G2@0, 'Bar 1, beat 1: G does not belong to E♭.'"
     })
     void needsWhatThePlayerHas(DueChange.PlayersPart part, String keys, String fault) {
         assertEquals(fault.isEmpty() ? List.of() : List.of(fault), faults(heard("| Eb |", part, keys)));
@@ -94,11 +99,13 @@ class HeardRoundTest {
     @ParameterizedTest
     @ValueSource(doubles = {-60, -5, 0, 5, 42, 80})
     void tellsHowLateAChordIs(double late) {
-        List<DueChange> due = DueChange.chords(Progression.parse("| Eb | Ab |", KEY), Beats.of(4), DueChange.PlayersPart.CHORDS);
+        List<DueChange> due =
+                DueChange.chords(Progression.parse("| Eb | Ab |", KEY), Beats.of(4), DueChange.PlayersPart.CHORDS);
         double at = 4 * QUARTER + late;
         List<KeyPress> keys =
                 List.of(new KeyPress(56, at - 4, 9e9), new KeyPress(60, at, 9e9), new KeyPress(63, at + 3, 9e9));
-        assertEquals(late, HeardRound.of(due, keys, QUARTER, KEY).changes().get(1).late(), 1e-9);
+        assertEquals(
+                late, HeardRound.of(due, keys, QUARTER, KEY).changes().get(1).late(), 1e-9);
     }
 
     @Test
@@ -111,9 +118,15 @@ class HeardRoundTest {
     @Test
     void theResultNamesBarsAndSaysHowWildItWas() {
         RoundResult one = RoundResult.heard(
-                heard("| Eb | Ab | Bb7 | Eb |", DueChange.PlayersPart.CHORDS, "Eb3+G3@0 Ab3+C4@4.4 Bb3+D4+Ab3@8 Eb3+G3@12"), 5);
+                heard(
+                        "| Eb | Ab | Bb7 | Eb |",
+                        DueChange.PlayersPart.CHORDS,
+                        "Eb3+G3@0 Ab3+C4@4.4 Bb3+D4+Ab3@8 Eb3+G3@12"),
+                5);
         assertEquals(List.of(1), one.faults());
-        assertEquals("Bar 6, beat 1: A♭ came late, by about a third of a beat.", one.said().toString());
+        assertEquals(
+                "Bar 6, beat 1: A♭ came late, by about a third of a beat.",
+                one.said().toString());
         RoundResult wild =
                 RoundResult.heard(heard("| Eb | Ab | Bb7 | Eb |", DueChange.PlayersPart.CHORDS, "Eb3+G3@0 A3+D4@4"), 1);
         assertTrue(wild.isWild());

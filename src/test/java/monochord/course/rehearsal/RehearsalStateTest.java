@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Where a teacher would lead: three evenings, and the ways out of each. Figures are common practice, no source. */
 class RehearsalStateTest {
-    private static final RehearsalGoal GOAL =
-            new RehearsalGoal(8, 1, 100, List.of(Key.parse("C"), Key.parse("F")));
+    private static final RehearsalGoal GOAL = new RehearsalGoal(8, 1, 100, List.of(Key.parse("C"), Key.parse("F")));
 
     /** A round as {@code bars 1-8 at 70 in C}. */
     private static String told(Round round) {
@@ -66,8 +65,10 @@ class RehearsalStateTest {
     /** Whoever plays dead on the beat is led on sooner than who just manages. */
     @Test
     void thePaceFollowsThePlaying() {
-        int steady = evening(round -> new RoundResult(List.of(), false, 1, Phrase.NOTHING), 100).size();
-        int just = evening(round -> new RoundResult(List.of(), false, 0, Phrase.NOTHING), 100).size();
+        int steady = evening(round -> new RoundResult(List.of(), false, 1, Phrase.NOTHING), 100)
+                .size();
+        int just = evening(round -> new RoundResult(List.of(), false, 0, Phrase.NOTHING), 100)
+                .size();
         assertTrue(steady < just, steady + " rounds, and " + just);
     }
 
@@ -127,12 +128,16 @@ class RehearsalStateTest {
     void eachStepIsSaid() {
         RehearsalState begin = RehearsalState.begin(GOAL);
         assertEquals("", begin.lead().toString());
-        assertEquals("Clean; on a little quicker, at 74.", begin.after(RoundResult.clean()).lead().toString());
+        assertEquals(
+                "Clean; on a little quicker, at 74.",
+                begin.after(RoundResult.clean()).lead().toString());
         RehearsalState alone = begin.after(RoundResult.stumbled(4));
         assertEquals("Now bars 4 and 5 alone, slower, at 60.", alone.lead().toString());
         RehearsalState stands = alone.after(RoundResult.clean());
         assertEquals("Clean; once more, at 63.", stands.lead().toString());
-        assertEquals("That stands. Now the whole again, at 67.", stands.after(RoundResult.clean()).lead().toString());
+        assertEquals(
+                "That stands. Now the whole again, at 67.",
+                stands.after(RoundResult.clean()).lead().toString());
         assertEquals("Late. Again, slower, at 52.", alone.after(late(1)).lead().toString());
         assertEquals(
                 "Most of it went astray, so slower and shorter: bars 1 and 2, at 50.",
@@ -171,7 +176,9 @@ class RehearsalStateTest {
                 int luck = chance.nextInt(100);
                 RoundResult result = luck < skill
                         ? RoundResult.clean()
-                        : luck > 95 ? RoundResult.wild(round.bars()) : RoundResult.stumbled(chance.nextInt(round.bars()));
+                        : luck > 95
+                                ? RoundResult.wild(round.bars())
+                                : RoundResult.stumbled(chance.nextInt(round.bars()));
                 state = state.after(result);
             }
             assertTrue(state.isOver() || skill > 20, "goes on for ever with " + skill);

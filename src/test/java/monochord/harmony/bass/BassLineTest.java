@@ -10,8 +10,10 @@ import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.theory.Chord;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
 import monochord.theory.note.Pitch;
 import monochord.theory.note.Signs;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -36,7 +38,8 @@ class BassLineTest {
             | C | G/B | Am |             ; C  ; C | G/B Bb7 | Am |
             """)
     void goesBySteps(String chords, String key, String over) {
-        assertEquals(over, line(chords, key, BassLine.BassStyle.CHROMATIC).chords().toString());
+        assertEquals(
+                over, line(chords, key, BassLine.BassStyle.CHROMATIC).chords().toString());
     }
 
     @ParameterizedTest
@@ -69,6 +72,28 @@ class BassLineTest {
                         .flatMap(List::stream)
                         .map(note -> note.pitch().toString())
                         .collect(Collectors.joining(" ")));
+    }
+
+    /** In three the chord that is put in has the last beat, and the bass walks in threes; in 6/8 a bar has halves. */
+    @Test
+    void goesInThree() {
+        Progression waltz = Progression.parse("| Am | F | G | C |", Key.parse("C"));
+        Beats three = Beats.of(3);
+        assertEquals(
+                "Am . C7/Bb | F/A . Ab7 | G | C |",
+                BassLine.of(waltz, BassLine.BassStyle.CHROMATIC, three, false)
+                        .chords()
+                        .toString());
+        assertEquals(
+                "Am C7/Bb | F/A Ab7 | G | C |",
+                BassLine.of(waltz, BassLine.BassStyle.CHROMATIC, three, true)
+                        .chords()
+                        .toString());
+        assertEquals(
+                List.of(3, 3, 3, 1),
+                BassLine.of(waltz, BassLine.BassStyle.WALKING, three, false).walked().stream()
+                        .map(List::size)
+                        .toList());
     }
 
     /** Laws, over progressions in every key: the bass of each chord first, a step or a fifth into the next, within reach. */

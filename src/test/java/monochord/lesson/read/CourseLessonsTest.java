@@ -121,7 +121,22 @@ class CourseLessonsTest {
         assertTrue(asks.size() > 50, "blocks: " + asks.size());
         for (Key key : Key.majorKeys()) {
             asks.forEach(ask -> noneTwiceInARow(ask.questions(key, 7)));
+            asks.forEach(ask -> beginsInNoHardestKey(ask, key));
         }
+    }
+
+    /** Where the first step has keys with up to four signs, one of those comes first. */
+    private static void beginsInNoHardestKey(Ask ask, Key key) {
+        List<Key> keys = ask.keys().in(key).get(0);
+        boolean isChoice = keys.stream().anyMatch(one -> signs(one) < 5);
+        for (int seed = 0; isChoice && seed < 9; seed++) {
+            Key first = ask.questions(key, seed).get(0).key();
+            assertTrue(!keys.contains(first) || signs(first) < 5, ask + " begins in " + first);
+        }
+    }
+
+    private static int signs(Key key) {
+        return Math.abs(key.signature());
     }
 
     private static void noneTwiceInARow(List<Question> questions) {

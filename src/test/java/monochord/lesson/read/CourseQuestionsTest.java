@@ -56,6 +56,27 @@ class CourseQuestionsTest {
     }
 
     @Test
+    @DisplayName("a lesson that asks eight questions or more asks for two skills or for three subjects")
+    void mixWhatTheyAsk() {
+        Set<String> monotonous = new TreeSet<>();
+        OurLessons.BY_NUMBER.forEach((number, lesson) -> {
+            long skills = OurLessons.asks(lesson)
+                    .map(ask -> ask.skill().id())
+                    .distinct()
+                    .count();
+            boolean freely = OurLessons.asks(lesson).anyMatch(ask -> ask.subject() == null);
+            long subjects = OurLessons.asks(lesson)
+                    .flatMap(ask -> ask.subjects().stream())
+                    .distinct()
+                    .count();
+            if (count(lesson, skill -> true) >= 8 && skills < 2 && subjects < 3 && !freely) {
+                monotonous.add(number);
+            }
+        });
+        assertEquals(Set.of(), monotonous);
+    }
+
+    @Test
     @DisplayName("from the third book on about a third of the questions is for the hands")
     void askTheHands() {
         int all = 0;

@@ -31,12 +31,12 @@ class UsageTest {
                     + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [--over] [staff --svg OUT [--over]]",
             "transpose PROGRESSION [from KEY] to KEY, or for INSTRUMENT, or capo [FRET],"
                     + " or transpose MELODY to sing RANGE, or for VOICE [with INSTRUMENT]",
-            "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--over]",
-            "change PLACE to CHORDS [because TEXT], or change NUMBER",
+            "song [FILE] [tune NAME] [--out FILE] [--abc FILE] [--midi FILE] [--over]",
+            "change PLACE to CHORDS [because TEXT], or change NUMBER, or change key to KEY",
             "undo",
             "rehearse PLACE or PROGRESSION [in KEY] [with PART] [metre 3/4] [as PATTERN] [at BPM] [swing] [for MINUTES],"
                     + " or rehearse keys [KEYS]",
-            "bass PROGRESSION [chromatic, pedal or walking] [in KEY]",
+            "bass PROGRESSION [chromatic, pedal or walking] [in KEY] [metre 3/4]",
             "play [PART of] MUSIC [over CHORDS] [in KEY]" + PLAYED,
             "compare MUSIC vs MUSIC [over CHORDS] [in KEY]" + PLAYED + ", or compare this, first or second",
             "tempo [BPM] [--keep]",
@@ -47,7 +47,7 @@ class UsageTest {
             "hear [interval, quality, progression or dictation] [in KEY] [--wav FILE] [--midi FILE] [--over]",
             "lessons [BOOK]",
             "learn [LESSON] [in KEY]",
-            "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [--answer TEXT]",
+            "ask SKILL [of SUBJECT] [in KEY, or from KEY to KEY] [for INSTRUMENT] [--answer TEXT]",
             "practise [SKILL] [in KEYS]",
             "skills",
             "review [MINUTES]",
@@ -67,7 +67,10 @@ class UsageTest {
             "publish FILE --html OUT [--trust] [--over]",
             "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
             "chart [PROGRESSION] [in KEY] [for INSTRUMENT] [numerals or numbers] [tune] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over] [--musicxml OUT]",
-            "help [VERB, TOPIC, enter, music, java, ears, hands or band]",
+            "settings [TEXT, tempo, right patch, left patch, bank, notes or code seconds]",
+            "record [FILE, copy or restore] [--over]",
+            "doctor",
+            "help [VERB, TOPIC, enter, music, song-file, java, ears, hands or band]",
             "quit");
 
     private static Usage usage(String word) {

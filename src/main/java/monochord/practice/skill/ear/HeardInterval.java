@@ -154,4 +154,30 @@ final class HeardInterval implements EarTask<Interval> {
         boolean tritone = IntervalSubject.isTritone(given) || IntervalSubject.isTritone(wanted);
         return tritone && Math.abs(given.semitones() - wanted.semitones()) == 1;
     }
+
+    @Override
+    public List<Phrase> help(Interval given) {
+        boolean wider = wanted.semitones() > given.semitones();
+        if (isOctaveOff(given)) {
+            return List.of(
+                    Phrase.sentence("The letters are right. Is it within one octave, or beyond?"),
+                    Phrase.sentence("Sing the lower note and its octave: does the upper note lie above or below that?"),
+                    wider ? Phrase.sentence("It is wider than yours.") : Phrase.sentence("It is narrower than yours."));
+        }
+        if (given.number() == wanted.number()) {
+            return List.of(
+                    Phrase.sentence("The number is right. There are two of these, a half step apart."),
+                    Phrase.sentence("Sing the one you named and then what sounds: does it give way up or down?"),
+                    wider ? Phrase.sentence("It is the wider one.") : Phrase.sentence("It is the narrower one."));
+        }
+        return List.of(
+                wider
+                        ? Phrase.sentence("It is wider than {0}. Hum the lower note until it is yours.", name(given))
+                        : Phrase.sentence(
+                                "It is narrower than {0}. Hum the lower note until it is yours.", name(given)),
+                Phrase.sentence(
+                        "Sing up the scale from the lower note, counting it as 1, until you meet the upper one."),
+                Phrase.sentence(
+                        "{0} {1}. Is it darker or brighter, barer or fuller than that?", name(given), feel(given)));
+    }
 }

@@ -136,4 +136,16 @@ final class HeardQuality implements EarTask<Chord> {
                             default -> KindNames.SUS2;
                         });
     }
+
+    @Override
+    public List<Phrase> help(Chord given) {
+        KindDifference difference = KindDifference.of(wanted, given.kind());
+        if (isFromBass(given)) {
+            return List.of(
+                    Phrase.sentence("From the lowest note that is so. But is the lowest note the root?"),
+                    Phrase.sentence("Sing up from it: somewhere there is a fourth, and its upper note is the root."),
+                    Phrase.sentence("Name the chord from there."));
+        }
+        return difference.help();
+    }
 }

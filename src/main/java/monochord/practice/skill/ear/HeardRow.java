@@ -158,4 +158,27 @@ final class HeardRow implements EarTask<List<Chord>> {
                 ? Optional.of(Misconception.WRONG_KEY)
                 : differences(given).get(0).misconception();
     }
+
+    @Override
+    public List<Phrase> help(List<Chord> given) {
+        int first = place(given);
+        Chord due = wanted.get(first);
+        boolean bass = due.root().soundsLike(given.get(first).root());
+        Phrase right = first == 0
+                ? Phrase.sentence("Listen to the first chord behind the tonic.")
+                : first == 1
+                        ? Phrase.sentence("The first chord is right. Listen to the next.")
+                        : Phrase.sentence("The first {0} chords are right. Listen to the next.", Phrase.number(first));
+        return List.of(
+                right,
+                bass
+                        ? Phrase.sentence("Its bass is right. Now its third: bright or dark?")
+                        : Phrase.sentence("Sing the tonic, {0}, then that bass note, and count up to it.", key.tonic()),
+                bass
+                        ? Phrase.sentence(
+                                "Sing the bass, then the third above it: four half steps are bright, three dark.")
+                        : Phrase.sentence(
+                                "The bass is not {0}: does it lie higher or lower?",
+                                given.get(first).root()));
+    }
 }

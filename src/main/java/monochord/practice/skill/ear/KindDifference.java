@@ -92,4 +92,28 @@ record KindDifference(Chord wanted, Chord given) {
     private int half(NoteName tone) {
         return wanted.root().to(tone).withinOctave().semitones();
     }
+
+    /** What of it was heard rightly, and then what to sing. */
+    List<Phrase> help() {
+        Phrase root = Phrase.sentence("Sing the root, then what lies above it, one note at a time.");
+        boolean third = isSame(3) && has(wanted, 3);
+        if (third && !isSame(5)) {
+            return List.of(
+                    Phrase.sentence("The third is right. Listen to the fifth."),
+                    root,
+                    Phrase.sentence("A perfect fifth rests; does this one?"));
+        } else if (isSame(5) && !isSame(3)) {
+            return List.of(
+                    Phrase.sentence("The fifth is right. Listen to what lies between it and the root."),
+                    root,
+                    Phrase.sentence("Is it the bright third, the dark one, or a note beside the third?"));
+        } else if (third && isSame(5)) {
+            return List.of(
+                    Phrase.sentence("The triad is right. Listen for what is added to it."),
+                    Phrase.sentence("Count the notes you hear: three, or four?"),
+                    Phrase.sentence(
+                            "If there are four, the one under the octave tells: how far below it does it lie?"));
+        }
+        return List.of();
+    }
 }

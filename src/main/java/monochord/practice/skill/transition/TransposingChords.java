@@ -7,13 +7,15 @@ import static monochord.practice.Misconception.WRONG_WAY;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import monochord.harmony.Instrument;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -33,18 +35,20 @@ import monochord.theory.note.Unreadable;
 
 /**
  * A row of chords moved to another key. The subject is the row, perhaps {@code from} a key, and {@code to} another: {@code F
- * C G to Eb}.
+ * C G to Eb}, or {@code for} players whose instrument reads elsewhere: {@code F C G for alto}.
  */
 public final class TransposingChords implements Skill {
     private static final int LONGEST = 16;
     private static final String EXAMPLE = "F C G to Eb";
-    private static final Pattern FORM = Pattern.compile("(?i)\"?(.*?)\"?(?: +from +(.+?))? +to +(.+)");
+    private static final Pattern FORM =
+            Pattern.compile("(?i)\"?(.*?)\"?(?: +from +(.+?))? +(?:to +(.+)|(?:written +)?for +(.+))");
     private static final List<String> IN_MAJOR = List.of("1 4 5", "1 5 6- 4", "4 1 5 b6");
     private static final List<String> IN_MINOR = List.of("1- 4- 5", "1- 6 7 1-");
     private static final List<Interval> DISTANCES =
             List.of(Interval.MAJOR_SECOND, Interval.MINOR_THIRD, Interval.PERFECT_FOURTH);
 
-    private record Row(List<Chord> chords, Key from, Key to) {
+    /** @param reader whose part it is, if it is to be written for somebody */
+    private record Row(List<Chord> chords, Key from, Key to, Optional<Instrument> reader) {
         Interval up() {
             return from.tonic().to(to.tonic());
         }
@@ -63,7 +67,9 @@ public final class TransposingChords implements Skill {
         }
 
         String text() {
-            return String.join(" ", chords.stream().map(Chord::toString).toList()) + " to " + to;
+            String row = String.join(" ", chords.stream().map(Chord::toString).toList());
+            return row
+                    + reader.map(Instrument::text).map(name -> " for " + name).orElse(" to " + to);
         }
 
         Phrase numbers() {
@@ -88,7 +94,7 @@ public final class TransposingChords implements Skill {
         for (Interval distance : DISTANCES) {
             Key to = Transposition.inUse(new Key(key.tonic().plus(distance), key.mode()));
             for (String numbers : key.isMinor() ? IN_MINOR : IN_MAJOR) {
-                subjects.add(new Row(Progression.parse(numbers, key).chords(), key, to).text());
+                subjects.add(new Row(Progression.parse(numbers, key).chords(), key, to, Optional.empty()).text());
             }
         }
         return subjects;
@@ -98,8 +104,12 @@ public final class TransposingChords implements Skill {
     public Question question(Key key, String subject) {
         Row row = row(key, subject.strip());
         List<Chord> wanted = row.moved();
-        Phrase prompt = Phrase.sentence(
-                "These chords are in {0}: {1}. Play them in {2}.", row.from, Phrase.row(row.chords), row.to);
+        Phrase chords = Phrase.row(row.chords);
+        Phrase prompt = row.reader
+                .map(reader -> Phrase.sentence(
+                        "These chords sound in {0}: {1}. What do you write for {2}?", row.from, chords, reader.title()))
+                .orElseGet(() ->
+                        Phrase.sentence("These chords are in {0}: {1}. Play them in {2}.", row.from, chords, row.to));
         ProgressionRubric judge = ProgressionRubric.names(wanted, row.to, () -> errors(row));
         return Question.of(new Topic(id(), row.text(), row.from), AnswerForm.PROGRESSION, prompt, judge, coaching(row));
     }
@@ -107,10 +117,13 @@ public final class TransposingChords implements Skill {
     private static Row row(Key key, String subject) {
         Matcher form = FORM.matcher(subject);
         if (subject.length() > 300 || !form.matches()) {
-            throw Unreadable.because(subject, 0, "a row to transpose", "it ends in to and a key", EXAMPLE);
+            throw Unreadable.because(
+                    subject, 0, "a row to transpose", "it ends in to and a key, or in for and an instrument", EXAMPLE);
         }
         Key from = form.group(2) == null ? key : Key.parse(form.group(2));
-        Key to = Key.parse(form.group(3));
+        Optional<Instrument> reader = Optional.ofNullable(form.group(4)).map(Instrument::parse);
+        Key to = reader.map(instrument -> Transposition.written(from, instrument))
+                .orElseGet(() -> Key.parse(form.group(3)));
         List<Chord> chords = Progression.parse(form.group(1), from).chords();
         boolean still = from.tonic().equals(to.tonic());
         if (chords.size() > LONGEST || still || from.isMinor() != to.isMinor()) {
@@ -119,7 +132,7 @@ public final class TransposingChords implements Skill {
                     : Clause.of(still ? "both keys have one tonic" : "both keys are major, or both are minor");
             throw Unreadable.because(subject, 0, "a row to transpose", why, EXAMPLE);
         }
-        return new Row(chords, from, to);
+        return new Row(chords, from, to, reader);
     }
 
     private static List<ModelledError<List<Chord>>> errors(Row row) {

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -49,6 +50,7 @@ final class AskVerb implements Verb {
                         takes(Value.SKILL),
                         may(clause("of", Value.SUBJECT)),
                         may(clause("in", Value.KEY), or(), clause("from", Value.KEY), clause("to", Value.KEY)),
+                        may(clause("for", Value.INSTRUMENT)),
                         may(option("answer", Value.TEXT)))
                 .form(unsaid(option("seed", Value.SEED)))
                 .form(unsaid(Recording.form()))
@@ -56,11 +58,15 @@ final class AskVerb implements Verb {
                         EXAMPLE,
                         "ask scale-spelling of E harmonic minor",
                         "ask degree-quality in Eb",
-                        "ask transposition of F C G from C to Eb");
+                        "ask transposition of F C G from C to Eb",
+                        "ask transposition of F C G in C for alto sax");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        if (sentence.body().isEmpty() && sitting.question().lastSkill() == null && sitting.isSeated()) {
+            return suggested(sentence, sitting);
+        }
         Skill skill = skill(sentence, sitting);
         Question question = question(skill, sentence, sitting);
         Optional<Sentence.SentencePart> answer = sentence.option("answer");
@@ -74,6 +80,15 @@ final class AskVerb implements Verb {
                     : verdict;
         }
         return put(skill, question, key(sentence, sitting), sentence, sitting);
+    }
+
+    /** Nothing is named and nothing was: what the learner is ready for, in the key that is named or an easy one. */
+    private static Answer suggested(Sentence sentence, Sitting sitting) {
+        long seed = seed(sentence, sitting);
+        Turn turn = sitting.teaching().suggested(seed);
+        Optional<Key> named = key(sentence, sitting);
+        Question question = turn.skill().question(named.orElse(turn.key()), seed);
+        return put(turn.skill(), question, named, sentence, sitting);
     }
 
     /** Puts the question, and writes what is to be heard if the sentence wants it, else plays it. */
@@ -154,9 +169,12 @@ final class AskVerb implements Verb {
         return sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
     }
 
-    /** The key to go to, which is a part of the subject. */
+    /** The key to go to, or whose part it is, which belongs to the subject. */
     private static String goal(Sentence sentence) {
-        return sentence.clause("to").map(to -> " to " + to.text()).orElse("");
+        return sentence.clause("to")
+                .map(to -> " to " + to.text())
+                .or(() -> sentence.clause("for").map(reader -> " for " + reader.text()))
+                .orElse("");
     }
 
     private static long seed(String text) {

@@ -11,17 +11,20 @@ import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.harmony.Progression;
 import monochord.harmony.bass.BassLine;
+import monochord.score.BarGrid;
 import monochord.score.Pattern;
+import monochord.shell.playback.Playable;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.playback.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.sounding.PlaybackOptions;
 import monochord.text.Phrase;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
@@ -45,7 +48,8 @@ final class BassVerb implements Verb {
                 .form(
                         takes(Value.PROGRESSION),
                         may(oneOf(Value.PROGRESSION, "chromatic", "pedal", "walking")),
-                        may(clause("in", Value.KEY)))
+                        may(clause("in", Value.KEY)),
+                        may(clause(PlaybackOptions.METRE, Value.METRE)))
                 .examples(EXAMPLE, "bass pedal | C | F | G7 | C | in C", "bass walking Dm7 G7 Cmaj7 in C");
     }
 
@@ -56,10 +60,13 @@ final class BassVerb implements Verb {
                 .filter(style -> sentence.clause(style.toString()).isPresent())
                 .findFirst();
         Progression progression = music(sentence, asked).read(text -> Progression.parse(text, key));
+        BarGrid metre = PlaybackOptions.metre(sentence);
+        Beats bar =
+                sentence.clause(PlaybackOptions.METRE).isPresent() ? metre.bar() : Beats.of(progression.beatsPerBar());
         List<BassLine> lines = asked.map(List::of).orElseGet(() -> List.of(BassLine.BassStyle.values())).stream()
-                .map(style -> BassLine.of(progression, style))
+                .map(style -> BassLine.of(progression, style, bar, metre.isCompound()))
                 .toList();
-        remember(lines, sitting.stage());
+        remember(lines, metre, sitting.stage());
         return new BassAnswer(lines);
     }
 
@@ -81,10 +88,10 @@ final class BassVerb implements Verb {
     }
 
     /** The first line that is new can be played. */
-    private static void remember(List<BassLine> lines, PlaybackState stage) {
+    private static void remember(List<BassLine> lines, BarGrid metre, PlaybackState stage) {
         BassLine line = lines.stream().filter(BassLine::isNew).findFirst().orElse(lines.get(0));
         Playable take = Playable.of(
-                new Music.OneProgression(line.chords()), line.chords().key());
+                new Music.OneProgression(line.chords()), line.chords().key(), metre);
         if (line.style() == BassLine.BassStyle.WALKING) {
             stage.remember(take, stage.directions().as(Pattern.WALKING));
         } else {

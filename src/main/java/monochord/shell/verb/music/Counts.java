@@ -9,9 +9,9 @@ import monochord.harmony.after.SongCounts;
 import monochord.harmony.key.KeyCounts;
 
 /** The counts that travel with the program, read when they are first asked for. */
-final class Counts {
+public final class Counts {
     static final SongCounts SONGS = SongCounts.parse(text("next-chord.tsv"));
-    static final KeyCounts KEYS = KeyCounts.of(text("key-profiles.tsv"), SONGS);
+    public static final KeyCounts KEYS = KeyCounts.of(text("key-profiles.tsv"), SONGS);
     static final ClassicalCounts SCORES = ClassicalCounts.parse(text("next-chord-classical.tsv"));
 
     private Counts() {}

@@ -2,6 +2,7 @@ package monochord.shell.verb.music;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.key.KeyFinding;
@@ -22,6 +23,7 @@ public final class KeyRemark {
     private static final int FEWEST_NOTES = 12;
     private static final double SURE = 0.9;
     private static final double RULED_OUT = 0.02;
+    private static final Set<Value> READ_AS_CHORDS = Set.of(Value.PROGRESSION, Value.NUMERAL, Value.MUSIC);
     private static final String IN = "in";
     private static final String FROM = "from";
 
@@ -52,8 +54,7 @@ public final class KeyRemark {
         if (!isInKey) {
             return Optional.empty();
         }
-        boolean isBody =
-                usage.values().contains(Value.PROGRESSION) || usage.values().contains(Value.NUMERAL);
+        boolean isBody = usage.values().stream().anyMatch(READ_AS_CHORDS::contains);
         Optional<Sentence.SentencePart> body = isBody ? Optional.of(sentence.body()) : Optional.empty();
         return body.or(() -> usage.clauses().entrySet().stream()
                         .filter(clause -> clause.getValue() == Value.PROGRESSION)

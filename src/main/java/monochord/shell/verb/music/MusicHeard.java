@@ -2,6 +2,7 @@ package monochord.shell.verb.music;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
@@ -22,6 +23,10 @@ import monochord.theory.note.Unreadable;
 record MusicHeard(Optional<Melody> tune, Optional<Progression> chords, List<Phrase> remarks) {
     private static final String EXAMPLE = "key of Am F C G";
 
+    /** Note names, the first with its octave; {@code C5 F5 G5} are chords without a third all the same. */
+    private static final Pattern TUNE =
+            Pattern.compile("(?=.*[346])[A-G](?:#|b|x)*[3-6](?:\\s+[A-G](?:#|b|x)*[3-6]?){2,}");
+
     /**
      * @param key in which numerals and numbers are read
      * @throws Unreadable if the text is neither a tune nor chords
@@ -30,7 +35,7 @@ record MusicHeard(Optional<Melody> tune, Optional<Progression> chords, List<Phra
         if (text.isEmpty()) {
             throw Unreadable.because(text, 0, "music", "expected chords or a tune", EXAMPLE);
         }
-        if (text.indexOf(':') >= 0) {
+        if (text.indexOf(':') >= 0 || TUNE.matcher(text.strip()).matches()) {
             return ofTune(Melody.parse(text));
         }
         String bare = text.replaceAll("[|.]|\\b[rR]\\b", " ");

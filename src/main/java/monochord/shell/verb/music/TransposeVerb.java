@@ -17,6 +17,7 @@ import monochord.harmony.Instrument;
 import monochord.harmony.Progression;
 import monochord.harmony.Transposition;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.singing.SingersKey;
 import monochord.harmony.singing.SingersKeys;
 import monochord.harmony.singing.VocalRange;
 import monochord.shell.sentence.Sentence;
@@ -29,6 +30,7 @@ import monochord.theory.Key;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
+import monochord.view.RemarkedAnswer;
 import monochord.view.music.CapoAnswer;
 import monochord.view.music.SingersKeyAnswer;
 import monochord.view.music.TransposeAnswer;
@@ -36,6 +38,7 @@ import monochord.view.music.TransposeAnswer;
 /** Moves a progression to another key, onto an instrument's part, or above a capo. */
 final class TransposeVerb implements Verb {
     private static final String SING = "sing";
+    private static final int HALF_AN_OCTAVE = 6;
     private static final String WITH = "with";
     private static final String EXAMPLE = "transpose F C G from C to Eb";
 
@@ -80,16 +83,24 @@ final class TransposeVerb implements Verb {
                 .or(() -> sentence.clause("in"))
                 .map(part -> part.read(Key::parse))
                 .orElseGet(sitting::key);
-        Optional<Answer> sung = sung(sentence, from);
+        Optional<Answer> sung = sung(sentence, from, sitting);
         if (sung.isPresent()) {
             return sung.get();
         }
         Progression progression = sentence.body().read(text -> Progression.parse(text, from));
-        return destination(sentence, progression);
+        Answer moved = destination(sentence, progression);
+        Optional<Key> to = sentence.clause("to").map(part -> part.read(Key::parse));
+        return to.isPresent() && sitting.song().isWhole() ? new RemarkedAnswer(moved, there(to.get(), 0)) : moved;
+    }
+
+    /** How the open song is put into a key, so many half steps away. */
+    private static Phrase there(Key key, int up) {
+        String way = up > HALF_AN_OCTAVE ? " up" : up <= -HALF_AN_OCTAVE ? " down" : "";
+        return Phrase.sentence("{0} puts the song there.", Phrase.verb("change key to " + key.tonic() + way));
     }
 
     /** The keys for a singer, where one is meant: a low and a high note, or the name of a voice. */
-    private static Optional<Answer> sung(Sentence sentence, Key from) {
+    private static Optional<Answer> sung(Sentence sentence, Key from, Sitting sitting) {
         Optional<Sentence.SentencePart> range = sentence.clause(SING);
         Optional<Sentence.SentencePart> voice = sentence.clause("for")
                 .filter(part -> VocalRange.named(part.text()).isPresent())
@@ -102,10 +113,15 @@ final class TransposeVerb implements Verb {
         VocalRange sings = range.map(part -> part.read(VocalRange::parse))
                 .orElseGet(() -> VocalRange.named(voice.get().text()).orElseThrow());
         List<String> players = sentence.clause(WITH).map(TransposeVerb::players).orElse(List.of());
-        return Optional.of(new SingersKeyAnswer(
-                SingersKeys.of(melody, from, sings, players),
-                sings,
-                range.isPresent() ? "" : voice.get().text()));
+        List<SingersKey> keys = SingersKeys.of(melody, from, sings, players);
+        Answer answer = new SingersKeyAnswer(
+                keys, sings, range.isPresent() ? "" : voice.get().text());
+        boolean moves = sitting.song().isWhole() && keys.get(0).up().semitones() != 0;
+        return Optional.of(
+                moves
+                        ? new RemarkedAnswer(
+                                answer, there(keys.get(0).key(), keys.get(0).up().semitones()))
+                        : answer);
     }
 
     /** Their names, parted by commas or {@code and}. */

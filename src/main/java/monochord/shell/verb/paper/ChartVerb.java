@@ -37,9 +37,6 @@ import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 
-
-
-
 /** Writes the parts of a progression for the players of a band. */
 final class ChartVerb implements Verb {
     private static final String EXAMPLE = "chart F | C | Ab | F in C for trumpet, alto sax --musicxml loop.musicxml";
@@ -82,17 +79,22 @@ final class ChartVerb implements Verb {
         List<PlayerPart> parts = parts(sentence, chart);
         boolean isSong = sentence.body().isEmpty();
         ChartSheet.ChartLook look = new ChartSheet.ChartLook(
-                !isSong && sentence.clause(NUMBERS).isEmpty() || sentence.clause(NUMERALS).isPresent(),
+                !isSong && sentence.clause(NUMBERS).isEmpty()
+                        || sentence.clause(NUMERALS).isPresent(),
                 sentence.clause(NUMBERS).isPresent());
         Reader reader = PaperFiles.reader(sitting);
         Phrase title = PlayerPart.concert(chart).title();
-        BiFunction<PlayerPart, PageSize, List<Page>> pages = sentence.clause(TUNE).isPresent()
-                ? (part, size) -> LeadSheetPages.of(song(sentence, sitting), part, size, reader)
-                : (part, size) -> ChartSheet.of(part, look, size, reader);
+        BiFunction<PlayerPart, PageSize, List<Page>> pages =
+                sentence.clause(TUNE).isPresent()
+                        ? (part, size) -> LeadSheetPages.of(song(sentence, sitting), part, size, reader)
+                        : (part, size) -> ChartSheet.of(part, look, size, reader);
         PaperFiles files = new PaperFiles(sentence, sitting);
-        files.page(() -> ChartPage.of(title, parts, look, reader)).pages(title, size -> parts.stream()
-                .flatMap(part -> pages.apply(part, size).stream())
-                .toList());
+        files.page(() -> ChartPage.of(title, parts, look, reader))
+                .pages(
+                        title,
+                        size -> parts.stream()
+                                .flatMap(part -> pages.apply(part, size).stream())
+                                .toList());
         if (parts.size() > 1) {
             parts.forEach(part -> files.besides(part.name(), size -> pages.apply(part, size)));
         }
@@ -153,8 +155,7 @@ final class ChartVerb implements Verb {
         List<NewFile> files = new ArrayList<>();
         for (PlayerPart part : parts) {
             String name = parts.size() == 1 ? named.text() : NewFile.behind(named.text(), part.name());
-            String score =
-                    ChartXml.of(part, part.title().toString());
+            String score = ChartXml.of(part, part.title().toString());
             files.add(NewFile.named(named, name, sitting, file -> PackedXml.write(file, name, score)));
         }
         return files;

@@ -94,10 +94,14 @@ final class PaperFiles {
         Reader reader = reader(sitting);
         PageSize size = size(sentence);
         sentence.option(PDF)
-                .ifPresent(named -> files.add(
-                        NewFile.named(named, NewFile.behind(named.text(), player), sitting, part -> {
+                .ifPresent(named ->
+                        files.add(NewFile.named(named, NewFile.behind(named.text(), player), sitting, part -> {
                             try (var out = Files.newOutputStream(part)) {
-                                PdfPages.write(out, Phrase.typed(player), pages.apply(size).iterator(), reader);
+                                PdfPages.write(
+                                        out,
+                                        Phrase.typed(player),
+                                        pages.apply(size).iterator(),
+                                        reader);
                             }
                         })));
         return this;
@@ -113,18 +117,27 @@ final class PaperFiles {
     private void worksheets(WorksheetSentence asked, String behind, Function<Worksheet, Handout> side) {
         Reader reader = reader(sitting);
         PageSize size = size(sentence);
-        Supplier<Stream<Page>> pages = () -> asked.sheets()
-                .flatMap(sheet -> HandoutPages.of(side.apply(sheet), size, reader).stream());
+        Supplier<Stream<Page>> pages =
+                () -> asked.sheets().flatMap(sheet -> HandoutPages.of(side.apply(sheet), size, reader).stream());
         sentence.option(HTML)
-                .ifPresent(named -> files.add(NewFile.named(named, name(named, behind), sitting, part -> Files.writeString(
-                        part, HandoutWeb.of(asked.sheets().map(side).toList(), reader)))));
-        sentence.option(PDF).ifPresent(named -> files.add(NewFile.named(named, name(named, behind), sitting, part -> {
-            try (var out = Files.newOutputStream(part)) {
-                PdfPages.write(out, asked.title(), pages.get().iterator(), reader);
-            }
-        })));
-        sentence.option(SVG).ifPresent(named -> pictures(
-                named, behind, asked.title(), pages.get().limit(MOST_PICTURES).toList()));
+                .ifPresent(named -> files.add(NewFile.named(
+                        named,
+                        name(named, behind),
+                        sitting,
+                        part -> Files.writeString(
+                                part, HandoutWeb.of(asked.sheets().map(side).toList(), reader)))));
+        sentence.option(PDF)
+                .ifPresent(named -> files.add(NewFile.named(named, name(named, behind), sitting, part -> {
+                    try (var out = Files.newOutputStream(part)) {
+                        PdfPages.write(out, asked.title(), pages.get().iterator(), reader);
+                    }
+                })));
+        sentence.option(SVG)
+                .ifPresent(named -> pictures(
+                        named,
+                        behind,
+                        asked.title(),
+                        pages.get().limit(MOST_PICTURES).toList()));
     }
 
     private static String name(Sentence.SentencePart named, String behind) {

@@ -155,7 +155,9 @@ final class SheetVerb implements Verb {
     }
 
     private static Lesson lesson(String text, Sitting sitting) {
-        LibraryEntry entry = sitting.course().library().find(text)
+        LibraryEntry entry = sitting.course()
+                .library()
+                .find(text)
                 .orElseThrow(() -> Unreadable.because(
                         text,
                         0,

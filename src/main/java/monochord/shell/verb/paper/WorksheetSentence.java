@@ -50,7 +50,9 @@ final class WorksheetSentence {
                 .orElseGet(() -> List.of(sitting.key()));
         this.count = number(COUNT, QUESTIONS, MOST_QUESTIONS);
         this.copies = number(COPIES, 1, MOST_COPIES);
-        this.seed = sentence.option("seed").map(part -> part.read(WorksheetSentence::seed)).orElseGet(sitting::nextSeed);
+        this.seed = sentence.option("seed")
+                .map(part -> part.read(WorksheetSentence::seed))
+                .orElseGet(sitting::nextSeed);
         if (skill().question(keys.get(0), seed).isByEar()) {
             throw refused(skill, Clause.of("it is asked by ear, and paper has no sound"));
         }
@@ -76,7 +78,9 @@ final class WorksheetSentence {
     }
 
     private int number(String word, int otherwise, int most) {
-        return sentence.clause(word).map(part -> part.read(text -> number(text, most))).orElse(otherwise);
+        return sentence.clause(word)
+                .map(part -> part.read(text -> number(text, most)))
+                .orElse(otherwise);
     }
 
     private static int number(String text, int most) {

@@ -1,6 +1,7 @@
 package monochord.shell.verb.song;
 
 import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.orAgain;
 import static monochord.shell.sentence.FormPart.takes;
@@ -28,6 +29,7 @@ import monochord.view.music.SongAnswer;
 final class ChangeVerb implements Verb {
     private static final String TO = "to";
     private static final String WHY = "because";
+    private static final String KEY = "key";
     private static final String EXAMPLE = "change verse bar 3 to Bb";
 
     @Override
@@ -46,18 +48,24 @@ final class ChangeVerb implements Verb {
                         clause(TO, Value.CHORDS),
                         may(clause(WHY, Value.TEXT)),
                         orAgain(),
-                        takes(Value.NUMBER))
-                .examples(EXAMPLE, "change 1");
+                        takes(Value.NUMBER),
+                        orAgain(),
+                        fixed(KEY),
+                        clause(TO, Value.KEY))
+                .examples(EXAMPLE, "change 1", "change key to F");
     }
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         OpenSong desk = sitting.song();
         if (desk.song().isEmpty()) {
-            return SongVerb.NONE;
+            return SongVerb.none(sitting);
         }
         Song song = desk.song().get();
         String body = sentence.body().text();
+        if (body.equalsIgnoreCase(KEY)) {
+            return KeyChange.of(sentence, TO, WHY, sitting);
+        }
         Song changed = sentence.clause(TO).isEmpty() && body.matches("\\d{1,3}")
                 ? proposed(Integer.parseInt(body), sentence, desk)
                 : byHand(sentence, song);
@@ -65,7 +73,12 @@ final class ChangeVerb implements Verb {
             return SongAnswer.SongStatement.of(
                     song, Phrase.sentence("That is how it stands already; nothing is changed."));
         }
-        desk.change(changed);
+        return changed(changed, sitting);
+    }
+
+    /** The song stands so from now on. */
+    static Answer changed(Song changed, Sitting sitting) {
+        sitting.song().change(changed);
         Phrase last =
                 Phrase.typed(changed.changes().get(changed.changes().size() - 1).toString());
         return SongAnswer.SongStatement.of(

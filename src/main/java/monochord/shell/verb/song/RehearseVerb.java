@@ -95,7 +95,7 @@ final class RehearseVerb implements Verb {
         if (place.isEmpty()
                 && NAME.matcher(body).matches()
                 && sitting.song().song().isEmpty()) {
-            return SongVerb.NONE;
+            return SongVerb.none(sitting);
         }
         RehearsedPlace found = place.orElseGet(() -> typed(sentence, sitting));
         RehearsalMusic music = music(found, sentence, sitting);
@@ -136,7 +136,8 @@ final class RehearseVerb implements Verb {
         BarGrid bars = metre.isFree() ? BarGrid.COMMON : BarGrid.parse(metre.toString());
         RehearsalMusic.TuneInBars tune =
                 (first, last) -> place.music(song).melody(place.first() + first, place.first() + last, metre);
-        return new RehearsedPlace(place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
+        return new RehearsedPlace(
+                place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
     }
 
     private static RehearsedPlace typed(Sentence sentence, Sitting sitting) {

@@ -13,6 +13,7 @@ import monochord.theory.note.Unreadable;
 /** Takes one tune out of a book in ABC, by its number or by its name. */
 final class SongBook {
     static final String TUNE = "tune";
+    private static final int LONGEST_KEPT = 60_000;
 
     private SongBook() {}
 
@@ -28,6 +29,18 @@ final class SongBook {
                 asked.isEmpty() ? book.tunes().get(0) : book.find(asked).orElseThrow(() -> none(asked, book, sentence));
         Song song = AbcReader.read(book, tune);
         return asked.isEmpty() && book.tunes().size() > 1 ? song.remarked(several(book)) : song;
+    }
+
+    /** As much of a book as a notebook keeps: all of it, of a long one the tune that is asked for. */
+    static String kept(String text, Sentence sentence) {
+        if (text.length() <= LONGEST_KEPT) {
+            return text;
+        }
+        AbcBook book = AbcBook.of(text);
+        String asked = sentence.clause(TUNE).map(Sentence.SentencePart::text).orElse("");
+        return asked.isEmpty()
+                ? book.text(book.tunes().get(0))
+                : book.find(asked).map(book::text).orElse(text);
     }
 
     private static Unreadable none(String asked, AbcBook book, Sentence sentence) {

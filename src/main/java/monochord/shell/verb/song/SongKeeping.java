@@ -7,13 +7,18 @@ import java.util.Optional;
 import monochord.file.WholeFile;
 import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
+import monochord.song.SongFile;
 import monochord.text.Phrase;
-import monochord.view.Answer;
-import monochord.view.Statement;
 
 /** Writes the open song into files. */
 final class SongKeeping {
     private SongKeeping() {}
+
+    private static boolean wasChangedElsewhere(Path file, String known) throws IOException {
+        return known != null
+                && Files.exists(file)
+                && !SongFile.text(file, file.toString()).equals(known);
+    }
 
     /** Into its own file, whole; what there is to say about that. */
     static Phrase save(Sitting sitting) {
@@ -28,28 +33,18 @@ final class SongKeeping {
                     Phrase.verb("song --out my-song.md"));
         }
         try {
+            if (wasChangedElsewhere(file.get(), sitting.song().inFile())) {
+                return Phrase.sentence(
+                        "It is not saved, for its file was changed elsewhere since it was opened: {0} saves it elsewhere.",
+                        Phrase.verb("song --out my-song.md"));
+            }
             String content = song.toString();
             WholeFile.write(file.get(), part -> Files.writeString(part, content));
+            sitting.song().holds(sitting.song().name(), content);
             return Phrase.NOTHING;
         } catch (IOException failed) {
             return Phrase.sentence(
                     "It could not be saved: {0}.", sitting.outside().told(failed));
-        }
-    }
-
-    /** Into a file of that name, if none stands there or {@code over} is said. */
-    static Optional<Answer> write(String name, String content, boolean over, Sitting sitting) {
-        Path file = sitting.outside().file(name);
-        if (Files.exists(file) && !over) {
-            return Optional.of(Statement.failed(Phrase.of(
-                    "{0} is there already. Another name, or {1} behind it puts this in its place.",
-                    Phrase.typed(name), Phrase.verb("--over"))));
-        }
-        try {
-            WholeFile.write(file, part -> Files.writeString(part, content));
-            return Optional.empty();
-        } catch (IOException failed) {
-            return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
     }
 }

@@ -12,9 +12,9 @@ import monochord.shell.sitting.OpenSong;
 import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
 import monochord.song.SongMetre;
-import monochord.song.SongMusic;
 import monochord.song.SongPlace;
-import monochord.theory.note.Beats;
+import monochord.sound.Performance;
+import monochord.theory.Key;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
@@ -84,17 +84,11 @@ public final class SongPlaces {
 
     /** The chords of all sections that are written out. */
     private String whole(String text) {
+        sitting.song().asksWhole();
         if (isSung(text)) {
             return tune(text) + " from " + song.head().key() + " " + text;
         }
-        String chords = song.sections().stream()
-                .filter(section -> !section.isAgain())
-                .map(SongPlace::whole)
-                .flatMap(place -> place.progression(song).stream())
-                .map(Progression::toString)
-                .reduce((one, next) -> one + " " + next)
-                .orElseThrow(() -> refused(text, Clause.of("no chords stand in the song")));
-        return chords + " from " + song.head().key() + " " + text;
+        return chords(text) + " from " + song.head().key() + " " + text;
     }
 
     /** Whether keys for a singer are asked for. */
@@ -105,20 +99,17 @@ public final class SongPlaces {
                                 .isPresent();
     }
 
+    private String chords(String text) {
+        return song.chords()
+                .map(Progression::toString)
+                .orElseThrow(() -> refused(text, Clause.of("no chords stand in the song")));
+    }
+
     /** The tune of all sections that are written out, without its bars. */
     private String tune(String text) {
-        SongMusic.Timeline written = song.music().written();
-        if (written.notes().isEmpty()) {
-            throw refused(text, Clause.of("no tune stands in the song"));
-        }
-        return new Melody(
-                        written.notes().stream()
-                                .map(note -> new Melody.MelodyNote(note.pitch(), note.start(), note.beats()))
-                                .toList(),
-                        written.beats(),
-                        Optional.empty(),
-                        Beats.ZERO)
-                .toString();
+        return song.tune()
+                .map(Melody::toString)
+                .orElseThrow(() -> refused(text, Clause.of("no tune stands in the song")));
     }
 
     private String sentence(SongPlace place, String rest) {
@@ -136,10 +127,24 @@ public final class SongPlaces {
                                 : place.melody(song)
                                         .map(tune -> " under " + tune)
                                         .orElse(""));
-            case "compare" -> before(place) + " vs " + chords(place);
+            case "compare" -> compared(place);
             default -> chords(place);
         };
         return (music + key + metre(rest) + tempo(rest) + " " + rest).strip();
+    }
+
+    private String compared(SongPlace place) {
+        String before = before(place);
+        String now = chords(place);
+        if (before.equals(now)) {
+            throw Unreadable.because(
+                    place.section().name(),
+                    0,
+                    "a comparison",
+                    Clause.of("its chords are as they were when the song was opened; change some first"),
+                    "change verse bar 3 to Bb");
+        }
+        return before + " vs " + now;
     }
 
     private String keyClause(String rest) {
@@ -158,7 +163,9 @@ public final class SongPlaces {
 
     private String tempo(String rest) {
         boolean isTaken = usage.clauses().get("at") == Value.BPM && !rest.matches("(?:.*\\s)?at\\s.*");
-        return isTaken && song.head().tempo() > 0 ? " at " + song.head().tempo() : "";
+        int quarters = Math.max(
+                Performance.SLOWEST, Math.min(Performance.FASTEST, song.head().quarters()));
+        return isTaken && song.head().tempo() > 0 ? " at " + quarters : "";
     }
 
     private String chords(SongPlace place) {
@@ -176,7 +183,11 @@ public final class SongPlaces {
 
     /** As it was when the song was opened. */
     private String before(SongPlace place) {
-        Song opened = sitting.song().opened().orElse(song);
+        Key key = song.head().key();
+        Song opened = sitting.song()
+                .opened()
+                .map(old -> old.moved(key, old.head().key().tonic().to(key.tonic()), ""))
+                .orElse(song);
         return opened.section(place.section().name())
                 .map(section -> new SongPlace(section, place.first(), place.last(), place.isWhole()))
                 .flatMap(old -> old.progression(opened))

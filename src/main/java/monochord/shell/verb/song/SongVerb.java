@@ -8,19 +8,26 @@ import static monochord.shell.sentence.FormPart.takes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.notebook.AttachedFile;
+import monochord.score.BarGrid;
+import monochord.score.SongScore;
+import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
-import monochord.song.SongFile;
+import monochord.song.SongMusic;
 import monochord.song.SongReader;
+import monochord.song.SongFile;
 import monochord.song.abc.AbcWriter;
+import monochord.sound.Markers;
+import monochord.sound.Performance;
+import monochord.sound.file.MidiFile;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Statement;
@@ -30,7 +37,7 @@ import monochord.view.music.SongAnswer;
 final class SongVerb implements Verb {
     private static final String OUT = "out";
     private static final String ABC = "abc";
-    private static final String OVER = "over";
+    private static final String MIDI = "midi";
 
     @Override
     public String word() {
@@ -42,14 +49,16 @@ final class SongVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.WRITING,
-                        Phrase.of("open a song and show it; alone, show the one that is open"))
+                        Phrase.of("open a song and show it, or begin one; alone, show the one that is open"))
                 .form(
                         may(takes(Value.FILE)),
                         may(clause(SongBook.TUNE, Value.NAME)),
                         may(option(OUT, Value.FILE)),
                         may(option(ABC, Value.FILE)),
-                        may(option(OVER)))
-                .examples("song my-song.md", "song tunes.abc tune 2", "song --out other-song.md");
+                        may(option(MIDI, Value.FILE)),
+                        may(option(NewFile.OVER)))
+                .examples(
+                        "song my-song.md", "song tunes.abc tune 2", "song --out other-song.md", "song --midi song.mid");
     }
 
     @Override
@@ -60,78 +69,109 @@ final class SongVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (!sentence.body().isEmpty()) {
-            Optional<Answer> failed = open(sentence, sitting);
-            if (failed.isPresent()) {
-                return failed.get();
+            Optional<Answer> other = open(sentence, sitting);
+            if (other.isPresent()) {
+                return other.get();
             }
         }
         Optional<Song> song = sitting.song().song();
-        if (song.isEmpty()) {
-            return NONE;
-        }
-        return written(sentence, sitting).orElseGet(() -> new SongAnswer(song.get()));
+        return song.isEmpty()
+                ? none(sitting)
+                : written(sentence, song.get(), sitting).orElseGet(() -> new SongAnswer(song.get()));
     }
 
-    static final Answer NONE =
-            Statement.no(Phrase.sentence("No song is open. {0} opens one.", Phrase.verb("song my-song.md")));
+    /** What is said where no song is open. */
+    static Answer none(Sitting sitting) {
+        return Statement.no(
+                Phrase.sentence("No song is open.").then(sitting.song().offer(sitting)));
+    }
 
-    /** An answer where it cannot be opened. */
+    /** An answer where it cannot be opened, or is begun. */
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
-        Optional<Path> ours = Files.exists(file)
-                ? Optional.empty()
-                : sitting.course().library().tunes().find(name);
-        try {
+        boolean isAsked =
+                sitting.isSeated() && name.toLowerCase(java.util.Locale.ROOT).endsWith(".md");
+        if (!Files.exists(file)) {
+            Optional<Path> ours = sitting.course().library().tunes().find(name);
             if (ours.isPresent()) {
-                // A change goes into a file of one's own, never into the tunes of the lessons.
-                sitting.song().open(SongReader.read(SongFile.text(ours.get(), name)), null);
-                sitting.settle(sitting.song().song().orElseThrow().head().key());
-                return Optional.empty();
+                return ours(ours.get(), name, sitting);
+            } else if (isAsked) {
+                return Optional.of(sitting.song().begin(file, name, Optional.empty(), sitting));
             }
-            String text = SongFile.text(file, name);
-            if (isAbc(name, text)) {
-                Song song = SongBook.read(text, sentence);
-                sitting.song().open(song, null);
-            } else {
-                sitting.song().open(SongReader.read(text), file);
-            }
-            Song song = sitting.song().song().orElseThrow();
-            sitting.settle(song.head().key());
+        }
+        try {
+            Song song = opened(SongOpening.of(file, name, sentence), name, sitting);
+            boolean isBegun = song.sections().isEmpty() && !song.head().title().isEmpty();
+            return isAsked && isBegun
+                    ? Optional.of(sitting.song().begin(file, name, Optional.of(song), sitting))
+                    : Optional.empty();
+        } catch (IOException failed) {
+            return Optional.of(Statement.failed(sitting.outside().told(failed)));
+        }
+    }
+
+    private static Song opened(SongOpening opening, String name, Sitting sitting) {
+        sitting.song().open(opening.song(), opening.file().orElse(null));
+        if (!sitting.song().isNoted(name)) {
+            sitting.journal().attach(new AttachedFile(name, opening.text()));
+        }
+        sitting.song().holds(name, opening.text());
+        sitting.song().remember(sitting);
+        sitting.settle(opening.song().head().key());
+        return opening.song();
+    }
+
+    /** A tune of the lessons: a change of it goes into a file of one's own, never into theirs. */
+    private static Optional<Answer> ours(Path file, String name, Sitting sitting) {
+        try {
+            sitting.song().open(SongReader.read(SongFile.text(file, name)), null);
+            sitting.settle(sitting.song().song().orElseThrow().head().key());
             return Optional.empty();
         } catch (IOException failed) {
             return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
     }
 
-    private static boolean isAbc(String name, String text) {
-        return name.toLowerCase(Locale.ROOT).endsWith(".abc") || text.startsWith("X:") || text.startsWith("%abc");
+    /** An answer where something was to be written. */
+    private static Optional<Answer> written(Sentence sentence, Song song, Sitting sitting) {
+        List<NewFile> files = Stream.of(
+                        NewFile.text(sentence, OUT, sitting, song::toString),
+                        NewFile.text(sentence, ABC, sitting, () -> AbcWriter.write(song)),
+                        NewFile.of(sentence, MIDI, sitting, part -> midi(song).into(part)))
+                .flatMap(Optional::stream)
+                .toList();
+        if (files.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Phrase> said = files.stream()
+                .map(file -> Phrase.sentence("Written: {0}.", Phrase.typed(file.name())))
+                .toList();
+        Answer answer = NewFile.writeNoted(files, sentence, sitting, new SongAnswer.SongStatement(said, song));
+        if (answer.status() == Answer.DONE) {
+            sentence.option(OUT).ifPresent(out -> {
+                sitting.song().keepIn(out.read(sitting.outside()::file));
+                sitting.song().holds(out.text(), song.toString());
+                sitting.song().remember(sitting);
+            });
+        }
+        return Optional.of(answer);
     }
 
-    /** An answer where something was to be written. */
-    private static Optional<Answer> written(Sentence sentence, Sitting sitting) {
-        Song song = sitting.song().song().orElseThrow();
-        List<Phrase> said = new ArrayList<>();
-        Optional<Sentence.SentencePart> out = sentence.option(OUT);
-        if (out.isPresent()) {
-            String name = out.get().text();
-            Path file = out.get().read(sitting.outside()::file);
-            Optional<Answer> failed = SongKeeping.write(name, song.toString(), sentence.has(OVER), sitting);
-            if (failed.isPresent()) {
-                return failed;
-            }
-            sitting.song().keepIn(file);
-            said.add(Phrase.sentence("Saved: {0}.", Phrase.typed(name)));
-        }
-        Optional<Sentence.SentencePart> abc = sentence.option(ABC);
-        if (abc.isPresent()) {
-            String name = abc.get().text();
-            Optional<Answer> failed = SongKeeping.write(name, AbcWriter.write(song), sentence.has(OVER), sitting);
-            if (failed.isPresent()) {
-                return failed;
-            }
-            said.add(Phrase.sentence("Written as ABC: {0}.", Phrase.typed(name)));
-        }
-        return said.isEmpty() ? Optional.empty() : Optional.of(new SongAnswer.SongStatement(said, song));
+    private static monochord.file.WholeFile.Content midi(Song song) {
+        SongMusic.Timeline played = song.music().played();
+        BarGrid metre = new BarGrid(
+                song.head().metre().isFree()
+                        ? BarGrid.COMMON.bar()
+                        : song.head().metre().bar(),
+                played.pickup());
+        SongScore music = SongScore.of(played, monochord.score.Pattern.BLOCK, metre);
+        int tempo =
+                song.head().tempo() == 0 ? Performance.USUAL_TEMPO : song.head().quarters();
+        Performance performance = Performance.of(music.score())
+                .at(Math.max(Performance.SLOWEST, Math.min(Performance.FASTEST, tempo)))
+                .in(song.head().key())
+                .in(metre);
+        return MidiFile.of(Markers.add(performance.sequence(), music.sections()));
     }
 }

@@ -24,11 +24,12 @@ final class UndoVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         if (sitting.song().song().isEmpty()) {
-            return SongVerb.NONE;
+            return SongVerb.none(sitting);
         }
         if (!sitting.song().undo()) {
             return Statement.no(Phrase.sentence("Nothing was changed here that could be taken back."));
         }
+        sitting.settle(sitting.song().song().orElseThrow().head().key());
         return SongAnswer.SongStatement.of(
                 sitting.song().song().orElseThrow(),
                 Phrase.sentence("The last change is taken back."),

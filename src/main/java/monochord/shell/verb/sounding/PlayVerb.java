@@ -12,15 +12,16 @@ import java.util.regex.Pattern;
 import monochord.harmony.MusicText;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.score.BarGrid;
 import monochord.score.HeardPart;
 import monochord.score.Piece;
+import monochord.shell.playback.Playable;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.AbComparison;
-import monochord.shell.playback.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sound.PlayAnswer;
@@ -119,8 +120,14 @@ final class PlayVerb implements Verb {
                 sentence.clause(OVER).map(part -> part.read(text -> Progression.parse(text, key)));
         boolean tune = chords.isPresent() || TUNE.matcher(music.text()).matches();
         return tune
-                ? Playable.of(music.read(Melody::parse), chords, key)
+                ? counted(Playable.of(music.read(Melody::parse), chords, key), PlaybackOptions.metre(sentence))
                 : Playable.of(music.read(text -> MusicText.read(text, key)), key, PlaybackOptions.metre(sentence));
+    }
+
+    /** A tune brings its own bars; where they are as long as those of a metre that is said, it says what is counted. */
+    private static Playable counted(Playable tune, BarGrid metre) {
+        BarGrid own = tune.piece().metre();
+        return own.bar().equals(metre.bar()) ? tune.playing(tune.piece().in(metre.after(own.pickup()))) : tune;
     }
 
     private static Unreadable nothing(Sentence sentence) {

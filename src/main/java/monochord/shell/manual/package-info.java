@@ -1,0 +1,5 @@
+/**
+ * What a command of the system brings along: its options, its page in the manual, what a shell can complete. All of it follows
+ * from the one grammar of the verbs.
+ */
+package monochord.shell.manual;

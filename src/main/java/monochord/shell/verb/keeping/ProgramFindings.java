@@ -1,0 +1,58 @@
+package monochord.shell.verb.keeping;
+
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import monochord.shell.manual.Version;
+import monochord.text.Phrase;
+
+/** The program itself and the Java it runs on. */
+final class ProgramFindings {
+    private static final String ARCHIVE = "-XX:SharedArchiveFile=";
+
+    private ProgramFindings() {}
+
+    static List<Finding> all() {
+        return List.of(Finding.well(Phrase.of("program"), "program", Version.told()), compiler(), archive());
+    }
+
+    private static Finding compiler() {
+        Phrase what = Phrase.of("Java lines");
+        boolean starts = isThere(Path.of(System.getProperty("java.home"), "bin", "java"))
+                || isThere(Path.of(System.getProperty("java.home"), "bin", "java.exe"));
+        return ModuleLayer.boot().findModule("jdk.jshell").isPresent() && starts
+                ? Finding.well(what, "java", Phrase.of("there: lines of Java can be run at the prompt"))
+                : Finding.missing(
+                        what,
+                        "java",
+                        Phrase.of("missing: this Java has no compiler, or cannot be started anew"),
+                        Phrase.sentence("A whole JDK lets lines of Java be run; all else does without."));
+    }
+
+    /** With it the classes are at hand when the program starts. */
+    private static Finding archive() {
+        Phrase what = Phrase.of("quick start");
+        Optional<String> named = ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
+                .filter(argument -> argument.startsWith(ARCHIVE))
+                .map(argument -> argument.substring(ARCHIVE.length()))
+                .findFirst();
+        return named.filter(ProgramFindings::isThere).isPresent()
+                ? Finding.well(what, "archive", Phrase.of("there: the classes are at hand"))
+                : Finding.well(what, "archive", Phrase.of("not yet: the next start may be quicker than this one"));
+    }
+
+    private static boolean isThere(String path) {
+        try {
+            return isThere(Path.of(path));
+        } catch (InvalidPathException odd) {
+            return false;
+        }
+    }
+
+    private static boolean isThere(Path file) {
+        return Files.isReadable(file);
+    }
+}
