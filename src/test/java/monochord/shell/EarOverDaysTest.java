@@ -131,7 +131,7 @@ class EarOverDaysTest {
 
     @Test
     void aLessonThatEndsWhileTheEarIsLeftOutIsDone(@TempDir Path folder) {
-        List<String> said = silentSitting(0, folder, "learn 3.10", "", "", "lessons");
+        List<String> said = silentSitting(0, folder, "learn 3.10", "", "", "", "lessons");
         assertTrue(said.contains("End of Follow the bass."), said.toString());
         assertTrue(said.contains("  3.10  Follow the bass  done"), said.toString());
     }
