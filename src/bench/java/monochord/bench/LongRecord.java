@@ -8,7 +8,7 @@ import java.sql.Statement;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.knowing.Attempt;
+import monochord.practice.mastery.Attempt;
 import monochord.practice.skill.Skills;
 import monochord.record.Register;
 import monochord.theory.Key;

@@ -5,7 +5,7 @@ import java.util.Optional;
 import monochord.harmony.Transposition;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
 import monochord.theory.Key;
 import monochord.theory.Mode;

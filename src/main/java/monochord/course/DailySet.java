@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Predicate;
 import monochord.practice.Skill;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.SetReport;
 import monochord.practice.drill.Turn;
-import monochord.practice.knowing.Due;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Due;
+import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillInKey;
 import monochord.practice.skill.Skills;
 import monochord.record.KeptSet;
 import monochord.theory.Key;
@@ -67,7 +67,7 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
     private static List<Turn> dueTurns(Learner learner, long now) {
         List<Turn> turns = new ArrayList<>();
         double seconds = 0;
-        for (Item item : due(learner, now)) {
+        for (SkillInKey item : due(learner, now)) {
             seconds += Due.secondsFor(item, learner.knowledge);
             if (turns.isEmpty() || seconds <= DUE_SECONDS) {
                 turns.add(turn(item, learner).orElseThrow());
@@ -77,13 +77,13 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
     }
 
     /** What is due then and can be asked, weakest first. */
-    static List<Item> due(Learner learner, long time) {
+    static List<SkillInKey> due(Learner learner, long time) {
         return Due.at(time, learner.knowledge).items().stream()
                 .filter(item -> turn(item, learner).isPresent())
                 .toList();
     }
 
-    private static Optional<Turn> turn(Item item, Learner learner) {
+    private static Optional<Turn> turn(SkillInKey item, Learner learner) {
         return ReviewSet.turn(item).filter(turn -> learner.askable.test(turn.skill()));
     }
 
@@ -111,10 +111,10 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
 
     /** The easiest key the learner is ready for and has not been asked in. */
     private static Optional<Turn> next(Skill skill, Learner learner) {
-        return new Level(learner.knowledge)
+        return new Difficulty(learner.knowledge)
                 .keys(skill).stream()
                         .filter(key -> learner.knowledge
-                                .of(new Item(skill.id(), key.toString()))
+                                .of(new SkillInKey(skill.id(), key.toString()))
                                 .isEmpty())
                         .findFirst()
                         .map(key -> new Turn(skill, key));
@@ -128,7 +128,7 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
                 .filter(turn -> !chosen.contains(turn))
                 .limit(Math.max(0, LEAST_QUESTIONS - chosen.size()))
                 .forEach(chosen::add);
-        Level level = new Level(learner.knowledge);
+        Difficulty level = new Difficulty(learner.knowledge);
         Skill last = chosen.isEmpty()
                 ? Syllabus.from(learner.book).stream()
                         .filter(learner.askable)
@@ -170,7 +170,7 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
             default -> "borrowed-chord";
         };
         Skill skill = Skills.find(id).orElseThrow();
-        List<Key> open = new Level(learner.knowledge).keys(skill);
+        List<Key> open = new Difficulty(learner.knowledge).keys(skill);
         Key key = fresh.map(Turn::key)
                 .filter(open::contains)
                 .orElseGet(() -> open.get((int) Math.floorMod(seed, (long) open.size())));
@@ -185,11 +185,11 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
      * @param learner as it is now
      */
     public static SetReport report(KeptSet kept, Knowledge before, Learner learner, long now) {
-        List<Item> firmer = before.standings().keySet().stream()
+        List<SkillInKey> firmer = before.standings().keySet().stream()
                 .filter(item -> gain(item, before, learner) > GAIN)
                 .sorted(Comparator.comparingDouble(item -> -gain(item, before, learner)))
                 .toList();
-        List<Item> due = due(learner, now + DAY);
+        List<SkillInKey> due = due(learner, now + DAY);
         double seconds = due.stream()
                 .mapToDouble(item -> Due.secondsFor(item, learner.knowledge))
                 .sum();
@@ -198,7 +198,7 @@ public record DailySet(List<Turn> turns, Optional<Turn> fresh, Turn hands) {
         return new SetReport(kept.now(), kept.before(), firmer, tomorrow);
     }
 
-    private static double gain(Item item, Knowledge before, Learner learner) {
+    private static double gain(SkillInKey item, Knowledge before, Learner learner) {
         return learner.knowledge.of(item).orElseThrow().mastery()
                 - before.of(item).orElseThrow().mastery();
     }

@@ -22,7 +22,7 @@ public final class FirstQuestions implements Activity {
     private static final Key KEY = Key.major(NoteName.of('D', 0));
 
     /** Where a learner begins. */
-    public enum Level {
+    public enum StartingPoint {
         BEGINNING("1.1"),
         LETTERS("1.2"),
         CHORDS("2.1"),
@@ -31,7 +31,7 @@ public final class FirstQuestions implements Activity {
 
         private final String lesson;
 
-        Level(String lesson) {
+        StartingPoint(String lesson) {
             this.lesson = lesson;
         }
 
@@ -42,7 +42,7 @@ public final class FirstQuestions implements Activity {
     }
 
     /** What is being asked. */
-    public enum Topic {
+    public enum FirstTopic {
         NAMES,
         SCALE,
         DEGREE,
@@ -50,23 +50,23 @@ public final class FirstQuestions implements Activity {
     }
 
     /** What follows. */
-    public sealed interface Step {
+    public sealed interface FirstStep {
         /** A question of that topic. */
-        record Ask(Topic topic, Question question) implements Step {}
+        record PutQuestion(FirstTopic topic, Question question) implements FirstStep {}
 
         /** The same question once more. */
-        record Again() implements Step {}
+        record Again() implements FirstStep {}
 
         /** Nothing more is asked: the learner's place is found. */
-        record Found(Level level) implements Step {}
+        record PlaceFound(StartingPoint level) implements FirstStep {}
     }
 
-    private Topic topic = Topic.NAMES;
+    private FirstTopic topic = FirstTopic.NAMES;
     /** On the last answer to the open question that could be read. */
     private Verdict last;
 
     public boolean asksForNames() {
-        return topic == Topic.NAMES;
+        return topic == FirstTopic.NAMES;
     }
 
     @Override
@@ -75,8 +75,8 @@ public final class FirstQuestions implements Activity {
     }
 
     /** Which of the questions is open. */
-    public Place place() {
-        return new Place(Place.Unit.QUESTION, topic.ordinal() + 1, Topic.values().length);
+    public Position place() {
+        return new Position(Position.Unit.QUESTION, topic.ordinal() + 1, FirstTopic.values().length);
     }
 
     /** What the names were called by a word or by an example; none if the line is no answer to that. */
@@ -96,21 +96,21 @@ public final class FirstQuestions implements Activity {
     }
 
     /** Passes what is asked. */
-    public Step pass() {
+    public FirstStep pass() {
         return switch (topic) {
-            case NAMES -> ask(Topic.SCALE, "scale-spelling", "major");
+            case NAMES -> ask(FirstTopic.SCALE, "scale-spelling", "major");
             case SCALE, DEGREE, CHORD -> found();
         };
     }
 
     /** The place by what has been answered so far. */
-    public Step.Found found() {
-        Level level = switch (topic) {
-            case NAMES, SCALE -> isClose() ? Level.LETTERS : Level.BEGINNING;
-            case DEGREE -> Level.CHORDS;
-            case CHORD -> Level.MOVING;
+    public FirstStep.PlaceFound found() {
+        StartingPoint level = switch (topic) {
+            case NAMES, SCALE -> isClose() ? StartingPoint.LETTERS : StartingPoint.BEGINNING;
+            case DEGREE -> StartingPoint.CHORDS;
+            case CHORD -> StartingPoint.MOVING;
         };
-        return new Step.Found(level);
+        return new FirstStep.PlaceFound(level);
     }
 
     /** Whether the last answer was nearly right, or wrong in a way that somebody is who knows what it is about. */
@@ -118,23 +118,23 @@ public final class FirstQuestions implements Activity {
         return last != null && (last.grade() == Grade.NEARLY || last.misconception() != null);
     }
 
-    private Step ask(Topic next, String skill, String subject) {
+    private FirstStep ask(FirstTopic next, String skill, String subject) {
         topic = next;
         last = null;
-        return new Step.Ask(next, Skills.find(skill).orElseThrow().question(KEY, subject));
+        return new FirstStep.PutQuestion(next, Skills.find(skill).orElseThrow().question(KEY, subject));
     }
 
     /** What follows an answer to the open question that could be read. */
-    public Step judged(Verdict verdict) {
+    public FirstStep judged(Verdict verdict) {
         boolean again = last != null;
         last = verdict;
         if (!verdict.grade().isRight()) {
-            return again ? pass() : new Step.Again();
+            return again ? pass() : new FirstStep.Again();
         }
         return switch (topic) {
-            case DEGREE -> ask(Topic.CHORD, "borrowed-chord", "bVI");
-            case CHORD -> new Step.Found(Level.COLOUR);
-            default -> ask(Topic.DEGREE, "degree-chord", "6");
+            case DEGREE -> ask(FirstTopic.CHORD, "borrowed-chord", "bVI");
+            case CHORD -> new FirstStep.PlaceFound(StartingPoint.COLOUR);
+            default -> ask(FirstTopic.DEGREE, "degree-chord", "6");
         };
     }
 }

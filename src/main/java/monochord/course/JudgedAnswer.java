@@ -1,6 +1,6 @@
 package monochord.course;
 
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Verdict;
@@ -15,7 +15,7 @@ import monochord.theory.note.NoteNaming;
 public record JudgedAnswer(Question question, AsTyped text, Verdict verdict) {
     /** Judges what was typed. Where intervals and steps are asked for, H is a half step and A4 no note. */
     public static JudgedAnswer of(String typed, Question question, NoteNaming naming) {
-        AsTyped text = AsTyped.of(typed, question.form() == Form.INTERVAL ? NoteNaming.ENGLISH : naming);
+        AsTyped text = AsTyped.of(typed, question.form() == AnswerForm.INTERVAL ? NoteNaming.ENGLISH : naming);
         return new JudgedAnswer(question, text, question.judge(text.english()).asTyped(text));
     }
 

@@ -1,7 +1,7 @@
 package monochord.course;
 
 import java.util.List;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 
 /**
  * As much of a lesson as a learner sees at once: prose and pictures, and at its end perhaps something to do.
@@ -10,12 +10,12 @@ import monochord.lesson.Part;
  * @param block of the prose of that section, from 0
  * @param standsAlone whether the window is too low for it under what is said to an answer
  */
-record LessonPage(int section, int block, List<Part> parts, boolean standsAlone) {
+record LessonPage(int section, int block, List<LessonPart> parts, boolean standsAlone) {
     LessonPage {
         parts = List.copyOf(parts);
     }
 
-    Part last() {
+    LessonPart last() {
         return parts.get(parts.size() - 1);
     }
 
@@ -25,7 +25,7 @@ record LessonPage(int section, int block, List<Part> parts, boolean standsAlone)
     }
 
     /** What is shown before anything is asked. */
-    List<Part> shown() {
-        return last() instanceof Part.Ask ? parts.subList(0, parts.size() - 1) : parts;
+    List<LessonPart> shown() {
+        return last() instanceof LessonPart.Ask ? parts.subList(0, parts.size() - 1) : parts;
     }
 }

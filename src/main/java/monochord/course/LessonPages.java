@@ -7,9 +7,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import monochord.lesson.Block;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
+import monochord.lesson.ProseBlock;
 
 /**
  * Parts a lesson into pages for one window. A page ends where the learner has something to do, a question, something to
@@ -24,26 +24,26 @@ final class LessonPages {
 
     private final Measure measure;
     /** What was measured, for a part is looked at again and again while there may be room for it. */
-    private final Map<Part, Integer> measured = new IdentityHashMap<>();
+    private final Map<LessonPart, Integer> measured = new IdentityHashMap<>();
 
-    private final Deque<Piece> ahead = new ArrayDeque<>();
+    private final Deque<PagePiece> ahead = new ArrayDeque<>();
     private final List<LessonPage> pages = new ArrayList<>();
     private int above = TITLE;
 
     /** A part, or some of its blocks, and where it stands in the lesson. */
-    private record Piece(Part part, int section, int block) {
+    private record PagePiece(LessonPart part, int section, int block) {
         boolean isProse() {
-            return part instanceof Part.Prose;
+            return part instanceof LessonPart.ProsePart;
         }
 
         boolean stops() {
-            return !(isProse() || part instanceof Part.Show);
+            return !(isProse() || part instanceof LessonPart.Show);
         }
     }
 
-    private LessonPages(List<Part> sections, Measure measure) {
+    private LessonPages(List<LessonPart> sections, Measure measure) {
         this.measure = measure;
-        IntStream.range(0, sections.size()).forEach(i -> ahead.add(new Piece(sections.get(i), i, 0)));
+        IntStream.range(0, sections.size()).forEach(i -> ahead.add(new PagePiece(sections.get(i), i, 0)));
     }
 
     static List<LessonPage> of(Lesson lesson, Measure measure) {
@@ -55,47 +55,47 @@ final class LessonPages {
     }
 
     /** The parts of a lesson, prose cut before each heading. */
-    static List<Part> sections(Lesson lesson) {
+    static List<LessonPart> sections(Lesson lesson) {
         return lesson.parts().stream().flatMap(part -> byHeading(part).stream()).toList();
     }
 
-    private static List<Part> byHeading(Part part) {
-        if (!(part instanceof Part.Prose prose)) {
+    private static List<LessonPart> byHeading(LessonPart part) {
+        if (!(part instanceof LessonPart.ProsePart prose)) {
             return List.of(part);
         }
-        List<Part> sections = new ArrayList<>();
-        List<Block> section = new ArrayList<>();
-        for (Block block : prose.blocks()) {
-            if (block instanceof Block.Heading && !section.isEmpty()) {
-                sections.add(new Part.Prose(prose.line(), section));
+        List<LessonPart> sections = new ArrayList<>();
+        List<ProseBlock> section = new ArrayList<>();
+        for (ProseBlock block : prose.blocks()) {
+            if (block instanceof ProseBlock.Heading && !section.isEmpty()) {
+                sections.add(new LessonPart.ProsePart(prose.line(), section));
                 section = new ArrayList<>();
             }
             section.add(block);
         }
-        sections.add(new Part.Prose(prose.line(), section));
+        sections.add(new LessonPart.ProsePart(prose.line(), section));
         return sections;
     }
 
     private void addPage() {
         boolean standsAlone = above == VERDICT && isFull(List.of());
         above = standsAlone ? 0 : above;
-        List<Piece> page = new ArrayList<>();
+        List<PagePiece> page = new ArrayList<>();
         while (!ahead.isEmpty() && (page.isEmpty() || !page.get(page.size() - 1).stops()) && !isFull(page)) {
             page.add(ahead.poll());
         }
-        Piece first = page.get(0);
+        PagePiece first = page.get(0);
         pages.add(new LessonPage(
-                first.section, first.block, page.stream().map(Piece::part).toList(), standsAlone));
-        above = page.get(page.size() - 1).part instanceof Part.Ask ? VERDICT : 0;
+                first.section, first.block, page.stream().map(PagePiece::part).toList(), standsAlone));
+        above = page.get(page.size() - 1).part instanceof LessonPart.Ask ? VERDICT : 0;
     }
 
     /** Whether the next section, with what is drawn in it, would push the beginning of the page out of the window. */
-    private boolean isFull(List<Piece> page) {
+    private boolean isFull(List<PagePiece> page) {
         int room = measure.rows() - PROMPT - above;
-        if (ahead.peek().part instanceof Part.Show) {
+        if (ahead.peek().part instanceof LessonPart.Show) {
             return !page.isEmpty() && lines(page) + picture() > room;
         }
-        if (ahead.peek().part instanceof Part.Tune tune) {
+        if (ahead.peek().part instanceof LessonPart.TunePart tune) {
             return !page.isEmpty() && lines(page) + 1 + height(tune) > room;
         }
         if (!ahead.peek().isProse()) {
@@ -108,11 +108,11 @@ final class LessonPages {
         return false;
     }
 
-    private int height(Part part) {
+    private int height(LessonPart part) {
         return measured.computeIfAbsent(part, measure::lines);
     }
 
-    private int lines(List<Piece> page) {
+    private int lines(List<PagePiece> page) {
         return page.stream().mapToInt(piece -> 1 + height(piece.part)).sum() - (page.isEmpty() ? 0 : 1);
     }
 
@@ -123,12 +123,12 @@ final class LessonPages {
      * @return whether there was a place to cut it
      */
     private boolean cut(int room) {
-        Piece piece = ahead.poll();
-        Part.Prose whole = (Part.Prose) piece.part;
-        List<Block> blocks = whole.blocks();
-        int first = blocks.get(0) instanceof Block.Heading ? 2 : 1;
+        PagePiece piece = ahead.poll();
+        LessonPart.ProsePart whole = (LessonPart.ProsePart) piece.part;
+        List<ProseBlock> blocks = whole.blocks();
+        int first = blocks.get(0) instanceof ProseBlock.Heading ? 2 : 1;
         List<Integer> cuts = IntStream.range(first, blocks.size())
-                .filter(cut -> !(blocks.get(cut) instanceof Block.ListItem))
+                .filter(cut -> !(blocks.get(cut) instanceof ProseBlock.ListItem))
                 .boxed()
                 .toList();
         int cut = cuts.stream()
@@ -136,14 +136,14 @@ final class LessonPages {
                 .findFirst()
                 .orElse(cuts.isEmpty() ? blocks.size() : cuts.get(cuts.size() - 1));
         if (cut < blocks.size()) {
-            ahead.addFirst(new Piece(whole.from(cut), piece.section, piece.block + cut));
+            ahead.addFirst(new PagePiece(whole.from(cut), piece.section, piece.block + cut));
         }
-        ahead.addFirst(new Piece(whole.upTo(cut), piece.section, piece.block));
+        ahead.addFirst(new PagePiece(whole.upTo(cut), piece.section, piece.block));
         return cut < blocks.size();
     }
 
-    private boolean fits(Part.Prose prose, int room) {
-        ahead.addFirst(new Piece(prose, 0, 0));
+    private boolean fits(LessonPart.ProsePart prose, int room) {
+        ahead.addFirst(new PagePiece(prose, 0, 0));
         boolean fits = section() <= room;
         ahead.removeFirst();
         return fits;
@@ -151,7 +151,7 @@ final class LessonPages {
 
     /** Lines of the next picture, and of what is played or asked right under it. */
     private int picture() {
-        Piece under = ahead.stream().skip(1).findFirst().orElse(null);
+        PagePiece under = ahead.stream().skip(1).findFirst().orElse(null);
         return 1 + height(ahead.peek().part) + (under != null && under.stops() ? 1 + height(under.part) : 0);
     }
 
@@ -159,8 +159,8 @@ final class LessonPages {
     private int section() {
         int lines = 0;
         int parts = 0;
-        for (Piece piece : ahead) {
-            if (parts++ > 0 && (piece.isProse() || piece.part instanceof Part.Tune)) {
+        for (PagePiece piece : ahead) {
+            if (parts++ > 0 && (piece.isProse() || piece.part instanceof LessonPart.TunePart)) {
                 return lines; // A tune that has no room here opens the next page.
             }
             lines += 1 + height(piece.part);

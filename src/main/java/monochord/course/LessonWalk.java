@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
 import monochord.record.Bookmarks;
@@ -37,7 +37,7 @@ public final class LessonWalk implements Activity {
      * @param question to be put below them
      * @param isOver whether nothing comes behind it
      */
-    public record Step(List<Part> parts, Optional<Question> question, boolean isOver) {}
+    public record Step(List<LessonPart> parts, Optional<Question> question, boolean isOver) {}
 
     private LessonWalk(LibraryEntry entry, Lesson lesson, Key key, Measure measure) {
         this.entry = entry;
@@ -94,36 +94,36 @@ public final class LessonWalk implements Activity {
     }
 
     /** Of the question that is open, else of the page. */
-    public Place place() {
+    public Position place() {
         return isSettled
-                ? new Place(Place.Unit.PAGE, Math.max(at, 0) + 1, pages.size())
-                : new Place(Place.Unit.QUESTION, questionsBefore + question + 1, allQuestions());
+                ? new Position(Position.Unit.PAGE, Math.max(at, 0) + 1, pages.size())
+                : new Position(Position.Unit.QUESTION, questionsBefore + question + 1, allQuestions());
     }
 
     /** Of the page, whatever is asked on it. */
-    public Place page() {
-        return new Place(Place.Unit.PAGE, Math.max(at, 0) + 1, pages.size());
+    public Position page() {
+        return new Position(Position.Unit.PAGE, Math.max(at, 0) + 1, pages.size());
     }
 
     /** How many questions of the whole lesson there are; the drawn ones stand for those that can be counted. */
     private int allQuestions() {
         int ahead = 0;
         for (LessonPage page : pages.subList(at + 1, pages.size())) {
-            ahead += page.last() instanceof Part.Ask ask ? count(ask) : 0;
+            ahead += page.last() instanceof LessonPart.Ask ask ? count(ask) : 0;
         }
         return questionsBefore + questions.size() + ahead;
     }
 
-    private int count(Part.Ask ask) {
+    private int count(LessonPart.Ask ask) {
         return ask.questions(key, 0).size();
     }
 
     /** Whether the page ends with something to listen to. */
     public boolean endsWithMusic() {
         return at >= 0
-                && (pages.get(at).last() instanceof Part.Listen
-                        || pages.get(at).last() instanceof Part.Compare
-                        || pages.get(at).last() instanceof Part.Tune);
+                && (pages.get(at).last() instanceof LessonPart.Listen
+                        || pages.get(at).last() instanceof LessonPart.Compare
+                        || pages.get(at).last() instanceof LessonPart.TunePart);
     }
 
     /** Where it stands, to be taken up there another day. */
@@ -211,7 +211,7 @@ public final class LessonWalk implements Activity {
     }
 
     /** What was to be read last, on this page or before it. */
-    private List<Part> lastShown() {
+    private List<LessonPart> lastShown() {
         int page = at;
         while (page > 0 && pages.get(page).shown().isEmpty()) {
             page--;
@@ -222,11 +222,11 @@ public final class LessonWalk implements Activity {
     private Step turnTo(LongSupplier seeds) {
         questionsBefore = 0;
         for (LessonPage before : pages.subList(0, at)) {
-            questionsBefore += before.last() instanceof Part.Ask ask ? count(ask) : 0;
+            questionsBefore += before.last() instanceof LessonPart.Ask ask ? count(ask) : 0;
         }
         farthest = Math.max(farthest, at);
         LessonPage page = pages.get(at);
-        questions = page.last() instanceof Part.Ask ask ? ask.questions(key, seeds.getAsLong()) : List.of();
+        questions = page.last() instanceof LessonPart.Ask ask ? ask.questions(key, seeds.getAsLong()) : List.of();
         question = Math.min(passedBefore, questions.size());
         passedBefore = 0;
         isSettled = question == questions.size();

@@ -1,6 +1,6 @@
 package monochord.course;
 
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 
 /** How much of a lesson a learner sees at once; two that are equal part every lesson alike. */
 public interface Measure {
@@ -8,5 +8,5 @@ public interface Measure {
     int rows();
 
     /** Lines that a part takes; of a part that asks or plays, as much as is to be seen together. */
-    int lines(Part part);
+    int lines(LessonPart part);
 }

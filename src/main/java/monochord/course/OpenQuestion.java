@@ -8,7 +8,7 @@ import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
-import monochord.practice.knowing.Attempt;
+import monochord.practice.mastery.Attempt;
 import monochord.text.Phrase;
 
 /** The question that is open until it is answered rightly, told or left; it is remembered for {@code why}. */

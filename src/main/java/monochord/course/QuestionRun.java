@@ -10,7 +10,7 @@ import java.util.function.LongSupplier;
 import java.util.function.Predicate;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.Tally;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
@@ -29,7 +29,7 @@ public final class QuestionRun implements Activity {
     private final List<Question> missed = new ArrayList<>();
     private final Kind kind;
     private final long until;
-    private final Level level;
+    private final Difficulty level;
     private Turn hands;
     private boolean isHands;
     private int streak;
@@ -74,7 +74,7 @@ public final class QuestionRun implements Activity {
         }
     }
 
-    private QuestionRun(List<Turn> turns, Kind kind, long until, Level level) {
+    private QuestionRun(List<Turn> turns, Kind kind, long until, Difficulty level) {
         this.ahead = new ArrayList<>(turns);
         this.kind = kind;
         this.until = until;
@@ -82,12 +82,12 @@ public final class QuestionRun implements Activity {
     }
 
     /** Each turn once, however long it takes. */
-    public static QuestionRun of(List<Turn> turns, Level level) {
+    public static QuestionRun of(List<Turn> turns, Difficulty level) {
         return new QuestionRun(turns, Kind.RUN, Long.MAX_VALUE, level);
     }
 
     /** @param until when nothing more is asked, in milliseconds since 1970 in UTC */
-    public static QuestionRun review(List<Turn> turns, long until, Level level) {
+    public static QuestionRun review(List<Turn> turns, long until, Difficulty level) {
         return new QuestionRun(turns, Kind.REVIEW, until, level);
     }
 
@@ -96,7 +96,7 @@ public final class QuestionRun implements Activity {
      *
      * @param before what came of the questions before
      */
-    public static QuestionRun set(DailySet set, Tally before, Level level) {
+    public static QuestionRun set(DailySet set, Tally before, Difficulty level) {
         QuestionRun run = new QuestionRun(set.turns(), Kind.SET, Long.MAX_VALUE, level);
         run.hands = set.hands();
         run.put = before.asked();
@@ -125,8 +125,8 @@ public final class QuestionRun implements Activity {
     }
 
     /** Of the question that was put last; what has to come back counts as soon as that is known. */
-    public Place place() {
-        return new Place(Place.Unit.QUESTION, put, put + ahead.size() + again.size() + (hands == null ? 0 : 1));
+    public Position place() {
+        return new Position(Position.Unit.QUESTION, put, put + ahead.size() + again.size() + (hands == null ? 0 : 1));
     }
 
     /** Whether nothing more is asked; a question that waits to be answered is asked still. */

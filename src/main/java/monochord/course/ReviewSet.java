@@ -3,9 +3,9 @@ package monochord.course;
 import java.util.List;
 import java.util.Optional;
 import monochord.practice.drill.Turn;
-import monochord.practice.knowing.Due;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Due;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import monochord.theory.note.Unreadable;
@@ -31,7 +31,7 @@ public final class ReviewSet {
     }
 
     /** Nothing where another version knew a skill or a key that this one does not. */
-    public static Optional<Turn> turn(Item item) {
+    public static Optional<Turn> turn(SkillInKey item) {
         try {
             Key key = Key.parse(item.key());
             return Skills.find(item.skill())

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
@@ -20,7 +20,7 @@ public final class RoomLesson implements Activity {
     private final Lesson lesson;
     private final long seed;
     private final List<Called> called = new ArrayList<>();
-    private List<Step> steps = List.of();
+    private List<ClassStep> steps = List.of();
     private Key key;
     private int at;
     private boolean isTold;
@@ -34,11 +34,11 @@ public final class RoomLesson implements Activity {
     public record Called(String name, JudgedAnswer answer) {}
 
     /** What the class looks at. */
-    public sealed interface Step {
+    public sealed interface ClassStep {
         /** Something to read or to hear. */
-        record Shown(Part part) implements Step {}
+        record Shown(LessonPart part) implements ClassStep {}
 
-        record Asked(Question question) implements Step {}
+        record Asked(Question question) implements ClassStep {}
     }
 
     /** @param seed the same questions come again in another key, and when one goes back */
@@ -50,12 +50,12 @@ public final class RoomLesson implements Activity {
 
     private void settle(Key newKey) {
         key = newKey;
-        List<Step> all = new ArrayList<>();
-        for (Part part : LessonPages.sections(lesson)) {
-            if (part instanceof Part.Ask ask) {
-                ask.questions(key, seed + all.size()).forEach(question -> all.add(new Step.Asked(question)));
-            } else if (!(part instanceof Part.Code)) {
-                all.add(new Step.Shown(part));
+        List<ClassStep> all = new ArrayList<>();
+        for (LessonPart part : LessonPages.sections(lesson)) {
+            if (part instanceof LessonPart.Ask ask) {
+                ask.questions(key, seed + all.size()).forEach(question -> all.add(new ClassStep.Asked(question)));
+            } else if (!(part instanceof LessonPart.Code)) {
+                all.add(new ClassStep.Shown(part));
             }
         }
         steps = all;
@@ -75,8 +75,8 @@ public final class RoomLesson implements Activity {
         return 1;
     }
 
-    public Place place() {
-        return new Place(Place.Unit.STEP, Math.min(at + 1, steps.size()), steps.size());
+    public Position place() {
+        return new Position(Position.Unit.STEP, Math.min(at + 1, steps.size()), steps.size());
     }
 
     public boolean isOver() {
@@ -90,11 +90,11 @@ public final class RoomLesson implements Activity {
 
     /** The question that the class looks at, if it is one. */
     public Optional<Question> question() {
-        return !isOver() && steps.get(at) instanceof Step.Asked asked ? Optional.of(asked.question) : Optional.empty();
+        return !isOver() && steps.get(at) instanceof ClassStep.Asked asked ? Optional.of(asked.question) : Optional.empty();
     }
 
     /** What the class looks at, shown anew. */
-    public Step look() {
+    public ClassStep look() {
         called.clear();
         isTold = false;
         hints = 0;
@@ -135,7 +135,7 @@ public final class RoomLesson implements Activity {
         settle(chosen);
         at = Math.min(at, steps.size() - 1);
         open.flatMap(question -> moved(question, chosen))
-                .ifPresent(question -> steps.set(at, new Step.Asked(question)));
+                .ifPresent(question -> steps.set(at, new ClassStep.Asked(question)));
     }
 
     /** The same asked in that key; none where what it asks about does not stand there. */

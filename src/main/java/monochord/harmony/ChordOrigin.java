@@ -26,9 +26,7 @@ public final class ChordOrigin {
         if (stoodFor.isPresent()) {
             return substitute(chord, stoodFor.get(), key);
         } else if (DominantSubstitute.isBackdoor(chord, key)) {
-            return Phrase.of(
-                    "the backdoor dominant, up a whole step to {0}; borrowed from {1}",
-                    Numeral.parse("I").in(key), sources(sources(chord, key)));
+            return backdoor(sources(chord, key), Numeral.parse("I").in(key));
         }
         Borrowed borrowed = Borrowing.borrowed(chord, key);
         return borrowed.sources().isEmpty()
@@ -38,6 +36,14 @@ public final class ChordOrigin {
                                 .map(ChordOrigin::degree)
                                 .toList()))
                 : Phrase.of("borrowed from {0}", sources(borrowed.sources()));
+    }
+
+    /** Fuller chords on the lowered seventh lie in no parallel mode: {@code B♭7♭9} in C. */
+    private static Phrase backdoor(List<Scale> sources, Chord tonic) {
+        return sources.isEmpty()
+                ? Phrase.of("the backdoor dominant, up a whole step to {0}", tonic)
+                : Phrase.of(
+                        "the backdoor dominant, up a whole step to {0}; borrowed from {1}", tonic, sources(sources));
     }
 
     private static Phrase substitute(Chord chord, Numeral stoodFor, Key key) {

@@ -2,6 +2,7 @@ package monochord.harmony;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import monochord.theory.BandNumber;
 import monochord.theory.Chord;
 import monochord.theory.Key;
@@ -12,6 +13,7 @@ import monochord.theory.note.Unreadable;
 
 /** Reads progressions. */
 final class ProgressionText {
+    private static final Pattern CHANGES = Pattern.compile("\\((?:add|no|omit|sus|maj|[b#♭♯+-]?[0-9]).*\\)");
     private static final String WHAT = "a progression";
     private static final String EXAMPLE = "IV I | V . bVI | V I";
     private static final int LONGEST = 2000;
@@ -52,7 +54,7 @@ final class ProgressionText {
     private String changesBehind() {
         int before = cursor.place();
         String word = cursor.nextWord();
-        if (word.matches("\\((?:add|no|omit|sus|maj|[b#♭♯+-]?[0-9]).*\\)")) {
+        if (word.startsWith("(") && CHANGES.matcher(word).matches()) {
             return word;
         }
         cursor.back(before);

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import monochord.lesson.Part.Ask;
+import monochord.lesson.LessonPart.Ask;
 import monochord.practice.Question;
 import monochord.theory.Key;
 import monochord.theory.note.Unreadable;

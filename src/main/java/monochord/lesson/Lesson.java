@@ -21,7 +21,7 @@ public record Lesson(
         int grade,
         List<String> needs,
         List<Skill> skills,
-        List<Part> parts) {
+        List<LessonPart> parts) {
     public Lesson {
         needs = List.copyOf(needs);
         skills = List.copyOf(skills);

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.read.LenientProse;
 
 /**
@@ -16,11 +16,11 @@ import monochord.lesson.read.LenientProse;
  * ({@link Exchange}), an empty line between them; all else is prose. {@link NotebookReader} reads all that {@link #toString}
  * writes, and what it reads of a file written here is written the same again, byte for byte.
  */
-public record Notebook(Start start, List<Part> parts) {
+public record Notebook(Start start, List<NotebookPart> parts) {
     private static final Pattern TITLE = Pattern.compile("(?m)^# +(\\S.*)$");
 
     /** A stretch of prose or a block of exchanges. */
-    public sealed interface Part {
+    public sealed interface NotebookPart {
         /** Where it begins in its file, from 1; 0 if it comes from none. */
         int line();
     }
@@ -28,20 +28,20 @@ public record Notebook(Start start, List<Part> parts) {
     /**
      * @param text whole lines of Markdown as they stand in the file, the empty ones around them too
      */
-    public record Prose(int line, String text) implements Part {
+    public record NotebookProse(int line, String text) implements NotebookPart {
         /** The files that are kept in it. */
         public List<AttachedFile> files() {
             return AttachedFile.in(text);
         }
 
         /** The words as blocks, for pages and screens. */
-        public List<Block> blocks() {
+        public List<ProseBlock> blocks() {
             return LenientProse.of(text);
         }
     }
 
     /** @param exchanges one after the other, in one fenced block */
-    public record Console(int line, List<Exchange> exchanges) implements Part {
+    public record Console(int line, List<Exchange> exchanges) implements NotebookPart {
         private static final Pattern FENCE = Pattern.compile("(?m)^ {0,3}(`{3,})");
 
         public Console {
@@ -77,8 +77,8 @@ public record Notebook(Start start, List<Part> parts) {
     public Optional<String> title() {
         return start.title()
                 .or(() -> parts.stream()
-                        .filter(Prose.class::isInstance)
-                        .map(part -> TITLE.matcher(((Prose) part).text()))
+                        .filter(NotebookProse.class::isInstance)
+                        .map(part -> TITLE.matcher(((NotebookProse) part).text()))
                         .filter(Matcher::find)
                         .map(found -> LenientProse.of(found.group()))
                         .filter(blocks -> !blocks.isEmpty())
@@ -96,8 +96,8 @@ public record Notebook(Start start, List<Part> parts) {
 
     /** The same with each exchange as {@code change} makes it; it is asked in their order. */
     public Notebook with(UnaryOperator<Exchange> change) {
-        List<Part> changed = new ArrayList<>();
-        for (Part part : parts) {
+        List<NotebookPart> changed = new ArrayList<>();
+        for (NotebookPart part : parts) {
             changed.add(
                     part instanceof Console console
                             ? new Console(
@@ -112,11 +112,11 @@ public record Notebook(Start start, List<Part> parts) {
     @Override
     public String toString() {
         StringBuilder out = new StringBuilder(start.written());
-        for (Part part : parts) {
+        for (NotebookPart part : parts) {
             if (part instanceof Console console) {
                 console.write(out);
             } else {
-                out.append(((Prose) part).text());
+                out.append(((NotebookProse) part).text());
             }
         }
         return out.toString();

@@ -41,7 +41,7 @@ public final class NotebookReader {
 
     private final Faults faults;
     private final List<SourceLine> lines;
-    private final List<Notebook.Part> parts = new ArrayList<>();
+    private final List<Notebook.NotebookPart> parts = new ArrayList<>();
 
     private NotebookReader(List<SourceLine> lines, Faults faults) {
         this.lines = lines;
@@ -128,7 +128,7 @@ public final class NotebookReader {
                 .mapToObj(i -> lines.get(i).text() + (i + 1 < lines.size() ? "\n" : ""))
                 .collect(Collectors.joining());
         if (!text.isEmpty()) {
-            parts.add(new Notebook.Prose(from + 1, text));
+            parts.add(new Notebook.NotebookProse(from + 1, text));
         }
     }
 }

@@ -51,28 +51,28 @@ public final class LessonHandout {
                         : Phrase.of("Lesson {0}, in {1}", Phrase.typed(lesson.number()), key));
     }
 
-    private void add(Part part) {
-        if (part instanceof Part.Prose prose) {
+    private void add(LessonPart part) {
+        if (part instanceof LessonPart.ProsePart prose) {
             prose.blocks().forEach(this::add);
-        } else if (part instanceof Part.Show show) {
+        } else if (part instanceof LessonPart.Show show) {
             show(MusicText.read(show.sentence(), key));
-        } else if (part instanceof Part.Tune tune) {
+        } else if (part instanceof LessonPart.Tune tune) {
             add(tune.tune().in(key));
-        } else if (part instanceof Part.Ask ask) {
+        } else if (part instanceof LessonPart.Ask ask) {
             ask.questions(key, SEED).stream()
                     .filter(question -> !question.isByEar())
                     .forEach(this::add);
         }
     }
 
-    private void add(Block block) {
+    private void add(ProseBlock block) {
         List<Phrase> runs = new ArrayList<>();
         block.spans().forEach(run -> runs.add(filling.of(run.text())));
         Phrase words = Phrase.joined("", runs);
-        if (block instanceof Block.Heading) {
+        if (block instanceof ProseBlock.Heading) {
             section(words);
         } else {
-            Phrase line = block instanceof Block.ListItem item
+            Phrase line = block instanceof ProseBlock.ListItem item
                     ? Phrase.of("{0} {1}", Phrase.typed(item.number() == 0 ? "•" : item.number() + "."), words)
                     : words;
             blocks.add(new Handout.Block(Phrase.NOTHING, List.of(line), List.of()));

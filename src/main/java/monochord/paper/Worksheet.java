@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.CRC32;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.text.Phrase;
 import monochord.theory.Chord;
@@ -49,7 +49,7 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
                 title, questions, questions.stream().map(one -> room).toList());
     }
 
-    private static AnswerRoom room(Form form) {
+    private static AnswerRoom room(AnswerForm form) {
         return switch (form) {
             case VOICING -> AnswerRoom.HANDS;
             case PROGRESSION -> AnswerRoom.LINES;

@@ -17,7 +17,7 @@ public final class Question {
     private final Listening listening;
 
     /** What is asked, in which form the answer comes, who judges it and who helps. */
-    private record Task(Form form, Phrase prompt, Judge judge, Coaching coaching) {}
+    private record Task(AnswerForm form, Phrase prompt, Judge judge, Coaching coaching) {}
 
     private Question(Topic topic, long seed, Task task, Listening listening) {
         this.topic = topic;
@@ -26,7 +26,7 @@ public final class Question {
         this.listening = listening;
     }
 
-    public static Question of(Topic topic, Form form, Phrase prompt, Judge judge, Coaching coaching) {
+    public static Question of(Topic topic, AnswerForm form, Phrase prompt, Judge judge, Coaching coaching) {
         return new Question(topic, 0, new Task(form, prompt, judge, coaching), null);
     }
 
@@ -58,7 +58,7 @@ public final class Question {
         return seed;
     }
 
-    public Form form() {
+    public AnswerForm form() {
         return task.form();
     }
 

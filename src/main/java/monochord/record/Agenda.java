@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import monochord.file.WholeFile;
-import monochord.practice.knowing.Due;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Due;
+import monochord.practice.mastery.Knowledge;
 
 /**
  * What one sitting leaves for the next to say when it opens: the lesson that follows, and when what comes back. It is

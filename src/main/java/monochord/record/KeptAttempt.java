@@ -1,6 +1,6 @@
 package monochord.record;
 
-import monochord.practice.knowing.Attempt;
+import monochord.practice.mastery.Attempt;
 
 /**
  * An attempt as it is kept, with whose it is and what it was given for.

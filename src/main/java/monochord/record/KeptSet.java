@@ -8,7 +8,7 @@ import java.util.List;
 import monochord.file.OwnerOnly;
 import monochord.file.WholeFile;
 import monochord.practice.drill.Tally;
-import monochord.practice.knowing.Item;
+import monochord.practice.mastery.SkillInKey;
 
 /**
  * How far the learner is in the day's set, so that one that was cut off goes on, and how the set before went. It is written
@@ -22,7 +22,7 @@ import monochord.practice.knowing.Item;
  * @param now how it went so far
  * @param before how the set before went
  */
-public record KeptSet(long begun, List<Item> ahead, Tally now, Tally before) {
+public record KeptSet(long begun, List<SkillInKey> ahead, Tally now, Tally before) {
     public static final KeptSet NONE = new KeptSet(0, List.of(), Tally.NONE, Tally.NONE);
 
     private static final String FILE = "set";
@@ -61,10 +61,10 @@ public record KeptSet(long begun, List<Item> ahead, Tally now, Tally before) {
             return NONE;
         }
         String[] begun = lines.get(1).split(" ");
-        List<Item> ahead = new ArrayList<>();
+        List<SkillInKey> ahead = new ArrayList<>();
         for (String line : lines.subList(2, lines.size())) {
             String[] words = line.split(" ", 3);
-            ahead.add(new Item(words[1], words[2]));
+            ahead.add(new SkillInKey(words[1], words[2]));
         }
         return new KeptSet(Long.parseLong(begun[1]), ahead, tally(begun, 2), tally(begun, 4));
     }

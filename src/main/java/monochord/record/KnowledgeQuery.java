@@ -8,10 +8,10 @@ import java.sql.Statement;
 import java.util.HashMap;
 import java.util.Map;
 import monochord.practice.Grade;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Gathering;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.KnowledgeBuilder;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
 
 /**
  * What the attempts of whose record it is say. What has been gathered is kept, for attempts are only ever added: asked again,
@@ -29,7 +29,7 @@ final class KnowledgeQuery {
                     + " FROM attempt WHERE tries = 0 AND learner IS NULL AND id > ? AND id <= ? ORDER BY ";
 
     private final Connection connection;
-    private Gathering gathered = new Gathering();
+    private KnowledgeBuilder gathered = new KnowledgeBuilder();
     private long lastRow;
     private long lastTime = Long.MIN_VALUE;
 
@@ -58,7 +58,7 @@ final class KnowledgeQuery {
     }
 
     private void forget() {
-        gathered = new Gathering();
+        gathered = new KnowledgeBuilder();
         lastRow = 0;
         lastTime = Long.MIN_VALUE;
     }
@@ -73,7 +73,7 @@ final class KnowledgeQuery {
     /** Whether the rows up to that one could be added, since none is older than what was there, nor as old as that. */
     private boolean gather(long newest, String order) throws SQLException {
         Map<Integer, String> words = words();
-        Map<Long, Item> items = new HashMap<>();
+        Map<Long, SkillInKey> items = new HashMap<>();
         long before = lastTime;
         try (PreparedStatement statement = connection.prepareStatement(EVIDENCE + order)) {
             statement.setLong(1, lastRow);
@@ -93,9 +93,9 @@ final class KnowledgeQuery {
         return true;
     }
 
-    private static Evidence evidence(long time, long mark, Map<Integer, String> words, Map<Long, Item> items) {
-        Item item = items.computeIfAbsent(
-                mark >> 24, pair -> new Item(words.get((int) (pair >> 16)), words.get((int) (pair & 0xFFFF))));
+    private static Evidence evidence(long time, long mark, Map<Integer, String> words, Map<Long, SkillInKey> items) {
+        SkillInKey item = items.computeIfAbsent(
+                mark >> 24, pair -> new SkillInKey(words.get((int) (pair >> 16)), words.get((int) (pair & 0xFFFF))));
         return new Evidence(time, item, GRADES[(int) (mark >> 21 & 7)], (int) (mark & 0x7FFFF), (int) (mark >> 19 & 3));
     }
 

@@ -12,9 +12,9 @@ import java.util.Set;
 import java.util.function.Consumer;
 import monochord.file.OwnerOnly;
 import monochord.file.WholeFile;
-import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Attempt;
+import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.Knowledge;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 

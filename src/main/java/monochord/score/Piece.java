@@ -59,7 +59,7 @@ public record Piece(List<TimedVoicing> voicings, Optional<Score> line, BarGrid m
     private static Score line(Melody melody) {
         List<Score> parts = new ArrayList<>();
         Beats now = Beats.ZERO;
-        for (Melody.Note note : melody.notes()) {
+        for (Melody.MelodyNote note : melody.notes()) {
             rest(note.start().minus(now), parts);
             parts.add(Score.note(note.pitch(), note.beats()));
             now = note.end();

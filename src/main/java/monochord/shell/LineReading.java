@@ -13,12 +13,12 @@ import monochord.course.RoomLesson;
 import monochord.harmony.Glossary;
 import monochord.practice.Grade;
 import monochord.practice.Question;
+import monochord.shell.line.LineMode;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.ClassTeaching;
 import monochord.shell.sitting.Conversation;
-import monochord.shell.sitting.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.shell.verb.music.KeyRemark;
@@ -123,14 +123,14 @@ final class LineReading {
     private Answer inLongAnswer(String text) {
         switch (text.toLowerCase(Locale.ROOT)) {
             case "":
-                return sitting.showMore();
+                return sitting.longAnswer().more();
             case BACK:
-                return sitting.showBefore();
+                return sitting.longAnswer().before();
             case SKIP:
-                sitting.leaveLongAnswer();
+                sitting.longAnswer().leave();
                 return new NotebookRemark(new Answers(List.of()));
             default:
-                sitting.leaveLongAnswer();
+                sitting.longAnswer().leave();
                 return understood(text);
         }
     }

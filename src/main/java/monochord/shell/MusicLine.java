@@ -6,7 +6,7 @@ import monochord.harmony.Glossary;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Nearest;

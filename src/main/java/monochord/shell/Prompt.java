@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.file.OwnerOnly;
 import monochord.shell.journal.Drafts;
+import monochord.shell.line.LongAnswer;
 import monochord.shell.livekeyboard.KeyboardFollower;
 import monochord.shell.sitting.ClassTeaching;
-import monochord.shell.sitting.LongAnswer;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
@@ -138,7 +138,7 @@ final class Prompt {
             return answer;
         }
         return sitting.linePlace()
-                .instead(sitting.show(LongAnswer.of(text, window(terminal).lines())));
+                .instead(sitting.longAnswer().show(LongAnswer.of(text, window(terminal).lines())));
     }
 
     /** A greeting that asks something is noted, for the first line answers it. */

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import monochord.shell.sentence.Everyday;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;
@@ -38,8 +38,8 @@ final class SmallTalk {
 
     /** The same for a line that begins with a verb and is none: {@code help me}, {@code show me the answer}. */
     Optional<Answer> meetVerb(String line, String word) {
-        boolean whole = !line.equalsIgnoreCase(word);
-        return whole
+        return sitting.isSeated()
+                        && !line.equalsIgnoreCase(word)
                         && Everyday.in(line)
                                 .filter(Set.of(Everyday.LOST, Everyday.GIVES_UP, Everyday.HEARS)::contains)
                                 .isPresent()

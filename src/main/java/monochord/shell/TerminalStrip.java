@@ -5,7 +5,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import monochord.shell.sitting.LiveStrip;
+import monochord.shell.playback.LiveStrip;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledLine;

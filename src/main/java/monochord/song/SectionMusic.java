@@ -118,7 +118,7 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
         int pickup = bars.size() - full().size();
         List<SongBar> some = new ArrayList<>(
                 bars.subList(first == 0 ? 0 : first + pickup, Math.min(bars.size(), last + pickup + 1)));
-        List<Melody.Note> notes = new ArrayList<>();
+        List<Melody.MelodyNote> notes = new ArrayList<>();
         Beats now = Beats.ZERO;
         for (SongBar bar : some) {
             for (TuneBars.Piece piece : bar.tune()) {
@@ -132,7 +132,7 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
                 : Optional.of(new Melody(notes, now, Optional.of(metre.bar()).filter(bar -> !bar.isZero()), before));
     }
 
-    private static void add(TuneBars.Piece piece, Beats now, List<Melody.Note> notes) {
+    private static void add(TuneBars.Piece piece, Beats now, List<Melody.MelodyNote> notes) {
         int last = notes.size() - 1;
         Beats start = now.plus(piece.start());
         boolean goesOn = piece.held()
@@ -141,11 +141,11 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
                 && notes.get(last).end().equals(start);
         notes.add(
                 goesOn
-                        ? new Melody.Note(
+                        ? new Melody.MelodyNote(
                                 piece.pitch(),
                                 notes.get(last).start(),
                                 notes.remove(last).beats().plus(piece.beats()))
-                        : new Melody.Note(piece.pitch(), start, piece.beats()));
+                        : new Melody.MelodyNote(piece.pitch(), start, piece.beats()));
     }
 
     /** Its full bars in playing order, counted from 0; a pick-up does not count. */

@@ -108,8 +108,8 @@ public record Song(
     /** The tune of all sections that are written out, without its bars. */
     public Optional<Melody> tune() {
         SongMusic.Timeline written = music().written();
-        List<Melody.Note> notes = written.notes().stream()
-                .map(note -> new Melody.Note(note.pitch(), note.start(), note.beats()))
+        List<Melody.MelodyNote> notes = written.notes().stream()
+                .map(note -> new Melody.MelodyNote(note.pitch(), note.start(), note.beats()))
                 .toList();
         return notes.isEmpty()
                 ? Optional.empty()

@@ -95,7 +95,7 @@ final class TuneBars {
     }
 
     private List<TuneBar> cut(Optional<Melody> melody) {
-        List<Melody.Note> notes = melody.map(Melody::notes).orElse(List.of());
+        List<Melody.MelodyNote> notes = melody.map(Melody::notes).orElse(List.of());
         List<TuneBar> bars = new ArrayList<>();
         Beats start = Beats.ZERO;
         int next = 0;
@@ -114,7 +114,7 @@ final class TuneBars {
         return bars;
     }
 
-    private static Piece piece(Melody.Note note, Beats start, Beats end) {
+    private static Piece piece(Melody.MelodyNote note, Beats start, Beats end) {
         boolean held = note.start().compareTo(start) < 0;
         Beats from = held ? start : note.start();
         Beats to = note.end().compareTo(end) > 0 ? end : note.end();

@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.practice.Skill;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
-import monochord.practice.knowing.Standing;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillMastery;
 import monochord.practice.skill.Skills;
 import monochord.text.Columns;
 import monochord.text.Phrase;
@@ -57,7 +57,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         }
 
         /** By the probability that it is known. */
-        public static KnownLevel of(Standing standing) {
+        public static KnownLevel of(SkillMastery standing) {
             return standing.isMastered() ? KNOWN : standing.mastery() >= HALF ? COMING : BEGUN;
         }
 
@@ -105,7 +105,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         List<String> names = keys.stream().map(Key::toString).toList();
         Set<String> asked = knowledge.standings().keySet().stream()
                 .filter(item -> names.contains(item.key()))
-                .map(Item::skill)
+                .map(SkillInKey::skill)
                 .collect(Collectors.toSet());
         return Skills.all().stream().map(Skill::id).filter(asked::contains).toList();
     }
@@ -133,7 +133,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
     private StyledLine row(String skill, List<Key> keys) {
         List<Span> spans = new ArrayList<>(List.of(new Span(padded(skill, front()), Style.PLAIN)));
         for (Key key : keys) {
-            Optional<Standing> standing = knowledge.of(new Item(skill, key.toString()));
+            Optional<SkillMastery> standing = knowledge.of(new SkillInKey(skill, key.toString()));
             KnownLevel level = standing.map(KnownLevel::of).orElse(KnownLevel.NOT_YET);
             String mark = standing.map(known -> mark(skill, known)).orElse("");
             spans.add(new Span(padded(level.sign(reader.signs()) + mark, CELL), level.style));
@@ -141,7 +141,7 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
         return new StyledLine(spans).stripTrailing();
     }
 
-    private String mark(String skill, Standing standing) {
+    private String mark(String skill, SkillMastery standing) {
         return standing.isDue(time) ? "*" : standing.isSlow(knowledge.pace(skill)) ? "~" : "";
     }
 

@@ -2,7 +2,7 @@ package monochord.view;
 
 import java.util.List;
 import java.util.function.Function;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.TextRun;
 import monochord.text.Phrase;
 import monochord.text.Reader;
@@ -15,13 +15,13 @@ import monochord.text.StyledText;
  *
  * @param fill fills in what depends on the learner's key
  */
-public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) implements Answer {
+public record ProseAnswer(List<ProseBlock> blocks, Function<String, Phrase> fill) implements Answer {
     @Override
     public StyledText text(Look look) {
         StyledText.Builder text = StyledText.builder();
-        Block before = null;
-        for (Block block : blocks) {
-            if (before != null && !(before instanceof Block.ListItem && block instanceof Block.ListItem)) {
+        ProseBlock before = null;
+        for (ProseBlock block : blocks) {
+            if (before != null && !(before instanceof ProseBlock.ListItem && block instanceof ProseBlock.ListItem)) {
                 text.gap();
             }
             text.line(line(block, look.reader()));
@@ -30,16 +30,16 @@ public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) imp
         return text.build().wrapped(look.width());
     }
 
-    private StyledLine line(Block block, Reader reader) {
-        StyledLine line = block instanceof Block.ListItem item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
+    private StyledLine line(ProseBlock block, Reader reader) {
+        StyledLine line = block instanceof ProseBlock.ListItem item ? StyledLine.of(mark(item)) : StyledLine.EMPTY;
         for (TextRun span : block.spans()) {
             line = line.plus(span.style() == TextRun.RunStyle.CODE ? typed(span, reader) : said(span, block, reader));
         }
         return line;
     }
 
-    private StyledLine said(TextRun span, Block block, Reader reader) {
-        Style style = block instanceof Block.Heading ? Style.HEADING : style(span);
+    private StyledLine said(TextRun span, ProseBlock block, Reader reader) {
+        Style style = block instanceof ProseBlock.Heading ? Style.HEADING : style(span);
         return fill.apply(span.text()).styled(style).in(reader);
     }
 
@@ -49,13 +49,13 @@ public record ProseAnswer(List<Block> blocks, Function<String, Phrase> fill) imp
         return StyledText.of(english, Style.TYPED).in(reader.signs()).lines().get(0);
     }
 
-    private String words(Block block) {
+    private String words(ProseBlock block) {
         StringBuilder words = new StringBuilder();
         block.spans().forEach(span -> words.append(fill.apply(span.text())));
         return words.toString();
     }
 
-    private static String mark(Block.ListItem item) {
+    private static String mark(ProseBlock.ListItem item) {
         String indent = "  ".repeat(item.depth() - 1);
         return indent + (item.number() == 0 ? "- " : item.number() + ". ");
     }

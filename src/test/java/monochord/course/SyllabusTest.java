@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Skill;
@@ -23,8 +23,8 @@ class SyllabusTest {
         for (LibraryEntry entry : library.entries()) {
             int book = Integer.parseInt(entry.number().replaceAll("\\..*", ""));
             library.read(entry).lesson().orElseThrow().parts().stream()
-                    .filter(Part.Ask.class::isInstance)
-                    .forEach(part -> first.merge(((Part.Ask) part).skill().id(), book, Math::min));
+                    .filter(LessonPart.Ask.class::isInstance)
+                    .forEach(part -> first.merge(((LessonPart.Ask) part).skill().id(), book, Math::min));
         }
         Map<String, Integer> said = new TreeMap<>();
         Skills.all().forEach(skill -> said.put(skill.id(), Syllabus.book(skill)));

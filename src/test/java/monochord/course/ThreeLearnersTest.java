@@ -18,14 +18,14 @@ import java.util.stream.Collectors;
 import monochord.practice.Grade;
 import monochord.practice.Mistake;
 import monochord.practice.Question;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.SetReport;
 import monochord.practice.drill.Tally;
 import monochord.practice.drill.Turn;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
-import monochord.practice.knowing.Standing;
+import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.SkillMastery;
 import monochord.record.KeptSet;
 import monochord.theory.ReferenceLibraries;
 import org.junit.jupiter.api.Test;
@@ -82,7 +82,7 @@ class ThreeLearnersTest {
         private final Random chance;
         private final List<Evidence> evidence = new ArrayList<>();
         private final List<SetReport> reports = new ArrayList<>();
-        private final TreeMap<Integer, Set<Item>> newOn = new TreeMap<>();
+        private final TreeMap<Integer, Set<SkillInKey>> newOn = new TreeMap<>();
         private KeptSet kept = KeptSet.NONE;
         private long time;
 
@@ -102,7 +102,7 @@ class ThreeLearnersTest {
         private void takeSet(int day) {
             Knowledge before = Knowledge.of(evidence);
             DailySet set = DailySet.of(learner(), time, chance.nextLong());
-            QuestionRun run = QuestionRun.set(set, Tally.NONE, new Level(before));
+            QuestionRun run = QuestionRun.set(set, Tally.NONE, new Difficulty(before));
             KeptSet begun = new KeptSet(time, List.of(), Tally.NONE, kept.last());
             newOn.put(day, new HashSet<>());
             while (!run.isOver(time)) {
@@ -124,7 +124,7 @@ class ThreeLearnersTest {
                 run.pass();
                 return;
             }
-            Item item = new Item(question.skillId(), question.key().toString());
+            SkillInKey item = new SkillInKey(question.skillId(), question.key().toString());
             int before = (int) evidence.stream()
                     .filter(one -> one.item().skill().equals(item.skill()))
                     .count();
@@ -185,7 +185,7 @@ class ThreeLearnersTest {
     @Test
     void whatIsKnownIsMasteredAndComesBackMoreSeldom() {
         Knowledge knowledge = Knowledge.of(new Month(Person.TRAINED).evidence);
-        assertTrue(knowledge.standings().values().stream().anyMatch(Standing::isMastered));
+        assertTrue(knowledge.standings().values().stream().anyMatch(SkillMastery::isMastered));
         assertTrue(knowledge.standings().values().stream()
                 .anyMatch(standing -> standing.memory().interval() > 7));
     }
@@ -195,17 +195,17 @@ class ThreeLearnersTest {
     @EnumSource(Person.class)
     void whatIsDueIsWhatTsFsrsHas(Person person) throws IOException, InterruptedException {
         Month month = new Month(person);
-        Map<Item, List<Evidence>> histories = month.evidence.stream()
+        Map<SkillInKey, List<Evidence>> histories = month.evidence.stream()
                 .collect(Collectors.groupingBy(Evidence::item, TreeMap::new, Collectors.toList()));
         List<List<String>> theirs = ReferenceLibraries.answers(
                 histories.values().stream().map(ThreeLearnersTest::reviews).toList());
         Knowledge knowledge = Knowledge.of(month.evidence);
-        Set<Item> due = new HashSet<>();
+        Set<SkillInKey> due = new HashSet<>();
         int at = 0;
-        for (Map.Entry<Item, List<Evidence>> history : histories.entrySet()) {
+        for (Map.Entry<SkillInKey, List<Evidence>> history : histories.entrySet()) {
             List<String> memory = theirs.get(at++);
             double stability = Double.parseDouble(memory.get(0));
-            Standing standing = knowledge.of(history.getKey()).orElseThrow();
+            SkillMastery standing = knowledge.of(history.getKey()).orElseThrow();
             assertEquals(stability, standing.memory().stability(), 0.0001 * Math.max(1, stability), history.toString());
             List<Evidence> asked = history.getValue();
             long back = asked.get(asked.size() - 1).time() + Long.parseLong(memory.get(2)) * DAY;

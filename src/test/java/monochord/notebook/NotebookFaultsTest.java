@@ -166,8 +166,8 @@ class NotebookFaultsTest {
 
     private static long blocks(Notebook notebook) {
         return notebook.parts().stream()
-                .filter(Notebook.Prose.class::isInstance)
-                .mapToLong(part -> ((Notebook.Prose) part).blocks().size())
+                .filter(Notebook.NotebookProse.class::isInstance)
+                .mapToLong(part -> ((Notebook.NotebookProse) part).blocks().size())
                 .sum();
     }
 

@@ -115,9 +115,9 @@ class NotebookTest {
     }
 
     private static Notebook made(Random random) {
-        List<Notebook.Part> parts = new ArrayList<>();
+        List<Notebook.NotebookPart> parts = new ArrayList<>();
         for (int part = random.nextInt(6); part > 0; part--) {
-            parts.add(random.nextBoolean() ? new Notebook.Prose(0, prose(random)) : console(random));
+            parts.add(random.nextBoolean() ? new Notebook.NotebookProse(0, prose(random)) : console(random));
         }
         Start start = Start.of(
                 Key.parse("Eb"),
@@ -126,7 +126,7 @@ class NotebookTest {
                 "half-steps",
                 NoteNaming.GERMAN);
         if (random.nextBoolean()) {
-            parts.add(0, new Notebook.Prose(0, "Without a head.\n\n"));
+            parts.add(0, new Notebook.NotebookProse(0, "Without a head.\n\n"));
             start = Start.USUAL;
         }
         return new Notebook(start, parts);
@@ -182,7 +182,7 @@ class NotebookTest {
         assertEquals(found, read.parts().stream().flatMap(NotebookTest::block).toList(), text);
     }
 
-    private static Stream<String> block(Notebook.Part part) {
+    private static Stream<String> block(Notebook.NotebookPart part) {
         return part instanceof Notebook.Console console
                 ? Stream.of(console.line() + "\n" + inside(new Notebook(Start.USUAL, List.of(console))))
                 : Stream.empty();

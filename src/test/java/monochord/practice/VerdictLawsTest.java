@@ -71,7 +71,7 @@ class VerdictLawsTest {
     private static List<String> lessAndMore(Question question) {
         String expected = question.expected();
         int last = expected.lastIndexOf(' ');
-        return question.form() != Form.NOTES || last < 0
+        return question.form() != AnswerForm.NOTES || last < 0
                 ? List.of()
                 : List.of(
                         expected.substring(0, last),
@@ -124,7 +124,7 @@ class VerdictLawsTest {
         Set<String> faults = new TreeSet<>();
         int seen = 0;
         for (Case one : CASES) {
-            if (one.question().form() != Form.NOTES) {
+            if (one.question().form() != AnswerForm.NOTES) {
                 continue;
             }
             Verdict verdict = one.question().judge(one.answer());
@@ -169,7 +169,7 @@ class VerdictLawsTest {
     void helpNamesNothingThatIsMissing() {
         Set<String> faults = new TreeSet<>();
         for (Case one : CASES) {
-            boolean row = one.question().form() == Form.NOTES
+            boolean row = one.question().form() == AnswerForm.NOTES
                     && one.question().expected().contains(" ");
             if (!row || one.question().skillId().equals("common-tones")) {
                 continue;

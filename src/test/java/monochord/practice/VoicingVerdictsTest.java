@@ -82,7 +82,7 @@ class VoicingVerdictsTest {
     void asks() {
         Question question = Asked.question("voicing", "b6maj7", "C");
         assertEquals("bVImaj7", question.subject());
-        assertEquals(Form.VOICING, question.form());
+        assertEquals(AnswerForm.VOICING, question.form());
         assertEquals(
                 "Lay A♭maj7, ♭VImaj7 in C major, out for two hands, neither beyond an octave. "
                         + "Write the left hand, a bar and the right hand.",

@@ -8,9 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import monochord.practice.Grade;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,7 +61,7 @@ class AgendaTest {
     }
 
     private static Evidence right(long time, String key) {
-        return new Evidence(time, new Item("interval", key), Grade.RIGHT, 10_000, 0);
+        return new Evidence(time, new SkillInKey("interval", key), Grade.RIGHT, 10_000, 0);
     }
 
     @Test

@@ -18,8 +18,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import monochord.Thorough;
-import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Item;
+import monochord.practice.mastery.Attempt;
+import monochord.practice.mastery.SkillInKey;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -130,7 +130,7 @@ class EarlierRecordTest {
             assertEquals(
                     OLD_ANSWERS,
                     register.knowledge()
-                            .of(new Item("borrowed-chord", "D major"))
+                            .of(new SkillInKey("borrowed-chord", "D major"))
                             .orElseThrow()
                             .asked());
         }
@@ -150,7 +150,7 @@ class EarlierRecordTest {
             assertEquals(
                     OLD_ANSWERS + 1,
                     register.knowledge()
-                            .of(new Item("borrowed-chord", "D major"))
+                            .of(new SkillInKey("borrowed-chord", "D major"))
                             .orElseThrow()
                             .asked());
             List<Attempt> own = new ArrayList<>();
@@ -265,7 +265,7 @@ class EarlierRecordTest {
             assertEquals(
                     OLD_ANSWERS,
                     book.knowledge()
-                            .of(new Item("borrowed-chord", "D major"))
+                            .of(new SkillInKey("borrowed-chord", "D major"))
                             .orElseThrow()
                             .asked());
         }

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import monochord.practice.drill.Tally;
-import monochord.practice.knowing.Item;
+import monochord.practice.mastery.SkillInKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,7 +20,7 @@ class KeptSetTest {
     private static final long HOUR = 60 * 60 * 1000;
     private static final KeptSet CUT_OFF = new KeptSet(
             5 * HOUR,
-            List.of(new Item("interval", "D major"), new Item("borrowed-chord", "Eb major")),
+            List.of(new SkillInKey("interval", "D major"), new SkillInKey("borrowed-chord", "Eb major")),
             new Tally(4, 3),
             new Tally(9, 6));
 

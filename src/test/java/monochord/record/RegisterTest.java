@@ -18,16 +18,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Attempt;
+import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
 import monochord.text.Phrase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class RegisterTest {
-    private static final Item BORROWED_IN_D = new Item("borrowed-chord", "D major");
+    private static final SkillInKey BORROWED_IN_D = new SkillInKey("borrowed-chord", "D major");
 
     @TempDir
     private Path home;

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import monochord.Thorough;
-import monochord.practice.knowing.Attempt;
+import monochord.practice.mastery.Attempt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -3,7 +3,7 @@ package monochord.record;
 import java.io.IOException;
 import java.nio.file.Path;
 import monochord.practice.Grade;
-import monochord.practice.knowing.Attempt;
+import monochord.practice.mastery.Attempt;
 
 /**
  * A program of its own that answers questions as fast as it can and prints the seed of each answer once it is kept, until

@@ -130,6 +130,13 @@ class EarOverDaysTest {
     }
 
     @Test
+    void aLessonThatEndsWhileTheEarIsLeftOutIsDone(@TempDir Path folder) {
+        List<String> said = silentSitting(0, folder, "learn 3.10", "", "", "", "lessons");
+        assertTrue(said.contains("End of Follow the bass."), said.toString());
+        assertTrue(said.contains("  3.10  Follow the bass  done"), said.toString());
+    }
+
+    @Test
     void whatIsForTheEarCanBePutIntoFiles(@TempDir Path folder) {
         List<String> said = silentSitting(0, folder, "practise ear-interval in C", "files", "m9", "m9", "");
         assertTrue(said.contains("Listen to ear-1.wav."), said.toString());

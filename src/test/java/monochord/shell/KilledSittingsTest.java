@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.Thorough;
-import monochord.practice.knowing.Attempt;
+import monochord.practice.mastery.Attempt;
 import monochord.record.Register;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

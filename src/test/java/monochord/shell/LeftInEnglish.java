@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.ProseAnswer;
 import monochord.view.course.ProgressTable;
 import monochord.view.course.SkillsAnswer;
-import monochord.view.music.AfterAnswer;
+import monochord.view.advice.AfterAnswer;
 import monochord.view.notebook.CellAnswer;
 
 /** Kinds of text that are no phrases, each with its reason. The list may only shrink. */
@@ -43,7 +43,7 @@ enum LeftInEnglish {
     String of(Answer answer) {
         return switch (this) {
             case PROSE ->
-                ((ProseAnswer) answer).blocks().stream().map(Block::plain).collect(Collectors.joining(" "));
+                ((ProseAnswer) answer).blocks().stream().map(ProseBlock::plain).collect(Collectors.joining(" "));
             case CITATIONS ->
                 "McGill Billboard, J. A. Burgoyne, J. Wild, I. Fujinaga, D. Temperley, T. de Clercq, When in Rome,"
                         + " M. Gotham";

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import monochord.shell.sitting.LiveStrip;
+import monochord.shell.playback.LiveStrip;
 import monochord.text.StyledText;
 import monochord.view.Saying;
 import org.junit.jupiter.api.Test;

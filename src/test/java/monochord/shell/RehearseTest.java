@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.sound.keyboard.FakeKeyboard;
 import monochord.sound.keyboard.FakeKeyboards;
 import org.junit.jupiter.api.AfterEach;

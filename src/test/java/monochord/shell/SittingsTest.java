@@ -156,8 +156,8 @@ class SittingsTest {
     /** What a notebook keeps to be typed again. */
     private static List<AttachedFile> files(Path file) {
         return notebook(file).parts().stream()
-                .filter(Notebook.Prose.class::isInstance)
-                .flatMap(part -> ((Notebook.Prose) part).files().stream())
+                .filter(Notebook.NotebookProse.class::isInstance)
+                .flatMap(part -> ((Notebook.NotebookProse) part).files().stream())
                 .toList();
     }
 

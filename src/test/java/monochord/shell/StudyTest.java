@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import monochord.practice.Grade;
-import monochord.practice.knowing.Attempt;
+import monochord.practice.mastery.Attempt;
 import monochord.record.Register;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -15,7 +15,7 @@ import monochord.harmony.MusicText;
 import monochord.practice.skill.Skills;
 import monochord.score.Arrangement;
 import monochord.score.Piece;
-import monochord.shell.sitting.Hearing;
+import monochord.shell.playback.Hearing;
 import monochord.sound.file.Mp3;
 import monochord.sound.file.WavFile;
 import monochord.theory.Key;

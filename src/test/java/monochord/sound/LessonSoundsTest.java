@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.Thorough;
 import monochord.harmony.MusicText;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.TuneExcerpt;
 import monochord.lesson.read.Library;
 import monochord.score.Arrangement;
@@ -28,9 +28,9 @@ class LessonSoundsTest {
         library.entries().stream()
                 .flatMap(entry -> library.read(entry).lesson().orElseThrow().parts().stream())
                 .forEach(part -> {
-                    if (part instanceof Part.Listen listen) {
+                    if (part instanceof LessonPart.Listen listen) {
                         music.add(listen.music());
-                    } else if (part instanceof Part.Compare compare) {
+                    } else if (part instanceof LessonPart.Compare compare) {
                         music.addAll(compare.music());
                     }
                 });
@@ -78,8 +78,8 @@ class LessonSoundsTest {
         Library library = Library.in(Path.of("lessons"));
         List<TuneExcerpt> tunes = library.entries().stream()
                 .flatMap(entry -> library.read(entry).lesson().orElseThrow().parts().stream())
-                .filter(Part.Tune.class::isInstance)
-                .map(part -> ((Part.Tune) part).tune())
+                .filter(LessonPart.TunePart.class::isInstance)
+                .map(part -> ((LessonPart.TunePart) part).tune())
                 .toList();
         assertFalse(tunes.size() < 40, () -> "only " + tunes.size() + " tunes were found");
         for (TuneExcerpt written : Thorough.spread(tunes, 6, 0)) {

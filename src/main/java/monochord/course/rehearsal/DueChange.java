@@ -91,7 +91,7 @@ public record DueChange(int bar, Beats beat, Beats at, Phrase name, List<NoteNam
     /** The notes of a tune; what comes before the first full bar is not asked for. */
     public static List<DueChange> tune(Melody melody, Beats barLength) {
         List<DueChange> due = new ArrayList<>();
-        for (Melody.Note note : melody.notes()) {
+        for (Melody.MelodyNote note : melody.notes()) {
             if (note.start().compareTo(melody.pickup()) >= 0) {
                 Beats at = note.start().minus(melody.pickup());
                 long bar = at.numerator() * barLength.denominator() / (at.denominator() * barLength.numerator());

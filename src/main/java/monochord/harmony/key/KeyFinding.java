@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.harmony.melody.Melody;
-import monochord.harmony.melody.Melody.Note;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 
@@ -110,7 +110,7 @@ public record KeyFinding(List<LikelyKey> keys, List<KeySpan> spans, List<TuneKey
     }
 
     /** Of a tune alone that changes key, in the same way. */
-    private static double[] shares(List<Note> notes, List<TuneKeySpan> spans, KeyCounts counts) {
+    private static double[] shares(List<MelodyNote> notes, List<TuneKeySpan> spans, KeyCounts counts) {
         double[] all = new double[CandidateKeys.COUNT];
         double time = new TuneEvidence(notes).tones().all();
         for (TuneKeySpan span : spans) {

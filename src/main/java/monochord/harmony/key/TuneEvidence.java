@@ -1,16 +1,16 @@
 package monochord.harmony.key;
 
 import java.util.List;
-import monochord.harmony.melody.Melody.Note;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.theory.note.Beats;
 import monochord.theory.note.NoteName;
 
 /** What a tune says about its key: how long each note name sounds, which begins and which ends. */
 final class TuneEvidence {
-    private final List<Note> notes;
+    private final List<MelodyNote> notes;
     private final ToneShares tones = new ToneShares();
 
-    TuneEvidence(List<Note> notes) {
+    TuneEvidence(List<MelodyNote> notes) {
         this.notes = notes;
         notes.forEach(note -> tones.add(note.pitch().name(), number(note.beats())));
     }
@@ -31,7 +31,7 @@ final class TuneEvidence {
         return notes.get(notes.size() - 1).pitch().name();
     }
 
-    List<Note> notes() {
+    List<MelodyNote> notes() {
         return notes;
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import monochord.harmony.melody.Melody;
-import monochord.harmony.melody.Melody.Note;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -21,14 +21,14 @@ final class TuneKeySpans {
     private static final int DEGREES = 7;
     private static final List<ChordKind> TRIADS = List.of(ChordKind.MAJOR, ChordKind.MINOR);
 
-    private final List<Note> notes;
-    private final List<Bar> bars = new ArrayList<>();
+    private final List<MelodyNote> notes;
+    private final List<NumberedBar> bars = new ArrayList<>();
     private final boolean isBarred;
     private final double meanBeats;
     private final double[][] worth;
 
     /** The notes that begin in a bar, from the first to the one behind the last. */
-    private record Bar(int number, int first, int end) {}
+    private record NumberedBar(int number, int first, int end) {}
 
     private TuneKeySpans(Melody melody, ToneProfiles profiles) {
         this.notes = melody.notes();
@@ -49,7 +49,7 @@ final class TuneKeySpans {
         return spans.spans(spans.likeliest());
     }
 
-    private static double beats(Note note) {
+    private static double beats(MelodyNote note) {
         return (double) note.beats().numerator() / note.beats().denominator();
     }
 
@@ -62,7 +62,7 @@ final class TuneKeySpans {
         for (int i = 0; i <= notes.size(); i++) {
             boolean isOver = i == notes.size() || notes.get(i).start().compareTo(end) >= 0;
             if (isOver && i > first) {
-                bars.add(new Bar(number, first, i));
+                bars.add(new NumberedBar(number, first, i));
                 first = i;
             }
             while (i < notes.size() && notes.get(i).start().compareTo(end) >= 0) {
@@ -72,11 +72,11 @@ final class TuneKeySpans {
         }
     }
 
-    private double worth(Bar bar, int candidate, ToneProfiles profiles) {
+    private double worth(NumberedBar bar, int candidate, ToneProfiles profiles) {
         boolean minor = CandidateKeys.isMinor(candidate);
         int tonic = CandidateKeys.tonic(candidate);
         double worth = 0;
-        for (Note note : notes.subList(bar.first(), bar.end())) {
+        for (MelodyNote note : notes.subList(bar.first(), bar.end())) {
             worth += KeyWeights.TUNE_NOTE
                     * beats(note)
                     / meanBeats
@@ -136,14 +136,14 @@ final class TuneKeySpans {
         return spans;
     }
 
-    private TuneKeySpan span(Bar first, Bar last, Key key, Optional<Chord> pivot) {
+    private TuneKeySpan span(NumberedBar first, NumberedBar last, Key key, Optional<Chord> pivot) {
         Optional<TuneKeySpan.Bars> written =
                 isBarred ? Optional.of(new TuneKeySpan.Bars(first.number(), last.number())) : Optional.empty();
         return new TuneKeySpan(first.first(), last.end() - 1, written, key, pivot);
     }
 
     /** Of the plain chords of both keys the one that holds most of the bar before the new key; none that holds less than half. */
-    private Optional<Chord> pivot(Bar bar, Key before, Key key) {
+    private Optional<Chord> pivot(NumberedBar bar, Key before, Key key) {
         double all = held(bar, null);
         return IntStream.rangeClosed(1, DEGREES)
                 .mapToObj(before::note)
@@ -153,7 +153,7 @@ final class TuneKeySpans {
                 .filter(chord -> held(bar, chord) >= all / 2);
     }
 
-    private double held(Bar bar, Chord chord) {
+    private double held(NumberedBar bar, Chord chord) {
         return notes.subList(bar.first(), bar.end()).stream()
                 .filter(note -> chord == null || chord.holds(note.pitch().name()))
                 .mapToDouble(TuneKeySpans::beats)

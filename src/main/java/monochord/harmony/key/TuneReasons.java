@@ -3,7 +3,7 @@ package monochord.harmony.key;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.harmony.melody.Melody.Note;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Degree;
@@ -58,7 +58,7 @@ final class TuneReasons {
 
     private Optional<Phrase> leadingNote() {
         NoteName leading = key.note(LEADING_NOTE);
-        List<Note> notes = tune.notes();
+        List<MelodyNote> notes = tune.notes();
         for (int i = 1; i < notes.size(); i++) {
             Pitch before = notes.get(i - 1).pitch();
             Pitch here = notes.get(i).pitch();

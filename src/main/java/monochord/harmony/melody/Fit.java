@@ -97,12 +97,12 @@ public record Fit(Melody melody, Progression progression, List<FitNote> notes) {
 
     /** The tune with the nearest fitting note in place of each clash. */
     public Melody repaired() {
-        List<Melody.Note> repaired = new java.util.ArrayList<>(melody.notes());
+        List<Melody.MelodyNote> repaired = new java.util.ArrayList<>(melody.notes());
         for (FitNote clash : clashes()) {
-            Melody.Note old = repaired.get(clash.note());
+            Melody.MelodyNote old = repaired.get(clash.note());
             clash.change()
                     .ifPresent(change ->
-                            repaired.set(clash.note(), new Melody.Note(change.to(), old.start(), old.beats())));
+                            repaired.set(clash.note(), new Melody.MelodyNote(change.to(), old.start(), old.beats())));
         }
         return new Melody(repaired, melody.beats(), melody.bar(), melody.pickup());
     }

@@ -24,7 +24,7 @@ import monochord.theory.note.Unreadable;
  * @param bar beats in each bar, where bar lines were written
  * @param pickup beats before the first full bar
  */
-public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats pickup) implements Notated {
+public record Melody(List<MelodyNote> notes, Beats beats, Optional<Beats> bar, Beats pickup) implements Notated {
     /** The most notes and rests a tune may have. */
     public static final int MOST = 2000;
 
@@ -36,9 +36,9 @@ public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats p
      *
      * @param start beats from the start of the tune, its pick-up included
      */
-    public record Note(Pitch pitch, Beats start, Beats beats) {
+    public record MelodyNote(Pitch pitch, Beats start, Beats beats) {
         /** @throws IllegalArgumentException if the note has no length */
-        public Note {
+        public MelodyNote {
             if (beats.isZero()) {
                 throw new IllegalArgumentException("a note must have a length, but " + pitch + " has none");
             }
@@ -53,7 +53,7 @@ public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats p
     public Melody {
         notes = List.copyOf(notes);
         Beats reached = Beats.ZERO;
-        for (Note note : notes) {
+        for (MelodyNote note : notes) {
             if (note.start().compareTo(reached) < 0) {
                 throw new IllegalArgumentException(note.pitch() + " begins before the note ahead of it ends");
             }
@@ -87,8 +87,8 @@ public record Melody(List<Note> notes, Beats beats, Optional<Beats> bar, Beats p
     }
 
     public Melody plus(Interval interval) {
-        List<Note> moved = notes.stream()
-                .map(note -> new Note(note.pitch().plus(interval), note.start(), note.beats()))
+        List<MelodyNote> moved = notes.stream()
+                .map(note -> new MelodyNote(note.pitch().plus(interval), note.start(), note.beats()))
                 .toList();
         return new Melody(moved, beats, bar, pickup);
     }

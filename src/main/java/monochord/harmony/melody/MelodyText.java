@@ -3,7 +3,7 @@ package monochord.harmony.melody;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.harmony.melody.Melody.Note;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Cursor;
@@ -21,7 +21,7 @@ final class MelodyText {
 
     private final String text;
     private final Cursor cursor;
-    private final List<Note> notes = new ArrayList<>();
+    private final List<MelodyNote> notes = new ArrayList<>();
     private final List<WrittenBarLength> bars = new ArrayList<>();
     private Beats now = Beats.ZERO;
     private Beats barStart = Beats.ZERO;
@@ -88,7 +88,7 @@ final class MelodyText {
             case "r", "R" -> resting = true;
             case "." -> hold(beats, place);
             default -> {
-                notes.add(new Note(pitch(name, place), now, beats));
+                notes.add(new MelodyNote(pitch(name, place), now, beats));
                 resting = false;
             }
         }
@@ -102,8 +102,8 @@ final class MelodyText {
         if (notes.isEmpty() || resting) {
             throw cursor.unexpected(place, "a note before the hold");
         }
-        Note last = notes.remove(notes.size() - 1);
-        notes.add(new Note(last.pitch(), last.start(), last.beats().plus(beats)));
+        MelodyNote last = notes.remove(notes.size() - 1);
+        notes.add(new MelodyNote(last.pitch(), last.start(), last.beats().plus(beats)));
     }
 
     private Pitch pitch(String name, int place) {

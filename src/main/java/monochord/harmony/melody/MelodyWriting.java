@@ -2,7 +2,7 @@ package monochord.harmony.melody;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.harmony.melody.Melody.Note;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Signs;
 
@@ -24,7 +24,7 @@ final class MelodyWriting {
         if (melody.bar().isPresent() && melody.pickup().isZero()) {
             tokens.add("|");
         }
-        for (Note note : melody.notes()) {
+        for (MelodyNote note : melody.notes()) {
             upTo(note.start(), "r", "r");
             upTo(note.end(), note.pitch().write(signs), ".");
         }

@@ -3,7 +3,7 @@ package monochord.harmony.melody;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Progression;
-import monochord.harmony.melody.Melody.Note;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.theory.note.Beats;
 
 /** Cuts the notes of a tune where the chord changes under them. */
@@ -55,7 +55,7 @@ final class NotesOverChords {
         return cut;
     }
 
-    private void cut(int index, Note note) {
+    private void cut(int index, MelodyNote note) {
         Beats now = note.start();
         while (now.compareTo(note.end()) < 0) {
             ChordSpan span = spanAt(now);

@@ -78,7 +78,7 @@ public record SingersKey(
 
     private Pitch end(int sign) {
         Optional<Pitch> end = melody.notes().stream()
-                .map(Melody.Note::pitch)
+                .map(Melody.MelodyNote::pitch)
                 .max((one, other) -> sign * Integer.compare(one.midiNumber(), other.midiNumber()));
         return end.orElseThrow();
     }

@@ -80,7 +80,7 @@ public final class SingersKeys {
         Melody moved = melody.plus(up);
         int outside = 0;
         int farthest = 0;
-        for (Melody.Note note : moved.notes()) {
+        for (Melody.MelodyNote note : moved.notes()) {
             int beyond = Math.abs(range.beyond(note.pitch().midiNumber()));
             outside += beyond > 0 ? 1 : 0;
             farthest = Math.max(farthest, beyond);
@@ -95,15 +95,15 @@ public final class SingersKeys {
 
     /** The notes below which it is a quarter and three quarters of its sounding time. */
     private static List<Pitch> middleHalf(Melody melody) {
-        List<Melody.Note> byHeight = new ArrayList<>(melody.notes());
+        List<Melody.MelodyNote> byHeight = new ArrayList<>(melody.notes());
         byHeight.sort(Comparator.comparingInt(note -> note.pitch().midiNumber()));
         double all = byHeight.stream().mapToDouble(SingersKeys::length).sum();
         return List.of(at(all / 4, byHeight), at(3 * all / 4, byHeight));
     }
 
-    private static Pitch at(double time, List<Melody.Note> byHeight) {
+    private static Pitch at(double time, List<Melody.MelodyNote> byHeight) {
         double passed = 0;
-        for (Melody.Note note : byHeight) {
+        for (Melody.MelodyNote note : byHeight) {
             passed += length(note);
             if (passed >= time - 1e-9) {
                 return note.pitch();
@@ -112,7 +112,7 @@ public final class SingersKeys {
         return byHeight.get(byHeight.size() - 1).pitch();
     }
 
-    private static double length(Melody.Note note) {
+    private static double length(Melody.MelodyNote note) {
         return (double) note.beats().numerator() / note.beats().denominator();
     }
 }

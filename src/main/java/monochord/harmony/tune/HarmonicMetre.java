@@ -3,7 +3,7 @@ package monochord.harmony.tune;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.melody.Melody;
-import monochord.harmony.melody.Melody.Note;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.harmony.tune.TuneSlot.SlotNote;
 import monochord.theory.note.Beats;
 
@@ -82,7 +82,7 @@ public record HarmonicMetre(Beats bar, Beats slot) {
         }
 
         TuneSlot slot(Beats from, Beats to) {
-            List<Note> all = melody.notes();
+            List<MelodyNote> all = melody.notes();
             while (next < all.size() && all.get(next).end().compareTo(from) <= 0) {
                 next++;
             }
@@ -96,7 +96,7 @@ public record HarmonicMetre(Beats bar, Beats slot) {
             return new TuneSlot(start, to.minus(from), isAtBar, isRest(start, from), sounding);
         }
 
-        private SlotNote sounding(Note note, double from, double to) {
+        private SlotNote sounding(MelodyNote note, double from, double to) {
             double start = Math.max(from, number(note.start()));
             double end = Math.min(to, number(note.end()));
             return new SlotNote(note.pitch().name(), end - start, start - from < ALMOST);

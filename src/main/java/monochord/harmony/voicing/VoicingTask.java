@@ -79,7 +79,7 @@ public record VoicingTask(
     private static Optional<Pitch> at(Melody tune, Beats time) {
         return tune.notes().stream()
                 .filter(note -> note.start().compareTo(time) <= 0 && note.end().compareTo(time) > 0)
-                .map(Melody.Note::pitch)
+                .map(Melody.MelodyNote::pitch)
                 .findFirst();
     }
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import monochord.lesson.Keys;
-import monochord.lesson.Part.Ask;
+import monochord.lesson.LessonPart.Ask;
 import monochord.lesson.Trouble;
 import monochord.practice.Question;
 import monochord.practice.Skill;

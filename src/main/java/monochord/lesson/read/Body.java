@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import monochord.lesson.Block;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
+import monochord.lesson.ProseBlock;
 import monochord.text.Phrase;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.BulletList;
@@ -32,8 +32,8 @@ final class Body {
     private final List<SourceLine> lines;
     private final Tunes tunes;
     private final Faults faults;
-    private final List<Part> parts = new ArrayList<>();
-    private final List<Block> prose = new ArrayList<>();
+    private final List<LessonPart> parts = new ArrayList<>();
+    private final List<ProseBlock> prose = new ArrayList<>();
     private int proseLine;
 
     private Body(List<SourceLine> lines, Tunes tunes, Faults faults) {
@@ -46,7 +46,7 @@ final class Body {
      * @param lines of the whole file, those of the head left empty
      * @param tunes that a block may name
      */
-    static List<Part> read(List<SourceLine> lines, Tunes tunes, Faults faults) {
+    static List<LessonPart> read(List<SourceLine> lines, Tunes tunes, Faults faults) {
         Body body = new Body(new MarkdownGuard(faults).pass(lines), tunes, faults);
         String text = body.lines.stream().map(SourceLine::text).collect(Collectors.joining("\n"));
         for (Node node = MARKDOWN.parse(text).getFirstChild(); node != null; node = node.getNext()) {
@@ -66,13 +66,13 @@ final class Body {
         }
     }
 
-    private Optional<Part> part(FencedCodeBlock fence) {
+    private Optional<LessonPart> part(FencedCodeBlock fence) {
         return FenceText.read(fence, lines, tunes, faults);
     }
 
     private void closeProse() {
         if (!prose.isEmpty()) {
-            parts.add(new Part.Prose(proseLine, prose));
+            parts.add(new LessonPart.ProsePart(proseLine, prose));
             prose.clear();
         }
     }
@@ -81,7 +81,7 @@ final class Body {
         if (node instanceof Heading heading) {
             heading(heading);
         } else if (node instanceof Paragraph) {
-            prose.add(new Block.Paragraph(Inlines.of(node, lines, faults)));
+            prose.add(new ProseBlock.Paragraph(Inlines.of(node, lines, faults)));
         } else if (node instanceof ListBlock list) {
             list(list, 1);
         } else {
@@ -97,7 +97,7 @@ final class Body {
                     Phrase.of("a heading with {0} #", level),
                     Phrase.of("write ## for a heading, ### for one below it"));
         }
-        prose.add(new Block.Heading(level < 3 ? 2 : 3, Inlines.of(heading, lines, faults)));
+        prose.add(new ProseBlock.Heading(level < 3 ? 2 : 3, Inlines.of(heading, lines, faults)));
     }
 
     private void list(ListBlock list, int depth) {
@@ -122,7 +122,7 @@ final class Body {
             if (node instanceof ListBlock inner) {
                 list(inner, depth + 1);
             } else if (node instanceof Paragraph && first) {
-                prose.add(new Block.ListItem(depth, number, Inlines.of(node, lines, faults)));
+                prose.add(new ProseBlock.ListItem(depth, number, Inlines.of(node, lines, faults)));
             } else if (node instanceof Paragraph) {
                 fault(
                         node,

@@ -3,7 +3,7 @@ package monochord.lesson.read;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.Trouble;
 import monochord.text.Phrase;
 import org.commonmark.node.FencedCodeBlock;
@@ -28,7 +28,7 @@ final class FenceText {
     }
 
     /** @param lines of the whole file */
-    static Optional<Part> read(FencedCodeBlock block, List<SourceLine> lines, Tunes tunes, Faults faults) {
+    static Optional<LessonPart> read(FencedCodeBlock block, List<SourceLine> lines, Tunes tunes, Faults faults) {
         List<SourceSpan> spans = block.getSourceSpans(); // an empty line has none
         int first = spans.get(0).getLineIndex();
         int last = spans.get(spans.size() - 1).getLineIndex();
@@ -47,7 +47,7 @@ final class FenceText {
         return text.part();
     }
 
-    private Optional<Part> part() {
+    private Optional<LessonPart> part() {
         if (!WORDS.contains(word)) {
             unknownWord();
             return Optional.empty();
@@ -60,19 +60,19 @@ final class FenceText {
         return part(said);
     }
 
-    private Optional<Part> part(List<SourceLine> said) {
+    private Optional<LessonPart> part(List<SourceLine> said) {
         return switch (word) {
             case "show" -> MusicLines.show(fence.number(), said, faults);
             case "listen" -> MusicLines.listen(fence.number(), said, faults);
             case "compare" -> MusicLines.compare(fence.number(), said, faults);
             case "tune" -> new TuneText(tunes, faults).read(fence.number(), said);
-            case "ask" -> AskText.read(fence.number(), said, faults).map(Part.class::cast);
+            case "ask" -> AskText.read(fence.number(), said, faults).map(LessonPart.class::cast);
             default -> Optional.of(code());
         };
     }
 
-    private Part code() {
-        return new Part.Code(
+    private LessonPart code() {
+        return new LessonPart.Code(
                 fence.number(), inside.stream().map(SourceLine::text).collect(Collectors.joining("\n")));
     }
 

@@ -3,7 +3,7 @@ package monochord.lesson.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.TextRun;
 import org.commonmark.node.BulletList;
 import org.commonmark.node.FencedCodeBlock;
@@ -29,14 +29,14 @@ public final class LenientProse {
             .build();
 
     private final Faults unsaid = new Faults("");
-    private final List<Block> blocks = new ArrayList<>();
+    private final List<ProseBlock> blocks = new ArrayList<>();
     private final List<SourceLine> lines;
 
     private LenientProse(List<SourceLine> lines) {
         this.lines = lines;
     }
 
-    public static List<Block> of(String markdown) {
+    public static List<ProseBlock> of(String markdown) {
         Faults unsaid = new Faults("");
         List<SourceLine> lines = new MarkdownGuard(unsaid)
                 .pass(new Source(unsaid, Integer.MAX_VALUE - 1).lines(markdown).orElseThrow());
@@ -53,9 +53,9 @@ public final class LenientProse {
 
     private void block(Node node, int depth) {
         if (node instanceof Heading heading) {
-            add(new Block.Heading(heading.getLevel() < 3 ? 2 : 3, spans(heading)));
+            add(new ProseBlock.Heading(heading.getLevel() < 3 ? 2 : 3, spans(heading)));
         } else if (node instanceof Paragraph) {
-            add(new Block.Paragraph(spans(node)));
+            add(new ProseBlock.Paragraph(spans(node)));
         } else if (node instanceof ListBlock list) {
             list(list, Math.min(DEEPEST_LIST, depth + 1));
         } else if (node instanceof FencedCodeBlock code) {
@@ -71,14 +71,14 @@ public final class LenientProse {
         return Inlines.of(node, lines, unsaid);
     }
 
-    private void add(Block block) {
+    private void add(ProseBlock block) {
         if (!block.spans().isEmpty()) {
             blocks.add(block);
         }
     }
 
     private void code(String literal) {
-        literal.lines().forEach(line -> add(new Block.Paragraph(List.of(new TextRun(line, TextRun.RunStyle.CODE)))));
+        literal.lines().forEach(line -> add(new ProseBlock.Paragraph(List.of(new TextRun(line, TextRun.RunStyle.CODE)))));
     }
 
     private void list(ListBlock list, int depth) {
@@ -93,7 +93,7 @@ public final class LenientProse {
     private void item(Node item, int depth, int number) {
         for (Node node = item.getFirstChild(); node != null; node = node.getNext()) {
             if (node instanceof Paragraph && node.getPrevious() == null) {
-                add(new Block.ListItem(depth, number, spans(node)));
+                add(new ProseBlock.ListItem(depth, number, spans(node)));
             } else {
                 block(node, depth);
             }

@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.PlacedText;
 import monochord.lesson.Reading;
 import monochord.practice.Skill;
@@ -63,7 +63,7 @@ public final class LessonReader {
         Optional<String> title = said.title();
         OptionalInt grade = said.grade();
         List<Skill> skills = said.skills();
-        List<Part> parts = Body.read(below(head, lines), tunes, faults);
+        List<LessonPart> parts = Body.read(below(head, lines), tunes, faults);
         List<String> needs = needs(said);
         new SkillCheck(said, faults).compare(parts, lines);
         LessonName name = LessonName.of(file);

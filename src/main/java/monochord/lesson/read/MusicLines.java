@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.MusicText;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.Trouble;
 import monochord.text.Nearest;
 import monochord.text.Phrase;
@@ -22,15 +22,15 @@ final class MusicLines {
 
     private MusicLines() {}
 
-    static Optional<Part> show(int fence, List<SourceLine> lines, Faults faults) {
-        return one("show", lines, faults).map(music -> new Part.Show(fence, music));
+    static Optional<LessonPart> show(int fence, List<SourceLine> lines, Faults faults) {
+        return one("show", lines, faults).map(music -> new LessonPart.Show(fence, music));
     }
 
-    static Optional<Part> listen(int fence, List<SourceLine> lines, Faults faults) {
-        return one("listen", lines, faults).map(music -> new Part.Listen(fence, music));
+    static Optional<LessonPart> listen(int fence, List<SourceLine> lines, Faults faults) {
+        return one("listen", lines, faults).map(music -> new LessonPart.Listen(fence, music));
     }
 
-    static Optional<Part> compare(int fence, List<SourceLine> lines, Faults faults) {
+    static Optional<LessonPart> compare(int fence, List<SourceLine> lines, Faults faults) {
         if (lines.size() < 2) {
             faults.at(
                     fence,
@@ -39,7 +39,7 @@ final class MusicLines {
                     Phrase.of("write a second line to compare it with"));
         }
         List<String> music = readable(atMost(MOST_COMPARED, "compare", lines, faults), faults);
-        return music.size() < 2 ? Optional.empty() : Optional.of(new Part.Compare(fence, music));
+        return music.size() < 2 ? Optional.empty() : Optional.of(new LessonPart.Compare(fence, music));
     }
 
     private static Optional<String> one(String word, List<SourceLine> lines, Faults faults) {

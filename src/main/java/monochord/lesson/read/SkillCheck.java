@@ -6,8 +6,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import monochord.lesson.Part;
-import monochord.lesson.Part.Ask;
+import monochord.lesson.LessonPart;
+import monochord.lesson.LessonPart.Ask;
 import monochord.lesson.PlacedText;
 import monochord.text.Phrase;
 
@@ -24,7 +24,7 @@ final class SkillCheck {
     }
 
     /** @param lines of the file, for a block with a fault of its own still shows what it was meant to ask */
-    void compare(List<Part> parts, List<SourceLine> lines) {
+    void compare(List<LessonPart> parts, List<SourceLine> lines) {
         List<Ask> asks = parts.stream()
                 .filter(Ask.class::isInstance)
                 .map(Ask.class::cast)

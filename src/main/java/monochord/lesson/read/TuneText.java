@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.Trouble;
 import monochord.lesson.TuneExcerpt;
 import monochord.song.SectionMusic;
@@ -39,7 +39,7 @@ final class TuneText {
     }
 
     /** @param lines those that are not blank, at least one */
-    Optional<Part> read(int fence, List<SourceLine> lines) {
+    Optional<LessonPart> read(int fence, List<SourceLine> lines) {
         if (lines.size() > 1) {
             faults.at(
                     lines.get(1).number(),
@@ -57,7 +57,7 @@ final class TuneText {
             faults.in(line, 0, noTune(said));
             return Optional.empty();
         }
-        return song(file.get()).flatMap(song -> excerpt(song, said, line)).map(tune -> new Part.Tune(fence, tune));
+        return song(file.get()).flatMap(song -> excerpt(song, said, line)).map(tune -> new LessonPart.TunePart(fence, tune));
     }
 
     private Trouble noTune(Matcher said) {

@@ -2,7 +2,7 @@ package monochord.practice.drill;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.practice.knowing.Item;
+import monochord.practice.mastery.SkillInKey;
 
 /**
  * What came of a day's set: how many answers were right, what is firmer than it was, and what comes back tomorrow.
@@ -12,7 +12,7 @@ import monochord.practice.knowing.Item;
  * @param firmer what is more surely known than before the set, most gained first; nothing that was new
  * @param tomorrow what comes then
  */
-public record SetReport(Tally today, Tally last, List<Item> firmer, Tomorrow tomorrow) {
+public record SetReport(Tally today, Tally last, List<SkillInKey> firmer, Tomorrow tomorrow) {
     /**
      * @param due how many things are due in a day
      * @param minutes how long they take

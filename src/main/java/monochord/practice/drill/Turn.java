@@ -29,12 +29,12 @@ public record Turn(Skill skill, Key key) {
     }
 
     /** The same, no harder than the learner is far. */
-    public Question question(LongSupplier seeds, Question before, Level level) {
+    public Question question(LongSupplier seeds, Question before, Difficulty level) {
         return question(seeds, before, seed -> within(level, seed));
     }
 
     /** What is heard is drawn with its seed alone. */
-    private Question within(Level level, long seed) {
+    private Question within(Difficulty level, long seed) {
         Question drawn = level.question(skill, key, seed);
         return drawn.isByEar() ? skill.question(key, seed) : drawn;
     }

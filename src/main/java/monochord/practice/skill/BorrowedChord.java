@@ -13,7 +13,7 @@ import static monochord.practice.Misconception.WRONG_QUALITY;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -60,7 +60,7 @@ final class BorrowedChord implements Skill {
         Phrase prompt = Phrase.sentence("Which chord is {0}, {1}?", about.named(), about.inWords());
         Phrase root = Derivation.toward(about.degree(), key);
         ChordRubric judge = ChordRubric.named(about.chord(), root, () -> errors(about));
-        return Question.of(new Topic(id(), about.text(), key), Form.CHORD, prompt, judge, coaching(about));
+        return Question.of(new Topic(id(), about.text(), key), AnswerForm.CHORD, prompt, judge, coaching(about));
     }
 
     private static List<ModelledError<Tones>> errors(BorrowedSubject about) {

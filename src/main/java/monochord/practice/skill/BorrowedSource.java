@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Borrowing;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -55,7 +55,7 @@ final class BorrowedSource implements Skill {
                 about.named(), Phrase.row(about.chord().tones()), key.tonic());
         SourceRubric judge = new SourceRubric(about.chord(), key, sources, () -> errors(about));
         return Question.of(
-                new Topic(id(), about.text(), key), Form.CHOICE, prompt, judge, coaching(about, sources.get(0)));
+                new Topic(id(), about.text(), key), AnswerForm.CHOICE, prompt, judge, coaching(about, sources.get(0)));
     }
 
     private static List<ModelledError<Scale>> errors(BorrowedSubject about) {

@@ -6,7 +6,7 @@ import static monochord.practice.Misconception.WRONG_KEY;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -50,7 +50,7 @@ final class ChordDegree implements Skill {
         Phrase prompt = Phrase.sentence("In {0}, which degree is {1}? A numeral or a number will do.", key, chord);
         Phrase way = Derivation.to(key.degreeOf(chord.root()), key);
         DegreeRubric judge = new DegreeRubric(chord, key, way, () -> errors(chord, key));
-        return Question.of(new Topic(id(), canonical, key), Form.NUMERAL, prompt, judge, coaching(chord, key));
+        return Question.of(new Topic(id(), canonical, key), AnswerForm.NUMERAL, prompt, judge, coaching(chord, key));
     }
 
     private static Chord onDegree(String text, Key key) {

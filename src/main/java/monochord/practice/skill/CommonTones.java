@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.motion.VoiceLeading;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -73,7 +73,7 @@ final class CommonTones implements Skill {
                 Phrase.sentence("Which notes do {0} and {1} share? If they share none, say none.", first, second);
         CommonTonesRubric judge = new CommonTonesRubric(first, second, () -> errors(about));
         Topic topic = new Topic(id(), about.numbers(Signs.ASCII), key);
-        return Question.of(topic, Form.NOTES, prompt, judge, coaching(first, second));
+        return Question.of(topic, AnswerForm.NOTES, prompt, judge, coaching(first, second));
     }
 
     private static List<ModelledError<List<NoteName>>> errors(ProgressionSubject about) {

@@ -5,7 +5,7 @@ import static monochord.practice.Misconception.QUALITY_OF_THE_KEY;
 
 import java.util.List;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -46,7 +46,7 @@ final class DegreeQuality implements Skill {
         QualityRubric judge =
                 new QualityRubric(chord, DiatonicTriads.alternative(number, key), way, () -> errors(number, key));
         return Question.of(
-                new Topic(id(), "" + number, key), Form.QUALITY, prompt, judge, coaching(number, chord, key));
+                new Topic(id(), "" + number, key), AnswerForm.QUALITY, prompt, judge, coaching(number, chord, key));
     }
 
     private static Phrase reason(int number, Key key) {

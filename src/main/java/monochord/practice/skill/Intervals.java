@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import monochord.practice.AnswerForm;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -79,7 +79,7 @@ final class Intervals implements Skill {
                 ? Phrase.sentence("Which note lies {0} below {1}?", Phrase.one(interval), from)
                 : Phrase.sentence("Which note lies {0} above {1}?", Phrase.one(interval), from);
         NoteRubric judge = new NoteRubric(wanted, from, way(interval, from), () -> noteErrors(interval, from));
-        return Question.of(new Topic(id(), subject, key), Form.NOTES, prompt, judge, coaching(interval, from));
+        return Question.of(new Topic(id(), subject, key), AnswerForm.NOTES, prompt, judge, coaching(interval, from));
     }
 
     private static List<ModelledError<NoteName>> noteErrors(Interval interval, NoteName from) {
@@ -148,7 +148,7 @@ final class Intervals implements Skill {
         IntervalRubric judge =
                 new IntervalRubric(interval, nameWay(interval, lower), () -> nameErrors(interval, lower));
         Topic topic = new Topic(id(), lower + " " + upper, key);
-        return Question.of(topic, Form.INTERVAL, prompt, judge, nameCoaching(interval, lower));
+        return Question.of(topic, AnswerForm.INTERVAL, prompt, judge, nameCoaching(interval, lower));
     }
 
     private static List<ModelledError<Interval>> nameErrors(Interval interval, NoteName lower) {

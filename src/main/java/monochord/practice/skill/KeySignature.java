@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -58,7 +58,7 @@ final class KeySignature implements Skill {
         Phrase prompt = Phrase.sentence("What is the key signature of {0}?", asked);
         return Question.of(
                 topic,
-                Form.SIGNATURE,
+                AnswerForm.SIGNATURE,
                 prompt,
                 new SignatureRubric(asked, way(asked), () -> errors(asked)),
                 coaching(asked));

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.melody.NoteChange;
 import monochord.harmony.melody.Standing;
+import monochord.practice.AnswerForm;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -81,7 +81,7 @@ final class MelodyFit implements Skill {
                         about.key(), about.note(), about.chord());
         StandingRubric judge = new StandingRubric(
                 about.standing(), reason(about), way(about), given -> help(given, about), () -> errors(about));
-        return Question.of(new Topic(id(), about.text(), about.key()), Form.CHOICE, prompt, judge, coaching(about));
+        return Question.of(new Topic(id(), about.text(), about.key()), AnswerForm.CHOICE, prompt, judge, coaching(about));
     }
 
     private Question mend(TuneSubject about) {
@@ -96,7 +96,7 @@ final class MelodyFit implements Skill {
         MendRubric judge = new MendRubric(
                 changes, reason, mendWay(about), given -> mendHelp(given, about), () -> mendErrors(about));
         return Question.of(
-                new Topic(id(), about.text(), about.key()), Form.NOTES, prompt, judge, mendCoaching(about, reason));
+                new Topic(id(), about.text(), about.key()), AnswerForm.NOTES, prompt, judge, mendCoaching(about, reason));
     }
 
     private static List<ModelledError<Standing>> errors(TuneSubject about) {

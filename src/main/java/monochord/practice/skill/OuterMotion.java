@@ -12,8 +12,8 @@ import monochord.harmony.motion.MotionStep;
 import monochord.harmony.motion.Passage;
 import monochord.harmony.motion.VoiceMove;
 import monochord.harmony.motion.VoicePair;
+import monochord.practice.AnswerForm;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -94,7 +94,7 @@ final class OuterMotion implements Skill {
                 Phrase.row(step.from()), Phrase.row(step.to()));
         MotionRubric judge = new MotionRubric(
                 outer.motion(), reason(outer), way(outer), given -> help(given, outer), () -> errors(step, outer));
-        return Question.of(new Topic(id(), passage.toString(), key), Form.CHOICE, prompt, judge, coaching(outer));
+        return Question.of(new Topic(id(), passage.toString(), key), AnswerForm.CHOICE, prompt, judge, coaching(outer));
     }
 
     private static List<ModelledError<Motion>> errors(MotionStep step, VoicePair outer) {

@@ -9,7 +9,7 @@ import static monochord.practice.Misconception.WRONG_KEY;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -47,7 +47,7 @@ final class ProgressionInKey implements Skill {
         Phrase prompt = Phrase.sentence("Name the chords in {0}: {1}.", key, about.numbers());
         ProgressionRubric judge = ProgressionRubric.names(about.chords(), key, () -> errors(about));
         Topic topic = new Topic(id(), about.numbers(Signs.ASCII), key);
-        return Question.of(topic, Form.PROGRESSION, prompt, judge, coaching(about));
+        return Question.of(topic, AnswerForm.PROGRESSION, prompt, judge, coaching(about));
     }
 
     private static List<ModelledError<List<Chord>>> errors(ProgressionSubject about) {

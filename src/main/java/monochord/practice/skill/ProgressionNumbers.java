@@ -6,7 +6,7 @@ import static monochord.practice.Misconception.WRONG_KEY;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -44,7 +44,7 @@ final class ProgressionNumbers implements Skill {
         Phrase prompt = Phrase.sentence("Say these chords as numbers in {0}: {1}.", key, Phrase.row(about.chords()));
         ProgressionRubric judge = ProgressionRubric.numbers(about.chords(), key, () -> errors(about));
         Topic topic = new Topic(id(), about.numbers(Signs.ASCII), key);
-        return Question.of(topic, Form.NUMBER, prompt, judge, coaching(about));
+        return Question.of(topic, AnswerForm.NUMBER, prompt, judge, coaching(about));
     }
 
     private static List<ModelledError<List<Chord>>> errors(ProgressionSubject about) {

@@ -11,8 +11,8 @@ import monochord.practice.skill.chord.Suspension;
 import monochord.practice.skill.ear.EarInterval;
 import monochord.practice.skill.ear.EarProgression;
 import monochord.practice.skill.ear.EarQuality;
-import monochord.practice.skill.way.NextChord;
-import monochord.practice.skill.way.TransposingChords;
+import monochord.practice.skill.transition.NextChord;
+import monochord.practice.skill.transition.TransposingChords;
 
 /** Every skill that can be asked, in the order in which they are learned. */
 public final class Skills {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -64,7 +64,7 @@ final class TriadSpelling implements Skill {
                 : new Topic(id(), chord.toString(), keyOn(chord));
         Phrase prompt = Phrase.sentence("Spell the {0} triad, root first.", MusicWords.triad(chord));
         ChordRubric judge = ChordRubric.spelled(chord, () -> errors(chord));
-        return Question.of(topic, Form.NOTES, prompt, judge, coaching(chord));
+        return Question.of(topic, AnswerForm.NOTES, prompt, judge, coaching(chord));
     }
 
     private static Chord named(String text) {

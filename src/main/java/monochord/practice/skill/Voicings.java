@@ -20,7 +20,7 @@ import monochord.harmony.voicing.VoicingSearch;
 import monochord.harmony.voicing.VoicingStyle;
 import monochord.harmony.voicing.VoicingTask;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -80,7 +80,7 @@ final class Voicings implements Skill {
         VoicingRubric judge = new VoicingRubric(chord, key, Reach.OCTAVE, wanted, () -> errors(chord, key, wanted));
         return Question.of(
                 new Topic(id(), numeral + (shell ? SHELL : ""), key),
-                Form.VOICING,
+                AnswerForm.VOICING,
                 prompt,
                 shell ? new ShellRubric(chord, judge) : judge,
                 coaching(chord, key, wanted));

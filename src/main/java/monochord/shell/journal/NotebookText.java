@@ -9,16 +9,16 @@ import monochord.notebook.Start;
 /** Puts a notebook together: exchanges that follow each other share a block, an empty line parts what does not. */
 final class NotebookText {
     private final Start start;
-    private final List<Notebook.Part> parts = new ArrayList<>();
+    private final List<Notebook.NotebookPart> parts = new ArrayList<>();
     private final List<Exchange> exchanges = new ArrayList<>();
     private final StringBuilder prose = new StringBuilder();
 
     /** Behind what is written already, which stays as it is; a block at its end is gone on with. */
     NotebookText(Notebook before) {
         start = before.start();
-        for (Notebook.Part part : before.parts()) {
+        for (Notebook.NotebookPart part : before.parts()) {
             closeExchanges();
-            if (part instanceof Notebook.Prose words) {
+            if (part instanceof Notebook.NotebookProse words) {
                 prose.append(words.text());
             } else {
                 closeProse();
@@ -34,11 +34,11 @@ final class NotebookText {
     /** The same notebook, blocks with nothing but empty lines between them made one, for a draft has a block an exchange. */
     static Notebook merged(Notebook draft) {
         NotebookText pages = new NotebookText(draft.start());
-        for (Notebook.Part part : draft.parts()) {
+        for (Notebook.NotebookPart part : draft.parts()) {
             if (part instanceof Notebook.Console console) {
                 console.exchanges().forEach(pages::add);
-            } else if (!((Notebook.Prose) part).text().isBlank()) {
-                pages.add(((Notebook.Prose) part).text().strip());
+            } else if (!((Notebook.NotebookProse) part).text().isBlank()) {
+                pages.add(((Notebook.NotebookProse) part).text().strip());
             }
         }
         return pages.notebook();
@@ -69,7 +69,7 @@ final class NotebookText {
 
     private void closeProse() {
         if (!prose.isEmpty()) {
-            parts.add(new Notebook.Prose(0, prose.toString()));
+            parts.add(new Notebook.NotebookProse(0, prose.toString()));
             prose.setLength(0);
         }
     }

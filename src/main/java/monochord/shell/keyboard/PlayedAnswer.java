@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import monochord.harmony.voicing.Voicing;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Grade;
 import monochord.practice.Question;
 import monochord.practice.reading.DegreeReading;
@@ -40,7 +40,7 @@ final class PlayedAnswer {
     }
 
     /** Whether a question of this form can be answered with the fingers. */
-    static boolean isPlayable(Form form) {
+    static boolean isPlayable(AnswerForm form) {
         return switch (form) {
             case NOTES, CHORD, VOICING, PROGRESSION -> true;
             default -> false;

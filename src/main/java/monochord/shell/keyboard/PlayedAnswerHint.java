@@ -3,19 +3,19 @@ package monochord.shell.keyboard;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
 import monochord.text.Phrase;
 
 /** Says once for each kind of question how it is answered with the fingers. */
 final class PlayedAnswerHint {
-    private final Set<Form> said = EnumSet.noneOf(Form.class);
+    private final Set<AnswerForm> said = EnumSet.noneOf(AnswerForm.class);
 
     Optional<Phrase> to(Question question) {
         return said.add(question.form()) ? words(question.form()) : Optional.empty();
     }
 
-    private static Optional<Phrase> words(Form form) {
+    private static Optional<Phrase> words(AnswerForm form) {
         return switch (form) {
             case NOTES ->
                 Optional.of(

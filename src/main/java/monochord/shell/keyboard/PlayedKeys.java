@@ -3,10 +3,10 @@ package monochord.shell.keyboard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Question;
-import monochord.shell.sitting.Breaks;
-import monochord.shell.sitting.LineState;
+import monochord.shell.playback.Breaks;
+import monochord.shell.line.LineState;
 import monochord.shell.sitting.PlaybackState;
 import monochord.sound.keyboard.KeyEvent;
 import monochord.text.Phrase;
@@ -112,7 +112,7 @@ final class PlayedKeys {
 
     private void answer(Question open, Gesture played) {
         PlayedAnswer answer = new PlayedAnswer(open);
-        if (open.form() == Form.PROGRESSION) {
+        if (open.form() == AnswerForm.PROGRESSION) {
             inRow(answer, played);
         } else {
             answer.line(played).ifPresent(line -> enter(line, open));
@@ -134,7 +134,7 @@ final class PlayedKeys {
     /** Until the line waits again no question is open, and the hands are to leave the keys. */
     private void enter(PlayedLine line, Question open) {
         String english = line.english();
-        boolean letters = open.form() == Form.NOTES && (english.contains("b") || english.contains("#"));
+        boolean letters = open.form() == AnswerForm.NOTES && (english.contains("b") || english.contains("#"));
         if (letters && open.judge(english).grade().isRight()) {
             says(FINGERS_DO_NOT_SPELL);
         }

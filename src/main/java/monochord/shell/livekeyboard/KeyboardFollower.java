@@ -5,8 +5,8 @@ import java.util.function.Consumer;
 import monochord.score.Score;
 import monochord.shell.playback.Ear;
 import monochord.shell.playback.PlayheadPosition;
-import monochord.shell.sitting.LineState;
-import monochord.shell.sitting.LiveStrip;
+import monochord.shell.line.LineState;
+import monochord.shell.playback.LiveStrip;
 
 /** While music sounds, shows on the board which keys are down, and takes the picture away when it is over. */
 public final class KeyboardFollower implements Consumer<LineState> {

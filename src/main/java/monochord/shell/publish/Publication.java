@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.shell.replay.ReplayTurn;
@@ -37,16 +37,16 @@ public record Publication(WebPage page, int recordings, int leftOut) {
         Recordings recordings = new Recordings();
         Notebook notebook = replayed.written();
         String title = notebook.title().orElse("");
-        Optional<Notebook.Part> titling = titling(notebook, title);
+        Optional<Notebook.NotebookPart> titling = titling(notebook, title);
         List<PageSection> sections = new ArrayList<>();
         Iterator<ReplayTurn> turns = replayed.turns().iterator();
-        for (Notebook.Part part : notebook.parts()) {
+        for (Notebook.NotebookPart part : notebook.parts()) {
             if (part instanceof Notebook.Console console) {
                 for (int i = 0; i < console.exchanges().size(); i++) {
                     sections.add(exchange(turns.next(), recordings));
                 }
             } else {
-                List<Block> blocks = ((Notebook.Prose) part).blocks();
+                List<ProseBlock> blocks = ((Notebook.NotebookProse) part).blocks();
                 words(titling.filter(part::equals).isPresent() ? below(title, blocks) : blocks, sections);
             }
         }
@@ -57,25 +57,25 @@ public record Publication(WebPage page, int recordings, int leftOut) {
     }
 
     /** Where the heading is that became the title, if one did. */
-    private static Optional<Notebook.Part> titling(Notebook notebook, String title) {
+    private static Optional<Notebook.NotebookPart> titling(Notebook notebook, String title) {
         return notebook.parts().stream()
-                .filter(part -> part instanceof Notebook.Prose prose
+                .filter(part -> part instanceof Notebook.NotebookProse prose
                         && prose.blocks().stream().anyMatch(block -> isTitle(block, title)))
                 .findFirst();
     }
 
-    private static boolean isTitle(Block block, String title) {
-        return block instanceof Block.Heading && block.plain().equals(title);
+    private static boolean isTitle(ProseBlock block, String title) {
+        return block instanceof ProseBlock.Heading && block.plain().equals(title);
     }
 
     /** The title stands above all of it already. */
-    private static List<Block> below(String title, List<Block> blocks) {
-        List<Block> below = new ArrayList<>(blocks);
+    private static List<ProseBlock> below(String title, List<ProseBlock> blocks) {
+        List<ProseBlock> below = new ArrayList<>(blocks);
         blocks.stream().filter(block -> isTitle(block, title)).findFirst().ifPresent(below::remove);
         return below;
     }
 
-    private static void words(List<Block> blocks, List<PageSection> sections) {
+    private static void words(List<ProseBlock> blocks, List<PageSection> sections) {
         if (!blocks.isEmpty()) {
             sections.add(new PageSection.OwnWords(blocks));
         }

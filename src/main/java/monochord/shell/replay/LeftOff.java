@@ -1,8 +1,8 @@
 package monochord.shell.replay;
 
 import java.util.List;
-import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Attempt;
+import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.record.KeptSet;

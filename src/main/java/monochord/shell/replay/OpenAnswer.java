@@ -110,8 +110,8 @@ public record OpenAnswer(
         return text.build().wrapped(look.width());
     }
 
-    private static List<StyledText> shown(Notebook.Part part, Look look) {
-        if (part instanceof Notebook.Prose prose) {
+    private static List<StyledText> shown(Notebook.NotebookPart part, Look look) {
+        if (part instanceof Notebook.NotebookProse prose) {
             return Optional.of(new ProseAnswer(prose.blocks(), Phrase::typed).text(look))
                     .filter(words -> !words.isEmpty())
                     .map(List::of)

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.notebook.AttachedFile;
 import monochord.notebook.Start;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
 import monochord.shell.playback.Ear;
 import monochord.shell.sitting.Outside;

@@ -51,8 +51,8 @@ public final class Replay {
 
     private Replayed replayed() throws IOException {
         List<ReplayTurn> turns = new ArrayList<>();
-        for (Notebook.Part part : notebook.parts()) {
-            if (part instanceof Notebook.Prose prose) {
+        for (Notebook.NotebookPart part : notebook.parts()) {
+            if (part instanceof Notebook.NotebookProse prose) {
                 for (AttachedFile file : prose.files()) {
                     rehearsal.put(file);
                 }

@@ -41,6 +41,9 @@ public enum Everyday {
             + "|i (want|need|have|had|would|think|thought|like|play|know|just|only|was|am|do|dont|cant|can|mean) .+");
 
     private static final int LONGEST = 200;
+    private static final Pattern APOSTROPHES = Pattern.compile("['’]");
+    private static final Pattern GAPS = Pattern.compile("[\\s,]+");
+    private static final Pattern ENDS = Pattern.compile("[ .!?…]+$");
     /** Signs without a letter; question marks alone ask something. */
     private static final Pattern NOTHING_SAID = Pattern.compile("(?![\\s?]*$)[\\s\\p{Punct}…]*");
 
@@ -55,13 +58,11 @@ public enum Everyday {
         if (line.length() > LONGEST || NOTHING_SAID.matcher(line).matches()) {
             return Optional.empty();
         }
-        String said = line.toLowerCase(Locale.ROOT)
-                .replaceAll("['’]", "")
-                .replaceAll("[\\s,]+", " ")
-                .replaceAll("[ .!?…]+$", "")
-                .strip();
+        String said = GAPS.matcher(APOSTROPHES.matcher(line.toLowerCase(Locale.ROOT)).replaceAll(""))
+                .replaceAll(" ");
+        String plain = ENDS.matcher(said).replaceAll("").strip();
         return Arrays.stream(values())
-                .filter(meaning -> meaning.lines.matcher(said).matches())
+                .filter(meaning -> meaning.lines.matcher(plain).matches())
                 .findFirst();
     }
 }

@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Playable;
+
 import java.util.List;
 import monochord.harmony.contrast.Contrast;
 import monochord.shell.sound.CompareAnswer;

@@ -1,10 +1,12 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Hearing;
+
 import java.util.List;
 import java.util.Optional;
 import monochord.course.JudgedAnswer;
 import monochord.course.OpenQuestion;
-import monochord.course.UnderWay;
+import monochord.course.OpenActivities;
 import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.text.Phrase;
@@ -14,7 +16,7 @@ import monochord.view.Statement;
 import monochord.view.course.VerdictAnswer;
 
 /** Takes answers to the open question: judges and keeps them, says the verdict, and what comes after it. */
-record AnswerTaking(Teaching teaching, Sitting sitting, UnderWay underWay) {
+record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay) {
     private OpenQuestion question() {
         return teaching.question();
     }

@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Hearing;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +16,7 @@ import monochord.course.JudgedAnswer;
 import monochord.course.RoomLesson;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.practice.Question;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -212,17 +214,17 @@ public final class ClassTeaching {
     /** Its title and key above what the class looks at. */
     private Answer look(Sitting sitting) {
         isNewPage = true;
-        Answer step = room.look() instanceof RoomLesson.Step.Shown shown
+        Answer step = room.look() instanceof RoomLesson.ClassStep.Shown shown
                 ? shown(shown.part(), sitting)
                 : Hearing.put(room.question().orElseThrow(), sitting.stage().ear());
         return new ClassAnswer(Answers.of(new LessonHead(room.lesson(), room.key()), step));
     }
 
-    private Answer shown(Part part, Sitting sitting) {
-        if (part instanceof Part.Prose prose) {
+    private Answer shown(LessonPart part, Sitting sitting) {
+        if (part instanceof LessonPart.ProsePart prose) {
             return new ProseAnswer(prose.blocks(), new Filling(room.key())::of);
         }
-        if (part instanceof Part.Show show) {
+        if (part instanceof LessonPart.Show show) {
             return MusicAnswer.of(MusicText.read(show.sentence(), room.key()), room.key());
         }
         return LessonTeaching.played(part, room.key(), sitting);

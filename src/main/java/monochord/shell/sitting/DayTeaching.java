@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.storage.LearnerRecord;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -7,11 +9,11 @@ import monochord.course.DailySet;
 import monochord.course.QuestionRun;
 import monochord.course.ReviewSet;
 import monochord.practice.Skill;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.Tally;
 import monochord.practice.drill.Turn;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
 import monochord.record.KeptSet;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -60,7 +62,7 @@ final class DayTeaching {
         } else {
             kept = new KeptSet(study.now(), items(set.turns()), Tally.NONE, kept().last());
         }
-        return QuestionRun.set(set, kept.now(), new Level(before));
+        return QuestionRun.set(set, kept.now(), new Difficulty(before));
     }
 
     /** What is said before the first question. */
@@ -94,9 +96,9 @@ final class DayTeaching {
         sitting.study().keep(kept);
     }
 
-    private static List<Item> items(List<Turn> turns) {
+    private static List<SkillInKey> items(List<Turn> turns) {
         return turns.stream()
-                .map(turn -> new Item(turn.skill().id(), turn.key().toString()))
+                .map(turn -> new SkillInKey(turn.skill().id(), turn.key().toString()))
                 .toList();
     }
 

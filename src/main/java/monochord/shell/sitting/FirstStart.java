@@ -3,8 +3,8 @@ package monochord.shell.sitting;
 import java.util.Optional;
 import monochord.course.Course;
 import monochord.course.FirstQuestions;
-import monochord.course.FirstQuestions.Step;
-import monochord.course.UnderWay;
+import monochord.course.FirstQuestions.FirstStep;
+import monochord.course.OpenActivities;
 import monochord.lesson.read.LibraryEntry;
 import monochord.text.Phrase;
 import monochord.text.Style;
@@ -14,7 +14,7 @@ import monochord.view.Statement;
 import monochord.view.course.AskAnswer;
 
 /** The first start: questions to someone new, and the place they find. */
-public record FirstStart(Teaching teaching, Sitting sitting, UnderWay underWay) {
+public record FirstStart(Teaching teaching, Sitting sitting, OpenActivities underWay) {
     /** The questions, if they are being asked. */
     public Optional<FirstQuestions> questions() {
         return underWay.firstStart();
@@ -51,18 +51,18 @@ public record FirstStart(Teaching teaching, Sitting sitting, UnderWay underWay) 
     }
 
     /** Does what follows in the first start, and says it. */
-    Answer follow(Step step) {
-        if (step instanceof Step.Ask ask) {
+    Answer follow(FirstStep step) {
+        if (step instanceof FirstStep.PutQuestion ask) {
             sitting.question().put(ask.question(), "");
             sitting.study().ready();
             return Answers.of(Statement.of(lead(ask.topic())), new AskAnswer(ask.question()));
         }
-        return step instanceof Step.Found found
+        return step instanceof FirstStep.PlaceFound found
                 ? place(found.level())
                 : Statement.of(Phrase.sentence("Once more, or Enter leaves it."));
     }
 
-    private static Phrase lead(FirstQuestions.Topic topic) {
+    private static Phrase lead(FirstQuestions.FirstTopic topic) {
         return switch (topic) {
             case NAMES, SCALE -> Phrase.sentence("Can you name a major scale? Type its notes.");
             case DEGREE -> Phrase.sentence("Now a chord of that key.");
@@ -70,7 +70,7 @@ public record FirstStart(Teaching teaching, Sitting sitting, UnderWay underWay) 
         };
     }
 
-    private Answer place(FirstQuestions.Level level) {
+    private Answer place(FirstQuestions.StartingPoint level) {
         end();
         Course course = sitting.course();
         course.library().find(level.lesson()).map(LibraryEntry::slug).ifPresent(course::resume);
@@ -82,7 +82,7 @@ public record FirstStart(Teaching teaching, Sitting sitting, UnderWay underWay) 
         return Statement.of(reason(level).then(begins));
     }
 
-    private static Phrase reason(FirstQuestions.Level level) {
+    private static Phrase reason(FirstQuestions.StartingPoint level) {
         return switch (level) {
             case BEGINNING -> Phrase.sentence("Then we begin at the beginning, on the keys.");
             case LETTERS -> Phrase.sentence("Letters and signs are what to look at first.");

@@ -3,7 +3,7 @@ package monochord.shell.sitting;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
 import monochord.notebook.Digest;
@@ -33,7 +33,7 @@ final class LessonCode {
     }
 
     /** @return whether the walk stops here */
-    boolean show(Part.Code code, List<Answer> page, Sitting sitting) {
+    boolean show(LessonPart.Code code, List<Answer> page, Sitting sitting) {
         String text = SafeText.clean(code.text()).stripTrailing();
         page.add(Saying.of(StyledText.of("  " + text.replace("\n", "\n  "), Style.JAVA)));
         if (sitting.outside().trust().isTrusted(file, digest())) {

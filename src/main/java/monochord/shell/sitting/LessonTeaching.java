@@ -10,7 +10,7 @@ import monochord.harmony.Music;
 import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.read.LibraryEntry;
 import monochord.practice.Question;
 import monochord.record.Bookmarks;
@@ -79,7 +79,11 @@ final class LessonTeaching {
     /** The same after an answer: a page that would push what is said to it out of the window waits for Enter. */
     Answer nextBelowVerdict(Sitting sitting) {
         walk.fit(measure(walk.key(), sitting));
-        return walk.restsBeforeNextPage() ? keepPlace(new Answers(List.of()), sitting) : next(sitting);
+        if (walk.restsBeforeNextPage()) {
+            keepPlace(sitting);
+            return new Answers(List.of());
+        }
+        return next(sitting);
     }
 
     Answer back(Sitting sitting) {
@@ -95,17 +99,17 @@ final class LessonTeaching {
 
     private Answer shown(LessonWalk.Step step, List<Answer> page, Sitting sitting) {
         step.parts().forEach(part -> show(part, page, sitting));
+        // Before the question: one that is left out leads on at once, perhaps to the end of the lesson.
+        keepPlace(sitting);
         step.question().ifPresent(question -> page.add(put(question, sitting)));
         if (step.isOver() && !code.isWaiting() && !sitting.outside().asksConsent()) {
             page.add(end(sitting));
-            return new Answers(page);
         }
-        return keepPlace(new Answers(page), sitting);
+        return new Answers(page);
     }
 
-    private Answer keepPlace(Answer page, Sitting sitting) {
+    private void keepPlace(Sitting sitting) {
         sitting.study().keepPlace(walk.entry().slug(), walk.mark());
-        return page;
     }
 
     private Answer put(Question question, Sitting sitting) {
@@ -114,12 +118,12 @@ final class LessonTeaching {
         return sitting.teaching().silence().put();
     }
 
-    private void show(Part part, List<Answer> page, Sitting sitting) {
-        if (part instanceof Part.Prose prose) {
+    private void show(LessonPart part, List<Answer> page, Sitting sitting) {
+        if (part instanceof LessonPart.ProsePart prose) {
             page.add(new ProseAnswer(prose.blocks(), filling::of));
-        } else if (part instanceof Part.Show show) {
+        } else if (part instanceof LessonPart.Show show) {
             page.add(MusicAnswer.of(MusicText.read(show.sentence(), walk.key()), walk.key()));
-        } else if (part instanceof Part.Code java) {
+        } else if (part instanceof LessonPart.Code java) {
             code.show(java, page, sitting);
         } else {
             page.add(played(part, walk.key(), sitting));
@@ -127,12 +131,12 @@ final class LessonTeaching {
     }
 
     /** Plays what a part lets hear; several things one after the other and equally loud, to be compared. */
-    static Answer played(Part part, Key key, Sitting sitting) {
-        if (part instanceof Part.Tune tune) {
+    static Answer played(LessonPart part, Key key, Sitting sitting) {
+        if (part instanceof LessonPart.TunePart tune) {
             return PlaybackInTurn.play(tune.tune().in(key), sitting);
         }
         List<String> lines =
-                part instanceof Part.Compare compare ? compare.music() : List.of(((Part.Listen) part).music());
+                part instanceof LessonPart.Compare compare ? compare.music() : List.of(((LessonPart.Listen) part).music());
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
         return PlaybackInTurn.play(music, key, sitting);
@@ -149,7 +153,7 @@ final class LessonTeaching {
 
     /** Leaves it where it stands. */
     Answer leave(Sitting sitting) {
-        keepPlace(new Answers(List.of()), sitting);
+        keepPlace(sitting);
         return Statement.of(Phrase.sentence(
                 "{0} keeps your place, page {1} of {2}; learn {3} goes on there.",
                 Phrase.typed(Course.title(walk.entry())),
@@ -165,17 +169,17 @@ final class LessonTeaching {
     /** What a part of a lesson in this key takes of the window. */
     private record Window(Key key, Look look, int rows) implements Measure {
         @Override
-        public int lines(Part part) {
-            if (part instanceof Part.Prose prose) {
+        public int lines(LessonPart part) {
+            if (part instanceof LessonPart.ProsePart prose) {
                 return lines(new ProseAnswer(prose.blocks(), new Filling(key)::of));
             }
-            if (part instanceof Part.Show show) {
+            if (part instanceof LessonPart.Show show) {
                 return lines(MusicAnswer.of(MusicText.read(show.sentence(), key), key));
             }
-            if (part instanceof Part.Tune tune) {
+            if (part instanceof LessonPart.TunePart tune) {
                 return lines(new TuneAnswer(tune.tune().in(key))) + STOP;
             }
-            return part instanceof Part.Compare compare
+            return part instanceof LessonPart.Compare compare
                     ? STOP - 1 + compare.music().size()
                     : STOP;
         }

@@ -1,9 +1,13 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.PlacedAnswer;
+
+import monochord.shell.line.LineMode;
+
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import monochord.course.Place;
+import monochord.course.Position;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 
@@ -15,7 +19,7 @@ import monochord.view.Answer;
 public final class LinePlace {
     private final Sitting sitting;
     private LineMode mode = LineMode.REST;
-    private Optional<Place> place = Optional.empty();
+    private Optional<Position> place = Optional.empty();
     /** Modes that the learner has been told about in this sitting. */
     private final Set<LineMode> met = EnumSet.of(LineMode.REST);
 
@@ -92,7 +96,7 @@ public final class LinePlace {
                 : sitting.teaching().row(now);
     }
 
-    private static Phrase words(Place place) {
+    private static Phrase words(Position place) {
         return switch (place.unit()) {
             case PAGE -> Phrase.sentence("Page {0} of {1}.", place.at(), place.of());
             case QUESTION -> Phrase.sentence("Question {0} of {1}.", place.at(), place.of());

@@ -4,14 +4,14 @@ import java.util.function.Predicate;
 import monochord.course.LessonWalk;
 import monochord.course.OpenQuestion;
 import monochord.course.QuestionRun;
-import monochord.course.UnderWay;
+import monochord.course.OpenActivities;
 import monochord.practice.Skill;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.course.DrillEnd;
 
 /** What comes of itself once a question is done with, and what comes when something ends. */
-record NextStep(Teaching teaching, Sitting sitting, UnderWay underWay) {
+record NextStep(Teaching teaching, Sitting sitting, OpenActivities underWay) {
     /** What comes of itself once a question is done with. */
     Answer advance() {
         if (underWay.isNamedQuestion()) {

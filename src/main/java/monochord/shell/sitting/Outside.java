@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Breaks;
+
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

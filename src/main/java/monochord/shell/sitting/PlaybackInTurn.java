@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Playable;
+
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Music;

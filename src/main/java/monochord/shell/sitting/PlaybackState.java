@@ -1,5 +1,13 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.LineState;
+
+import monochord.shell.playback.Breaks;
+
+import monochord.shell.playback.LiveStrip;
+
+import monochord.shell.playback.Playable;
+
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

@@ -14,6 +14,7 @@ import monochord.shell.rehearsal.RehearsalAnswer;
 import monochord.shell.rehearsal.RehearsalMusic;
 import monochord.shell.rehearsal.RoundPlayer;
 import monochord.shell.rehearsal.RoundStrip;
+import monochord.shell.line.LineMode;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.theory.note.Clause;

@@ -1,5 +1,7 @@
 package monochord.shell.sitting;
 
+import monochord.shell.playback.Hearing;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,5 +1,15 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.LineState;
+
+import monochord.shell.line.LongAnswerPages;
+
+import monochord.shell.line.LineMode;
+
+import monochord.shell.storage.LearnerRecord;
+
+import monochord.shell.playback.Breaks;
+
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -21,7 +31,6 @@ import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.Look;
-import monochord.view.NotebookRemark;
 import monochord.view.NotesCalled;
 import monochord.view.Statement;
 
@@ -38,7 +47,7 @@ public final class Sitting {
     private final Cells cells = new Cells(this);
     private final LinePlace linePlace = new LinePlace(this);
     private final OpenSong song = new OpenSong();
-    private LongAnswer longAnswer;
+    private final LongAnswerPages longAnswer = new LongAnswerPages();
     private Key key = Key.major(NoteName.C);
     private Look look = Look.ofPipe();
     private int screenLines = Integer.MAX_VALUE;
@@ -198,14 +207,14 @@ public final class Sitting {
     /** What the line is there for: the innermost of what is open. */
     public LineMode mode() {
         LineMode below = song.newSong().isPresent() ? LineMode.NEW_SONG : teaching.mode();
-        LineMode above = longAnswer != null ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
+        LineMode above = longAnswer.isOpen() ? LineMode.LONG_ANSWER : outside.asksConsent() ? LineMode.CONSENT : below;
         return cells.isOpen() ? LineMode.OPEN_CELL : above;
     }
 
     /** How far that has come, where it can be counted. */
-    public Optional<Place> place() {
+    public Optional<Position> place() {
         return switch (mode()) {
-            case LONG_ANSWER -> Optional.of(longAnswer.place());
+            case LONG_ANSWER -> longAnswer.place();
             case OPEN_CELL, CONSENT, NEW_SONG -> Optional.empty();
             default -> teaching.place();
         };
@@ -216,35 +225,9 @@ public final class Sitting {
         return linePlace;
     }
 
-    /** Shows the rest of it screen by screen, before anything else. */
-    public Answer show(LongAnswer answer) {
-        longAnswer = answer;
-        return screen();
-    }
-
-    /** The next screen of a long answer. */
-    public Answer showMore() {
-        longAnswer.forward();
-        return screen();
-    }
-
-    /** The screen before. */
-    public Answer showBefore() {
-        longAnswer.back();
-        return screen();
-    }
-
-    private Answer screen() {
-        Answer screen = new NotebookRemark(longAnswer.screen());
-        if (longAnswer.isLast()) {
-            longAnswer = null;
-        }
-        return screen;
-    }
-
-    /** Shows no more of a long answer. */
-    public void leaveLongAnswer() {
-        longAnswer = null;
+    /** The long answer that is being read. */
+    public LongAnswerPages longAnswer() {
+        return longAnswer;
     }
 
     /** The song that is open. */

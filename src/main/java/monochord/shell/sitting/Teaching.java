@@ -1,5 +1,9 @@
 package monochord.shell.sitting;
 
+import monochord.shell.line.LineMode;
+
+import monochord.shell.playback.Hearing;
+
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.course.Activity;
@@ -9,13 +13,13 @@ import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
 import monochord.course.OpenQuestion;
-import monochord.course.Place;
+import monochord.course.Position;
 import monochord.course.RehearsalUnderWay;
 import monochord.course.RoomLesson;
-import monochord.course.UnderWay;
+import monochord.course.OpenActivities;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.Turn;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -29,7 +33,7 @@ import monochord.view.course.AskAnswer;
 public final class Teaching {
     private final Sitting sitting;
     private final Rehearsing rehearsing;
-    private UnderWay underWay = new UnderWay();
+    private OpenActivities underWay = new OpenActivities();
     private Course course;
     private OpenQuestion question;
     private LessonTeaching lesson;
@@ -81,7 +85,7 @@ public final class Teaching {
     }
 
     /** How far what is under way has come. */
-    Optional<Place> place() {
+    Optional<Position> place() {
         return underWay.place(question.isOpen());
     }
 
@@ -204,8 +208,8 @@ public final class Teaching {
         return DailySet.of(day.learner(), sitting.study().now(), seed).turns().get(0);
     }
 
-    Level level() {
-        return new Level(sitting.study().knowledge());
+    Difficulty level() {
+        return new Difficulty(sitting.study().knowledge());
     }
 
     /** Has the line go on with that lesson. */

@@ -2,9 +2,9 @@ package monochord.shell.storage;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Evidence;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Attempt;
+import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.record.KeptSet;

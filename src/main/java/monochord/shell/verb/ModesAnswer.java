@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.text.Columns;
 import monochord.text.Phrase;
 import monochord.text.Reader;

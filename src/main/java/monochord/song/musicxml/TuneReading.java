@@ -16,7 +16,7 @@ final class TuneReading {
     private static final String TIE_ENDS = "stop";
     private static final int LARGEST_OCTAVE = 1_000_000;
 
-    private final List<Melody.Note> notes = new ArrayList<>();
+    private final List<Melody.MelodyNote> notes = new ArrayList<>();
     private final Set<Phrase> remarks;
     private String voice;
     private boolean tied;
@@ -48,7 +48,7 @@ final class TuneReading {
         if (last >= 0 && pitch.compareTo(notes.get(last).pitch()) > 0) {
             notes.set(
                     last,
-                    new Melody.Note(
+                    new Melody.MelodyNote(
                             pitch, notes.get(last).start(), notes.get(last).beats()));
             tied = tiedOn;
         }
@@ -65,11 +65,11 @@ final class TuneReading {
                 && last >= 0
                 && notes.get(last).pitch().equals(pitch);
         if (joins && notes.get(last).end().equals(start)) {
-            Melody.Note before = notes.get(last);
+            Melody.MelodyNote before = notes.get(last);
             notes.set(
-                    last, new Melody.Note(pitch, before.start(), before.beats().plus(beats)));
+                    last, new Melody.MelodyNote(pitch, before.start(), before.beats().plus(beats)));
         } else {
-            notes.add(new Melody.Note(pitch, start, beats));
+            notes.add(new Melody.MelodyNote(pitch, start, beats));
         }
         tied = isTied(note, TIE_BEGINS);
         if (notes.size() > Melody.MOST) {

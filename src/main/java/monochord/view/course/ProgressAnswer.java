@@ -3,10 +3,10 @@ package monochord.view.course;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import monochord.practice.knowing.Due;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
-import monochord.practice.knowing.Standing;
+import monochord.practice.mastery.Due;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillMastery;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -43,7 +43,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
     }
 
     /** What is known of one thing, in one line. */
-    private Phrase fact(Item item, Standing standing) {
+    private Phrase fact(SkillInKey item, SkillMastery standing) {
         List<Phrase> facts =
                 new ArrayList<>(List.of(ProgressPicture.KnownLevel.of(standing).words(), count(standing)));
         if (standing.pace().answers() > 0) {
@@ -67,8 +67,8 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
     }
 
     private Phrase now(Due due) {
-        Item weakest = due.items().get(0);
-        Standing standing = knowledge.of(weakest).orElseThrow();
+        SkillInKey weakest = due.items().get(0);
+        SkillMastery standing = knowledge.of(weakest).orElseThrow();
         return Phrase.sentence(
                 "Next: review. {0}, some {1} min; the weakest is {2}, {3}, {4}.",
                 things(due.items().size()), (due.seconds() + 59) / 60, name(weakest), count(standing), asked(standing));
@@ -79,7 +79,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
     }
 
     private Phrase later() {
-        Map.Entry<Item, Standing> first = knowledge.standings().entrySet().stream()
+        Map.Entry<SkillInKey, SkillMastery> first = knowledge.standings().entrySet().stream()
                 .min(Map.Entry.comparingByValue((one, other) -> Long.compare(one.due(), other.due())))
                 .orElseThrow();
         int days = (int) Math.max(1, Math.round((first.getValue().due() - time) / DAY));
@@ -88,16 +88,16 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
                 name(first.getKey()), Phrase.counted(days, "within a day", "in {0} days", days));
     }
 
-    private static Phrase count(Standing standing) {
+    private static Phrase count(SkillMastery standing) {
         return Phrase.of("{0} of {1} right alone", standing.right(), standing.asked());
     }
 
-    private Phrase asked(Standing standing) {
+    private Phrase asked(SkillMastery standing) {
         int days = (int) Math.max(0, Math.round((time - standing.last()) / DAY));
         return Phrase.counted(days, new Phrase.Forms("asked a day ago", "asked {0} days ago", "asked today"), days);
     }
 
-    private static Phrase name(Item item) {
+    private static Phrase name(SkillInKey item) {
         Phrase skill = Phrase.typed(item.skill());
         try {
             return Phrase.of("{0} in {1}", skill, Key.parse(item.key()));

@@ -2,10 +2,10 @@ package monochord.view.course;
 
 import java.time.Instant;
 import java.util.Locale;
-import monochord.practice.knowing.Item;
-import monochord.practice.knowing.Knowledge;
-import monochord.practice.knowing.Pace;
-import monochord.practice.knowing.Standing;
+import monochord.practice.mastery.SkillInKey;
+import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.Pace;
+import monochord.practice.mastery.SkillMastery;
 import monochord.text.StyledText;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -27,7 +27,7 @@ public record ProgressTable(Knowledge knowledge, long time) implements Answer {
         return text.build();
     }
 
-    private String row(Item item, Standing standing) {
+    private String row(SkillInKey item, SkillMastery standing) {
         return String.join(
                 ",",
                 item.skill(),
@@ -46,7 +46,7 @@ public record ProgressTable(Knowledge knowledge, long time) implements Answer {
     public void json(Json json) {
         json.put("time", day(time))
                 .objects("items", knowledge.standings().entrySet().stream().toList(), (object, entry) -> {
-                    Standing standing = entry.getValue();
+                    SkillMastery standing = entry.getValue();
                     object.put("skill", entry.getKey().skill())
                             .put("key", entry.getKey().key())
                             .put("mastery", standing.mastery())

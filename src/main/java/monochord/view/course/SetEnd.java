@@ -3,7 +3,7 @@ package monochord.view.course;
 import java.util.List;
 import monochord.practice.drill.SetReport;
 import monochord.practice.drill.Tally;
-import monochord.practice.knowing.Item;
+import monochord.practice.mastery.SkillInKey;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -55,7 +55,7 @@ public record SetEnd(SetReport report) implements Answer {
                 : Phrase.sentence("Nothing is firmer yet; what was missed comes back tomorrow.");
     }
 
-    private static Phrase name(Item item) {
+    private static Phrase name(SkillInKey item) {
         Key key = Key.parse(item.key());
         Phrase skill = Phrase.typed(item.skill());
         return key.isMinor() ? Phrase.of("{0} in {1}", skill, key) : Phrase.of("{0} in {1}", skill, key.tonic());

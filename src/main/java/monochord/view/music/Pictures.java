@@ -22,7 +22,7 @@ import monochord.view.keyboard.ToneRoles;
 import monochord.view.keyboard.VoicingRow;
 
 /** The keyboard picture under an answer, after an empty line; in plain looks the same in words. */
-final class Pictures {
+public final class Pictures {
     private static final int MOST_ROWS = 16;
 
     private Pictures() {}
@@ -53,7 +53,7 @@ final class Pictures {
     }
 
     /** The right hand's positions, each nearest to the one before; long progressions are not drawn. */
-    static StyledText progression(Progression progression, Look look) {
+    public static StyledText progression(Progression progression, Look look) {
         List<monochord.view.keyboard.ChordOnKeys> drawn = drawn(progression);
         if (drawn.isEmpty()) {
             return StyledText.EMPTY;

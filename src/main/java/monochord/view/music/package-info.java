@@ -1,5 +1,5 @@
 /**
- * What is answered about music: chords, keys, progressions, voicings, and the pictures of them.
+ * What is answered about music: chords, keys, progressions, voicings, songs, and the pictures of them.
  *
  * <p>Imports what {@code view} may: the rooms whose values it shows.
  */

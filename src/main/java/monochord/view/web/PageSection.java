@@ -2,7 +2,7 @@ package monochord.view.web;
 
 import java.util.List;
 import java.util.Optional;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.text.Reader;
 import monochord.text.StyledText;
 import monochord.view.keyboard.Drawing;
@@ -10,7 +10,7 @@ import monochord.view.keyboard.Drawing;
 /** What a page is made of, in order. */
 public sealed interface PageSection {
     /** The person's own words. */
-    record OwnWords(List<Block> blocks) implements PageSection {
+    record OwnWords(List<ProseBlock> blocks) implements PageSection {
         public OwnWords {
             blocks = List.copyOf(blocks);
         }

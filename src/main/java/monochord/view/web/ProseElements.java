@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.TextRun;
 
 /** Blocks of prose as elements of a page; items that follow each other become one list. */
@@ -22,24 +22,24 @@ final class ProseElements {
 
     private ProseElements() {}
 
-    static List<Html> of(List<Block> blocks) {
+    static List<Html> of(List<ProseBlock> blocks) {
         ProseElements prose = new ProseElements();
         blocks.forEach(prose::add);
         prose.closeTo(0);
         return prose.done;
     }
 
-    private void add(Block block) {
-        if (block instanceof Block.ListItem item) {
+    private void add(ProseBlock block) {
+        if (block instanceof ProseBlock.ListItem item) {
             item(item);
             return;
         }
         closeTo(0);
-        String name = block instanceof Block.Heading heading ? "h" + heading.level() : "p";
+        String name = block instanceof ProseBlock.Heading heading ? "h" + heading.level() : "p";
         done.add(Html.element(name).holding(spans(block)));
     }
 
-    private void item(Block.ListItem item) {
+    private void item(ProseBlock.ListItem item) {
         boolean numbered = item.number() > 0;
         closeTo(item.depth());
         if (open.size() == item.depth() && open.peek().numbered != numbered) {
@@ -72,7 +72,7 @@ final class ProseElements {
         }
     }
 
-    private static List<Html> spans(Block block) {
+    private static List<Html> spans(ProseBlock block) {
         return block.spans().stream().map(ProseElements::span).toList();
     }
 

@@ -12,13 +12,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.lesson.Block;
 import monochord.lesson.Fault;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
-import monochord.lesson.Part.Ask;
-import monochord.lesson.Part.Prose;
+import monochord.lesson.LessonPart.Ask;
+import monochord.lesson.LessonPart.ProsePart;
+import monochord.lesson.LessonPart;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.TextRun;
 import monochord.practice.Question;
 import monochord.theory.Key;
@@ -48,9 +48,9 @@ class CourseLessonsTest {
     }
 
     private static Stream<String> texts() {
-        return parts(Prose.class).stream()
+        return parts(ProsePart.class).stream()
                 .flatMap(prose -> prose.blocks().stream())
-                .map(Block::spans)
+                .map(ProseBlock::spans)
                 .flatMap(List::stream)
                 .map(TextRun::text);
     }
@@ -108,9 +108,9 @@ class CourseLessonsTest {
     }
 
     private static List<String> headings() {
-        return parts(Prose.class).stream()
+        return parts(ProsePart.class).stream()
                 .flatMap(prose -> prose.blocks().stream())
-                .filter(Block.Heading.class::isInstance)
+                .filter(ProseBlock.Heading.class::isInstance)
                 .map(heading -> heading.spans().get(0).text())
                 .toList();
     }
@@ -224,8 +224,8 @@ class CourseLessonsTest {
     @Test
     void showSoundAskAndEndAtTheKeyboard() {
         for (Lesson lesson : LESSONS) {
-            assertTrue(has(lesson, Part.Show.class), lesson.slug() + " shows nothing");
-            assertTrue(has(lesson, Part.Listen.class) || has(lesson, Part.Compare.class), lesson.slug() + " is silent");
+            assertTrue(has(lesson, LessonPart.Show.class), lesson.slug() + " shows nothing");
+            assertTrue(has(lesson, LessonPart.Listen.class) || has(lesson, LessonPart.Compare.class), lesson.slug() + " is silent");
             assertTrue(has(lesson, Ask.class), lesson.slug() + " asks nothing");
             assertTrue(endsAtTheKeyboard(lesson), lesson.slug() + " ends without anything for the hands");
         }
@@ -233,30 +233,30 @@ class CourseLessonsTest {
 
     /** With that heading, behind it at most the page of a book's end, and nothing asked. */
     private static boolean endsAtTheKeyboard(Lesson lesson) {
-        List<Part> behind = new ArrayList<>(lesson.parts());
-        while (!(behind.get(0) instanceof Prose prose && headings(prose).contains("At the keyboard"))) {
+        List<LessonPart> behind = new ArrayList<>(lesson.parts());
+        while (!(behind.get(0) instanceof ProsePart prose && headings(prose).contains("At the keyboard"))) {
             behind.remove(0);
             if (behind.isEmpty()) {
                 return false;
             }
         }
         List<String> headings = behind.stream()
-                .filter(Prose.class::isInstance)
-                .flatMap(part -> headings((Prose) part).stream())
+                .filter(ProsePart.class::isInstance)
+                .flatMap(part -> headings((ProsePart) part).stream())
                 .toList();
         List<String> last = headings.subList(headings.indexOf("At the keyboard") + 1, headings.size());
         return behind.stream().noneMatch(Ask.class::isInstance)
                 && (last.isEmpty() || last.equals(List.of("What you can do now")));
     }
 
-    private static List<String> headings(Prose prose) {
+    private static List<String> headings(ProsePart prose) {
         return prose.blocks().stream()
-                .filter(Block.Heading.class::isInstance)
+                .filter(ProseBlock.Heading.class::isInstance)
                 .map(heading -> heading.spans().get(0).text())
                 .toList();
     }
 
-    private static boolean has(Lesson lesson, Class<? extends Part> kind) {
+    private static boolean has(Lesson lesson, Class<? extends LessonPart> kind) {
         return lesson.parts().stream().anyMatch(kind::isInstance);
     }
 

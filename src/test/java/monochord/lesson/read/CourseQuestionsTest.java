@@ -13,7 +13,7 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part.Ask;
+import monochord.lesson.LessonPart.Ask;
 import monochord.practice.Giveaway;
 import monochord.practice.Question;
 import monochord.theory.Key;

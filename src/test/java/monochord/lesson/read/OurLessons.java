@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.stream.Stream;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
-import monochord.lesson.Part.Ask;
-import monochord.lesson.Part.Prose;
+import monochord.lesson.LessonPart;
+import monochord.lesson.LessonPart.Ask;
+import monochord.lesson.LessonPart.ProsePart;
 import monochord.lesson.TextRun;
 import monochord.theory.Key;
 
@@ -52,8 +52,8 @@ final class OurLessons {
     static List<String> paragraphs(Lesson lesson, Key key, int upTo) {
         Filling filling = new Filling(key);
         List<String> paragraphs = new ArrayList<>();
-        for (Part part : lesson.parts().subList(0, upTo)) {
-            if (part instanceof Prose prose) {
+        for (LessonPart part : lesson.parts().subList(0, upTo)) {
+            if (part instanceof ProsePart prose) {
                 prose.blocks()
                         .forEach(block -> paragraphs.add(String.join(
                                 "",

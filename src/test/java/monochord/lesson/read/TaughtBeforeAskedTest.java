@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import monochord.lesson.Part.Ask;
+import monochord.lesson.LessonPart.Ask;
 import monochord.practice.Question;
 import monochord.theory.Key;
 import org.junit.jupiter.api.DisplayName;

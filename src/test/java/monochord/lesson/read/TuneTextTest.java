@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import monochord.harmony.melody.Fit;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.Reading;
 import monochord.lesson.TuneExcerpt;
 import monochord.song.Section;
@@ -77,7 +77,7 @@ class TuneTextTest {
     private TuneExcerpt tune(String line) throws IOException {
         Reading reading = lesson(line);
         assertEquals(List.of(), reading.faults());
-        return ((Part.Tune) reading.lesson().orElseThrow().parts().get(0)).tune();
+        return ((LessonPart.TunePart) reading.lesson().orElseThrow().parts().get(0)).tune();
     }
 
     @Test

@@ -11,7 +11,7 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Knowledge;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
@@ -94,7 +94,7 @@ class MixTest {
     @Test
     void whoBeginsIsAskedTheEasySubjects() {
         Turn turn = new Turn(skill("scale-spelling"), Key.parse("G major"));
-        Level level = new Level(Knowledge.none());
+        Difficulty level = new Difficulty(Knowledge.none());
         SplittableRandom chance = new SplittableRandom(5);
         Set<String> asked = new HashSet<>();
         for (int i = 0; i < 100; i++) {
@@ -106,7 +106,7 @@ class MixTest {
     /** Of the fifteen keys, the first five to begin with; a borrowed chord begins where it needs no flats. */
     @Test
     void whoBeginsIsAskedInTheEasyKeys() {
-        Level level = new Level(Knowledge.none());
+        Difficulty level = new Difficulty(Knowledge.none());
         assertEquals(
                 "[C major, G major, F major, D major, Bb major]",
                 level.keys(skill("triad-spelling")).toString());

@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.TextRun;
 import org.junit.jupiter.api.Test;
 
 /** Prose keeps its headings, its lists and what is set off in it. */
 class ProseTest {
-    private static String written(Block... blocks) {
+    private static String written(ProseBlock... blocks) {
         return ProseElements.of(List.of(blocks)).stream().map(Html::write).collect(Collectors.joining());
     }
 
@@ -18,20 +18,20 @@ class ProseTest {
         return List.of(new TextRun(text, TextRun.RunStyle.PLAIN));
     }
 
-    private static Block item(int depth, int number, String text) {
-        return new Block.ListItem(depth, number, plain(text));
+    private static ProseBlock item(int depth, int number, String text) {
+        return new ProseBlock.ListItem(depth, number, plain(text));
     }
 
     @Test
     void headingsKeepTheirLevel() {
         assertEquals(
                 "<h2>Verse</h2><h3>Bar 4</h3>",
-                written(new Block.Heading(2, plain("Verse")), new Block.Heading(3, plain("Bar 4"))));
+                written(new ProseBlock.Heading(2, plain("Verse")), new ProseBlock.Heading(3, plain("Bar 4"))));
     }
 
     @Test
     void whatIsSetOffStaysSetOff() {
-        Block block = new Block.Paragraph(List.of(
+        ProseBlock block = new ProseBlock.Paragraph(List.of(
                 new TextRun("Hold ", TextRun.RunStyle.PLAIN),
                 new TextRun("G", TextRun.RunStyle.STRONG),
                 new TextRun(" and ", TextRun.RunStyle.EMPHASIS),
@@ -44,7 +44,7 @@ class ProseTest {
     void itemsThatFollowEachOtherAreOneList() {
         assertEquals(
                 "<ul><li>a</li><li>b</li></ul><p>c</p><ul><li>d</li></ul>",
-                written(item(1, 0, "a"), item(1, 0, "b"), new Block.Paragraph(plain("c")), item(1, 0, "d")));
+                written(item(1, 0, "a"), item(1, 0, "b"), new ProseBlock.Paragraph(plain("c")), item(1, 0, "d")));
     }
 
     @Test

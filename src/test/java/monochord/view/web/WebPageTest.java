@@ -12,7 +12,7 @@ import java.util.Optional;
 import monochord.Thorough;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.TextRun;
 import monochord.text.MadeUpLanguage;
 import monochord.text.Phrase;
@@ -36,8 +36,8 @@ class WebPageTest {
     @TempDir
     private Path folder;
 
-    private static Block paragraph(String text) {
-        return new Block.Paragraph(List.of(new TextRun(text, TextRun.RunStyle.PLAIN)));
+    private static ProseBlock paragraph(String text) {
+        return new ProseBlock.Paragraph(List.of(new TextRun(text, TextRun.RunStyle.PLAIN)));
     }
 
     private static Drawing drawing(String symbol) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -67,7 +67,7 @@ public final class AddedTone implements Skill {
                                 named, Phrase.row(chord.tones())),
                         () -> errors(chord))
                 : ChordRubric.spelled(chord, () -> errors(chord));
-        return Question.of(topic, Form.NOTES, prompt, judge, coaching(chord));
+        return Question.of(topic, AnswerForm.NOTES, prompt, judge, coaching(chord));
     }
 
     private static boolean isAsked(Chord chord) {

@@ -3,7 +3,7 @@ package monochord.practice.skill.chord;
 import java.util.List;
 import java.util.Optional;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -55,7 +55,7 @@ public final class AppliedDominant implements Skill {
                 Phrase.sentence("Find {0}, first.", goalNamed(numeral, goal)).then(reached(numeral, chord, goal)),
                 () -> errors(numeral, key));
         Topic topic = new Topic(id(), numeral.toString(), key);
-        return Question.of(topic, Form.CHORD, prompt, judge, coaching(numeral, chord, goal));
+        return Question.of(topic, AnswerForm.CHORD, prompt, judge, coaching(numeral, chord, goal));
     }
 
     private static Phrase goalNamed(Numeral numeral, Chord goal) {

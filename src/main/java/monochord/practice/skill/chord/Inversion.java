@@ -3,7 +3,7 @@ package monochord.practice.skill.chord;
 import java.util.ArrayList;
 import java.util.List;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -49,7 +49,7 @@ public final class Inversion implements Skill {
                 "From the bass up: {0}. Which chord is it? Name it with its bass, as in {1}.",
                 Phrase.row(chord.fromBass()), InversionRubric.exampleFor(chord));
         InversionRubric judge = new InversionRubric(chord, key, () -> errors(chord));
-        return Question.of(about.topic(id()), Form.CHORD, prompt, judge, coaching(chord));
+        return Question.of(about.topic(id()), AnswerForm.CHORD, prompt, judge, coaching(chord));
     }
 
     private static List<ModelledError<Chord>> errors(Chord chord) {

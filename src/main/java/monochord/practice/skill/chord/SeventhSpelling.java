@@ -3,7 +3,7 @@ package monochord.practice.skill.chord;
 import java.util.List;
 import java.util.Optional;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -51,7 +51,7 @@ public final class SeventhSpelling implements Skill {
         }
         Phrase prompt = Phrase.sentence("Spell {0}, root first.", chord);
         ChordRubric judge = ChordRubric.spelled(chord, () -> errors(chord));
-        return Question.of(about.topic(id()), Form.NOTES, prompt, judge, coaching(chord));
+        return Question.of(about.topic(id()), AnswerForm.NOTES, prompt, judge, coaching(chord));
     }
 
     private static Interval seventh(Chord chord) {

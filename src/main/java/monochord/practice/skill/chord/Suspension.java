@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import monochord.practice.Coaching;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -51,7 +51,7 @@ public final class Suspension implements Skill {
         }
         Phrase prompt = Phrase.sentence("Spell {0}, root first.", chord);
         ChordRubric judge = ChordRubric.spelled(chord, () -> errors(chord));
-        return Question.of(about.topic(id()), Form.NOTES, prompt, judge, coaching(chord));
+        return Question.of(about.topic(id()), AnswerForm.NOTES, prompt, judge, coaching(chord));
     }
 
     private static boolean isFourth(Chord chord) {

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import monochord.practice.Coaching;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Listening;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -63,7 +63,7 @@ public final class EarInterval implements Skill {
                 answer -> read(task, answer).map(given -> heard(instead(placed, given, about), about.manner())));
         return Question.of(
                         new Topic(id(), about.toString(), key),
-                        Form.INTERVAL,
+                        AnswerForm.INTERVAL,
                         prompt,
                         new EarRubric<>(about.size(), task, () -> errors(about.size())),
                         coaching(placed, about.size(), key))

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import monochord.harmony.voicing.Unvoiced;
 import monochord.practice.Coaching;
 import monochord.practice.Excerpt;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Listening;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
@@ -60,7 +60,7 @@ public final class EarProgression implements Skill {
         Listening listening = new Listening(() -> voices.heard(about.chords()), answer -> heard(task, answer, voices));
         return Question.of(
                         new Topic(id(), about.toString(), key),
-                        Form.PROGRESSION,
+                        AnswerForm.PROGRESSION,
                         prompt,
                         new EarRubric<>(about.chords(), task, () -> errors(about, task)),
                         coaching(about))

@@ -5,7 +5,7 @@ import java.util.Optional;
 import monochord.practice.Coaching;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
-import monochord.practice.Form;
+import monochord.practice.AnswerForm;
 import monochord.practice.Listening;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -56,7 +56,7 @@ public final class EarQuality implements Skill {
                 answer -> read(task, answer).map(about::with).map(other -> heard(layout.with(other), other)));
         return Question.of(
                         new Topic(id(), about.toString(), key),
-                        Form.QUALITY,
+                        AnswerForm.QUALITY,
                         Phrase.sentence("One chord. Which quality has it?"),
                         new EarRubric<>(layout.chord(), task, () -> errors(layout.chord())),
                         coaching(layout.chord(), about))

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import monochord.practice.Question;
 import monochord.practice.Skill;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.skill.Skills;
 import monochord.practice.skill.ear.Dictation;
 import monochord.shell.sentence.Sentence;
@@ -68,7 +68,7 @@ final class HearVerb implements Verb {
 
     private static Answer ask(String kind, Sentence sentence, Sitting sitting) {
         long seed = AskVerb.seed(sentence, sitting);
-        Level level = new Level(sitting.study().knowledge());
+        Difficulty level = new Difficulty(sitting.study().knowledge());
         Skill skill = kind.isEmpty() ? level.next(skills()) : sentence.body().read(HearVerb::skill);
         Optional<Key> named = sentence.clause("in").map(part -> part.read(Key::parse));
         Key key = named.orElseGet(() -> level.key(skill, seed));

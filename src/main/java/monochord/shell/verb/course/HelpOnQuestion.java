@@ -6,7 +6,7 @@ import monochord.course.OpenQuestion;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.LineMode;
+import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
 import monochord.text.Phrase;

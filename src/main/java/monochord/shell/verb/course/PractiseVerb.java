@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.lesson.Keys;
 import monochord.practice.Skill;
-import monochord.practice.drill.Level;
+import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.Mix;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
@@ -56,7 +56,7 @@ final class PractiseVerb implements Verb {
         Skill skill = AskVerb.skill(sentence, sitting);
         List<Key> keys = sentence.clause("in")
                 .map(part -> part.read(text -> keys(text, sitting)))
-                .orElseGet(() -> new Level(sitting.study().knowledge()).keys(skill));
+                .orElseGet(() -> new Difficulty(sitting.study().knowledge()).keys(skill));
         Answer first = sitting.teaching()
                 .runs()
                 .practise(Mix.of(skill, keys).turns(QUESTIONS, AskVerb.seed(sentence, sitting)));

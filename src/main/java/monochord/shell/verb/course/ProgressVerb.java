@@ -3,11 +3,11 @@ package monochord.shell.verb.course;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Knowledge;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.LearnerRecord;
+import monochord.shell.storage.LearnerRecord;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;

@@ -10,7 +10,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.LearnerRecord;
+import monochord.shell.storage.LearnerRecord;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Clause;

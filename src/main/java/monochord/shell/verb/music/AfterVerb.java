@@ -20,7 +20,7 @@ import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.music.AfterAnswer;
+import monochord.view.advice.AfterAnswer;
 
 /** Says where a chord goes next in a key. */
 final class AfterVerb implements Verb {

@@ -14,7 +14,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Playable;
+import monochord.shell.playback.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.Recording;
@@ -23,7 +23,7 @@ import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
-import monochord.view.music.FitAnswer;
+import monochord.view.advice.FitAnswer;
 
 /** Judges a tune over chords. */
 final class FitVerb implements Verb {

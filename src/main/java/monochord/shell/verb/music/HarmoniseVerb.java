@@ -21,7 +21,7 @@ import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Playable;
+import monochord.shell.playback.Playable;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.LeadSheet;
@@ -35,8 +35,8 @@ import monochord.theory.note.Pitch;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
-import monochord.view.music.CarryingAnswer;
-import monochord.view.music.HarmoniseAnswer;
+import monochord.view.advice.CarryingAnswer;
+import monochord.view.advice.HarmoniseAnswer;
 
 /** Puts chords under a bare tune, or lists the chords that carry one note. */
 final class HarmoniseVerb implements Verb {

@@ -60,7 +60,15 @@ public final class KeyRemark {
                         .filter(clause -> clause.getValue() == Value.PROGRESSION)
                         .flatMap(clause -> sentence.clause(clause.getKey()).stream())
                         .findFirst())
-                .filter(part -> !part.isEmpty());
+                .filter(part -> mayHoldEnough(part.text()));
+    }
+
+    /** Chords stand apart from each other; most lines have too few of them, and need not be read again. */
+    private static boolean mayHoldEnough(String text) {
+        return text.chars()
+                        .filter(c -> c == '|' || c == ',' || Character.isWhitespace(c))
+                        .count()
+                >= FEWEST_CHORDS - 1;
     }
 
     /** Whether it is worth a closer look, which most lines are not. */

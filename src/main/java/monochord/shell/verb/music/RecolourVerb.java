@@ -16,12 +16,12 @@ import monochord.harmony.colour.AskedIdiom;
 import monochord.harmony.colour.Idea;
 import monochord.harmony.colour.Recolour;
 import monochord.harmony.melody.Melody;
+import monochord.shell.playback.Playable;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.Recording;
@@ -33,8 +33,8 @@ import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Statement;
-import monochord.view.music.AskedIdeaAnswer;
-import monochord.view.music.RecolourAnswer;
+import monochord.view.advice.AskedIdeaAnswer;
+import monochord.view.advice.RecolourAnswer;
 
 /** Proposes where a progression could take a colour. */
 final class RecolourVerb implements Verb {

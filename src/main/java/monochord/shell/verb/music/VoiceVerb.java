@@ -33,7 +33,7 @@ import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
-import monochord.shell.sitting.Playable;
+import monochord.shell.playback.Playable;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.paper.StaffFile;
 import monochord.shell.verb.sounding.Recording;

@@ -16,7 +16,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.AbComparison;
-import monochord.shell.sitting.Playable;
+import monochord.shell.playback.Playable;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Directions;

@@ -4,7 +4,7 @@ import java.util.Optional;
 import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.sitting.Hearing;
+import monochord.shell.playback.Hearing;
 import monochord.shell.sitting.Sitting;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;

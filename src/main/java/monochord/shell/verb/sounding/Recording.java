@@ -13,7 +13,7 @@ import monochord.shell.sentence.FormPart;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Value;
-import monochord.shell.sitting.Playable;
+import monochord.shell.playback.Playable;
 import monochord.shell.sitting.Sitting;
 import monochord.sound.Directions;
 import monochord.sound.Performance;

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.lesson.Fault;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.Reading;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.UnmarkedNames;
@@ -26,8 +26,8 @@ import monochord.song.SongFile;
 import monochord.song.SongReader;
 import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.course.CheckAnswer;
 import monochord.view.course.CheckAnswer.Checked;
+import monochord.view.course.CheckAnswer;
 
 /** Finds the faults of lesson and song files. */
 final class CheckVerb implements Verb {
@@ -123,11 +123,11 @@ final class CheckVerb implements Verb {
                         NotebookFiles.named(found.faults(), sitting),
                         file,
                         sitting.outside().named(file.toString())));
-        List<Part.Code> code = LessonJavaTrial.code(reading);
+        List<LessonPart.Code> code = LessonJavaTrial.code(reading);
         if (code.isEmpty() || LessonJavaTrial.mayRun(file, trust, sitting)) {
             return new Checked(name, LessonJavaTrial.faults(name, reading, sitting), Files.isReadable(file));
         }
-        List<Integer> untried = code.stream().map(Part.Code::line).toList();
+        List<Integer> untried = code.stream().map(LessonPart.Code::line).toList();
         return new Checked(name, reading.faults(), Files.isReadable(file), untried);
     }
 

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.cell.Cell;
 import monochord.lesson.Fault;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.Reading;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
@@ -20,11 +20,11 @@ import monochord.view.Look;
 final class LessonJavaTrial {
     private LessonJavaTrial() {}
 
-    static List<Part.Code> code(Reading reading) {
+    static List<LessonPart.Code> code(Reading reading) {
         return reading.lesson().stream()
                 .flatMap(lesson -> lesson.parts().stream())
-                .filter(Part.Code.class::isInstance)
-                .map(Part.Code.class::cast)
+                .filter(LessonPart.Code.class::isInstance)
+                .map(LessonPart.Code.class::cast)
                 .toList();
     }
 
@@ -40,7 +40,7 @@ final class LessonJavaTrial {
 
     /** The faults of the lesson, those of its Java among them. */
     static List<Fault> faults(String path, Reading reading, Sitting sitting) {
-        List<Part.Code> code = code(reading);
+        List<LessonPart.Code> code = code(reading);
         List<Fault> faults = new ArrayList<>(reading.faults());
         if (!code.isEmpty()) {
             try (Cell cell = sitting.cells().newCell()) {
@@ -51,7 +51,7 @@ final class LessonJavaTrial {
         return faults;
     }
 
-    private static void tried(String path, Part.Code block, Cell cell, Sitting sitting, List<Fault> faults) {
+    private static void tried(String path, LessonPart.Code block, Cell cell, Sitting sitting, List<Fault> faults) {
         if (cell.equals(Cell.none())) {
             return;
         }
