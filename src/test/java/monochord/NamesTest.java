@@ -23,7 +23,6 @@ class NamesTest {
             "Counted",
             "Degree",
             "Figure",
-            "Finding",
             "Frame",
             "Keys",
             "Kind",

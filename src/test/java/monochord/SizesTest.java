@@ -26,9 +26,9 @@ import org.junit.jupiter.api.Test;
 /** Files and methods of the program stay as short as one can read in one go. */
 class SizesTest {
     /** Being taken apart. Nothing may be added. */
-    private static final Set<String> STILL_TOO_LARGE = Set.of(".script", "ChartVerb.run", "CommandLine.run");
+    private static final Set<String> STILL_TOO_LARGE = Set.of();
 
-    private static final Set<String> STILL_TOO_LONG = Set.of("ChartXml.java");
+    private static final Set<String> STILL_TOO_LONG = Set.of();
 
     private static final List<Integer> fileLines = new ArrayList<>();
     private static final List<Method> methods = new ArrayList<>();

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import monochord.harmony.Music;
 import monochord.harmony.MusicText;
-import monochord.lesson.Block;
+import monochord.lesson.ProseBlock;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
-import monochord.lesson.Part;
+import monochord.lesson.LessonPart;
 import monochord.lesson.TuneExcerpt;
 import monochord.practice.Question;
 import monochord.text.Phrase;
@@ -56,7 +56,7 @@ public final class LessonHandout {
             prose.blocks().forEach(this::add);
         } else if (part instanceof LessonPart.Show show) {
             show(MusicText.read(show.sentence(), key));
-        } else if (part instanceof LessonPart.Tune tune) {
+        } else if (part instanceof LessonPart.TunePart tune) {
             add(tune.tune().in(key));
         } else if (part instanceof LessonPart.Ask ask) {
             ask.questions(key, SEED).stream()

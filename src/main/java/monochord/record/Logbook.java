@@ -10,8 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import monochord.practice.Grade;
-import monochord.practice.knowing.Attempt;
-import monochord.practice.knowing.Knowledge;
+import monochord.practice.mastery.Attempt;
+import monochord.practice.mastery.Knowledge;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteOpenMode;
 

@@ -113,7 +113,7 @@ final class Schema {
     }
 
     /** A change that is made whole or not at all. */
-    interface Change {
+    interface SchemaChange {
         void make() throws SQLException;
     }
 
@@ -122,7 +122,7 @@ final class Schema {
      * the driver, whose commit begins the next transaction: where that waits in vain for another shell, it fails although
      * all is kept, and what is tried again is kept twice.
      */
-    static void atOnce(Statement statement, Change change) throws SQLException {
+    static void atOnce(Statement statement, SchemaChange change) throws SQLException {
         statement.execute("BEGIN IMMEDIATE");
         try {
             change.make();

@@ -42,7 +42,7 @@ import monochord.theory.note.Signs;
 import monochord.view.Answer;
 import monochord.view.Look;
 import monochord.view.course.ProgressTable;
-import monochord.view.music.AfterAnswer;
+import monochord.view.advice.AfterAnswer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

@@ -16,7 +16,7 @@ import java.util.function.LongSupplier;
 import monochord.course.Course;
 import monochord.course.FirstQuestions;
 import monochord.course.OpenQuestion;
-import monochord.course.Place;
+import monochord.course.Position;
 import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
