@@ -27,7 +27,7 @@ class GlossaryTest {
             pedal                | C  | A pedal point is one note held in the bass while the chords above it change. In C major: C in the bass, above it C E G, then F A C.
             walking bass         | Eb | A walking bass plays a note on every beat and steps into the root of the next chord. In E♭ major, up to A♭: E♭ F G A♭.
             comping              | C  | Comping is how the hands strike chords below a tune or a solo, in a rhythm and with gaps left for it. In C major: the bass C on the first beat, the chord C E G short behind it.
-            slash chords         | C  | A slash chord names another note than the root for the bass, behind a stroke. In C major: the first chord with E in the bass, its third.
+            slash chords         | C  | A slash chord names the chord before the slash and the bass behind it. In C major: C E G over the bass E is an inversion.
             half step            | Am | A half step leads to the very next key of the keyboard, black or white. In C major there are two: E to F, and B to C.
             """)
     void tellsAWord(String typed, String key, String told) {

@@ -188,7 +188,7 @@ class FullerChordsTest {
             inversion        | C     | "C" is not an inverted chord: one of its own tones lies in the bass, not the root. Example: C/E
             inversion        | F/G   | "F/G" is not an inverted chord: one of its own tones lies in the bass, not the root. Example: C/E
             applied-dominant | V     | "V" is not an applied chord: a slash and its goal stand behind it. Example: V7/V
-            transposition    | F C   | "F C" is not a row to transpose: it ends in to and a key. Example: F C G to Eb
+            transposition    | F C   | "F C" is not a row to transpose: it ends in to and a key, or in for and an instrument. Example: F C G to Eb
             transposition    | F C to C | "F C to C" is not a row to transpose: both keys have one tonic. Example: F C G to Eb
             transposition    | F C to Am | "F C to Am" is not a row to transpose: both keys are major, or both are minor. Example: F C G to Eb
             """)

@@ -61,7 +61,8 @@ class ChartTest {
 
     @Test
     void refusalsSayWhatWouldWork() {
-        String form = "Form: chart PROGRESSION [in KEY] [for INSTRUMENT] [--html OUT] [--musicxml OUT]\n[--over]\n";
+        String form = "Form: chart [PROGRESSION] [in KEY] [for INSTRUMENT] [numerals or numbers] [tune]\n"
+                + "[letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over] [--musicxml OUT]\n";
         String example = "chart F | C |\nAb | F in C for trumpet, alto sax --musicxml loop.musicxml\n";
         assertEquals(
                 "\"F C\" is not a chart: it has to be said where it goes. Example: " + example + form,

@@ -54,7 +54,7 @@ class KeepingVerbsTest {
                     settings blue             | "blue" is not a setting: settings alone lists them. Example: settings tempo 96
                     settings tempo            | "tempo" is not a setting: its new value is missing. Example: settings tempo 96
                     settings code seconds 1e9 | "1e9" is not a number of seconds: it is 0 to 999. Example: settings code seconds 20
-                    record burn               | "burn" is not wanted here: copy or restore and a file is. Example: record copy my-answers.db
+                    answers burn              | "burn" is not wanted here: copy or restore and a file is. Example: answers copy my-answers.db
                     """)
     @DisplayName("what cannot be settled is told with what would work")
     void refusals(String sentence, String message) {
@@ -81,15 +81,15 @@ class KeepingVerbsTest {
         answer("here", "D E F# G A B C");
         assertEquals(
                 "2 answers are in mine.db now, and here as before.\n",
-                run("here", "record copy mine.db").result(0));
+                run("here", "answers copy mine.db").result(0));
         assertEquals(
                 "rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("mine.db"))));
         assertEquals(
                 "2 answers came back; what was here stays.\n",
-                run("there", "record restore mine.db").result(0));
+                run("there", "answers restore mine.db").result(0));
         assertEquals(
                 "All of it was here already.\n",
-                run("there", "record restore mine.db").result(0));
+                run("there", "answers restore mine.db").result(0));
         assertEquals(
                 run("here", "progress --csv").result(0),
                 run("there", "progress --csv").result(0));
@@ -99,21 +99,21 @@ class KeepingVerbsTest {
     @DisplayName("a copy takes no file's place unasked, and what is no record is not brought back")
     void nothingIsLostOverACopy() throws IOException {
         assertEquals(
-                "nothing is on record yet\n", run("here", "record copy mine.db").message(3));
+                "nothing is on record yet\n", run("here", "answers copy mine.db").message(3));
         answer("here", "D E F# G A B C#");
         Files.writeString(folder.resolve("mine.db"), "my shopping");
         assertEquals(
                 "mine.db is there already, and nothing was written; --over puts this in its\nplace.\n",
-                run("here", "record copy mine.db").message(3));
-        String refused = run("here", "record restore mine.db").message(3);
+                run("here", "answers copy mine.db").message(3));
+        String refused = run("here", "answers restore mine.db").message(3);
         assertTrue(refused.contains("mine.db cannot be used"), refused);
         assertEquals(
                 "gone.db: there is no such file\n",
-                run("here", "record restore gone.db").message(3).replace(folder + "/", ""));
+                run("here", "answers restore gone.db").message(3).replace(folder + "/", ""));
         assertEquals("my shopping", Files.readString(folder.resolve("mine.db")));
         assertEquals(
                 "1 answer is in mine.db now, and here as before.\n",
-                run("here", "record copy mine.db --over").result(0));
+                run("here", "answers copy mine.db --over").result(0));
     }
 
     @Test

@@ -11,6 +11,7 @@ import monochord.view.ProseAnswer;
 import monochord.view.course.ProgressTable;
 import monochord.view.course.SkillsAnswer;
 import monochord.view.advice.AfterAnswer;
+import monochord.view.music.SongAnswer;
 import monochord.view.notebook.CellAnswer;
 
 /** Kinds of text that are no phrases, each with its reason. The list may only shrink. */
@@ -19,6 +20,9 @@ enum LeftInEnglish {
     PROSE(ProseAnswer.class),
     /** Persons, and the titles of what they made. */
     CITATIONS(AfterAnswer.class),
+    /** What its writer has put into a song: title, words, sections, reasons. */
+    SONG(SongAnswer.class),
+    SONG_OF_STATEMENT(SongAnswer.SongStatement.class),
     /** Columns that other programs read. */
     COLUMNS(ProgressTable.class),
     /** What is typed behind a verb that asks, as its reading has it. */
@@ -47,6 +51,8 @@ enum LeftInEnglish {
             case CITATIONS ->
                 "McGill Billboard, J. A. Burgoyne, J. Wild, I. Fujinaga, D. Temperley, T. de Clercq, When in Rome,"
                         + " M. Gotham";
+            case SONG -> ((SongAnswer) answer).song().toString();
+            case SONG_OF_STATEMENT -> ((SongAnswer.SongStatement) answer).song().toString();
             case COLUMNS -> "skill,key,mastery,recall,stability_days,asked,right,seconds,last,due";
             case SUBJECTS -> "major";
             case JAVA -> told((CellAnswer) answer);

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import monochord.shell.verb.Verbs;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -81,8 +80,7 @@ class ManualTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    reco           | recolour record
-                    recol          | recolour
+                    reco           | recolour
                     play C --wa    | --wav
                     voice F spr    | spread
                     show C --js    | --json
@@ -132,7 +130,7 @@ class ManualTest {
 
     private static String all(Process process, InputStream stream) throws IOException, InterruptedException {
         String all = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        process.waitFor(60, TimeUnit.SECONDS);
+        process.waitFor();
         return all;
     }
 }

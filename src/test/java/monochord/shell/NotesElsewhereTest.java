@@ -72,9 +72,10 @@ class NotesElsewhereTest {
         new Verbs()
                 .all()
                 .forEach(verb -> lines.addAll(verb.usage().examples().stream()
-                        .filter(example -> !example.matches(".* --(svg|html|musicxml) .*"))
+                        .filter(example -> !example.matches(".* --(svg|html|musicxml|pdf|midi|abc|out) .*"))
                         .toList()));
         lines.removeIf(line -> line.startsWith("notes")
+                || line.startsWith("settings notes")
                 || line.contains("--wav")
                 || line.contains("--file")
                 || line.startsWith("check"));

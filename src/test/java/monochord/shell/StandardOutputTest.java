@@ -32,7 +32,7 @@ class StandardOutputTest {
 
     /** The same line for ever. */
     private static final class Endless extends InputStream {
-        private static final byte[] LINE = "show C7\n".getBytes(StandardCharsets.UTF_8);
+        private static final byte[] LINE = "C7\n".getBytes(StandardCharsets.UTF_8);
         private long read;
 
         @Override

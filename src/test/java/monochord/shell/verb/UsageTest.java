@@ -68,7 +68,7 @@ class UsageTest {
             "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
             "chart [PROGRESSION] [in KEY] [for INSTRUMENT] [numerals or numbers] [tune] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over] [--musicxml OUT]",
             "settings [TEXT, tempo, right patch, left patch, bank, notes or code seconds]",
-            "record [FILE, copy or restore] [--over]",
+            "answers [FILE, copy or restore] [--over]",
             "doctor",
             "help [VERB, TOPIC, enter, music, song-file, java, ears, hands or band]",
             "quit");

@@ -11,6 +11,6 @@ public final class KeepingVerbs {
 
     /** @param verbs finds any verb by its word */
     public static List<Verb> all(Function<String, Optional<Verb>> verbs) {
-        return List.of(new SettingsVerb(verbs), new RecordVerb(), new DoctorVerb());
+        return List.of(new SettingsVerb(verbs), new AnswersVerb(), new DoctorVerb());
     }
 }

@@ -6,7 +6,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import monochord.shell.manual.Version;
 import monochord.text.Phrase;
 
 /** The program itself and the Java it runs on. */

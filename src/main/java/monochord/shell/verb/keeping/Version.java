@@ -1,4 +1,4 @@
-package monochord.shell.manual;
+package monochord.shell.verb.keeping;
 
 import java.util.Optional;
 import monochord.text.Phrase;

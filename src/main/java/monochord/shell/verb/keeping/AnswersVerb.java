@@ -23,14 +23,14 @@ import monochord.view.NotebookRemark;
 import monochord.view.Statement;
 
 /** Copies a learner's answers into a file, and brings them back from one, on this machine or another. */
-final class RecordVerb implements Verb {
+final class AnswersVerb implements Verb {
     private static final String COPY = "copy ";
     private static final String RESTORE = "restore ";
-    private static final String EXAMPLE = "record copy my-answers.db";
+    private static final String EXAMPLE = "answers copy my-answers.db";
 
     @Override
     public String word() {
-        return "record";
+        return "answers";
     }
 
     @Override
@@ -41,7 +41,7 @@ final class RecordVerb implements Verb {
                         Phrase.of(
                                 "say where your answers are kept; copy them into a file, or bring them back from one"))
                 .form(may(takes(List.of(Value.FILE), "copy", "restore")), may(option(NewFile.OVER)))
-                .examples("record", EXAMPLE, "record restore my-answers.db");
+                .examples("answers", EXAMPLE, "answers restore my-answers.db");
     }
 
     @Override
@@ -89,7 +89,7 @@ final class RecordVerb implements Verb {
                                         place.get().toAbsolutePath().normalize().toString())),
                         Phrase.sentence(
                                 "{0} copies them into a file; {1} on another machine brings them back there.",
-                                Phrase.verb(EXAMPLE), Phrase.verb("record restore my-answers.db")));
+                                Phrase.verb(EXAMPLE), Phrase.verb("answers restore my-answers.db")));
     }
 
     private static Answer copy(Keeper keeper, String name, Path file, Sitting sitting) {
