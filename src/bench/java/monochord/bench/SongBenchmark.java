@@ -71,14 +71,17 @@ public class SongBenchmark {
     public int readBook() {
         AbcBook read = AbcBook.of(book);
         return read.tunes().stream()
-                .mapToInt(tune -> AbcReader.read(read, tune).music().played().notes().size())
+                .mapToInt(tune ->
+                        AbcReader.read(read, tune).music().played().notes().size())
                 .sum();
     }
 
     @Benchmark
     public Score layOutSection() {
         SongPlace place = SongPlace.whole(song.sections().get(0));
-        return Piece.of(place.melody(song).orElseThrow(), place.progression(song).orElseThrow())
+        return Piece.of(
+                        place.melody(song).orElseThrow(),
+                        place.progression(song).orElseThrow())
                 .as(Pattern.BLOCK, 1);
     }
 }

@@ -44,7 +44,8 @@ public final class Confinement {
     }
 
     private static List<String> offered() {
-        Optional<List<String>> prefix = resolved(Stream.of(APART, BOUNDED).flatMap(List::stream).toList());
+        Optional<List<String>> prefix =
+                resolved(Stream.of(APART, BOUNDED).flatMap(List::stream).toList());
         return prefix.filter(Confinement::works).orElse(List.of());
     }
 

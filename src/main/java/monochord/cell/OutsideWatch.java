@@ -23,8 +23,9 @@ final class OutsideWatch {
     static OutsideWatch over(Process cell, String folder) {
         try {
             return Confinement.program("sh")
-                    .flatMap(shell -> Confinement.program("setsid").map(session -> List.of(
-                            session, shell, "-c", SCRIPT, "watch", Long.toString(cell.pid()), folder)))
+                    .flatMap(shell -> Confinement.program("setsid")
+                            .map(session ->
+                                    List.of(session, shell, "-c", SCRIPT, "watch", Long.toString(cell.pid()), folder)))
                     .map(OutsideWatch::start)
                     .orElse(new OutsideWatch(null));
         } catch (IllegalStateException none) {

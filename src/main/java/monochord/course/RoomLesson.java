@@ -90,7 +90,9 @@ public final class RoomLesson implements Activity {
 
     /** The question that the class looks at, if it is one. */
     public Optional<Question> question() {
-        return !isOver() && steps.get(at) instanceof ClassStep.Asked asked ? Optional.of(asked.question) : Optional.empty();
+        return !isOver() && steps.get(at) instanceof ClassStep.Asked asked
+                ? Optional.of(asked.question)
+                : Optional.empty();
     }
 
     /** What the class looks at, shown anew. */

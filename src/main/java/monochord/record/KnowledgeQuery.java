@@ -9,9 +9,9 @@ import java.util.HashMap;
 import java.util.Map;
 import monochord.practice.Grade;
 import monochord.practice.mastery.Evidence;
+import monochord.practice.mastery.Knowledge;
 import monochord.practice.mastery.KnowledgeBuilder;
 import monochord.practice.mastery.SkillInKey;
-import monochord.practice.mastery.Knowledge;
 
 /**
  * What the attempts of whose record it is say. What has been gathered is kept, for attempts are only ever added: asked again,

@@ -101,7 +101,8 @@ final class LineReading {
             case LONG_ANSWER -> inLongAnswer(text);
             case CONSENT -> atConsent(text);
             case NO_SOUND -> atSilence(text);
-            case NEW_SONG -> sitting.song().newSong().flatMap(song -> song.read(text)).orElseGet(() -> sentence(text));
+            case NEW_SONG ->
+                sitting.song().newSong().flatMap(song -> song.read(text)).orElseGet(() -> sentence(text));
             case ROUND_PLAYED, REHEARSAL -> atRehearsal(text);
             default -> text.isEmpty() ? sitting.teaching().goOn() : sentence(text);
         };

@@ -138,7 +138,8 @@ final class Prompt {
             return answer;
         }
         return sitting.linePlace()
-                .instead(sitting.longAnswer().show(LongAnswer.of(text, window(terminal).lines())));
+                .instead(sitting.longAnswer()
+                        .show(LongAnswer.of(text, window(terminal).lines())));
     }
 
     /** A greeting that asks something is noted, for the first line answers it. */

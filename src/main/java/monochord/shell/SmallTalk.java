@@ -2,9 +2,9 @@ package monochord.shell;
 
 import java.util.Optional;
 import java.util.Set;
+import monochord.shell.line.LineMode;
 import monochord.shell.sentence.Everyday;
 import monochord.shell.sentence.Sentence;
-import monochord.shell.line.LineMode;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
 import monochord.text.Phrase;

@@ -45,8 +45,7 @@ public record SongMusic(Timeline written, Timeline played) {
         Map<Section, SectionMusic> known = new IdentityHashMap<>();
         int bars = 0;
         for (Section section : song.sections()) {
-            SectionMusic music = known.computeIfAbsent(
-                    song.written(section), its -> SectionMusic.of(its, song.head()));
+            SectionMusic music = known.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head()));
             if (!section.isAgain()) {
                 written.begin(section);
                 music.bars().forEach(written::add);

@@ -18,8 +18,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Where a chord comes from, in words. Source: Open Music Theory (version 2), "Substitutions"; what lies in no mode is arithmetic. */
 class ChordOriginTest {
     private static final List<String> KINDS = List.of(
-            "", "m", "dim", "aug", "sus4", "sus2", "6", "m6", "6/9", "add9", "7", "maj7", "m7", "m7b5", "dim7", "m(maj7)",
-            "7sus4", "9", "maj9", "m9", "11", "13", "7b5", "7#5", "7b9", "7#9", "7#11", "7b13", "maj7#11", "maj7#5");
+            "", "m", "dim", "aug", "sus4", "sus2", "6", "m6", "6/9", "add9", "7", "maj7", "m7", "m7b5", "dim7",
+            "m(maj7)", "7sus4", "9", "maj9", "m9", "11", "13", "7b5", "7#5", "7b9", "7#9", "7#11", "7b13", "maj7#11",
+            "maj7#5");
 
     private static String origin(String symbol, Key key) {
         Chord chord = Chord.parse(symbol);
@@ -46,7 +47,8 @@ class ChordOriginTest {
                 IntStream.rangeClosed(-10, 10)
                         .mapToObj(NoteName::new)
                         .map(root -> new Chord(root, ChordKind.parse(kind)))
-                        .forEach(chord -> assertFalse(origin(chord.toString(), Key.parse(key)).isEmpty()));
+                        .forEach(chord -> assertFalse(
+                                origin(chord.toString(), Key.parse(key)).isEmpty()));
             }
         }
     }

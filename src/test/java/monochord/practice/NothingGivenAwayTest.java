@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Test;
  * otherwise: there both names are said, so that the two can be heard side by side.
  */
 class NothingGivenAwayTest {
-    private static final Set<AnswerForm> CERTAIN =
-            EnumSet.of(AnswerForm.NOTES, AnswerForm.INTERVAL, AnswerForm.NUMERAL, AnswerForm.PROGRESSION, AnswerForm.NUMBER);
+    private static final Set<AnswerForm> CERTAIN = EnumSet.of(
+            AnswerForm.NOTES, AnswerForm.INTERVAL, AnswerForm.NUMERAL, AnswerForm.PROGRESSION, AnswerForm.NUMBER);
     private static final List<String> NONSENSE = List.of(
             "C",
             "Gb",
@@ -156,8 +156,8 @@ class NothingGivenAwayTest {
     void theDerivationSaysIt() {
         List<String> silent = questions()
                 .filter(question -> CERTAIN.contains(question.form()))
-                .filter(question ->
-                        question.form() != AnswerForm.NOTES || question.expected().contains(" "))
+                .filter(question -> question.form() != AnswerForm.NOTES
+                        || question.expected().contains(" "))
                 .filter(question -> !question.skillId().equals("common-tones"))
                 .filter(question -> !Giveaway.isIn(question.derivation().toString(), question))
                 .map(question -> question + ": " + question.derivation().toString())

@@ -99,7 +99,8 @@ class KeepingVerbsTest {
     @DisplayName("a copy takes no file's place unasked, and what is no record is not brought back")
     void nothingIsLostOverACopy() throws IOException {
         assertEquals(
-                "nothing is on record yet\n", run("here", "answers copy mine.db").message(3));
+                "nothing is on record yet\n",
+                run("here", "answers copy mine.db").message(3));
         answer("here", "D E F# G A B C#");
         Files.writeString(folder.resolve("mine.db"), "my shopping");
         assertEquals(

@@ -8,9 +8,9 @@ import monochord.lesson.ProseBlock;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.ProseAnswer;
+import monochord.view.advice.AfterAnswer;
 import monochord.view.course.ProgressTable;
 import monochord.view.course.SkillsAnswer;
-import monochord.view.advice.AfterAnswer;
 import monochord.view.music.SongAnswer;
 import monochord.view.notebook.CellAnswer;
 

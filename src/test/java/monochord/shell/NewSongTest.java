@@ -30,8 +30,24 @@ class NewSongTest {
     @Test
     void aSongIsAskedForLineByLine() throws IOException {
         String out = typed(
-                "song lamp.md", "The Lamp", "Bm", "3/4", "96", "", "Bm | G |", "A | F#", "", "F#4 | B4:2 C#5", "",
-                "Chorus", "VI | VII", "", "", "verse", "", "song");
+                "song lamp.md",
+                "The Lamp",
+                "Bm",
+                "3/4",
+                "96",
+                "",
+                "Bm | G |",
+                "A | F#",
+                "",
+                "F#4 | B4:2 C#5",
+                "",
+                "Chorus",
+                "VI | VII",
+                "",
+                "",
+                "verse",
+                "",
+                "song");
         says("""
                 lamp.md is not there yet: a song is begun in it. skip leaves off at any time.
                 What is the song called?
@@ -76,12 +92,27 @@ class NewSongTest {
                 ## Verse
                 """, Files.readString(folder.resolve("lamp.md")));
         assertFalse(out.contains("Not read"), out);
-        says("lamp.md: no faults.", new Run.Outside().inFolder(folder).run("check", "lamp.md").out());
+        says(
+                "lamp.md: no faults.",
+                new Run.Outside().inFolder(folder).run("check", "lamp.md").out());
     }
 
     @Test
     void whatCannotBeReadIsAskedForAgain() throws IOException {
-        String out = typed("song lamp.md", "Lamp", "Bn", "D", "4/5", "4/4", "fast", "80", "Changes", "Verse", "D | Gq", "D | G", "skip");
+        String out = typed(
+                "song lamp.md",
+                "Lamp",
+                "Bn",
+                "D",
+                "4/5",
+                "4/4",
+                "fast",
+                "80",
+                "Changes",
+                "Verse",
+                "D | Gq",
+                "D | G",
+                "skip");
         says("\"Bn\" is not a key", out);
         says("\"4/5\" is not a metre: expected beats and their value, such as 3/4 or 6/8.", out);
         says("\"fast\" is not a tempo: expected beats in a minute, 1 to 400. Example: 84", out);

@@ -49,11 +49,13 @@ class SongNotebookTest {
         typed("song waltz.md", "change verse bar 2 to Dm because it sinks", "song", "save evening.md");
         assertTrue(Files.readString(folder.resolve("evening.md")).contains("````song waltz.md\n" + WALTZ + "````\n"));
         assertTrue(Files.readString(file).contains("C | Dm | G | C"));
-        String replayed = new Run.Outside().inFolder(folder).run("replay", "evening.md").out();
+        String replayed =
+                new Run.Outside().inFolder(folder).run("replay", "evening.md").out();
         assertEquals("evening.md: holds, 3 lines.", replayed.strip());
         Files.delete(file);
         assertEquals(
-                replayed, new Run.Outside().inFolder(folder).run("replay", "evening.md").out());
+                replayed,
+                new Run.Outside().inFolder(folder).run("replay", "evening.md").out());
     }
 
     @Test
@@ -67,7 +69,11 @@ class SongNotebookTest {
         Files.delete(folder.resolve("s.musicxml"));
         assertEquals(
                 "evening.md: holds, 3 lines.",
-                new Run.Outside().inFolder(folder).run("replay", "evening.md").out().strip());
+                new Run.Outside()
+                        .inFolder(folder)
+                        .run("replay", "evening.md")
+                        .out()
+                        .strip());
     }
 
     @Test
@@ -75,7 +81,11 @@ class SongNotebookTest {
         typed("song lamp.md", "The Lamp", "Bm", "3/4", "", "", "Bm | G", "", "", "", "song", "save evening.md");
         assertEquals(
                 "evening.md: holds, 11 lines.",
-                new Run.Outside().inFolder(folder).run("replay", "evening.md").out().strip());
+                new Run.Outside()
+                        .inFolder(folder)
+                        .run("replay", "evening.md")
+                        .out()
+                        .strip());
     }
 
     /** Opened again, the line goes on with the song; its file is saved only while it holds what the line has come to. */
@@ -98,7 +108,8 @@ class SongNotebookTest {
             Files.writeString(file, other);
             String said = typist.types("change verse bar 2 to Dm");
             assertTrue(
-                    said.contains("It is not saved, for its file was changed elsewhere since it was opened: song"), said);
+                    said.contains("It is not saved, for its file was changed elsewhere since it was opened: song"),
+                    said);
             assertEquals(other, Files.readString(file));
         }
     }

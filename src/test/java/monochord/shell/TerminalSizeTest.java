@@ -25,7 +25,9 @@ class TerminalSizeTest {
                 new ByteArrayOutputStream(),
                 StandardCharsets.UTF_8)) {
             terminal.setSize(new Size(columns, rows));
-            assertEquals(new Size(columnsThen, rowsThen), TerminalWindow.sized(terminal).getSize());
+            assertEquals(
+                    new Size(columnsThen, rowsThen),
+                    TerminalWindow.sized(terminal).getSize());
         }
     }
 }

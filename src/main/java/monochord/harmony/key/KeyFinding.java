@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import monochord.harmony.Progression;
-import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.harmony.melody.Melody;
+import monochord.harmony.melody.Melody.MelodyNote;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 

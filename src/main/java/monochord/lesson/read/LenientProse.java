@@ -78,7 +78,8 @@ public final class LenientProse {
     }
 
     private void code(String literal) {
-        literal.lines().forEach(line -> add(new ProseBlock.Paragraph(List.of(new TextRun(line, TextRun.RunStyle.CODE)))));
+        literal.lines()
+                .forEach(line -> add(new ProseBlock.Paragraph(List.of(new TextRun(line, TextRun.RunStyle.CODE)))));
     }
 
     private void list(ListBlock list, int depth) {

@@ -57,7 +57,9 @@ final class TuneText {
             faults.in(line, 0, noTune(said));
             return Optional.empty();
         }
-        return song(file.get()).flatMap(song -> excerpt(song, said, line)).map(tune -> new LessonPart.TunePart(fence, tune));
+        return song(file.get())
+                .flatMap(song -> excerpt(song, said, line))
+                .map(tune -> new LessonPart.TunePart(fence, tune));
     }
 
     private Trouble noTune(Matcher said) {

@@ -49,8 +49,8 @@ public record Due(List<SkillInKey> items, int seconds) {
     private static List<SkillInKey> weakestFirst(long time, Knowledge knowledge) {
         return knowledge.standings().entrySet().stream()
                 .filter(entry -> entry.getValue().isDue(time))
-                .sorted(Comparator.comparingDouble(
-                        (Map.Entry<SkillInKey, SkillMastery> entry) -> entry.getValue().strength(time)))
+                .sorted(Comparator.comparingDouble((Map.Entry<SkillInKey, SkillMastery> entry) ->
+                        entry.getValue().strength(time)))
                 .map(Map.Entry::getKey)
                 .toList();
     }

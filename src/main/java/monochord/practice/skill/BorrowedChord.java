@@ -12,8 +12,8 @@ import static monochord.practice.Misconception.WRONG_QUALITY;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;

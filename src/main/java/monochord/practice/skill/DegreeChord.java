@@ -8,8 +8,8 @@ import static monochord.practice.Misconception.WRONG_QUALITY;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -58,7 +58,8 @@ final class DegreeChord implements Skill {
                 DiatonicTriads.alternative(number, key),
                 Derivation.count(number, key),
                 () -> errors(number, key));
-        return Question.of(new Topic(id(), "" + number, key), AnswerForm.CHORD, prompt, judge, coaching(number, chord, key));
+        return Question.of(
+                new Topic(id(), "" + number, key), AnswerForm.CHORD, prompt, judge, coaching(number, chord, key));
     }
 
     private static List<ModelledError<Tones>> errors(int number, Key key) {

@@ -4,8 +4,8 @@ import static monochord.practice.Misconception.COUNTED_FROM_ZERO;
 import static monochord.practice.Misconception.QUALITY_OF_THE_KEY;
 
 import java.util.List;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;

@@ -8,8 +8,8 @@ import static monochord.practice.Misconception.WRONG_WAY;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Topic;
@@ -57,7 +57,8 @@ final class LoweredDegree implements Skill {
                 : Phrase.sentence("Which note is the {0} of {1}?", Phrase.inWords(degree), major);
         NoteRubric judge = new NoteRubric(
                 major.note(degree), key.tonic(), Derivation.toward(degree, major), () -> errors(degree, major));
-        return Question.of(new Topic(id(), degree.toString(), key), AnswerForm.NOTES, prompt, judge, coaching(degree, major));
+        return Question.of(
+                new Topic(id(), degree.toString(), key), AnswerForm.NOTES, prompt, judge, coaching(degree, major));
     }
 
     private static List<ModelledError<NoteName>> errors(Degree degree, Key key) {

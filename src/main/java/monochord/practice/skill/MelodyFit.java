@@ -81,7 +81,8 @@ final class MelodyFit implements Skill {
                         about.key(), about.note(), about.chord());
         StandingRubric judge = new StandingRubric(
                 about.standing(), reason(about), way(about), given -> help(given, about), () -> errors(about));
-        return Question.of(new Topic(id(), about.text(), about.key()), AnswerForm.CHOICE, prompt, judge, coaching(about));
+        return Question.of(
+                new Topic(id(), about.text(), about.key()), AnswerForm.CHOICE, prompt, judge, coaching(about));
     }
 
     private Question mend(TuneSubject about) {
@@ -96,7 +97,11 @@ final class MelodyFit implements Skill {
         MendRubric judge = new MendRubric(
                 changes, reason, mendWay(about), given -> mendHelp(given, about), () -> mendErrors(about));
         return Question.of(
-                new Topic(id(), about.text(), about.key()), AnswerForm.NOTES, prompt, judge, mendCoaching(about, reason));
+                new Topic(id(), about.text(), about.key()),
+                AnswerForm.NOTES,
+                prompt,
+                judge,
+                mendCoaching(about, reason));
     }
 
     private static List<ModelledError<Standing>> errors(TuneSubject about) {

@@ -6,8 +6,8 @@ import static monochord.practice.Misconception.SIGNATURE_FORGOTTEN;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -52,7 +52,8 @@ final class ScaleSpelling implements Skill {
                 ? Phrase.sentence("Spell {0} going up, from {1}.", scale, scale.tonic())
                 : Phrase.sentence("Spell {0}, from {1}.", scale, scale.tonic());
         ScaleRubric judge = new ScaleRubric(scale, () -> errors(scale));
-        return Question.of(new Topic(id(), about.text(), about.key()), AnswerForm.NOTES, prompt, judge, coaching(scale));
+        return Question.of(
+                new Topic(id(), about.text(), about.key()), AnswerForm.NOTES, prompt, judge, coaching(scale));
     }
 
     private static List<ModelledError<List<NoteName>>> errors(Scale scale) {

@@ -8,8 +8,8 @@ import static monochord.practice.Misconception.WRONG_DEGREE_RAISED;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -48,7 +48,8 @@ final class Steps implements Skill {
                 "Walk up one octave of {0}. Which steps are they? W for a whole step, H for a half step, 3 for three half steps.",
                 scale);
         StepsRubric judge = new StepsRubric(scale, () -> errors(scale));
-        return Question.of(new Topic(id(), about.text(), about.key()), AnswerForm.INTERVAL, prompt, judge, coaching(scale));
+        return Question.of(
+                new Topic(id(), about.text(), about.key()), AnswerForm.INTERVAL, prompt, judge, coaching(scale));
     }
 
     private static List<ModelledError<List<Integer>>> errors(Scale scale) {

@@ -1,9 +1,7 @@
 package monochord.shell.line;
 
-import monochord.shell.sitting.Cells;
-
-import monochord.course.QuestionRun;
 import monochord.course.OpenActivities;
+import monochord.course.QuestionRun;
 import monochord.text.Phrase;
 
 /**

@@ -3,10 +3,10 @@ package monochord.shell.livekeyboard;
 import java.util.Optional;
 import java.util.function.Consumer;
 import monochord.score.Score;
-import monochord.shell.playback.Ear;
-import monochord.shell.playback.PlayheadPosition;
 import monochord.shell.line.LineState;
+import monochord.shell.playback.Ear;
 import monochord.shell.playback.LiveStrip;
+import monochord.shell.playback.PlayheadPosition;
 
 /** While music sounds, shows on the board which keys are down, and takes the picture away when it is over. */
 public final class KeyboardFollower implements Consumer<LineState> {

@@ -7,7 +7,6 @@ import monochord.practice.Excerpt.Moment;
 import monochord.practice.Question;
 import monochord.score.Hand;
 import monochord.score.Score;
-import monochord.shell.playback.Ear;
 import monochord.sound.Performance;
 import monochord.text.Phrase;
 import monochord.theory.note.Pitch;

@@ -58,7 +58,8 @@ public enum Everyday {
         if (line.length() > LONGEST || NOTHING_SAID.matcher(line).matches()) {
             return Optional.empty();
         }
-        String said = GAPS.matcher(APOSTROPHES.matcher(line.toLowerCase(Locale.ROOT)).replaceAll(""))
+        String said = GAPS.matcher(
+                        APOSTROPHES.matcher(line.toLowerCase(Locale.ROOT)).replaceAll(""))
                 .replaceAll(" ");
         String plain = ENDS.matcher(said).replaceAll("").strip();
         return Arrays.stream(values())

@@ -1,9 +1,8 @@
 package monochord.shell.sitting;
 
-import monochord.shell.playback.Playable;
-
 import java.util.List;
 import monochord.harmony.contrast.Contrast;
+import monochord.shell.playback.Playable;
 import monochord.shell.sound.CompareAnswer;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Comparison;

@@ -1,14 +1,13 @@
 package monochord.shell.sitting;
 
-import monochord.shell.playback.Hearing;
-
 import java.util.List;
 import java.util.Optional;
 import monochord.course.JudgedAnswer;
-import monochord.course.OpenQuestion;
 import monochord.course.OpenActivities;
+import monochord.course.OpenQuestion;
 import monochord.practice.Excerpt;
 import monochord.practice.Question;
+import monochord.shell.playback.Hearing;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;

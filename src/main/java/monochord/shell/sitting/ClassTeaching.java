@@ -1,7 +1,5 @@
 package monochord.shell.sitting;
 
-import monochord.shell.playback.Hearing;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +16,7 @@ import monochord.harmony.MusicText;
 import monochord.lesson.Filling;
 import monochord.lesson.LessonPart;
 import monochord.practice.Question;
+import monochord.shell.playback.Hearing;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.naming.AsTyped;

@@ -1,7 +1,5 @@
 package monochord.shell.sitting;
 
-import monochord.shell.storage.LearnerRecord;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -12,9 +10,10 @@ import monochord.practice.Skill;
 import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.Tally;
 import monochord.practice.drill.Turn;
-import monochord.practice.mastery.SkillInKey;
 import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillInKey;
 import monochord.record.KeptSet;
+import monochord.shell.storage.LearnerRecord;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.view.Answer;

@@ -135,8 +135,9 @@ final class LessonTeaching {
         if (part instanceof LessonPart.TunePart tune) {
             return PlaybackInTurn.play(tune.tune().in(key), sitting);
         }
-        List<String> lines =
-                part instanceof LessonPart.Compare compare ? compare.music() : List.of(((LessonPart.Listen) part).music());
+        List<String> lines = part instanceof LessonPart.Compare compare
+                ? compare.music()
+                : List.of(((LessonPart.Listen) part).music());
         List<Music> music =
                 lines.stream().map(line -> MusicText.read(line, key)).toList();
         return PlaybackInTurn.play(music, key, sitting);

@@ -1,16 +1,15 @@
 package monochord.shell.sitting;
 
-import monochord.shell.line.LineMode;
-
 import java.util.Optional;
 import monochord.course.LessonWalk;
+import monochord.course.OpenActivities;
 import monochord.course.QuestionRun;
 import monochord.course.RoomLesson;
-import monochord.course.OpenActivities;
 import monochord.course.rehearsal.RoundResult;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Turn;
+import monochord.shell.line.LineMode;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;
@@ -24,7 +23,8 @@ import monochord.view.Statement;
  * @param lesson the one that is being taken, or null
  * @param room the one before a class, or null
  */
-record LineMoves(Teaching teaching, Sitting sitting, OpenActivities underWay, LessonTeaching lesson, ClassTeaching room) {
+record LineMoves(
+        Teaching teaching, Sitting sitting, OpenActivities underWay, LessonTeaching lesson, ClassTeaching room) {
     /** What Enter does. */
     Answer enter() {
         return switch (teaching.mode()) {

@@ -1,13 +1,11 @@
 package monochord.shell.sitting;
 
-import monochord.shell.line.PlacedAnswer;
-
-import monochord.shell.line.LineMode;
-
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import monochord.course.Position;
+import monochord.shell.line.LineMode;
+import monochord.shell.line.PlacedAnswer;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 

@@ -59,8 +59,7 @@ public final class NewSong {
             default ->
                 word.equals("help") || word.startsWith("help ")
                         ? Optional.empty()
-                        : Optional.of(
-                                take(AsTyped.of(line, sitting.naming()).english()));
+                        : Optional.of(take(AsTyped.of(line, sitting.naming()).english()));
         };
     }
 

@@ -2,9 +2,9 @@ package monochord.shell.sitting;
 
 import java.util.function.Predicate;
 import monochord.course.LessonWalk;
+import monochord.course.OpenActivities;
 import monochord.course.OpenQuestion;
 import monochord.course.QuestionRun;
-import monochord.course.OpenActivities;
 import monochord.practice.Skill;
 import monochord.view.Answer;
 import monochord.view.Answers;

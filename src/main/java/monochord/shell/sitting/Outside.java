@@ -1,7 +1,5 @@
 package monochord.shell.sitting;
 
-import monochord.shell.playback.Breaks;
-
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

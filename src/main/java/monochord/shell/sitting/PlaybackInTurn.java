@@ -1,11 +1,10 @@
 package monochord.shell.sitting;
 
-import monochord.shell.playback.Playable;
-
 import java.util.List;
 import java.util.Optional;
 import monochord.harmony.Music;
 import monochord.lesson.TuneExcerpt;
+import monochord.shell.playback.Playable;
 import monochord.shell.sound.PlayAnswer;
 import monochord.sound.Directions;
 import monochord.text.Phrase;

@@ -1,13 +1,5 @@
 package monochord.shell.sitting;
 
-import monochord.shell.line.LineState;
-
-import monochord.shell.playback.Breaks;
-
-import monochord.shell.playback.LiveStrip;
-
-import monochord.shell.playback.Playable;
-
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -17,7 +9,11 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import monochord.harmony.Music;
 import monochord.score.Piece;
+import monochord.shell.line.LineState;
+import monochord.shell.playback.Breaks;
 import monochord.shell.playback.Ear;
+import monochord.shell.playback.LiveStrip;
+import monochord.shell.playback.Playable;
 import monochord.shell.rehearsal.KeyFeed;
 import monochord.shell.storage.Settings;
 import monochord.sound.Bank;

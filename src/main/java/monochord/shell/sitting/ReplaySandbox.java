@@ -1,7 +1,7 @@
 package monochord.shell.sitting;
 
-import java.nio.file.Files;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -71,7 +71,8 @@ public final class ReplaySandbox {
         Path place = folder.resolve("kept-" + attached.size());
         Files.createDirectories(place);
         String last = name.replaceFirst(".*[/\\\\]", "");
-        Path file = place.resolve(last.isBlank() || last.startsWith(".") ? "song" : last).normalize();
+        Path file = place.resolve(last.isBlank() || last.startsWith(".") ? "song" : last)
+                .normalize();
         if (!file.startsWith(place)) {
             throw new IOException("no name for a file: " + name);
         }

@@ -1,13 +1,12 @@
 package monochord.shell.sitting;
 
-import monochord.shell.playback.Hearing;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import monochord.practice.Excerpt;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.shell.playback.Hearing;
 import monochord.sound.file.WavFile;
 import monochord.text.Phrase;
 import monochord.text.Style;

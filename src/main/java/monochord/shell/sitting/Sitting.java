@@ -1,15 +1,5 @@
 package monochord.shell.sitting;
 
-import monochord.shell.line.LineState;
-
-import monochord.shell.line.LongAnswerPages;
-
-import monochord.shell.line.LineMode;
-
-import monochord.shell.storage.LearnerRecord;
-
-import monochord.shell.playback.Breaks;
-
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -21,8 +11,13 @@ import monochord.notebook.Screen;
 import monochord.notebook.Start;
 import monochord.practice.Question;
 import monochord.shell.journal.Journal;
+import monochord.shell.line.LineMode;
+import monochord.shell.line.LineState;
+import monochord.shell.line.LongAnswerPages;
+import monochord.shell.playback.Breaks;
 import monochord.shell.playback.Ear;
 import monochord.shell.storage.Keeper;
+import monochord.shell.storage.LearnerRecord;
 import monochord.shell.storage.Settings;
 import monochord.text.Phrase;
 import monochord.theory.Key;

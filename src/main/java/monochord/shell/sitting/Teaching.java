@@ -1,9 +1,5 @@
 package monochord.shell.sitting;
 
-import monochord.shell.line.LineMode;
-
-import monochord.shell.playback.Hearing;
-
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import monochord.course.Activity;
@@ -12,15 +8,17 @@ import monochord.course.DailySet;
 import monochord.course.JudgedAnswer;
 import monochord.course.LessonWalk;
 import monochord.course.NamedQuestion;
+import monochord.course.OpenActivities;
 import monochord.course.OpenQuestion;
 import monochord.course.Position;
 import monochord.course.RehearsalUnderWay;
 import monochord.course.RoomLesson;
-import monochord.course.OpenActivities;
 import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.drill.Difficulty;
 import monochord.practice.drill.Turn;
+import monochord.shell.line.LineMode;
+import monochord.shell.playback.Hearing;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.view.Answer;

@@ -12,7 +12,6 @@ import monochord.practice.skill.Skills;
 import monochord.record.Agenda;
 import monochord.record.Bookmarks;
 import monochord.record.KeptSet;
-import monochord.shell.storage.Keeper;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;

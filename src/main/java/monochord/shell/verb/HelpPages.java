@@ -37,7 +37,8 @@ final class HelpPages {
     static Statement songFile() {
         return new Statement(
                 Stream.of(
-                                List.of(Phrase.of("A song is a text file. Its head stands between two lines of hyphens:")),
+                                List.of(Phrase.of(
+                                        "A song is a text file. Its head stands between two lines of hyphens:")),
                                 code(songHead()),
                                 List.of(
                                         Phrase.of("Also by:, tempo: (a number) and swing: (how, in words)."),

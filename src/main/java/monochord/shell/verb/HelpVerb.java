@@ -47,7 +47,15 @@ public final class HelpVerb implements Verb {
                         word(),
                         Usage.VerbTopic.LEAVING,
                         Phrase.of("list the verbs, tell about one, or how music is typed"))
-                .form(may(takes(List.of(Value.VERB, Value.TOPIC), "enter", "music", "song-file", "java", "ears", "hands", "band")))
+                .form(may(takes(
+                        List.of(Value.VERB, Value.TOPIC),
+                        "enter",
+                        "music",
+                        "song-file",
+                        "java",
+                        "ears",
+                        "hands",
+                        "band")))
                 .examples("help play", "help music");
     }
 

@@ -67,7 +67,8 @@ final class TuneReading {
         if (joins && notes.get(last).end().equals(start)) {
             Melody.MelodyNote before = notes.get(last);
             notes.set(
-                    last, new Melody.MelodyNote(pitch, before.start(), before.beats().plus(beats)));
+                    last,
+                    new Melody.MelodyNote(pitch, before.start(), before.beats().plus(beats)));
         } else {
             notes.add(new Melody.MelodyNote(pitch, start, beats));
         }

@@ -1,7 +1,5 @@
 package monochord.view.advice;
 
-import monochord.view.music.Pictures;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +15,7 @@ import monochord.text.StyledText;
 import monochord.view.Look;
 import monochord.view.Table;
 import monochord.view.Table.Column;
+import monochord.view.music.Pictures;
 
 /** One change to a progression: the row before and after, two keyboards, and the same in a line. */
 public record IdeaText(Idea idea) {

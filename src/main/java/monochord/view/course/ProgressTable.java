@@ -2,9 +2,9 @@ package monochord.view.course;
 
 import java.time.Instant;
 import java.util.Locale;
-import monochord.practice.mastery.SkillInKey;
 import monochord.practice.mastery.Knowledge;
 import monochord.practice.mastery.Pace;
+import monochord.practice.mastery.SkillInKey;
 import monochord.practice.mastery.SkillMastery;
 import monochord.text.StyledText;
 import monochord.view.Answer;

@@ -88,9 +88,9 @@ public record SongAnswer(Song song) implements Answer {
     }
 
     private Phrase inForm(Section section, Map<Section, Integer> counts) {
-        int bars = counts.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head())
-                .inOrder()
-                .size());
+        int bars = counts.computeIfAbsent(
+                song.written(section),
+                its -> SectionMusic.of(its, song.head()).inOrder().size());
         return Phrase.counted(bars, "{0} ({1} bar)", "{0} ({1} bars)", Phrase.typed(section.name()), bars);
     }
 
@@ -224,8 +224,7 @@ public record SongAnswer(Song song) implements Answer {
     }
 
     private void section(Json json, Section section, Map<Section, SectionMusic> known) {
-        SectionMusic music =
-                known.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head()));
+        SectionMusic music = known.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head()));
         json.put("name", section.name())
                 .put("bars", music.count())
                 .put("repeat", music.order().size() > music.bars().size());

@@ -15,9 +15,9 @@ import java.util.stream.Stream;
 import monochord.lesson.Fault;
 import monochord.lesson.Filling;
 import monochord.lesson.Lesson;
+import monochord.lesson.LessonPart;
 import monochord.lesson.LessonPart.Ask;
 import monochord.lesson.LessonPart.ProsePart;
-import monochord.lesson.LessonPart;
 import monochord.lesson.ProseBlock;
 import monochord.lesson.TextRun;
 import monochord.practice.Question;
@@ -225,7 +225,9 @@ class CourseLessonsTest {
     void showSoundAskAndEndAtTheKeyboard() {
         for (Lesson lesson : LESSONS) {
             assertTrue(has(lesson, LessonPart.Show.class), lesson.slug() + " shows nothing");
-            assertTrue(has(lesson, LessonPart.Listen.class) || has(lesson, LessonPart.Compare.class), lesson.slug() + " is silent");
+            assertTrue(
+                    has(lesson, LessonPart.Listen.class) || has(lesson, LessonPart.Compare.class),
+                    lesson.slug() + " is silent");
             assertTrue(has(lesson, Ask.class), lesson.slug() + " asks nothing");
             assertTrue(endsAtTheKeyboard(lesson), lesson.slug() + " ends without anything for the hands");
         }

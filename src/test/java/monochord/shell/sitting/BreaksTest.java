@@ -1,13 +1,12 @@
 package monochord.shell.sitting;
 
-import monochord.shell.playback.Breaks;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import monochord.shell.playback.Breaks;
 import org.junit.jupiter.api.Test;
 
 /** Half an hour with no pause of five minutes: common practice, no source. Times in minutes. */

@@ -1,7 +1,5 @@
 package monochord.shell.sitting;
 
-import monochord.shell.line.LineMode;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -16,6 +14,7 @@ import monochord.practice.Question;
 import monochord.practice.Skill;
 import monochord.practice.Verdict;
 import monochord.practice.skill.Skills;
+import monochord.shell.line.LineMode;
 import monochord.shell.playback.Ear;
 import monochord.theory.Key;
 import monochord.view.Answer;

@@ -2,8 +2,8 @@ package monochord.practice.skill.chord;
 
 import java.util.ArrayList;
 import java.util.List;
-import monochord.practice.Coaching;
 import monochord.practice.AnswerForm;
+import monochord.practice.Coaching;
 import monochord.practice.Misconception;
 import monochord.practice.Question;
 import monochord.practice.Skill;

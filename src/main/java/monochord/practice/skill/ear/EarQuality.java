@@ -2,10 +2,10 @@ package monochord.practice.skill.ear;
 
 import java.util.List;
 import java.util.Optional;
+import monochord.practice.AnswerForm;
 import monochord.practice.Coaching;
 import monochord.practice.Excerpt;
 import monochord.practice.Excerpt.Moment;
-import monochord.practice.AnswerForm;
 import monochord.practice.Listening;
 import monochord.practice.Question;
 import monochord.practice.Skill;

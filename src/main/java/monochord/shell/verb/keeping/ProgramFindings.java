@@ -40,7 +40,8 @@ final class ProgramFindings {
                 .findFirst();
         return named.filter(ProgramFindings::isThere).isPresent()
                 ? DoctorFinding.well(what, "archive", Phrase.of("there: the classes are at hand"))
-                : DoctorFinding.well(what, "archive", Phrase.of("not yet: the next start may be quicker than this one"));
+                : DoctorFinding.well(
+                        what, "archive", Phrase.of("not yet: the next start may be quicker than this one"));
     }
 
     private static boolean isThere(String path) {

@@ -39,7 +39,10 @@ final class SettingsVerb implements Verb {
 
     @Override
     public Usage usage() {
-        return Usage.of(word(), Usage.VerbTopic.KEEPING, Phrase.of("list what is settled for good, or change one of them"))
+        return Usage.of(
+                        word(),
+                        Usage.VerbTopic.KEEPING,
+                        Phrase.of("list what is settled for good, or change one of them"))
                 .form(may(takes(List.of(Value.TEXT), Setting.names())))
                 .examples("settings", EXAMPLE, "settings notes german");
     }

@@ -24,7 +24,8 @@ final class SurroundingFindings {
                         what,
                         "terminal",
                         Phrase.of("{0}, {1} lines", Phrase.typed(kind.isEmpty() ? "?" : kind), sitting.screenLines()))
-                : DoctorFinding.well(what, "terminal", Phrase.of("none: answers go through a pipe or to a command line"));
+                : DoctorFinding.well(
+                        what, "terminal", Phrase.of("none: answers go through a pipe or to a command line"));
     }
 
     private static DoctorFinding sound() {

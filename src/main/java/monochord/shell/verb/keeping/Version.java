@@ -14,11 +14,7 @@ public final class Version {
                 .orElse(Phrase.of("in the making"));
         return Phrase.of(
                 "Monochord {0}; Java {1} of {2}; {3} {4}",
-                number,
-                property("java.version"),
-                property("java.vendor"),
-                property("os.name"),
-                property("os.arch"));
+                number, property("java.version"), property("java.vendor"), property("os.name"), property("os.arch"));
     }
 
     private static Phrase property(String name) {

@@ -120,7 +120,8 @@ final class TransposeVerb implements Verb {
         return Optional.of(
                 moves
                         ? new RemarkedAnswer(
-                                answer, there(keys.get(0).key(), keys.get(0).up().semitones()))
+                                answer,
+                                there(keys.get(0).key(), keys.get(0).up().semitones()))
                         : answer);
     }
 

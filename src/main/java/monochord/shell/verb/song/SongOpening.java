@@ -39,8 +39,7 @@ record SongOpening(Song song, Optional<Path> file, String text) {
         String text = SongFile.text(file, name);
         boolean isMarkdown = name.toLowerCase(Locale.ROOT).endsWith(".md") || SongFile.isSong(text);
         if (!isMarkdown && isAbc(name, text)) {
-            return new SongOpening(
-                    SongBook.read(text, sentence), Optional.empty(), SongBook.kept(text, sentence));
+            return new SongOpening(SongBook.read(text, sentence), Optional.empty(), SongBook.kept(text, sentence));
         } else if (!isMarkdown && TextChart.isChart(text)) {
             return new SongOpening(chart(TextChart.read(text, called(file))), Optional.empty(), text);
         } else if (!isMarkdown) {

@@ -26,8 +26,8 @@ import monochord.song.SongFile;
 import monochord.song.SongReader;
 import monochord.text.Phrase;
 import monochord.view.Answer;
-import monochord.view.course.CheckAnswer.Checked;
 import monochord.view.course.CheckAnswer;
+import monochord.view.course.CheckAnswer.Checked;
 
 /** Finds the faults of lesson and song files. */
 final class CheckVerb implements Verb {
