@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import monochord.text.SafeText;
 import org.apache.commons.text.StringEscapeUtils;
 
@@ -15,6 +16,8 @@ import org.apache.commons.text.StringEscapeUtils;
  */
 public sealed interface Html {
     Set<String> VOID = Set.of("meta", "br", "hr");
+    /** Of an element or an attribute. */
+    Pattern NAME = Pattern.compile("[a-zA-Z][a-zA-Z0-9-]*");
 
     /** Markup as it stands in the file. */
     String write();
@@ -90,7 +93,7 @@ public sealed interface Html {
     }
 
     private static void check(String name) {
-        if (!name.matches("[a-zA-Z][a-zA-Z0-9-]*")) {
+        if (!NAME.matcher(name).matches()) {
             throw new IllegalArgumentException("not a name in a page: " + name);
         }
     }
