@@ -29,7 +29,7 @@ record TerminalWindow(Terminal terminal, Look look) {
     static Terminal sized(Terminal terminal) {
         Size size = terminal.getSize();
         if (size.getColumns() <= 0 || size.getRows() <= 0) {
-            terminal.setSize(new Size(
+            terminal.setSize(Size.of(
                     size.getColumns() > 0 ? size.getColumns() : USUAL_WIDTH,
                     size.getRows() > 0 ? size.getRows() : USUAL_HEIGHT));
         }

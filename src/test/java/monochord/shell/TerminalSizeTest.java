@@ -24,9 +24,9 @@ class TerminalSizeTest {
                 new ByteArrayInputStream(new byte[0]),
                 new ByteArrayOutputStream(),
                 StandardCharsets.UTF_8)) {
-            terminal.setSize(new Size(columns, rows));
+            terminal.setSize(Size.of(columns, rows));
             assertEquals(
-                    new Size(columnsThen, rowsThen),
+                    Size.of(columnsThen, rowsThen),
                     TerminalWindow.sized(terminal).getSize());
         }
     }
