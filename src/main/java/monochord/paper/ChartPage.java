@@ -42,7 +42,7 @@ public final class ChartPage {
             section(section, part, content);
         }
         if (!chart.changes().isEmpty()) {
-            content.add(words("h3", Phrase.of("Changed bars")));
+            content.add(words("h3", ChartSheet.changesTitle(part)));
             chart.changes().forEach(change -> content.add(words("p", ChartSheet.told(change))));
         }
         return Html.element("section").with("class", "part").holding(content);

@@ -130,10 +130,17 @@ public final class ChartSheet {
         if (part.chart().changes().isEmpty()) {
             return;
         }
-        flow.keep(PageText.name(), Phrase.of("Changed bars"), SECTION_GAP);
+        flow.keep(PageText.name(), changesTitle(part), SECTION_GAP);
         for (Chart.ChartChange change : part.chart().changes()) {
             flow.add(PageText.body(), told(change), 0.8);
         }
+    }
+
+    /** Reasons are written once, for all players, and may name notes. */
+    static Phrase changesTitle(PlayerPart part) {
+        return part.up().semitones() % 12 == 0
+                ? Phrase.of("Changed bars")
+                : Phrase.of("Changed bars; notes named here are as they sound");
     }
 
     /** {@code 1. ♭VI in place of Em; agreed: the tune rests on its fifth}. */
