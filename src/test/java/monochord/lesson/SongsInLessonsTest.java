@@ -9,9 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.after.ClassicalCounts;
 import monochord.harmony.after.SongCounts;
@@ -68,12 +70,25 @@ class SongsInLessonsTest {
     @Test
     @DisplayName("5.4, 5.10: after iv comes I, between half and two thirds of the time")
     void theMinorFourGoesHome() throws IOException {
-        LessonText.says("5.4", "After iv they play I about one time in two");
+        LessonText.says("5.4", "After iv they play I, in songs rather more than one time in two, and V less than half as often");
         for (SongCounts.Collection collection : SongCounts.Collection.values()) {
             List<SongCounts.SongCount> rows = after("iv", collection);
             int all = rows.stream().mapToInt(SongCounts.SongCount::times).sum();
             assertTrue(2 * rows.get(0).times() > all && 3 * rows.get(0).times() < 2 * all, collection.toString());
+            assertEquals("V", rows.get(1).to());
+            assertTrue(2 * rows.get(1).times() < rows.get(0).times(), collection.toString());
         }
+    }
+
+    @Test
+    @DisplayName("5.4: in classical scores V comes more often than I after iv")
+    void theMinorFourInScores() throws IOException {
+        LessonText.says("5.4", "in classical music V is the commoner");
+        ClassicalCounts counts = ClassicalCounts.parse(resource("next-chord-classical.tsv"));
+        Map<String, Integer> after = counts.rows().stream()
+                .filter(row -> row.from().toString().equals("iv"))
+                .collect(Collectors.toMap(row -> row.to().toString(), ClassicalCounts.ScoreCount::times));
+        assertTrue(after.get("V") + after.get("V7") > after.get("I"), after.toString());
     }
 
     @Test

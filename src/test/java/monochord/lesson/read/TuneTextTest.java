@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import monochord.harmony.melody.Fit;
@@ -160,6 +161,25 @@ class TuneTextTest {
                             .filter(note -> note.beats().compareTo(Beats.ONE) >= 0)
                             .map(note -> section.name() + " " + fit.place(note) + " " + note.pitch())
                             .toList());
+        }
+    }
+
+    /** Nothing of what is sung is left over, and no note is without: a word laid behind all of them comes to stand there. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("ours")
+    void eachOfOursHasASyllableForEachNote(Path file) throws IOException {
+        Song song = SongReader.read(Files.readString(file));
+        for (Section section : song.sections()) {
+            if (!section.words().isEmpty()) {
+                int notes = SongPlace.whole(section)
+                        .melody(song)
+                        .orElseThrow()
+                        .notes()
+                        .size();
+                List<String> lines = new ArrayList<>(section.words());
+                lines.add("behind");
+                assertEquals(notes, Syllables.of(lines, 2 * notes).indexOf("behind"), section.name());
+            }
         }
     }
 
