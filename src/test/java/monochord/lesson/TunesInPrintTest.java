@@ -84,7 +84,7 @@ class TunesInPrintTest {
         List<String> parts = List.of(paragraph.split("\\*"));
         return parts.stream()
                 .skip(1)
-                .map(String::strip)
+                .map(part -> part.strip().replaceAll(",$", ""))
                 .filter(part -> TITLE.matcher(part).matches() && !NO_TUNES.contains(part))
                 .toList();
     }
