@@ -29,6 +29,8 @@ class KeyAndHarmoniseTest {
                    - All its chords are the key's own: I vi IV V.
                 It can go round and round. G leads back to C as dominant to tonic.
                 Textbooks call this loop doo-wop.
+                To end it, close with G C, F C or A♭ B♭ C, and hold the last chord for a bar or
+                two. For a tag, play the last two bars again before you end.
                 """, Run.of("key of C Am F G C Am F G C Am F G").result(0));
     }
 
@@ -129,7 +131,7 @@ class KeyAndHarmoniseTest {
                         "\"loop\":true,\"lead\":\"G leads back to Am, a deceptive turn: the dominant would go to C.\""
                                 + ",\"schema\":\"singer/songwriter\""),
                 said);
-        assertTrue(json("key of C F G7 C").contains("\"loop\":false,\"lead\":null,\"schema\":null"));
+        assertTrue(json("key of C F G7 C").contains("\"loop\":false,\"lead\":null,\"schema\":null,\"ending\":null"));
         assertTrue(json("key of C4 E4 G4 C5:3").contains("\"spans\":[]"));
     }
 
