@@ -14,6 +14,7 @@ import monochord.theory.note.NoteName;
 /** Lines within the chords or under them, pedals, diminished chords in passing, and chords a third away. */
 final class LineIdioms {
     static final String LINE_CLICHE = "line cliche";
+    static final String RISING_LINE = "rising line";
     static final String COMMON_TONE_DIMINISHED = "common-tone diminished";
 
     private static final TextbookPage LINES = TextbookPage.COMMON_PRACTICE;
@@ -122,7 +123,7 @@ final class LineIdioms {
                     .because(LineIdioms::falling)
                     .inMajor("[I] IV -> =,Imaj7,I7", "[ii] V -> =,iimaj7,ii7")
                     .inMinor("[i] IV -> =,imaj7,i7", "[i] iv -> =,imaj7,i7"),
-            Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
+            Idiom.named(RISING_LINE, CHROMATIC, LINES)
                     .worth(7, 2)
                     .where(IdiomCondition.A_BAR)
                     .because(LineIdioms::rising)

@@ -37,16 +37,17 @@ class AskedIdiomTest {
     /** A line over a standing chord, from the root down or from the fifth up, is in the ideas. Common practice, no source. */
     @ParameterizedTest
     @CsvSource(delimiter = ';', textBlock = """
-            | Am | Dm |     ; Am ; Am Am(maj7) Am7 Am6 Dm ; A G# G F#
+            | Am | Dm |     ; Am ; Am Am(maj7) Am7 Dm     ; A G# G
+            | C | . | G |   ; C  ; C Cmaj7 C7 C6 G        ; C B Bb A
             | Am | Dm |     ; Am ; Am F/A Am6 Am7 Dm      ; E F F# G
             | Am | . | E |  ; Am ; Am Am(maj7) Am7 Am6 E  ; A G# G F#
             | C | F |       ; C  ; C Cmaj7 C7 F           ; C B Bb
-            | C | F |       ; C  ; C C+ C6 C7 F           ; G G# A Bb
-            | Eb | Ab |     ; Eb ; Eb Eb+ Eb6 Eb7 Ab      ; Bb B C Db
+            | C | F |       ; C  ; C Caug C6 C7 F         ; G G# A Bb
+            | Eb | Ab |     ; Eb ; Eb Ebaug Eb6 Eb7 Ab    ; Bb B C Db
             """)
     void aLineMovesOverAStandingChord(String row, String key, String with, String line) {
         List<Idea> ideas = Recolour.of(Progression.parse(row, Key.parse(key)), Optional.empty()).ideas().stream()
-                .filter(idea -> idea.name().equals(LineIdioms.LINE_CLICHE))
+                .filter(idea -> List.of("line cliche", "rising line").contains(idea.name()))
                 .toList();
         Optional<Idea> found = ideas.stream()
                 .filter(idea -> symbols(idea.progression()).equals(with))
@@ -101,6 +102,8 @@ class AskedIdiomTest {
             suspended              | C F G C       | C  | 2 | C Fsus4 F G C                      | OMT embellishingTones
             line cliché            | Am Dm E Am    | Am | 1 | Am Am(maj7) Am7 Am6 Dm E Am        | common practice, no source
             line cliche            | C F G C       | C  | 1 | C Cmaj7 C7 F G C                   | common practice, no source
+            rising line            | C F G C       | C  | 1 | C Caug C6 C7 F G C                 | common practice, no source
+            rising line            | Am Dm E Am    | Am | 1 | Am F/A Am6 Am7 Dm E Am             | common practice, no source
             stepping bass          | C G Am Em F C | C  | 2 | C G/B Am Em F C                    | OMT popRockHarmony
             stepping bass          | C G Am Em F C | C  | 4 | C G Am Em/G F C                    | OMT popRockHarmony
             stepping bass          | F C Dm G C    | C  | 2 | F C/E Dm G C                       | OMT popRockHarmony
@@ -138,7 +141,7 @@ class AskedIdiomTest {
         assertEquals(
                 "\"shine\" is not an idiom: expected borrowed and a numeral, or walk up, double plagal, neapolitan,"
                         + " applied, two-five, tritone, backdoor, flat nine, passing diminished, common-tone diminished,"
-                        + " line cliche, pedal on 1, pedal on 5, chromatic descent, stepping bass, mediant, suspended,"
+                        + " line cliche, rising line, pedal on 1, pedal on 5, chromatic descent, stepping bass, mediant, suspended,"
                         + " added tone. Example: borrowed bVI",
                 assertThrows(Unreadable.class, () -> AskedIdiom.parse("shine")).getMessage());
         assertThrows(Unreadable.class, () -> AskedIdiom.parse("borrowed X"));
