@@ -70,7 +70,9 @@ class SongsInLessonsTest {
     @Test
     @DisplayName("5.4, 5.10: after iv comes I, between half and two thirds of the time")
     void theMinorFourGoesHome() throws IOException {
-        LessonText.says("5.4", "After iv they play I, in songs rather more than one time in two, and V less than half as often");
+        LessonText.says(
+                "5.4",
+                "After iv they play I, in songs rather more than one time in two, and V less than half as often");
         for (SongCounts.Collection collection : SongCounts.Collection.values()) {
             List<SongCounts.SongCount> rows = after("iv", collection);
             int all = rows.stream().mapToInt(SongCounts.SongCount::times).sum();

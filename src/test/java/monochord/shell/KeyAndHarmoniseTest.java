@@ -29,6 +29,8 @@ class KeyAndHarmoniseTest {
                    - All its chords are the key's own: I vi IV V.
                 It can go round and round. G leads back to C as dominant to tonic.
                 Textbooks call this loop doo-wop.
+                To end it, close with G C, F C or A♭ B♭ C, and hold the last chord for a bar or
+                two. For a tag, play the last two bars again before you end.
                 """, Run.of("key of C Am F G C Am F G C Am F G").result(0));
     }
 
@@ -129,7 +131,7 @@ class KeyAndHarmoniseTest {
                         "\"loop\":true,\"lead\":\"G leads back to Am, a deceptive turn: the dominant would go to C.\""
                                 + ",\"schema\":\"singer/songwriter\""),
                 said);
-        assertTrue(json("key of C F G7 C").contains("\"loop\":false,\"lead\":null,\"schema\":null"));
+        assertTrue(json("key of C F G7 C").contains("\"loop\":false,\"lead\":null,\"schema\":null,\"ending\":null"));
         assertTrue(json("key of C4 E4 G4 C5:3").contains("\"spans\":[]"));
     }
 
@@ -199,6 +201,11 @@ class KeyAndHarmoniseTest {
                         .out()
                         .contains(
                                 "is not the metre of this tune: the bars of the tune have 2 quarters, and these would have 3."));
+        assertTrue(
+                Run.of("recolour C | F | in C under C4 E4 G4 E4 | C5:4 | metre 3/4", "--json")
+                        .out()
+                        .contains(
+                                "is not the metre of this tune: the bars of the tune have 4 quarters, and these would have 3."));
     }
 
     /** Common practice, no source. Said only where it is clear: these chords are the everyday ones of the other key and few are those of this one. */
@@ -239,6 +246,20 @@ class KeyAndHarmoniseTest {
                 .run()
                 .result(0);
         assertTrue(said.contains("Playing | C4 E4 G4 | B4 D5 G4 | C5:3 | over C | G7 | C | in C major at 84."), said);
+    }
+
+    /** Of three beats the chord that is put in has the last. Common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            recolour C | F | C | G | C | in C metre 3/4                                            ; C | F . Fm | C | G | C |
+            recolour C | F | G | C | in C metre 3/4 with passing diminished at 3                   ; C | F . F♯dim7 | G | C |
+            recolour C | F | C | G | C | in C metre 6/8                                            ; C | F Fm | C | G | C |
+            recolour C | F | C | G | C | in C                                                      ; C | F Fm | C | G | C |
+            recolour C | F | C | G | C | in C under C4:2 E4 F4:2 C5 G4:2 E4 D4 B3 G3 C4:3 metre 3/4 ; C | F . Fm | C | G | C |
+            """)
+    void recoloursInTheMetre(String sentence, String played) {
+        String said = new Run.Outside().typing(sentence + "\nplay\n").run().result(0);
+        assertTrue(said.replaceAll("\\s+", " ").contains(played + " in C major at 84."), said);
     }
 
     @Test

@@ -110,6 +110,7 @@ class TunesTest {
             recolour C in C with passing diminished     | 1 | A passing diminished chord needs two chords whose roots lie a whole step apart. There is no such place in these chords.
             recolour Bdim in C with common-tone diminished | 1 | A common-tone diminished chord needs a major chord to turn about. There is no such place in these chords.
             recolour Bdim in C with line cliche         | 1 | A line of half steps needs a major or minor chord that stands. There is no such place in these chords.
+            recolour Dm in C with rising line           | 1 | A rising line needs the tonic chord for a whole bar, and the chord on 4 behind it. There is no such place in these chords.
             recolour Bdim in C with suspended           | 1 | A suspension needs a chord with a third, for the fourth to fall to. There is no such place in these chords.
             recolour Bdim in C with added tone          | 1 | An added tone needs a chord of the key that does not have it yet, where it can be held. There is no such place in these chords.
             recolour C in C with chromatic descent      | 1 | A chromatic bass needs chords whose roots come down by step from the tonic. There is no such place in these chords.

@@ -16,19 +16,22 @@ import monochord.theory.note.NoteName;
  * or the chord and behind it, in its second half, the same chord over a seventh that passes, or a dominant of the next chord.
  *
  * <p>A seventh in the bass goes down a step, the third of a dominant up a half step, a dominant a tritone away down one:
- * Integrated Music Theory, lessons 11b and 16b; Open Music Theory 2, "Substitutions". Weights are ours.
+ * Integrated Music Theory, lessons 11b and 16b; Open Music Theory 2, "Substitutions". The tonic over the dominant's root before
+ * it: Open Music Theory 1, "cadenceTypes". Weights are ours.
  *
  * @param chords one or two
  * @param bass what the last of them has lowest
  */
 record BassChoice(List<Chord> chords, Bass bass, double cost) {
     private static final double OWED = 6;
+    private static final double FORBIDDEN = 100;
 
     /** What lies lowest, and why it may. */
     enum Bass {
         AS_WRITTEN,
         THIRD,
         FIFTH,
+        CADENTIAL_FIFTH,
         SEVENTH,
         PASSING,
         DOMINANT_THIRD,
@@ -50,7 +53,11 @@ record BassChoice(List<Chord> chords, Bass bass, double cost) {
         firsts.add(new BassChoice(List.of(chord), Bass.AS_WRITTEN, 0));
         if (mayTurn) {
             tone(chord, 3).ifPresent(third -> firsts.add(over(chord, third, Bass.THIRD, 1)));
-            tone(chord, 5).ifPresent(fifth -> firsts.add(over(chord, fifth, Bass.FIFTH, 3.5)));
+            tone(chord, 5)
+                    .ifPresent(fifth -> firsts.add(
+                            isCadential(chord, next, key)
+                                    ? over(chord, fifth, Bass.CADENTIAL_FIFTH, 1)
+                                    : over(chord, fifth, Bass.FIFTH, 3.5)));
             tone(chord, 7).ifPresent(seventh -> firsts.add(over(chord, seventh, Bass.SEVENTH, 1)));
         }
         List<BassChoice> all = new ArrayList<>(firsts);
@@ -60,6 +67,15 @@ record BassChoice(List<Chord> chords, Bass bass, double cost) {
             }
         }
         return all;
+    }
+
+    /** A tonic triad before the dominant, over whose root it may stand already. */
+    private static boolean isCadential(Chord chord, Chord next, Key key) {
+        return next != null
+                && chord.root().equals(key.tonic())
+                && chord.kind().intervals().size() == 3
+                && next.root().equals(key.note(5))
+                && next.kind().quality() == TriadQuality.MAJOR;
     }
 
     private static BassChoice over(Chord chord, NoteName tone, Bass bass, double cost) {
@@ -113,12 +129,13 @@ record BassChoice(List<Chord> chords, Bass bass, double cost) {
     double owes(int move) {
         boolean goes = switch (bass) {
             case AS_WRITTEN -> true;
+            case CADENTIAL_FIFTH -> move == 0;
             case THIRD, FIFTH, DOMINANT_FIFTH -> move != 0 && Math.abs(move) <= 2;
             case SEVENTH, PASSING, DOMINANT_SEVENTH -> move == -1 || move == -2;
             case DOMINANT_THIRD -> move == 1;
             case TRITONE_AWAY -> move == -1;
         };
-        return goes ? 0 : bass == Bass.THIRD ? 1 : OWED;
+        return goes ? 0 : bass == Bass.THIRD ? 1 : bass == Bass.CADENTIAL_FIFTH ? FORBIDDEN : OWED;
     }
 
     /** What was done here, in a sentence for each new chord. */
@@ -141,6 +158,8 @@ record BassChoice(List<Chord> chords, Bass bass, double cost) {
         return switch (bass) {
             case THIRD -> Phrase.sentence("{0} has its third lowest: {1}.", chord, lies);
             case FIFTH -> Phrase.sentence("{0} has its fifth lowest, in passing: {1}.", chord, lies);
+            case CADENTIAL_FIFTH ->
+                Phrase.sentence("{0} has its fifth lowest, and the dominant keeps that bass: {1}.", chord, lies);
             case SEVENTH -> Phrase.sentence("{0} has its seventh lowest: {1}.", chord, lies);
             case PASSING -> Phrase.sentence("{0} is the same chord, and a seventh passes below it: {1}.", chord, lies);
             case DOMINANT_THIRD ->

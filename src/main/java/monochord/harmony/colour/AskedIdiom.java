@@ -72,7 +72,13 @@ public record AskedIdiom(String name, Numeral numeral) {
      * @param at the chord that is changed, or before which chords are put, from 0
      */
     public Optional<Idea> in(Progression progression, Optional<Melody> melody, OptionalInt at) {
-        PlainRow row = new PlainRow(progression, false, melody);
+        return in(progression, melody, at, Recolour.RecolourOptions.USUAL);
+    }
+
+    /** The same in bars of three beats, if the options say so. */
+    public Optional<Idea> in(
+            Progression progression, Optional<Melody> melody, OptionalInt at, Recolour.RecolourOptions options) {
+        PlainRow row = new PlainRow(progression, false, options.isInThree(melody));
         Optional<Change> found = numeral == null ? named(row, at) : borrowed(row, at);
         TuneFit overlay = new TuneFit(melody, progression);
         return found.map(change -> new Idea(change, ChangeScore.of(change, true, overlay.price(change)), overlay));

@@ -20,6 +20,7 @@ final class IdiomNames {
             case "passing diminished" -> Phrase.of("passing diminished");
             case "common-tone diminished" -> Phrase.of("common-tone diminished");
             case LineIdioms.LINE_CLICHE -> Phrase.of("line of half steps");
+            case LineIdioms.RISING_LINE -> Phrase.of("rising line");
             case "pedal on 1", "pedal on 5" -> Phrase.of("pedal bass");
             case "chromatic descent" -> Phrase.of("chromatic bass");
             case "stepping bass" -> Phrase.of("bass by step");

@@ -32,6 +32,8 @@ final class IdiomNeeds {
                 Phrase.sentence("A common-tone diminished chord needs a major chord to turn about.");
             case LineIdioms.LINE_CLICHE ->
                 Phrase.sentence("A line of half steps needs a major or minor chord that stands.");
+            case LineIdioms.RISING_LINE ->
+                Phrase.sentence("A rising line needs the tonic chord for a whole bar, and the chord on 4 behind it.");
             case "suspended" -> Phrase.sentence("A suspension needs a chord with a third, for the fourth to fall to.");
             case "added tone" ->
                 Phrase.sentence(

@@ -19,7 +19,11 @@ final class LeadingReasons {
     /** A bass and a cliché are lines already; where a note falls or leans by the books, that has been said. */
     private static boolean saysItself(Change change) {
         return change.idiom().colour() == Colour.BASS
-                || List.of(LineIdioms.LINE_CLICHE, LineIdioms.COMMON_TONE_DIMINISHED, BorrowedIdioms.NEAPOLITAN)
+                || List.of(
+                                LineIdioms.LINE_CLICHE,
+                                LineIdioms.RISING_LINE,
+                                LineIdioms.COMMON_TONE_DIMINISHED,
+                                BorrowedIdioms.NEAPOLITAN)
                         .contains(change.idiom().name());
     }
 

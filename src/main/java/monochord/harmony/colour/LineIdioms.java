@@ -14,6 +14,7 @@ import monochord.theory.note.NoteName;
 /** Lines within the chords or under them, pedals, diminished chords in passing, and chords a third away. */
 final class LineIdioms {
     static final String LINE_CLICHE = "line cliche";
+    static final String RISING_LINE = "rising line";
     static final String COMMON_TONE_DIMINISHED = "common-tone diminished";
 
     private static final TextbookPage LINES = TextbookPage.COMMON_PRACTICE;
@@ -80,15 +81,14 @@ final class LineIdioms {
         return line(change, line);
     }
 
+    /** From the fifth up: fifth, raised fifth, sixth, seventh. */
     private static Phrase rising(Change change) {
-        NoteName seventh = change.now(3).tones().get(3);
-        return line(
-                change,
-                List.of(
-                        change.now(0).tones().get(2),
-                        change.now(1).tones().get(2),
-                        change.now(2).tones().get(3),
-                        seventh));
+        Chord standing = change.old(0);
+        List<NoteName> line = new ArrayList<>(List.of(change.now(0).tones().get(2)));
+        for (int i = 1; i < change.chords().size(); i++) {
+            change.now(i).tones().stream().filter(tone -> !standing.holds(tone)).forEach(line::add);
+        }
+        return line(change, line);
     }
 
     private static final List<Idiom> CLICHES = List.of(
@@ -121,11 +121,12 @@ final class LineIdioms {
                     .because(LineIdioms::falling)
                     .inMajor("[I] IV -> =,Imaj7,I7", "[ii] V -> =,iimaj7,ii7")
                     .inMinor("[i] IV -> =,imaj7,i7", "[i] iv -> =,imaj7,i7"),
-            Idiom.named(LINE_CLICHE, CHROMATIC, LINES)
+            Idiom.named(RISING_LINE, CHROMATIC, LINES)
                     .worth(7, 2)
                     .where(IdiomCondition.A_BAR)
                     .because(LineIdioms::rising)
-                    .inMajor("[I] IV -> =,I+,Iadd6,I7"));
+                    .inMajor("[I] IV -> =,I+,Iadd6,I7")
+                    .inMinor("[i] iv -> =,VI6,iadd6,i7"));
 
     static Phrase pedal(Change change) {
         return Phrase.sentence(
@@ -195,7 +196,12 @@ final class LineIdioms {
             Idiom.named("stepping bass", BASS, TextbookPage.first("popRockHarmony"))
                     .worth(7, 0)
                     .because(LineIdioms::bassLine)
-                    .inMajor("I [V] vi -> V6", "I [V vi] IV -> V6 =", "vi [V] IV -> I64", "IV [I] ii -> I6")
+                    .inMajor(
+                            "I [V] vi -> V6",
+                            "I [V vi] IV -> V6 =",
+                            "vi [V] IV -> I64",
+                            "vi [iii] IV -> iii6",
+                            "IV [I] ii -> I6")
                     .inMinor("i [V] VI -> V6"));
 
     private static final TextbookPage THIRDS = TextbookPage.lesson("19b");

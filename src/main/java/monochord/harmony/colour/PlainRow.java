@@ -2,12 +2,10 @@ package monochord.harmony.colour;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.ChordFunction;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.ChordSpan;
-import monochord.harmony.melody.Melody;
 import monochord.theory.Chord;
 import monochord.theory.ChordKind;
 import monochord.theory.Key;
@@ -31,7 +29,7 @@ final class PlainRow {
     final Key home;
 
     final boolean isLoop;
-    /** Whether the tune shows bars of three beats, so that a bar is shared two to one. */
+    /** Whether there are bars of three beats, so that a bar is shared two to one. */
     final boolean isInThree;
 
     private final List<ChordEvent> struck = new ArrayList<>();
@@ -43,9 +41,9 @@ final class PlainRow {
 
     /**
      * @param marked whether the row is said to be a loop
-     * @param melody the tune above it, whose bars say how many beats a bar has
+     * @param barsOfThree whether a bar has three beats
      */
-    PlainRow(Progression progression, boolean marked, Optional<Melody> melody) {
+    PlainRow(Progression progression, boolean marked, boolean barsOfThree) {
         this.progression = progression;
         this.key = progression.key();
         this.home = key.isMinor() ? Key.minor(key.tonic()) : Key.major(key.tonic());
@@ -58,8 +56,7 @@ final class PlainRow {
         this.functions =
                 struck.stream().map(slot -> ChordFunction.of(slot.chord(), key)).toList();
         this.isLoop = marked || !endsOnTonic();
-        this.isInThree =
-                progression.barred() && melody.filter(Melody::isInThree).isPresent();
+        this.isInThree = progression.barred() && barsOfThree;
         this.isFirstTime = new boolean[size()];
         this.isSecondTime = new boolean[size()];
         findRepeats();

@@ -49,9 +49,18 @@ public final class Recolour {
      * @param isBold whether the restraint that idioms ask for is left out, and changes may stand closer
      * @param isLoop whether the row leads back to its start even where it ends on the tonic
      * @param mayStayOpen whether the last cadence may go
+     * @param barsOfThree whether a bar has three beats; if it is not said, the tune shows it
      */
-    public record RecolourOptions(boolean isBold, boolean isLoop, boolean mayStayOpen) {
+    public record RecolourOptions(boolean isBold, boolean isLoop, boolean mayStayOpen, Optional<Boolean> barsOfThree) {
         public static final RecolourOptions USUAL = new RecolourOptions(false, false, false);
+
+        public RecolourOptions(boolean isBold, boolean isLoop, boolean mayStayOpen) {
+            this(isBold, isLoop, mayStayOpen, Optional.empty());
+        }
+
+        boolean isInThree(Optional<Melody> melody) {
+            return barsOfThree.orElseGet(() -> melody.filter(Melody::isInThree).isPresent());
+        }
     }
 
     private Recolour(PlainRow row, Optional<Melody> melody, RecolourOptions manner) {
@@ -67,7 +76,7 @@ public final class Recolour {
     }
 
     public static Recolour of(Progression progression, Optional<Melody> melody, RecolourOptions manner) {
-        return new Recolour(new PlainRow(progression, manner.isLoop(), melody), melody, manner);
+        return new Recolour(new PlainRow(progression, manner.isLoop(), manner.isInThree(melody)), melody, manner);
     }
 
     /** Where no combination counts more than the first idea alone, it is that. */

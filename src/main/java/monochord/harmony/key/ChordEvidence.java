@@ -17,8 +17,9 @@ final class ChordEvidence {
 
     private final List<Chord> chords;
     private final List<Double> beats;
+    private final List<Optional<NoteName>> sevenths;
     private final ToneShares tones = new ToneShares();
-    private final ToneShares sevenths = new ToneShares();
+    private final ToneShares sharesOfSevenths = new ToneShares();
     /** By candidate, each worked out when it is first asked for. */
     private final int[][] seen = new int[CandidateKeys.COUNT][];
 
@@ -27,8 +28,11 @@ final class ChordEvidence {
     private ChordEvidence(List<Chord> chords, List<Double> beats) {
         this.chords = chords;
         this.beats = beats;
+        this.sevenths = chords.stream().map(ChordEvidence::seventh).toList();
         for (int i = 0; i < chords.size(); i++) {
-            hear(chords.get(i), beats.get(i));
+            double length = beats.get(i);
+            hear(chords.get(i), length);
+            sevenths.get(i).ifPresent(seventh -> sharesOfSevenths.add(seventh, length));
         }
     }
 
@@ -58,7 +62,6 @@ final class ChordEvidence {
                     chord.root().plus(interval),
                     length / chord.kind().intervals().size());
         }
-        seventh(chord).ifPresent(seventh -> sevenths.add(seventh, length));
     }
 
     private static Optional<NoteName> seventh(Chord chord) {
@@ -70,7 +73,7 @@ final class ChordEvidence {
 
     /** The seventh of a chord that is not diminished, where it has one. */
     Optional<NoteName> seventh(int chord) {
-        return seventh(chords.get(chord));
+        return sevenths.get(chord);
     }
 
     /** A part of it, both ends included. */
@@ -132,7 +135,7 @@ final class ChordEvidence {
                 + KeyWeights.FIRST_CHORD * atEdge(numbers[0], KeyWeights.BEGINS_ON_TONIC, minor, table)
                 + KeyWeights.LAST_CHORD * atEdge(numbers[numbers.length - 1], KeyWeights.ENDS_ON_TONIC, minor, table)
                 + KeyWeights.CHORD_TONES * tones.likelihood(counts.tones(), minor, tonic)
-                + KeyWeights.CHORD_SEVENTHS * sevenths.likelihood(counts.tones(), minor, tonic)
+                + KeyWeights.CHORD_SEVENTHS * sharesOfSevenths.likelihood(counts.tones(), minor, tonic)
                 + table.mode(minor);
     }
 

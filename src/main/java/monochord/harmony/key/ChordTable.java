@@ -29,7 +29,8 @@ public final class ChordTable {
 
     private final Songs major;
     private final Songs minor;
-    private final double shareOfMinor;
+    private final double likelihoodOfMajor;
+    private final double likelihoodOfMinor;
 
     /** @param rest the logarithm of the share of all chords but the tonic */
     private record Songs(double[] chords, double[][] next, double rest) {
@@ -77,7 +78,8 @@ public final class ChordTable {
     private ChordTable(Songs major, Songs minor, double shareOfMinor) {
         this.major = major;
         this.minor = minor;
-        this.shareOfMinor = shareOfMinor;
+        this.likelihoodOfMajor = Math.log(1 - shareOfMinor);
+        this.likelihoodOfMinor = Math.log(shareOfMinor);
     }
 
     public static ChordTable of(SongCounts counts) {
@@ -159,6 +161,6 @@ public final class ChordTable {
 
     /** How likely a song is to be of that mode. */
     double mode(boolean isMinor) {
-        return Math.log(isMinor ? shareOfMinor : 1 - shareOfMinor);
+        return isMinor ? likelihoodOfMinor : likelihoodOfMajor;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import monochord.theory.Chord;
 import monochord.theory.Key;
+import monochord.theory.note.NoteName;
 
 /**
  * Where a row of chords changes key: of all ways to give each chord a key the likeliest, by dynamic programming. Each chord
@@ -66,8 +67,9 @@ final class KeySpans {
         int best = CandidateKeys.best(scores);
         double[] next = new double[scores.length];
         for (int candidate = 0; candidate < next.length; candidate++) {
-            double stay = scores[candidate] + following(candidate, i) + seventh(candidate, i);
-            double change = scores[best] - price + first(candidate, i) + seventh(candidate, i);
+            double seventh = seventh(candidate, i);
+            double stay = scores[candidate] + following(candidate, i) + seventh;
+            double change = scores[best] - price + first(candidate, i) + seventh;
             before[candidate] = stay >= change ? candidate : best;
             next[candidate] = Math.max(stay, change);
         }
@@ -76,10 +78,13 @@ final class KeySpans {
 
     /** How likely a tune in that key is to sound the seventh of a chord, where it has one. */
     double seventh(int candidate, int i) {
-        return row.seventh(i)
-                .map(note -> KeyWeights.SPAN_SEVENTHS
-                        * tones.time(CandidateKeys.isMinor(candidate), note.fifths() - CandidateKeys.tonic(candidate)))
-                .orElse(0.0);
+        Optional<NoteName> seventh = row.seventh(i);
+        return seventh.isEmpty()
+                ? 0
+                : KeyWeights.SPAN_SEVENTHS
+                        * tones.time(
+                                CandidateKeys.isMinor(candidate),
+                                seventh.get().fifths() - CandidateKeys.tonic(candidate));
     }
 
     private double edge(int candidate, int i, double onTonic) {

@@ -21,8 +21,9 @@ import monochord.theory.note.Degree;
  * @param once the chords of one turn; of chords on one root and triad in a row the first
  * @param lead how the last chord leads back to the first, a sentence
  * @param schema its name in the textbooks, where it has one
+ * @param ending how it may come to an end, in sentences
  */
-public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
+public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema, Phrase ending) {
     private static final int LONGEST_OPEN = 16;
     private static final int SHORTEST_OPEN = 3;
     private static final int BARS_OF_BLUES = 12;
@@ -40,14 +41,16 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema) {
             return Optional.empty();
         }
         if (bars == BARS_OF_BLUES && isBlues(changes, key)) {
-            return Optional.of(new Loop(changes, lead(changes, key), Optional.of(BLUES)));
+            return Optional.of(
+                    new Loop(changes, lead(changes, key), Optional.of(BLUES), LoopEnding.of(changes, bars, key)));
         }
         int period = period(changes);
         List<Chord> once = changes.subList(0, period);
         boolean isRepeated = period < changes.size();
         Optional<LoopSchema> schema = isRepeated || period > 2 ? LoopSchema.of(once, key) : Optional.empty();
         return isRepeated || schema.isPresent() || isOpen(changes, key)
-                ? Optional.of(new Loop(once, lead(once, key), schema.map(LoopSchema::title)))
+                ? Optional.of(
+                        new Loop(once, lead(once, key), schema.map(LoopSchema::title), LoopEnding.of(once, bars, key)))
                 : Optional.empty();
     }
 

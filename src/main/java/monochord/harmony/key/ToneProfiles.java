@@ -24,6 +24,8 @@ public final class ToneProfiles {
 
     private final Profile major;
     private final Profile minor;
+    private final double likelihoodOfMajor;
+    private final double likelihoodOfMinor;
 
     private record ProfileRow(String mode, int tunes, int fifths, double share, int first, int last) {
         static ProfileRow of(String[] cells) {
@@ -75,6 +77,9 @@ public final class ToneProfiles {
     private ToneProfiles(Profile major, Profile minor) {
         this.major = major;
         this.minor = minor;
+        double all = major.tunes() + minor.tunes();
+        this.likelihoodOfMajor = Math.log(major.tunes() / all);
+        this.likelihoodOfMinor = Math.log(minor.tunes() / all);
     }
 
     /** @throws IllegalArgumentException if a line has other columns, or major or minor has none */
@@ -110,6 +115,6 @@ public final class ToneProfiles {
 
     /** How likely a tune is to be of that mode. */
     double mode(boolean isMinor) {
-        return Math.log((double) of(isMinor).tunes() / (major.tunes() + minor.tunes()));
+        return isMinor ? likelihoodOfMinor : likelihoodOfMajor;
     }
 }

@@ -24,7 +24,10 @@ final class TuneKeySpans {
     private final List<MelodyNote> notes;
     private final List<NumberedBar> bars = new ArrayList<>();
     private final boolean isBarred;
-    private final double meanBeats;
+    /** The name of each note, as its place on the line of fifths, and what the note counts. */
+    private final int[] places;
+
+    private final double[] weights;
     private final double[][] worth;
 
     /** The notes that begin in a bar, from the first to the one behind the last. */
@@ -33,7 +36,12 @@ final class TuneKeySpans {
     private TuneKeySpans(Melody melody, ToneProfiles profiles) {
         this.notes = melody.notes();
         this.isBarred = melody.bar().isPresent();
-        this.meanBeats = notes.stream().mapToDouble(TuneKeySpans::beats).sum() / notes.size();
+        this.places =
+                notes.stream().mapToInt(note -> note.pitch().name().fifths()).toArray();
+        double meanBeats = notes.stream().mapToDouble(TuneKeySpans::beats).sum() / notes.size();
+        this.weights = notes.stream()
+                .mapToDouble(note -> KeyWeights.TUNE_NOTE * beats(note) / meanBeats)
+                .toArray();
         cut(melody);
         this.worth = new double[bars.size()][CandidateKeys.COUNT];
         for (int bar = 0; bar < worth.length; bar++) {
@@ -76,11 +84,8 @@ final class TuneKeySpans {
         boolean minor = CandidateKeys.isMinor(candidate);
         int tonic = CandidateKeys.tonic(candidate);
         double worth = 0;
-        for (MelodyNote note : notes.subList(bar.first(), bar.end())) {
-            worth += KeyWeights.TUNE_NOTE
-                    * beats(note)
-                    / meanBeats
-                    * profiles.time(minor, note.pitch().name().fifths() - tonic);
+        for (int note = bar.first(); note < bar.end(); note++) {
+            worth += weights[note] * profiles.time(minor, places[note] - tonic);
         }
         return worth
                 + (bar.first() == 0 ? profiles.mode(minor) + edge(0, tonic, minor, profiles) : 0)
@@ -88,7 +93,7 @@ final class TuneKeySpans {
     }
 
     private double edge(int at, int tonic, boolean minor, ToneProfiles profiles) {
-        int degree = notes.get(at).pitch().name().fifths() - tonic;
+        int degree = places[at] - tonic;
         return at == 0
                 ? KeyWeights.FIRST_NOTE * profiles.first(minor, degree)
                 : KeyWeights.LAST_NOTE * profiles.last(minor, degree);

@@ -134,6 +134,7 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
     private static void loop(Loop loop, StyledText.Builder text) {
         text.line(Phrase.sentence("It can go round and round. {0}", loop.lead()));
         loop.schema().ifPresent(name -> text.line(Phrase.sentence("Textbooks call this loop {0}.", name)));
+        text.line(loop.ending());
     }
 
     @Override
@@ -161,6 +162,9 @@ public record KeyFindingAnswer(KeyFinding finding, Optional<Progression> chords,
                                 .flatMap(Loop::schema)
                                 .map(Phrase::toString)
                                 .orElse(null))
+                .put(
+                        "ending",
+                        finding.loop().map(loop -> loop.ending().toString()).orElse(null))
                 .put("remarks", remarks);
     }
 

@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Sources: the stepping and the lament bass Open Music Theory 1, "popRockHarmony"; pedals Integrated Music Theory, lesson 9b;
+ * Sources: the stepping and the lament bass, plain and by half steps, Open Music Theory 1, "popRockHarmony", and 2 on the
+ * lament; the tonic over the dominant's bass Open Music Theory 1, "cadenceTypes"; pedals Integrated Music Theory, lesson 9b;
  * dominants before a chord and a tritone away Open Music Theory 2, "Substitutions". Which of several lines is taken, and the
  * walking bass: common practice, no source.
  */
@@ -32,9 +33,14 @@ class BassLineTest {
     @CsvSource(delimiter = ';', textBlock = """
             Am G F E                     ; Am ; Am Am/G# G G/F# | F E |
             | C | Am | F | G | C |       ; C  ; C C/B | Am Am/G | F D7/F# | G | C |
-            | C | F | C | G | C |        ; C  ; C C/Bb | F/A G7/B | C | G | C |
+            | C | F | C | G | C |        ; C  ; C C/Bb | F/A | C/G | G | C |
             Cm Fm G7 Cm                  ; Cm ; Cm Cm/Bb Fm/Ab . | G7 Cm |
-            C C F Fm C G C               ; C  ; C . C C/Bb | F/A C7/G Fm . | C/E D7/F# G . | C |
+            C C F Fm C G C               ; C  ; C . C C/Bb | F/A Fm/Ab | C/G G | C |
+            | C | G | C7 | F | Fm | C | G | C | ; C ; C | G/B | C7/Bb | F/A | Fm/Ab | C/G | G | C |
+            | Bb | F | Bb7 | Eb | Ebm | Bb | F | Bb | ; Bb ; Bb | F/A | Bb7/Ab | Eb/G | Ebm/Gb | Bb/F | F | Bb |
+            | C | F | G7 | C | F | G | C | ; C ; C C/Bb | F/A Ab7 | G7 G7/F | C/E | F D7/F# | G | C |
+            Cm G7 Cm7 F Ab G             ; Cm ; Cm G7/B Cm7/Bb F/A Ab G
+            Am E7 Am7 D F E              ; Am ; Am E7/G# Am7/G D/F# F E
             | C | G/B | Am |             ; C  ; C | G/B Bb7 | Am |
             """)
     void goesBySteps(String chords, String key, String over) {

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import monochord.harmony.Progression;
+import monochord.theory.Chord;
 import monochord.theory.Key;
+import monochord.theory.note.NoteName;
 import monochord.theory.note.Unreadable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,10 +26,60 @@ class AskedIdiomTest {
         OptionalInt place = at == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(at) - 1);
         return AskedIdiom.parse(idiom)
                 .in(Progression.parse(row, Key.parse(key)), Optional.empty(), place)
-                .map(idea -> idea.progression().chords().stream()
-                        .map(Object::toString)
-                        .collect(Collectors.joining(" ")))
+                .map(idea -> symbols(idea.progression()))
                 .orElse("nowhere");
+    }
+
+    private static String symbols(Progression progression) {
+        return progression.chords().stream().map(Object::toString).collect(Collectors.joining(" "));
+    }
+
+    /** A line over a standing chord, from the root down or from the fifth up, is in the ideas. Common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', textBlock = """
+            | Am | Dm |     ; Am ; Am Am(maj7) Am7 Dm     ; A G# G
+            | C | . | G |   ; C  ; C Cmaj7 C7 C6 G        ; C B Bb A
+            | Am | Dm |     ; Am ; Am F/A Am6 Am7 Dm      ; E F F# G
+            | Am | . | E |  ; Am ; Am Am(maj7) Am7 Am6 E  ; A G# G F#
+            | C | F |       ; C  ; C Cmaj7 C7 F           ; C B Bb
+            | C | F |       ; C  ; C Caug C6 C7 F         ; G G# A Bb
+            | Eb | Ab |     ; Eb ; Eb Ebaug Eb6 Eb7 Ab    ; Bb B C Db
+            """)
+    void aLineMovesOverAStandingChord(String row, String key, String with, String line) {
+        List<Idea> ideas = Recolour.of(Progression.parse(row, Key.parse(key)), Optional.empty()).ideas().stream()
+                .filter(idea -> List.of("line cliche", "rising line").contains(idea.name()))
+                .toList();
+        Optional<Idea> found = ideas.stream()
+                .filter(idea -> symbols(idea.progression()).equals(with))
+                .findFirst();
+        assertTrue(
+                found.isPresent(),
+                () -> ideas.stream()
+                        .map(idea -> symbols(idea.progression()))
+                        .toList()
+                        .toString());
+        String said = found.get().reasons().get(0).toString().replace('♯', '#').replace('♭', 'b');
+        assertTrue(said.endsWith(": " + line + "."), said);
+    }
+
+    /**
+     * Third and seventh of a dominant and of the one a tritone away are the same two keys, swapped. Source: Open Music Theory
+     * 2, "Substitutions".
+     */
+    @Test
+    void theTritoneSubstituteSwapsThirdAndSeventh() {
+        for (Key key : Key.majorKeys()) {
+            Progression row = Progression.parse("ii7 V7 Imaj7", key);
+            List<Chord> changed = AskedIdiom.parse("tritone")
+                    .in(row, Optional.empty(), OptionalInt.empty())
+                    .orElseThrow()
+                    .progression()
+                    .chords();
+            List<NoteName> dominant = row.chords().get(1).tones();
+            List<NoteName> instead = changed.get(1).tones();
+            assertEquals(dominant.get(1).pitchClass(), instead.get(3).pitchClass(), changed::toString);
+            assertEquals(dominant.get(3).pitchClass(), instead.get(1).pitchClass(), changed::toString);
+        }
     }
 
     @ParameterizedTest(name = "{1} in {2} with {0} at {3}: {4}")
@@ -46,11 +99,22 @@ class AskedIdiomTest {
             backdoor               | C F C         | C  | 2 | C Fm Bb7 C                         | common practice, no source
             passing diminished     | C Dm G C      | C  |   | C C#dim7 Dm G C                    | IMT 14c
             passing diminished     | A D E A       | A  |   | A D D#dim7 E A                     | IMT 14c
+            passing diminished     | C G Am F      | C  | 3 | C G G#dim7 Am F                    | IMT 14c
+            passing diminished     | C Dm Em F     | C  | 3 | C Dm D#dim7 Em F                   | IMT 14c
+            common-tone diminished | C G G C       | C  | 3 | C G A#dim7/G G C                   | IMT 18b
             common-tone diminished | C C G C       | C  | 2 | C D#dim7/C C G C                   | IMT 18b
             suspended              | C F G C       | C  | 3 | C F G7sus4 G C                     | OMT embellishingTones
             suspended              | C F G C       | C  | 2 | C Fsus4 F G C                      | OMT embellishingTones
             line cliché            | Am Dm E Am    | Am | 1 | Am Am(maj7) Am7 Am6 Dm E Am        | common practice, no source
             line cliche            | C F G C       | C  | 1 | C Cmaj7 C7 F G C                   | common practice, no source
+            rising line            | C F G C       | C  | 1 | C Caug C6 C7 F G C                 | common practice, no source
+            rising line            | Am Dm E Am    | Am | 1 | Am F/A Am6 Am7 Dm E Am             | common practice, no source
+            stepping bass          | C G Am Em F C | C  | 2 | C G/B Am Em F C                    | OMT popRockHarmony
+            stepping bass          | C G Am Em F C | C  | 4 | C G Am Em/G F C                    | OMT popRockHarmony
+            stepping bass          | F C Dm G C    | C  | 2 | F C/E Dm G C                       | OMT popRockHarmony
+            stepping bass          | Am E F E Am   | Am | 2 | Am E/G# F E Am                     | OMT popRockHarmony
+            chromatic descent      | C G F C       | C  |   | C G/B Gm/Bb F/A C                  | OMT popRockHarmony
+            chromatic descent      | Am G F E      | Am |   | Am Am7/G D/F# F E                  | OMT popRockHarmony
             pedal on 1             | C F G C       | C  |   | C F/C G/C C                        | IMT 9b
             pedal on 5             | C Am F G      | C  | 3 | C Am F/G G                         | IMT 9b
             neapolitan             | Am Dm E Am    | Am | 2 | Am Bb/D E Am                       | IMT 16b
@@ -82,7 +146,7 @@ class AskedIdiomTest {
         assertEquals(
                 "\"shine\" is not an idiom: expected borrowed and a numeral, or walk up, double plagal, neapolitan,"
                         + " applied, two-five, tritone, backdoor, flat nine, passing diminished, common-tone diminished,"
-                        + " line cliche, pedal on 1, pedal on 5, chromatic descent, stepping bass, mediant, suspended,"
+                        + " line cliche, rising line, pedal on 1, pedal on 5, chromatic descent, stepping bass, mediant, suspended,"
                         + " added tone. Example: borrowed bVI",
                 assertThrows(Unreadable.class, () -> AskedIdiom.parse("shine")).getMessage());
         assertThrows(Unreadable.class, () -> AskedIdiom.parse("borrowed X"));

@@ -94,6 +94,8 @@ class ReasonsHoldTest {
                 change.chords().stream().allMatch(event -> event.chord().holds(first.bass()));
             case "line cliche" ->
                 change.chords().stream().allMatch(event -> event.chord().root().equals(first.root()));
+            case "rising line" ->
+                change.chords().stream().allMatch(event -> event.chord().holds(first.root()));
             case "pedal on 1", "pedal on 5" ->
                 change.chords().stream().allMatch(event -> event.chord().bass().equals(first.bass()));
             case "chromatic descent", "stepping bass" -> comesDown(change);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.text.Phrase;
@@ -79,6 +80,10 @@ class KeyOfChordsTest {
             Am G F E                          | lament            | E leads back to Am as dominant to tonic.
             Am G F G                          | aeolian shuttle   | G leads back to Am: a step up, home without a leading note.
             C Bb F C C Bb F C                 | double plagal     | F leads back to C, the plagal way home.
+            F C G Am                          | singer/songwriter | Am leads back to F: the root falls a major third, and A and C stay.
+            Em C G D                          | singer/songwriter | D leads back to Em, a deceptive turn: the dominant would go to G.
+            C G Am Em F C F G                 | canon             | G leads back to C as dominant to tonic.
+            Am F G                            | aeolian cadence   | G leads back to Am: a step up, home without a leading note.
             C F C G                           |                   | G leads back to C as dominant to tonic.
             C C C C F F C C G F C C           | 12-bar blues      | It comes back to where it began, C.
             """)
@@ -86,6 +91,45 @@ class KeyOfChordsTest {
         Loop loop = find(chords).loop().orElseThrow();
         assertEquals(schema, loop.schema().map(Phrase::toString).orElse(null));
         assertEquals(lead, loop.lead().toString());
+    }
+
+    /**
+     * Sources: the cadences Open Music Theory (2014), "cadenceTypes", and version 2, "modal-schemas"; that the last chord is
+     * held and the last two bars come again: common practice, no source.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            C Am F G                | To end it, close with G C, F C or A♭ B♭ C, and hold the last chord for a bar or two. For a tag, play the last two bars again before you end.
+            D A Bm G                | To end it, close with A D, G D or B♭ C D, and hold the last chord for a bar or two. For a tag, play the last two bars again before you end.
+            Am G F E                | To end it, close with E Am, Dm Am or F G Am, and hold the last chord for a bar or two. For a tag, play the last two bars again before you end.
+            F G Am C                | To end it, hold C for a bar or two. For a tag, play the last two bars again before you end.
+            C C C C F F C C G F C C | To end it, hold C for a bar or two. For a tag, play the last two bars again before you end.
+            """)
+    void saysHowALoopEnds(String chords, String ending) {
+        assertEquals(ending, find(chords).loop().orElseThrow().ending().toString());
+    }
+
+    /** Two bars are too few for a tag of two. Common practice, no source. */
+    @Test
+    void aShortLoopHasNoTag() {
+        assertEquals(
+                "To end it, close with G C, F C or A♭ B♭ C, and hold the last chord for a bar or two.",
+                find("| C Am | F G |").loop().orElseThrow().ending().toString());
+    }
+
+    /** A loop that is closed so has come home: Common practice, no source. */
+    @Test
+    void whatIsClosedSoIsNoLoop() {
+        for (Key key : Stream.concat(Key.majorKeys().stream(), Key.minorKeys().stream())
+                .toList()) {
+            Progression loop = Progression.parse(key.isMinor() ? "i VI iv V" : "I vi IV V", key);
+            for (List<Chord> cadence : LoopEnding.cadences(key)) {
+                String closed = Stream.concat(loop.chords().stream(), cadence.stream())
+                        .map(Chord::toString)
+                        .collect(Collectors.joining(" "));
+                assertFalse(find(closed).loop().isPresent(), closed);
+            }
+        }
     }
 
     /** Common practice, no source: what comes home has ended. */

@@ -25,7 +25,7 @@ class UsageTest {
             "after NUMERAL, NUMBER or CHORD [in KEY]",
             "motion VOICES | VOICES or PROGRESSION [in KEY] [chorale or band]",
             "fit MELODY over PROGRESSION [in KEY], or fit --file LEADSHEET [--wav FILE] [--midi FILE] [--over]",
-            "recolour PROGRESSION [in KEY] [under MELODY] [with IDIOM [at NUMBER]] [more or bold] [loop or open],"
+            "recolour PROGRESSION [in KEY] [under MELODY] [metre 3/4] [with IDIOM [at NUMBER]] [more or bold] [loop or open],"
                     + " or recolour --file LEADSHEET [--wav FILE] [--midi FILE] [--over]",
             "voice PROGRESSION [in KEY] [close, spread, shell, choir or alone] [with bass] [under tune] [drop 2]"
                     + " [five or six] [reach KEYS] [melody TUNE] [--wav FILE] [--midi FILE] [--over] [staff --svg OUT [--over]]",

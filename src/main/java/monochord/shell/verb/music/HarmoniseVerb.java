@@ -144,15 +144,7 @@ final class HarmoniseVerb implements Verb {
             BarGrid.parse(text);
             HarmonicMetre metre = HarmonicMetre.parse(text);
             if (!metre.suits(melody)) {
-                throw Unreadable.because(
-                        text,
-                        0,
-                        "the metre of this tune",
-                        Clause.of(
-                                "the bars of the tune have {0} quarters, and these would have {1}",
-                                melody.bar().orElseThrow().toString(),
-                                metre.bar().toString()),
-                        "3/4");
+                throw TuneAndChords.otherBars(melody, metre.bar(), text);
             }
             return metre;
         });

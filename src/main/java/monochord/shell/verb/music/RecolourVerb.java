@@ -24,11 +24,13 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.PlaybackState;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.sounding.PlaybackOptions;
 import monochord.shell.verb.sounding.Recording;
 import monochord.song.musicxml.LeadSheet;
 import monochord.song.musicxml.SheetFault;
 import monochord.text.Phrase;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
@@ -38,6 +40,7 @@ import monochord.view.advice.RecolourAnswer;
 
 /** Proposes where a progression could take a colour. */
 final class RecolourVerb implements Verb {
+    private static final Beats THREE = Beats.of(3);
     private static final String WITH_EXAMPLE = "recolour C F G C in C with borrowed iv at 2";
 
     @Override
@@ -55,6 +58,7 @@ final class RecolourVerb implements Verb {
                         takes(Value.PROGRESSION),
                         may(clause("in", Value.KEY)),
                         may(clause("under", Value.MELODY)),
+                        may(clause(PlaybackOptions.METRE, Value.METRE)),
                         may(clause("with", Value.IDIOM), may(clause("at", Value.NUMBER))),
                         may(oneOf("more", "bold")),
                         may(oneOf("loop", "open")),
@@ -85,7 +89,16 @@ final class RecolourVerb implements Verb {
     }
 
     private static Optional<Melody> melody(Sentence sentence) {
-        return sentence.clause("under").map(part -> part.read(Melody::parse));
+        Optional<Melody> melody = sentence.clause("under").map(part -> part.read(Melody::parse));
+        return melody.map(tune -> sentence.clause(PlaybackOptions.METRE)
+                .map(part -> part.read(text -> TuneAndChords.inBars(tune, text)))
+                .orElse(tune));
+    }
+
+    private static Optional<Boolean> barsOfThree(Sentence sentence) {
+        return sentence.clause(PlaybackOptions.METRE)
+                .map(part -> PlaybackOptions.metre(sentence))
+                .map(metre -> metre.bar().equals(THREE) && !metre.isCompound());
     }
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
@@ -101,8 +114,10 @@ final class RecolourVerb implements Verb {
             List<Phrase> remarks,
             Sentence sentence,
             Sitting sitting) {
+        Recolour.RecolourOptions manner = new Recolour.RecolourOptions(
+                isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence), barsOfThree(sentence));
         if (sentence.clause("with").isPresent()) {
-            return asked(progression, melody, sentence, sitting);
+            return asked(progression, melody, manner, sentence, sitting);
         }
         sentence.clause("at").ifPresent(at -> {
             throw Unreadable.because(
@@ -112,28 +127,31 @@ final class RecolourVerb implements Verb {
                     "at says where an idiom goes that is named behind with",
                     WITH_EXAMPLE);
         });
-        Recolour.RecolourOptions manner = new Recolour.RecolourOptions(
-                isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence));
         Recolour recolour = Recolour.of(progression, melody, manner);
         boolean isMore = isSaid("more", sentence) || manner.isBold();
         Progression changed = isMore
                 ? recolour.best()
                 : recolour.change().map(Idea::progression).orElse(progression);
-        remember(progression, changed, melody, sitting.stage());
+        remember(progression, changed, melody, sentence, sitting.stage());
         return ProposedChanges.besides(new RecolourAnswer(recolour, isMore, remarks), recolour, sitting.song());
     }
 
-    private static Answer asked(Progression progression, Optional<Melody> melody, Sentence sentence, Sitting sitting) {
+    private static Answer asked(
+            Progression progression,
+            Optional<Melody> melody,
+            Recolour.RecolourOptions manner,
+            Sentence sentence,
+            Sitting sitting) {
         AskedIdiom idiom = sentence.clause("with").orElseThrow().read(AskedIdiom::parse);
         int chords = progression.chords().size();
         OptionalInt at = sentence.clause("at")
                 .map(part -> OptionalInt.of(part.read(text -> place(text, chords))))
                 .orElse(OptionalInt.empty());
-        Optional<Idea> idea = idiom.in(progression, melody, at);
+        Optional<Idea> idea = idiom.in(progression, melody, at, manner);
         if (idea.isEmpty()) {
             return Statement.no(idiom.refused(progression, melody, at));
         }
-        remember(progression, idea.get().progression(), melody, sitting.stage());
+        remember(progression, idea.get().progression(), melody, sentence, sitting.stage());
         return ProposedChanges.besides(new AskedIdeaAnswer(idea.get()), idea.get(), sitting.song());
     }
 
@@ -164,17 +182,19 @@ final class RecolourVerb implements Verb {
         return said.isPresent();
     }
 
-    private static void remember(Progression plain, Progression changed, Optional<Melody> melody, PlaybackState stage) {
-        Playable now = take(changed, melody);
+    private static void remember(
+            Progression plain, Progression changed, Optional<Melody> melody, Sentence sentence, PlaybackState stage) {
+        Playable now = take(changed, melody, sentence);
         if (changed.equals(plain)) {
             stage.remember(now);
         } else {
-            stage.remember(now, take(plain, melody), now);
+            stage.remember(now, take(plain, melody, sentence), now);
         }
     }
 
-    private static Playable take(Progression progression, Optional<Melody> melody) {
+    private static Playable take(Progression progression, Optional<Melody> melody, Sentence sentence) {
         return melody.map(tune -> Playable.of(tune, Optional.of(progression), progression.key()))
-                .orElseGet(() -> Playable.of(new Music.OneProgression(progression), progression.key()));
+                .orElseGet(() -> Playable.of(
+                        new Music.OneProgression(progression), progression.key(), PlaybackOptions.metre(sentence)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.score.BarGrid;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
 import monochord.shell.sitting.Sitting;
@@ -13,6 +14,9 @@ import monochord.song.musicxml.LeadSheetFile;
 import monochord.song.musicxml.SheetFault;
 import monochord.text.Phrase;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
+import monochord.theory.note.Clause;
+import monochord.theory.note.Unreadable;
 
 /**
  * A tune and perhaps its chords, as a sentence or a file gives them.
@@ -53,6 +57,31 @@ record TuneAndChords(Melody melody, Optional<Progression> progression, List<Phra
     static Melody melody(LeadSheet sheet, Sentence sentence) throws SheetFault {
         Phrase name = Phrase.typed(sentence.option(FILE).orElseThrow().text());
         return sheet.tune().orElseThrow(() -> new SheetFault(Phrase.of("{0}: chords stand in it, and no tune", name)));
+    }
+
+    /**
+     * The tune in bars of a metre.
+     *
+     * @throws Unreadable if it is none, or the tune shows other bars
+     */
+    static Melody inBars(Melody tune, String metre) {
+        Beats bar = BarGrid.parse(metre).bar();
+        if (tune.bar().filter(shown -> !shown.equals(bar)).isPresent()) {
+            throw otherBars(tune, bar, metre);
+        }
+        return new Melody(tune.notes(), tune.beats(), Optional.of(bar), tune.pickup());
+    }
+
+    /** That a metre is not that of the bar lines of a tune. */
+    static Unreadable otherBars(Melody tune, Beats bar, String metre) {
+        return Unreadable.because(
+                metre,
+                0,
+                "the metre of this tune",
+                Clause.of(
+                        "the bars of the tune have {0} quarters, and these would have {1}",
+                        tune.bar().orElseThrow().toString(), bar.toString()),
+                "3/4");
     }
 
     static List<Phrase> remarks(LeadSheet sheet) {
