@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
 import monochord.harmony.voicing.cost.Cost;
@@ -98,5 +99,33 @@ class TextbookVoicingsTest {
         Cost good = example.task().cost(example.voicings());
         Cost faulty = example.task().cost(example.withTheFault());
         assertTrue(good.total() < faulty.total(), () -> good + " " + faulty);
+    }
+
+    /**
+     * Above a bass player the hands stay about middle C; what lies well there is one form in some keys and the other in the
+     * rest, so the form changes with the key and not the place. Common practice, no source.
+     */
+    @Test
+    @DisplayName("above a bass player each key has a form about middle C, at nearly the same cost")
+    void theFormChangesWithTheKey() {
+        for (String row : List.of("ii7 V7 Imaj7", "ii9 V13 Imaj9", "Imaj7 vi7 ii7 V7")) {
+            List<VoicedProgression> ways = Key.majorKeys().stream()
+                    .map(key -> VoicingSearch.best(VoicingTask.of(
+                            Stream.of(row.split(" "))
+                                    .map(numeral -> Numeral.parse(numeral).in(key))
+                                    .toList(),
+                            key,
+                            VoicingStyle.WITH_BASS)))
+                    .toList();
+            IntSummaryStatistics costs =
+                    ways.stream().mapToInt(way -> way.cost().total()).summaryStatistics();
+            assertTrue(costs.getMax() - costs.getMin() <= LITTLE_MORE, () -> row + " " + costs);
+            int high = Pitch.parse("C#4").midiNumber();
+            int low = Pitch.parse("D3").midiNumber();
+            for (VoicedProgression way : ways) {
+                int lowest = way.voicings().get(0).bass().midiNumber();
+                assertTrue(lowest >= low && lowest <= high, way::toString);
+            }
+        }
     }
 }
