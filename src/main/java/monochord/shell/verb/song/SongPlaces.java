@@ -45,6 +45,11 @@ public final class SongPlaces {
         this.song = song;
     }
 
+    private static boolean takesMusic(Usage usage) {
+        return usage.values().stream().anyMatch(MUSIC::contains)
+                || usage.clauses().values().stream().anyMatch(MUSIC::contains);
+    }
+
     /**
      * What stands behind a verb, with music for the name of a place in the open song.
      *
@@ -53,9 +58,7 @@ public final class SongPlaces {
     public static String filled(String text, Usage usage, Sitting sitting) {
         OpenSong desk = sitting.song();
         desk.name(null);
-        boolean takesMusic = usage.values().stream().anyMatch(MUSIC::contains)
-                || usage.clauses().values().stream().anyMatch(MUSIC::contains);
-        return desk.song().isEmpty() || !takesMusic || usage.values().contains(Value.PLACE)
+        return desk.song().isEmpty() || !takesMusic(usage) || usage.values().contains(Value.PLACE)
                 ? text
                 : new SongPlaces(usage, sitting, desk.song().get()).filled(text);
     }
