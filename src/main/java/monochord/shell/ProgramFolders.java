@@ -18,7 +18,12 @@ final class ProgramFolders {
         return List.of(lessons(), beside("transcripts-demo"));
     }
 
+    /** An image says where it is: classes out of its archive name the place where that was made. */
     private static Path beside(String name) {
+        String said = System.getProperty("monochord.folder");
+        if (said != null) {
+            return Path.of(said).resolve(name).normalize();
+        }
         try {
             Path jar = Path.of(ProgramFolders.class
                     .getProtectionDomain()
