@@ -5,8 +5,6 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.function.Consumer;
 import monochord.practice.Grade;
 import monochord.practice.mastery.SkillInKey;
@@ -26,8 +24,10 @@ final class PupilsQuery {
                     + " AND (?2 = '' OR assignment = (SELECT id FROM word WHERE text = ?2)) ORDER BY id";
 
     private final Connection connection;
-    private final Map<Integer, String> words = new HashMap<>();
-    private final Map<Integer, SkillInKey> items = new HashMap<>();
+    /** By the number of the word. */
+    private String[] words = {};
+    /** By the words of skill and key, each made once. */
+    private SkillInKey[][] items = {};
 
     PupilsQuery(Connection connection) {
         this.connection = connection;
@@ -53,24 +53,36 @@ final class PupilsQuery {
     }
 
     private PupilAnswer answer(long said, long of) {
-        SkillInKey item = items.computeIfAbsent(
-                (int) of,
-                pair -> new SkillInKey(words.get(pair >>> 16), words.get(pair & LOW_WORD)));
         boolean isRight = (said >> 2 & 7) <= Grade.REMARK.ordinal();
         return new PupilAnswer(
                 said >> 21,
-                words.get((int) (of >> 32)),
-                item,
-                words.get((int) (said >> 5 & LOW_WORD)),
+                words[(int) (of >> 32)],
+                item((int) (of >> 16) & LOW_WORD, (int) of & LOW_WORD),
+                words[(int) (said >> 5) & LOW_WORD],
                 isRight,
                 isRight && (said & 3) == 0);
     }
 
+    private SkillInKey item(int skill, int key) {
+        if (items[skill] == null) {
+            items[skill] = new SkillInKey[words.length];
+        }
+        if (items[skill][key] == null) {
+            items[skill][key] = new SkillInKey(words[skill], words[key]);
+        }
+        return items[skill][key];
+    }
+
     private void readWords() throws SQLException {
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery("SELECT id, text FROM word")) {
-            while (row.next()) {
-                words.put(row.getInt(1), row.getString(2));
+        try (Statement statement = connection.createStatement()) {
+            try (ResultSet most = statement.executeQuery("SELECT coalesce(max(id), 0) FROM word")) {
+                words = new String[most.getInt(1) + 1];
+                items = new SkillInKey[words.length][];
+            }
+            try (ResultSet row = statement.executeQuery("SELECT id, text FROM word")) {
+                while (row.next()) {
+                    words[row.getInt(1)] = row.getString(2);
+                }
             }
         }
     }
