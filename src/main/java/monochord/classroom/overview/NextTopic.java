@@ -40,6 +40,16 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
         codes = List.copyOf(codes);
     }
 
+    /** The sentence that makes practice of it. */
+    public String assign() {
+        return "assign " + skill + " in " + keys.stream().map(NextTopic::typed).collect(Collectors.joining(", "))
+                + " count 10 --out next.md";
+    }
+
+    private static String typed(Key key) {
+        return key.isMinor() ? key.toString() : key.tonic().toString();
+    }
+
     /** All there is, most wanted first. */
     public static List<NextTopic> all(ClassOverview overview) {
         List<NextTopic> topics = new ArrayList<>();
