@@ -6,6 +6,8 @@ public enum Value {
     BPM,
     CHORD,
     CHORDS,
+    CODE,
+    DAY("YYYY-MM-DD"),
     FILE,
     FILES("FILE …"),
     FRET,
