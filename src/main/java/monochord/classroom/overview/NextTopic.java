@@ -43,11 +43,11 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
     /** The sentence that makes practice of it. */
     public String assign() {
         return "assign " + skill + " in " + keys.stream().map(NextTopic::typed).collect(Collectors.joining(", "))
-                + " count 10 --out next.md";
+                + " count 10 --out " + skill + ".md";
     }
 
     private static String typed(Key key) {
-        return key.isMinor() ? key.toString() : key.tonic().toString();
+        return key.tonic() + (key.isMinor() ? "m" : "");
     }
 
     /** All there is, most wanted first. */

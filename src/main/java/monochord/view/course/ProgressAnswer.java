@@ -43,7 +43,7 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
     }
 
     /** What is known, a line for each thing. */
-    StyledText facts(Look look) {
+    public StyledText facts(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
         knowledge.standings().forEach((item, standing) -> text.line(fact(item, standing)));
         return text.build();
@@ -104,7 +104,8 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
         return Phrase.counted(days, new Phrase.Forms("asked a day ago", "asked {0} days ago", "asked today"), days);
     }
 
-    static Phrase name(SkillInKey item) {
+    /** Such as: triad-spelling in D major. */
+    public static Phrase name(SkillInKey item) {
         Phrase skill = Phrase.typed(item.skill());
         try {
             return Phrase.of("{0} in {1}", skill, Key.parse(item.key()));

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import monochord.classroom.Assignment;
 import monochord.classroom.AssignmentReader;
@@ -46,7 +45,11 @@ final class MarkVerb implements Verb {
                         Usage.VerbTopic.TEACHING,
                         Phrase.of("mark what was handed in, a file or a folder; the assignment lies in it, or is named"))
                 .form(takes(Value.FILES), may(clause(WITH, Value.FILE)))
-                .examples(EXAMPLE, "mark anna.md with homework.md");
+                .form(MarkedFiles.form())
+                .examples(
+                        EXAMPLE,
+                        "mark anna.md with homework.md",
+                        "mark handed-in --feedback feedback --csv marks.csv");
     }
 
     @Override
@@ -57,8 +60,7 @@ final class MarkVerb implements Verb {
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
         List<Path> named = named(sentence.body(), sitting);
-        TeachersFiles teacher = TeachersFiles.of(
-                sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting))).stream().toList(), Set.of());
+        Optional<Assignment> with = sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting)));
         for (Path file : named) {
             if (!Files.exists(file) && !Files.isSymbolicLink(file)) {
                 return Statement.failed(Phrase.of(
@@ -66,10 +68,13 @@ final class MarkVerb implements Verb {
             }
         }
         try {
+            OwnClass own = OwnClass.of(sitting);
+            TeachersFiles teacher =
+                    TeachersFiles.of(with.stream().toList(), own.list().codes());
             HandInFiles files = HandInFiles.of(named, teacher, sitting.outside()::named);
             return files.count() == 0
                     ? Statement.of(Phrase.sentence("Nothing was handed in there."))
-                    : new MarkAnswer(files, marked -> {});
+                    : new MarkedFiles(sentence, sitting, files).write(new MarkAnswer(files, new MarksKept(own, sitting)));
         } catch (IOException unreadable) {
             return Statement.failed(sitting.outside().told(unreadable));
         }

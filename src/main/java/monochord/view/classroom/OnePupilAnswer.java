@@ -1,4 +1,4 @@
-package monochord.view.course;
+package monochord.view.classroom;
 
 import java.util.List;
 import monochord.classroom.overview.ClassOverview;
@@ -10,6 +10,7 @@ import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.ProgressPicture;
+import monochord.view.course.ProgressAnswer;
 
 /**
  * One pupil of a class: mistakes, and what is known in which key, as a learner sees it of oneself.

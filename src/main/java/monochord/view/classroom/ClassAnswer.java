@@ -1,4 +1,4 @@
-package monochord.view.course;
+package monochord.view.classroom;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -23,6 +23,7 @@ import monochord.view.KnownField.FieldSign;
 import monochord.view.Look;
 import monochord.view.ProgressPicture.KnownLevel;
 import monochord.view.Table;
+import monochord.view.course.ProgressAnswer;
 
 /**
  * A class: what to teach next, its mistakes, what it can do in which key, its weeks and its pupils, in this order, so that the
