@@ -10,6 +10,7 @@ public enum Value {
     DAY("YYYY-MM-DD"),
     FILE,
     FILES("FILE …"),
+    FOLDER,
     FRET,
     IDIOM,
     INSTRUMENT,
@@ -46,6 +47,7 @@ public enum Value {
     VERB,
     VOICE,
     VOICES("VOICES | VOICES"),
+    WEEKS("ASSIGNMENT or WEEKS"),
     WHITE_KEYS("KEYS"),
     /** Nothing: the word before it says all. */
     NONE("");

@@ -18,6 +18,7 @@ import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.Statement;
 import monochord.view.Table;
 
 /**
@@ -29,27 +30,38 @@ public final class MarkAnswer implements Answer {
     private static final int MOST_FAULTS = 20;
 
     private final HandInFiles files;
-    private final Consumer<MarkedHandIn> keeping;
+    private final MarkKeeping keeping;
     private List<MarkedRow> rows;
+    private Statement kept = Statement.of();
     private int status = DONE;
+
+    /** What else is done with what is marked. */
+    public interface MarkKeeping {
+        /** As each is marked. */
+        void take(MarkedHandIn marked);
+
+        /** Behind the last: what is to be told of it. */
+        Statement done();
+    }
 
     /** A file in the table. */
     private record MarkedRow(MarkedHandIn summary, int right, int of, Optional<String> doubles) {}
 
-    /** @param keeping what else is done with each, as it is marked */
-    public MarkAnswer(HandInFiles files, Consumer<MarkedHandIn> keeping) {
+    public MarkAnswer(HandInFiles files, MarkKeeping keeping) {
         this.files = files;
         this.keeping = keeping;
     }
 
     private void mark(Consumer<MarkedFile> to) {
         files.mark(marked -> {
-            keeping.accept(marked.handIn());
+            keeping.take(marked.handIn());
             boolean sound = marked.handIn().faults().isEmpty()
                     && !marked.handIn().signs().altered();
             status = sound ? status : NO;
             to.accept(marked);
         });
+        kept = keeping.done();
+        status = Math.max(status, kept.status());
     }
 
     private List<MarkedRow> rows() {
@@ -73,7 +85,7 @@ public final class MarkAnswer implements Answer {
         StyledText.Builder text = StyledText.builder(look.reader());
         text.lines(table.text(look));
         faults(look).ifPresent(text::lines);
-        return text.build();
+        return text.lines(kept.text(look)).build();
     }
 
     private static List<Phrase> cells(MarkedRow row) {
@@ -131,6 +143,11 @@ public final class MarkAnswer implements Answer {
             marked.handIn().answers().forEach(answer -> lines.accept(answer(answer)));
             lines.accept(file(marked));
         });
+        if (kept.status() != DONE) {
+            Json failed = new Json();
+            kept.json(failed);
+            lines.accept(failed);
+        }
     }
 
     private static Json answer(MarkedAnswer answer) {

@@ -9,6 +9,6 @@ public final class ClassroomVerbs {
 
     /** In the order in which help lists them. */
     public static List<Verb> all() {
-        return List.of(new AssignVerb(), new MarkVerb());
+        return List.of(new AssignVerb(), new MarkVerb(), new ClassVerb());
     }
 }

@@ -3,15 +3,12 @@ package monochord.shell.verb.classroom;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import java.util.function.Function;
-import monochord.classroom.Assignment;
 import monochord.classroom.AssignmentReader;
 import monochord.classroom.AssignmentReading;
 import monochord.classroom.HandIn;
-import monochord.classroom.HandInFiles;
 import monochord.classroom.PupilCode;
-import monochord.classroom.TeachersFiles;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Sentence.SentencePart;
@@ -21,7 +18,6 @@ import monochord.shell.sitting.Sitting;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.classroom.MarkAnswer;
 import monochord.view.course.CheckAnswer;
 
 /** Begins an assignment from its file: for a pupil, or for a teacher who types in what stands on paper. */
@@ -50,12 +46,13 @@ public final class HomeworkStart {
 
     /** Has the teacher type in what stands on paper, and marks it in the end. */
     static Answer fromPaper(Sentence sentence, Sitting sitting) {
-        return begin(sentence, sitting, work -> {
-            Function<Path, Answer> marking = written -> new MarkAnswer(
-                    HandInFiles.one(written, TeachersFiles.of(List.of(work.given()), Set.of()), sitting.outside()::named),
-                    marked -> {});
-            return HomeworkTeaching.fromPaper(work, marking, sitting);
-        });
+        return begin(
+                sentence,
+                sitting,
+                work -> HomeworkTeaching.fromPaper(
+                        work,
+                        file -> MarkVerb.marked(List.of(file), Optional.of(work.given()), sentence, sitting),
+                        sitting));
     }
 
     private static Answer begin(Sentence sentence, Sitting sitting, Function<HomeworkTask, Answer> beginning) {

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import monochord.classroom.Assignment;
 import monochord.classroom.AssignmentReader;
@@ -46,7 +45,12 @@ final class MarkVerb implements Verb {
                         Usage.VerbTopic.TEACHING,
                         Phrase.of("mark what was handed in, files or a folder; with a code, type in what stands on paper"))
                 .form(takes(Value.FILES), may(clause(WITH, Value.FILE)), may(clause(HomeworkStart.AS, Value.CODE)))
-                .examples(EXAMPLE, "mark anna.md with homework.md", "mark homework.md as 7b-05");
+                .form(MarkedFiles.form())
+                .examples(
+                        EXAMPLE,
+                        "mark anna.md with homework.md",
+                        "mark homework.md as 7b-05",
+                        "mark handed-in --feedback feedback --csv marks.csv");
     }
 
     @Override
@@ -66,13 +70,20 @@ final class MarkVerb implements Verb {
                         "{0}: there is no such file", Phrase.typed(sitting.outside().named(file.toString()))));
             }
         }
-        TeachersFiles teacher = TeachersFiles.of(
-                sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting))).stream().toList(), Set.of());
+        Optional<Assignment> with = sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting)));
+        return marked(named, with, sentence, sitting);
+    }
+
+    /** @param with an assignment that goes before those among the files */
+    static Answer marked(List<Path> named, Optional<Assignment> with, Sentence sentence, Sitting sitting) {
         try {
+            OwnClass own = OwnClass.of(sitting);
+            TeachersFiles teacher =
+                    TeachersFiles.of(with.stream().toList(), own.list().codes());
             HandInFiles files = HandInFiles.of(named, teacher, sitting.outside()::named);
             return files.count() == 0
                     ? Statement.of(Phrase.sentence("Nothing was handed in there."))
-                    : new MarkAnswer(files, marked -> {});
+                    : new MarkedFiles(sentence, sitting, files).write(new MarkAnswer(files, new MarksKept(own, sitting)));
         } catch (IOException unreadable) {
             return Statement.failed(sitting.outside().told(unreadable));
         }
