@@ -115,7 +115,7 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         overview.grid().forEach((item, cell) -> signs.put(
                 item, new FieldSign(KnownLevel.of(cell.mastery()), mark(cell.below().size()))));
         KnownField field = new KnownField(
-                signs, List.of(Phrase.of("3 so many below one half"), Phrase.of("+ more than nine")), look.reader());
+                signs, List.of(Phrase.of("3 so many pupils unsure"), Phrase.of("+ more than nine")), look.reader());
         if (!look.plain() && look.width() >= field.columns()) {
             return field.text();
         }
@@ -134,7 +134,7 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         return cell.below().isEmpty()
                 ? Phrase.of("{0}: {1}, {2}.", ProgressAnswer.name(item), level, right)
                 : Phrase.of(
-                        "{0}: {1}, {2}; below one half: {3}.",
+                        "{0}: {1}, {2}; unsure: {3}.",
                         ProgressAnswer.name(item), level, right, who(cell.below()));
     }
 
