@@ -64,6 +64,11 @@ public final class HandInFiles {
         return new HandInFiles(handIns, TeachersFiles.of(assignments, teacher.codes()), naming);
     }
 
+    /** A file alone. */
+    public static HandInFiles one(Path file, TeachersFiles teacher, UnaryOperator<String> naming) {
+        return new HandInFiles(List.of(file), teacher, naming);
+    }
+
     /** Of two with one id only the same is taken as the teacher's. */
     private static boolean isNew(Assignment found, List<Assignment> known) {
         return known.stream()
@@ -73,13 +78,18 @@ public final class HandInFiles {
 
     private static List<Path> within(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder, DEEPEST, new FileVisitOption[0])) {
-            return all.filter(path -> !path.getFileName().toString().startsWith("."))
+            return all.filter(path -> !isHidden(path))
                     .filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
+                    .map(Path::normalize)
                     .sorted()
                     .toList();
         } catch (UncheckedIOException unreadable) {
             throw unreadable.getCause();
         }
+    }
+
+    private static boolean isHidden(Path path) {
+        return path.getNameCount() > 1 && path.getFileName().toString().startsWith(".");
     }
 
     /** What a file gives out, if it is an assignment in which nothing was written. */

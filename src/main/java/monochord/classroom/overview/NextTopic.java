@@ -27,10 +27,12 @@ import monochord.theory.note.Unreadable;
  * @param sentence what to do
  * @param evidence the figures behind it, and who
  * @param skill its id
+ * @param file a name for the practice, without its ending
  * @param keys in which it is wanted most, that first; never empty
  * @param codes of the pupils who need it, in the order in which they do
  */
-public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key> keys, List<String> codes) {
+public record NextTopic(
+        Phrase sentence, Phrase evidence, String skill, String file, List<Key> keys, List<String> codes) {
     private static final int MOST_KEYS = 4;
     /** More codes than these are counted instead. */
     private static final int MOST_CODES = 6;
@@ -43,7 +45,7 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
     /** The sentence that makes practice of it. */
     public String assign() {
         return "assign " + skill + " in " + keys.stream().map(NextTopic::typed).collect(Collectors.joining(", "))
-                + " count 10 --out " + skill + ".md";
+                + " count 10 --out " + file + ".md";
     }
 
     private static String typed(Key key) {
@@ -77,6 +79,7 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
                         Phrase.counted(asked, "{0} answer", "{0} answers", asked),
                         who(codes)),
                 followed.skill().id(),
+                mistake.misconception().id(),
                 keys(mistake.keys()),
                 codes);
     }
@@ -107,6 +110,7 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
                                 right,
                                 asked),
                         who(codes)),
+                skill.id(),
                 skill.id(),
                 keys,
                 codes);

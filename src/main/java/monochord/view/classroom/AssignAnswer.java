@@ -19,22 +19,11 @@ public record AssignAnswer(String file, Assignment assignment) implements Answer
         int count = assignment.isEachTheirOwn()
                 ? assignment.draws().stream().mapToInt(Ask::count).sum()
                 : assignment.questions().size();
+        Phrase questions = Phrase.counted(count, "{0} question", "{0} questions", count);
         Phrase name = Phrase.typed(file);
         Phrase made = assignment.isEachTheirOwn()
-                ? Phrase.counted(
-                        count,
-                        "{0}: one question, another for each pupil, written to {2}.",
-                        "{0}: {1} questions, others for each pupil, written to {2}.",
-                        title(),
-                        count,
-                        name)
-                : Phrase.counted(
-                        count,
-                        "{0}: one question, written to {2}.",
-                        "{0}: {1} questions, written to {2}.",
-                        title(),
-                        count,
-                        name);
+                ? Phrase.sentence("{0}: {1}, others for each pupil, written to {2}.", title(), questions, name)
+                : Phrase.sentence("{0}: {1}, written to {2}.", title(), questions, name);
         return StyledText.builder(look.reader())
                 .line(made)
                 .line(Phrase.sentence(

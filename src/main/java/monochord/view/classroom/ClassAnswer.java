@@ -10,7 +10,6 @@ import monochord.classroom.overview.ClassOverview;
 import monochord.classroom.overview.ClassOverview.ClassCell;
 import monochord.classroom.overview.ClassOverview.ClassWeek;
 import monochord.classroom.overview.ClassOverview.PupilSummary;
-import monochord.classroom.overview.MistakeCount;
 import monochord.classroom.overview.NextTopic;
 import monochord.practice.mastery.SkillInKey;
 import monochord.text.Phrase;
@@ -49,7 +48,7 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         }
         text.line(count());
         topics(text);
-        section(text, Phrase.of("Mistakes, the commonest first"), mistakes(overview.mistakesOfAllSkills(), look));
+        section(text, Phrase.of("Mistakes, the commonest first"), mistakes(look));
         section(text, Phrase.of("Over the class"), field(look));
         if (overview.weeks().size() > 1) {
             section(text, Phrase.of("Week by week"), weeks().text(look));
@@ -93,10 +92,9 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         }
     }
 
-    static StyledText mistakes(List<MistakeCount> mistakes, Look look) {
-        Table table = Table.of(
-                Table.Column.right(Phrase.NOTHING), Table.Column.left(), Table.Column.left());
-        mistakes.stream()
+    private StyledText mistakes(Look look) {
+        Table table = Table.of(Table.Column.right(Phrase.NOTHING), Table.Column.left(), Table.Column.left());
+        overview.mistakesOfAllSkills().stream()
                 .limit(MOST_MISTAKES)
                 .forEach(one -> table.row(
                         Phrase.of("{0}", one.count()), one.misconception().words(), who(one.codes())));

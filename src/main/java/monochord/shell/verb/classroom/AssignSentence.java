@@ -58,7 +58,7 @@ final class AssignSentence {
     private final long seed;
 
     /** What is asked: to draw from, or drawn. */
-    private record Asked(String name, String title, List<Ask> draws, List<Question> questions) {}
+    private record AssignedMusic(String name, String title, List<Ask> draws, List<Question> questions) {}
 
     AssignSentence(Sentence sentence, Sitting sitting) {
         this.sentence = sentence;
@@ -68,9 +68,16 @@ final class AssignSentence {
                 .orElseGet(() -> Math.floorMod(sitting.nextSeed(), (long) SEEDS));
     }
 
-    /** @throws Unreadable if the sentence names nothing that can be asked */
-    Assignment assignment() {
-        Asked asked = sentence.body().read(this::asked);
+    /**
+     * @throws Unreadable if the sentence names nothing that can be asked
+     * @throws IOException if the file of a song cannot be read
+     */
+    Assignment assignment() throws IOException {
+        String body = sentence.body().text();
+        boolean isSong = body.toLowerCase(Locale.ROOT).startsWith(SONG + " ") || body.equalsIgnoreCase(SONG);
+        AssignedMusic asked = isSong
+                ? ofSong(body.substring(SONG.length()).strip())
+                : sentence.body().read(this::asked);
         AssignmentTerms terms = new AssignmentTerms(
                 number(TRIES, AssignmentTerms.ANY, AssignmentTerms.MOST_TRIES),
                 sentence.clause(UNAIDED).isEmpty(),
@@ -93,17 +100,14 @@ final class AssignSentence {
         return Assignment.each(head, terms, words, asked.draws());
     }
 
-    private Asked asked(String body) {
-        if (body.toLowerCase(Locale.ROOT).startsWith(SONG + " ") || body.equalsIgnoreCase(SONG)) {
-            return ofSong(body.substring(SONG.length()).strip());
-        }
+    private AssignedMusic asked(String body) {
         Optional<Lesson> lesson = Skills.find(first(body)).isPresent() ? Optional.empty() : lesson(body);
         List<Ask> draws = lesson.map(this::asksOf).orElseGet(() -> ofSkills(body));
         String title = lesson.map(Lesson::title)
                 .orElseGet(() -> String.join(
                         ", ", draws.stream().map(ask -> ask.skill().title().toString()).toList()));
         String name = lesson.map(Lesson::slug).orElseGet(() -> draws.get(0).skill().id());
-        return new Asked(name, title, draws, Assignment.drawn(draws, seed));
+        return new AssignedMusic(name, title, draws, Assignment.drawn(draws, seed));
     }
 
     private static String first(String body) {
@@ -165,7 +169,7 @@ final class AssignSentence {
         return new Ask(0, skill, subject, keys, count, null);
     }
 
-    private Asked ofSong(String named) {
+    private AssignedMusic ofSong(String named) throws IOException {
         String file = first(named);
         boolean isFile = file.endsWith(".md");
         Song song = isFile ? song(file) : open(named);
@@ -176,25 +180,23 @@ final class AssignSentence {
             throw refused(sentence.body().text(), 0, Clause.of("nothing can be asked about these chords"));
         }
         String title = song.head().title() + (place.isEmpty() ? "" : ", " + place);
-        return new Asked(title, SafeText.oneLine(title), List.of(), questions);
+        return new AssignedMusic(title, SafeText.oneLine(title), List.of(), questions);
     }
 
     private Song open(String named) {
         return sitting.song()
                 .song()
-                .orElseThrow(() -> refused(
+                .orElseThrow(() -> Unreadable.because(
                         sentence.body().text(),
                         SONG.length(),
-                        Clause.of("no song is open; name its file: {0}", "assign song my-song.md chorus")));
+                        "something to assign",
+                        "no song is open, and no file is named",
+                        "assign song my-song.md chorus"));
     }
 
-    private Song song(String name) {
+    private Song song(String name) throws IOException {
         Path file = sentence.body().read(text -> sitting.outside().file(name));
-        try {
-            return SongReader.read(SongFile.text(file, name));
-        } catch (IOException | Unreadable none) {
-            throw refused(sentence.body().text(), SONG.length() + 1, Clause.of("this file holds no song"));
-        }
+        return SongReader.read(SongFile.text(file, name));
     }
 
     private Progression chords(String place, Song song) {

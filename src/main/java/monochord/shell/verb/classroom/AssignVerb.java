@@ -9,6 +9,7 @@ import static monochord.shell.sentence.FormPart.takes;
 import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.unsaid;
 
+import java.io.IOException;
 import java.util.List;
 import monochord.classroom.Assignment;
 import monochord.classroom.AssignmentWriter;
@@ -21,6 +22,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
+import monochord.view.Statement;
 import monochord.view.classroom.AssignAnswer;
 
 /** Makes practice to be sent home: one file, for all alike or for each pupil apart. */
@@ -58,7 +60,7 @@ final class AssignVerb implements Verb {
                         AssignSentence.EXAMPLE,
                         "assign borrowed-chord, degree-chord in easy count 12 each --out each.md",
                         "assign 5.2 for 7b due 2026-12-10 tries 1 unaided later --out test.md",
-                        "assign song chorus --out chorus.md");
+                        "assign song my-song.md chorus --out chorus.md");
     }
 
     @Override
@@ -71,7 +73,14 @@ final class AssignVerb implements Verb {
                     "it has to be said where it goes",
                     AssignSentence.EXAMPLE);
         }
-        Assignment assignment = new AssignSentence(sentence, sitting).assignment();
+        try {
+            return written(new AssignSentence(sentence, sitting).assignment(), sentence, sitting);
+        } catch (IOException unreadable) {
+            return Statement.failed(sitting.outside().told(unreadable));
+        }
+    }
+
+    private static Answer written(Assignment assignment, Sentence sentence, Sitting sitting) {
         List<NewFile> files = NewFile.text(sentence, OUT, sitting, () -> AssignmentWriter.text(assignment)).stream()
                 .toList();
         return NewFile.write(

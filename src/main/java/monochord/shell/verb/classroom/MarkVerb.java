@@ -43,12 +43,13 @@ final class MarkVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.TEACHING,
-                        Phrase.of("mark what was handed in, a file or a folder; the assignment lies in it, or is named"))
-                .form(takes(Value.FILES), may(clause(WITH, Value.FILE)))
+                        Phrase.of("mark what was handed in, files or a folder; with a code, type in what stands on paper"))
+                .form(takes(Value.FILES), may(clause(WITH, Value.FILE)), may(clause(HomeworkStart.AS, Value.CODE)))
                 .form(MarkedFiles.form())
                 .examples(
                         EXAMPLE,
                         "mark anna.md with homework.md",
+                        "mark homework.md as 7b-05",
                         "mark handed-in --feedback feedback --csv marks.csv");
     }
 
@@ -59,14 +60,17 @@ final class MarkVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        if (sentence.clause(HomeworkStart.AS).isPresent()) {
+            return HomeworkStart.fromPaper(sentence, sitting);
+        }
         List<Path> named = named(sentence.body(), sitting);
-        Optional<Assignment> with = sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting)));
         for (Path file : named) {
             if (!Files.exists(file) && !Files.isSymbolicLink(file)) {
                 return Statement.failed(Phrase.of(
                         "{0}: there is no such file", Phrase.typed(sitting.outside().named(file.toString()))));
             }
         }
+        Optional<Assignment> with = sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting)));
         try {
             OwnClass own = OwnClass.of(sitting);
             TeachersFiles teacher =
