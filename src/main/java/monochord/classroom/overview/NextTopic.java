@@ -103,17 +103,19 @@ public record NextTopic(
                 Phrase.sentence("{0}: practise it in {1}.", skill.title(), Phrase.list(keys)),
                 Phrase.sentence(
                         "There {0} right at the first try; not yet sure: {1}.",
-                        Phrase.counted(
-                                right,
-                                new Phrase.Forms(
-                                        "{0} of {1} answers was", "{0} of {1} answers were", "none of {1} answers was"),
-                                right,
-                                asked),
-                        who(codes)),
+                        rightOf(right, asked), who(codes)),
                 skill.id(),
                 skill.id(),
                 keys,
                 codes);
+    }
+
+    private static Phrase rightOf(int right, int asked) {
+        return Phrase.counted(
+                right,
+                new Phrase.Forms("{0} of {1} answers was", "{0} of {1} answers were", "none of {1} answers was"),
+                right,
+                asked);
     }
 
     private static Phrase who(List<String> codes) {

@@ -54,6 +54,6 @@ public record OnePupilAnswer(String code, ClassOverview overview, Knowledge know
 
     @Override
     public void json(Json json) {
-        new ClassAnswer(overview, Phrase.NOTHING, List.of()).json(json);
+        new ClassOverviewAnswer(overview, Phrase.NOTHING, List.of()).json(json);
     }
 }

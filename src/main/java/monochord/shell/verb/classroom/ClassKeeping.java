@@ -149,7 +149,7 @@ final class ClassKeeping {
 
         @Override
         public void json(Json json) {
-            json.put("kind", "class list").objects("pupils", list.pupils(), (object, one) -> object.put(
+            json.put("kind", "list").objects("pupils", list.pupils(), (object, one) -> object.put(
                             "code", one.code().text())
                     .put("name", one.name())
                     .put("group", one.group()));

@@ -31,12 +31,12 @@ import monochord.view.course.ProgressAnswer;
  * @param over of what it is the view, in words behind {@code over}; nothing for all there is
  * @param next what to teach next, most wanted first
  */
-public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> next) implements Answer {
+public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<NextTopic> next) implements Answer {
     private static final int MOST_MISTAKES = 6;
     private static final int MOST_CODES = 5;
     private static final int MANY = 9;
 
-    public ClassAnswer {
+    public ClassOverviewAnswer {
         next = List.copyOf(next);
     }
 
