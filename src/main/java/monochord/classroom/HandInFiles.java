@@ -64,11 +64,6 @@ public final class HandInFiles {
         return new HandInFiles(handIns, TeachersFiles.of(assignments, teacher.codes()), naming);
     }
 
-    /** A file alone. */
-    public static HandInFiles one(Path file, TeachersFiles teacher, UnaryOperator<String> naming) {
-        return new HandInFiles(List.of(file), teacher, naming);
-    }
-
     /** Of two with one id only the same is taken as the teacher's. */
     private static boolean isNew(Assignment found, List<Assignment> known) {
         return known.stream()

@@ -65,7 +65,7 @@ class UsageTest {
             "open FILE or draft [--trust]",
             "replay FILE … [--accept] [--trust]",
             "publish FILE or LESSON --html OUT [--trust] [--over]",
-            "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
+            "sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or LESSON or FILE [as CODE] [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]",
             "chart [PROGRESSION] [in KEY] [for INSTRUMENT] [numerals or numbers] [tune] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over] [--musicxml OUT]",
             "settings [TEXT, tempo, right patch, left patch, bank, notes or code seconds]",
             "assign SKILL, or LESSON, or song PLACE [in KEYS] [count NUMBER] [called TEXT] [for NAME] [due YYYY-MM-DD] [tries NUMBER] [each] [unaided] [later] [saying TEXT] --out OUT [--over]",

@@ -1,17 +1,14 @@
 package monochord.shell.verb.classroom;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
-import monochord.classroom.Assignment;
 import monochord.classroom.AssignmentReader;
 import monochord.classroom.AssignmentReading;
 import monochord.classroom.HandIn;
-import monochord.classroom.HandInFiles;
 import monochord.classroom.PupilCode;
-import monochord.classroom.TeachersFiles;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Sentence.SentencePart;
@@ -21,8 +18,6 @@ import monochord.shell.sitting.Sitting;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
-import monochord.view.Statement;
-import monochord.view.classroom.MarkAnswer;
 import monochord.view.course.CheckAnswer;
 
 /** Begins an assignment from its file: for a pupil, or for a teacher who types in what stands on paper. */
@@ -54,18 +49,10 @@ public final class HomeworkStart {
         return begin(
                 sentence,
                 sitting,
-                work -> HomeworkTeaching.fromPaper(work, written -> marked(written, work.given(), sitting), sitting));
-    }
-
-    private static Answer marked(Path written, Assignment given, Sitting sitting) {
-        try {
-            OwnClass own = OwnClass.of(sitting);
-            TeachersFiles teacher = TeachersFiles.of(List.of(given), own.list().codes());
-            HandInFiles files = HandInFiles.one(written, teacher, sitting.outside()::named);
-            return new MarkAnswer(files, new MarksKept(own, sitting));
-        } catch (IOException unreadable) {
-            return Statement.failed(sitting.outside().told(unreadable));
-        }
+                work -> HomeworkTeaching.fromPaper(
+                        work,
+                        file -> MarkVerb.marked(List.of(file), Optional.of(work.given()), sentence, sitting),
+                        sitting));
     }
 
     private static Answer begin(Sentence sentence, Sitting sitting, Function<HomeworkTask, Answer> beginning) {

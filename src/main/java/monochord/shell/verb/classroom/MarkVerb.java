@@ -71,6 +71,11 @@ final class MarkVerb implements Verb {
             }
         }
         Optional<Assignment> with = sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting)));
+        return marked(named, with, sentence, sitting);
+    }
+
+    /** @param with an assignment that goes before those among the files */
+    static Answer marked(List<Path> named, Optional<Assignment> with, Sentence sentence, Sitting sitting) {
         try {
             OwnClass own = OwnClass.of(sitting);
             TeachersFiles teacher =

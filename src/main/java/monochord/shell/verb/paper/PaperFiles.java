@@ -108,35 +108,36 @@ public final class PaperFiles {
     }
 
     /** Sheets, and beside each file one with {@code -key} behind its name; pages are made as they are written. */
-    PaperFiles worksheets(WorksheetSentence asked) {
-        worksheets(asked, "", Worksheet::sheet);
-        worksheets(asked, "key", Worksheet::key);
+    PaperFiles worksheets(Phrase title, Supplier<Stream<Worksheet>> sheets) {
+        worksheets(title, sheets, "", Worksheet::sheet);
+        worksheets(title, sheets, "key", Worksheet::key);
         return this;
     }
 
-    private void worksheets(WorksheetSentence asked, String behind, Function<Worksheet, Handout> side) {
+    private void worksheets(
+            Phrase title, Supplier<Stream<Worksheet>> sheets, String behind, Function<Worksheet, Handout> side) {
         Reader reader = reader(sitting);
         PageSize size = size(sentence);
         Supplier<Stream<Page>> pages =
-                () -> asked.sheets().flatMap(sheet -> HandoutPages.of(side.apply(sheet), size, reader).stream());
+                () -> sheets.get().flatMap(sheet -> HandoutPages.of(side.apply(sheet), size, reader).stream());
         sentence.option(HTML)
                 .ifPresent(named -> files.add(NewFile.named(
                         named,
                         name(named, behind),
                         sitting,
                         part -> Files.writeString(
-                                part, HandoutWeb.of(asked.sheets().map(side).toList(), reader)))));
+                                part, HandoutWeb.of(sheets.get().map(side).toList(), reader)))));
         sentence.option(PDF)
                 .ifPresent(named -> files.add(NewFile.named(named, name(named, behind), sitting, part -> {
                     try (var out = Files.newOutputStream(part)) {
-                        PdfPages.write(out, asked.title(), pages.get().iterator(), reader);
+                        PdfPages.write(out, title, pages.get().iterator(), reader);
                     }
                 })));
         sentence.option(SVG)
                 .ifPresent(named -> pictures(
                         named,
                         behind,
-                        asked.title(),
+                        title,
                         pages.get().limit(MOST_PICTURES).toList()));
     }
 
