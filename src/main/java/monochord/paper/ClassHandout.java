@@ -62,7 +62,7 @@ public final class ClassHandout {
 
     private static Phrase legend() {
         List<Phrase> legend = new ArrayList<>();
-        for (KnownLevel level : KnownLevel.values()) {
+        for (KnownLevel level : List.of(KnownLevel.BEGUN, KnownLevel.COMING, KnownLevel.KNOWN)) {
             legend.add(Phrase.of("{0} {1}", Phrase.typed(level.sign(SIGNS)), level.words()));
         }
         return Phrase.joined("   ", legend);

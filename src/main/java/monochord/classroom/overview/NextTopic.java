@@ -27,10 +27,12 @@ import monochord.theory.note.Unreadable;
  * @param sentence what to do
  * @param evidence the figures behind it, and who
  * @param skill its id
+ * @param file a name for the practice, without its ending
  * @param keys in which it is wanted most, that first; never empty
  * @param codes of the pupils who need it, in the order in which they do
  */
-public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key> keys, List<String> codes) {
+public record NextTopic(
+        Phrase sentence, Phrase evidence, String skill, String file, List<Key> keys, List<String> codes) {
     private static final int MOST_KEYS = 4;
     /** More codes than these are counted instead. */
     private static final int MOST_CODES = 6;
@@ -43,7 +45,7 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
     /** The sentence that makes practice of it. */
     public String assign() {
         return "assign " + skill + " in " + keys.stream().map(NextTopic::typed).collect(Collectors.joining(", "))
-                + " count 10 --out " + skill + ".md";
+                + " count 10 --out " + file + ".md";
     }
 
     private static String typed(Key key) {
@@ -77,6 +79,7 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
                         Phrase.counted(asked, "{0} answer", "{0} answers", asked),
                         who(codes)),
                 followed.skill().id(),
+                mistake.misconception().id(),
                 keys(mistake.keys()),
                 codes);
     }
@@ -100,16 +103,19 @@ public record NextTopic(Phrase sentence, Phrase evidence, String skill, List<Key
                 Phrase.sentence("{0}: practise it in {1}.", skill.title(), Phrase.list(keys)),
                 Phrase.sentence(
                         "There {0} right at the first try; not yet sure: {1}.",
-                        Phrase.counted(
-                                right,
-                                new Phrase.Forms(
-                                        "{0} of {1} answers was", "{0} of {1} answers were", "none of {1} answers was"),
-                                right,
-                                asked),
-                        who(codes)),
+                        rightOf(right, asked), who(codes)),
+                skill.id(),
                 skill.id(),
                 keys,
                 codes);
+    }
+
+    private static Phrase rightOf(int right, int asked) {
+        return Phrase.counted(
+                right,
+                new Phrase.Forms("{0} of {1} answers was", "{0} of {1} answers were", "none of {1} answers was"),
+                right,
+                asked);
     }
 
     private static Phrase who(List<String> codes) {

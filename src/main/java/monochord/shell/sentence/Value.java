@@ -47,7 +47,7 @@ public enum Value {
     VERB,
     VOICE,
     VOICES("VOICES | VOICES"),
-    WEEKS("ASSIGNMENT or WEEKS"),
+    WEEKS("ASSIGNMENT/WEEKS"),
     WHITE_KEYS("KEYS"),
     /** Nothing: the word before it says all. */
     NONE("");

@@ -10,6 +10,7 @@ import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.ProgressPicture;
+import monochord.view.Table;
 import monochord.view.course.ProgressAnswer;
 
 /**
@@ -32,9 +33,14 @@ public record OnePupilAnswer(String code, ClassOverview overview, Knowledge know
                 Phrase.typed(code),
                 Phrase.counted(overview.asked(), "{0} answer", "{0} answers", overview.asked()),
                 overview.right()));
-        StyledText mistakes = ClassAnswer.mistakes(overview.mistakesOfAllSkills(), look);
-        if (!mistakes.isEmpty()) {
-            text.gap().line(Phrase.of("Mistakes, the commonest first"), Style.HEADING).lines(mistakes);
+        if (!overview.mistakes().isEmpty()) {
+            Table table = Table.of(Table.Column.right(Phrase.NOTHING), Table.Column.left());
+            overview.mistakesOfAllSkills()
+                    .forEach(one -> table.row(
+                            Phrase.of("{0}", one.count()), one.misconception().words()));
+            text.gap()
+                    .line(Phrase.of("Mistakes, the commonest first"), Style.HEADING)
+                    .lines(table.text(look));
         }
         text.gap();
         ProgressPicture picture = new ProgressPicture(knowledge, time, look.reader());
@@ -48,6 +54,6 @@ public record OnePupilAnswer(String code, ClassOverview overview, Knowledge know
 
     @Override
     public void json(Json json) {
-        new ClassAnswer(overview, Phrase.NOTHING, List.of()).json(json);
+        new ClassOverviewAnswer(overview, Phrase.NOTHING, List.of()).json(json);
     }
 }

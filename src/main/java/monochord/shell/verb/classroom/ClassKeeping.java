@@ -76,16 +76,19 @@ final class ClassKeeping {
         if (answers == 0 && !wasListed) {
             return Statement.no(Phrase.sentence("Nothing of {0} is on record, nor on the list.", pupil));
         }
-        return Statement.of(
-                Phrase.counted(
-                        answers,
-                        new Phrase.Forms(
-                                "{1} is forgotten: {0} answer is off the record, and the code off the list.",
-                                "{1} is forgotten: {0} answers are off the record, and the code off the list.",
-                                "{1} is off the list; no answer was on record."),
-                        answers,
-                        pupil),
-                Phrase.sentence("Files that were handed in, pages and copies you made are yours to delete."));
+        List<Phrase> said = new ArrayList<>(List.of(Phrase.counted(
+                answers,
+                new Phrase.Forms(
+                        "{1} is forgotten: {0} answer is off the record.",
+                        "{1} is forgotten: {0} answers are off the record.",
+                        "{1} is forgotten: no answer was on record."),
+                answers,
+                pupil)));
+        if (wasListed) {
+            said.add(Phrase.sentence("The code and the name are off the list."));
+        }
+        said.add(Phrase.sentence("Files that were handed in, pages and copies you made are yours to delete."));
+        return new Statement(said, Answer.DONE);
     }
 
     private Answer copy(String name, ClassRecord record) {
@@ -146,7 +149,7 @@ final class ClassKeeping {
 
         @Override
         public void json(Json json) {
-            json.put("kind", "class list").objects("pupils", list.pupils(), (object, one) -> object.put(
+            json.put("kind", "list").objects("pupils", list.pupils(), (object, one) -> object.put(
                             "code", one.code().text())
                     .put("name", one.name())
                     .put("group", one.group()));

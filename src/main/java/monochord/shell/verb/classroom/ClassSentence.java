@@ -26,8 +26,8 @@ import monochord.theory.note.Unreadable;
  */
 record ClassSentence(Optional<PupilCode> pupil, Set<String> group, long since, String assignment, Phrase over) {
     static final String OVER = "over";
-    private static final Pattern WEEKS = Pattern.compile("(?i)(?:the last )?([0-9]{1,3}) weeks?");
-    private static final Pattern ONE_WEEK = Pattern.compile("(?i)(?:(?:a|one|the last|last) )?week");
+    private static final Pattern WEEKS = Pattern.compile("(?i)([0-9]{1,3}) weeks?");
+    private static final Pattern ONE_WEEK = Pattern.compile("(?i)(?:(?:a|one|last) +)?week");
     private static final Pattern ASSIGNMENT = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*+");
     private static final long WEEK = 7 * 24 * 60 * 60 * 1000L;
 

@@ -29,7 +29,7 @@ import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.NotebookRemark;
 import monochord.view.Statement;
-import monochord.view.classroom.ClassAnswer;
+import monochord.view.classroom.ClassOverviewAnswer;
 import monochord.view.classroom.OnePupilAnswer;
 
 /** Shows what a class can do in which key, its mistakes, and what to teach next; and keeps its list and record. */
@@ -112,7 +112,7 @@ final class ClassVerb implements Verb {
                         overview,
                         record.knowledge(one.get().text()),
                         sitting.study().now())
-                : new ClassAnswer(overview, asked.over(), next);
+                : new ClassOverviewAnswer(overview, asked.over(), next);
     }
 
     private static Answer paper(Handout handout, Sentence sentence, Sitting sitting) {

@@ -10,7 +10,6 @@ import monochord.classroom.overview.ClassOverview;
 import monochord.classroom.overview.ClassOverview.ClassCell;
 import monochord.classroom.overview.ClassOverview.ClassWeek;
 import monochord.classroom.overview.ClassOverview.PupilSummary;
-import monochord.classroom.overview.MistakeCount;
 import monochord.classroom.overview.NextTopic;
 import monochord.practice.mastery.SkillInKey;
 import monochord.text.Phrase;
@@ -32,12 +31,12 @@ import monochord.view.course.ProgressAnswer;
  * @param over of what it is the view, in words behind {@code over}; nothing for all there is
  * @param next what to teach next, most wanted first
  */
-public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> next) implements Answer {
+public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<NextTopic> next) implements Answer {
     private static final int MOST_MISTAKES = 6;
     private static final int MOST_CODES = 5;
     private static final int MANY = 9;
 
-    public ClassAnswer {
+    public ClassOverviewAnswer {
         next = List.copyOf(next);
     }
 
@@ -49,7 +48,7 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         }
         text.line(count());
         topics(text);
-        section(text, Phrase.of("Mistakes, the commonest first"), mistakes(overview.mistakesOfAllSkills(), look));
+        section(text, Phrase.of("Mistakes, the commonest first"), mistakes(look));
         section(text, Phrase.of("Over the class"), field(look));
         if (overview.weeks().size() > 1) {
             section(text, Phrase.of("Week by week"), weeks().text(look));
@@ -93,10 +92,9 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         }
     }
 
-    static StyledText mistakes(List<MistakeCount> mistakes, Look look) {
-        Table table = Table.of(
-                Table.Column.right(Phrase.NOTHING), Table.Column.left(), Table.Column.left());
-        mistakes.stream()
+    private StyledText mistakes(Look look) {
+        Table table = Table.of(Table.Column.right(Phrase.NOTHING), Table.Column.left(), Table.Column.left());
+        overview.mistakesOfAllSkills().stream()
                 .limit(MOST_MISTAKES)
                 .forEach(one -> table.row(
                         Phrase.of("{0}", one.count()), one.misconception().words(), who(one.codes())));
@@ -115,7 +113,7 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         overview.grid().forEach((item, cell) -> signs.put(
                 item, new FieldSign(KnownLevel.of(cell.mastery()), mark(cell.below().size()))));
         KnownField field = new KnownField(
-                signs, List.of(Phrase.of("3 so many below one half"), Phrase.of("+ more than nine")), look.reader());
+                signs, List.of(Phrase.of("3 so many pupils unsure"), Phrase.of("+ more than nine")), look.reader());
         if (!look.plain() && look.width() >= field.columns()) {
             return field.text();
         }
@@ -134,7 +132,7 @@ public record ClassAnswer(ClassOverview overview, Phrase over, List<NextTopic> n
         return cell.below().isEmpty()
                 ? Phrase.of("{0}: {1}, {2}.", ProgressAnswer.name(item), level, right)
                 : Phrase.of(
-                        "{0}: {1}, {2}; below one half: {3}.",
+                        "{0}: {1}, {2}; unsure: {3}.",
                         ProgressAnswer.name(item), level, right, who(cell.below()));
     }
 
