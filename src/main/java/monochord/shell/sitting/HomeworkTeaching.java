@@ -115,7 +115,7 @@ public final class HomeworkTeaching {
         Phrase who = Phrase.sentence(
                 "{0}, for {1}; what is answered goes to {2}.",
                 title, Phrase.typed(draft.code().text()), Phrase.typed(name));
-        return Statement.of(left.isEmpty() ? who : who.then(left));
+        return left.isEmpty() ? Statement.of(who) : Statement.of(who, left);
     }
 
     private LibraryEntry entry() {
