@@ -124,6 +124,8 @@ class EveryKeyTest {
             "check nothing.md",
             "stop",
             "sheet chords",
+            "assign degree-chord",
+            "mark nothing.md",
             "bass IV I V I",
             "rehearse keys F Bb Eb",
             "settings",

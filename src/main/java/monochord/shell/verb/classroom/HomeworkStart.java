@@ -3,6 +3,7 @@ package monochord.shell.verb.classroom;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import monochord.classroom.AssignmentReader;
@@ -51,7 +52,7 @@ public final class HomeworkStart {
                 sitting,
                 work -> HomeworkTeaching.fromPaper(
                         work,
-                        file -> MarkVerb.marked(List.of(file), Optional.of(work.given()), sentence, sitting),
+                        file -> MarkVerb.marked(Map.of(file, work.name()), Optional.of(work.given()), sentence, sitting),
                         sitting));
     }
 
