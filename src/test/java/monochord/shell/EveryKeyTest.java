@@ -126,6 +126,7 @@ class EveryKeyTest {
             "sheet chords",
             "assign degree-chord",
             "mark nothing.md",
+            "class",
             "bass IV I V I",
             "rehearse keys F Bb Eb",
             "settings",

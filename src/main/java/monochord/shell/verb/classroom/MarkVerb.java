@@ -44,7 +44,8 @@ final class MarkVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.TEACHING,
-                        Phrase.of("mark what was handed in, files or a folder; with a code, type in what stands on paper"))
+                        Phrase.of(
+                                "mark what was handed in, files or a folder; with a code, type in what stands on paper"))
                 .form(takes(Value.FILES), may(clause(WITH, Value.FILE)), may(clause(HomeworkStart.AS, Value.CODE)))
                 .form(MarkedFiles.form())
                 .examples(
@@ -67,8 +68,7 @@ final class MarkVerb implements Verb {
         Map<Path, String> named = named(sentence.body(), sitting);
         for (Path file : named.keySet()) {
             if (!Files.exists(file) && !Files.isSymbolicLink(file)) {
-                return Statement.failed(Phrase.of(
-                        "{0}: there is no such file", Phrase.typed(named.get(file))));
+                return Statement.failed(Phrase.of("{0}: there is no such file", Phrase.typed(named.get(file))));
             }
         }
         Optional<Assignment> with = sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting)));
@@ -85,10 +85,13 @@ final class MarkVerb implements Verb {
             TeachersFiles teacher =
                     TeachersFiles.of(with.stream().toList(), own.list().codes());
             HandInFiles files = HandInFiles.of(
-                    List.copyOf(named.keySet()), teacher, path -> named.getOrDefault(Path.of(path), told(path, sitting)));
+                    List.copyOf(named.keySet()),
+                    teacher,
+                    path -> named.getOrDefault(Path.of(path), told(path, sitting)));
             return files.count() == 0
                     ? Statement.of(Phrase.sentence("Nothing was handed in there."))
-                    : new MarkedFiles(sentence, sitting, files).write(new MarkAnswer(files, new MarksKept(own, sitting)));
+                    : new MarkedFiles(sentence, sitting, files)
+                            .write(new MarkAnswer(files, new MarksKept(own, sitting)));
         } catch (IOException unreadable) {
             return Statement.failed(sitting.outside().told(unreadable));
         }
@@ -97,8 +100,7 @@ final class MarkVerb implements Verb {
     /** One name if the whole text names a file or a folder, for names may hold spaces; else each word is one. */
     private static Map<Path, String> named(SentencePart body, Sitting sitting) {
         if (body.isEmpty()) {
-            throw Unreadable.because(
-                    body.text(), 0, "something to mark", "expected a file or a folder", EXAMPLE);
+            throw Unreadable.because(body.text(), 0, "something to mark", "expected a file or a folder", EXAMPLE);
         }
         Path whole = body.read(sitting.outside()::file);
         if (Files.exists(whole)) {
@@ -116,8 +118,9 @@ final class MarkVerb implements Verb {
 
     private static Assignment assignment(SentencePart part, Sitting sitting) {
         Path file = part.read(sitting.outside()::file);
-        Optional<Assignment> assignment = AssignmentReader.read(file, part.text()).assignment();
+        Optional<Assignment> assignment =
+                AssignmentReader.read(file, part.text()).assignment();
         return assignment.orElseThrow(() -> Unreadable.because(
-                        part.text(), 0, "an assignment", Clause.of("its file cannot be read; check says why"), EXAMPLE));
+                part.text(), 0, "an assignment", Clause.of("its file cannot be read; check says why"), EXAMPLE));
     }
 }
