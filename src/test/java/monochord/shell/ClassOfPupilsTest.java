@@ -99,8 +99,7 @@ class ClassOfPupilsTest {
                 Over the class
                 major keys           C♭ G♭ D♭ A♭ E♭ B♭ F  C  G  D  A  E  B  F♯ C♯
                 lowered-degree       ·  ·  ·  ·  -2 ·  ·  -2 ·  -2 ·  ·  ·  ·  ·
-                · not yet   - begun   = coming   ≡ known   3 so many pupils unsure   + more than
-                  nine
+                · not yet   - begun   = coming   ≡ known   3 so many unsure   + more than nine
 
                 The pupils
                 pupil  answers  right at once  known  of things asked

@@ -33,7 +33,7 @@ import monochord.view.course.ProgressAnswer;
  */
 public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<NextTopic> next) implements Answer {
     private static final int MOST_MISTAKES = 6;
-    private static final int MOST_CODES = 5;
+    private static final int MOST_CODES = 4;
     private static final int MANY = 9;
 
     public ClassOverviewAnswer {
@@ -113,7 +113,7 @@ public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<Next
         overview.grid().forEach((item, cell) -> signs.put(
                 item, new FieldSign(KnownLevel.of(cell.mastery()), mark(cell.below().size()))));
         KnownField field = new KnownField(
-                signs, List.of(Phrase.of("3 so many pupils unsure"), Phrase.of("+ more than nine")), look.reader());
+                signs, List.of(Phrase.of("3 so many unsure"), Phrase.of("+ more than nine")), look.reader());
         if (!look.plain() && look.width() >= field.columns()) {
             return field.text();
         }
