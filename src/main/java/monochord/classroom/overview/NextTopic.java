@@ -103,8 +103,7 @@ public record NextTopic(
         return new NextTopic(
                 Phrase.sentence("{0}: practise it in {1}.", skill.title(), Phrase.list(keys)),
                 Phrase.sentence(
-                        "There {0} right at the first try; not yet sure: {1}.",
-                        rightOf(right, asked), who(codes)),
+                        "There {0} right at the first try; not yet sure: {1}.", rightOf(right, asked), who(codes)),
                 skill.id(),
                 skill.id(),
                 keys,
