@@ -269,31 +269,13 @@ class LineModesTest {
         return List.of("learn 20.1");
     }
 
-    /** A JVM for Java, handed from row to row: its start takes longer than all that is typed into it. */
-    private static monochord.cell.Cell spare;
-
     @AfterAll
     static void close() {
-        if (spare != null) {
-            spare.close();
-        }
+        SpareCell.close();
     }
 
     private static boolean needsJava(LineMode mode) {
         return mode == LineMode.OPEN_CELL || mode == LineMode.LESSON_JAVA;
-    }
-
-    private static void lendCell(LineMode mode, Typist typist) {
-        if (needsJava(mode) && spare != null) {
-            typist.sitting().cells().take(spare);
-            spare = null;
-        }
-    }
-
-    private static void takeCellBack(LineMode mode, Typist typist) {
-        if (needsJava(mode) && !typist.sitting().hasEnded()) {
-            spare = typist.sitting().cells().handOver();
-        }
     }
 
     private Typist typist(LineMode mode) throws IOException {
@@ -311,7 +293,9 @@ class LineModesTest {
     void eachCellDoesWhatItSays(Cell cell) throws IOException {
         assertEquals(cell.says, cell.inTheTable());
         try (Typist typist = typist(cell.mode)) {
-            lendCell(cell.mode, typist);
+            if (needsJava(cell.mode)) {
+                SpareCell.lend(typist);
+            }
             for (String line : wayTo(cell.mode, typist.sitting())) {
                 typist.types(line);
             }
@@ -323,7 +307,9 @@ class LineModesTest {
             assertTrue(said.startsWith(cell.answer), said);
             assertEquals(cell.then, typist.sitting().mode(), said);
             assertEquals(cell.typed.equals("quit"), typist.sitting().hasEnded());
-            takeCellBack(cell.mode, typist);
+            if (needsJava(cell.mode)) {
+                SpareCell.takeBack(typist);
+            }
         }
     }
 
@@ -332,7 +318,9 @@ class LineModesTest {
     @DisplayName("so many Enters lead to rest, and none of them counts as an answer")
     void enterTrapsNobody(LineMode mode) throws IOException {
         try (Typist typist = typist(mode)) {
-            lendCell(mode, typist);
+            if (needsJava(mode)) {
+                SpareCell.lend(typist);
+            }
             LineMode way = mode == LineMode.REHEARSAL ? LineMode.ROUND_PLAYED : mode; // a round takes its time
             for (String line : wayTo(way, typist.sitting())) {
                 typist.types(line);
@@ -346,7 +334,9 @@ class LineModesTest {
             } while (typist.sitting().mode() != LineMode.REST && !(mode == LineMode.REST && said.size() > 40));
             assertEquals(kept, typist.sitting().study().knowledge().standings().size());
             assertFalse(typist.sitting().hasEnded());
-            takeCellBack(mode, typist);
+            if (needsJava(mode)) {
+                SpareCell.takeBack(typist);
+            }
         }
     }
 }
