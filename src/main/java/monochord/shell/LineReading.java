@@ -85,12 +85,21 @@ final class LineReading {
         } catch (Unreadable unreadable) {
             return Refusal.of(unreadable, Phrase.NOTHING);
         } catch (RuntimeException fault) {
-            return Statement.failed(Phrase.of(
-                    "This line met a fault of ours: {0}. Nothing is lost; go on, and please report it.",
-                    Phrase.typed(fault.toString())));
+            return ourFault(fault);
         } catch (LinkageError damage) {
             return Statement.failed(Phrase.typed(Main.toldAs(damage)));
+        } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+            return Statement.failed(Phrase.sentence(
+                    "This is more than can be worked out at once, and was given up. Nothing is lost; try less of it."));
+        } catch (AssertionError fault) {
+            return ourFault(fault);
         }
+    }
+
+    private static Answer ourFault(Throwable fault) {
+        return Statement.failed(Phrase.of(
+                "This line met a fault of ours: {0}. Nothing is lost; go on, and please report it.",
+                Phrase.typed(fault.toString())));
     }
 
     private Answer understood(String line) {

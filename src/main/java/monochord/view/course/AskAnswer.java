@@ -47,7 +47,7 @@ public record AskAnswer(Question question, String subject, Phrase remark) implem
 
     @Override
     public void json(Json json) {
-        fields(question, subject, json);
+        fields(question, subject, json.put("kind", "question"));
     }
 
     static void fields(Question question, String subject, Json json) {
