@@ -39,6 +39,16 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
             return tune.get(note).start().plus(tune.get(note).beats());
         }
 
+        /** With what comes before the bar that follows it. */
+        private SongBar with(SongBar pickup) {
+            List<TuneBars.Piece> both = new ArrayList<>(tune);
+            pickup.tune.stream()
+                    .map(piece -> new TuneBars.Piece(
+                            piece.pitch(), beats.plus(piece.start()), piece.beats(), piece.held()))
+                    .forEach(both::add);
+            return new SongBar(chords, both, beats.plus(pickup.beats), slots);
+        }
+
         /** Whether its first note goes on from the bar before. */
         public boolean beginsHeld() {
             return !tune.isEmpty() && tune.get(0).held();
@@ -146,6 +156,53 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
                                 notes.get(last).start(),
                                 notes.remove(last).beats().plus(piece.beats()))
                         : new Melody.MelodyNote(piece.pitch(), start, piece.beats()));
+    }
+
+    /** The indices of a place's bars as they are played: with its repeats where it is the whole section. */
+    List<Integer> order(SongPlace place) {
+        int pickup = bars.size() - full().size();
+        return place.isWhole()
+                ? order
+                : IntStream.rangeClosed(
+                                place.first() == 0 ? 0 : place.first() + pickup,
+                                Math.min(bars.size() - 1, place.last() + pickup))
+                        .boxed()
+                        .toList();
+    }
+
+    /** The same with its repeats played out, so that its bars are in playing order. */
+    public SectionMusic playedOut() {
+        List<SongBar> played = new ArrayList<>();
+        playInto(played);
+        return inOrder(key, played);
+    }
+
+    /** A whole song, section after section, with its repeats played out. */
+    public static SectionMusic playedOut(Song song) {
+        List<SongBar> played = new ArrayList<>();
+        for (Section section : song.sections()) {
+            if (played.size() < PlayingOrder.MOST) {
+                of(song.written(section), song.head()).playInto(played);
+            }
+        }
+        return inOrder(song.head().key(), played);
+    }
+
+    private static SectionMusic inOrder(Key key, List<SongBar> played) {
+        return new SectionMusic(
+                key, played, IntStream.range(0, played.size()).boxed().toList());
+    }
+
+    /** A pick-up behind other bars, of a repeat or of the next section, belongs to the bar that it completes. */
+    private void playInto(List<SongBar> played) {
+        int pickup = bars.size() - full().size();
+        for (int index : order) {
+            SongBar bar = bars.get(index);
+            played.add(
+                    index < pickup && !played.isEmpty()
+                            ? played.remove(played.size() - 1).with(bar)
+                            : bar);
+        }
     }
 
     /** Its full bars in playing order, counted from 0; a pick-up does not count. */

@@ -96,6 +96,11 @@ public record SongPlace(Section section, int first, int last, boolean isWhole) {
         return music(song).melody(first, last, song.head().metre());
     }
 
+    /** As it is played: a whole section with its repeats, else the bars as they stand. */
+    public SongMusic.Timeline played(Song song) {
+        return SongMusic.of(this, song);
+    }
+
     public Phrase phrase() {
         return isWhole
                 ? Phrase.typed(section.name())

@@ -87,8 +87,11 @@ class SongTest {
         says("After G7, V7 in C major", typed("after chorus bar 3"));
         says("In C major, with a bass player", typed("voice chorus with bass"));
         says("Nothing clashes.", typed("fit verse"));
-        says("in C major, in 3/4, at 96.", typed("play chorus bars 1 to 2"));
-        says("at 60.", typed("play chorus at 60"));
+        says("Playing Chorus, bars 1 to 2 in C major, in 3/4, at 96, as waltz.", typed("play chorus bars 1 to 2"));
+        says("Playing Chorus in C major, in 3/4, at 60.", typed("play chorus at 60 as block"));
+        says("Playing Quay Waltz in C major, in 3/4, at 96, as waltz.", typed("play song"));
+        says("Playing the bass of Quay Waltz in F major, in 3/4, at 96, as waltz.", typed("play bass of song in F"));
+        says("Playing | E4:3 | F4:2 A4 | G4:3 | E4:3 | over Am", typed("play verse over Am"));
         says("vi IV V V7 I", typed("key of chorus"));
     }
 

@@ -233,8 +233,8 @@ public final class AbcReader {
         return parts;
     }
 
-    List<String> words(String name) {
-        return words.getOrDefault(name, new AbcWords()).lines();
+    AbcWords words(String name) {
+        return words.getOrDefault(name, new AbcWords());
     }
 
     List<String> below() {

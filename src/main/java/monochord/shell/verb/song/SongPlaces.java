@@ -34,6 +34,11 @@ public final class SongPlaces {
             Value.TUNE);
     private static final Pattern WHOLE_SONG = Pattern.compile("(?:to|for|capo)(?:\\s.*)?");
     private static final Pattern OF = Pattern.compile("(?:(?:chromatic|pedal|walking)\\s+)?(?:of\\s+)?");
+    /** Before a place that is played: a part of it. */
+    private static final Pattern PART_OF = Pattern.compile("(?i)(?:[a-z]+(?:\\s+hands?)?\\s+of\\s+)?(?:the\\s+)?");
+
+    private static final Pattern SONG = Pattern.compile("(?i)(?:whole\\s+)?song(?!\\S)");
+    private static final String PLAY = "play";
 
     private final Usage usage;
     private final Sitting sitting;
@@ -67,16 +72,26 @@ public final class SongPlaces {
         if (usage.word().equals("transpose") && WHOLE_SONG.matcher(text).matches()) {
             return whole(text);
         }
-        var of = OF.matcher(text);
+        var of = (usage.word().equals(PLAY) ? PART_OF : OF).matcher(text);
         String before = of.lookingAt() ? of.group() : "";
         String rest = text.substring(before.length());
+        var whole = SONG.matcher(rest);
+        if (usage.word().equals(PLAY) && whole.lookingAt() && mayEnd(rest.substring(whole.end()).strip())) {
+            sitting.song().asksWhole();
+            return text;
+        }
         Optional<SongPlace.Found> found = SongPlace.find(rest, song);
         if (found.isEmpty() || !mayEnd(rest.substring(found.get().end()).strip())) {
             return text;
         }
         SongPlace place = found.get().place();
         sitting.song().name(place);
-        return before + sentence(place, rest.substring(found.get().end()).strip());
+        return isPlayed(rest) ? text : before + sentence(place, rest.substring(found.get().end()).strip());
+    }
+
+    /** What is played as it stands is no text: repeats, bars and pick-ups of a song are more than a row of chords. */
+    private boolean isPlayed(String rest) {
+        return usage.word().equals(PLAY) && !rest.matches("(?s).*\\sover\\s.*");
     }
 
     /** A name of a place ends before nothing, before a small word and before an option; else it is no place. */
@@ -122,7 +137,7 @@ public final class SongPlaces {
             case "harmonise" -> tune(place);
             case "transpose" -> isSung(rest) ? tune(place) : chords(place);
             case "after" -> last(place);
-            case "play" -> place.melody(song).map(tune -> tune + over(place)).orElseGet(() -> chords(place));
+            case PLAY -> tune(place);
             case "recolour" ->
                 chords(place)
                         + (rest.contains("under ")
@@ -178,10 +193,6 @@ public final class SongPlaces {
                         place.section().name(),
                         Clause.of(
                                 "no chords are written for {0}", place.section().name())));
-    }
-
-    private String over(SongPlace place) {
-        return place.progression(song).map(chords -> " over " + chords).orElse("");
     }
 
     /** As it was when the song was opened. */
