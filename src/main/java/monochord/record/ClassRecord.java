@@ -51,11 +51,11 @@ public final class ClassRecord {
     }
 
     /** Something to do with the open file. */
-    private interface Task<T> {
+    private interface RecordTask<T> {
         T run(Logbook book) throws SQLException, IOException;
     }
 
-    private <T> T writing(Task<T> task) throws IOException {
+    private <T> T writing(RecordTask<T> task) throws IOException {
         try {
             OwnerOnly.folder(file.getParent());
             OwnerOnly.file(file);
@@ -68,7 +68,7 @@ public final class ClassRecord {
     }
 
     /** @param otherwise where there is no file yet */
-    private <T> T reading(T otherwise, Task<T> task) throws IOException {
+    private <T> T reading(T otherwise, RecordTask<T> task) throws IOException {
         if (!Files.exists(file)) {
             return otherwise;
         }
