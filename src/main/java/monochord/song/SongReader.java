@@ -108,7 +108,7 @@ public final class SongReader {
             default -> {
                 fault(
                         index,
-                        Phrase.of("a song has no block \"{0}\"", Phrase.typed(info)),
+                        Phrase.of("a song has no block \"{0}\"", Phrase.quoted(info)),
                         Phrase.of("write chords, tune or words behind ```"));
                 prose.addAll(lines.subList(index, Math.min(lines.size(), end + 1)));
             }
@@ -142,7 +142,11 @@ public final class SongReader {
 
     private void close() {
         closeProse();
-        if (name != null && !name.equals(Song.CHANGES)) {
+        if (sections.size() == Section.MOST) {
+            if (faults.stream().noneMatch(fault -> fault.what().equals(Section.TOO_MANY))) {
+                faults.add(new SongFault(nameLine, 1, Section.TOO_MANY, Phrase.of("write the rest as another song")));
+            }
+        } else if (name != null && !name.equals(Song.CHANGES)) {
             sections.add(new Section(name, nameLine, parts));
         }
         parts = new ArrayList<>();
