@@ -37,7 +37,6 @@ import monochord.view.Statement;
  * <p>Whatever is typed, an answer comes back; nothing a line holds ends the sitting.
  */
 final class LineReading {
-    static final int LONGEST_LINE = 10_000;
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
     private static final Pattern DONE =
             Pattern.compile("(?i)(i'?m |i am |all )?(done|ready|finished|yes|ok|okay|got it|found it)[.!]?");
@@ -63,12 +62,12 @@ final class LineReading {
     /** Answers a whole line. */
     Answer read(String line) {
         sitting.linePlace().begin();
-        return sitting.linePlace().behind(SafeAnswer.of(line, this::understood));
+        return sitting.linePlace().behind(GuardedLine.answer(line, this::understood));
     }
 
     /** Answers the sentence behind a verb. */
     Answer runSafely(Verb verb, String text) {
-        return SafeAnswer.of(text, said -> run(verb, said));
+        return GuardedLine.answer(text, said -> run(verb, said));
     }
 
     private Answer understood(String line) {

@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A program of which a part is missing or damaged says in one line what to do. */
+@Tag("attack")
 class DamagedProgramTest {
     private static final String REMEDY =
             "). Remove the folder target beside the launcher and start again: it is built anew.\n";

@@ -11,11 +11,13 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.util.List;
 import monochord.view.StrictJson;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sentences on standard input, a sitting through a pipe, and lines that mean harm. */
+@Tag("attack")
 class StandardInputTest {
     @Test
     void aHyphenReadsASentenceALine() {

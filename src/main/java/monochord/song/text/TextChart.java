@@ -71,7 +71,8 @@ public final class TextChart {
         }
         close();
         head = head.title().isEmpty() ? head.called(name) : head;
-        return new Read(new Song(head, List.of(), sections, List.of(), faults, List.copyOf(remarks)), hasKey);
+        List<Section> read = Section.atMost(sections, remarks::add);
+        return new Read(new Song(head, List.of(), read, List.of(), faults, List.copyOf(remarks)), hasKey);
     }
 
     /** A first line that is neither chords nor heading, with nothing or a heading or a field below it, is the title. */
@@ -151,7 +152,7 @@ public final class TextChart {
         if (!current.isEmpty() && !current.hasChords() && before.isPresent()) {
             remarks.add(Phrase.sentence(
                     "{0} has words alone and takes the chords of {1}.",
-                    Phrase.typed(name), Phrase.typed(before.get().name())));
+                    Phrase.quoted(name), Phrase.quoted(before.get().name())));
         }
         List<Section.Part> blocks = current.isEmpty() ? List.of() : current.blocks(before);
         for (int i = 0; i < current.times; i++) {

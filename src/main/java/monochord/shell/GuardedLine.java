@@ -7,15 +7,21 @@ import monochord.view.Answer;
 import monochord.view.Refusal;
 import monochord.view.Statement;
 
-/** An answer to a line whatever happens on the way to it: what cannot be read, is too much, or breaks, is said. */
-final class SafeAnswer {
-    private SafeAnswer() {}
+/**
+ * Whatever a line holds and whatever goes wrong over it, an answer comes back and the sitting goes on: a line may not be
+ * too long, and one that cannot be read, meets a fault of ours or wants more memory than there is is told so.
+ */
+final class GuardedLine {
+    static final int LONGEST_LINE = 10_000;
 
-    static Answer of(String line, Function<String, Answer> answer) {
-        if (line.length() > LineReading.LONGEST_LINE) {
-            Phrase message = Phrase.of(
-                    "This line has {0} characters; at most {1} are read.", line.length(), LineReading.LONGEST_LINE);
-            return new Refusal(message, LineReading.LONGEST_LINE + 1);
+    private GuardedLine() {}
+
+    /** The answer to a line without the options that say how it is shown. */
+    static Answer answer(String line, Function<String, Answer> answer) {
+        if (line.length() > LONGEST_LINE) {
+            Phrase message =
+                    Phrase.of("This line has {0} characters; at most {1} are read.", line.length(), LONGEST_LINE);
+            return new Refusal(message, LONGEST_LINE + 1);
         }
         try {
             OutputOptions manner = OutputOptions.of(line);
