@@ -1,17 +1,13 @@
 package monochord.song.abc;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import monochord.song.Section;
 import monochord.song.SectionMusic;
 import monochord.song.Song;
 import monochord.song.SongHead;
 import monochord.song.WrittenBar;
 import monochord.theory.Mode;
-import monochord.theory.note.Beats;
-import monochord.theory.note.Pitch;
 
 /**
  * Writes a song as a tune in ABC: each section that is written out is a part, the header says in which order they are
@@ -130,8 +126,8 @@ public final class AbcWriter {
         if (sign != null) {
             now.append(sign.opens() ? "|: " : "").append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
         }
-        AbcBarWriting writing = new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()), now);
-        writing.write();
+        AbcBarWriting writing = new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()));
+        now.append(writing.text());
         now.setLength(now.toString().stripTrailing().length());
         now.append(
                 sign == null
@@ -139,84 +135,6 @@ public final class AbcWriter {
                         : sign.times() > 1
                                 ? " " + ":".repeat(sign.times() - 1) + "| "
                                 : sign.endsPart() ? " || " : " | ");
-        return writing.cuts;
-    }
-
-    /** Writes the notes and chords of one bar. */
-    private static final class AbcBarWriting {
-        private final SectionMusic.SongBar bar;
-        private final boolean holdsOn;
-        private final AbcKey key;
-        private final StringBuilder out;
-        private final Map<Character, Integer> accidentals = new HashMap<>();
-        private final List<Boolean> cuts = new ArrayList<>();
-
-        AbcBarWriting(SectionMusic.SongBar bar, boolean holdsOn, AbcKey key, StringBuilder out) {
-            this.bar = bar;
-            this.holdsOn = holdsOn;
-            this.key = key;
-            this.out = out;
-        }
-
-        /** A note or rest is cut where a chord begins in it, and tied. */
-        void write() {
-            Beats now = Beats.ZERO;
-            for (int i = 0; i < bar.pieces(); i++) {
-                if (now.compareTo(bar.start(i)) < 0) {
-                    stretch("z", now, bar.start(i), false);
-                }
-                boolean ties = holdsOn && i + 1 == bar.pieces() && bar.end(i).equals(bar.beats());
-                stretch(name(bar.pitch(i)), bar.start(i), bar.end(i), ties);
-                now = bar.end(i);
-            }
-            if (now.compareTo(bar.beats()) < 0) {
-                stretch("z", now, bar.beats(), false);
-            }
-        }
-
-        private void stretch(String name, Beats from, Beats to, boolean ties) {
-            Beats start = from;
-            for (SectionMusic.Struck chord : bar.chords()) {
-                if (!chord.held()
-                        && chord.start().compareTo(from) >= 0
-                        && chord.start().compareTo(to) < 0) {
-                    if (chord.start().compareTo(start) > 0) {
-                        note(name, chord.start().minus(start), !name.equals("z"), start.equals(from));
-                        start = chord.start();
-                    }
-                    out.append('"').append(chord.chord()).append('"');
-                }
-            }
-            note(name, to.minus(start), ties, start.equals(from));
-        }
-
-        private void note(String name, Beats beats, boolean ties, boolean isFirst) {
-            if (!name.equals("z")) {
-                cuts.add(!isFirst);
-            }
-            String length = beats.equals(Beats.ONE)
-                    ? ""
-                    : beats.denominator() == 1 ? String.valueOf(beats.numerator()) : beats.toString();
-            out.append(name).append(length).append(ties ? "- " : " ");
-        }
-
-        private String name(Pitch pitch) {
-            char letter = pitch.name().letter();
-            int alteration = pitch.name().alteration();
-            int holds = accidentals.getOrDefault(letter, key.alterations().get(letter));
-            accidentals.put(letter, alteration);
-            String sign = alteration == holds
-                    ? ""
-                    : switch (alteration) {
-                        case 0 -> "=";
-                        case 1 -> "^";
-                        case 2 -> "^^";
-                        case -1 -> "_";
-                        default -> "__";
-                    };
-            int octave = pitch.octave();
-            String name = octave >= 5 ? String.valueOf(Character.toLowerCase(letter)) : String.valueOf(letter);
-            return sign + name + (octave >= 5 ? "'".repeat(octave - 5) : ",".repeat(4 - octave));
-        }
+        return writing.cuts();
     }
 }
