@@ -1,7 +1,9 @@
 package monochord.song.abc;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import monochord.song.Section;
 import monochord.song.SectionMusic;
 import monochord.song.Song;
@@ -86,14 +88,17 @@ public final class AbcWriter {
         SectionMusic music = SectionMusic.of(section, head);
         List<WrittenBar> signs = section.tune().size() == music.bars().size() ? section.tune() : section.chords();
         int before = music.bars().size() - signs.size();
+        Set<Integer> opened = openedLater(signs);
         List<List<String>> verses = verses(section.words());
         int line = 0;
         List<Boolean> cuts = new ArrayList<>();
         StringBuilder now = new StringBuilder();
         for (int i = 0; i < music.bars().size(); i++) {
             WrittenBar sign = i >= before && i - before < signs.size() ? signs.get(i - before) : null;
+            boolean opens = sign != null && (sign.opens() || opened.contains(i - before));
             boolean holdsOn =
                     i + 1 < music.bars().size() && music.bars().get(i + 1).beginsHeld();
+            now.append(opens ? "|: " : "");
             cuts.addAll(bar(music.bars().get(i), sign, holdsOn, now));
             if (sign == null
                     ? i + 1 == music.bars().size()
@@ -107,6 +112,29 @@ public final class AbcWriter {
                 cuts.clear();
             }
         }
+    }
+
+    /**
+     * Bars behind a double bar line to which a repeat goes back that nothing opens: other players go back further (abc2midi
+     * does), and so it is opened for them.
+     */
+    private static Set<Integer> openedLater(List<WrittenBar> signs) {
+        Set<Integer> opened = new HashSet<>();
+        int from = 0;
+        boolean isOpen = true;
+        for (int i = 0; i < signs.size(); i++) {
+            isOpen |= signs.get(i).opens();
+            boolean inEnding = i + 1 < signs.size() && !signs.get(i + 1).ending().isEmpty();
+            if (signs.get(i).times() > 1 && !isOpen) {
+                opened.add(from);
+                isOpen = true;
+            }
+            if ((signs.get(i).times() > 1 || signs.get(i).endsPart()) && !inEnding) {
+                from = i + 1;
+                isOpen = false;
+            }
+        }
+        return opened;
     }
 
     private static List<List<String>> verses(List<String> words) {
@@ -124,7 +152,7 @@ public final class AbcWriter {
     /** @return for each note written whether it only goes on with the one before, which a chord has cut */
     private List<Boolean> bar(SectionMusic.SongBar bar, WrittenBar sign, boolean holdsOn, StringBuilder now) {
         if (sign != null) {
-            now.append(sign.opens() ? "|: " : "").append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
+            now.append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
         }
         AbcBarWriting writing = new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()));
         now.append(writing.text());

@@ -135,6 +135,8 @@ public record SongAnswer(Song song) implements Answer {
 
     private StyledText below(Section section, SectionMusic music, Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
+        pickup(music)
+                .ifPresent(chords -> text.line(Phrase.of("In the pick-up: {0}", Phrase.row(chords)), Style.QUIET));
         boolean repeats = music.order().size() != music.bars().size();
         if (repeats) {
             text.line(
@@ -150,6 +152,16 @@ public record SongAnswer(Song song) implements Answer {
                                 tune.notes().stream().map(note -> note.pitch()).toList()))));
         section.words().stream().map(SongAnswer::sung).forEach(line -> text.line(Phrase.typed(line)));
         return text.build().wrapped(look.width());
+    }
+
+    /** The chords before the first full bar, if there are some. */
+    private static Optional<List<Notated>> pickup(SectionMusic music) {
+        List<Notated> chords = music.bars().stream()
+                .limit(music.pickup())
+                .flatMap(bar -> bar.chords().stream())
+                .map(struck -> (Notated) struck.chord())
+                .toList();
+        return chords.isEmpty() ? Optional.empty() : Optional.of(chords);
     }
 
     /** {@code 1–4, 1–3, 5}: bars in playing order. */
