@@ -96,6 +96,27 @@ class SongTest {
     }
 
     @Test
+    void theSongIsAPlaceForWhatTakesAllOfIt() {
+        says("I IV V I vi IV V V7 I", typed("key of song"));
+        says("change key to F puts the song there.", typed("transpose song to F"));
+        says("In C major, with a bass player", typed("voice song with bass"));
+        says("Quay Waltz in C major, from 67 towards 96, for 2 minutes.", typed("rehearse song for 2", "skip"));
+        says(
+                "\"song\" is not a place in the song: its sections are Verse; Chorus. Example:\nrecolour verse",
+                typed("recolour song"));
+        says(
+                "\"bridge\" is not a place in the song: its sections are Verse; Chorus. Example:\nrecolour verse",
+                typed("voice bridge"));
+        says(
+                "\"bridge\" is not a place in the song: its sections are Verse; Chorus. Example:\nrehearse song",
+                typed("rehearse bridge"));
+        Run none = new Run.Outside().inFolder(folder).run("voice", "chorus");
+        assertEquals(
+                "\"chorus\" is not a place in a song: no song is open. Example: song my-song.md",
+                none.err().lines().findFirst().orElseThrow());
+    }
+
+    @Test
     void aBarThatIsNotThereIsSaid() {
         says(
                 "\"chorus bar 9\" is not a place in the song: Chorus has bars 1 to 4. Example:\nrecolour verse bar 1",

@@ -7,8 +7,7 @@ import monochord.song.SongMetre;
 import monochord.theory.note.Beats;
 
 /**
- * A tune that names no parts, cut where players hear a new part: where a repeat begins or has ended, at the end of a line.
- * So each part has its own pick-up, and bars are counted as players count them.
+ * A tune that names no parts, cut where players hear a new part: where a repeat begins or has ended. So each part has its own pick-up, and bars are counted as players count them.
  *
  * <p>Common practice: a tune is spoken of by its A part and its B part.
  */
@@ -17,6 +16,7 @@ final class AbcParts {
 
     private final List<BarDraft> bars;
     private final SongMetre metre;
+    private final boolean isSung;
 
     /**
      * @param from the first line of music of the part, from 0
@@ -24,9 +24,11 @@ final class AbcParts {
      */
     record AbcPart(List<BarDraft> bars, int from, int to) {}
 
-    AbcParts(List<BarDraft> bars, SongMetre metre) {
+    /** @param isSung whether words stand below its lines, which are kept whole */
+    AbcParts(List<BarDraft> bars, SongMetre metre, boolean isSung) {
         this.bars = bars;
         this.metre = metre;
+        this.isSung = isSung;
     }
 
     /** In order, at least one; each begins with the chord that sounds there. */
@@ -53,7 +55,7 @@ final class AbcParts {
         BarDraft before = bars.get(index - 1);
         boolean isNew = bar.opens || before.times > 0 || before.endsPart && isShort(bar);
         boolean goesOn = !bar.ending.isEmpty() || !bar.isEmpty() && bar.sounds.get(0).held;
-        return isNew && before.endsLine && !goesOn;
+        return isNew && (before.endsLine || !isSung) && !goesOn;
     }
 
     private boolean isShort(BarDraft bar) {

@@ -62,7 +62,7 @@ final class AbcSong {
     private List<Section> cut(SongMetre metre) {
         List<BarDraft> bars = read.parts().get("");
         AbcWords words = read.words("");
-        AbcParts parts = new AbcParts(bars, metre);
+        AbcParts parts = new AbcParts(bars, metre, !words.isEmpty());
         List<AbcParts.AbcPart> all = parts.parts();
         boolean isClear = words.isEmpty() || words.musicLines() == parts.lines();
         if (all.size() == 1 || !isClear) {

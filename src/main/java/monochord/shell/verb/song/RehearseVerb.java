@@ -46,10 +46,6 @@ final class RehearseVerb implements Verb {
     private static final String FOR = "for";
     private static final String IN = "in";
     private static final Pattern KEYS = Pattern.compile("(?i)keys(?:\\s+(.*))?");
-    /** No chord, but what a section may be called. */
-    private static final Pattern NAME =
-            Pattern.compile("(?i)(?:verse|chorus|bridge|refrain|intro|outro|part|ending)\\b.*");
-
     private static final Pattern WHOLE = Pattern.compile("(?i)(?:the\\s+)?(?:whole\\s+)?song");
     private static final int USUAL_MINUTES = 10;
     private static final int LONGEST = 30;
@@ -96,10 +92,12 @@ final class RehearseVerb implements Verb {
         if (body.isEmpty() && sitting.teaching().rehearsing().isOpen()) {
             return sitting.teaching().rehearsing().again();
         }
-        if (place.isEmpty()
-                && NAME.matcher(body).matches()
-                && sitting.song().song().isEmpty()) {
-            return SongVerb.none(sitting);
+        if (place.isEmpty() && SongPlaces.isName(body)) {
+            Song song = sitting.song().song().orElse(null);
+            if (song == null) {
+                return SongVerb.none(sitting);
+            }
+            throw Unreadable.because(body, 0, "a place in the song", SongPlaces.sections(song), "rehearse song");
         }
         RehearsedPlace found = place.orElseGet(() -> typed(sentence, sitting));
         RehearsalMusic music = music(found, sentence, sitting);

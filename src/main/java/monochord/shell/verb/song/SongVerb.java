@@ -49,7 +49,9 @@ final class SongVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.WRITING,
-                        Phrase.of("open a song and show it, or begin one; alone, show the one that is open"))
+                        Phrase.of(
+                                "open a song, also a tune in ABC, a sheet in MusicXML or chords over words, or begin one;"
+                                        + " alone, show the one that is open"))
                 .form(
                         may(takes(Value.FILE)),
                         may(clause(SongBook.TUNE, Value.NAME)),
