@@ -165,7 +165,7 @@ final class AssignmentHeadText {
     private <T> Optional<T> said(String name, Function<String, Optional<T>> reader, Phrase instead) {
         Optional<T> value = text(name).flatMap(reader);
         if (value.isEmpty() && text(name).isPresent()) {
-            fields.get(name).fault(Phrase.of("this {0} cannot be read", Phrase.typed(name)), instead, faults);
+            fields.get(name).fault(Phrase.of("what stands behind {0} cannot be read", Phrase.typed(name)), instead, faults);
         }
         return value;
     }

@@ -1,5 +1,8 @@
 package monochord.classroom;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -15,6 +18,8 @@ import monochord.text.Phrase;
  * throw, and a file is read no further than {@value Source#MOST_BYTES} bytes.
  */
 public final class AssignmentReader {
+    private static final int LONGEST_HEAD = 4096;
+
     private final Faults faults;
 
     private AssignmentReader(String name) {
@@ -31,7 +36,7 @@ public final class AssignmentReader {
         AssignmentReader reader = new AssignmentReader(name);
         if (Files.isSymbolicLink(file) || Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file)) {
             reader.faults.at(1, 1, Phrase.of("this is not a file"), Phrase.of("hand in a Markdown file"));
-            return new AssignmentReading(Optional.empty(), Optional.empty(), reader.faults.inOrder());
+            return AssignmentReading.none(reader.faults.inOrder());
         }
         Source source = new Source(reader.faults, Source.MOST_BYTES);
         return reader.reading(source.bytes(file).map(source::decoded).flatMap(source::lines));
@@ -51,16 +56,28 @@ public final class AssignmentReader {
                 .isPresent();
     }
 
+    /** Whether what stands in a file is meant to be one; not for a link or a device. */
+    public static boolean isAssignment(Path file) {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return isAssignment(new String(in.readNBytes(LONGEST_HEAD), StandardCharsets.UTF_8));
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
     private AssignmentReading reading(Optional<List<SourceLine>> lines) {
         return lines.map(this::reading)
-                .orElseGet(() -> new AssignmentReading(Optional.empty(), Optional.empty(), faults.inOrder()));
+                .orElseGet(() -> AssignmentReading.none(faults.inOrder()));
     }
 
     private AssignmentReading reading(List<SourceLine> lines) {
         AssignmentHeadText head = AssignmentHeadText.read(lines, faults);
         Optional<AssignmentHead> said = head.head();
         if (said.isEmpty()) {
-            return new AssignmentReading(Optional.empty(), Optional.empty(), faults.inOrder());
+            return AssignmentReading.none(faults.inOrder());
         }
         AssignmentBody body = AssignmentBody.read(lines.subList(head.end(), lines.size()), faults);
         Assignment assignment =
@@ -72,6 +89,7 @@ public final class AssignmentReader {
                 ? Optional.of(new HandIn(
                         assignment, head.digest(), head.code(), head.notes(), head.given(), body.answers(), body.places()))
                 : Optional.empty();
-        return new AssignmentReading(Optional.of(assignment), handIn, faults.inOrder());
+        return new AssignmentReading(
+                Optional.of(assignment), handIn, head.digest(), body.places(), faults.inOrder());
     }
 }

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import monochord.file.WholeFile;
 import monochord.lesson.Fault;
-import monochord.lesson.Trouble;
 import monochord.lesson.read.Faults;
 import monochord.text.Csv;
 import monochord.text.Csv.CsvRow;
@@ -101,7 +100,7 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
         StringBuilder left = new StringBuilder(text);
         List<CsvRow> rows;
         try {
-            rows = ListReader.rows(text);
+            rows = Csv.rows(text, ListReader.separator(text));
         } catch (Unreadable unreadable) {
             throw new Failure(file.toString(), Phrase.of("a quotation mark in it is not closed"));
         }
@@ -130,10 +129,10 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
             this.faults = faults;
         }
 
-        static List<CsvRow> rows(String text) {
+        static char separator(String text) {
             int end = text.indexOf('\n');
             String first = end < 0 ? text : text.substring(0, end);
-            return Csv.rows(text, first.indexOf(';') >= 0 && first.indexOf(',') < 0 ? ';' : ',');
+            return first.indexOf(';') >= 0 && first.indexOf(',') < 0 ? ';' : ',';
         }
 
         static Optional<PupilCode> code(CsvRow row) {
@@ -152,10 +151,10 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
 
         ClassList read() {
             try {
-                rows(text).stream().filter(row -> !row.isBlank()).forEach(this::add);
+                Csv.rows(text, separator(text), this::add);
             } catch (Unreadable unreadable) {
-                Trouble trouble = Trouble.of(unreadable);
-                faults.at(line(trouble.place()), column(trouble.place()), trouble.what(), trouble.instead());
+                int place = unreadable.place();
+                faults.at(line(place), column(place), Phrase.of("this quotation mark is not closed, or not at the end"), ROW);
             }
             return new ClassList(pupils, faults.inOrder());
         }
@@ -163,7 +162,7 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
         private void add(CsvRow row) {
             boolean isHead = row.start() == 0 && written(row).equalsIgnoreCase(HEAD);
             Optional<PupilCode> code = code(row);
-            if (isHead) {
+            if (isHead || row.isBlank()) {
                 return;
             }
             if (code.isEmpty()) {

@@ -40,6 +40,11 @@ public record MarkedHandIn(
         faults = List.copyOf(faults);
     }
 
+    /** The same without its answers, for a list of many; {@link #right} and {@link #of} tell nothing then. */
+    public MarkedHandIn withoutAnswers() {
+        return new MarkedHandIn(file, assignment, code, List.of(), signs, given, faults);
+    }
+
     /** How many questions are answered rightly. */
     public int right() {
         return (int) answers.stream().filter(MarkedAnswer::isRight).count();

@@ -19,7 +19,7 @@ import monochord.theory.note.Unreadable;
 final class QuestionText {
     static final String ITEM = "item";
     private static final List<String> NAMES = List.of(ITEM, "skill", "subject", "key", "seed");
-    private static final Pattern NUMBERED = Pattern.compile("\\s*" + ITEM + "\\s*:.*");
+    private static final Pattern NUMBERED = Pattern.compile("\\s*(?:item|key|seed)\\s*:.*");
 
     private final Faults faults;
     private final SourceLine fence;

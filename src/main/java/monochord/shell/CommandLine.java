@@ -22,7 +22,6 @@ import monochord.text.Phrase;
 import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.Refusal;
 import monochord.view.Statement;
@@ -181,9 +180,7 @@ final class CommandLine {
     /** Results go to standard output, what went wrong to standard error; as JSON everything is a result. */
     private int say(Answer answer) {
         if (json) {
-            Json object = new Json();
-            answer.json(object);
-            object.put("schemaVersion", SCHEMA_VERSION).writeTo(around.out());
+            answer.jsonLines(object -> object.put("schemaVersion", SCHEMA_VERSION).writeTo(around.out()));
         } else {
             boolean wrong = answer.status() >= Answer.UNREADABLE;
             Look here = look.naming(sitting.naming());

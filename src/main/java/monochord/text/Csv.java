@@ -2,6 +2,7 @@ package monochord.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import monochord.theory.note.Unreadable;
 
@@ -57,13 +58,18 @@ public final class Csv {
      */
     public static List<CsvRow> rows(String text, char separator) {
         List<CsvRow> rows = new ArrayList<>();
+        rows(text, separator, rows::add);
+        return rows;
+    }
+
+    /** The same one by one; those before the place that cannot be read come first. */
+    public static void rows(String text, char separator, Consumer<CsvRow> each) {
         int place = 0;
         while (place < text.length()) {
             CsvRow row = new CsvScanner(text, separator, place).row();
-            rows.add(row);
+            each.accept(row);
             place = row.end();
         }
-        return rows;
     }
 
     /** Reads one row. */

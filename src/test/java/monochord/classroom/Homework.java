@@ -19,6 +19,7 @@ final class Homework {
 
     private Homework() {}
 
+
     static Question question(String skill, String subject, String key) {
         return Skills.find(skill).orElseThrow().question(Key.parse(key), subject);
     }

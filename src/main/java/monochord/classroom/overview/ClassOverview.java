@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import monochord.practice.Misconception;
 import monochord.practice.mastery.SkillInKey;
 
@@ -30,8 +32,14 @@ public record ClassOverview(
      * @param right how many of them were right at the first try and alone
      * @param items how many skills in a key were asked
      * @param known how many of them are known
+     * @param askedBySkill how many questions were answered in each skill, by its id
      */
-    public record PupilSummary(String code, int asked, int right, int items, int known) {}
+    public record PupilSummary(
+            String code, int asked, int right, int items, int known, Map<String, Integer> askedBySkill) {
+        public PupilSummary {
+            askedBySkill = Map.copyOf(askedBySkill);
+        }
+    }
 
     /**
      * One skill in one key over the class.
@@ -64,6 +72,22 @@ public record ClassOverview(
 
     public List<String> codes() {
         return pupils.stream().map(PupilSummary::code).toList();
+    }
+
+    /** How many questions in that skill were answered. */
+    public int asked(String skill) {
+        return cells(skill).mapToInt(ClassCell::asked).sum();
+    }
+
+    /** How many of them were right at the first try and alone. */
+    public int right(String skill) {
+        return cells(skill).mapToInt(ClassCell::right).sum();
+    }
+
+    private Stream<ClassCell> cells(String skill) {
+        return grid.entrySet().stream()
+                .filter(cell -> cell.getKey().skill().equals(skill))
+                .map(Map.Entry::getValue);
     }
 
     public int asked() {

@@ -78,15 +78,17 @@ public final class ClassTally {
         int asked = 0;
         int right = 0;
         int known = 0;
+        Map<String, Integer> askedBySkill = new HashMap<>();
         for (Map.Entry<SkillInKey, AnswersSoFar> entry : items.entrySet()) {
             AnswersSoFar answers = entry.getValue();
             double mastery = answers.mastery(Tracing.of(entry.getKey().skill()));
             cells.computeIfAbsent(entry.getKey(), item -> new CellSoFar()).add(code, mastery, answers);
             asked += answers.count();
+            askedBySkill.merge(entry.getKey().skill(), answers.count(), Integer::sum);
             right += answers.known();
             known += mastery >= Tracing.MASTERY ? 1 : 0;
         }
-        return new PupilSummary(code, asked, right, items.size(), known);
+        return new PupilSummary(code, asked, right, items.size(), known, askedBySkill);
     }
 
     private List<ClassWeek> classWeeks() {

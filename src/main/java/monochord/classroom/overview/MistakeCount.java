@@ -22,9 +22,6 @@ public record MistakeCount(
         SortedMap<String, Integer> byPupil,
         SortedMap<String, Integer> byKey) {
 
-    /** Once is a slip; whoever does it again follows a procedure. Our own rule, no source. */
-    private static final int A_PROCEDURE = 2;
-
     public MistakeCount {
         skills = List.copyOf(skills);
         byPupil = Collections.unmodifiableSortedMap(new TreeMap<>(byPupil));
@@ -38,11 +35,6 @@ public record MistakeCount(
     /** Who, those first who did it most. */
     public List<String> codes() {
         return mostFirst(byPupil);
-    }
-
-    /** Who did it more than once, those first who did it most. */
-    public List<String> followers() {
-        return codes().stream().filter(code -> byPupil.get(code) >= A_PROCEDURE).toList();
     }
 
     /** Where, the key first in which it came most. */

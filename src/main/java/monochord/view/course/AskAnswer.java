@@ -50,7 +50,8 @@ public record AskAnswer(Question question, String subject, Phrase remark) implem
         fields(question, subject, json.put("kind", "question"));
     }
 
-    static void fields(Question question, String subject, Json json) {
+    /** The fields of a question, as the command line promises them. */
+    public static void fields(Question question, String subject, Json json) {
         json.put("skill", question.skillId())
                 .put("subject", subject)
                 .put("key", question.key().toString())
