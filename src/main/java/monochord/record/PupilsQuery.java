@@ -19,9 +19,11 @@ final class PupilsQuery {
      * bits hold the number of one; 42 bits hold the time until the year 2109.
      */
     private static final String ANSWERS =
-            "SELECT (time << 21) | (misconception << 5) | (grade << 2) | min(hints, 3), (learner << 32) | (skill << 16) | key"
+            "SELECT (time << 21) | (misconception << 5) | (grade << 2) | (hints > 0), (learner << 32) | (skill << 16) | key"
                     + " FROM attempt WHERE learner IS NOT NULL AND tries = 0 AND time >= ?1"
-                    + " AND (?2 = '' OR assignment = (SELECT id FROM word WHERE text = ?2)) ORDER BY id";
+                    + "%s ORDER BY id";
+
+    private static final String FOR_ASSIGNMENT = " AND assignment = (SELECT id FROM word WHERE text = ?2)";
 
     private final Connection connection;
     /** By the number of the word. */
@@ -41,9 +43,12 @@ final class PupilsQuery {
      */
     void answers(long since, String assignment, Consumer<PupilAnswer> each) throws SQLException {
         readWords();
-        try (PreparedStatement statement = connection.prepareStatement(ANSWERS)) {
+        String sql = ANSWERS.formatted(assignment.isEmpty() ? "" : FOR_ASSIGNMENT);
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
             statement.setLong(1, since);
-            statement.setString(2, assignment);
+            if (!assignment.isEmpty()) {
+                statement.setString(2, assignment);
+            }
             try (ResultSet row = statement.executeQuery()) {
                 while (row.next()) {
                     each.accept(answer(row.getLong(1), row.getLong(2)));

@@ -29,13 +29,14 @@ record FollowedProcedure(MistakeCount mistake, Skill skill, double pupils) {
     private static final double ENOUGH = 1;
 
     private static final double HALF = 0.5;
+    private static final int MOST_WEIGHED = 12;
     private static final int SMALL_CLASS = 4;
 
     /** Those that are worth speaking of, the one with the most pupils first. */
     static List<FollowedProcedure> all(ClassOverview overview) {
         Map<String, MistakeChances> chances = new HashMap<>();
         List<FollowedProcedure> all = new ArrayList<>();
-        for (MistakeCount mistake : overview.mistakes()) {
+        for (MistakeCount mistake : likeliest(overview)) {
             Skills.find(mistake.skills().get(0)).ifPresent(skill -> {
                 MistakeChances its = chances.computeIfAbsent(skill.id(), id -> MistakeChances.of(skill));
                 all.add(new FollowedProcedure(mistake, skill, expected(mistake, its, overview)));
@@ -45,6 +46,18 @@ record FollowedProcedure(MistakeCount mistake, Skill skill, double pupils) {
         all.removeIf(one -> one.pupils < least);
         all.sort(Comparator.comparingDouble(FollowedProcedure::pupils).reversed());
         return all;
+    }
+
+    /** Those that most pupils made more than once; only these are weighed, for that takes questions of their skill. */
+    private static List<MistakeCount> likeliest(ClassOverview overview) {
+        return overview.mistakes().stream()
+                .sorted(Comparator.comparingLong(FollowedProcedure::again).reversed())
+                .limit(MOST_WEIGHED)
+                .toList();
+    }
+
+    private static long again(MistakeCount mistake) {
+        return mistake.byPupil().values().stream().filter(times -> times > 1).count();
     }
 
     private static double expected(MistakeCount mistake, MistakeChances chances, ClassOverview overview) {

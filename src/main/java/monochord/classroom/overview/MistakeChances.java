@@ -14,19 +14,22 @@ import monochord.theory.note.Unreadable;
 
 /**
  * What can go wrong in a skill: in how many of its questions a mistake can be made, and how many of all mistakes it is. Both
- * are counted in some questions of each key.
+ * are counted in some questions, in keys from easy to awkward.
  *
  * @param allowed shares of the questions, from 0 to 1
  * @param shares of all mistakes, from 0 to 1
  */
 record MistakeChances(Map<Misconception, Double> allowed, Map<Misconception, Double> shares) {
-    private static final int IN_A_KEY = 5;
+    private static final int KEYS = 6;
+    private static final int IN_A_KEY = 2;
 
     static MistakeChances of(Skill skill) {
         Map<Misconception, Double> allowed = new EnumMap<>(Misconception.class);
         Map<Misconception, Double> shares = new EnumMap<>(Misconception.class);
         int questions = 0;
-        for (Key key : skill.keys()) {
+        List<Key> keys = skill.keys();
+        for (int i = 0; i < KEYS; i++) {
+            Key key = keys.get(i * keys.size() / KEYS);
             for (int seed = 0; seed < IN_A_KEY; seed++) {
                 List<Mistake> mistakes = mistakes(skill, key, seed);
                 Set<Misconception> once = EnumSet.noneOf(Misconception.class);
