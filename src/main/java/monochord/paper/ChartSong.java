@@ -97,7 +97,8 @@ public final class ChartSong {
         }
         int number = changes.size() + 1;
         List<Chord> now = new ArrayList<>();
-        for (int i = place.get().first(); i <= Math.min(place.get().last(), bars.size() - 1); i++) {
+        int before = Math.max(0, bars.size() - place.get().music(song).count());
+        for (int i = place.get().first() + before; i <= Math.min(place.get().last() + before, bars.size() - 1); i++) {
             ChartBar bar = bars.get(i);
             bars.set(i, new ChartBar(bar.chords(), bar.signs(), bar.cue(), number));
             bar.chords().forEach(chord -> chord.chord().ifPresent(now::add));

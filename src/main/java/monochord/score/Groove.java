@@ -136,7 +136,11 @@ final class Groove {
     private List<HandEvent> walking() {
         List<WalkingBass.Stretch> stretches = new ArrayList<>();
         List<HandEvent> events = new ArrayList<>();
-        for (int i = 0; i < voicings.size() && lowest(i).isPresent(); i++) {
+        int first = 0;
+        while (first < voicings.size() && lowest(first).isEmpty()) {
+            first++;
+        }
+        for (int i = first; i < voicings.size() && lowest(i).isPresent(); i++) {
             stretches.add(new WalkingBass.Stretch(
                     lowest(i).get().name(),
                     tones(voicings.get(i)),
@@ -144,7 +148,7 @@ final class Groove {
         }
         List<List<WalkingBass.WalkedNote>> line = WalkingBass.under(stretches);
         for (int i = 0; i < line.size(); i++) {
-            Beats now = starts.get(i);
+            Beats now = starts.get(first + i);
             for (WalkingBass.WalkedNote note : line.get(i)) {
                 events.add(new HandEvent(now, note.beats(), List.of(note.pitch())));
                 now = now.plus(note.beats());

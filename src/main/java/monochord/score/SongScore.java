@@ -2,30 +2,73 @@ package monochord.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import monochord.harmony.voicing.Voicing;
+import monochord.song.SongMetre;
 import monochord.song.SongMusic;
 import monochord.theory.note.Beats;
 import monochord.theory.note.Signs;
 
 /**
- * A whole song as it is played: its tune, its chords in two hands, repeats played out.
+ * A song, or a place in it, as it is played: its tune, its chords in two hands, repeats played out.
  *
  * @param sections where each begins
  */
-public record SongScore(Score score, List<Caption> sections) {
-    public static SongScore of(SongMusic.Timeline music, Pattern pattern, BarGrid metre) {
-        List<Score> parts = new ArrayList<>();
+public record SongScore(Piece piece, List<Caption> sections) {
+    private static final Beats DOTTED_QUARTER = Beats.of(3, 2);
+    private static final Voicing NO_KEYS = new Voicing(List.of(), List.of());
+
+    /** @throws IllegalArgumentException if neither a note nor a chord stands in it */
+    public static SongScore of(SongMusic.Timeline music, SongMetre metre) {
+        List<Score> line = new ArrayList<>();
         if (!music.notes().isEmpty()) {
-            parts.add(tune(music));
+            line.add(tune(music));
         }
-        if (!music.chords().isEmpty()) {
-            Beats before = music.chords().get(0).start();
-            Score chords = pattern.of(Comping.voicings(changes(music)), metre);
-            parts.add(before.isZero() ? chords : Score.rest(before).then(chords));
-        }
+        List<TimedVoicing> voicings = fromFirstBar(music, line);
         List<Caption> sections = music.sections().stream()
                 .map(section -> new Caption(section.name(), section.start(), Beats.ZERO))
                 .toList();
-        return new SongScore(parts.size() == 1 ? parts.get(0) : new Score.Together(parts), sections);
+        return new SongScore(
+                new Piece(voicings, together(line), bars(metre).after(music.pickup())), sections);
+    }
+
+    /** The bars of a metre; of one that is free, bars of four quarters. */
+    public static BarGrid bars(SongMetre metre) {
+        return metre.isFree()
+                ? BarGrid.COMMON
+                : new BarGrid(metre.bar(), Beats.ZERO, metre.isCompound() ? DOTTED_QUARTER : Beats.ONE);
+    }
+
+    private static Optional<Score> together(List<Score> parts) {
+        return parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(parts.size() == 1 ? parts.get(0) : new Score.Together(parts));
+    }
+
+    /** What the hands hold from the first full bar on; a chord in the pick-up is struck there, as it stands. */
+    private static List<TimedVoicing> fromFirstBar(SongMusic.Timeline music, List<Score> line) {
+        List<TimedVoicing> voicings = new ArrayList<>();
+        Beats now = music.chords().isEmpty() ? music.pickup() : music.chords().get(0).start();
+        if (now.compareTo(music.pickup()) > 0) {
+            voicings.add(new TimedVoicing(NO_KEYS, now.minus(music.pickup()), ""));
+        }
+        for (TimedVoicing voicing : Comping.voicings(changes(music))) {
+            Beats end = now.plus(voicing.beats());
+            if (now.compareTo(music.pickup()) < 0) {
+                Beats until = end.compareTo(music.pickup()) < 0 ? end : music.pickup();
+                line.add(Score.rest(now).then(lasting(voicing, until.minus(now)).struck()));
+                now = until;
+            }
+            if (now.compareTo(end) < 0) {
+                voicings.add(lasting(voicing, end.minus(now)));
+            }
+            now = end;
+        }
+        return voicings;
+    }
+
+    private static TimedVoicing lasting(TimedVoicing voicing, Beats beats) {
+        return new TimedVoicing(voicing.hands(), beats, voicing.label());
     }
 
     private static Score tune(SongMusic.Timeline music) {

@@ -30,6 +30,8 @@ import monochord.view.Statement;
 final class CommandLine {
     private static final String MANY = "-";
     private static final String OF = "of";
+    /** The version of what JSON promises; it grows only when a field is renamed or dropped, never when one is added. */
+    private static final int SCHEMA_VERSION = 1;
     /** How many answers may wait to be seen, and how soon it is noticed that nobody reads them. */
     private static final int UNSEEN = 100;
 
@@ -178,7 +180,7 @@ final class CommandLine {
     /** Results go to standard output, what went wrong to standard error; as JSON everything is a result. */
     private int say(Answer answer) {
         if (json) {
-            answer.jsonLines(object -> object.writeTo(around.out()));
+            answer.jsonLines(object -> object.put("schemaVersion", SCHEMA_VERSION).writeTo(around.out()));
         } else {
             boolean wrong = answer.status() >= Answer.UNREADABLE;
             Look here = look.naming(sitting.naming());

@@ -14,6 +14,9 @@ import monochord.song.WrittenBar.Place;
  * repeated, more colons for more times; {@code [1} begins a first ending. The end of a line ends a bar.
  */
 public final class BarLines {
+    /** More bars than this stand in no song; those behind are not read. */
+    static final int MOST = 5000;
+
     private static final Pattern SIGN =
             Pattern.compile("(:*)(?:\\|\\]|\\[\\||\\|+)(:*)|::|\\[(\\d{1,2}(?:[,-]\\d{1,2}){0,8})");
 
@@ -26,7 +29,7 @@ public final class BarLines {
     /** @param first the number of the first line in its file */
     public static List<WrittenBar> read(List<String> lines, int first) {
         BarLines reading = new BarLines();
-        for (int i = 0; i < lines.size(); i++) {
+        for (int i = 0; i < lines.size() && reading.bars.size() < MOST; i++) {
             reading.line(lines.get(i), first + i);
         }
         return List.copyOf(reading.bars);
@@ -49,7 +52,7 @@ public final class BarLines {
 
     private void bar(String line, int from, int to, int number) {
         String text = line.substring(from, to);
-        if (!text.isBlank()) {
+        if (!text.isBlank() && bars.size() < MOST) {
             int column = from + text.length() - text.stripLeading().length() + 1;
             bars.add(new WrittenBar(text.strip(), new Place(number, column), opens, 0, ending, Behind.BAR_LINE));
             opens = false;

@@ -16,9 +16,10 @@ import monochord.theory.note.Pitch;
  * without a tune as long as the metre says. Where the tune has a bar more and its first is short, that is a pick-up.
  *
  * @param bars as they are written
+ * @param pickup how many of them come before the first full bar: 0 or 1
  * @param order of playing: indices of bars
  */
-public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
+public record SectionMusic(Key key, List<SongBar> bars, int pickup, List<Integer> order) {
     /** A bar: what sounds in it, and what it was written as. */
     public record SongBar(List<Struck> chords, List<TuneBars.Piece> tune, Beats beats, List<ChordBars.Slot> slots) {
         /** How many notes sound in it. */
@@ -39,6 +40,16 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
             return tune.get(note).start().plus(tune.get(note).beats());
         }
 
+        /** With what comes before the bar that follows it. */
+        private SongBar with(SongBar pickup) {
+            List<TuneBars.Piece> both = new ArrayList<>(tune);
+            pickup.tune.stream()
+                    .map(piece -> new TuneBars.Piece(
+                            piece.pitch(), beats.plus(piece.start()), piece.beats(), piece.held()))
+                    .forEach(both::add);
+            return new SongBar(chords, both, beats.plus(pickup.beats), slots);
+        }
+
         /** Whether its first note goes on from the bar before. */
         public boolean beginsHeld() {
             return !tune.isEmpty() && tune.get(0).held();
@@ -53,10 +64,10 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
         List<WrittenBar> tune = section.tune();
         List<List<ChordBars.Slot>> slots = ChordBars.read(chords, head.key(), new ArrayList<>());
         List<TuneBars.TuneBar> notes = TuneBars.read(tune, new ArrayList<>());
-        int pickup = pickupBars(chords, notes, head);
+        int before = pickupBars(chords, notes, head);
         List<SongBar> bars = new ArrayList<>();
-        for (int i = 0; i < Math.max(chords.size() + pickup, tune.size()); i++) {
-            List<ChordBars.Slot> its = i >= pickup && i - pickup < slots.size() ? slots.get(i - pickup) : List.of();
+        for (int i = 0; i < Math.max(chords.size() + before, tune.size()); i++) {
+            List<ChordBars.Slot> its = i >= before && i - before < slots.size() ? slots.get(i - before) : List.of();
             Beats full = head.metre().isFree() ? Beats.of(4) : head.metre().bar();
             Beats beats = i < notes.size() && !notes.get(i).beats().isZero()
                     ? notes.get(i).beats()
@@ -64,7 +75,18 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
             bars.add(new SongBar(
                     struck(its, beats), i < notes.size() ? notes.get(i).pieces() : List.of(), beats, its));
         }
-        return new SectionMusic(head.key(), bars, order(chords, tune, pickup, bars.size()));
+        int pickup = beginsShort(bars, head.metre().bar()) ? 1 : 0;
+        return new SectionMusic(head.key(), bars, pickup, order(chords, tune, before, bars.size()));
+    }
+
+    /** Whether the first bar is a pick-up, with a chord of its own or without. */
+    private static boolean beginsShort(List<SongBar> bars, Beats full) {
+        if (bars.size() < 2) {
+            return false;
+        }
+        SongBar first = bars.get(0);
+        boolean isShort = first.beats().compareTo(bars.get(1).beats()) < 0;
+        return isShort && (first.slots().isEmpty() || first.beats().compareTo(full) < 0);
     }
 
     static int pickupBars(List<WrittenBar> chords, List<TuneBars.TuneBar> notes, SongHead head) {
@@ -115,7 +137,6 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
 
     /** Its tune in the same bars; with the pick-up where they begin with the first. */
     public Optional<Melody> melody(int first, int last, SongMetre metre) {
-        int pickup = bars.size() - full().size();
         List<SongBar> some = new ArrayList<>(
                 bars.subList(first == 0 ? 0 : first + pickup, Math.min(bars.size(), last + pickup + 1)));
         List<Melody.MelodyNote> notes = new ArrayList<>();
@@ -148,9 +169,56 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
                         : new Melody.MelodyNote(piece.pitch(), start, piece.beats()));
     }
 
+    /** The indices of a place's bars as they are played: with its repeats where it is the whole section. */
+    List<Integer> order(SongPlace place) {
+        return place.isWhole()
+                ? order
+                : IntStream.rangeClosed(
+                                place.first() == 0 ? 0 : place.first() + pickup,
+                                Math.min(bars.size() - 1, place.last() + pickup))
+                        .boxed()
+                        .toList();
+    }
+
+    /** The same with its repeats played out, so that its bars are in playing order. */
+    public SectionMusic playedOut() {
+        List<SongBar> played = new ArrayList<>();
+        playInto(played);
+        return inOrder(key, pickup, played);
+    }
+
+    /** A whole song, section after section, with its repeats played out. */
+    public static SectionMusic playedOut(Song song) {
+        List<SongBar> played = new ArrayList<>();
+        int pickup = 0;
+        for (Section section : song.sections()) {
+            if (played.size() < PlayingOrder.MOST) {
+                SectionMusic music = of(song.written(section), song.head());
+                pickup = played.isEmpty() ? music.pickup : pickup;
+                music.playInto(played);
+            }
+        }
+        return inOrder(song.head().key(), pickup, played);
+    }
+
+    private static SectionMusic inOrder(Key key, int pickup, List<SongBar> played) {
+        return new SectionMusic(
+                key, played, pickup, IntStream.range(0, played.size()).boxed().toList());
+    }
+
+    /** A pick-up behind other bars, of a repeat or of the next section, belongs to the bar that it completes. */
+    private void playInto(List<SongBar> played) {
+        for (int index : order) {
+            SongBar bar = bars.get(index);
+            played.add(
+                    index < pickup && !played.isEmpty()
+                            ? played.remove(played.size() - 1).with(bar)
+                            : bar);
+        }
+    }
+
     /** Its full bars in playing order, counted from 0; a pick-up does not count. */
     public List<Integer> inOrder() {
-        int pickup = bars.size() - full().size();
         return order.stream()
                 .map(index -> index - pickup)
                 .filter(index -> index >= 0)
@@ -163,9 +231,6 @@ public record SectionMusic(Key key, List<SongBar> bars, List<Integer> order) {
     }
 
     private List<SongBar> full() {
-        boolean pickup = bars.size() > 1
-                && bars.get(0).slots().isEmpty()
-                && bars.get(0).beats().compareTo(bars.get(1).beats()) < 0;
-        return pickup ? bars.subList(1, bars.size()) : bars;
+        return bars.subList(pickup, bars.size());
     }
 }

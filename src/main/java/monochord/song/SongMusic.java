@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import monochord.theory.Chord;
 import monochord.theory.note.Beats;
+import monochord.theory.note.Interval;
 import monochord.theory.note.Pitch;
 
 /**
@@ -27,6 +28,20 @@ public record SongMusic(Timeline written, Timeline played) {
             sections = List.copyOf(sections);
             notes = List.copyOf(notes);
             chords = List.copyOf(chords);
+        }
+
+        /** All of it so much higher. */
+        public Timeline plus(Interval up) {
+            return new Timeline(
+                    notes.stream()
+                            .map(note -> new Note(note.pitch().plus(up), note.start(), note.beats()))
+                            .toList(),
+                    chords.stream()
+                            .map(change -> new ChordChange(change.chord().plus(up), change.start()))
+                            .toList(),
+                    pickup,
+                    beats,
+                    sections);
         }
     }
 
@@ -57,6 +72,15 @@ public record SongMusic(Timeline written, Timeline played) {
             }
         }
         return new SongMusic(written.timeline(), played.timeline());
+    }
+
+    /** A place as it is played: a whole section with its repeats, else the bars as they stand. */
+    static Timeline of(SongPlace place, Song song) {
+        Writing played = new Writing(song);
+        played.begin(place.section());
+        SectionMusic music = place.music(song);
+        music.order(place).forEach(index -> played.add(music.bars().get(index)));
+        return played.timeline();
     }
 
     /** Puts one bar behind the other. */

@@ -96,12 +96,17 @@ public record SongPlace(Section section, int first, int last, boolean isWhole) {
         return music(song).melody(first, last, song.head().metre());
     }
 
+    /** As it is played: a whole section with its repeats, else the bars as they stand. */
+    public SongMusic.Timeline played(Song song) {
+        return SongMusic.of(this, song);
+    }
+
     public Phrase phrase() {
         return isWhole
-                ? Phrase.typed(section.name())
+                ? Phrase.quoted(section.name())
                 : first == last
-                        ? Phrase.of("{0}, bar {1}", Phrase.typed(section.name()), first + 1)
-                        : Phrase.of("{0}, bars {1} to {2}", Phrase.typed(section.name()), first + 1, last + 1);
+                        ? Phrase.of("{0}, bar {1}", Phrase.quoted(section.name()), first + 1)
+                        : Phrase.of("{0}, bars {1} to {2}", Phrase.quoted(section.name()), first + 1, last + 1);
     }
 
     @Override

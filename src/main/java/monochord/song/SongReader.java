@@ -26,18 +26,40 @@ public final class SongReader {
     private int nameLine;
     private List<Section.Part> parts = new ArrayList<>();
     private List<String> prose = new ArrayList<>();
+    private int bars;
 
     private SongReader(List<String> lines) {
         this.lines = lines;
     }
 
     public static Song read(String text) {
-        List<String> lines = SafeText.clean(text.replace("\r\n", "\n"))
-                .lines()
+        List<String> all =
+                SafeText.clean(text.replace("\r\n", "\n")).lines().toList();
+        List<String> lines = all.stream()
                 .limit(MOST_LINES)
                 .map(line -> line.length() > LONGEST_LINE ? line.substring(0, LONGEST_LINE) : line)
                 .toList();
-        return new SongReader(lines).song();
+        SongReader reader = new SongReader(lines);
+        reader.sayWhatIsCut(all);
+        return reader.song();
+    }
+
+    /** A song that is not read whole has a fault, and so is not written over. */
+    private void sayWhatIsCut(List<String> all) {
+        if (all.size() > MOST_LINES) {
+            fault(
+                    MOST_LINES,
+                    Phrase.of("more lines than {0} are not read", MOST_LINES),
+                    Phrase.of("make several songs of it"));
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            if (all.get(i).length() > LONGEST_LINE) {
+                fault(
+                        i,
+                        Phrase.of("of this line only {0} characters are read", LONGEST_LINE),
+                        Phrase.of("write it on several lines"));
+            }
+        }
     }
 
     private Song song() {
@@ -102,18 +124,32 @@ public final class SongReader {
         }
         List<String> content = lines.subList(index + 1, end);
         switch (info) {
-            case "chords" -> music(new Section.ChordBlock(BarLines.read(content, index + 2)), index);
-            case "tune" -> music(new Section.TuneBlock(BarLines.read(content, index + 2)), index);
+            case "chords" -> music(new Section.ChordBlock(bars(content, index)), index);
+            case "tune" -> music(new Section.TuneBlock(bars(content, index)), index);
             case "words" -> music(new Section.WordsBlock(content), index);
             default -> {
                 fault(
                         index,
-                        Phrase.of("a song has no block \"{0}\"", Phrase.typed(info)),
+                        Phrase.of("a song has no block \"{0}\"", Phrase.quoted(info)),
                         Phrase.of("write chords, tune or words behind ```"));
                 prose.addAll(lines.subList(index, Math.min(lines.size(), end + 1)));
             }
         }
         return end + 1;
+    }
+
+    /** As many as a song has room for. */
+    private List<WrittenBar> bars(List<String> content, int index) {
+        List<WrittenBar> all = BarLines.read(content, index + 2);
+        List<WrittenBar> some = all.subList(0, Math.min(all.size(), 2 * BarLines.MOST - bars));
+        bars += some.size();
+        if (all.size() >= BarLines.MOST || some.size() < all.size()) {
+            fault(
+                    index,
+                    Phrase.of("more bars than {0} are not read", BarLines.MOST),
+                    Phrase.of("make several songs of it"));
+        }
+        return List.copyOf(some);
     }
 
     private void music(Section.Part block, int index) {
@@ -142,8 +178,11 @@ public final class SongReader {
 
     private void close() {
         closeProse();
-        if (name != null && !name.equals(Song.CHANGES)) {
+        boolean isSection = name != null && !name.equals(Song.CHANGES);
+        if (isSection && sections.size() < Section.MOST) {
             sections.add(new Section(name, nameLine, parts));
+        } else if (isSection && faults.stream().noneMatch(fault -> fault.what().equals(Section.TOO_MANY))) {
+            faults.add(new SongFault(nameLine, 1, Section.TOO_MANY, Phrase.of("make several songs of it")));
         }
         parts = new ArrayList<>();
     }

@@ -6,11 +6,18 @@ package monochord.song;
  * @param text what stands between its bar lines
  * @param place where that begins in the file
  * @param opens whether a repeat begins before it
- * @param times how often what is repeated is played when a repeat ends behind it, else 0
+ * @param times how often what is repeated is played when a repeat ends behind it, at most {@value #MOST_TIMES}, else 0
  * @param ending the numbers of the ending that begins with it, such as {@code 1} or {@code 1,3}, or nothing
  * @param line whether a double bar line or the end of a line of text comes behind it
  */
 public record WrittenBar(String text, Place place, boolean opens, int times, String ending, Behind line) {
+    /** More often nothing is repeated. */
+    static final int MOST_TIMES = 32;
+
+    public WrittenBar {
+        times = Math.min(times, MOST_TIMES);
+    }
+
     /** What comes behind a bar, a repeat aside. */
     public enum Behind {
         BAR_LINE,

@@ -59,7 +59,7 @@ class CommandLineTest {
     @Test
     void asJsonAnErrorIsAResult() {
         assertEquals(
-                "{\"error\":\"\\\"shwo\\\" is neither music nor a word I know.\",\"at\":1}\n",
+                "{\"kind\":\"error\",\"error\":\"\\\"shwo\\\" is neither music nor a word I know.\",\"at\":1}\n",
                 Run.of("shwo Abmaj7 --json").result(2));
     }
 

@@ -190,7 +190,7 @@ class KeyAndHarmoniseTest {
         Run run = Run.of(sentence, "--json");
         assertEquals(2, run.status());
         assertTrue(
-                run.out().replace("\\\"", "\"").startsWith("{\"error\":\"" + message),
+                run.out().replace("\\\"", "\"").startsWith("{\"kind\":\"error\",\"error\":\"" + message),
                 () -> message + " but was " + run.out());
     }
 
@@ -252,6 +252,8 @@ class KeyAndHarmoniseTest {
     @ParameterizedTest
     @CsvSource(delimiter = ';', textBlock = """
             recolour C | F | C | G | C | in C metre 3/4                                            ; C | F . Fm | C | G | C |
+            recolour C | F G | C | in C metre 6/8 with passing diminished at 3                     ; C | F . F♯dim7 G . . | C |
+            recolour C | F | G | C | in C metre 6/8 with passing diminished at 3                   ; C | F F♯dim7 | G | C |
             recolour C | F | G | C | in C metre 3/4 with passing diminished at 3                   ; C | F . F♯dim7 | G | C |
             recolour C | F | C | G | C | in C metre 6/8                                            ; C | F Fm | C | G | C |
             recolour C | F | C | G | C | in C                                                      ; C | F Fm | C | G | C |

@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import monochord.Thorough;
 import monochord.notebook.NotebookReader;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A sitting at the prompt is killed, without a chance to tidy up, and is brought back. */
+@Tag("attack")
 class KilledSittingTest {
     private static final String OFFER = "A sitting was broken off; open draft brings it back.";
 
@@ -91,6 +93,26 @@ class KilledSittingTest {
                 NotebookReader.read(saved).notebook().orElseThrow().exchanges().size());
         Run run = new Run.Outside().inFolder(home).atHome(home).run("replay", "evening.md");
         assertEquals("evening.md: holds, 6 lines.\n", run.result(0));
+    }
+
+    /** A tune of a book, changed and never saved, comes back with what was changed, though its book has gone. */
+    @Test
+    void aSongFromABookComesBackWithItsChanges() throws Exception {
+        Path book = Files.writeString(
+                home.resolve("book.abc"),
+                "X:1\nT:One\nM:4/4\nL:1/4\nK:C\n\"C\"c4|\n\nX:2\nT:Two\nM:4/4\nL:1/4\nK:F\n\"F\"f4|\"Bb\"d4|\"F\"f4|\n");
+        kill(somebody("song book.abc tune two", "change tune bar 2 to Bbm because it sinks", "change key to G"));
+        Files.delete(book);
+
+        try (Typist typist = new Typist(80, 50, home)) {
+            typist.types("open draft");
+            String song = typist.types("song");
+            assertTrue(song.startsWith("Two G major, 4/4 Form: Tune (3 bars) Tune G | Cm | G |"), song);
+            assertTrue(song.contains("Tune, bar 2: Bb to Bbm. it sinks"), song);
+            assertTrue(typist.types("undo").contains("taken back"));
+            assertTrue(typist.types("undo").contains("taken back"));
+            assertTrue(typist.types("song").contains("F | B♭ | F |"));
+        }
     }
 
     /** The terminal has gone, and with it whoever might have pressed ctrl-D; guard: {@code Prompt.stands}. */

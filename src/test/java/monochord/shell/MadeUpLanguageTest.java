@@ -32,6 +32,7 @@ import monochord.shell.replay.Replay;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.Verbs;
+import monochord.shell.verb.sounding.PlaybackOptions;
 import monochord.sound.Patch;
 import monochord.text.MadeUpLanguage;
 import monochord.text.Span;
@@ -117,6 +118,7 @@ class MadeUpLanguageTest {
         Skills.all()
                 .forEach(skill -> names.addAll(List.of(skill.id(), skill.title().toString())));
         Patch.all().forEach(patch -> names.add(patch.toString()));
+        names.addAll(PlaybackOptions.patterns());
         verbs.all().stream().map(verb -> verb.usage()).forEach(this::gather);
     }
 

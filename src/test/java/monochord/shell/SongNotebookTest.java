@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,8 +78,13 @@ class SongNotebookTest {
     }
 
     @Test
-    void aSongBegunAtTheLineReplays() {
-        typed("song lamp.md", "The Lamp", "Bm", "3/4", "", "", "Bm | G", "", "", "", "song", "save evening.md");
+    void aSongBegunAtTheLineReplays() throws IOException {
+        try (Typist typist = new Typist(80, 24, folder)) {
+            for (String line : List.of(
+                    "song lamp.md", "The Lamp", "Bm", "3/4", "", "", "Bm | G", "", "", "", "song", "save evening.md")) {
+                typist.types(line);
+            }
+        }
         assertEquals(
                 "evening.md: holds, 11 lines.",
                 new Run.Outside()

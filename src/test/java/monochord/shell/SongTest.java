@@ -87,9 +87,33 @@ class SongTest {
         says("After G7, V7 in C major", typed("after chorus bar 3"));
         says("In C major, with a bass player", typed("voice chorus with bass"));
         says("Nothing clashes.", typed("fit verse"));
-        says("in C major, in 3/4, at 96.", typed("play chorus bars 1 to 2"));
-        says("at 60.", typed("play chorus at 60"));
+        says("Playing Chorus, bars 1 to 2 in C major, in 3/4, at 96, as waltz.", typed("play chorus bars 1 to 2"));
+        says("Playing Chorus in C major, in 3/4, at 60.", typed("play chorus at 60 as block"));
+        says("Playing Quay Waltz in C major, in 3/4, at 96, as waltz.", typed("play song"));
+        says("Playing the bass of Quay Waltz in F major, in 3/4, at 96, as waltz.", typed("play bass of song in F"));
+        says("Playing | E4:3 | F4:2 A4 | G4:3 | E4:3 | over Am", typed("play verse over Am"));
         says("vi IV V V7 I", typed("key of chorus"));
+    }
+
+    @Test
+    void theSongIsAPlaceForWhatTakesAllOfIt() {
+        says("I IV V I vi IV V V7 I", typed("key of song"));
+        says("change key to F puts the song there.", typed("transpose song to F"));
+        says("In C major, with a bass player", typed("voice song with bass"));
+        says("Quay Waltz in C major, from 67 towards 96, for 2 minutes.", typed("rehearse song for 2", "skip"));
+        says(
+                "\"song\" is not a place in the song: its sections are Verse; Chorus. Example:\nrecolour verse",
+                typed("recolour song"));
+        says(
+                "\"bridge\" is not a place in the song: its sections are Verse; Chorus. Example:\nrecolour verse",
+                typed("voice bridge"));
+        says(
+                "\"bridge\" is not a place in the song: its sections are Verse; Chorus. Example:\nrehearse song",
+                typed("rehearse bridge"));
+        Run none = new Run.Outside().inFolder(folder).run("voice", "chorus");
+        assertEquals(
+                "\"chorus\" is not a place in a song: no song is open. Example: song my-song.md",
+                none.err().lines().findFirst().orElseThrow());
     }
 
     @Test

@@ -158,4 +158,53 @@ class SongReaderTest {
             assertTrue(song.music().played().notes().size() <= 3000);
         }
     }
+
+    private static final String HEAD = "---\ntitle: T\nkey: C\nmetre: 4/4\n---\n";
+
+    private static String block(String name, String content) {
+        return "## " + name + "\n```chords\n" + content + "\n```\n";
+    }
+
+    /** What nobody wrote by hand is not read whole, that is said, and so it is never written over. */
+    @Test
+    void aSongWithoutEndIsReadInBounds() {
+        Song bars = SongReader.read(HEAD + block("A", ("C|".repeat(3000) + "\n").repeat(50)));
+        assertEquals(5000, bars.sections().get(0).chords().size());
+        assertEquals(
+                "line 7, column 1: more bars than 5000 are not read; make several songs of it",
+                bars.faults().get(0).toString());
+        Song blocks = SongReader.read(HEAD + block("A", "C|".repeat(3999)).repeat(9));
+        assertTrue(
+                blocks.sections().stream()
+                                .mapToInt(section -> section.chords().size())
+                                .sum()
+                        <= 10_000);
+        Song sections = SongReader.read(HEAD + block("A", "C").repeat(501));
+        assertEquals(500, sections.sections().size());
+        assertEquals(
+                "line 2006, column 1: more sections than 500 are not read; make several songs of it",
+                sections.faults().get(0).toString());
+        Song lines = SongReader.read(HEAD + block("A", "C") + "words\n".repeat(20_000));
+        assertEquals(
+                "line 20001, column 1: more lines than 20000 are not read; make several songs of it",
+                lines.faults().get(0).toString());
+        Song line = SongReader.read(HEAD + block("A", "C " + "\"la\" ".repeat(3000)));
+        assertEquals(
+                "line 8, column 1: of this line only 8000 characters are read; write it on several lines",
+                line.faults().get(0).toString());
+    }
+
+    /** However often it says. */
+    @Test
+    void whatIsRepeatedIsPlayedInBounds() {
+        Song song = SongReader.read(HEAD + block("A", "|: C " + ":".repeat(7000) + "|"));
+        assertEquals(32, SectionMusic.of(song.sections().get(0), song.head()).order().size());
+        StringBuilder many = new StringBuilder(HEAD);
+        for (int i = 0; i < 500; i++) {
+            many.append(block("A" + i, "|: " + "C|".repeat(19) + "C " + ":".repeat(99) + "|"));
+        }
+        Song long500 = SongReader.read(many.toString());
+        assertEquals(500, long500.sections().size());
+        assertTrue(long500.music().played().chords().size() <= PlayingOrder.MOST);
+    }
 }

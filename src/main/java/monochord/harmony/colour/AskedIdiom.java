@@ -78,7 +78,7 @@ public record AskedIdiom(String name, Numeral numeral) {
     /** The same in bars of three beats, if the options say so. */
     public Optional<Idea> in(
             Progression progression, Optional<Melody> melody, OptionalInt at, Recolour.RecolourOptions options) {
-        PlainRow row = new PlainRow(progression, false, options.isInThree(melody));
+        PlainRow row = new PlainRow(progression, false, options.threes(melody));
         Optional<Change> found = numeral == null ? named(row, at) : borrowed(row, at);
         TuneFit overlay = new TuneFit(melody, progression);
         return found.map(change -> new Idea(change, ChangeScore.of(change, true, overlay.price(change)), overlay));

@@ -113,10 +113,12 @@ record Change(Idiom idiom, PlainRow row, int first, int last, List<List<ChordEve
      * go together, where they are not one each.
      */
     private List<Beats> lengths(Beats whole, int parts) {
-        if (row.isInThree && whole.equals(Beats.ONE) && parts == 2) {
-            return List.of(Beats.of(2, BEATS_IN_THREE), Beats.of(1, BEATS_IN_THREE));
+        boolean isInThree = whole.equals(row.threes);
+        if (isInThree && parts == 2) {
+            Beats third = whole.dividedInto(BEATS_IN_THREE);
+            return List.of(third.times(2), third);
         }
-        boolean isShared = !isInsertion() || row.isInThree && whole.equals(Beats.ONE) && parts == BEATS_IN_THREE;
+        boolean isShared = !isInsertion() || isInThree && parts == BEATS_IN_THREE;
         List<Beats> lengths = new ArrayList<>();
         for (int i = 0; i < parts; i++) {
             lengths.add(

@@ -29,8 +29,8 @@ final class PlainRow {
     final Key home;
 
     final boolean isLoop;
-    /** Whether there are bars of three beats, so that a bar is shared two to one. */
-    final boolean isInThree;
+    /** The share of a bar that falls into three, and so is shared two to one; nothing where none does. */
+    final Beats threes;
 
     private final List<ChordEvent> struck = new ArrayList<>();
     private final List<ChordSpan> spans;
@@ -41,9 +41,9 @@ final class PlainRow {
 
     /**
      * @param marked whether the row is said to be a loop
-     * @param barsOfThree whether a bar has three beats
+     * @param threes the share of a bar that falls into three, or nothing
      */
-    PlainRow(Progression progression, boolean marked, boolean barsOfThree) {
+    PlainRow(Progression progression, boolean marked, Beats threes) {
         this.progression = progression;
         this.key = progression.key();
         this.home = key.isMinor() ? Key.minor(key.tonic()) : Key.major(key.tonic());
@@ -56,7 +56,7 @@ final class PlainRow {
         this.functions =
                 struck.stream().map(slot -> ChordFunction.of(slot.chord(), key)).toList();
         this.isLoop = marked || !endsOnTonic();
-        this.isInThree = progression.barred() && barsOfThree;
+        this.threes = progression.barred() ? threes : Beats.ZERO;
         this.isFirstTime = new boolean[size()];
         this.isSecondTime = new boolean[size()];
         findRepeats();

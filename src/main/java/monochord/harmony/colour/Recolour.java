@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
+import monochord.theory.note.Beats;
 
 /**
  * Ideas for a progression, one change in each, the best first; and the best of all their combinations.
@@ -49,17 +50,18 @@ public final class Recolour {
      * @param isBold whether the restraint that idioms ask for is left out, and changes may stand closer
      * @param isLoop whether the row leads back to its start even where it ends on the tonic
      * @param mayStayOpen whether the last cadence may go
-     * @param barsOfThree whether a bar has three beats; if it is not said, the tune shows it
+     * @param threes the share of a bar that falls into three, such as all of it in 3/4 and half of it in 6/8, or nothing; if
+     *     it is not said, the tune shows it
      */
-    public record RecolourOptions(boolean isBold, boolean isLoop, boolean mayStayOpen, Optional<Boolean> barsOfThree) {
+    public record RecolourOptions(boolean isBold, boolean isLoop, boolean mayStayOpen, Optional<Beats> threes) {
         public static final RecolourOptions USUAL = new RecolourOptions(false, false, false);
 
         public RecolourOptions(boolean isBold, boolean isLoop, boolean mayStayOpen) {
             this(isBold, isLoop, mayStayOpen, Optional.empty());
         }
 
-        boolean isInThree(Optional<Melody> melody) {
-            return barsOfThree.orElseGet(() -> melody.filter(Melody::isInThree).isPresent());
+        Beats threes(Optional<Melody> melody) {
+            return threes.or(() -> melody.map(Melody::threes)).orElse(Beats.ZERO);
         }
     }
 
@@ -76,7 +78,7 @@ public final class Recolour {
     }
 
     public static Recolour of(Progression progression, Optional<Melody> melody, RecolourOptions manner) {
-        return new Recolour(new PlainRow(progression, manner.isLoop(), manner.isInThree(melody)), melody, manner);
+        return new Recolour(new PlainRow(progression, manner.isLoop(), manner.threes(melody)), melody, manner);
     }
 
     /** Where no combination counts more than the first idea alone, it is that. */

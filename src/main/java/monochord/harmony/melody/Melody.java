@@ -69,9 +69,11 @@ public record Melody(List<MelodyNote> notes, Beats beats, Optional<Beats> bar, B
         return MelodyText.parse(text);
     }
 
-    /** Whether its bars have three quarters and are heard as three beats, not as twice three eighths. */
-    public boolean isInThree() {
-        return bar.filter(Beats.of(THREE)::equals).isPresent() && beginningAt(2) >= beginningAt(1.5);
+    /** The share of its bars that falls into three: of three quarters all, or half where twice three eighths are heard. */
+    public Beats threes() {
+        boolean isOfThree = bar.filter(Beats.of(THREE)::equals).isPresent();
+        Beats heard = beginningAt(2) >= beginningAt(1.5) ? Beats.ONE : Beats.of(1, 2);
+        return isOfThree ? heard : Beats.ZERO;
     }
 
     /** How many notes begin so many quarters behind a bar line. */

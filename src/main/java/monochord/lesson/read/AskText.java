@@ -111,7 +111,7 @@ public final class AskText {
         if (count.isEmpty()) {
             Phrase what = Phrase.of(
                     "the count \"{0}\" is no number from 1 to {1}",
-                    Phrase.typed(field.value().text()), Ask.MOST);
+                    Phrase.quoted(field.value().text()), Ask.MOST);
             field.fault(what, Phrase.of("write for example count: 4"), faults);
         }
         return count;
@@ -159,7 +159,7 @@ public final class AskText {
         boolean right = question.judge(ask.answer()).grade().isRight();
         if (!right) {
             Phrase what =
-                    Phrase.of("in {0} \"{1}\" is not right", Phrase.typed(key.toString()), Phrase.typed(ask.answer()));
+                    Phrase.of("in {0} \"{1}\" is not right", Phrase.typed(key.toString()), Phrase.quoted(ask.answer()));
             Phrase instead = Phrase.of("write {0}, or leave the line out", Phrase.typed(question.expected()));
             fields.get("answer").fault(what, instead, faults);
         }

@@ -49,7 +49,7 @@ public record PlayAnswer(List<Phrase> titles, Directions directions, Phrase rema
             said.add(sounds());
         }
         if (directions.pattern() != Pattern.BLOCK) {
-            said.add(Phrase.of("as {0}", Phrase.typed(directions.pattern().toString())));
+            said.add(Phrase.of("as {0}", Phrase.verb(directions.pattern().toString())));
         }
         if (directions.swung()) {
             said.add(Phrase.of("swung"));

@@ -41,7 +41,8 @@ final class HelpPages {
                                         "A song is a text file. Its head stands between two lines of hyphens:")),
                                 code(songHead()),
                                 List.of(
-                                        Phrase.of("Also by:, tempo: (a number) and swing: (how, in words)."),
+                                        Phrase.of("Also by:, tempo: (a number) and swing: (the feel in words, such as straight,"
+                                                + " swing, bossa or ballad; without it play goes by metre and tempo)."),
                                         Phrase.of("Below it sections in playing order. A heading that comes again with"
                                                 + " nothing below it plays its section again:")),
                                 code(songSection()),
@@ -89,7 +90,9 @@ final class HelpPages {
                 Phrase.of("Words: a line to each line of the tune; - between syllables, _ holds, * skips a note, an"
                         + " empty line before the next verse."),
                 Phrase.of("## Changes, at the end, lists what was changed and why."),
-                Phrase.of("check my-song.md finds what is wrong, line by line."));
+                Phrase.of("check my-song.md finds what is wrong, line by line. When song my-song.md has opened it, a"
+                        + " section or its bars stand behind a verb for their music: recolour verse, play verse bars"
+                        + " 1 to 4, rehearse song."));
     }
 
     /** What stands in lines of code is Java, in which notes go by their English names. */

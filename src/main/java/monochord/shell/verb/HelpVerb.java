@@ -119,7 +119,8 @@ public final class HelpVerb implements Verb {
         lines.add(quiet(Phrase.of("help VERB tells about one, help exploring about these, and so on.")));
         lines.add(quiet(Phrase.of("help enter: what Enter, skip, back, hint and quit do where you are.")
                 .then(Phrase.of("help music: how it is typed."))));
-        lines.add(quiet(Phrase.of("help java: lines of code. help ears, help hands, help band: take care.")));
+        lines.add(quiet(Phrase.of("help song-file: how a song is written. help java: lines of code.")));
+        lines.add(quiet(Phrase.of("help ears, help hands, help band: take care.")));
         return new Statement(lines, Answer.DONE);
     }
 

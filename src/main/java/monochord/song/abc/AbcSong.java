@@ -31,6 +31,19 @@ final class AbcSong {
     Song song(SongMetre metre, Key key, int tempo) {
         String title = read.titles().isEmpty() ? "" : read.titles().get(0);
         SongHead head = new SongHead(title, read.composer(), key, metre, tempo, "");
+        List<Section> sections = isInParts() ? inParts(metre) : cut(metre);
+        if (sections.isEmpty()) {
+            read.state().fault(0, Phrase.of("no note stands in it"), Phrase.of("write notes below the key"));
+        }
+        List<Section> kept = Section.atMost(sections, read.remarks()::add);
+        return new Song(head, read.below(), kept, List.of(), read.state().faults, List.copyOf(read.remarks()));
+    }
+
+    private boolean isInParts() {
+        return !read.parts().keySet().equals(Set.of(""));
+    }
+
+    private List<Section> inParts(SongMetre metre) {
         List<Section> sections = new ArrayList<>();
         Set<String> written = new HashSet<>();
         for (String part : playingOrder()) {
@@ -38,13 +51,30 @@ final class AbcSong {
             List<BarDraft> bars = read.parts().get(part);
             sections.add(
                     written.add(part)
-                            ? new Section(name(part), line, blocks(part, bars, metre))
+                            ? new Section(
+                                    name(part), line, blocks(bars, read.words(part).lines(), metre))
                             : new Section(name(part), line, List.of()));
         }
-        if (sections.isEmpty()) {
-            read.state().fault(0, Phrase.of("no note stands in it"), Phrase.of("write notes below the key"));
+        return sections;
+    }
+
+    /** Where no parts are named: as players hear them, if words and lines of music can be told apart there. */
+    private List<Section> cut(SongMetre metre) {
+        List<BarDraft> bars = read.parts().get("");
+        AbcWords words = read.words("");
+        AbcParts parts = new AbcParts(bars, metre, !words.isEmpty());
+        List<AbcParts.AbcPart> all = parts.parts();
+        boolean isClear = words.isEmpty() || words.musicLines() == parts.lines();
+        if (all.size() == 1 || !isClear) {
+            return List.of(new Section(ONLY, 1, blocks(bars, words.lines(), metre)));
         }
-        return new Song(head, read.below(), sections, List.of(), read.state().faults, List.copyOf(read.remarks()));
+        List<Section> sections = new ArrayList<>();
+        for (AbcParts.AbcPart part : all) {
+            String letter = String.valueOf((char) ('A' + sections.size()));
+            List<String> lines = words.isEmpty() ? List.of() : words.lines(part.from(), part.to());
+            sections.add(new Section(name(letter), sections.size() + 1, blocks(part.bars(), lines, metre)));
+        }
+        return sections;
     }
 
     /** As the header says, what it does not name behind; without a word from it, as they stand. */
@@ -73,7 +103,7 @@ final class AbcSong {
         return part.isEmpty() ? ONLY : part.length() == 1 ? "Part " + part : part;
     }
 
-    private List<Section.Part> blocks(String part, List<BarDraft> bars, SongMetre metre) {
+    private static List<Section.Part> blocks(List<BarDraft> bars, List<String> words, SongMetre metre) {
         List<Section.Part> blocks = new ArrayList<>();
         boolean hasChords = bars.stream().anyMatch(bar -> !bar.symbols.isEmpty());
         if (hasChords) {
@@ -82,7 +112,6 @@ final class AbcSong {
         if (bars.stream().anyMatch(BarDraft::hasNotes)) {
             blocks.add(new Section.TuneBlock(bars.stream().map(BarDraft::tune).toList()));
         }
-        List<String> words = read.words(part);
         if (!words.isEmpty()) {
             blocks.add(new Section.WordsBlock(words));
         }

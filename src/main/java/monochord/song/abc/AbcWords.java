@@ -36,19 +36,33 @@ final class AbcWords {
         }
     }
 
+    boolean isEmpty() {
+        return byMusicLine.stream().allMatch(List::isEmpty);
+    }
+
+    int musicLines() {
+        return byMusicLine.size();
+    }
+
     /** Verse after verse, an empty line between. */
     List<String> lines() {
-        int most = byMusicLine.stream().mapToInt(List::size).max().orElse(0);
+        return lines(0, byMusicLine.size());
+    }
+
+    /** The same for some lines of music, from one to before another, however many there are. */
+    List<String> lines(int from, int to) {
+        List<List<String>> some = byMusicLine.subList(from, Math.min(to, byMusicLine.size()));
+        int most = some.stream().mapToInt(List::size).max().orElse(0);
         List<String> lines = new ArrayList<>();
         for (int verse = 0; verse < most; verse++) {
             if (verse > 0) {
                 lines.add("");
             }
             List<String> its = new ArrayList<>();
-            for (List<String> under : byMusicLine) {
+            for (List<String> under : some) {
                 its.add(verse < under.size() ? under.get(verse) : NONE);
             }
-            while (its.get(its.size() - 1).equals(NONE)) {
+            while (!its.isEmpty() && its.get(its.size() - 1).equals(NONE)) {
                 its.remove(its.size() - 1);
             }
             lines.addAll(its);

@@ -1,17 +1,15 @@
 package monochord.song.abc;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import monochord.song.Section;
 import monochord.song.SectionMusic;
 import monochord.song.Song;
 import monochord.song.SongHead;
 import monochord.song.WrittenBar;
 import monochord.theory.Mode;
-import monochord.theory.note.Beats;
-import monochord.theory.note.Pitch;
 
 /**
  * Writes a song as a tune in ABC: each section that is written out is a part, the header says in which order they are
@@ -90,14 +88,17 @@ public final class AbcWriter {
         SectionMusic music = SectionMusic.of(section, head);
         List<WrittenBar> signs = section.tune().size() == music.bars().size() ? section.tune() : section.chords();
         int before = music.bars().size() - signs.size();
+        Set<Integer> opened = openedLater(signs);
         List<List<String>> verses = verses(section.words());
         int line = 0;
         List<Boolean> cuts = new ArrayList<>();
         StringBuilder now = new StringBuilder();
         for (int i = 0; i < music.bars().size(); i++) {
             WrittenBar sign = i >= before && i - before < signs.size() ? signs.get(i - before) : null;
+            boolean opens = sign != null && (sign.opens() || opened.contains(i - before));
             boolean holdsOn =
                     i + 1 < music.bars().size() && music.bars().get(i + 1).beginsHeld();
+            now.append(opens ? "|: " : "");
             cuts.addAll(bar(music.bars().get(i), sign, holdsOn, now));
             if (sign == null
                     ? i + 1 == music.bars().size()
@@ -111,6 +112,29 @@ public final class AbcWriter {
                 cuts.clear();
             }
         }
+    }
+
+    /**
+     * Bars behind a double bar line to which a repeat goes back that nothing opens: other players go back further (abc2midi
+     * does), and so it is opened for them.
+     */
+    private static Set<Integer> openedLater(List<WrittenBar> signs) {
+        Set<Integer> opened = new HashSet<>();
+        int from = 0;
+        boolean isOpen = true;
+        for (int i = 0; i < signs.size(); i++) {
+            isOpen |= signs.get(i).opens();
+            boolean inEnding = i + 1 < signs.size() && !signs.get(i + 1).ending().isEmpty();
+            if (signs.get(i).times() > 1 && !isOpen) {
+                opened.add(from);
+                isOpen = true;
+            }
+            if ((signs.get(i).times() > 1 || signs.get(i).endsPart()) && !inEnding) {
+                from = i + 1;
+                isOpen = false;
+            }
+        }
+        return opened;
     }
 
     private static List<List<String>> verses(List<String> words) {
@@ -128,10 +152,10 @@ public final class AbcWriter {
     /** @return for each note written whether it only goes on with the one before, which a chord has cut */
     private List<Boolean> bar(SectionMusic.SongBar bar, WrittenBar sign, boolean holdsOn, StringBuilder now) {
         if (sign != null) {
-            now.append(sign.opens() ? "|: " : "").append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
+            now.append(sign.ending().isEmpty() ? "" : "[" + sign.ending() + " ");
         }
-        AbcBarWriting writing = new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()), now);
-        writing.write();
+        AbcBarWriting writing = new AbcBarWriting(bar, holdsOn, AbcKey.of(head.key()));
+        now.append(writing.text());
         now.setLength(now.toString().stripTrailing().length());
         now.append(
                 sign == null
@@ -139,84 +163,6 @@ public final class AbcWriter {
                         : sign.times() > 1
                                 ? " " + ":".repeat(sign.times() - 1) + "| "
                                 : sign.endsPart() ? " || " : " | ");
-        return writing.cuts;
-    }
-
-    /** Writes the notes and chords of one bar. */
-    private static final class AbcBarWriting {
-        private final SectionMusic.SongBar bar;
-        private final boolean holdsOn;
-        private final AbcKey key;
-        private final StringBuilder out;
-        private final Map<Character, Integer> accidentals = new HashMap<>();
-        private final List<Boolean> cuts = new ArrayList<>();
-
-        AbcBarWriting(SectionMusic.SongBar bar, boolean holdsOn, AbcKey key, StringBuilder out) {
-            this.bar = bar;
-            this.holdsOn = holdsOn;
-            this.key = key;
-            this.out = out;
-        }
-
-        /** A note or rest is cut where a chord begins in it, and tied. */
-        void write() {
-            Beats now = Beats.ZERO;
-            for (int i = 0; i < bar.pieces(); i++) {
-                if (now.compareTo(bar.start(i)) < 0) {
-                    stretch("z", now, bar.start(i), false);
-                }
-                boolean ties = holdsOn && i + 1 == bar.pieces() && bar.end(i).equals(bar.beats());
-                stretch(name(bar.pitch(i)), bar.start(i), bar.end(i), ties);
-                now = bar.end(i);
-            }
-            if (now.compareTo(bar.beats()) < 0) {
-                stretch("z", now, bar.beats(), false);
-            }
-        }
-
-        private void stretch(String name, Beats from, Beats to, boolean ties) {
-            Beats start = from;
-            for (SectionMusic.Struck chord : bar.chords()) {
-                if (!chord.held()
-                        && chord.start().compareTo(from) >= 0
-                        && chord.start().compareTo(to) < 0) {
-                    if (chord.start().compareTo(start) > 0) {
-                        note(name, chord.start().minus(start), !name.equals("z"), start.equals(from));
-                        start = chord.start();
-                    }
-                    out.append('"').append(chord.chord()).append('"');
-                }
-            }
-            note(name, to.minus(start), ties, start.equals(from));
-        }
-
-        private void note(String name, Beats beats, boolean ties, boolean isFirst) {
-            if (!name.equals("z")) {
-                cuts.add(!isFirst);
-            }
-            String length = beats.equals(Beats.ONE)
-                    ? ""
-                    : beats.denominator() == 1 ? String.valueOf(beats.numerator()) : beats.toString();
-            out.append(name).append(length).append(ties ? "- " : " ");
-        }
-
-        private String name(Pitch pitch) {
-            char letter = pitch.name().letter();
-            int alteration = pitch.name().alteration();
-            int holds = accidentals.getOrDefault(letter, key.alterations().get(letter));
-            accidentals.put(letter, alteration);
-            String sign = alteration == holds
-                    ? ""
-                    : switch (alteration) {
-                        case 0 -> "=";
-                        case 1 -> "^";
-                        case 2 -> "^^";
-                        case -1 -> "_";
-                        default -> "__";
-                    };
-            int octave = pitch.octave();
-            String name = octave >= 5 ? String.valueOf(Character.toLowerCase(letter)) : String.valueOf(letter);
-            return sign + name + (octave >= 5 ? "'".repeat(octave - 5) : ",".repeat(4 - octave));
-        }
+        return writing.cuts();
     }
 }

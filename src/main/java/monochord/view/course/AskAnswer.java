@@ -47,7 +47,7 @@ public record AskAnswer(Question question, String subject, Phrase remark) implem
 
     @Override
     public void json(Json json) {
-        fields(question, subject, json);
+        fields(question, subject, json.put("kind", "question"));
     }
 
     /** The fields of a question, as the command line promises them. */

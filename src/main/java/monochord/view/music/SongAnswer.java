@@ -12,7 +12,6 @@ import monochord.song.SectionMusic;
 import monochord.song.Song;
 import monochord.song.SongHead;
 import monochord.song.SongMusic;
-import monochord.song.SongPlace;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -55,14 +54,15 @@ public record SongAnswer(Song song) implements Answer {
 
     @Override
     public StyledText text(Look look) {
-        StyledText text = head(look);
+        Map<Section, SectionMusic> known = new IdentityHashMap<>();
+        StyledText text = head(look, known);
         for (Section section : song.sections()) {
-            text = text.plus(section(section, look));
+            text = text.plus(section(section, look, known));
         }
         return text.plus(end(look));
     }
 
-    private StyledText head(Look look) {
+    private StyledText head(Look look, Map<Section, SectionMusic> known) {
         SongHead head = song.head();
         StyledText.Builder text = StyledText.builder(look.reader());
         text.line(
@@ -75,26 +75,28 @@ public record SongAnswer(Song song) implements Answer {
                 head.tempo() == 0
                         ? Phrase.of("{0}, {1}", head.key(), metre)
                         : Phrase.of("{0}, {1}, {2} to the minute", head.key(), metre, head.tempo()));
-        Map<Section, Integer> counts = new IdentityHashMap<>();
         text.line(Phrase.of(
                 "Form: {0}",
                 Phrase.joined(
                         " – ",
                         song.sections().stream()
-                                .map(section -> inForm(section, counts))
+                                .map(section -> inForm(section, music(section, known)))
                                 .toList())));
         song.remarks().forEach(remark -> text.line(remark, Style.QUIET));
         return text.build().wrapped(look.width());
     }
 
-    private Phrase inForm(Section section, Map<Section, Integer> counts) {
-        int bars = counts.computeIfAbsent(
-                song.written(section),
-                its -> SectionMusic.of(its, song.head()).inOrder().size());
+    /** Each section that is written out is read once. */
+    private SectionMusic music(Section section, Map<Section, SectionMusic> known) {
+        return known.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head()));
+    }
+
+    private static Phrase inForm(Section section, SectionMusic music) {
+        int bars = music.inOrder().size();
         return Phrase.counted(bars, "{0} ({1} bar)", "{0} ({1} bars)", Phrase.typed(section.name()), bars);
     }
 
-    private StyledText section(Section section, Look look) {
+    private StyledText section(Section section, Look look, Map<Section, SectionMusic> known) {
         StyledText.Builder heading = StyledText.builder(look.reader());
         heading.gap().line(Phrase.typed(section.name()), Style.HEADING);
         if (section.isAgain()) {
@@ -104,8 +106,8 @@ public record SongAnswer(Song song) implements Answer {
         if (section.isAgain()) {
             return text;
         }
-        SectionMusic music = SectionMusic.of(section, song.head());
-        Optional<Progression> chords = SongPlace.whole(section).progression(song);
+        SectionMusic music = music(section, known);
+        Optional<Progression> chords = music.progression(0, music.count());
         if (chords.isPresent() && !section.chords().isEmpty()) {
             text = text.plus(chords(chords.get(), look));
         }
@@ -133,6 +135,8 @@ public record SongAnswer(Song song) implements Answer {
 
     private StyledText below(Section section, SectionMusic music, Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
+        pickup(music)
+                .ifPresent(chords -> text.line(Phrase.of("In the pick-up: {0}", Phrase.row(chords)), Style.QUIET));
         boolean repeats = music.order().size() != music.bars().size();
         if (repeats) {
             text.line(
@@ -141,14 +145,23 @@ public record SongAnswer(Song song) implements Answer {
                             music.inOrder().size(), Phrase.typed(numbers(music.inOrder()))),
                     Style.QUIET);
         }
-        SongPlace.whole(section)
-                .melody(song)
+        music.melody(0, music.count(), song.head().metre())
                 .ifPresent(tune -> text.line(Phrase.of(
                         "Tune: {0}",
                         Phrase.row(
                                 tune.notes().stream().map(note -> note.pitch()).toList()))));
         section.words().stream().map(SongAnswer::sung).forEach(line -> text.line(Phrase.typed(line)));
         return text.build().wrapped(look.width());
+    }
+
+    /** The chords before the first full bar, if there are some. */
+    private static Optional<List<Notated>> pickup(SectionMusic music) {
+        List<Notated> chords = music.bars().stream()
+                .limit(music.pickup())
+                .flatMap(bar -> bar.chords().stream())
+                .map(struck -> (Notated) struck.chord())
+                .toList();
+        return chords.isEmpty() ? Optional.empty() : Optional.of(chords);
     }
 
     /** {@code 1–4, 1–3, 5}: bars in playing order. */
@@ -224,7 +237,7 @@ public record SongAnswer(Song song) implements Answer {
     }
 
     private void section(Json json, Section section, Map<Section, SectionMusic> known) {
-        SectionMusic music = known.computeIfAbsent(song.written(section), its -> SectionMusic.of(its, song.head()));
+        SectionMusic music = music(section, known);
         json.put("name", section.name())
                 .put("bars", music.count())
                 .put("repeat", music.order().size() > music.bars().size());

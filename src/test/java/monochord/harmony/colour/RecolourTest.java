@@ -13,6 +13,7 @@ import monochord.harmony.melody.Fit;
 import monochord.harmony.melody.Melody;
 import monochord.theory.Chord;
 import monochord.theory.Key;
+import monochord.theory.note.Beats;
 import monochord.theory.note.Interval;
 import monochord.theory.note.Signs;
 import org.junit.jupiter.api.DisplayName;
@@ -302,7 +303,7 @@ class RecolourTest {
         String jig = "| C4 E4:1/2 G4 E4:1/2 | F4 A4:1/2 C5 F4:1/2 | G4 E4:1/2 G4 E4:1/2 | D4 G4:1/2 D4 B3:1/2 | C4:3 |";
         assertEquals("C | F Fm | C | G | C |", first(recolour("C | F | C | G | C |", "C", jig)));
         Progression plain = Progression.parse("C | F | C | G | C |", Key.parse("C"));
-        Recolour.RecolourOptions inThree = new Recolour.RecolourOptions(false, false, false, Optional.of(true));
+        Recolour.RecolourOptions inThree = new Recolour.RecolourOptions(false, false, false, Optional.of(Beats.ONE));
         assertEquals("C | F . Fm | C | G | C |", first(Recolour.of(plain, Optional.empty(), inThree)));
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import monochord.song.SectionMusic;
 import monochord.song.Song;
 import monochord.song.SongFault;
 import monochord.song.SongMusic;
@@ -176,6 +177,44 @@ class AbcReaderTest {
                 notes(AbcReader.read(book, book.find("Two").orElseThrow())
                         .music()
                         .played()));
+    }
+
+    /** {@code Part A 2 in 4: G | C}: how many bars are written and played, and the chords of the full ones. */
+    private static List<String> parts(Song song) {
+        return song.sections().stream()
+                .map(section -> {
+                    SectionMusic music = SectionMusic.of(section, song.head());
+                    return section.name() + " " + music.count() + " in "
+                            + music.inOrder().size()
+                            + music.progression(0, music.count())
+                                    .map(chords -> ": " + chords)
+                                    .orElse("");
+                })
+                .toList();
+    }
+
+    /** Players count full bars, and speak of the A part and the B part. Common practice, no source. */
+    @Test
+    void aTuneIsCutWhereARepeatBeginsOrEnds() {
+        String head = "X:1\nM:3/4\nL:1/4\nK:C\n";
+        assertEquals(
+                List.of("Part A 2 in 4: C | F |", "Part B 2 in 4: F | C |"),
+                parts(song(head + "G|\"C\"c2c|\"F\"c2:|\n|:A|c2c|\"C\"c2:|\n")));
+        assertEquals(
+                List.of("Part A 2 in 4: C | F |", "Part B 2 in 2: G | C |"),
+                parts(song(head + "\"G7\"G|\"C\"c2c|\"F\"c2:|A|\"G\"c2c|\"C\"c2|]\n")));
+        assertEquals(
+                List.of("Tune 3 in 4: C | F | C |"),
+                parts(song(head + "|:\"C\"c2c|1\"F\"c3:|2\"C\"c3|]\n")));
+        assertEquals(
+                List.of("Tune 4 in 8"), parts(song(head + "c3|d3:|:e3|f3:|\nw: la la la la\n")), "words stand below");
+    }
+
+    /** Another reader would go back to the beginning. */
+    @Test
+    void aRepeatThatNothingOpenedIsOpenedWhereItIsWritten() {
+        String written = AbcWriter.write(song("X:1\nM:3/4\nL:1/4\nK:C\nc3|d3||e3|f3:|g3|a3:|\nw: a b c d e f\n"));
+        assertTrue(written.contains("c3 | d3 || |: e3 | f3 :| |: g3 | a3 :|"), written);
     }
 
     /** Whatever a file holds, it is read in bounded time and memory. */

@@ -40,7 +40,7 @@ import monochord.view.advice.RecolourAnswer;
 
 /** Proposes where a progression could take a colour. */
 final class RecolourVerb implements Verb {
-    private static final Beats THREE = Beats.of(3);
+    private static final int BEATS_IN_THREE = 3;
     private static final String WITH_EXAMPLE = "recolour C F G C in C with borrowed iv at 2";
 
     @Override
@@ -95,10 +95,15 @@ final class RecolourVerb implements Verb {
                 .orElse(tune));
     }
 
-    private static Optional<Boolean> barsOfThree(Sentence sentence) {
+    /** The share of a bar that falls into three, where a metre is said. */
+    private static Optional<Beats> threes(Sentence sentence) {
         return sentence.clause(PlaybackOptions.METRE)
                 .map(part -> PlaybackOptions.metre(sentence))
-                .map(metre -> metre.bar().equals(THREE) && !metre.isCompound());
+                .map(metre -> metre.isCompound()
+                        ? Beats.of(
+                                metre.counted().numerator() * metre.bar().denominator(),
+                                metre.counted().denominator() * metre.bar().numerator())
+                        : metre.hasQuarters(BEATS_IN_THREE) ? Beats.ONE : Beats.ZERO);
     }
 
     private static Answer ofFile(Sentence sentence, Sitting sitting) throws SheetFault {
@@ -115,7 +120,7 @@ final class RecolourVerb implements Verb {
             Sentence sentence,
             Sitting sitting) {
         Recolour.RecolourOptions manner = new Recolour.RecolourOptions(
-                isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence), barsOfThree(sentence));
+                isSaid("bold", sentence), isSaid("loop", sentence), isSaid("open", sentence), threes(sentence));
         if (sentence.clause("with").isPresent()) {
             return asked(progression, melody, manner, sentence, sitting);
         }

@@ -129,12 +129,7 @@ final class ChangeVerb implements Verb {
                         text,
                         0,
                         "a place in the song",
-                        Clause.of(
-                                "its sections are {0}",
-                                song.sections().stream()
-                                        .filter(section -> !section.isAgain())
-                                        .map(section -> section.name())
-                                        .collect(Collectors.joining("; "))),
+                        SongPlaces.sections(song),
                         "verse bar 3"));
     }
 

@@ -18,6 +18,7 @@ import monochord.harmony.Progression;
 import monochord.score.BarGrid;
 import monochord.score.Hand;
 import monochord.score.HeardPart;
+import monochord.score.SongScore;
 import monochord.shell.rehearsal.RehearsalMusic;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
@@ -25,9 +26,11 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sound.SongDirections;
 import monochord.shell.verb.sounding.PlaybackOptions;
+import monochord.song.SectionMusic;
 import monochord.song.Song;
-import monochord.song.SongMetre;
+import monochord.song.SongHead;
 import monochord.song.SongPlace;
 import monochord.sound.Directions;
 import monochord.text.Phrase;
@@ -43,10 +46,7 @@ final class RehearseVerb implements Verb {
     private static final String FOR = "for";
     private static final String IN = "in";
     private static final Pattern KEYS = Pattern.compile("(?i)keys(?:\\s+(.*))?");
-    /** No chord, but what a section may be called. */
-    private static final Pattern NAME =
-            Pattern.compile("(?i)(?:verse|chorus|bridge|refrain|intro|outro|part|ending)\\b.*");
-
+    private static final Pattern WHOLE = Pattern.compile("(?i)(?:the\\s+)?(?:whole\\s+)?song");
     private static final int USUAL_MINUTES = 10;
     private static final int LONGEST = 30;
 
@@ -92,10 +92,12 @@ final class RehearseVerb implements Verb {
         if (body.isEmpty() && sitting.teaching().rehearsing().isOpen()) {
             return sitting.teaching().rehearsing().again();
         }
-        if (place.isEmpty()
-                && NAME.matcher(body).matches()
-                && sitting.song().song().isEmpty()) {
-            return SongVerb.none(sitting);
+        if (place.isEmpty() && SongPlaces.isName(body)) {
+            Song song = sitting.song().song().orElse(null);
+            if (song == null) {
+                return SongVerb.none(sitting);
+            }
+            throw Unreadable.because(body, 0, "a place in the song", SongPlaces.sections(song), "rehearse song");
         }
         RehearsedPlace found = place.orElseGet(() -> typed(sentence, sitting));
         RehearsalMusic music = music(found, sentence, sitting);
@@ -112,7 +114,12 @@ final class RehearseVerb implements Verb {
 
     /** What is to be rehearsed, before it is said how. */
     private record RehearsedPlace(
-            Phrase title, Progression chords, RehearsalMusic.TuneInBars tune, BarGrid metre, int tempo, int firstBar) {}
+            Phrase title,
+            Progression chords,
+            RehearsalMusic.TuneInBars tune,
+            BarGrid metre,
+            Optional<SongHead> head,
+            int firstBar) {}
 
     private static Optional<RehearsedPlace> inSong(Sentence sentence, Sitting sitting) {
         String body = sentence.body().text();
@@ -120,11 +127,16 @@ final class RehearseVerb implements Verb {
                 .song()
                 .flatMap(song -> SongPlace.find(body, song)
                         .filter(found -> found.end() == body.length())
-                        .map(found -> place(found.place(), song)));
+                        .map(found -> place(found.place(), song))
+                        .or(() -> Optional.of(song)
+                                .filter(any -> WHOLE.matcher(body).matches())
+                                .map(RehearseVerb::whole)));
     }
 
     private static RehearsedPlace place(SongPlace place, Song song) {
-        Progression chords = place.progression(song)
+        SectionMusic music = place.isWhole() ? place.music(song).playedOut() : place.music(song);
+        int last = place.isWhole() ? music.count() - 1 : place.last();
+        Progression chords = music.progression(place.first(), last)
                 .orElseThrow(() -> Unreadable.because(
                         place.section().name(),
                         0,
@@ -132,12 +144,31 @@ final class RehearseVerb implements Verb {
                         Clause.of(
                                 "no chords are written for {0}", place.section().name()),
                         "rehearse verse"));
-        SongMetre metre = song.head().metre();
-        BarGrid bars = metre.isFree() ? BarGrid.COMMON : BarGrid.parse(metre.toString());
-        RehearsalMusic.TuneInBars tune =
-                (first, last) -> place.music(song).melody(place.first() + first, place.first() + last, metre);
+        return place(title(place, song, music.count()), chords, music, place.first(), song.head());
+    }
+
+    private static RehearsedPlace whole(Song song) {
+        SectionMusic music = SectionMusic.playedOut(song);
+        Progression chords = music.progression(0, music.count() - 1)
+                .orElseThrow(() -> Unreadable.because(
+                        "song", 0, "a place to rehearse", "no chords stand in the song", "rehearse verse"));
+        return place(Phrase.typed(song.head().title()), chords, music, 0, song.head());
+    }
+
+    private static RehearsedPlace place(
+            Phrase title, Progression chords, SectionMusic music, int first, SongHead head) {
         return new RehearsedPlace(
-                place.phrase(), chords, tune, bars, song.head().tempo(), place.first() + 1);
+                title,
+                chords,
+                (from, to) -> music.melody(first + from, first + to, head.metre()),
+                SongScore.bars(head.metre()),
+                Optional.of(head),
+                first + 1);
+    }
+
+    private static Phrase title(SongPlace place, Song song, int bars) {
+        boolean repeats = place.isWhole() && bars > place.music(song).count();
+        return repeats ? Phrase.of("{0} with its repeats, {1} bars,", place.phrase(), bars) : place.phrase();
     }
 
     private static RehearsedPlace typed(Sentence sentence, Sitting sitting) {
@@ -153,20 +184,22 @@ final class RehearseVerb implements Verb {
                 RehearsalMusic.inBars(chords),
                 (first, last) -> Optional.empty(),
                 PlaybackOptions.metre(sentence),
-                0,
+                Optional.empty(),
                 1);
     }
 
     private static RehearsalMusic music(RehearsedPlace place, Sentence sentence, Sitting sitting) {
         Directions usual = sitting.stage().directions();
-        Directions said = place.tempo() > 0 ? usual.at(place.tempo()) : usual;
+        Directions said =
+                place.head().map(head -> SongDirections.of(head, usual)).orElse(usual);
         if (sentence.clause(PlaybackOptions.AT).isPresent()) {
             said = said.at(sentence.clause(PlaybackOptions.AT).get().read(PlaybackOptions::tempo));
         }
         if (sentence.clause(PlaybackOptions.AS).isPresent()) {
             said = said.as(sentence.clause(PlaybackOptions.AS).get().read(PlaybackOptions::pattern));
         }
-        said = said.inSwing(sentence.clause(PlaybackOptions.SWING).isPresent());
+        said = said.inSwing(
+                said.swung() || sentence.clause(PlaybackOptions.SWING).isPresent());
         boolean hasTune = place.tune().bars(0, place.chords().bars().size() - 1).isPresent();
         Set<Hand> played = sentence.clause(WITH)
                 .map(part -> part.read(text -> played(text, hasTune)))

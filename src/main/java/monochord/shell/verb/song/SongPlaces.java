@@ -1,8 +1,10 @@
 package monochord.shell.verb.song;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import monochord.harmony.Progression;
 import monochord.harmony.melody.Melody;
 import monochord.harmony.singing.VocalRange;
@@ -10,6 +12,7 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sitting.OpenSong;
 import monochord.shell.sitting.Sitting;
+import monochord.song.Section;
 import monochord.song.Song;
 import monochord.song.SongMetre;
 import monochord.song.SongPlace;
@@ -34,6 +37,15 @@ public final class SongPlaces {
             Value.TUNE);
     private static final Pattern WHOLE_SONG = Pattern.compile("(?:to|for|capo)(?:\\s.*)?");
     private static final Pattern OF = Pattern.compile("(?:(?:chromatic|pedal|walking)\\s+)?(?:of\\s+)?");
+    /** Before a place that is played: a part of it. */
+    private static final Pattern PART_OF = Pattern.compile("(?i)(?:[a-z]+(?:\\s+hands?)?\\s+of\\s+)?(?:the\\s+)?");
+
+    private static final Pattern SONG = Pattern.compile("(?i)(?:the\\s+)?(?:whole\\s+)?song(?!\\S)");
+    /** No chord, but what a section may be called. */
+    private static final Pattern NAME = Pattern.compile(
+            "(?i)(?:the\\s+)?(?:verse|chorus|bridge|refrain|intro|outro|interlude|part [a-z]|song)(?![\\w(]).*");
+
+    private static final String PLAY = "play";
 
     private final Usage usage;
     private final Sitting sitting;
@@ -58,25 +70,93 @@ public final class SongPlaces {
     public static String filled(String text, Usage usage, Sitting sitting) {
         OpenSong desk = sitting.song();
         desk.name(null);
-        return desk.song().isEmpty() || !takesMusic(usage) || usage.values().contains(Value.PLACE)
-                ? text
-                : new SongPlaces(usage, sitting, desk.song().get()).filled(text);
+        if (!takesMusic(usage) || usage.values().contains(Value.PLACE)) {
+            return text;
+        } else if (desk.song().isEmpty()) {
+            if (isName(text)) {
+                throw Unreadable.because(text, 0, "a place in a song", "no song is open", "song my-song.md");
+            }
+            return text;
+        }
+        return new SongPlaces(usage, sitting, desk.song().get()).filled(text);
+    }
+
+    /** Whether a text would name a section, and no music. */
+    static boolean isName(String text) {
+        return NAME.matcher(text).matches();
     }
 
     private String filled(String text) {
         if (usage.word().equals("transpose") && WHOLE_SONG.matcher(text).matches()) {
             return whole(text);
         }
-        var of = OF.matcher(text);
+        var of = (usage.word().equals(PLAY) ? PART_OF : OF).matcher(text);
         String before = of.lookingAt() ? of.group() : "";
         String rest = text.substring(before.length());
-        Optional<SongPlace.Found> found = SongPlace.find(rest, song);
-        if (found.isEmpty() || !mayEnd(rest.substring(found.get().end()).strip())) {
+        Optional<SongPlace.Found> found = SongPlace.find(rest, song).or(() -> onlySection(rest));
+        if (found.isEmpty()) {
+            var whole = SONG.matcher(rest);
+            boolean isWhole = whole.lookingAt() && mayEnd(rest.substring(whole.end()).strip());
+            if (!isWhole && isName(rest)) {
+                throw refused(rest, sections());
+            }
+            return isWhole ? before + wholeSong(rest, whole.end()) : text;
+        } else if (!mayEnd(rest.substring(found.get().end()).strip())) {
             return text;
         }
         SongPlace place = found.get().place();
         sitting.song().name(place);
-        return before + sentence(place, rest.substring(found.get().end()).strip());
+        return isPlayed(rest) ? text : before + sentence(place, rest.substring(found.get().end()).strip());
+    }
+
+    /** The song itself, where it has but one section. */
+    private Optional<SongPlace.Found> onlySection(String text) {
+        List<Section> written =
+                song.sections().stream().filter(section -> !section.isAgain()).toList();
+        var whole = SONG.matcher(text);
+        return whole.lookingAt() && written.size() == 1 && !usage.word().equals(PLAY)
+                ? Optional.of(new SongPlace.Found(SongPlace.whole(written.get(0)), whole.end()))
+                : Optional.empty();
+    }
+
+    private Clause sections() {
+        return sections(song);
+    }
+
+    /** What else could be named. */
+    static Clause sections(Song song) {
+        return Clause.of(
+                "its sections are {0}",
+                song.sections().stream()
+                        .filter(section -> !section.isAgain())
+                        .map(Section::name)
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** All sections that are written out, for verbs that need not know where one begins. */
+    private String wholeSong(String text, int end) {
+        String rest = text.substring(end).strip();
+        switch (usage.word()) {
+            case PLAY:
+                sitting.song().asksWhole();
+                return text;
+            case "transpose":
+                return whole(rest);
+            case "recolour", "compare", "after", "bass":
+                throw refused(text.substring(0, end), sections());
+            default:
+        }
+        String music = switch (usage.word()) {
+            case "fit" -> tune(text) + " over " + chords(text);
+            case "harmonise" -> tune(text);
+            default -> chords(text);
+        };
+        return (music + keyClause(rest) + metre(rest) + tempo(rest) + " " + rest).strip();
+    }
+
+    /** What is played as it stands is no text: repeats, bars and pick-ups of a song are more than a row of chords. */
+    private boolean isPlayed(String rest) {
+        return usage.word().equals(PLAY) && !rest.matches("(?s).*\\sover\\s.*");
     }
 
     /** A name of a place ends before nothing, before a small word and before an option; else it is no place. */
@@ -122,7 +202,7 @@ public final class SongPlaces {
             case "harmonise" -> tune(place);
             case "transpose" -> isSung(rest) ? tune(place) : chords(place);
             case "after" -> last(place);
-            case "play" -> place.melody(song).map(tune -> tune + over(place)).orElseGet(() -> chords(place));
+            case PLAY -> tune(place);
             case "recolour" ->
                 chords(place)
                         + (rest.contains("under ")
@@ -178,10 +258,6 @@ public final class SongPlaces {
                         place.section().name(),
                         Clause.of(
                                 "no chords are written for {0}", place.section().name())));
-    }
-
-    private String over(SongPlace place) {
-        return place.progression(song).map(chords -> " over " + chords).orElse("");
     }
 
     /** As it was when the song was opened. */

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.notebook.AttachedFile;
-import monochord.score.BarGrid;
 import monochord.score.SongScore;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
@@ -20,11 +19,12 @@ import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.sound.SongDirections;
 import monochord.song.Song;
 import monochord.song.SongFile;
-import monochord.song.SongMusic;
 import monochord.song.SongReader;
 import monochord.song.abc.AbcWriter;
+import monochord.sound.Directions;
 import monochord.sound.Markers;
 import monochord.sound.Performance;
 import monochord.sound.file.MidiFile;
@@ -49,7 +49,9 @@ final class SongVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.WRITING,
-                        Phrase.of("open a song and show it, or begin one; alone, show the one that is open"))
+                        Phrase.of(
+                                "open a song, also a tune in ABC, a sheet in MusicXML or chords over words, or begin one;"
+                                        + " alone, show the one that is open"))
                 .form(
                         may(takes(Value.FILE)),
                         may(clause(SongBook.TUNE, Value.NAME)),
@@ -90,14 +92,18 @@ final class SongVerb implements Verb {
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
-        boolean isAsked =
-                sitting.isSeated() && name.toLowerCase(java.util.Locale.ROOT).endsWith(".md");
+        boolean isAsked = canBeAsked(sitting)
+                && name.toLowerCase(java.util.Locale.ROOT).endsWith(".md");
         if (!Files.exists(file)) {
             Optional<Path> ours = sitting.course().library().tunes().find(name);
             if (ours.isPresent()) {
                 return ours(ours.get(), name, sitting);
             } else if (isAsked) {
                 return Optional.of(sitting.song().begin(file, name, Optional.empty(), sitting));
+            } else if (name.toLowerCase(java.util.Locale.ROOT).endsWith(".md")) {
+                return Optional.of(Statement.failed(Phrase.sentence(
+                        "{0} is not there. At the prompt {1} begins a song in it; {2} says how one is written.",
+                        Phrase.typed(name), Phrase.verb("song " + name), Phrase.verb("help song-file"))));
             }
         }
         try {
@@ -109,6 +115,11 @@ final class SongVerb implements Verb {
         } catch (IOException failed) {
             return Optional.of(Statement.failed(sitting.outside().told(failed)));
         }
+    }
+
+    /** Whether somebody is there who answers: no script, whose next lines would be taken for answers. */
+    private static boolean canBeAsked(Sitting sitting) {
+        return sitting.isAttended() || sitting.outside().seal().isPresent();
     }
 
     private static Song opened(SongOpening opening, String name, Sitting sitting) {
@@ -159,19 +170,9 @@ final class SongVerb implements Verb {
     }
 
     private static monochord.file.WholeFile.Content midi(Song song) {
-        SongMusic.Timeline played = song.music().played();
-        BarGrid metre = new BarGrid(
-                song.head().metre().isFree()
-                        ? BarGrid.COMMON.bar()
-                        : song.head().metre().bar(),
-                played.pickup());
-        SongScore music = SongScore.of(played, monochord.score.Pattern.BLOCK, metre);
-        int tempo =
-                song.head().tempo() == 0 ? Performance.USUAL_TEMPO : song.head().quarters();
-        Performance performance = Performance.of(music.score())
-                .at(Math.max(Performance.SLOWEST, Math.min(Performance.FASTEST, tempo)))
-                .in(song.head().key())
-                .in(metre);
+        SongScore music = SongScore.of(song.music().played(), song.head().metre());
+        Performance performance =
+                SongDirections.of(song.head(), Directions.USUAL).perform(music.piece(), song.head().key());
         return MidiFile.of(Markers.add(performance.sequence(), music.sections()));
     }
 }

@@ -77,6 +77,11 @@ final class PlayVerb implements Verb {
 
     @Override
     public Answer run(Sentence sentence, Sitting sitting) {
+        Optional<PlayedSong> song = PlayedSong.of(sentence, sitting);
+        if (song.isPresent()) {
+            Directions directions = PlaybackOptions.of(sentence, song.get().directions());
+            return sound(sentence, song.get().take(), song.get().part(), directions, sitting);
+        }
         Wanted wanted = Wanted.of(sentence.body());
         if (wanted.isLast()) {
             return again(sentence, wanted.part, sitting);
