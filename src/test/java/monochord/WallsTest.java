@@ -42,8 +42,7 @@ class WallsTest {
             Map.entry("lesson", Set.of("theory", "harmony", "song", "practice", "text")),
             Map.entry("course", Set.of("theory", "harmony", "text", "practice", "record", "lesson")),
             Map.entry(
-                    "classroom",
-                    Set.of("theory", "harmony", "text", "file", "practice", "record", "lesson", "course")),
+                    "classroom", Set.of("theory", "harmony", "text", "file", "practice", "record", "lesson", "course")),
             Map.entry("notebook", Set.of("theory", "lesson", "text", "file")),
             Map.entry("view", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "classroom", "text")),
             Map.entry(

@@ -57,22 +57,21 @@ class HandoutMarkdownTest {
     @Test
     void rowsAreATable() {
         Handout.Figure rows = new Handout.Figure.Rows(
-                List.of(Phrase.of("pupil"), Phrase.of("right")), List.of(List.of(Phrase.typed("7b-04"), Phrase.of("{0}", 3))));
+                List.of(Phrase.of("pupil"), Phrase.of("right")),
+                List.of(List.of(Phrase.typed("7b-04"), Phrase.of("{0}", 3))));
         Handout handout = new Handout(
                 Phrase.of("The class"),
                 List.of(),
                 List.of(new Handout.Section(
                         Phrase.NOTHING, 1, List.of(new Handout.Block(Phrase.NOTHING, List.of(), List.of(rows))))),
                 Phrase.NOTHING);
-        assertEquals(
-                """
+        assertEquals("""
                 # The class
 
                 | pupil | right |
                 | --- | --- |
                 | 7b-04 | 3 |
 
-                """,
-                HandoutMarkdown.of(handout, Reader.of(Signs.MUSIC)));
+                """, HandoutMarkdown.of(handout, Reader.of(Signs.MUSIC)));
     }
 }

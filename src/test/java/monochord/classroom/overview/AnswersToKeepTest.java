@@ -38,8 +38,7 @@ class AnswersToKeepTest {
                 .replace("code:", head)
                 .replaceFirst("Answer:", "Answer: D\nAnswer: Db")
                 .replaceFirst("(?s)(## 2.*?)Answer:", "$1Answer: a riddle");
-        return AnswersToKeep.of(
-                Marking.mark(AssignmentReader.read("anna.md", text), "anna.md", teacher), TODAY);
+        return AnswersToKeep.of(Marking.mark(AssignmentReader.read("anna.md", text), "anna.md", teacher), TODAY);
     }
 
     private static List<String> told(List<KeptAttempt> kept) {
