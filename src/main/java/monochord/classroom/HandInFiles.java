@@ -2,22 +2,23 @@ package monochord.classroom;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The files that are to be marked, and the assignments found among them: those with neither a code nor an answer in them.
@@ -72,19 +73,46 @@ public final class HandInFiles {
     }
 
     private static List<Path> within(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder, DEEPEST, new FileVisitOption[0])) {
-            return all.filter(path -> !isHidden(path))
-                    .filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
-                    .map(Path::normalize)
-                    .sorted()
-                    .toList();
-        } catch (UncheckedIOException unreadable) {
-            throw unreadable.getCause();
-        }
+        FilesWithin all = new FilesWithin(folder);
+        Files.walkFileTree(folder, Set.of(), DEEPEST, all);
+        all.files.sort(null);
+        return all.files;
     }
 
-    private static boolean isHidden(Path path) {
-        return path.getNameCount() > 1 && path.getFileName().toString().startsWith(".");
+    /** All files in a folder but hidden ones; a folder in it that cannot be opened stands among them, for it is told. */
+    private static final class FilesWithin extends SimpleFileVisitor<Path> {
+        private final Path folder;
+        private final List<Path> files = new ArrayList<>();
+
+        FilesWithin(Path folder) {
+            this.folder = folder;
+        }
+
+        private boolean isHidden(Path path) {
+            return !path.equals(folder) && path.getFileName().toString().startsWith(".");
+        }
+
+        @Override
+        public FileVisitResult preVisitDirectory(Path inner, BasicFileAttributes attributes) {
+            return isHidden(inner) ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            if (!isHidden(file)) {
+                files.add(file.normalize());
+            }
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFileFailed(Path file, IOException unreadable) throws IOException {
+            if (file.equals(folder)) {
+                throw unreadable;
+            }
+            files.add(file.normalize());
+            return FileVisitResult.CONTINUE;
+        }
     }
 
     /** What a file gives out, if it is an assignment in which nothing was written. */
@@ -120,14 +148,14 @@ public final class HandInFiles {
             List<Path> some = files.subList(from, Math.min(files.size(), from + AT_A_TIME));
             IntStream.range(0, some.size())
                     .parallel()
-                    .mapToObj(i -> Marking.mark(some.get(i), naming.apply(some.get(i).toString()), teacher))
+                    .mapToObj(i ->
+                            Marking.mark(some.get(i), naming.apply(some.get(i).toString()), teacher))
                     .toList()
                     .forEach(marked -> to.accept(new MarkedFile(marked, seenBefore(marked, seen))));
         }
     }
 
     private static Optional<String> seenBefore(MarkedHandIn marked, Map<String, String> seen) {
-        return marked.code()
-                .map(code -> seen.putIfAbsent(marked.assignment() + " " + code, marked.file()));
+        return marked.code().map(code -> seen.putIfAbsent(marked.assignment() + " " + code, marked.file()));
     }
 }

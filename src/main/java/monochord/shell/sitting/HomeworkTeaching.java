@@ -52,8 +52,7 @@ public final class HomeworkTeaching {
      */
     public record HomeworkTask(Assignment given, PupilCode code, Path file, String name) {}
 
-    private HomeworkTeaching(
-            HandInDraft draft, HomeworkTask task, boolean fromPaper, Function<Path, Answer> ending) {
+    private HomeworkTeaching(HandInDraft draft, HomeworkTask task, boolean fromPaper, Function<Path, Answer> ending) {
         this.draft = draft;
         this.file = task.file();
         this.name = task.name();
@@ -75,11 +74,9 @@ public final class HomeworkTeaching {
         return begin(task, true, ending, sitting);
     }
 
-    private static Answer begin(
-            HomeworkTask task, boolean fromPaper, Function<Path, Answer> ending, Sitting sitting) {
-        Optional<HandIn> before = Files.exists(task.file())
-                ? AssignmentReader.read(task.file()).handIn()
-                : Optional.empty();
+    private static Answer begin(HomeworkTask task, boolean fromPaper, Function<Path, Answer> ending, Sitting sitting) {
+        Optional<HandIn> before =
+                Files.exists(task.file()) ? AssignmentReader.read(task.file()).handIn() : Optional.empty();
         boolean isOurs = before.filter(one -> one.code().equals(Optional.of(task.code()))
                         && one.digest().equals(task.given().digest()))
                 .isPresent();
@@ -119,8 +116,7 @@ public final class HomeworkTeaching {
     }
 
     private LibraryEntry entry() {
-        return new LibraryEntry(
-                file, "", "", slug(), draft.assignment().head().title(), GRADE, false);
+        return new LibraryEntry(file, "", "", slug(), draft.assignment().head().title(), GRADE, false);
     }
 
     private String slug() {
@@ -133,14 +129,13 @@ public final class HomeworkTeaching {
         if (!words.isEmpty()) {
             List<ProseBlock> blocks = new ArrayList<>();
             for (String paragraph : words.split("\n\\s*\n")) {
-                blocks.add(new ProseBlock.Paragraph(List.of(
-                        new TextRun(paragraph.strip().replaceAll("\\s+", " "), TextRun.RunStyle.PLAIN))));
+                blocks.add(new ProseBlock.Paragraph(
+                        List.of(new TextRun(paragraph.strip().replaceAll("\\s+", " "), TextRun.RunStyle.PLAIN))));
             }
             parts.add(new LessonPart.ProsePart(1, blocks));
         }
         parts.add(new LessonPart.DrawnQuestions(1, draft.remaining()));
-        return new Lesson(
-                slug(), "", "", draft.assignment().head().title(), GRADE, List.of(), List.of(), parts);
+        return new Lesson(slug(), "", "", draft.assignment().head().title(), GRADE, List.of(), List.of(), parts);
     }
 
     /** Whether the question is one of it. */
@@ -181,22 +176,22 @@ public final class HomeworkTeaching {
         if (judged.isRead() || fromPaper) {
             int seconds = fromPaper ? 0 : (millis + 999) / 1000;
             draft.add(judged.question(), judged.text().typed(), asked.hintsGiven(), seconds);
-            write(Optional.empty());
+            write(Optional.empty(), sitting);
         }
     }
 
-    private void write(Optional<LocalDate> given) {
+    private void write(Optional<LocalDate> given, Sitting sitting) {
         try {
             WholeFile.write(file, part -> Files.writeString(part, AssignmentWriter.text(draft.handIn(given))));
             trouble = Optional.empty();
         } catch (IOException failed) {
-            trouble = Optional.of(Phrase.typed(String.valueOf(failed.getMessage())));
+            trouble = Optional.of(sitting.outside().told(failed));
         }
     }
 
     /** Done: the file is complete. */
     Answer end(Sitting sitting) {
-        write(fromPaper ? Optional.empty() : Optional.of(today(sitting)));
+        write(fromPaper ? Optional.empty() : Optional.of(today(sitting)), sitting);
         if (trouble.isPresent()) {
             return Statement.failed(Phrase.sentence("{0}, so nothing can be handed in.", trouble.get()));
         }
