@@ -33,6 +33,7 @@ class CatalogueTest {
             Map.entry("monochord/record/Schema.java", "SQL"),
             Map.entry("monochord/record/Logbook.java", "SQL"),
             Map.entry("monochord/record/KnowledgeQuery.java", "SQL"),
+            Map.entry("monochord/record/PupilsQuery.java", "SQL"),
             Map.entry("monochord/sound/Synthesis.java", "names that the synthesizer of the JDK has for its settings"),
             Map.entry("monochord/harmony/colour/BorrowedIdioms.java", MOVES),
             Map.entry("monochord/harmony/colour/DominantIdioms.java", MOVES),

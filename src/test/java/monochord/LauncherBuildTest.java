@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** When the launcher builds, with what, and what it says where it cannot: a file cut or deleted, a folder read-only. */
+@Tag("attack")
 class LauncherBuildTest {
     private static final String BUILDING = "monochord: building, which happens once and may take a minute.\n";
     private static final String WAITING = "monochord: another start is building, waiting.\n";

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever part of a build is killed, the next start is whole, and no two builds run at once. */
+@Tag("attack")
 class LauncherKillTest {
     private static final String BUILDING = "monochord: building, which happens once and may take a minute.\n";
     private static final String WAITING = "monochord: another start is building, waiting.\n";

@@ -41,9 +41,12 @@ class WallsTest {
             Map.entry("record", Set.of("practice", "text", "file")),
             Map.entry("lesson", Set.of("theory", "harmony", "song", "practice", "text")),
             Map.entry("course", Set.of("theory", "harmony", "text", "practice", "record", "lesson")),
-            Map.entry("notebook", Set.of("theory", "lesson", "text")),
-            Map.entry("view", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "text")),
-            Map.entry("paper", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "text", "view")),
+            Map.entry("classroom", Set.of("theory", "text", "file", "practice", "record", "lesson", "course")),
+            Map.entry("notebook", Set.of("theory", "lesson", "text", "file")),
+            Map.entry("view", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "classroom", "text")),
+            Map.entry(
+                    "paper",
+                    Set.of("theory", "harmony", "song", "score", "practice", "lesson", "classroom", "text", "view")),
             Map.entry("sound", Set.of("theory", "score", "text", "file")),
             Map.entry("cell", Set.of("theory", "harmony", "text")),
             Map.entry(
@@ -58,6 +61,7 @@ class WallsTest {
                             "record",
                             "lesson",
                             "course",
+                            "classroom",
                             "notebook",
                             "view",
                             "sound",

@@ -132,8 +132,8 @@ public final class TuneShares {
     }
 
     private static Melody melody(Timeline music, Optional<Beats> bar) {
-        List<Melody.Note> notes = music.notes().stream()
-                .map(note -> new Melody.Note(note.pitch(), note.start(), note.beats()))
+        List<Melody.MelodyNote> notes = music.notes().stream()
+                .map(note -> new Melody.MelodyNote(note.pitch(), note.start(), note.beats()))
                 .toList();
         return new Melody(notes, music.beats(), bar, music.pickup());
     }

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  */
 public final class Confinement {
     /** Threads count as processes here; the JVM itself has some ten. */
-    private static final int PROCESSES = 400;
+    public static final int PROCESSES = 400;
 
     private static final List<String> APART = List.of(
             "unshare", "--user", "--map-current-user", "--net", "--pid", "--fork", "--mount-proc", "--kill-child=KILL");

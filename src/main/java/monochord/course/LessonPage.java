@@ -26,6 +26,6 @@ record LessonPage(int section, int block, List<LessonPart> parts, boolean stands
 
     /** What is shown before anything is asked. */
     List<LessonPart> shown() {
-        return last() instanceof LessonPart.Ask ? parts.subList(0, parts.size() - 1) : parts;
+        return last() instanceof LessonPart.Asks ? parts.subList(0, parts.size() - 1) : parts;
     }
 }

@@ -86,7 +86,7 @@ final class LessonPages {
         PagePiece first = page.get(0);
         pages.add(new LessonPage(
                 first.section, first.block, page.stream().map(PagePiece::part).toList(), standsAlone));
-        above = page.get(page.size() - 1).part instanceof LessonPart.Ask ? VERDICT : 0;
+        above = page.get(page.size() - 1).part instanceof LessonPart.Asks ? VERDICT : 0;
     }
 
     /** Whether the next section, with what is drawn in it, would push the beginning of the page out of the window. */

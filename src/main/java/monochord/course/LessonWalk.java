@@ -109,12 +109,12 @@ public final class LessonWalk implements Activity {
     private int allQuestions() {
         int ahead = 0;
         for (LessonPage page : pages.subList(at + 1, pages.size())) {
-            ahead += page.last() instanceof LessonPart.Ask ask ? count(ask) : 0;
+            ahead += page.last() instanceof LessonPart.Asks ask ? count(ask) : 0;
         }
         return questionsBefore + questions.size() + ahead;
     }
 
-    private int count(LessonPart.Ask ask) {
+    private int count(LessonPart.Asks ask) {
         return ask.questions(key, 0).size();
     }
 
@@ -222,11 +222,11 @@ public final class LessonWalk implements Activity {
     private Step turnTo(LongSupplier seeds) {
         questionsBefore = 0;
         for (LessonPage before : pages.subList(0, at)) {
-            questionsBefore += before.last() instanceof LessonPart.Ask ask ? count(ask) : 0;
+            questionsBefore += before.last() instanceof LessonPart.Asks ask ? count(ask) : 0;
         }
         farthest = Math.max(farthest, at);
         LessonPage page = pages.get(at);
-        questions = page.last() instanceof LessonPart.Ask ask ? ask.questions(key, seeds.getAsLong()) : List.of();
+        questions = page.last() instanceof LessonPart.Asks ask ? ask.questions(key, seeds.getAsLong()) : List.of();
         question = Math.min(passedBefore, questions.size());
         passedBefore = 0;
         isSettled = question == questions.size();

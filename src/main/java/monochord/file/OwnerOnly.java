@@ -34,6 +34,11 @@ public final class OwnerOnly {
         return file;
     }
 
+    /** Whether anybody but its owner may do anything with a file or a folder, as far as the system knows. */
+    public static boolean isOpen(Path file) throws IOException {
+        return isPosix(file) && !FOLDER.containsAll(Files.getPosixFilePermissions(file));
+    }
+
     /** A file that is not ours to close stays open. */
     private static void closeToOthers(Path file) {
         try {

@@ -1,5 +1,5 @@
 /**
- * How a file is written, in every room that writes one: whole or not at all.
+ * How a file is written, in every room that writes one: whole or not at all; and its fingerprint.
  *
  * <p>Imports {@code text}.
  */

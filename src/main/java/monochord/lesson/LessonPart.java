@@ -43,6 +43,28 @@ public sealed interface LessonPart {
     /** @param tune some bars of a tune from a file, in the key in which it is written there */
     record TunePart(int line, TuneExcerpt tune) implements LessonPart {}
 
+    /** What ends a page with questions. */
+    sealed interface Asks extends LessonPart {
+        /**
+         * The questions of this part.
+         *
+         * @param lessonKey what {@code same} stands for
+         */
+        List<Question> questions(Key lessonKey, long seed);
+    }
+
+    /** Questions that are drawn already, whatever the key and the seed. */
+    record DrawnQuestions(int line, List<Question> questions) implements Asks {
+        public DrawnQuestions {
+            questions = List.copyOf(questions);
+        }
+
+        @Override
+        public List<Question> questions(Key lessonKey, long seed) {
+            return questions;
+        }
+    }
+
     /**
      * Questions on one skill.
      *
@@ -50,7 +72,7 @@ public sealed interface LessonPart {
      * @param count how many questions, from 1 to 20
      * @param answer what the author wants to have shown as the right answer, or null for the one worked out
      */
-    record Ask(int line, Skill skill, String subject, Keys keys, int count, String answer) implements LessonPart {
+    record Ask(int line, Skill skill, String subject, Keys keys, int count, String answer) implements Asks {
         /** The highest number of questions one block asks. */
         public static final int MOST = 20;
 
@@ -64,6 +86,7 @@ public sealed interface LessonPart {
          *
          * @param lessonKey what {@code same} stands for
          */
+        @Override
         public List<Question> questions(Key lessonKey, long seed) {
             return Asking.questions(this, lessonKey, seed);
         }

@@ -29,12 +29,6 @@ public record Trouble(int place, Phrase what, Phrase instead) {
         Phrase instead = Nearest.to(word, known)
                 .map(near -> Phrase.of("write {0}", Phrase.typed(near)))
                 .orElseGet(() -> Phrase.of("write one of {0}", Phrase.typed(String.join(", ", known))));
-        return new Trouble(place, Phrase.of("unknown {0} \"{1}\"", kind, Phrase.typed(shortened(word))), instead);
-    }
-
-    private static String shortened(String word) {
-        return word.codePointCount(0, word.length()) <= 40
-                ? word
-                : word.substring(0, word.offsetByCodePoints(0, 40)) + "…";
+        return new Trouble(place, Phrase.of("unknown {0} \"{1}\"", kind, Phrase.quoted(word)), instead);
     }
 }

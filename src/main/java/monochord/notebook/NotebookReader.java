@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import monochord.file.Digest;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.MarkdownGuard;
 import monochord.lesson.read.Source;

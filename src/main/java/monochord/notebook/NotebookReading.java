@@ -2,6 +2,7 @@ package monochord.notebook;
 
 import java.util.List;
 import java.util.Optional;
+import monochord.file.Digest;
 import monochord.lesson.Fault;
 
 /**

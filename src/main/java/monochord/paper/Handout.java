@@ -52,6 +52,24 @@ public record Handout(Phrase title, List<Phrase> opening, List<Section> sections
         record Staff(StaffMusic music) implements Figure {}
 
         record Room(AnswerRoom room) implements Figure {}
+
+        /**
+         * Facts in rows and columns; the first column stands left, the others in the middle.
+         *
+         * @param head what stands over each column
+         */
+        record Rows(List<Phrase> head, List<List<Phrase>> rows) implements Figure {
+            /** @throws IllegalArgumentException if a row is not as long as the head */
+            public Rows {
+                head = List.copyOf(head);
+                rows = List.copyOf(rows);
+                for (List<Phrase> row : rows) {
+                    if (row.size() != head.size()) {
+                        throw new IllegalArgumentException(row.size() + " cells under " + head.size() + " heads");
+                    }
+                }
+            }
+        }
     }
 
     public Handout {

@@ -100,6 +100,8 @@ public final class HandoutPages {
                     .orElseGet(() -> PrintedKeyboard.of(keys.drawing(), reader));
         } else if (figure instanceof Handout.Figure.Staff staff) {
             return Engraving.of(staff.music(), width / SPACE, reader).scaled(SPACE);
+        } else if (figure instanceof Handout.Figure.Rows rows) {
+            return PrintedRows.of(rows, reader);
         }
         return room(((Handout.Figure.Room) figure).room(), width);
     }

@@ -74,8 +74,23 @@ public final class HandoutWeb {
                     .orElseGet(() -> KeyboardDrawn.of(keys.drawing(), reader));
         } else if (figure instanceof Handout.Figure.Staff staff) {
             return StaffSvg.of(staff.music(), STAFF_WIDTH, reader);
+        } else if (figure instanceof Handout.Figure.Rows rows) {
+            return table(rows, reader);
         }
         return room(((Handout.Figure.Room) figure).room(), reader);
+    }
+
+    private static Html table(Handout.Figure.Rows rows, Reader reader) {
+        List<Html> lines = new ArrayList<>(List.of(row("th", rows.head(), reader)));
+        rows.rows().forEach(row -> lines.add(row("td", row, reader)));
+        return Html.element("table").holding(lines);
+    }
+
+    private static Html row(String element, List<Phrase> cells, Reader reader) {
+        return Html.element("tr")
+                .holding(cells.stream()
+                        .map(cell -> words(element, cell, reader))
+                        .toList());
     }
 
     private static Html room(AnswerRoom room, Reader reader) {

@@ -14,8 +14,9 @@ import monochord.practice.mastery.KnowledgeBuilder;
 import monochord.practice.mastery.SkillInKey;
 
 /**
- * What the attempts of whose record it is say. What has been gathered is kept, for attempts are only ever added: asked again,
- * it reads those that came since, from this shell or another.
+ * What the attempts of whose record it is say. What has been gathered is kept, for attempts are added and hardly ever removed:
+ * asked again, it reads those that came since, from this shell or another. Where a pupil's were removed, rows that come later
+ * may have their numbers, and all are read anew.
  */
 final class KnowledgeQuery {
     private static final Grade[] GRADES = Grade.values();
@@ -32,6 +33,7 @@ final class KnowledgeQuery {
     private KnowledgeBuilder gathered = new KnowledgeBuilder();
     private long lastRow;
     private long lastTime = Long.MIN_VALUE;
+    private int changes;
 
     KnowledgeQuery(Connection connection) {
         this.connection = connection;
@@ -43,6 +45,11 @@ final class KnowledgeQuery {
      */
     Knowledge knowledge() throws SQLException {
         long newest = newest();
+        int now = changes();
+        if (now != changes) {
+            forget();
+            changes = now;
+        }
         if (gather(newest, "id")) {
             return gathered.knowledge();
         }
@@ -61,6 +68,12 @@ final class KnowledgeQuery {
         gathered = new KnowledgeBuilder();
         lastRow = 0;
         lastTime = Long.MIN_VALUE;
+    }
+
+    private int changes() throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            return Schema.changes(statement);
+        }
     }
 
     private long newest() throws SQLException {

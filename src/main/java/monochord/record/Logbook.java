@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import monochord.practice.Grade;
 import monochord.practice.mastery.Attempt;
@@ -42,8 +43,13 @@ final class Logbook implements AutoCloseable {
             JOIN word AS skill ON skill.id = skill
             JOIN word AS key ON key.id = key
             JOIN word AS misconception ON misconception.id = misconception
+            %s
             ORDER BY time, attempt.id
             """;
+
+    /** Those of some pupils; their codes come as one text, each on a line of its own. */
+    private static final String OF_PUPILS =
+            "WHERE learner IN (SELECT id FROM word WHERE instr(?, char(10) || text || char(10)) > 0)";
 
     private final Connection connection;
     private final KnowledgeQuery query;
@@ -89,6 +95,13 @@ final class Logbook implements AutoCloseable {
         SQLiteConfig config = new SQLiteConfig();
         config.setOpenMode(SQLiteOpenMode.NOMUTEX);
         return config;
+    }
+
+    /** Opens a file of which no other shell knows; nothing is left beside it. */
+    static Logbook openAlone(Path file) throws SQLException {
+        SQLiteConfig config = config();
+        config.setJournalMode(SQLiteConfig.JournalMode.MEMORY);
+        return open(config, "jdbc:sqlite:" + file.toUri());
     }
 
     /** Opens a file that cannot be written, for reading. */
@@ -170,8 +183,21 @@ final class Logbook implements AutoCloseable {
 
     /** All attempts in the order of time, whoever gave them. */
     void attempts(Consumer<KeptAttempt> each) throws SQLException {
-        try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery(READ)) {
+        try (PreparedStatement statement = connection.prepareStatement(READ.formatted(""))) {
+            read(statement, each);
+        }
+    }
+
+    /** The attempts of these pupils, in the order of time. */
+    void attempts(Set<String> pupils, Consumer<KeptAttempt> each) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(READ.formatted(OF_PUPILS))) {
+            statement.setString(1, "\n" + String.join("\n", pupils) + "\n");
+            read(statement, each);
+        }
+    }
+
+    private static void read(PreparedStatement statement, Consumer<KeptAttempt> each) throws SQLException {
+        try (ResultSet row = statement.executeQuery()) {
             while (row.next()) {
                 each.accept(new KeptAttempt(attempt(row), orEmpty(row.getString(13)), orEmpty(row.getString(14))));
             }
@@ -205,6 +231,11 @@ final class Logbook implements AutoCloseable {
                 ResultSet row = statement.executeQuery("SELECT count(*) FROM attempt")) {
             return row.getInt(1);
         }
+    }
+
+    /** Reads and removes what pupils gave. */
+    PupilsQuery pupils() {
+        return new PupilsQuery(connection);
     }
 
     /** What all the learner's own say. */

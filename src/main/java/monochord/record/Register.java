@@ -126,7 +126,8 @@ public final class Register implements AutoCloseable {
     }
 
     /**
-     * Brings back what is in a copy and not here; what is here stays.
+     * Brings back what is in a copy and not here; what is here stays. What pupils gave counts once, as {@link ClassRecord}
+     * says.
      *
      * @return how many attempts came back
      * @throws IOException with a message for the learner
@@ -144,8 +145,12 @@ public final class Register implements AutoCloseable {
         });
         return telling(file, () -> {
             opened().attempts(missing::remove);
-            opened().append(List.copyOf(missing));
-            return missing.size();
+            List<KeptAttempt> own = missing.stream().filter(KeptAttempt::isOwn).toList();
+            opened().append(own);
+            return own.size()
+                    + ClassRecord.keep(
+                            opened(),
+                            missing.stream().filter(kept -> !kept.isOwn()).toList());
         });
     }
 

@@ -17,6 +17,11 @@ final class Schema {
     private static final String VERSION_MARK = "user_version";
     private static final String KIND_MARK = "application_id";
 
+    private static final String KEEP_ATTEMPTS = """
+            CREATE TRIGGER attempts_are_not_removed BEFORE DELETE ON attempt
+            BEGIN SELECT raise(ABORT, 'attempts are never removed'); END
+            """;
+
     private static final List<String> TABLES =
             List.of("CREATE TABLE word (id INTEGER PRIMARY KEY, text TEXT NOT NULL UNIQUE)", """
             CREATE TABLE attempt (
@@ -36,10 +41,7 @@ final class Schema {
             """, """
             CREATE TRIGGER attempts_are_not_changed BEFORE UPDATE ON attempt
             BEGIN SELECT raise(ABORT, 'attempts are never rewritten'); END
-            """, """
-            CREATE TRIGGER attempts_are_not_removed BEFORE DELETE ON attempt
-            BEGIN SELECT raise(ABORT, 'attempts are never removed'); END
-            """);
+            """, KEEP_ATTEMPTS);
 
     /** What version 2 has besides: whose an attempt is if it is not the learner's own, and the assignment it belongs to. */
     private static final List<String> SINCE_VERSION_2 = List.of(
@@ -49,6 +51,14 @@ final class Schema {
     /** Shows a file of version 1 that cannot be written as one of version 2, to this connection alone. */
     private static final String AS_VERSION_2 =
             "CREATE TEMP VIEW attempt AS SELECT *, NULL AS learner, NULL AS assignment FROM main.attempt";
+
+    private static final String UNUSED_WORDS = """
+            DELETE FROM word WHERE id NOT IN (
+                SELECT lesson FROM attempt UNION SELECT skill FROM attempt UNION SELECT key FROM attempt
+                UNION SELECT misconception FROM attempt
+                UNION SELECT learner FROM attempt WHERE learner IS NOT NULL
+                UNION SELECT assignment FROM attempt WHERE assignment IS NOT NULL)
+            """;
 
     private Schema() {}
 
@@ -140,6 +150,33 @@ final class Schema {
         } catch (SQLException undone) {
             failed.addSuppressed(undone);
         }
+    }
+
+    /**
+     * Removes attempts, and the words that nothing else holds then: a pupil may ask for that. It changes the version of the
+     * schema, by which other shells see that what they have gathered no longer holds.
+     *
+     * @param which the condition of SQL behind {@code WHERE}
+     * @return how many attempts
+     */
+    static int remove(Connection connection, String which) throws SQLException {
+        int[] removed = {0};
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA secure_delete = ON");
+            atOnce(statement, () -> {
+                statement.execute("DROP TRIGGER attempts_are_not_removed");
+                removed[0] = statement.executeUpdate("DELETE FROM attempt WHERE " + which);
+                statement.executeUpdate(UNUSED_WORDS);
+                statement.execute(KEEP_ATTEMPTS);
+            });
+            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+        }
+        return removed[0];
+    }
+
+    /** Rises with each change of the tables, and with each removal. */
+    static int changes(Statement statement) throws SQLException {
+        return number(statement, "PRAGMA schema_version");
     }
 
     private static int tables(Statement statement, String which) throws SQLException {

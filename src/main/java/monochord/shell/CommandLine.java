@@ -22,7 +22,6 @@ import monochord.text.Phrase;
 import monochord.theory.note.NoteNaming;
 import monochord.view.Answer;
 import monochord.view.Answers;
-import monochord.view.Json;
 import monochord.view.Look;
 import monochord.view.Refusal;
 import monochord.view.Statement;
@@ -31,6 +30,8 @@ import monochord.view.Statement;
 final class CommandLine {
     private static final String MANY = "-";
     private static final String OF = "of";
+    /** The version of what JSON promises; it grows only when a field is renamed or dropped, never when one is added. */
+    private static final int SCHEMA_VERSION = 1;
     /** How many answers may wait to be seen, and how soon it is noticed that nobody reads them. */
     private static final int UNSEEN = 100;
 
@@ -179,9 +180,7 @@ final class CommandLine {
     /** Results go to standard output, what went wrong to standard error; as JSON everything is a result. */
     private int say(Answer answer) {
         if (json) {
-            Json object = new Json();
-            answer.json(object);
-            object.writeTo(around.out());
+            answer.jsonLines(object -> object.put("schemaVersion", SCHEMA_VERSION).writeTo(around.out()));
         } else {
             boolean wrong = answer.status() >= Answer.UNREADABLE;
             Look here = look.naming(sitting.naming());

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 import monochord.course.FirstQuestions;
 import monochord.course.JudgedAnswer;
@@ -29,7 +28,6 @@ import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Answers;
 import monochord.view.NotebookRemark;
-import monochord.view.Refusal;
 import monochord.view.RemarkedAnswer;
 import monochord.view.Statement;
 
@@ -39,7 +37,6 @@ import monochord.view.Statement;
  * <p>Whatever is typed, an answer comes back; nothing a line holds ends the sitting.
  */
 final class LineReading {
-    static final int LONGEST_LINE = 10_000;
     private static final Pattern UNSURE = Pattern.compile("[^;{}=\"()]*[^;{}=\"()?!\\s]\\s*[?!]+");
     private static final Pattern DONE =
             Pattern.compile("(?i)(i'?m |i am |all )?(done|ready|finished|yes|ok|okay|got it|found it)[.!]?");
@@ -65,32 +62,12 @@ final class LineReading {
     /** Answers a whole line. */
     Answer read(String line) {
         sitting.linePlace().begin();
-        return sitting.linePlace().behind(safely(line, this::understood));
+        return sitting.linePlace().behind(GuardedLine.answer(line, this::understood));
     }
 
     /** Answers the sentence behind a verb. */
     Answer runSafely(Verb verb, String text) {
-        return safely(text, said -> run(verb, said));
-    }
-
-    private static Answer safely(String line, Function<String, Answer> answer) {
-        if (line.length() > LONGEST_LINE) {
-            Phrase message =
-                    Phrase.of("This line has {0} characters; at most {1} are read.", line.length(), LONGEST_LINE);
-            return new Refusal(message, LONGEST_LINE + 1);
-        }
-        try {
-            OutputOptions manner = OutputOptions.of(line);
-            return manner.of(answer.apply(manner.line()));
-        } catch (Unreadable unreadable) {
-            return Refusal.of(unreadable, Phrase.NOTHING);
-        } catch (RuntimeException fault) {
-            return Statement.failed(Phrase.of(
-                    "This line met a fault of ours: {0}. Nothing is lost; go on, and please report it.",
-                    Phrase.typed(fault.toString())));
-        } catch (LinkageError damage) {
-            return Statement.failed(Phrase.typed(Main.toldAs(damage)));
-        }
+        return GuardedLine.answer(text, said -> run(verb, said));
     }
 
     private Answer understood(String line) {

@@ -30,7 +30,9 @@ public final class Main implements Thread.UncaughtExceptionHandler {
         Object what = damage.getMessage() == null ? damage.getCause() : damage.getMessage();
         return "A part of the program is missing or damaged ("
                 + String.valueOf(what).lines().findFirst().orElse("")
-                + "). Remove the folder target beside the launcher and start again: it is built anew.";
+                + (Boolean.getBoolean("monochord.image")
+                        ? "). Install it anew; what you have done so far stays."
+                        : "). Remove the folder target beside the launcher and start again: it is built anew.");
     }
 
     /** The same from any other thread; what else goes wrong there is told as the JDK tells it. */

@@ -2,6 +2,8 @@ package monochord.song;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import monochord.text.Phrase;
 
 /**
  * A section of a song, such as a verse, as it is written.
@@ -10,6 +12,11 @@ import java.util.Optional;
  * @param parts in the order of the file
  */
 public record Section(String name, int line, List<Part> parts) {
+    /** A song with more is none; whoever asks each section about each other one would be kept waiting. */
+    static final int MOST = 500;
+
+    static final Phrase TOO_MANY = Phrase.of("more sections than {0} are not read", MOST);
+
     public Section {
         parts = List.copyOf(parts);
     }
@@ -41,6 +48,15 @@ public record Section(String name, int line, List<Part> parts) {
         public WordsBlock {
             lines = List.copyOf(lines);
         }
+    }
+
+    /** So many of them, and where there are more a remark that the others are left out. */
+    public static List<Section> atMost(List<Section> sections, Consumer<Phrase> remark) {
+        if (sections.size() <= MOST) {
+            return sections;
+        }
+        remark.accept(Phrase.sentence("Of {0} sections the first {1} are read.", sections.size(), MOST));
+        return sections.subList(0, MOST);
     }
 
     private <T> Optional<T> part(Class<T> kind) {

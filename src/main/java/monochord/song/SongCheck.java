@@ -54,7 +54,7 @@ final class SongCheck {
             fault(
                     section.line(),
                     1,
-                    Phrase.of("nothing is written for \"{0}\"", Phrase.typed(section.name())),
+                    Phrase.of("nothing is written for \"{0}\"", Phrase.quoted(section.name())),
                     Phrase.of("write a block of chords below it, or above it the section that is played again"));
         }
     }
@@ -76,10 +76,10 @@ final class SongCheck {
                     Phrase.of(
                             "bar {0} has {1} quarters where {2} has {3}",
                             index + 1,
-                            Phrase.typed(beats.toString()),
+                            Phrase.quoted(beats.toString()),
                             Phrase.typed(song.head().metre().toString()),
-                            Phrase.typed(full.toString())),
-                    Phrase.of("make the lengths of its notes come to {0}", Phrase.typed(full.toString())));
+                            Phrase.quoted(full.toString())),
+                    Phrase.of("make the lengths of its notes come to {0}", Phrase.quoted(full.toString())));
         }
     }
 

@@ -30,7 +30,7 @@ final class SongHeadReader {
         fields();
         for (String name : List.of("title", "key", "metre")) {
             if (!places.containsKey(name)) {
-                fault(1, 1, Phrase.of("the head has no {0}", Phrase.typed(name)), example(name));
+                fault(1, 1, Phrase.of("the head has no {0}", Phrase.quoted(name)), example(name));
             }
         }
         return new SongHead(
@@ -81,12 +81,12 @@ final class SongHeadReader {
             fault(
                     index + 1,
                     1,
-                    Phrase.of("a song has no field \"{0}\"", Phrase.typed(name)),
+                    Phrase.of("a song has no field \"{0}\"", Phrase.quoted(name)),
                     Phrase.of("write title, by, key, metre, tempo or swing, a colon, and what it is"));
         } else if (colon < 0) {
             fault(index + 1, line.length() + 1, Phrase.of("a colon is missing"), example(name));
         } else if (places.put(name, index) != null) {
-            fault(index + 1, 1, Phrase.of("{0} is there twice", Phrase.typed(name)), Phrase.of("write it once"));
+            fault(index + 1, 1, Phrase.of("{0} is there twice", Phrase.quoted(name)), Phrase.of("write it once"));
         }
     }
 
@@ -124,7 +124,7 @@ final class SongHeadReader {
             case "key" -> Phrase.of("write key: and its key, such as {0}", NoteName.parse("D"));
             case "metre" -> Phrase.of("write metre: and for example 4/4");
             case "tempo" -> Phrase.of("write tempo: and for example 84");
-            default -> Phrase.of("write it as {0}: and what it is", Phrase.typed(name));
+            default -> Phrase.of("write it as {0}: and what it is", Phrase.quoted(name));
         };
     }
 

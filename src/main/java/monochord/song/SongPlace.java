@@ -103,10 +103,10 @@ public record SongPlace(Section section, int first, int last, boolean isWhole) {
 
     public Phrase phrase() {
         return isWhole
-                ? Phrase.typed(section.name())
+                ? Phrase.quoted(section.name())
                 : first == last
-                        ? Phrase.of("{0}, bar {1}", Phrase.typed(section.name()), first + 1)
-                        : Phrase.of("{0}, bars {1} to {2}", Phrase.typed(section.name()), first + 1, last + 1);
+                        ? Phrase.of("{0}, bar {1}", Phrase.quoted(section.name()), first + 1)
+                        : Phrase.of("{0}, bars {1} to {2}", Phrase.quoted(section.name()), first + 1, last + 1);
     }
 
     @Override

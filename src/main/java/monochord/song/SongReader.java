@@ -14,7 +14,6 @@ public final class SongReader {
     static final int MOST_LINES = 20_000;
     static final int LONGEST_LINE = 8000;
     private static final int MOST_FAULTS = 100;
-    private static final int MOST_SECTIONS = 500;
     private static final String HEADING = "## ";
     private static final String FENCE = "```";
 
@@ -131,7 +130,7 @@ public final class SongReader {
             default -> {
                 fault(
                         index,
-                        Phrase.of("a song has no block \"{0}\"", Phrase.typed(info)),
+                        Phrase.of("a song has no block \"{0}\"", Phrase.quoted(info)),
                         Phrase.of("write chords, tune or words behind ```"));
                 prose.addAll(lines.subList(index, Math.min(lines.size(), end + 1)));
             }
@@ -180,13 +179,10 @@ public final class SongReader {
     private void close() {
         closeProse();
         boolean isSection = name != null && !name.equals(Song.CHANGES);
-        if (isSection && sections.size() < MOST_SECTIONS) {
+        if (isSection && sections.size() < Section.MOST) {
             sections.add(new Section(name, nameLine, parts));
-        } else if (isSection) {
-            fault(
-                    nameLine - 1,
-                    Phrase.of("more sections than {0} are not read", MOST_SECTIONS),
-                    Phrase.of("make several songs of it"));
+        } else if (isSection && faults.stream().noneMatch(fault -> fault.what().equals(Section.TOO_MANY))) {
+            faults.add(new SongFault(nameLine, 1, Section.TOO_MANY, Phrase.of("make several songs of it")));
         }
         parts = new ArrayList<>();
     }

@@ -23,6 +23,8 @@ import monochord.theory.note.Unreadable;
  * <p>{@code toString()} is English with the signs of print. Equal phrases say the same of the same values.
  */
 public final class Phrase {
+    private static final int LONGEST_QUOTE = 40;
+
     /** Nothing at all. */
     public static final Phrase NOTHING = new Phrase(new PhraseContent.Template("", List.of(), false));
 
@@ -98,6 +100,14 @@ public final class Phrase {
     /** What somebody typed, letter for letter, without control characters. */
     public static Phrase typed(String text) {
         return new Phrase(new PhraseContent.Typed(text));
+    }
+
+    /** The same out of somebody's file, for a message: of a long text the beginning, that the message stays bearable. */
+    public static Phrase quoted(String text) {
+        return typed(
+                text.codePointCount(0, text.length()) <= LONGEST_QUOTE
+                        ? text
+                        : text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE)) + "…");
     }
 
     /** Something that is typed as it stands in every language: a verb, an option, a file name. */

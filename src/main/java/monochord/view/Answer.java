@@ -2,6 +2,7 @@ package monochord.view;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import monochord.text.StyledText;
 import monochord.view.keyboard.Drawing;
 
@@ -26,6 +27,13 @@ public interface Answer {
 
     /** Adds the fields that the command line promises. */
     void json(Json json);
+
+    /** The objects for a program, one a line; mostly one. */
+    default void jsonLines(Consumer<Json> lines) {
+        Json object = new Json();
+        json(object);
+        lines.accept(object);
+    }
 
     default int status() {
         return DONE;

@@ -2,6 +2,7 @@ package monochord.view;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import monochord.text.StyledText;
 import monochord.view.keyboard.Drawing;
 
@@ -34,6 +35,11 @@ public record Answers(List<Answer> parts) implements Answer {
     @Override
     public void json(Json json) {
         parts.get(0).json(json);
+    }
+
+    @Override
+    public void jsonLines(Consumer<Json> lines) {
+        parts.get(0).jsonLines(lines);
     }
 
     @Override

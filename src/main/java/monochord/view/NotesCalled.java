@@ -37,6 +37,6 @@ public record NotesCalled(NoteNaming naming, boolean kept) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("notes", naming.toString());
+        json.put("kind", "naming").put("notes", naming.toString());
     }
 }

@@ -32,7 +32,7 @@ public record Refusal(Phrase message, int at, Phrase advice) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("error", message.toString()).put("at", at);
+        json.put("kind", "error").put("error", message.toString()).put("at", at);
     }
 
     @Override

@@ -23,6 +23,7 @@ public record Saying(StyledText said, int status) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put(status == DONE ? "message" : "error", said.plain());
+        String kind = status == DONE ? "message" : "error";
+        json.put("kind", kind).put(kind, said.plain());
     }
 }

@@ -38,8 +38,9 @@ public record Statement(List<Phrase> lines, int status) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put(
-                status == DONE ? "message" : "error",
+        String kind = status == DONE ? "message" : "error";
+        json.put("kind", kind).put(
+                kind,
                 lines.stream().map(Phrase::toString).collect(Collectors.joining("\n")));
     }
 }

@@ -1,6 +1,7 @@
 package monochord.view;
 
 import java.util.List;
+import java.util.function.Consumer;
 import monochord.text.StyledText;
 import monochord.view.keyboard.Drawing;
 
@@ -21,6 +22,11 @@ public interface WrappedAnswer extends Answer {
     @Override
     default void json(Json json) {
         answer().json(json);
+    }
+
+    @Override
+    default void jsonLines(Consumer<Json> lines) {
+        answer().jsonLines(lines);
     }
 
     @Override

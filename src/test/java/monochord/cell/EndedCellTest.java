@@ -10,12 +10,14 @@ import java.time.Duration;
 import java.util.List;
 import monochord.Thorough;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Cells that end their JVM: it is built anew, and what went well before is there again. */
+@Tag("attack")
 class EndedCellTest {
     private static final Bench BENCH = new Bench();
     private static final String ANEW = " It begins anew; the one cell that went well before has been run again.";

@@ -8,10 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import monochord.theory.Key;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A line that is killed takes its cell along, whatever that is doing. */
+@Tag("attack")
 class KilledLineTest {
     /** The line: says what its cell is, and then waits for one that never ends. */
     static final class Line {

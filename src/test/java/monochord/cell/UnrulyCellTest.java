@@ -17,6 +17,7 @@ import monochord.view.Look;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,6 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * <p>Source of the attack classes: OWASP Top 10:2021, "A04 Insecure Design" (bounds on what one may use up), title from
  * memory.
  */
+@Tag("attack")
 class UnrulyCellTest {
     private static final Bench BENCH = new Bench();
 

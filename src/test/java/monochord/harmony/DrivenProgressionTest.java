@@ -5,9 +5,11 @@ import monochord.Thorough;
 import monochord.theory.Driver;
 import monochord.theory.Key;
 import monochord.theory.note.Signs;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A progression is driven as each parser of theory is: all short texts, longer damaged ones, long lines. */
+@Tag("attack")
 class DrivenProgressionTest {
     private static final long SEED = 20260102;
     private static final Key KEY = Key.parse("Eb major");

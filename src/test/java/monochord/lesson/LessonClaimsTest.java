@@ -221,7 +221,7 @@ class LessonClaimsTest {
             "1.7, 5.1, 5.2: the relative's natural scale has no new note, its raised seventh is the third of V7/vi")
     void whatTheRelativeHas() throws IOException {
         LessonText.says("1.7", "The natural scale of the relative has nothing to lend");
-        LessonText.says("5.1", "its raised seventh, you know as the third of V7/vi");
+        LessonText.says("5.1", "the raised seventh, you know as the third of V7/vi");
         LessonText.says("5.2", "its natural scale has the notes you began with");
         for (Key key : Key.majorKeys()) {
             NoteName tonic = key.relative().tonic();

@@ -155,7 +155,7 @@ class NotebookFaultsTest {
     @MethodSource("storms")
     void aLargeFileOfOneThingIsReadInDueTime(String thing) {
         int bytes = thing.getBytes(StandardCharsets.UTF_8).length;
-        int length = Thorough.times(NotebookReader.MOST_BYTES / 8, NotebookReader.MOST_BYTES - 100);
+        int length = Thorough.times(NotebookReader.MOST_BYTES / 16, NotebookReader.MOST_BYTES - 100);
 
         Growth.assertLinear(thing, length, characters -> thing.repeat(characters / bytes), text -> {
             NotebookReading reading = NotebookReader.read(FILE, text);

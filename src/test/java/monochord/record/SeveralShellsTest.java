@@ -14,10 +14,12 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import monochord.Thorough;
 import monochord.practice.mastery.Attempt;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Other programs that keep answers in the same file, and are killed at it. */
+@Tag("attack")
 class SeveralShellsTest {
     private static final int KILLS = Thorough.times(2, 4);
 

@@ -184,7 +184,7 @@ class CellLineTest {
     @Test
     void whatIsNoVariableOrNoMusicIsToldWithItsPlace() {
         assertEquals(
-                "{\"error\":\"\\\"F in $nowhere\\\" is not a sentence: the cell has no nowhere. Example: var verse ="
+                "{\"kind\":\"error\",\"error\":\"\\\"F in $nowhere\\\" is not a sentence: the cell has no nowhere. Example: var verse ="
                         + " \\\"F C G Ab\\\", then play $verse in C\",\"at\":6}",
                 json(READING.read("show F in $nowhere")).replaceFirst(",\"advice.*}", "}"));
         says("var stone = new Object()");

@@ -8,13 +8,16 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A program of which a part is missing or damaged says in one line what to do. */
+@Tag("attack")
 class DamagedProgramTest {
     private static final String REMEDY =
             "). Remove the folder target beside the launcher and start again: it is built anew.\n";
@@ -23,6 +26,7 @@ class DamagedProgramTest {
     private Path program;
 
     private Path main;
+    private List<String> flags = List.of();
 
     /** The main class alone, without the rest of the program. */
     @BeforeEach
@@ -38,7 +42,7 @@ class DamagedProgramTest {
     private String run(String... sentence) throws IOException, InterruptedException {
         String java = ProcessHandle.current().info().command().orElse("java");
         Process process = new ProcessBuilder(
-                        Stream.of(Stream.of(java, "-cp", program.toString(), Main.class.getName()), Stream.of(sentence))
+                        Stream.of(Stream.of(java), flags.stream(), Stream.of("-cp", program.toString(), Main.class.getName()), Stream.of(sentence))
                                 .flatMap(words -> words)
                                 .toList())
                 .redirectErrorStream(true)
@@ -52,6 +56,16 @@ class DamagedProgramTest {
     void missing() throws Exception {
         assertEquals(
                 "3 monochord: A part of the program is missing or damaged (monochord/shell/Program" + REMEDY,
+                run("show", "C"));
+    }
+
+    @Test
+    @DisplayName("where it was installed, and nothing can be built")
+    void missingInAnImage() throws Exception {
+        flags = List.of("-Dmonochord.image=true");
+        assertEquals(
+                "3 monochord: A part of the program is missing or damaged (monochord/shell/Program). Install it anew;"
+                        + " what you have done so far stays.\n",
                 run("show", "C"));
     }
 

@@ -3,7 +3,10 @@ package monochord.shell;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,14 +20,23 @@ import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Saying;
 import monochord.view.StrictJson;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever is typed, an answer comes back that can be shown in every look. */
+@Tag("attack")
 class HostileLinesTest {
     private static final Verbs VERBS = new Verbs();
+    /** Ten million with {@code mvn -Pattack verify}. */
+    private static final int HOW_MANY = Integer.getInteger("attack.lines", Thorough.times(5_000, 200_000));
+
+    private static final ThreadMXBean PROCESSOR = ManagementFactory.getThreadMXBean();
+    private static final long LONG_NANOS = 1_000_000_000L;
+    private static final long MOST_HELD = 64 << 20;
+
     private static final List<String> SIGNS = List.of(
             "A", "b", "C", "G", "I", "V", "i", "v", "m", "M", "o", "s", "d", "j", "n", "x", "0", "1", "4", "6", "7",
             "9", "#", "|", ".", "%", "/", "(", ")", "-", ":", ";", "\"", ",", " ", "♭", "°", "\0", "\33", "\uD834",
@@ -57,7 +69,20 @@ class HostileLinesTest {
             "E7#9 C6/9 G7sus4",
             "",
             "4 2M 5sus",
-            "show D blues --plain");
+            "show D blues --plain",
+            "harmonise | E4 D4 C4 D4 | E4 E4 E4:2 | in C metre 4/4",
+            "recolour C G Am F in C under C4 E4 G4 E4",
+            "key of Am F C G",
+            "fit E4 D4 C4:2 over F G C in C",
+            "motion C3 G3 E4 | A2 A3 E4 chorale",
+            "voice IV bVII I in C as spread with bass",
+            "bass C G/B Am F walking in C metre 3/4",
+            "transpose C4 E4 to sing A3 to D5",
+            "compare F C vs Fm C in C",
+            "after bVI in D",
+            "rehearse C F G in C at 70",
+            "ask voicing of Vsus4 in C",
+            "settings tempo 90");
 
     /** No lesson, so that each line costs as little as it can. */
     @TempDir
@@ -131,13 +156,31 @@ class HostileLinesTest {
     void longerLinesAreAnswered() {
         Random chance = new Random(20261124);
         String[] skills = {"", "", "chord-degree", "borrowed-source", "key-signature", "steps"};
-        for (int i = 0; i < Thorough.times(5_000, 200_000); i++) {
+        List<String> slow = new ArrayList<>();
+        long held = 0;
+        for (int i = 0; i < HOW_MANY; i++) {
             String line = i % 2 == 0 ? inARow(chance) : damaged(chance);
+            long before = PROCESSOR.getCurrentThreadCpuTime();
             Answer answer = read(line, skills[i / 1000 % skills.length]);
             if (i % 100 == 0) {
                 show(line, answer);
             }
+            if (PROCESSOR.getCurrentThreadCpuTime() - before > LONG_NANOS) {
+                slow.add(shown(line));
+            }
+            if (i % 100_000 == 20_000) {
+                long now = held();
+                assertTrue(held == 0 || now < held + MOST_HELD, "after " + i + " lines " + (now - held) + " bytes more are held");
+                held = held == 0 ? now : held;
+            }
         }
+        assertEquals(List.of(), slow, "took more than a second of the processor");
+    }
+
+    /** What is held on to once all that may go has gone. */
+    private static long held() {
+        System.gc();
+        return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
     }
 
     private static String inARow(Random chance) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import monochord.Thorough;
 import monochord.text.SafeText;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * "Path Traversal", "Cross Site Scripting (XSS)", "OS Command Injection", "Denial of Service Cheat Sheet"; for marks that
  * turn text round, N. Boucher and R. Anderson, Trojan Source, 2021. Titles from memory.
  */
+@Tag("attack")
 class HostileNotebooksTest {
     private static final String PLANT = "new java.io.File(\"MARK\").createNewFile();";
     private static final String SHELL = "new ProcessBuilder(\"sh\", \"-c\", \"touch MARK\").start();";

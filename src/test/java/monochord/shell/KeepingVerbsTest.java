@@ -1,6 +1,7 @@
 package monochord.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -129,5 +130,26 @@ class KeepingVerbsTest {
         assertTrue(looked.out().contains("\nJava lines        there"), looked.out());
         assertTrue(looked.out().matches("(?s).*\nlessons           [1-9][0-9]+ lessons\n.*"), looked.out());
         assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(record)));
+        String mended = "; 1 file was open to others and is yours alone now";
+        assertTrue(flat(looked).contains(folder.resolve("here") + mended), looked.out());
+        assertTrue(run("here", "doctor --json").out().contains("{\"what\":\"home\",\"state\":\"fine\",\"message\":\""));
+        assertTrue(flat(run("here", "doctor")).contains(folder.resolve("here") + ", for you alone"));
+    }
+
+    /** Lines of a table that ran over their column, put together again. */
+    private static String flat(Run run) {
+        return run.out().replaceAll("\n {5,}", " ");
+    }
+
+    @Test
+    @DisplayName("a folder that others may look into is not said to be for the learner alone")
+    void anOpenFolderIsSaidToBe() throws IOException {
+        answer("here", "D E F# G A B C#");
+        Files.setPosixFilePermissions(folder.resolve("here"), PosixFilePermissions.fromString("rwxr-xr-x"));
+        String looked = flat(run("here", "doctor"));
+        assertTrue(looked.contains("; others may see what lies there, only you can read it"), looked);
+        assertFalse(looked.contains("for you alone"), looked);
+        assertTrue(looked.contains("\nroom on the disk  "), looked);
+        assertTrue(looked.contains("\nJava kept apart   "), looked);
     }
 }

@@ -190,7 +190,7 @@ class KeyAndHarmoniseTest {
         Run run = Run.of(sentence, "--json");
         assertEquals(2, run.status());
         assertTrue(
-                run.out().replace("\\\"", "\"").startsWith("{\"error\":\"" + message),
+                run.out().replace("\\\"", "\"").startsWith("{\"kind\":\"error\",\"error\":\"" + message),
                 () -> message + " but was " + run.out());
     }
 

@@ -210,11 +210,11 @@ class KeyboardSittingTest {
     @Test
     void throughAPipeKeyboardsAreOnlyListed() {
         assertEquals(
-                "{\"keyboards\":[],\"connected\":null}",
+                "{\"kind\":\"keyboards\",\"keyboards\":[],\"connected\":null}",
                 Run.of("--json keys").result(0).strip());
         FakeKeyboards.plug("Stage piano");
         assertEquals(
-                "{\"keyboards\":[\"Stage piano\"],\"connected\":null}",
+                "{\"kind\":\"keyboards\",\"keyboards\":[\"Stage piano\"],\"connected\":null}",
                 Run.of("--json keys").result(0).strip());
         assertEquals(
                 "1  Stage piano\nA keyboard can be played at the prompt: start monochord alone.\n",

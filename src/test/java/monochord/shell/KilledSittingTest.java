@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import monochord.Thorough;
 import monochord.notebook.NotebookReader;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A sitting at the prompt is killed, without a chance to tidy up, and is brought back. */
+@Tag("attack")
 class KilledSittingTest {
     private static final String OFFER = "A sitting was broken off; open draft brings it back.";
 

@@ -13,10 +13,12 @@ import java.util.List;
 import monochord.Thorough;
 import monochord.practice.mastery.Attempt;
 import monochord.record.Register;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Several whole programs, each killed without a chance to tidy up in the middle of its questions. */
+@Tag("attack")
 class KilledSittingsTest {
     private static final int SITTINGS = Thorough.times(2, 20);
     private static final List<String> NOTES = List.of("C", "Db", "D", "Eb", "E", "F", "Gb", "G", "Ab", "A", "Bb", "B");

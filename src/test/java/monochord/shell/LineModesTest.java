@@ -20,6 +20,7 @@ import monochord.shell.sitting.Sitting;
 import monochord.shell.trust.Trusted;
 import monochord.text.Phrase;
 import monochord.theory.Key;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -268,6 +269,15 @@ class LineModesTest {
         return List.of("learn 20.1");
     }
 
+    @AfterAll
+    static void close() {
+        SpareCell.close();
+    }
+
+    private static boolean needsJava(LineMode mode) {
+        return mode == LineMode.OPEN_CELL || mode == LineMode.LESSON_JAVA;
+    }
+
     private Typist typist(LineMode mode) throws IOException {
         boolean isFirst = mode == LineMode.NAMES || mode == LineMode.FIRST_QUESTION;
         int rows = mode == LineMode.LONG_ANSWER ? 12 : 24;
@@ -283,6 +293,9 @@ class LineModesTest {
     void eachCellDoesWhatItSays(Cell cell) throws IOException {
         assertEquals(cell.says, cell.inTheTable());
         try (Typist typist = typist(cell.mode)) {
+            if (needsJava(cell.mode)) {
+                SpareCell.lend(typist);
+            }
             for (String line : wayTo(cell.mode, typist.sitting())) {
                 typist.types(line);
             }
@@ -294,6 +307,9 @@ class LineModesTest {
             assertTrue(said.startsWith(cell.answer), said);
             assertEquals(cell.then, typist.sitting().mode(), said);
             assertEquals(cell.typed.equals("quit"), typist.sitting().hasEnded());
+            if (needsJava(cell.mode)) {
+                SpareCell.takeBack(typist);
+            }
         }
     }
 
@@ -302,6 +318,9 @@ class LineModesTest {
     @DisplayName("so many Enters lead to rest, and none of them counts as an answer")
     void enterTrapsNobody(LineMode mode) throws IOException {
         try (Typist typist = typist(mode)) {
+            if (needsJava(mode)) {
+                SpareCell.lend(typist);
+            }
             LineMode way = mode == LineMode.REHEARSAL ? LineMode.ROUND_PLAYED : mode; // a round takes its time
             for (String line : wayTo(way, typist.sitting())) {
                 typist.types(line);
@@ -315,6 +334,9 @@ class LineModesTest {
             } while (typist.sitting().mode() != LineMode.REST && !(mode == LineMode.REST && said.size() > 40));
             assertEquals(kept, typist.sitting().study().knowledge().standings().size());
             assertFalse(typist.sitting().hasEnded());
+            if (needsJava(mode)) {
+                SpareCell.takeBack(typist);
+            }
         }
     }
 }

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import monochord.notebook.Digest;
+import monochord.file.Digest;
 import monochord.shell.playback.Ear;
 import monochord.shell.sitting.SeedSource;
 import monochord.shell.storage.RecordKeeper;

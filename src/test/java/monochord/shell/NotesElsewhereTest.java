@@ -198,7 +198,7 @@ class NotesElsewhereTest {
         String json = outside.typing("show B\n").run("--json").out();
         assertTrue(json.contains("[\"B\",\"D#\",\"F#\"]"), json);
         assertEquals(
-                "{\"notes\":\"latin\"}",
+                "{\"kind\":\"naming\",\"notes\":\"latin\"}",
                 outside.run("notes", "latin", "--json").out().strip());
     }
 

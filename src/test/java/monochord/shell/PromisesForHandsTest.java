@@ -17,7 +17,7 @@ class PromisesForHandsTest {
     void findsTheFretThatRingsOpen() {
         String line = json("transpose Bb Gm in Bb capo");
         assertEquals(
-                "{\"from\":\"Bb major\",\"key\":\"G major\","
+                "{\"kind\":\"capo\",\"from\":\"Bb major\",\"key\":\"G major\","
                         + chords(row("I 1 G", "G B D", NONE, "G major"), row("vi 6- Em", "E G B", NONE, "G major"))
                         + ",\"frets\":[{\"fret\":3,\"shapes\":\"G major\",\"chords\":[\"G\",\"Em\"],"
                         + "\"reason\":\"every chord rings open; low, so most of the neck stays\"}",
@@ -29,7 +29,7 @@ class PromisesForHandsTest {
     void asksToTransposeFromOneKeyToAnother() {
         String asked = json("ask transposition of \"F C G\" from C to Eb --seed 3");
         assertEquals(
-                "{\"skill\":\"transposition\",\"subject\":\"F C G to Eb major\",\"key\":\"C major\",\"seed\":3,"
+                "{\"kind\":\"question\",\"skill\":\"transposition\",\"subject\":\"F C G to Eb major\",\"key\":\"C major\",\"seed\":3,"
                         + "\"prompt\":\"These chords are in C major: F C G. Play them in E♭ major.\","
                         + "\"form\":\"progression\"}",
                 asked);
@@ -40,7 +40,7 @@ class PromisesForHandsTest {
     @Test
     void transposesToAKeyForAnInstrumentAndForACapo() {
         assertEquals(
-                "{\"from\":\"C major\",\"key\":\"Eb major\","
+                "{\"kind\":\"transpose\",\"from\":\"C major\",\"key\":\"Eb major\","
                         + chords(
                                 row("IV 4 Ab", "Ab C Eb", NONE, "Eb major"),
                                 row(
@@ -51,10 +51,10 @@ class PromisesForHandsTest {
                         + "}",
                 json("transpose F Ab from C to Eb"));
         assertEquals(
-                "{\"from\":\"C major\",\"key\":\"A major\"," + chords(row("IV 4 D", "D F# A", NONE, "A major")) + "}",
+                "{\"kind\":\"transpose\",\"from\":\"C major\",\"key\":\"A major\"," + chords(row("IV 4 D", "D F# A", NONE, "A major")) + "}",
                 json("transpose F in C for alto sax"));
         assertEquals(
-                "{\"from\":\"Bb major\",\"key\":\"G major\"," + chords(row("vi 6- Em", "E G B", NONE, "G major")) + "}",
+                "{\"kind\":\"transpose\",\"from\":\"Bb major\",\"key\":\"G major\"," + chords(row("vi 6- Em", "E G B", NONE, "G major")) + "}",
                 json("transpose Gm in Bb capo 3"));
     }
 
@@ -63,7 +63,7 @@ class PromisesForHandsTest {
     void voicesAProgressionForTwoHands() {
         String whole = json("voice F C in C");
         assertEquals(
-                "{\"key\":\"C major\",\"style\":\"close\",\"reach\":8,\"voicings\":["
+                "{\"kind\":\"voice\",\"key\":\"C major\",\"style\":\"close\",\"reach\":8,\"voicings\":["
                         + "{\"symbol\":\"F\",\"left\":[\"F2\"],\"right\":[\"C4\",\"F4\",\"A4\"]},"
                         + "{\"symbol\":\"C\",\"left\":[\"C3\"],\"right\":[\"C4\",\"E4\",\"G4\"]}],"
                         + "\"cost\":8,\"moved\":10,\"parallels\":0,\"held\":1,\"next\":[{",
@@ -85,7 +85,7 @@ class PromisesForHandsTest {
     @Test
     void watchesVoicesMove() {
         assertEquals(
-                "{\"strictness\":\"band\",\"chords\":[],\"voices\":[\"C3 G3 E4 C5\",\"A2 A3 E4 C5\"],\"steps\":[{\"pairs\":["
+                "{\"kind\":\"motion\",\"strictness\":\"band\",\"chords\":[],\"voices\":[\"C3 G3 E4 C5\",\"A2 A3 E4 C5\"],\"steps\":[{\"pairs\":["
                         + String.join(
                                 ",",
                                 pair(0, 1, "contrary", "null", "null"),
@@ -99,7 +99,7 @@ class PromisesForHandsTest {
                 json("motion C3 G3 E4 C5 | A2 A3 E4 C5"));
         String strict = json("motion C3 G3 | D3 A3 | D3 A3 chorale");
         assertEquals(
-                "{\"strictness\":\"chorale\",\"chords\":[],\"voices\":[\"C3 G3\",\"D3 A3\",\"D3 A3\"],\"steps\":[{\"pairs\":["
+                "{\"kind\":\"motion\",\"strictness\":\"chorale\",\"chords\":[],\"voices\":[\"C3 G3\",\"D3 A3\",\"D3 A3\"],\"steps\":[{\"pairs\":["
                         + pair(0, 1, "parallel", "5", "null")
                         + "],\"common\":[],\"shared\":[],\"byVoice\":[2,2],\"moved\":4},{\"pairs\":["
                         + pair(0, 1, "still", "null", "5") + "],\"common\":" + notes("D3 A3") + ",\"shared\":"
@@ -114,7 +114,7 @@ class PromisesForHandsTest {
     void voicesAProgressionToWatchIt() {
         String voiced = json("motion V bVI in C");
         assertEquals(
-                "{\"strictness\":\"band\",\"chords\":[\"G\",\"Ab\"],\"voices\":[\"G2 B3 D4 G4\",\"Ab2 C4 Eb4 Ab4\"],",
+                "{\"kind\":\"motion\",\"strictness\":\"band\",\"chords\":[\"G\",\"Ab\"],\"voices\":[\"G2 B3 D4 G4\",\"Ab2 C4 Eb4 Ab4\"],",
                 voiced.substring(0, voiced.indexOf("\"steps\"")));
     }
 
@@ -128,7 +128,7 @@ class PromisesForHandsTest {
             """)
     void saysWhatCannotBeWatched(String text, int at, String message) {
         assertEquals(
-                "{\"error\":\"" + message + "\",\"at\":" + at + "}\n",
+                "{\"kind\":\"error\",\"error\":\"" + message + "\",\"at\":" + at + "}\n",
                 Run.of("motion " + text + " --json").result(2));
     }
 }

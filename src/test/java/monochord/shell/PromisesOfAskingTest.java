@@ -19,16 +19,16 @@ class PromisesOfAskingTest {
 
     @Test
     void asksUnderASeed() {
-        assertEquals("{" + BORROWED + "}", json("ask borrowed-chord of bVI in D --seed 4"));
+        assertEquals("{\"kind\":\"question\"," + BORROWED + "}", json("ask borrowed-chord of bVI in D --seed 4"));
         assertEquals(json("ask interval in D --seed 12"), json("ask interval in D --seed 12"));
-        assertEquals("{" + BORROWED.replace(":4,", ":7,") + "}", json("ask borrowed-chord of bVI in D"));
+        assertEquals("{\"kind\":\"question\"," + BORROWED.replace(":4,", ":7,") + "}", json("ask borrowed-chord of bVI in D"));
     }
 
     @Test
     void judgesAnAnswer() {
         Run right = Run.of("ask borrowed-chord of bVI in D --seed 4 --json --answer Bb D F");
         assertEquals(
-                "{" + BORROWED + ",\"verdict\":\"right\",\"misconception\":null,"
+                "{\"kind\":\"verdict\"," + BORROWED + ",\"verdict\":\"right\",\"misconception\":null,"
                         + "\"message\":\"Yes: B♭, which is B♭ D F.\",\"expected\":\"Bb\"}\n",
                 right.result(0));
     }
@@ -72,14 +72,14 @@ class PromisesOfAskingTest {
                         + "\"right\":\"Acoustic Grand Piano\",\"pattern\":\"block\",\"swing\":false,\"times\":1,"
                         + "\"countIn\":false,\"remark\":\"\"}",
                 json("play IV I in D at 84"));
-        assertEquals("{\"message\":\"Silence.\"}", json("stop"));
+        assertEquals("{\"kind\":\"message\",\"message\":\"Silence.\"}", json("stop"));
     }
 
     @Test
     void listsWhatCanBeAsked() {
         String skills = json("skills");
         assertEquals(
-                "{\"skills\":[{\"id\":\"steps\",\"title\":\"Steps of a scale\",\"book\":1,\"subjects\":[\"major\",",
+                "{\"kind\":\"skills\",\"skills\":[{\"id\":\"steps\",\"title\":\"Steps of a scale\",\"book\":1,\"subjects\":[\"major\",",
                 skills.substring(0, skills.indexOf("\"major\",") + 8));
         assertEquals(27, skills.split("\"id\"").length - 1);
     }
@@ -88,7 +88,7 @@ class PromisesOfAskingTest {
     void listsLessonsAndBeginsOne() {
         String lessons = json("lessons");
         assertEquals(
-                "{\"lessons\":[{\"number\":\"1.1\",\"slug\":\"steps-and-half-steps\",\"title\":\"Steps and half steps\","
+                "{\"kind\":\"lessons\",\"lessons\":[{\"number\":\"1.1\",\"slug\":\"steps-and-half-steps\",\"title\":\"Steps and half steps\","
                         + "\"book\":\"How scales are built\",\"grade\":1,\"done\":false,\"left\":false},",
                 lessons.substring(0, lessons.indexOf("},") + 2));
         assertEquals(70, lessons.split("\"number\"").length - 1);
@@ -101,7 +101,7 @@ class PromisesOfAskingTest {
     @Test
     void refusesToAskInAKeyTooFarOut() {
         assertEquals(
-                "{\"error\":\"\\\"F## minor\\\" is not a key to ask in: steps has no question there. "
+                "{\"kind\":\"error\",\"error\":\"\\\"F## minor\\\" is not a key to ask in: steps has no question there. "
                         + "Example: ask steps in C\",\"at\":1}\n",
                 Run.of("ask steps in F##m --json").result(2));
     }
@@ -109,11 +109,11 @@ class PromisesOfAskingTest {
     @Test
     void saysWhereALineCannotBeRead() {
         assertEquals(
-                "{\"error\":\"\\\"Hm\\\" is not a chord: expected a letter from A to G at character 1, found 'H'. "
+                "{\"kind\":\"error\",\"error\":\"\\\"Hm\\\" is not a chord: expected a letter from A to G at character 1, found 'H'. "
                         + "Example: Abmaj7\",\"at\":8}\n",
                 Run.of("show Abmaj7 Hm --json").result(2));
         assertEquals(
-                "{\"error\":\"\\\"H\\\" is not a key: expected a letter from A to G at character 1, found 'H'. "
+                "{\"kind\":\"error\",\"error\":\"\\\"H\\\" is not a key: expected a letter from A to G at character 1, found 'H'. "
                         + "Example: D major\",\"at\":6}\n",
                 Run.of("show C in H --json").result(2));
     }

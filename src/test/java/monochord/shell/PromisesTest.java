@@ -97,7 +97,7 @@ class PromisesTest {
     }
 
     private static String withoutOrigin(String line) {
-        return line.replaceFirst(",\"origin\":\"[^\"]*\"", "");
+        return line.replaceFirst("\"kind\":\"numeral\",", "").replaceFirst(",\"origin\":\"[^\"]*\"", "");
     }
 
     /** Sources: Open Music Theory 2, "Substitutions"; Open Music Theory (2014), "augmentedSixthChords". */
@@ -121,11 +121,11 @@ class PromisesTest {
     @Test
     void namesNotesBestFirst() {
         assertEquals(
-                "{\"notes\":[\"C\",\"E\",\"G\",\"A\"],\"names\":[{\"symbol\":\"C6\",\"bySound\":false},"
+                "{\"kind\":\"names\",\"notes\":[\"C\",\"E\",\"G\",\"A\"],\"names\":[{\"symbol\":\"C6\",\"bySound\":false},"
                         + "{\"symbol\":\"Am7/C\",\"bySound\":false}]}",
                 json("name C E G A"));
         assertEquals(
-                "{\"notes\":[\"A\",\"C\",\"E\",\"G\"],\"names\":[{\"symbol\":\"Am7\",\"bySound\":false},"
+                "{\"kind\":\"names\",\"notes\":[\"A\",\"C\",\"E\",\"G\"],\"names\":[{\"symbol\":\"Am7\",\"bySound\":false},"
                         + "{\"symbol\":\"C6/A\",\"bySound\":false}]}",
                 json("name A-C-E-G in C"));
     }
@@ -136,7 +136,7 @@ class PromisesTest {
         String mixolydian = "A mixolydian";
         String three = "A mixolydian, A dorian, A minor";
         assertEquals(
-                "{\"key\":\"A major\","
+                "{\"kind\":\"borrow\",\"key\":\"A major\","
                         + chords(
                                 changed(
                                         row("iiio 3o C#dim", "C# E G", mixolydian, key),
@@ -188,7 +188,7 @@ class PromisesTest {
     @Test
     void tellsOneBorrowedChordWhole() {
         assertEquals(
-                "{\"key\":\"D major\","
+                "{\"kind\":\"borrow\",\"key\":\"D major\","
                         + chords(changed(
                                 row(
                                         "bVI b6 Bb",
@@ -203,7 +203,7 @@ class PromisesTest {
                 json("borrow bVI in D"));
         assertEquals(json("borrow bVI in D"), json("borrow Bb in D"));
         assertEquals(
-                "{\"error\":\"\\\"vi\\\" is not a borrowed chord: it is the key's own chord in C major. "
+                "{\"kind\":\"error\",\"error\":\"\\\"vi\\\" is not a borrowed chord: it is the key's own chord in C major. "
                         + "Example: borrow bVI in D\",\"at\":1}\n",
                 Run.of("borrow vi in C --json").result(2));
     }
@@ -238,7 +238,7 @@ class PromisesTest {
     void tellsAWayWithItsReason() {
         String line = json("after Ab in C");
         assertEquals(
-                "{\"key\":\"C major\",\"numeral\":\"bVI\",\"symbol\":\"Ab\",\"next\":["
+                "{\"kind\":\"after\",\"key\":\"C major\",\"numeral\":\"bVI\",\"symbol\":\"Ab\",\"next\":["
                         + "{\"numeral\":\"bVII\",\"symbol\":\"Bb\",\"road\":\"borrowed\",\"reason\":\"It stays borrowed: the walk up ♭VI ♭VII I. "
                         + "S to S, the root rises a whole step, nothing stays, 6 half steps.\",\"held\":[],\"moved\":6,"
                         + "\"corpus\":\"McGill Billboard, J. A. Burgoyne, J. Wild and I. Fujinaga, 2011\","
@@ -250,7 +250,7 @@ class PromisesTest {
         assertEquals(line, json("after bVI in C"));
         assertEquals(6, line.split("\"reason\"").length - 1);
         assertEquals(
-                "{\"error\":\"\\\"bVI V\\\" is not a chord: one chord is asked for, and several stand here. "
+                "{\"kind\":\"error\",\"error\":\"\\\"bVI V\\\" is not a chord: one chord is asked for, and several stand here. "
                         + "Example: after bVI in D\",\"at\":1}\n",
                 Run.of("after bVI V in C --json").result(2));
     }

@@ -307,15 +307,15 @@ class SoundVerbsTest {
         String rest = "\"bank\":null,\"message\":";
         String piano = "\"Acoustic Grand Piano\"";
         assertEquals(
-                "{\"tempo\":96,\"left\":" + piano + ",\"right\":" + piano + "," + rest
+                "{\"kind\":\"sound\",\"tempo\":96,\"left\":" + piano + ",\"right\":" + piano + "," + rest
                         + "\"From now on 96 beats a minute.\"}\n",
                 hall.once("tempo 96 --json").out());
         assertEquals(
-                "{\"tempo\":84,\"left\":\"Acoustic Bass\",\"right\":" + piano + "," + rest
+                "{\"kind\":\"sound\",\"tempo\":84,\"left\":\"Acoustic Bass\",\"right\":" + piano + "," + rest
                         + "\"The left hand plays Acoustic Bass, the right hand Acoustic Grand Piano.\"}\n",
                 hall.once("patch acoustic bass left --json").out());
         assertEquals(
-                "{\"tempo\":84,\"left\":" + piano + ",\"right\":" + piano + "," + rest
+                "{\"kind\":\"sound\",\"tempo\":84,\"left\":" + piano + ",\"right\":" + piano + "," + rest
                         + "\"Sounds come from our own bank.\"}\n",
                 hall.once("bank --json").out());
         assertEquals(
@@ -325,7 +325,7 @@ class SoundVerbsTest {
                 hall.once("play tenor of F Ab at 60 with vibes as broken swing loop 2 count-in --json")
                         .out());
         assertEquals(
-                "{\"message\":\"Written: a.mid\"}\n",
+                "{\"kind\":\"message\",\"message\":\"Written: a.mid\"}\n",
                 hall.once("play F C --midi a.mid --json").out());
     }
 }

@@ -11,11 +11,13 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.util.List;
 import monochord.view.StrictJson;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sentences on standard input, a sitting through a pipe, and lines that mean harm. */
+@Tag("attack")
 class StandardInputTest {
     @Test
     void aHyphenReadsASentenceALine() {
@@ -108,7 +110,7 @@ class StandardInputTest {
         String line = "C ".repeat(1 << 19);
         Run run = new Run.Outside().typing(line + "\nshow D\n").run("-", "--json");
         assertEquals(
-                "{\"error\":\"This line has 1048576 characters; at most 10000 are read.\",\"at\":10001}",
+                "{\"kind\":\"error\",\"error\":\"This line has 1048576 characters; at most 10000 are read.\",\"at\":10001}",
                 run.lines().get(0));
         assertEquals("D", field(run, 1, "symbol"));
         assertEquals(2, new Run.Outside().run("show", line).status());

@@ -15,12 +15,14 @@ import monochord.shell.playback.Ear;
 import monochord.shell.sitting.SeedSource;
 import monochord.shell.storage.Keeper;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Lines that never end come to an end where nobody reads the answers, or they cannot be written. */
+@Tag("attack")
 class StandardOutputTest {
     private static final String PIPE = "Broken pipe";
     private static final String DISK = "No space left on device";

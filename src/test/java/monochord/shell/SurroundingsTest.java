@@ -11,10 +11,12 @@ import monochord.shell.playback.Ear;
 import monochord.shell.storage.Keeper;
 import monochord.theory.note.Signs;
 import monochord.view.Look;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 
+@Tag("attack")
 class SurroundingsTest {
     private static Surroundings around(boolean terminal, Map<String, String> environment) {
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());

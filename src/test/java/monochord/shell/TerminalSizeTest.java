@@ -10,9 +10,11 @@ import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.DumbTerminal;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Tag("attack")
 class TerminalSizeTest {
     @ParameterizedTest
     @CsvSource({"0, 0, 80, 24", "0, 50, 80, 50", "132, 0, 132, 24", "40, 10, 40, 10"})

@@ -38,7 +38,7 @@ class TunesTest {
     @Test
     void fitsATuneNoteByNote() {
         assertEquals(
-                "{\"key\":\"C major\",\"notes\":["
+                "{\"kind\":\"fit\",\"key\":\"C major\",\"notes\":["
                         + note("E4", "0", "2", "Ab", judged("clash", 16, false, "Eb4")) + ","
                         + note("D4", "2", "0.5", "G", judged("chord tone", 4, false, null)) + ","
                         + note("C4", "2.5", "0.3333", "G", judged("passing", 1, false, null)) + ","
@@ -59,7 +59,7 @@ class TunesTest {
     @Test
     void fitsALeadSheet() {
         String line = json("fit --file " + TUNE);
-        assertTrue(line.startsWith("{\"key\":\"F major\",\"notes\":["), line);
+        assertTrue(line.startsWith("{\"kind\":\"fit\",\"key\":\"F major\",\"notes\":["), line);
         assertTrue(line.endsWith("\"friction\":0,\"weight\":192,\"remarks\":[\"Auld Lang Syne, in F major.\"]}"), line);
         assertTrue(json("fit --file " + TUNE + " over F | % | bVI | IV | in F").contains("\"change\":\"Ab4\""));
     }
@@ -204,7 +204,7 @@ class TunesTest {
         assertEquals(2, Run.of("recolour").status());
         assertEquals(2, Run.of("recolour C under H").status());
         assertEquals(
-                "{\"error\":\"\\\"H\\\" is not a note name: expected a letter from A to G at character 1, found 'H'. "
+                "{\"kind\":\"error\",\"error\":\"\\\"H\\\" is not a note name: expected a letter from A to G at character 1, found 'H'. "
                         + "Example: Eb\",\"at\":12}",
                 Run.of("recolour C under C4 H --json").out().strip());
     }

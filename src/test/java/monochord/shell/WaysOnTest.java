@@ -198,7 +198,7 @@ class WaysOnTest {
             for (String key : List.of("C", "Cb", "G#m", "F dorian")) {
                 Run run = new Run.Outside().run(verb, chord, "in", key, "--json");
                 assertTrue(run.status() == 0 || run.status() == 2, () -> verb + " " + chord + ": " + run);
-                assertTrue(run.out().startsWith(run.status() == 0 ? "{\"key\"" : "{\"error\""), run::out);
+                assertTrue(run.out().startsWith("{\"kind\":\"" + (run.status() == 0 ? verb : "error")), run::out);
                 assertEquals("", run.err());
             }
         }

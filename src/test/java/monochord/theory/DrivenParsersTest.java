@@ -9,9 +9,11 @@ import monochord.theory.note.NoteName;
 import monochord.theory.note.Pitch;
 import monochord.theory.note.Signs;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 
 /** Every parser, with all short texts over its alphabet, up to a million longer ones in all, and lines of up to a megabyte. */
+@Tag("attack")
 class DrivenParsersTest {
     private static final long SEED = 20260101;
     private static final int PIECES = Thorough.times(3, 4);

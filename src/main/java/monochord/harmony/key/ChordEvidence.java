@@ -7,6 +7,7 @@ import monochord.harmony.Bar;
 import monochord.harmony.ChordEvent;
 import monochord.harmony.Progression;
 import monochord.theory.Chord;
+import monochord.theory.Key;
 import monochord.theory.TriadQuality;
 import monochord.theory.note.Interval;
 import monochord.theory.note.NoteName;
@@ -116,9 +117,13 @@ final class ChordEvidence {
         double[] scores = new double[CandidateKeys.COUNT];
         double full = Math.min(1, (double) chords.size() / KeyWeights.FULL_ROW);
         for (int candidate = 0; candidate < scores.length; candidate++) {
-            scores[candidate] = full * score(candidate, counts);
+            scores[candidate] = full * score(candidate, counts) + named(CandidateKeys.ALL.get(candidate));
         }
         return scores;
+    }
+
+    private double named(Key key) {
+        return Loop.isNamed(chords, key) ? KeyWeights.NAMED_LOOP : 0;
     }
 
     private double score(int candidate, KeyCounts counts) {

@@ -34,6 +34,12 @@ final class KeyWeights {
     /** How often the last chord is: songs fade out and loops end anywhere; counted as above. */
     static final double ENDS_ON_TONIC = 0.575;
 
+    /** That the chords of one turn have a name in textbooks in this key or its relative, in logarithms: ours, no source. */
+    static final double NAMED_LOOP = 3;
+
+    /** Fewer chords are named in one key and plain in another, as double plagal is V IV I: ours, no source. */
+    static final int SHORTEST_NAMED_LOOP = 4;
+
     /** A tune of fewer notes, a row of fewer chords, says less: ours, no source. It softens shares and ranks nothing anew. */
     static final int FULL_TUNE = 25;
 

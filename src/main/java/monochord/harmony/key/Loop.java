@@ -54,6 +54,14 @@ public record Loop(List<Chord> once, Phrase lead, Optional<Phrase> schema, Phras
                 : Optional.empty();
     }
 
+    /** Whether what goes round is long enough to tell a key by, and has a name there. */
+    static boolean isNamed(List<Chord> row, Key key) {
+        List<Chord> changes = changes(row);
+        List<Chord> once = changes.isEmpty() ? changes : changes.subList(0, period(changes));
+        return once.size() >= KeyWeights.SHORTEST_NAMED_LOOP
+                && LoopSchema.of(once, key).isPresent();
+    }
+
     /** Without chords that only vary the one before. */
     private static List<Chord> changes(List<Chord> row) {
         List<Chord> changes = new ArrayList<>();

@@ -32,22 +32,28 @@ enum LoopSchema {
     AEOLIAN_CADENCE(Phrase.of("aeolian cadence"), "i-bVI-bVII", "I-bVI-bVII"),
     SUBTONIC_SHUTTLE(Phrase.of("subtonic shuttle"), "I-bVII", "i-bVII"),
     DORIAN_SHUTTLE(Phrase.of("dorian shuttle"), "i-IV"),
-    CIRCLE_OF_FIFTHS(Phrase.of("circle of fifths"), "i-iv-bVII-bIII-bVI-iio-V", "I-IV-viio-iii-vi-ii-V");
+    CIRCLE_OF_FIFTHS(Phrase.of("circle of fifths"), "i-iv-bVII-bIII-bVI-iio-V", "I-IV-viio-iii-vi-ii-V", "I-IV-bVII-bIII");
 
-    private static final Map<List<Integer>, LoopSchema> TURNED = turned();
+    private static final Map<List<Integer>, LoopSchema> TURNED_IN_MAJOR = turned(false);
+    private static final Map<List<Integer>, LoopSchema> TURNED_IN_MINOR = turned(true);
 
     private final Phrase title;
-    private final List<List<Integer>> rows;
+    private final List<String> rows;
 
     LoopSchema(Phrase title, String... rows) {
         this.title = title;
-        this.rows = Stream.of(rows).map(LoopSchema::read).toList();
+        this.rows = List.of(rows);
     }
 
     private static List<Integer> read(String row) {
         return Stream.of(row.split("-"))
                 .map(numeral -> ChordTable.chord(Numeral.parse(numeral).in(Key.major(NoteName.C)), NoteName.C))
                 .toList();
+    }
+
+    /** Every row in minor begins with its tonic, and none in major with a minor chord. */
+    private static boolean isMinor(String row) {
+        return row.startsWith("i");
     }
 
     Phrase title() {
@@ -60,16 +66,17 @@ enum LoopSchema {
     }
 
     private static Optional<LoopSchema> seenFrom(Key home, List<Chord> once) {
-        return Optional.ofNullable(TURNED.get(once.stream()
+        return Optional.ofNullable((home.isMinor() ? TURNED_IN_MINOR : TURNED_IN_MAJOR).get(once.stream()
                 .map(chord -> ChordTable.chord(chord, home.tonic()))
                 .toList()));
     }
 
-    /** Every row from each of its chords on. */
-    private static Map<List<Integer>, LoopSchema> turned() {
+    /** Every row of major or of minor from each of its chords on. */
+    private static Map<List<Integer>, LoopSchema> turned(boolean isMinor) {
         Map<List<Integer>, LoopSchema> turned = new HashMap<>();
         for (LoopSchema schema : values()) {
-            for (List<Integer> row : schema.rows) {
+            for (String numerals : schema.rows) {
+                List<Integer> row = isMinor == isMinor(numerals) ? read(numerals) : List.of();
                 for (int turn = 0; turn < row.size(); turn++) {
                     List<Integer> from = new ArrayList<>(row);
                     Collections.rotate(from, turn);

@@ -17,7 +17,7 @@ import monochord.theory.Key;
 import monochord.theory.note.Unreadable;
 
 /** Reads an {@code ask} block, and has the skill try what it asks in every key it names. */
-final class AskText {
+public final class AskText {
     private static final List<String> NAMES = List.of("skill", "subject", "keys", "count", "answer");
 
     private static final Phrase LINE = Phrase.of("line of a question");
@@ -30,7 +30,8 @@ final class AskText {
         this.faults = faults;
     }
 
-    static List<String> skillIds() {
+    /** All that can stand behind {@code skill}. */
+    public static List<String> skillIds() {
         return Skills.all().stream().map(Skill::id).toList();
     }
 
@@ -38,7 +39,7 @@ final class AskText {
      * @param fence number of the line with the fence, from 1
      * @return nothing if it has a fault that leaves nothing to ask
      */
-    static Optional<Ask> read(int fence, List<SourceLine> lines, Faults faults) {
+    public static Optional<Ask> read(int fence, List<SourceLine> lines, Faults faults) {
         AskText text = new AskText(faults);
         if (lines.size() > MOST_LINES) {
             faults.at(
@@ -110,7 +111,7 @@ final class AskText {
         if (count.isEmpty()) {
             Phrase what = Phrase.of(
                     "the count \"{0}\" is no number from 1 to {1}",
-                    Phrase.typed(field.value().text()), Ask.MOST);
+                    Phrase.quoted(field.value().text()), Ask.MOST);
             field.fault(what, Phrase.of("write for example count: 4"), faults);
         }
         return count;
@@ -158,7 +159,7 @@ final class AskText {
         boolean right = question.judge(ask.answer()).grade().isRight();
         if (!right) {
             Phrase what =
-                    Phrase.of("in {0} \"{1}\" is not right", Phrase.typed(key.toString()), Phrase.typed(ask.answer()));
+                    Phrase.of("in {0} \"{1}\" is not right", Phrase.typed(key.toString()), Phrase.quoted(ask.answer()));
             Phrase instead = Phrase.of("write {0}, or leave the line out", Phrase.typed(question.expected()));
             fields.get("answer").fault(what, instead, faults);
         }

@@ -13,7 +13,8 @@ import monochord.text.Phrase;
 public record Field(String name, SourceLine line, PlacedText value) {
     private static final Pattern FORM = Pattern.compile("\\s*([\\p{L}\\w-]+)\\s*:(.*)");
 
-    static boolean looksLike(SourceLine line) {
+    /** Whether a line has the form of a field, whatever its name. */
+    public static boolean looksLike(SourceLine line) {
         return FORM.matcher(line.text()).matches();
     }
 

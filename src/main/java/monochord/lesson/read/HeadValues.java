@@ -52,7 +52,7 @@ final class HeadValues {
         if (grade.isEmpty()) {
             Phrase what = Phrase.of(
                     "the grade \"{0}\" is no number from 1 to {1}",
-                    Phrase.typed(field.get().value().text()), HIGHEST_GRADE);
+                    Phrase.quoted(field.get().value().text()), HIGHEST_GRADE);
             field.get().fault(what, Phrase.of("write for example grade: 3"), faults);
         }
         return grade;
@@ -68,7 +68,7 @@ final class HeadValues {
                 fault(
                         "needs",
                         need.place(),
-                        Phrase.of("\"{0}\" is no slug", Phrase.typed(need.text())),
+                        Phrase.of("\"{0}\" is no slug", Phrase.quoted(need.text())),
                         Phrase.of("write the file name without its number and .md"));
             }
         }

@@ -105,7 +105,7 @@ public final class LessonReader {
         Phrase instead = Nearest.to(need.text(), slugs)
                 .map(slug -> Phrase.of("write {0}", Phrase.typed(slug)))
                 .orElse(Phrase.of("write the slug of a lesson in the library, or leave it out"));
-        Phrase what = Phrase.of("no lesson is called \"{0}\"", Phrase.typed(need.text()));
+        Phrase what = Phrase.of("no lesson is called \"{0}\"", Phrase.quoted(need.text()));
         said.fault("needs", need.place(), what, instead);
     }
 }

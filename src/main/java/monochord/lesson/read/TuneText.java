@@ -67,7 +67,7 @@ final class TuneText {
                 .map(name -> Phrase.of("write {0}", Phrase.typed(name)))
                 .orElse(Phrase.of(
                         "write the name of a file in the folder {0} beside the books", Phrase.typed("tunes")));
-        return new Trouble(said.start(1), Phrase.of("no tune is called \"{0}\"", Phrase.typed(said.group(1))), instead);
+        return new Trouble(said.start(1), Phrase.of("no tune is called \"{0}\"", Phrase.quoted(said.group(1))), instead);
     }
 
     /** None where the file has a fault; {@code check} tells it. */
@@ -114,7 +114,7 @@ final class TuneText {
                 .toList());
         return new Trouble(
                 said.start(2),
-                Phrase.of("no place in the tune is called \"{0}\"", Phrase.typed(said.group(2))),
+                Phrase.of("no place in the tune is called \"{0}\"", Phrase.quoted(said.group(2))),
                 Phrase.of("write {0}, and bars behind it if need be", sections));
     }
 

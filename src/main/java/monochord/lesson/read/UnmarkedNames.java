@@ -70,7 +70,7 @@ public final class UnmarkedNames {
 
     private void fault(SourceLine line, Renaming name) {
         String written = line.text().substring(name.from(), name.to());
-        Phrase what = Phrase.of("\"{0}\" is a note's name without its mark", Phrase.typed(written));
+        Phrase what = Phrase.of("\"{0}\" is a note's name without its mark", Phrase.quoted(written));
         Phrase instead = Phrase.of(
                 "write {0}, or {1} if it is none",
                 Phrase.typed("${" + written + "}"), Phrase.typed("${text " + written + "}"));

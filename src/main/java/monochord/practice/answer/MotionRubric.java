@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import monochord.harmony.motion.Motion;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
+import monochord.practice.reading.OneOfWords;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 
@@ -22,6 +23,20 @@ public final class MotionRubric extends Rubric<Motion> {
             "direct", Motion.SIMILAR,
             "parallel", Motion.PARALLEL,
             "still", Motion.STILL);
+
+    /** As somebody says it who has no word for it. */
+    private static final Map<String, Motion> WORDS = Map.ofEntries(
+            Map.entry("contrary", Motion.CONTRARY),
+            Map.entry("opposite", Motion.CONTRARY),
+            Map.entry("different directions", Motion.CONTRARY),
+            Map.entry("apart", Motion.CONTRARY),
+            Map.entry("towards each other", Motion.CONTRARY),
+            Map.entry("oblique", Motion.OBLIQUE),
+            Map.entry("similar", Motion.SIMILAR),
+            Map.entry("parallel", Motion.PARALLEL),
+            Map.entry("still", Motion.STILL),
+            Map.entry("both stay", Motion.STILL),
+            Map.entry("nothing moves", Motion.STILL));
 
     private static final Pattern DECORATION = Pattern.compile("^\\s*(?:(?:in|by|a) +)?| *motion$");
 
@@ -60,7 +75,9 @@ public final class MotionRubric extends Rubric<Motion> {
         String name = DECORATION.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("");
         Motion motion = NAMES.get(name.strip());
         if (motion == null) {
-            throw Unreadable.because(plain, 0, what(), "say contrary, oblique, similar, parallel or still", example());
+            return OneOfWords.in(WORDS, plain.toLowerCase(Locale.ROOT))
+                    .orElseThrow(() -> Unreadable.because(
+                            plain, 0, what(), "say contrary, oblique, similar, parallel or still", example()));
         }
         return motion;
     }

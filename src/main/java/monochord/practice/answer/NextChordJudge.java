@@ -3,6 +3,8 @@ package monochord.practice.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.harmony.Borrowing;
 import monochord.harmony.after.Continuation;
@@ -36,6 +38,9 @@ public final class NextChordJudge implements Judge {
     private static final String WHAT = "a chord symbol or a numeral";
     private static final Phrase LOOK =
             Phrase.sentence("Ask which of its tones wants to move, and where its root would fall.");
+    /** The next chord, and what is to come after it. */
+    private static final Pattern THEN = Pattern.compile("(.*?\\S)[\\s,;]*(?:(?<![a-z])(?:and )?(?:then|to|before)(?![a-z])|->|→|–).*");
+
     private static final int SAME_KEY = 12;
     /** Reasons up to this weight of eight are no more than tones that stay. */
     private static final int WEAK = 2;
@@ -77,11 +82,29 @@ public final class NextChordJudge implements Judge {
     }
 
     private Chord read(String plain, String example) {
+        Matcher then = THEN.matcher(plain);
+        return one(then.matches() ? then.group(1) : plain, example);
+    }
+
+    private Chord one(String plain, String example) {
         if (DegreeReading.isNumeral(plain)) {
             return DegreeReading.read(plain, key).in(key);
         }
-        Tones tones = ChordReading.read(plain, example);
+        Tones tones;
+        try {
+            tones = ChordReading.read(plain, example);
+        } catch (Unreadable unreadable) {
+            return degree(plain, unreadable);
+        }
         return tones.symbol() != null ? tones.symbol() : ofNotes(tones.notes(), plain, example);
+    }
+
+    private Chord degree(String plain, Unreadable asChord) {
+        try {
+            return DegreeReading.read(plain, key).in(key);
+        } catch (Unreadable unreadable) {
+            throw asChord;
+        }
     }
 
     /** The chord with these notes, whichever of them is the root. */

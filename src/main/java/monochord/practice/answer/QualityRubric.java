@@ -3,6 +3,7 @@ package monochord.practice.answer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import monochord.practice.Grade;
@@ -57,7 +58,16 @@ public final class QualityRubric extends Rubric<ChordKind> {
             ChordKind.HALF_DIMINISHED,
             "half diminished",
             ChordKind.HALF_DIMINISHED);
-    private static final Pattern DECORATION = Pattern.compile("(?i)^an? +(?=[a-z]{3})|[ -]*(?:chord|triad)\\.?$|\\.$");
+    private static final Pattern DECORATION = Pattern.compile("(?i)^an? +(?=[a-z]{3})|[ -]*(?:chord|triad|one)\\.?$|\\.$");
+    /** A minor third and a flat fifth, by the fifth alone as well; a major third and a sharp one. */
+    private static final Pattern FLAT_FIVE =
+            Pattern.compile("(?i)(?:m|min|minor|-)?[ ,-]*(?:triad )?(?:with )?(?:an? )?\\(?(?:b5|♭5|lowered fifth|diminished fifth)\\)?");
+
+    private static final Pattern SHARP_FIVE =
+            Pattern.compile("(?i)(?:M|maj|major)?[ ,-]*(?:triad )?(?:with )?(?:an? )?\\(?(?:#5|♯5|\\+5|raised fifth|augmented fifth)\\)?");
+
+    private static final Pattern SEVENTH = Pattern.compile("(?i)(?:fully )?dim(?:inished)?[ -](?:7|7th|seventh)");
+
     private static final String EXAMPLE = "major, minor, diminished or augmented";
 
     private final Chord chord;
@@ -90,7 +100,16 @@ public final class QualityRubric extends Rubric<ChordKind> {
         String bare = DECORATION.matcher(plain).replaceAll("").strip();
         ChordKind bySign = SIGNS.get(bare);
         ChordKind byWord = bySign != null ? bySign : WORDS.get(bare.toLowerCase(Locale.ROOT));
-        return byWord != null ? byWord : ofChord(plain, bare);
+        return byWord != null ? byWord : byFifth(bare).orElseGet(() -> ofChord(plain, bare));
+    }
+
+    private static Optional<ChordKind> byFifth(String bare) {
+        if (SEVENTH.matcher(bare).matches()) {
+            return Optional.of(ChordKind.DIMINISHED_SEVENTH);
+        }
+        return FLAT_FIVE.matcher(bare).matches()
+                ? Optional.of(ChordKind.DIMINISHED)
+                : SHARP_FIVE.matcher(bare).matches() ? Optional.of(ChordKind.AUGMENTED) : Optional.empty();
     }
 
     private ChordKind ofChord(String plain, String bare) {

@@ -101,6 +101,35 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
                         Phrase.sentence("Yes, these are the notes. From the tonic up it reads {0}.", row));
     }
 
+    /** The blue note may be a raised fourth as well as a lowered fifth. Common practice, no source. */
+    @Override
+    boolean isAlso(List<NoteName> given) {
+        return scale.kind().equals(ScaleKind.MINOR_BLUES) && same(given, withRaisedFourth());
+    }
+
+    private List<NoteName> withRaisedFourth() {
+        return wanted().stream()
+                .map(note -> note.equals(blueNote()) ? raisedFourth() : note)
+                .toList();
+    }
+
+    private NoteName blueNote() {
+        return scale.tonic().plus(Interval.DIMINISHED_FIFTH);
+    }
+
+    private NoteName raisedFourth() {
+        return scale.tonic().plus(Interval.AUGMENTED_FOURTH);
+    }
+
+    @Override
+    Verdict acceptAlso(List<NoteName> given) {
+        return verdict(
+                Grade.REMARK,
+                Phrase.sentence(
+                        "Yes. {0}, the raised fourth, is written there too; I had {1} in mind, the lowered fifth.",
+                        raisedFourth(), blueNote()));
+    }
+
     @Override
     Optional<List<NoteName>> bySound() {
         Interval away = scale.tonic().to(scale.tonic().respelled());

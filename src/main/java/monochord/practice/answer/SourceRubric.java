@@ -18,7 +18,13 @@ import monochord.theory.note.Unreadable;
 
 /** Judges the scale a borrowed chord comes from: {@code C minor}, {@code the parallel minor}, {@code mixolydian}. */
 public final class SourceRubric extends Rubric<Scale> {
-    private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key|natural)$");
+    private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key|natural|one)$");
+
+    /** {@code minor scale on Bb}. */
+    private static final Pattern ON_TONIC = Pattern.compile("(?i)([a-z ]+?)(?: scale| mode)? (?:on|of|from) ([A-G][b#♭♯]?)");
+
+    private static final List<String> MODES =
+            List.of("ionian", "dorian", "phrygian", "lydian", "mixolydian", "aeolian", "locrian");
 
     private final Chord chord;
     private final Key key;
@@ -45,6 +51,7 @@ public final class SourceRubric extends Rubric<Scale> {
     @Override
     Scale read(String plain) {
         String bare = DECORATION.matcher(plain).replaceAll("").strip();
+        bare = ON_TONIC.matcher(bare).replaceFirst("$2 $1");
         String name = bare.toLowerCase(Locale.ROOT);
         return switch (name) {
             case "parallel minor", "parallel" ->
@@ -58,10 +65,18 @@ public final class SourceRubric extends Rubric<Scale> {
 
     private Scale named(String plain, String name) {
         try {
-            return new Scale(key.tonic(), ScaleKind.parse(name.replaceFirst("^parallel ", "")));
+            return new Scale(key.tonic(), ScaleKind.parse(whole(name.replaceFirst("^parallel ", ""))));
         } catch (Unreadable unreadable) {
             return withTonic(plain);
         }
+    }
+
+    /** A mode by the beginning of its name, as players shorten it: {@code mixo}, {@code phryg}. */
+    private static String whole(String name) {
+        return MODES.stream()
+                .filter(mode -> name.length() > 2 && mode.startsWith(name))
+                .findFirst()
+                .orElse(name);
     }
 
     private static Scale withTonic(String plain) {

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import monochord.harmony.melody.Standing;
 import monochord.practice.Grade;
 import monochord.practice.Verdict;
+import monochord.practice.reading.OneOfWords;
 import monochord.text.Phrase;
 import monochord.theory.note.Unreadable;
 
@@ -30,6 +31,15 @@ public final class StandingRubric extends Rubric<Standing> {
             Map.entry("sus", Standing.SUSPENSION_ONLY),
             Map.entry("clash", Standing.CLASH),
             Map.entry("clashes", Standing.CLASH));
+    private static final Map<String, Standing> WORDS = Map.of(
+            "chord tone", Standing.CHORD_TONE,
+            "colour", Standing.COLOUR,
+            "color", Standing.COLOUR,
+            "tension", Standing.COLOUR,
+            "suspension", Standing.SUSPENSION_ONLY,
+            "clash", Standing.CLASH,
+            "clashes", Standing.CLASH);
+
     private static final Pattern DECORATION = Pattern.compile("^\\s*(?:an?|it|only as an?) +");
     private static final Pattern SPACES = Pattern.compile("[ -]+");
 
@@ -69,7 +79,9 @@ public final class StandingRubric extends Rubric<Standing> {
         String name = SPACES.matcher(bare).replaceAll(" ").strip();
         Standing standing = NAMES.get(name);
         if (standing == null) {
-            throw Unreadable.because(plain, 0, what(), "say chord tone, colour, suspension or clash", example());
+            return OneOfWords.in(WORDS, bare)
+                    .orElseThrow(() -> Unreadable.because(
+                            plain, 0, what(), "say chord tone, colour, suspension or clash", example()));
         }
         return standing;
     }

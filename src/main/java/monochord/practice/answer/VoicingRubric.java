@@ -3,6 +3,7 @@ package monochord.practice.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.harmony.voicing.BrokenRule;
 import monochord.harmony.voicing.Reach;
@@ -26,6 +27,9 @@ import monochord.theory.note.Unreadable;
 /** Judges a voicing for two hands: any that keeps the rules is right, else the first rule that is broken is named. */
 public final class VoicingRubric implements Judge {
     private static final String WHAT = "a voicing";
+    /** {@code C3 Bb3 left, E4 A4 right}. */
+    private static final Pattern HAND_BEHIND = Pattern.compile(
+            "(?i)^([A-G][^|]*?)[ ,(]+(?:in )?(?:left|lh)(?: hand)?[ ,;)|]+(?:and )?([A-G][^|]*?)[ ,(]+(?:in )?(?:right|rh)(?: hand)?\\W*$");
 
     private final Chord chord;
     private final Key key;
@@ -61,8 +65,11 @@ public final class VoicingRubric implements Judge {
     }
 
     private static Voicing twoHands(String plain, String example) {
-        Voicing voicing = Voicing.parse(plain.replaceFirst("(?i)^\\s*(left|l)( hand)?[ :]+", "")
-                .replaceFirst("(?i)[,;/| ]+(right|r)( hand)?[ :]+", " | ")
+        Voicing voicing = Voicing.parse(HAND_BEHIND
+                .matcher(plain)
+                .replaceFirst("$1 | $2")
+                .replaceFirst("(?i)^\\s*(left|l\\.?h\\.?|l)( hand)?[ :]+", "")
+                .replaceFirst("(?i)[,;/| ]+(?:and )?(right|r\\.?h\\.?|r)( hand)?[ :]+", " | ")
                 .replaceFirst("^([^|]*)[;/]", "$1|"));
         if (voicing.pitches().isEmpty()) {
             throw Unreadable.because(plain, 0, WHAT, "no note stands in it", example);

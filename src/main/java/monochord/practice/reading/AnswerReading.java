@@ -1,35 +1,18 @@
 package monochord.practice.reading;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.note.Clause;
 import monochord.theory.note.Unreadable;
 
 /**
- * Reads an answer of any kind as a teacher would hear it: first the whole of it without the talk, then what stands behind a
- * repeated subject ({@code E minor: E F# G}, {@code the third is Bb}), then without a remark in brackets.
+ * Reads an answer of any kind as a teacher would hear it: first the whole of it without the talk, then each part of it that
+ * may be the answer, as {@link AnswerParts} finds them.
  */
 public final class AnswerReading {
-    private static final Pattern SUBJECT =
-            Pattern.compile("(?i)[:=]|,\\s*so(?![a-z])|(?<![a-z])(?:is|are|has|have|'s)(?![a-z])");
-    /** What a subject is made of; brackets of code and the like are none. */
-    private static final Pattern IN_WORDS = Pattern.compile("[\\p{L}\\p{N} #♭♯°'/,().:=-]*");
-
-    /** What follows an answer to explain it. */
-    private static final Pattern REASON = Pattern.compile(
-            "(?i)[,;]?\\s+(?:because|since)(?![a-z])|[,;]\\s+(?=with\\s|(?:an?|no|the|which|but|as|if|that)\\s+[a-z]{2})");
-
-    /** What is said of an answer before it: {@code the relative minor, Bm}. */
-    private static final Pattern LEAD =
-            Pattern.compile("(?:it's |its |it is |that's |that is )?the [a-z ]+, *(.+)", Pattern.CASE_INSENSITIVE);
-
-    private static final Pattern REMARK = Pattern.compile("\\s\\([^()]*\\)");
-
     private AnswerReading() {}
 
     /**
@@ -42,7 +25,7 @@ public final class AnswerReading {
         try {
             return reader.apply(plain);
         } catch (Unreadable whole) {
-            for (String part : parts(typed)) {
+            for (String part : AnswerParts.of(typed)) {
                 try {
                     return reader.apply(AnswerText.plain(part, what, example));
                 } catch (Unreadable next) {
@@ -51,30 +34,6 @@ public final class AnswerReading {
             }
             throw literal(refusal(whole, plain, what, example), typed);
         }
-    }
-
-    /** What may be the answer where the whole is none, the likeliest first. */
-    private static List<String> parts(String typed) {
-        List<String> parts = new ArrayList<>();
-        Matcher subject = SUBJECT.matcher(typed);
-        while (subject.find()) {
-            if (IN_WORDS.matcher(typed.substring(0, subject.start())).matches()) {
-                parts.add(0, typed.substring(subject.end()));
-            }
-        }
-        Matcher reason = REASON.matcher(typed);
-        if (reason.find() && reason.start() > 0) {
-            parts.add(typed.substring(0, reason.start()));
-        }
-        Matcher lead = LEAD.matcher(typed.strip());
-        if (lead.matches()) {
-            parts.add(lead.group(1));
-        }
-        Matcher remark = REMARK.matcher(typed);
-        if (remark.find()) {
-            parts.add(remark.replaceAll(" "));
-        }
-        return parts;
     }
 
     private static Unreadable refusal(Unreadable whole, String plain, String what, String example) {

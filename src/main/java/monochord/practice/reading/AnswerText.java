@@ -22,25 +22,34 @@ public final class AnswerText {
             "(?i)(?<![a-z])(flat|sharp)(?:ed|ened|ted)?[ -]+(?:([1-9])|(two|three|third|four|fourth|five|fifth|six|sixth|seven|seventh|nine|ninth))(?![a-z0-9])");
     private static final Pattern LONE_SIGN = Pattern.compile("(?<=[A-Ga-g]) +(?=[#♭♯])");
 
+    /** Somebody who asks back gives no answer. */
+    private static final Pattern ASKS = Pattern.compile(
+            "(?i)\\s*(?:what(?:'s| is| are| does| do| was)|how (?:do|does|many|much|can|is)|why|who|can (?:you|we|i)|explain)(?![a-z]).*");
+
     /** What is said around an answer and is no part of it. */
     private static final Pattern TALK = Pattern.compile("(?i)(?<![a-z0-9#♭♯])(?:"
             + "i(?:'m| am)? (?:(?:would|will|not) )?(?:think|guess|believe|say|suppose|mean|sure|hear)(?: so| it)?"
-            + "|i(?:'d|'ll| would| will) (?:say|play|go(?: to| for| with)?)|let me (?:see|think)"
+            + "|i don'?t know|i'm not (?:so |quite )?sure|not sure|no idea"
+            + "|i(?:'d|'ll| would| will) (?:say|play|use|pick|choose|take|go(?: to| for| with)?|resolve(?: it)?(?: to)?|move(?: it)?(?: to)?)|let me (?:see|think)"
             + "|comes? from|consists? of|made (?:up )?of|(?:my |the )?answers?"
-            + "|(?:it|that|this|there|they|these|those|what)(?:'s|'re)?|its|the|is|are|has|have|had|both|shares?|contains?"
-            + "|obviously|definitely|certainly|clearly|of course|for sure|got(?: to|ta)|just|simply"
+            + "|(?:it|that|this|there|they|these|those|what|you)(?:'s|'re|'d)?|its|the|is|are|has|have|had|both|shares?|contains?"
+            + "|obviously|definitely|certainly|clearly|of course|for sure|got(?: to|ta)?|just|only|simply"
             + "|back(?: home)? to|home to|in common|in both(?: of them| chords)?"
             + "|must|should|could|would|might|may|be|maybe|perhaps|probably|possibly|surely"
             + "|notes?|pitch(?:es)?|called|named|spelled|written|moves?|goes|we|chords are|interval"
             + "|or so|or something like that|hm+|um+|uh+|er|ah|oh|well|so|okay|ok|yes|please"
-            + "|ich (?:glaube|denke|meine)|ist|vielleicht|je (?:crois|pense)|c'est|peut-être|credo|penso|forse"
+            + "|das ist|es ist|ich (?:glaube|denke|meine)|ist|vielleicht|je (?:crois|pense)|c'est|peut-être|credo|penso|forse"
             + ")(?![a-z#♭♯0-9'])");
 
     /** Where talk went before it, {@code a} before one capital name is no note. */
     private static final Pattern ARTICLE = Pattern.compile("^[\\s,]*an?\\s+(?=[A-H][^\\s,]*\\s*$)");
 
+    /** A remark in brackets behind an answer, in which no word belongs to one. */
+    private static final Pattern BRACKETED = Pattern.compile(
+            "(?<=\\S)\\s*\\((?=[^()]*[a-z]{4})(?![^()]*(?<![\\p{L}0-9])" + AnswerParts.VOCABULARY + "(?![\\p{L}0-9']))[^()]*\\)");
+
     private static final Pattern BLANKS = Pattern.compile("[ \\t]+");
-    private static final Pattern SECOND_THOUGHT = Pattern.compile("(?i)^[\\s,.]*or\\s+");
+    private static final Pattern SECOND_THOUGHT = Pattern.compile("(?i)^[\\s,.]*(?:or|to|on to)\\s+");
 
     private AnswerText() {}
 
@@ -52,6 +61,9 @@ public final class AnswerText {
         String text = typed == null ? "" : typed;
         if (text.length() > LONGEST) {
             throw Unreadable.because(text, LONGEST, what, "it is longer than any answer here", example);
+        }
+        if (ASKS.matcher(text).lookingAt()) {
+            throw Unreadable.because(text.strip(), 0, what, "it asks something", example);
         }
         String plain = text.isBlank() ? "" : withoutDecoration(latin(text, what, example));
         if (plain.isEmpty()) {
@@ -108,10 +120,11 @@ public final class AnswerText {
     }
 
     private static String withoutTalk(String text) {
-        String english = withSigns(WordsElsewhere.english(text));
+        String said = text.indexOf('(') > 0 ? BRACKETED.matcher(text).replaceAll(" ") : text;
+        String english = withSigns(WordsElsewhere.english(said));
         String bare = TALK.matcher(english).replaceAll(" ");
         String answer = SECOND_THOUGHT.matcher(bare).replaceFirst("");
-        return bare.equals(english) ? answer : ARTICLE.matcher(answer).replaceFirst(" ");
+        return bare.equals(english) && said.equals(text) ? answer : ARTICLE.matcher(answer).replaceFirst(" ");
     }
 
     /** Whether it is more than punctuation. */

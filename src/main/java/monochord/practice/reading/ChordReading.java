@@ -31,8 +31,16 @@ public final class ChordReading {
             "(?i)(.*?)[ ,]*(?:in )?(?:the )?(root position|(first|1st|second|2nd|third|3rd) inversion)");
     private static final Pattern POSITION_FIRST =
             Pattern.compile("(?i)(root position|(first|1st|second|2nd|third|3rd) inversion)(?: of)? +(.+)");
+    /** The inversions of a triad by their figures, said in words. */
+    private static final List<SpokenWord> FIGURES = List.of(
+            new SpokenWord(Pattern.compile("(?i)six[ -]four(?: chord)?"), "second inversion"),
+            new SpokenWord(Pattern.compile("(?i)(?:sixth|six[ -]three) chord"), "first inversion"));
+
     private static final Pattern IN_BASS = Pattern.compile(
             "(?i)(.+?)[ ,]+(?:over|with|on)(?: +an?(?= +[A-Ga-g](?:[b#♭♯]| |$)))? +(.+?)(?: +(?:in +)?bass)?");
+    /** {@code C7 third in the bass}. */
+    private static final Pattern TONE_IN_BASS = Pattern.compile(
+            "(?i)(.+?)[ ,]+(?:(?:with|over) +)?(third|3rd|fifth|5th|seventh|7th) +(?:in|on|at)(?: +the)? +(?:bass|bottom)");
     private static final String WHAT = "a chord with its bass";
 
     private ChordReading() {}
@@ -60,10 +68,11 @@ public final class ChordReading {
     }
 
     /** @throws Unreadable if the text is not a chord symbol, or the chord has no such inversion */
-    public static Chord symbol(String plain) {
-        if (!AnswerText.hasWord(plain)) {
-            return bare(plain);
+    public static Chord symbol(String written) {
+        if (!AnswerText.hasWord(written)) {
+            return bare(written);
         }
+        String plain = SpokenWord.replace(FIGURES, written);
         Matcher position = POSITION.matcher(plain);
         if (position.matches()) {
             return inverted(bare(position.group(1)), position.group(3));
@@ -72,7 +81,8 @@ public final class ChordReading {
         if (first.matches()) {
             return inverted(bare(first.group(3)), first.group(2));
         }
-        Matcher bass = IN_BASS.matcher(plain);
+        Matcher tone = TONE_IN_BASS.matcher(plain);
+        Matcher bass = tone.matches() ? tone : IN_BASS.matcher(plain);
         return bass.matches() ? over(bare(bass.group(1)), bass.group(2).strip()) : bare(plain);
     }
 

@@ -11,7 +11,9 @@ import monochord.theory.note.Unreadable;
 /** Reads a numeral, a number, or the words for them: {@code vi}, {@code 6-}, {@code the lowered sixth}, {@code six minor}. */
 public final class DegreeReading {
     private static final List<SpokenWord> WORDS = List.of(
-            word("(?:degree|chord|triad)", ""),
+            word("(?:of )?(?:scale|key)", ""),
+            word("(?:degree|chord|triad|step|number|no)", ""),
+            new SpokenWord(Pattern.compile("(?i)(?<=[a-z]) one$"), ""),
             word("(?:flat|lowered)", "b"),
             word("(?:sharp|raised)", "#"),
             word("(?:one|first|tonic|1st)", "1"),
@@ -76,6 +78,6 @@ public final class DegreeReading {
 
     private static String withoutWords(String plain) {
         String text = SpokenWord.replace(WORDS, plain);
-        return QUALITY_FIRST.matcher(text.strip()).replaceAll("$2$1").replace(" ", "");
+        return QUALITY_FIRST.matcher(text.replaceFirst(", *(?=[-Mo]$)", "").strip()).replaceAll("$2$1").replace(" ", "");
     }
 }

@@ -34,16 +34,18 @@ public final class IntervalReading {
             word("aug(?:mented)?", "augmented "),
             word("dim(?:inished)?", "diminished "));
 
-    private static final Pattern ARTICLE = Pattern.compile("(?i)^\\s*an? +");
+    private static final Pattern ARTICLE = Pattern.compile("(?i)^\\s*(?:an?|one|eine?|une?|una) +");
     private static final Pattern ALTERED = Pattern.compile("([b♭#♯+-])([1-9])(?:th|rd|nd)?");
     private static final Pattern HALF_STEPS = Pattern.compile("(?i)[0-9a-z]+ (?:half[ -]?steps?|semitones?)");
     private static final Pattern QUALITY = Pattern.compile("(?i)(?:perfect|major|minor|augmented|diminished)");
     private static final Pattern LETTER = Pattern.compile("[dmPMAp]+[0-9]+");
     /** As German books abbreviate them. */
-    private static final Pattern GERMAN = Pattern.compile("([kgrvü])([0-9]+)");
+    private static final Pattern GERMAN = Pattern.compile("^([kgrvü])(?:[lr]|ein|erm|bm)?[. ]*([0-9]+)");
     /** {@code sixth minor}: the quality behind the number, as Romance languages have it. */
     private static final Pattern QUALITY_LAST = Pattern.compile(
-            "(unison|second|third|fourth|fifth|sixth|seventh|octave),? (minor|major|perfect|augmented|diminished)");
+            "(unison|second|third|fourth|fifth|sixth|seventh|octave),? (?:an? )?(minor|major|perfect|augmented|diminished)");
+    private static final Pattern SIZED = Pattern.compile("^(?:(small|little)|(big|large|great)) (?=second|third|sixth|seventh|[2367])");
+    private static final Pattern ONE = Pattern.compile("(?i)(?<=[a-z0-9]) one$");
 
     private IntervalReading() {}
 
@@ -123,7 +125,9 @@ public final class IntervalReading {
 
     /** {@code min 3rd} as {@code minor third}, {@code octave} as a perfect one. */
     private static String inWords(String bare) {
-        String words = ENDING.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("");
+        String lower = ONE.matcher(bare.toLowerCase(Locale.ROOT)).replaceFirst("");
+        String words = ENDING.matcher(lower).replaceAll("");
+        words = SIZED.matcher(words).replaceFirst(found -> found.group(1) != null ? "minor " : "major ");
         words = QUALITY_LAST.matcher(words).replaceFirst("$2 $1");
         words = GERMAN.matcher(words).replaceFirst(found -> german(found.group(1)) + found.group(2));
         words = SpokenWord.replace(WORDS, words);

@@ -2,6 +2,8 @@ package monochord.practice.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import monochord.theory.note.Clause;
@@ -16,11 +18,15 @@ public final class NoteReading {
     private static final String WHAT = "a row of notes";
     private static final String ACCIDENTALS = "(?:[b#x♭♯]|𝄪|𝄫)*";
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;:/|&+.()\"'–—→>-]+");
+    /** What joins notes, or says what each is in the chord. */
+    private static final Set<String> BETWEEN_NOTES =
+            Set.of("and", "then", "plus", "with", "also", "added", "root", "third", "fifth", "seventh", "ninth", "bass", "top", "on", "bottom");
+
     private static final Pattern NOTE = Pattern.compile("([A-Ga-g]" + ACCIDENTALS + ")-?[0-9]?");
     private static final Pattern NOTES_TOGETHER = Pattern.compile("(?:[A-G]" + ACCIDENTALS + ")+");
     private static final Pattern CAPITAL_NOTE = Pattern.compile("[A-G]" + ACCIDENTALS);
 
-    private static final Pattern ARTICLE = Pattern.compile("^\\s*(?:[Aa]n|a) +(?=[A-G])");
+    private static final Pattern ARTICLE = Pattern.compile("^\\s*(?:[Aa]n|a|one) +(?=[A-G])");
     /** A small b and a figure are a lowered degree, not a note and its octave. */
     private static final Pattern DEGREE = Pattern.compile("[b♭#♯][1-7]|[1-7]|[b♭#♯]*[IViv]+[°oø]?");
 
@@ -38,10 +44,10 @@ public final class NoteReading {
     /** @throws Unreadable if something in it is not a note */
     public static List<NoteName> read(String plain, String example) {
         List<NoteName> notes = new ArrayList<>();
-        for (String token : BETWEEN.split(
-                plain.indexOf(':') < 0 && plain.indexOf('=') < 0
-                        ? plain
-                        : SUBJECT.matcher(plain).replaceFirst(""))) {
+        String row = plain.indexOf(':') < 0 && plain.indexOf('=') < 0
+                ? plain
+                : SUBJECT.matcher(plain).replaceFirst("");
+        for (String token : BETWEEN.split(row)) {
             if (!token.isEmpty() && !isBetween(token)) {
                 addAll(notes, token, example);
             }
@@ -53,7 +59,7 @@ public final class NoteReading {
     }
 
     private static boolean isBetween(String token) {
-        return token.length() > 2 && (token.equalsIgnoreCase("and") || token.equalsIgnoreCase("then"));
+        return token.length() > 1 && BETWEEN_NOTES.contains(token.toLowerCase(Locale.ROOT));
     }
 
     /**

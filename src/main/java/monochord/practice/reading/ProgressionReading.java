@@ -54,7 +54,18 @@ public final class ProgressionReading {
         if (tokens.stream().anyMatch(token -> NUMBER.matcher(token).matches() && !startsLikeChord(token))) {
             throw Unreadable.because(plain, 0, "a row of chord names", "those are numbers; name the chords", example);
         }
-        return read(tokens, Chord::parse);
+        return read(withMinor(tokens), Chord::parse);
+    }
+
+    /** Where some letters are large and some small, a small one says minor: {@code F C d Bb}. */
+    private static List<String> withMinor(List<String> tokens) {
+        boolean mixed = tokens.stream().anyMatch(token -> token.matches("[a-g][b#♭♯]?"))
+                && tokens.stream().anyMatch(token -> token.matches("[A-G].*"));
+        return !mixed
+                ? tokens
+                : tokens.stream()
+                        .map(token -> token.matches("[a-g][b#♭♯]?") ? token + "m" : token)
+                        .toList();
     }
 
     /** {@code b6} could be a chord on B; with a plain number beside it it is a number. */

@@ -42,16 +42,17 @@ public final class SignatureReading {
         }
         Matcher counted = COUNT.matcher(plain);
         String rest = counted.replaceAll(" ").strip();
-        if (!rest.isEmpty()) {
-            return Signature.of(signs(rest, example));
-        }
         counted.reset();
+        if (!rest.isEmpty()) {
+            boolean bare = counted.find() && !rest.matches(".*[b#♭♯].*");
+            return Signature.of(bare ? altered(rest, counted.group(2).charAt(0), example) : signs(rest, example));
+        }
         return counted.find() ? counted(counted, plain, example) : Signature.of(0);
     }
 
     /** {@code sharps: F and C}: letters that all take the sign before them. */
     private static List<NoteName> altered(String letters, char sign, String example) {
-        int alteration = sign == 'f' || sign == 'F' ? -1 : 1;
+        int alteration = "fFbB♭".indexOf(sign) >= 0 ? -1 : 1;
         return NoteReading.read(letters, example).stream()
                 .map(note -> note.alteration() == 0 ? NoteName.of(note.letter(), alteration) : note)
                 .toList();

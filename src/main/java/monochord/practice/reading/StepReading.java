@@ -33,15 +33,19 @@ public final class StepReading {
             Map.entry("semitones", 1),
             Map.entry("tones", 2));
 
-    private static final Pattern THREE = Pattern.compile("augmented second|whole and a half|three half steps?");
+    private static final Pattern THREE = Pattern.compile("augmented second|(?<![a-z])(?:a )?(?:whole|tone)(?: step| tone)?[ -]and[ -]a[ -]half(?: steps?)?|minor third|three half steps?");
+    /** What the figures count, said once behind them. */
+    private static final Pattern UNIT = Pattern.compile("^([1-3][1-3\\s,-]+)(?:in )?(?:half[ -]?steps|semitones)$");
+
     private static final Pattern MANY = Pattern.compile("\\b(two|three) (?:wholes?|w)(?: steps?| tones?)?\\b");
-    private static final Pattern BETWEEN = Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?|key)\\b)+");
+    private static final Pattern BETWEEN = Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?|key|then|it|again|another)\\b)+");
 
     private StepReading() {}
 
     /** @throws Unreadable if something in it is not a step */
     public static List<Integer> read(String plain, String example) {
-        String text = THREE.matcher(plain.toLowerCase(Locale.ROOT)).replaceAll("3");
+        String text = UNIT.matcher(plain.toLowerCase(Locale.ROOT)).replaceFirst("$1");
+        text = THREE.matcher(text).replaceAll("3");
         text = MANY.matcher(text).replaceAll(found -> found.group(1).equals("two") ? "w w" : "w w w");
         boolean inTones = text.contains("½") || text.contains(".5") || text.contains("1/2");
         List<Integer> steps = new ArrayList<>();
@@ -49,6 +53,9 @@ public final class StepReading {
             if (!token.isEmpty()) {
                 addAll(steps, token, inTones, example);
             }
+        }
+        if (steps.isEmpty()) {
+            throw unreadable(plain.strip(), example);
         }
         return steps;
     }

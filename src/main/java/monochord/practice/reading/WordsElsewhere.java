@@ -3,6 +3,7 @@ package monochord.practice.reading;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * What musicians of other countries call intervals, qualities and signs, put into English word by word: German, and the
@@ -10,6 +11,10 @@ import java.util.Map;
  * memory; none of them means anything in English.
  */
 final class WordsElsewhere {
+    /** As Germans say them; alone the word is an English one. */
+    private static final Pattern COUNTED_FLATS =
+            Pattern.compile("(?i)(?<=(?:ein|zwei|drei|vier|fünf|sechs|sieben|[1-7]) )be(?![a-z])");
+
     private static final Map<String, String> ENGLISH = new HashMap<>();
 
     static {
@@ -66,7 +71,12 @@ final class WordsElsewhere {
         add("five", "fünf", "cinq", "cinque", "cinco");
         add("six", "sechs", "sei", "seis");
         add("seven", "sieben", "sept", "sette", "siete");
-        add("one", "eins", "ein", "uno", "una");
+        add("contrary", "gegenbewegung", "contraire", "contrario");
+        add("oblique", "seitenbewegung", "obliquo");
+        add("parallel", "parallelbewegung", "parallele", "parallelo");
+        add("similar", "gleichbewegung", "semblable", "directe");
+        add("suspension", "vorhalt", "retard", "ritardo");
+        add("one", "eins", "ein", "un", "une", "uno", "una");
     }
 
     private WordsElsewhere() {}
@@ -80,6 +90,7 @@ final class WordsElsewhere {
     /** The text with each such word in English; what is none stays. */
     static String english(String text) {
         String whole = text.indexOf("emi") < 0 ? text : text.replaceAll("(?i)demi[ -]tons?", "semiton");
+        whole = COUNTED_FLATS.matcher(whole).replaceAll("flats");
         StringBuilder english = null;
         int done = 0;
         int from = 0;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import monochord.lesson.read.MarkdownGuard;
 import monochord.notebook.AttachedFile;
-import monochord.notebook.Digest;
+import monochord.file.Digest;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;

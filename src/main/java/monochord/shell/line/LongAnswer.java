@@ -47,7 +47,7 @@ public final class LongAnswer {
 
         @Override
         public void json(Json json) {
-            json.put("message", lines.plain());
+            json.put("kind", "message").put("message", lines.plain());
         }
     }
 

@@ -147,7 +147,7 @@ public record ReplayAnswer(List<ReplayedFile> files) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.objects(
+        json.put("kind", "replay").objects(
                 "files",
                 files,
                 (object, file) -> object.put("path", file.path)

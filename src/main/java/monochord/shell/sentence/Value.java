@@ -6,8 +6,11 @@ public enum Value {
     BPM,
     CHORD,
     CHORDS,
+    CODE,
+    DAY("YYYY-MM-DD"),
     FILE,
     FILES("FILE …"),
+    FOLDER,
     FRET,
     IDIOM,
     INSTRUMENT,
@@ -44,6 +47,7 @@ public enum Value {
     VERB,
     VOICE,
     VOICES("VOICES | VOICES"),
+    WEEKS("ASSIGNMENT/WEEKS"),
     WHITE_KEYS("KEYS"),
     /** Nothing: the word before it says all. */
     NONE("");

@@ -7,10 +7,12 @@ import monochord.course.OpenActivities;
 import monochord.course.OpenQuestion;
 import monochord.practice.Excerpt;
 import monochord.practice.Question;
+import monochord.practice.mastery.Attempt;
 import monochord.shell.playback.Hearing;
 import monochord.text.Phrase;
 import monochord.view.Answer;
 import monochord.view.Answers;
+import monochord.view.Refusal;
 import monochord.view.Statement;
 import monochord.view.course.VerdictAnswer;
 
@@ -27,7 +29,8 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
     /** The verdict on an answer to the open question, which nothing hangs on yet. */
     JudgedAnswer judge(String typed) {
         JudgedAnswer judged = JudgedAnswer.of(typed, question().question(), sitting.naming());
-        return judged.saying(question().furtherHelp(judged.text().english(), judged.verdict()));
+        boolean helps = teaching.homework().map(HomeworkTeaching::givesHints).orElse(true);
+        return helps ? judged.saying(question().furtherHelp(judged.text().english(), judged.verdict())) : judged;
     }
 
     /** Takes an answer that was judged: keeps it, says the verdict, and after a right one goes on by itself. */
@@ -35,11 +38,31 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
         Question taken = question().question();
         JudgedAnswer judged =
                 isFirstWrongByEar(whole) ? whole.listeningAgain(silence().isHeard()) : whole;
-        question()
-                .take(judged.text().english(), judged.verdict())
-                .filter(attempt -> !silence().spares(taken))
+        Optional<HomeworkTeaching> homework = teaching.homework();
+        boolean isLast = homework.filter(its -> its.isLastTry(taken)).isPresent();
+        Optional<Attempt> attempt = question().take(judged.text().english(), judged.verdict());
+        homework.ifPresent(
+                its -> its.take(judged, question(), attempt.map(Attempt::millis).orElse(0), sitting));
+        attempt.filter(one -> !silence().spares(taken))
+                .filter(one -> homework.map(HomeworkTeaching::counts).orElse(true))
                 .ifPresent(sitting.study()::keep);
+        if (homework.isPresent() && (judged.isRead() || !homework.get().counts())) {
+            if (homework.get().isJudgedLater()) {
+                return sitting.study().withNotices(goOn(Statement.of(HomeworkTeaching.noted()), judged));
+            }
+            if (isLast && !judged.verdict().grade().isRight()) {
+                Answer verdict = new VerdictAnswer(judged.question(), judged.verdict(), List.of());
+                return sitting.study().withNotices(goOn(verdict, judged));
+            }
+        }
         return sitting.study().withNotices(said(judged));
+    }
+
+    /** Says it to an answer that cannot be tried again, and goes on. */
+    private Answer goOn(Answer said, JudgedAnswer judged) {
+        underWay.note(judged.verdict().grade().isRight() && question().wasRightAtOnce());
+        question().clear();
+        return Answers.of(said, teaching.next().advance());
     }
 
     /** It may be tried again, so neither the verdict nor {@code why} says what it was. */
@@ -71,6 +94,9 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
 
     /** What can be done after a wrong answer, or one that could not be read. */
     private Phrase tryAgain() {
+        if (teaching.homework().isPresent()) {
+            return teaching.homework().get().tryAgain(question().isTried());
+        }
         return question().isTried()
                 ? Phrase.sentence("Try again, or: hint, why, tell.")
                 : Phrase.sentence("Try again, or: hint, tell.");
@@ -107,6 +133,10 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
 
     /** Tells the answer to the open question, which counts as not known, and goes on. */
     Answer tell() {
+        if (teaching.homework().isPresent()) {
+            return new Refusal(
+                    Phrase.sentence("The answers come with the marking."), 1, teaching.mode().row());
+        }
         Question told = question().question();
         question().clear();
         underWay.note(false);

@@ -6,7 +6,7 @@ import java.util.List;
 import monochord.lesson.LessonPart;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
-import monochord.notebook.Digest;
+import monochord.file.Digest;
 import monochord.text.Failure;
 import monochord.text.Phrase;
 import monochord.text.SafeText;

@@ -34,9 +34,11 @@ final class LessonTeaching {
     private final LessonWalk walk;
     private final LessonCode code;
     private final Filling filling;
+    private final Optional<HomeworkTeaching> homework;
 
-    private LessonTeaching(LessonWalk walk) {
+    private LessonTeaching(LessonWalk walk, Optional<HomeworkTeaching> homework) {
         this.walk = walk;
+        this.homework = homework;
         this.code = new LessonCode(walk.entry().file());
         this.filling = new Filling(walk.key());
     }
@@ -52,7 +54,19 @@ final class LessonTeaching {
                 .orElseGet(() -> Course.majorKey(wanted.orElseGet(sitting::key)));
         Measure measure = measure(key, sitting);
         return new LessonTeaching(mark.map(left -> LessonWalk.from(entry, lesson, left, key, measure))
-                .orElseGet(() -> LessonWalk.from(entry, lesson, key, measure)));
+                .orElseGet(() -> LessonWalk.from(entry, lesson, key, measure)), Optional.empty());
+    }
+
+    /** Begins an assignment, which keeps its place itself. */
+    static LessonTeaching of(LibraryEntry entry, Lesson lesson, HomeworkTeaching homework, Sitting sitting) {
+        Key key = Course.majorKey(sitting.key());
+        LessonWalk walk = LessonWalk.from(entry, lesson, key, measure(key, sitting));
+        return new LessonTeaching(walk, Optional.of(homework));
+    }
+
+    /** The assignment, if it is one. */
+    Optional<HomeworkTeaching> homework() {
+        return homework;
     }
 
     LessonWalk walk() {
@@ -109,6 +123,9 @@ final class LessonTeaching {
     }
 
     private void keepPlace(Sitting sitting) {
+        if (homework.isPresent()) {
+            return;
+        }
         sitting.study().keepPlace(walk.entry().slug(), walk.mark());
     }
 
@@ -144,6 +161,10 @@ final class LessonTeaching {
     }
 
     private Answer end(Sitting sitting) {
+        if (homework.isPresent()) {
+            sitting.teaching().lessonIsOver(this);
+            return homework.get().end(sitting);
+        }
         sitting.study().finishLesson(walk.entry().slug());
         sitting.course().finish();
         sitting.teaching().lessonIsOver(this);
@@ -154,6 +175,9 @@ final class LessonTeaching {
 
     /** Leaves it where it stands. */
     Answer leave(Sitting sitting) {
+        if (homework.isPresent()) {
+            return homework.get().leave();
+        }
         keepPlace(sitting);
         return Statement.of(Phrase.sentence(
                 "{0} keeps your place, page {1} of {2}; learn {3} goes on there.",

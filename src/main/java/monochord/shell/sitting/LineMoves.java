@@ -164,6 +164,9 @@ record LineMoves(
             return Optional.of(teaching.rehearsing().help());
         }
         if (teaching.question().isOpen()) {
+            if (teaching.homework().filter(its -> !its.givesHints()).isPresent()) {
+                return Optional.of(Statement.of(Phrase.sentence("This is to be done without hints.")));
+            }
             return Optional.of(Statement.of(teaching.question().hint()));
         }
         return teaching.mode() == LineMode.CLASS_QUESTION

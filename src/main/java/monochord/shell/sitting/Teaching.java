@@ -74,6 +74,13 @@ public final class Teaching {
         return lesson;
     }
 
+    /** The assignment that the line goes on with, if it is one; its question is open. */
+    public Optional<HomeworkTeaching> homework() {
+        return underWay.walk().isEmpty() || lesson == null
+                ? Optional.empty()
+                : lesson.homework().filter(its -> question.lastQuestion() != null && its.asks(question.lastQuestion()));
+    }
+
     /** What the line is there for. */
     LineMode mode() {
         if (silence.isAsking()) {

@@ -47,6 +47,6 @@ public record KeyboardsAnswer(List<String> names, String connected, Phrase remar
 
     @Override
     public void json(Json json) {
-        json.put("keyboards", names).put("connected", connected.isEmpty() ? null : connected);
+        json.put("kind", "keyboards").put("keyboards", names).put("connected", connected.isEmpty() ? null : connected);
     }
 }

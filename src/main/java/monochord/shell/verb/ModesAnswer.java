@@ -98,7 +98,7 @@ record ModesAnswer(LineMode here) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("mode", here.where().toString());
+        json.put("kind", "modes").put("mode", here.where().toString());
         json.objects(
                 "modes",
                 List.of(LineMode.values()),

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import monochord.shell.sentence.Verb;
+import monochord.shell.verb.classroom.ClassroomVerbs;
 import monochord.shell.verb.course.CourseVerbs;
 import monochord.shell.verb.keeping.KeepingVerbs;
 import monochord.shell.verb.music.MusicVerbs;
@@ -30,6 +31,7 @@ public final class Verbs {
         verbs.addAll(CourseVerbs.all());
         verbs.addAll(WritingVerbs.all());
         verbs.addAll(PaperVerbs.all());
+        verbs.addAll(ClassroomVerbs.all());
         verbs.addAll(KeepingVerbs.all(this::find));
         verbs.add(new HelpVerb(this));
         verbs.add(new QuitVerb());

@@ -127,7 +127,7 @@ final class AbcLine {
         if (found && JUMP.matcher(decoration.group()).matches()) {
             state.fault(
                     place,
-                    Phrase.of("\"{0}\" is left out: jumps are not played", Phrase.typed(decoration.group())),
+                    Phrase.of("\"{0}\" is left out: jumps are not played", Phrase.quoted(decoration.group())),
                     Phrase.of("name the parts and write their order, such as {0}", Phrase.typed("P:ABA")));
         }
         place = found ? decoration.end() : place + 1;
@@ -143,7 +143,7 @@ final class AbcLine {
         } else if (chord.isEmpty()) {
             state.fault(
                     place,
-                    Phrase.of("\"{0}\" is no chord and is left out", Phrase.typed(quoted)),
+                    Phrase.of("\"{0}\" is no chord and is left out", Phrase.quoted(quoted)),
                     Phrase.of("write a chord such as {0}", Chord.parse("Am7")));
         } else {
             state.bar.symbols.add(new BarDraft.Symbol(chord.get().toString(), state.bar.beats()));

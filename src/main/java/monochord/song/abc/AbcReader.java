@@ -95,7 +95,7 @@ public final class AbcReader {
                     || !value.matches("(?:clef|treble|bass|alto|tenor|perc|middle|stafflines|transpose|octave).*")) {
                 state.fault(
                         0,
-                        Phrase.of("the key \"{0}\" is not read", Phrase.typed(value)),
+                        Phrase.of("the key \"{0}\" is not read", Phrase.quoted(value)),
                         Phrase.of("write for example {0}", Phrase.typed("K:D")));
             }
         } else if (inBody && !read.get().key().equals(headKey.key())) {
@@ -131,7 +131,7 @@ public final class AbcReader {
         } catch (Unreadable unreadable) {
             state.fault(
                     0,
-                    Phrase.of("the metre \"{0}\" is not read", Phrase.typed(value)),
+                    Phrase.of("the metre \"{0}\" is not read", Phrase.quoted(value)),
                     Phrase.of("write for example {0}", Phrase.typed("M:3/4")));
         }
     }
@@ -142,7 +142,7 @@ public final class AbcReader {
         if (!unit.lookingAt() || under < 1 || under > 128 || unit.group(1).equals("0")) {
             state.fault(
                     0,
-                    Phrase.of("the length \"{0}\" is not read", Phrase.typed(value)),
+                    Phrase.of("the length \"{0}\" is not read", Phrase.quoted(value)),
                     Phrase.of("write for example {0}", Phrase.typed("L:1/8")));
         } else {
             state.unit = Beats.of(4L * Integer.parseInt(unit.group(1)), under);

@@ -35,7 +35,8 @@ final class AbcSong {
         if (sections.isEmpty()) {
             read.state().fault(0, Phrase.of("no note stands in it"), Phrase.of("write notes below the key"));
         }
-        return new Song(head, read.below(), sections, List.of(), read.state().faults, List.copyOf(read.remarks()));
+        List<Section> kept = Section.atMost(sections, read.remarks()::add);
+        return new Song(head, read.below(), kept, List.of(), read.state().faults, List.copyOf(read.remarks()));
     }
 
     private boolean isInParts() {

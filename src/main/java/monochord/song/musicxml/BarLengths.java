@@ -36,7 +36,7 @@ record BarLengths(Beats bar, Beats pickup, int count) {
             if (difference > 0 || difference < 0 && i > 0 && i < last) {
                 throw new SheetFault(Phrase.of(
                         "bar {0} has {1} beats where the others have {2}; one metre is read",
-                        i + 1, Phrase.typed(bars.get(i).toString()), Phrase.typed(bar.toString())));
+                        i + 1, Phrase.quoted(bars.get(i).toString()), Phrase.quoted(bar.toString())));
             }
         }
         return new BarLengths(bar, pickup ? first : Beats.ZERO, bars.size() - (pickup ? 1 : 0));

@@ -20,7 +20,7 @@ final class Figures {
     static Beats beats(String duration, String divisions) throws SheetFault {
         long parts = divisions == null ? thousandths("1") : thousandths(divisions);
         if (parts < 1) {
-            throw new SheetFault(Phrase.of("its beats are divided into {0} parts", Phrase.typed(divisions)));
+            throw new SheetFault(Phrase.of("its beats are divided into {0} parts", Phrase.quoted(divisions)));
         }
         long length = duration == null ? 0 : thousandths(duration);
         if (length < 0) {
@@ -56,12 +56,12 @@ final class Figures {
     /** A whole number from {@code -most} to {@code most}; 0 where none is written. */
     static int whole(String text, int most, Phrase what) throws SheetFault {
         BigDecimal exact = number(text == null ? "0" : text)
-                .orElseThrow(() -> new SheetFault(Phrase.of("{0} of {1} cannot be read", what, Phrase.typed(text))));
+                .orElseThrow(() -> new SheetFault(Phrase.of("{0} of {1} cannot be read", what, Phrase.quoted(text))));
         boolean small = exact.abs().compareTo(BigDecimal.valueOf(most)) <= 0;
         if (!small || exact.scale() > MOST_DIGITS || exact.stripTrailingZeros().scale() > 0) {
             throw new SheetFault(
                     small
-                            ? Phrase.of("{0} of {1} cannot be read", what, Phrase.typed(exact.toPlainString()))
+                            ? Phrase.of("{0} of {1} cannot be read", what, Phrase.quoted(exact.toPlainString()))
                             : Phrase.of("{0} of more than {1} cannot be read", what, most));
         }
         return exact.intValueExact();

@@ -2,6 +2,7 @@ package monochord.song.musicxml;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.xml.stream.Location;
@@ -67,7 +68,7 @@ public final class LeadSheetFile {
      */
     public static String text(Path file, String name) throws SheetFault {
         try (InputStream in = PackedScore.isPacked(file) ? PackedScore.open(file) : Files.newInputStream(file)) {
-            return new String(in.readNBytes(LARGEST), java.nio.charset.StandardCharsets.UTF_8);
+            return SheetText.of(in.readNBytes(LARGEST));
         } catch (IOException | XMLStreamException failed) {
             throw new SheetFault(Phrase.of("{0}: it could not be read", Phrase.typed(name)));
         }
@@ -89,7 +90,7 @@ public final class LeadSheetFile {
 
     private static SheetElement score(Path file) throws IOException {
         try (InputStream in = PackedScore.isPacked(file) ? PackedScore.open(file) : Files.newInputStream(file)) {
-            XMLStreamReader reader = factory().createXMLStreamReader(in);
+            XMLStreamReader reader = factory().createXMLStreamReader(new StringReader(SheetText.of(in.readNBytes(LARGEST))));
             toRoot(reader);
             return SheetElement.read(reader);
         } catch (XMLStreamException broken) {
@@ -114,7 +115,7 @@ public final class LeadSheetFile {
         if (!reader.getLocalName().equals(ROOT)) {
             throw new SheetFault(Phrase.of(
                     "it begins with <{0}>; a lead sheet in MusicXML begins with <{1}>",
-                    Phrase.typed(reader.getLocalName()), Phrase.typed(ROOT)));
+                    Phrase.quoted(reader.getLocalName()), Phrase.typed(ROOT)));
         }
     }
 

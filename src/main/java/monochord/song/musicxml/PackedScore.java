@@ -3,6 +3,7 @@ package monochord.song.musicxml;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -57,8 +58,8 @@ final class PackedScore {
         }
     }
 
-    private static String rootFile(InputStream container) throws XMLStreamException {
-        XMLStreamReader reader = LeadSheetFile.factory().createXMLStreamReader(container);
+    private static String rootFile(InputStream container) throws IOException, XMLStreamException {
+        XMLStreamReader reader = LeadSheetFile.factory().createXMLStreamReader(new StringReader(SheetText.of(container.readAllBytes())));
         while (reader.hasNext()) {
             reader.next();
             if (reader.isStartElement() && reader.getLocalName().equals("rootfile")) {

@@ -55,7 +55,7 @@ final class SongSheetReading {
             breakLines(its);
         }
         splitBars(its);
-        List<Section> sections = new SheetForm(bars, its, remarks).sections();
+        List<Section> sections = Section.atMost(new SheetForm(bars, its, remarks).sections(), remarks::add);
         SongHead head = new SongHead(title(), composer(), key(), its, tempo, "");
         return new Song(head, List.of(), sections, List.of(), List.of(), List.copyOf(remarks));
     }

@@ -2,8 +2,10 @@ package monochord.song.text;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +32,8 @@ public final class TextChart {
     private final List<SongFault> faults = new ArrayList<>();
     private final Set<Phrase> remarks = new LinkedHashSet<>();
     private final List<Section> sections = new ArrayList<>();
+    private final Set<String> written = new HashSet<>();
+    private final Map<String, Section> latestChords = new HashMap<>();
     private final Map<String, Integer> counts = new HashMap<>();
     private SongHead head;
     private TextSection current = new TextSection("Verse", 1);
@@ -67,7 +71,8 @@ public final class TextChart {
         }
         close();
         head = head.title().isEmpty() ? head.called(name) : head;
-        return new Read(new Song(head, List.of(), sections, List.of(), faults, List.copyOf(remarks)), hasKey);
+        List<Section> read = Section.atMost(sections, remarks::add);
+        return new Read(new Song(head, List.of(), read, List.of(), faults, List.copyOf(remarks)), hasKey);
     }
 
     /** A first line that is neither chords nor heading, with nothing or a heading or a field below it, is the title. */
@@ -138,33 +143,37 @@ public final class TextChart {
         if (current.isEmpty() && sections.isEmpty() && current.line == 1) {
             return;
         }
-        Optional<Section> before = like(current.name);
+        Optional<Section> before = Optional.ofNullable(latestChords.get(bare(current.name)));
         String name = current.name;
-        boolean isWritten = sections.stream().anyMatch(section -> section.name().equalsIgnoreCase(current.name));
+        boolean isWritten = written.contains(lower(name));
         if (!current.isEmpty() && (isWritten || name.equalsIgnoreCase(Song.CHANGES))) {
             name += " " + counts.merge(bare(name) + " again", 2, (known, one) -> known + 1);
         }
         if (!current.isEmpty() && !current.hasChords() && before.isPresent()) {
             remarks.add(Phrase.sentence(
                     "{0} has words alone and takes the chords of {1}.",
-                    Phrase.typed(name), Phrase.typed(before.get().name())));
+                    Phrase.quoted(name), Phrase.quoted(before.get().name())));
         }
         List<Section.Part> blocks = current.isEmpty() ? List.of() : current.blocks(before);
         for (int i = 0; i < current.times; i++) {
-            sections.add(new Section(name, current.line + i, i == 0 ? blocks : List.of()));
+            add(new Section(name, current.line + i, i == 0 ? blocks : List.of()));
         }
     }
 
-    /** The last section that has chords and is called alike, numbers aside. */
-    private Optional<Section> like(String name) {
-        String bare = bare(name);
-        return sections.stream()
-                .filter(section ->
-                        !section.chords().isEmpty() && bare(section.name()).equals(bare))
-                .reduce((one, next) -> next);
+    private void add(Section section) {
+        sections.add(section);
+        written.add(lower(section.name()));
+        if (!section.chords().isEmpty()) {
+            latestChords.put(bare(section.name()), section);
+        }
     }
 
+    /** What a section is called, numbers aside. */
     private static String bare(String name) {
-        return name.toLowerCase(java.util.Locale.ROOT).replaceAll("\\s*\\d+$", "");
+        return lower(name).replaceAll("\\s*\\d+$", "");
+    }
+
+    private static String lower(String name) {
+        return name.toLowerCase(Locale.ROOT);
     }
 }

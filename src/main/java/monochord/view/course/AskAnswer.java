@@ -47,10 +47,11 @@ public record AskAnswer(Question question, String subject, Phrase remark) implem
 
     @Override
     public void json(Json json) {
-        fields(question, subject, json);
+        fields(question, subject, json.put("kind", "question"));
     }
 
-    static void fields(Question question, String subject, Json json) {
+    /** The fields of a question, as the command line promises them. */
+    public static void fields(Question question, String subject, Json json) {
         json.put("skill", question.skillId())
                 .put("subject", subject)
                 .put("key", question.key().toString())

@@ -43,6 +43,7 @@ public record CheckAnswer(List<Checked> files) implements Answer {
 
     @Override
     public void json(Json json) {
+        json.put("kind", "check");
         List<Fault> faults =
                 files.stream().flatMap(file -> file.faults.stream()).toList();
         json.put("files", files.stream().map(Checked::path).toList())

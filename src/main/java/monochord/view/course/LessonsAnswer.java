@@ -76,7 +76,7 @@ public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements 
 
     @Override
     public void json(Json json) {
-        json.objects(
+        json.put("kind", "lessons").objects(
                 "lessons",
                 entries,
                 (object, entry) -> object.put("number", entry.number())

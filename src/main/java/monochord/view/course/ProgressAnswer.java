@@ -33,13 +33,20 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
         if (knowledge.standings().isEmpty()) {
             text.line(Phrase.sentence("Nothing has been asked yet. Enter begins a lesson; practise takes any skill."));
         } else if (look.plain() || look.width() < picture.columns()) {
-            knowledge.standings().forEach((item, standing) -> text.line(fact(item, standing)));
+            text.lines(facts(look));
             next(text);
         } else {
             text.lines(picture.text());
             next(text);
         }
         return text.build().wrapped(look.width());
+    }
+
+    /** What is known, a line for each thing. */
+    public StyledText facts(Look look) {
+        StyledText.Builder text = StyledText.builder(look.reader());
+        knowledge.standings().forEach((item, standing) -> text.line(fact(item, standing)));
+        return text.build();
     }
 
     /** What is known of one thing, in one line. */
@@ -97,7 +104,8 @@ public record ProgressAnswer(Knowledge knowledge, long time, String lesson) impl
         return Phrase.counted(days, new Phrase.Forms("asked a day ago", "asked {0} days ago", "asked today"), days);
     }
 
-    private static Phrase name(SkillInKey item) {
+    /** Such as: triad-spelling in D major. */
+    public static Phrase name(SkillInKey item) {
         Phrase skill = Phrase.typed(item.skill());
         try {
             return Phrase.of("{0} in {1}", skill, Key.parse(item.key()));

@@ -63,6 +63,7 @@ public record SkillsAnswer(List<Book> books) implements Answer {
 
     @Override
     public void json(Json json) {
+        json.put("kind", "skills");
         List<Skill> all = books.stream().flatMap(book -> book.skills().stream()).toList();
         json.objects(
                 "skills",

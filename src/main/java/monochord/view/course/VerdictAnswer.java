@@ -39,7 +39,7 @@ public record VerdictAnswer(Question question, Verdict verdict, List<Phrase> nex
 
     @Override
     public void json(Json json) {
-        AskAnswer.fields(question, question.subject(), json);
+        AskAnswer.fields(question, question.subject(), json.put("kind", "verdict"));
         json.put("verdict", verdict.grade().toString())
                 .put("misconception", verdict.misconception())
                 .put("message", verdict.message().toString())

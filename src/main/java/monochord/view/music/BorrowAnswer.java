@@ -150,7 +150,7 @@ public record BorrowAnswer(Key key, ScaleKind source, List<Borrowed> chords) imp
 
     @Override
     public void json(Json json) {
-        json.put("key", key.toString()).objects("chords", chords, (object, borrowed) -> {
+        json.put("kind", "borrow").put("key", key.toString()).objects("chords", chords, (object, borrowed) -> {
             new ChordRow(borrowed.chord(), borrowed.numeral(), key).json(object);
             object.put("changed", borrowed.changed());
             BorrowedAnswer.setting(object, BorrowedChordContext.of(borrowed, key));

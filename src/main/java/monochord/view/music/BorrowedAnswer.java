@@ -41,7 +41,7 @@ public record BorrowedAnswer(Key key, Borrowed borrowed) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("key", key.toString()).objects("chords", List.of(borrowed), (object, one) -> {
+        json.put("kind", "borrow").put("key", key.toString()).objects("chords", List.of(borrowed), (object, one) -> {
             new ChordRow(one.chord(), one.numeral(), key).json(object);
             object.put("changed", one.changed());
             setting(object, BorrowedChordContext.of(one, key));

@@ -42,6 +42,7 @@ public record CapoAnswer(Progression sounding, List<Capo> capos) implements Answ
 
     @Override
     public void json(Json json) {
+        json.put("kind", "capo");
         Progression best = capos.get(0).shapes();
         json.put("from", sounding.key().toString())
                 .put("key", best.key().toString())

@@ -112,6 +112,7 @@ public record MotionAnswer(Passage passage, Strictness strictness, List<Chord> s
 
     @Override
     public void json(Json json) {
+        json.put("kind", "motion");
         List<Finding> findings = strictness.judge(passage);
         MotionExplanation explanation = new MotionExplanation(passage, strictness);
         json.put("strictness", strictness.toString())

@@ -57,6 +57,11 @@ public record NamesAnswer(List<NoteName> notes, List<ChordNames.Name> names) imp
 
     @Override
     public void json(Json json) {
+        fields(json.put("kind", "names"));
+    }
+
+    /** The same within what is said of pitches. */
+    void fields(Json json) {
         json.put("notes", notes)
                 .objects(
                         "names",

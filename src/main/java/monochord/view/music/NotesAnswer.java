@@ -34,6 +34,6 @@ public record NotesAnswer(List<NoteName> notes, List<Pitch> pitches) implements 
     @Override
     public void json(Json json) {
         json.put("kind", "notes").put("pitches", pitches);
-        new NamesAnswer(notes, ChordNames.of(notes)).json(json);
+        new NamesAnswer(notes, ChordNames.of(notes)).fields(json);
     }
 }

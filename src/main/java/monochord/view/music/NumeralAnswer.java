@@ -25,6 +25,7 @@ public record NumeralAnswer(ChordRow row) implements Answer {
 
     @Override
     public void json(Json json) {
+        json.put("kind", "numeral");
         row.json(json);
         json.put("origin", row.origin().toString());
     }

@@ -127,6 +127,7 @@ public record VoiceAnswer(List<VoicedProgression> ways, boolean keyboards) imple
 
     @Override
     public void json(Json json) {
+        json.put("kind", "voice");
         RootPositionComparison comparison = RootPositionComparison.of(best());
         json.put("key", task().key().toString())
                 .put("style", task().style().toString())

@@ -84,6 +84,8 @@ class KeyOfChordsTest {
             Em C G D                          | singer/songwriter | D leads back to Em, a deceptive turn: the dominant would go to G.
             C G Am Em F C F G                 | canon             | G leads back to C as dominant to tonic.
             Am F G                            | aeolian cadence   | G leads back to Am: a step up, home without a leading note.
+            Ab Eb Bb F C                      | extended plagal   | C leads back to A♭: the root falls a major third, and C stays.
+            C F Bb Eb                         | circle of fifths  | E♭ leads back to C: the root falls a minor third, and G stays.
             C F C G                           |                   | G leads back to C as dominant to tonic.
             C C C C F F C C G F C C           | 12-bar blues      | It comes back to where it began, C.
             """)

@@ -126,8 +126,26 @@ class CourseQuestionsTest {
         }
         boolean spelled = row.split(" ").length >= 3 && above.contains(row);
         return spelled
+                || above.contains(" above " + question.key().tonic().write(Signs.MUSIC) + " is " + row + ",")
+                || Stream.of(above.split("(?<=[.;]) ")).anyMatch(sentence -> tellsSigns(sentence, question))
                 || Stream.of(above.split("(?<=[.;]) "))
                         .anyMatch(sentence -> isInItsKey(sentence, question) && tellsIt(sentence, question));
+    }
+
+    /** {@code For E: … F♯ C♯ G♯ D♯.} where the signature of E is asked. */
+    private static boolean tellsSigns(String sentence, Question question) {
+        if (!question.skillId().equals("key-signature")) {
+            return false;
+        }
+        int signs = Integer.parseInt(question.expected().replaceAll("[^0-9]", "0").substring(0, 1));
+        boolean sharp = question.expected().contains("sharp");
+        String letters = sharp ? "FCGDAEB" : "BEADGCF";
+        String row = letters.substring(0, signs).replaceAll("(?<=.)", sharp ? "♯ " : "♭ ").strip();
+        String tonic = question.key().tonic().write(Signs.MUSIC);
+        return signs > 1
+                && Pattern.compile("\\b" + tonic + "(?![♭♯\\w]).*(?<![♭♯] )" + row + "(?! [A-G][♭♯])")
+                        .matcher(sentence)
+                        .find();
     }
 
     private static boolean isInItsKey(String sentence, Question question) {

@@ -15,6 +15,7 @@ import monochord.Growth;
 import monochord.Thorough;
 import monochord.lesson.Reading;
 import monochord.text.SafeText;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A lesson from elsewhere is data: whatever it holds, it is read or refused, in due time, and nothing of it steers a terminal. */
+@Tag("attack")
 class HostileLessonTest {
     private static final Path FILE = Path.of("1-odd.md");
     /** Characters of the largest lesson that is read, or of one that shows as well whether time grows with its square. */

@@ -12,12 +12,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import monochord.harmony.melody.Fit;
 import monochord.text.Phrase;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Tag("attack")
 class LeadSheetFileTest {
     private static final Path AULD_LANG_SYNE =
             Path.of("src", "test", "resources", "monochord", "song", "musicxml", "auld-lang-syne.musicxml");
@@ -236,6 +238,17 @@ class LeadSheetFileTest {
         LeadSheet named = read(sheet(C + whole("C"))
                 .replace("<part-list/>", "<movement-title>" + "la ".repeat(100_000) + "</movement-title>"));
         assertEquals(1000, named.title().length());
+    }
+
+    /** Source: W3C XML 1.0, 4.3.3: a file names its encoding or begins with a mark; else it is UTF-8. */
+    @Test
+    void theEncodingIsTheOneThatIsNamed() {
+        String xml = "<?xml version='1.0' encoding='ISO-8859-1'?><t>Frère</t>";
+        assertEquals(xml, SheetText.of(xml.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)));
+        assertEquals("<t>Frère</t>", SheetText.of("<t>Frère</t>".getBytes(java.nio.charset.StandardCharsets.UTF_16)));
+        assertEquals("<t>Frère</t>", SheetText.of("\ufeff<t>Frère</t>".getBytes(java.nio.charset.StandardCharsets.UTF_16LE)));
+        assertEquals("<t>Fr\ufffdre</t>", SheetText.of("<t>Fr\u00e8re</t>".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)));
+        assertEquals("<?xml encoding='odd'?>é", SheetText.of("<?xml encoding='odd'?>é".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
     }
 
     @Test

@@ -53,7 +53,7 @@ class StaffLawsTest {
         assertTrue(new HashSet<>(KINDS).size() >= 40, KINDS::toString);
     }
 
-    @Thorough.FirstOf(7)
+    @Thorough.FirstOf(10)
     @ParameterizedTest(name = "{0}")
     @MethodSource("keys")
     void holdForEachChordKindInEachInversion(Key key) throws Exception {
@@ -73,7 +73,7 @@ class StaffLawsTest {
     }
 
     /** Each degree's seventh chord, in a row: what one bar says must not hold in the next column's way. */
-    @Thorough.FirstOf(7)
+    @Thorough.FirstOf(10)
     @ParameterizedTest(name = "{0}")
     @MethodSource("keys")
     void holdForProgressionsAndHands(Key key) throws Exception {
@@ -84,7 +84,7 @@ class StaffLawsTest {
         check(MusicOnStaff.voiced(progression, hands.voicings()), "hands in " + key);
     }
 
-    @Thorough.FirstOf(7)
+    @Thorough.FirstOf(10)
     @ParameterizedTest(name = "{0}")
     @MethodSource("keys")
     void holdForScales(Key key) throws Exception {

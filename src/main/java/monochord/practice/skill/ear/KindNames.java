@@ -80,7 +80,7 @@ final class KindNames {
             Map.entry("º", "dim"));
 
     private static final Pattern DECORATION =
-            Pattern.compile("(?i)^an? +(?=[a-z0-9]{2})|[ -]*(?:chord|triad)\\.?$|\\.$");
+            Pattern.compile("(?i)^an? +(?=[a-z0-9]{2})|[ -]*(?:chord|triad|one)\\.?$|\\.$");
     private static final String WHAT = "a quality";
 
     /** No symbol of a kind is longer. */

@@ -7,6 +7,7 @@ import monochord.shell.line.LineMode;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sitting.HomeworkTeaching;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.sitting.Teaching;
 import monochord.text.Phrase;
@@ -35,6 +36,10 @@ enum HelpOnQuestion implements Verb {
         @Override
         Answer help(Sitting sitting) {
             OpenQuestion question = sitting.question();
+            if (sitting.teaching().homework().filter(HomeworkTeaching::isJudgedLater).isPresent()) {
+                return new Refusal(
+                        Phrase.sentence("The verdicts come with the marking."), 1, sitting.mode().row());
+            }
             if (question.lastVerdict() != null) {
                 return Statement.of(question.lastQuestion().explain(question.lastVerdict()));
             }

@@ -14,6 +14,7 @@ import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.LessonStart;
 import monochord.shell.sitting.Sitting;
+import monochord.shell.verb.classroom.HomeworkStart;
 import monochord.text.Phrase;
 import monochord.theory.Key;
 import monochord.theory.note.Clause;
@@ -32,9 +33,10 @@ final class LearnVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.LEARNING,
-                        Phrase.of("begin a lesson, by number or name, or go on where you left it; alone, the next one"))
-                .form(may(takes(Value.LESSON)), may(clause("in", Value.KEY)))
-                .examples("learn 1.1", "learn 5.2 in A");
+                        Phrase.of("begin a lesson, or practice a teacher sent, or go on where you left it; alone, the next lesson"))
+                .form(may(takes(Value.LESSON, Value.FILE)), may(clause("in", Value.KEY)))
+                .form(may(clause(HomeworkStart.AS, Value.CODE)))
+                .examples("learn 1.1", "learn 5.2 in A", "learn homework.md as 7b-04");
     }
 
     @Override
@@ -42,6 +44,9 @@ final class LearnVerb implements Verb {
         Optional<Key> key = sentence.clause("in").map(part -> part.read(LearnVerb::majorKey));
         Course course = sitting.course();
         Sentence.SentencePart named = sentence.body();
+        if (!named.isEmpty() && HomeworkStart.isFile(named, sitting)) {
+            return HomeworkStart.alone(sentence, sitting);
+        }
         LibraryEntry entry =
                 named.isEmpty() ? next(sentence, sitting) : named.read(text -> find(course.library(), text));
         return LessonStart.alone(entry, key, sitting);

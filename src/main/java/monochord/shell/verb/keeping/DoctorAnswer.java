@@ -47,7 +47,13 @@ record DoctorAnswer(List<DoctorFinding> findings) implements Answer {
                                         "advice",
                                         finding.advice().isEmpty()
                                                 ? null
-                                                : finding.advice().toString()));
+                                                : finding.advice().toString()))
+                .objects(
+                        "checks",
+                        findings,
+                        (row, finding) -> row.put("what", finding.key())
+                                .put("state", finding.health().toString())
+                                .put("message", finding.state().toString()));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package monochord.shell.verb.keeping;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,23 +35,50 @@ final class OwnThingsFindings {
         Phrase shown = Phrase.typed(home.toAbsolutePath().normalize().toString());
         try {
             OwnerOnly.folder(home);
-            try (Stream<Path> files = Files.list(home)) {
-                for (Path file : files.filter(Files::isRegularFile).toList()) {
-                    OwnerOnly.file(file);
-                }
-            }
+            int closed = close(home);
             if (!Files.isWritable(home)) {
                 return List.of(unwritable(what, shown));
             }
-            return List.of(DoctorFinding.well(what, "home", Phrase.of("{0}, for you alone", shown)), space(home));
+            return List.of(privacy(what, home, shown, closed), space(home));
         } catch (IOException failed) {
-            return List.of(new DoctorFinding(
+            return List.of(DoctorFinding.broken(
                     what,
                     "home",
                     Failure.told(failed),
-                    false,
                     Phrase.sentence("{0} must be a folder that you can write to.", shown)));
         }
+    }
+
+    /** Closes to others what lies in the folder and in those within, and says how much was open. */
+    private static int close(Path home) throws IOException {
+        int closed = 0;
+        try (Stream<Path> files = Files.walk(home, 2)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                boolean wasOpen = OwnerOnly.isOpen(file);
+                OwnerOnly.file(file);
+                closed += wasOpen && !OwnerOnly.isOpen(file) ? 1 : 0;
+            }
+        } catch (UncheckedIOException unlisted) {
+            throw unlisted.getCause();
+        }
+        return closed;
+    }
+
+    /** A folder that others may look into stays as it is: somebody may share it on purpose. */
+    private static DoctorFinding privacy(Phrase what, Path home, Phrase shown, int closed) throws IOException {
+        if (closed > 0) {
+            Phrase state = Phrase.counted(
+                    closed,
+                    "{1}; {0} file was open to others and is yours alone now",
+                    "{1}; {0} files were open to others and are yours alone now",
+                    closed,
+                    shown);
+            return DoctorFinding.mended(what, "home", state);
+        }
+        Phrase state = OwnerOnly.isOpen(home)
+                ? Phrase.of("{0}; others may see what lies there, only you can read it", shown)
+                : Phrase.of("{0}, for you alone", shown);
+        return DoctorFinding.well(what, "home", state);
     }
 
     private static DoctorFinding unwritable(Phrase what, Phrase home) {
@@ -63,8 +91,9 @@ final class OwnThingsFindings {
                         Phrase.typed("MONOCHORD_HOME")));
     }
 
-    private static DoctorFinding space(Path home) throws IOException {
-        long free = Files.getFileStore(home).getUsableSpace();
+    /** Asked of the folder itself: in a container or behind chroot there may be no mount point to ask. */
+    private static DoctorFinding space(Path home) {
+        long free = home.toFile().getUsableSpace();
         Phrase what = Phrase.of("room on the disk");
         Phrase state = Phrase.of("{0} MB", Phrase.typed(Long.toString(free / MEGABYTE)));
         return free >= LITTLE

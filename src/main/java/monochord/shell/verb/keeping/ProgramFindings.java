@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import monochord.cell.Confinement;
 import monochord.text.Phrase;
 
 /** The program itself and the Java it runs on. */
@@ -15,7 +16,7 @@ final class ProgramFindings {
     private ProgramFindings() {}
 
     static List<DoctorFinding> all() {
-        return List.of(DoctorFinding.well(Phrase.of("program"), "program", Version.told()), compiler(), archive());
+        return List.of(DoctorFinding.well(Phrase.of("program"), "program", Version.told()), compiler(), cells(), archive());
     }
 
     private static DoctorFinding compiler() {
@@ -29,6 +30,17 @@ final class ProgramFindings {
                         "java",
                         Phrase.of("missing: this Java has no compiler, or cannot be started anew"),
                         Phrase.sentence("A whole JDK lets lines of Java be run; all else does without."));
+    }
+
+    /** What somebody else's Java could do, were it run. */
+    private static DoctorFinding cells() {
+        Phrase what = Phrase.of("Java kept apart");
+        return DoctorFinding.well(
+                what,
+                "cells",
+                Confinement.isOffered()
+                        ? Phrase.of("without network, out of sight of other programs, at most {0} processes", Confinement.PROCESSES)
+                        : Phrase.of("in a program of its own; this system offers no way to take the network from it"));
     }
 
     /** With it the classes are at hand when the program starts. */

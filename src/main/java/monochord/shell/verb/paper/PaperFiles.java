@@ -28,7 +28,7 @@ import monochord.text.Reader;
 import monochord.theory.note.Signs;
 
 /** What goes on paper, in the forms that a sentence asks for: a page for a browser, PDF, pictures. */
-final class PaperFiles {
+public final class PaperFiles {
     private static final String HTML = "html";
     private static final String PDF = "pdf";
     private static final String SVG = "svg";
@@ -40,13 +40,13 @@ final class PaperFiles {
     private final Sitting sitting;
     private final List<NewFile> files = new ArrayList<>();
 
-    PaperFiles(Sentence sentence, Sitting sitting) {
+    public PaperFiles(Sentence sentence, Sitting sitting) {
         this.sentence = sentence;
         this.sitting = sitting;
     }
 
     /** How they are asked for: the size of the paper, then the files. */
-    static FormPart[] form() {
+    public static FormPart[] form() {
         return new FormPart[] {
             may(alone(LETTER)),
             may(option(HTML, Value.OUT)),
@@ -57,26 +57,26 @@ final class PaperFiles {
     }
 
     /** Whether one of them is asked for. */
-    static boolean isWanted(Sentence sentence) {
+    public static boolean isWanted(Sentence sentence) {
         return sentence.has(HTML) || sentence.has(PDF) || sentence.has(SVG);
     }
 
     /** A4 unless letter is said. */
-    static PageSize size(Sentence sentence) {
+    public static PageSize size(Sentence sentence) {
         return sentence.clause(LETTER).isPresent() ? PageSize.LETTER : PageSize.A4;
     }
 
-    static Reader reader(Sitting sitting) {
+    public static Reader reader(Sitting sitting) {
         return Reader.of(Signs.MUSIC.with(sitting.naming()));
     }
 
-    PaperFiles page(Supplier<String> page) {
+    public PaperFiles page(Supplier<String> page) {
         NewFile.text(sentence, HTML, sitting, page).ifPresent(files::add);
         return this;
     }
 
     /** As PDF, and as a picture of each page. */
-    PaperFiles pages(Phrase title, Function<PageSize, List<Page>> pages) {
+    public PaperFiles pages(Phrase title, Function<PageSize, List<Page>> pages) {
         Reader reader = reader(sitting);
         PageSize size = size(sentence);
         NewFile.of(sentence, PDF, sitting, part -> {
@@ -108,35 +108,36 @@ final class PaperFiles {
     }
 
     /** Sheets, and beside each file one with {@code -key} behind its name; pages are made as they are written. */
-    PaperFiles worksheets(WorksheetSentence asked) {
-        worksheets(asked, "", Worksheet::sheet);
-        worksheets(asked, "key", Worksheet::key);
+    PaperFiles worksheets(Phrase title, Supplier<Stream<Worksheet>> sheets) {
+        worksheets(title, sheets, "", Worksheet::sheet);
+        worksheets(title, sheets, "key", Worksheet::key);
         return this;
     }
 
-    private void worksheets(WorksheetSentence asked, String behind, Function<Worksheet, Handout> side) {
+    private void worksheets(
+            Phrase title, Supplier<Stream<Worksheet>> sheets, String behind, Function<Worksheet, Handout> side) {
         Reader reader = reader(sitting);
         PageSize size = size(sentence);
         Supplier<Stream<Page>> pages =
-                () -> asked.sheets().flatMap(sheet -> HandoutPages.of(side.apply(sheet), size, reader).stream());
+                () -> sheets.get().flatMap(sheet -> HandoutPages.of(side.apply(sheet), size, reader).stream());
         sentence.option(HTML)
                 .ifPresent(named -> files.add(NewFile.named(
                         named,
                         name(named, behind),
                         sitting,
                         part -> Files.writeString(
-                                part, HandoutWeb.of(asked.sheets().map(side).toList(), reader)))));
+                                part, HandoutWeb.of(sheets.get().map(side).toList(), reader)))));
         sentence.option(PDF)
                 .ifPresent(named -> files.add(NewFile.named(named, name(named, behind), sitting, part -> {
                     try (var out = Files.newOutputStream(part)) {
-                        PdfPages.write(out, asked.title(), pages.get().iterator(), reader);
+                        PdfPages.write(out, title, pages.get().iterator(), reader);
                     }
                 })));
         sentence.option(SVG)
                 .ifPresent(named -> pictures(
                         named,
                         behind,
-                        asked.title(),
+                        title,
                         pages.get().limit(MOST_PICTURES).toList()));
     }
 
@@ -163,11 +164,11 @@ final class PaperFiles {
         return this;
     }
 
-    List<NewFile> files() {
+    public List<NewFile> files() {
         return files;
     }
 
-    List<String> names() {
+    public List<String> names() {
         return files.stream().map(NewFile::name).toList();
     }
 }

@@ -10,9 +10,12 @@ import static monochord.shell.sentence.FormPart.takes;
 import static monochord.shell.sentence.FormPart.unsaid;
 import static monochord.shell.sentence.FormPart.words;
 
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import monochord.classroom.AssignmentReading;
 import monochord.harmony.Progression;
 import monochord.harmony.voicing.VoicingSearch;
 import monochord.harmony.voicing.VoicingStyle;
@@ -26,6 +29,7 @@ import monochord.paper.HandoutWeb;
 import monochord.paper.LessonHandout;
 import monochord.paper.ScaleHandout;
 import monochord.paper.VoicingHandout;
+import monochord.paper.Worksheet;
 import monochord.shell.sentence.NewFile;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.SentenceKey;
@@ -41,6 +45,7 @@ import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.Json;
 import monochord.view.Look;
+import monochord.view.course.CheckAnswer;
 
 /** Makes a handout: the chords of a key, scales, hands for a progression, a lesson; or a worksheet with its key. */
 final class SheetVerb implements Verb {
@@ -70,7 +75,8 @@ final class SheetVerb implements Verb {
                         fixed(QUESTIONS),
                         takes(Value.SKILL),
                         or(),
-                        takes(Value.LESSON),
+                        takes(Value.LESSON, Value.FILE),
+                        may(clause(AssignmentSheet.AS, Value.CODE)),
                         may(clause("in", Value.KEYS)),
                         may(clause(WorksheetSentence.COUNT, Value.NUMBER)),
                         may(clause(WorksheetSentence.COPIES, Value.NUMBER)),
@@ -82,7 +88,8 @@ final class SheetVerb implements Verb {
                         "sheet scales in Eb --html scales.html",
                         "sheet voicings F C Ab F in C --pdf hands.pdf",
                         WorksheetSentence.EXAMPLE,
-                        "sheet 5.2 in A --pdf lesson.pdf");
+                        "sheet 5.2 in A --pdf lesson.pdf",
+                        "sheet homework.md --pdf homework.pdf");
     }
 
     @Override
@@ -95,6 +102,9 @@ final class SheetVerb implements Verb {
                     "a handout",
                     "it has to be said where it goes",
                     EXAMPLE);
+        }
+        if (AssignmentSheet.isNamed(sentence)) {
+            return assignment(sentence, sitting);
         }
         return skill.isPresent() ? worksheets(skill.get(), sentence, sitting) : handout(sentence, sitting);
     }
@@ -115,8 +125,22 @@ final class SheetVerb implements Verb {
     private static Answer worksheets(String skill, Sentence sentence, Sitting sitting) {
         WorksheetSentence asked = sentence.body().read(text -> new WorksheetSentence(sentence, skill, sitting));
         PaperFiles files = new PaperFiles(sentence, sitting);
-        files.worksheets(asked);
+        files.worksheets(asked.title(), asked::sheets);
         return written(files, asked.title(), sentence, sitting);
+    }
+
+    /** The worksheet of an assignment and its key, with no name to be written on it but the pupil's code. */
+    private static Answer assignment(Sentence sentence, Sitting sitting) {
+        AssignmentReading reading = AssignmentSheet.read(sentence, sitting);
+        if (reading.assignment().isEmpty() || !reading.faults().isEmpty()) {
+            String name = sentence.body().text();
+            boolean found = sentence.body().read(text -> Files.isReadable(sitting.outside().file(text)));
+            return new CheckAnswer(List.of(new CheckAnswer.Checked(name, reading.faults(), found)));
+        }
+        Worksheet sheet = AssignmentSheet.of(reading.assignment().get(), sentence);
+        PaperFiles files = new PaperFiles(sentence, sitting);
+        files.worksheets(sheet.title(), () -> Stream.of(sheet));
+        return written(files, sheet.title(), sentence, sitting);
     }
 
     /** What follows a word with which the sentence begins. */

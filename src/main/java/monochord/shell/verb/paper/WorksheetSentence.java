@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import monochord.lesson.Keys;
 import monochord.paper.AnswerRoom;
 import monochord.paper.Worksheet;
 import monochord.practice.Question;
@@ -14,6 +13,7 @@ import monochord.practice.Skill;
 import monochord.practice.drill.Mix;
 import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
+import monochord.shell.sentence.AskedKeys;
 import monochord.shell.sentence.Sentence;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
@@ -66,15 +66,8 @@ final class WorksheetSentence {
         return Unreadable.because(text, 0, "a skill to ask on paper", why, EXAMPLE);
     }
 
-    /** Keys as lessons write them, with commas, or with spaces between. */
     private static List<Key> keys(String text, Key own) {
-        Keys keys;
-        try {
-            keys = Keys.parse(text);
-        } catch (Unreadable withCommas) {
-            keys = Keys.parse(text.replace(' ', ','));
-        }
-        return keys.in(own).stream().flatMap(List::stream).distinct().toList();
+        return AskedKeys.parse(text).in(own).stream().flatMap(List::stream).distinct().toList();
     }
 
     private int number(String word, int otherwise, int most) {

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import monochord.classroom.AssignmentCheck;
+import monochord.classroom.AssignmentReader;
 import monochord.lesson.Fault;
 import monochord.lesson.LessonPart;
 import monochord.lesson.Reading;
@@ -41,9 +43,9 @@ final class CheckVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.TEACHING,
-                        Phrase.of("find the faults of lesson and song files; alone, of all lessons here"))
+                        Phrase.of("find the faults of lessons, songs and assignments; alone, of all lessons here"))
                 .form(may(takes(Value.LESSON_FILES)), may(option("trust")))
-                .examples("check my-lesson.md", "check my-song.md");
+                .examples("check my-lesson.md", "check my-song.md", "check homework.md");
     }
 
     @Override
@@ -93,9 +95,18 @@ final class CheckVerb implements Verb {
         List<Checked> checked = new ArrayList<>();
         for (String name : NotebookFiles.named(part, sitting)) {
             Path file = part.read(text -> sitting.outside().file(name));
-            checked.add(song(name, file).orElseGet(() -> checked(name, file, trust, sitting)));
+            checked.add(song(name, file)
+                    .or(() -> assignment(name, file))
+                    .orElseGet(() -> checked(name, file, trust, sitting)));
         }
         return checked;
+    }
+
+    /** The faults of an assignment or what is handed in for one; none if the file is neither. */
+    private static Optional<Checked> assignment(String name, Path file) {
+        return AssignmentReader.isAssignment(file)
+                ? Optional.of(new Checked(name, AssignmentCheck.faults(file, name), true))
+                : Optional.empty();
     }
 
     /** The faults of a song; none if the file is none. */

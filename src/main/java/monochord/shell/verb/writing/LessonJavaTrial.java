@@ -9,7 +9,7 @@ import monochord.lesson.LessonPart;
 import monochord.lesson.Reading;
 import monochord.lesson.read.Faults;
 import monochord.lesson.read.Source;
-import monochord.notebook.Digest;
+import monochord.file.Digest;
 import monochord.shell.sitting.CellAnswers;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;

@@ -10,7 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import monochord.file.WholeFile;
-import monochord.notebook.Digest;
+import monochord.file.Digest;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
 import monochord.shell.replay.Replay;

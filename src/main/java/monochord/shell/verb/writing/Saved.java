@@ -20,6 +20,6 @@ record Saved(String file, int lines, int notes) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("file", file).put("lines", lines).put("notes", notes);
+        json.put("kind", "saved").put("file", file).put("lines", lines).put("notes", notes);
     }
 }

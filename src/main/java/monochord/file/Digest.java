@@ -1,4 +1,4 @@
-package monochord.notebook;
+package monochord.file;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
