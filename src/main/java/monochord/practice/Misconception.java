@@ -31,7 +31,8 @@ public enum Misconception {
     RELATIVE_FOR_PARALLEL(
             Phrase.sentence("Parallel means the same tonic; the relative has the same signature and another tonic.")),
     PARALLEL_FOR_RELATIVE(
-            Phrase.sentence("A minor key shares its signature with its relative major, a minor third higher.")),
+            Phrase.sentence(
+                    "Major and minor on one tonic have different signatures: a minor key takes that of its relative major, a minor third higher.")),
     SIGNATURE_FORGOTTEN(
             Phrase.sentence("The key signature counts for every note that the accidental in front does not change.")),
     LAST_SIGN_FOR_TONIC(Phrase.sentence("The last sharp is the seventh degree, the last flat is the fourth.")),
@@ -44,8 +45,8 @@ public enum Misconception {
     WRONG_BASS(Phrase.sentence("The name of a chord says what lies lowest: its root, or the note behind the slash.")),
     BASS_FOR_ROOT(Phrase.sentence(
             "Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass.")),
-    MISSING_NOTE(Phrase.sentence("Count the notes: one has been left out.")),
-    EXTRA_NOTE(Phrase.sentence("Count the notes: there is one more than was asked for.")),
+    MISSING_NOTE(Phrase.sentence("Count again: something has been left out.")),
+    EXTRA_NOTE(Phrase.sentence("Count again: nothing may stand there that was not asked for.")),
     HANDS_CROSSED(
             Phrase.sentence("The left hand plays below the right; where they cross, they are in each other's way.")),
     OUT_OF_REACH(Phrase.sentence(
