@@ -41,7 +41,8 @@ class WallsTest {
             Map.entry("record", Set.of("practice", "text", "file")),
             Map.entry("lesson", Set.of("theory", "harmony", "song", "practice", "text")),
             Map.entry("course", Set.of("theory", "harmony", "text", "practice", "record", "lesson")),
-            Map.entry("classroom", Set.of("theory", "text", "file", "practice", "record", "lesson", "course")),
+            Map.entry(
+                    "classroom", Set.of("theory", "harmony", "text", "file", "practice", "record", "lesson", "course")),
             Map.entry("notebook", Set.of("theory", "lesson", "text", "file")),
             Map.entry("view", Set.of("theory", "harmony", "song", "score", "practice", "lesson", "classroom", "text")),
             Map.entry(

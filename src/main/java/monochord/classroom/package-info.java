@@ -12,7 +12,7 @@
  *
  * <p>A file says nothing of a pupil but a code. Times, tries and help are as told by the pupil's file.
  *
- * <p>Imports {@code theory}, {@code text}, {@code file}, {@code practice}, {@code record}, {@code lesson} and {@code
- * course}.
+ * <p>Imports {@code theory}, {@code harmony}, {@code text}, {@code file}, {@code practice}, {@code record}, {@code
+ * lesson} and {@code course}.
  */
 package monochord.classroom;

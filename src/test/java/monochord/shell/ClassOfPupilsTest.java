@@ -33,18 +33,15 @@ class ClassOfPupilsTest {
     void practiceIsSentHomeAndComesBack() throws IOException {
         home = Files.createDirectory(place.resolve("secret-home"));
         folder = Files.createDirectories(place.resolve("desk/in")).getParent();
-        run("assign lowered-degree in Eb, C, D count 4 --seed 5 --out in/homework.md").result(0);
+        run("assign lowered-degree in Eb, C, D count 4 --seed 5 --out in/homework.md")
+                .result(0);
         handIn("7b-04", "D", "E", "A", "=1+1");
         handIn("7b-05", "Db", "Eb", "Ab", "");
         handIn("7b-06", "D", "E", "A", "G");
     }
 
     private Run run(String sentence) {
-        return new Run.Outside()
-                .inFolder(folder)
-                .atHome(home)
-                .at(() -> NOW)
-                .run(sentence.split(" "));
+        return new Run.Outside().inFolder(folder).atHome(home).at(() -> NOW).run(sentence.split(" "));
     }
 
     private void handIn(String code, String... answers) throws IOException {
@@ -76,15 +73,17 @@ class ClassOfPupilsTest {
 
     @Test
     void markedTwiceCountsOnce() {
-        assertTrue(run("mark in").result(0).endsWith("10 answers are new on record; class shows what the class can do.\n"));
-        assertTrue(run("mark in").result(0).endsWith("No answer is new on record; class shows what the class can do.\n"));
+        assertTrue(run("mark in")
+                .result(0)
+                .endsWith("10 answers are new on record; class shows what the class can do.\n"));
+        assertTrue(
+                run("mark in").result(0).endsWith("No answer is new on record; class shows what the class can do.\n"));
     }
 
     @Test
     void theFirstScreenIsWhatATeacherWants() {
         run("mark in");
-        assertEquals(
-                """
+        assertEquals("""
                 3 pupils, 10 answers, 3 right at the first try.
 
                 To teach next
@@ -99,32 +98,41 @@ class ClassOfPupilsTest {
                 Over the class
                 major keys           C♭ G♭ D♭ A♭ E♭ B♭ F  C  G  D  A  E  B  F♯ C♯
                 lowered-degree       ·  ·  ·  ·  -2 ·  ·  -2 ·  -2 ·  ·  ·  ·  ·
-                · not yet   - begun   = coming   ≡ known   3 so many pupils unsure   + more than
-                  nine
+                · not yet   - begun   = coming   ≡ known   3 so many unsure   + more than nine
 
                 The pupils
                 pupil  answers  right at once  known  of things asked
                 7b-04        3              0      0                3
                 7b-05        3              3      0                3
                 7b-06        4              0      0                3
-                """,
-                run("class").result(0));
+                """, run("class").result(0));
     }
 
     @Test
     void whatIsToBeTaughtCanBeAssignedAsItStands() {
         run("mark in");
-        String sentence = run("class").out().lines().filter(line -> line.startsWith("assign")).findFirst().orElseThrow();
+        String sentence = run("class")
+                .out()
+                .lines()
+                .filter(line -> line.startsWith("assign"))
+                .findFirst()
+                .orElseThrow();
         assertTrue(run(sentence).result(0).startsWith("Lowered degrees: 10 questions, written to not-lowered.md."));
     }
 
     @Test
     void overWeeksAndAssignmentsAndOfOnePupil() {
         run("mark in");
-        assertTrue(run("class over 2 weeks").result(0).startsWith("3 pupils, 10 answers, 3 right at the first try, over the last 2 weeks.\n"));
-        assertEquals("Nothing is on record over the last week.\n", run("class over week").result(0));
+        assertTrue(run("class over 2 weeks")
+                .result(0)
+                .startsWith("3 pupils, 10 answers, 3 right at the first try, over the last 2 weeks.\n"));
+        assertEquals(
+                "Nothing is on record over the last week.\n",
+                run("class over week").result(0));
         assertTrue(run("class over lowered-degree-5").result(0).contains("over lowered-degree-5."));
-        assertEquals("Nothing is on record over triads-9.\n", run("class over triads-9").result(0));
+        assertEquals(
+                "Nothing is on record over triads-9.\n",
+                run("class over triads-9").result(0));
         assertTrue(run("class 7B-04").result(0).startsWith("""
                 7b-04: 3 answers, 0 right at the first try. Times and tries are as told by the
                 pupil's file.
@@ -144,7 +152,9 @@ class ClassOfPupilsTest {
     @Test
     void aGroupOfTheListIsSeenAlone() throws IOException {
         Files.writeString(home.resolve("class.csv"), "code,name,group\n7b-04,Ana Lane,Thursday\n7b-05,Ben,Monday\n");
-        assertTrue(run("mark in").out().endsWith("6 answers are new on record; class shows what the class can do.\n"), "7b-06 is not on the list");
+        assertTrue(
+                run("mark in").out().endsWith("6 answers are new on record; class shows what the class can do.\n"),
+                "7b-06 is not on the list");
         assertTrue(run("class thursday").result(0).startsWith("1 pupil, 3 answers, 0 right at the first try.\n"));
         assertTrue(run("class list").result(0).startsWith("7b-04  Ana Lane  Thursday\n7b-05  Ben       Monday\n"));
     }
@@ -153,20 +163,20 @@ class ClassOfPupilsTest {
     void whoIsForgottenIsGoneFromRecordAndList() throws IOException {
         Files.writeString(home.resolve("class.csv"), "7b-04,Ana Lane,Thursday\n7b-05,Ben,Monday\n7b-06,Cleo,\n");
         run("mark in");
-        assertEquals(
-                """
+        assertEquals("""
                 7b-04 is forgotten: 3 answers are off the record.
                 The code and the name are off the list.
                 Files that were handed in, pages and copies you made are yours to delete.
-                """,
-                run("class forget 7b-04").result(0));
+                """, run("class forget 7b-04").result(0));
         try (Stream<Path> files = Files.list(home)) {
             for (Path file : files.toList()) {
                 assertFalse(bytes(file).contains("7b-04") || bytes(file).contains("Ana"), file.toString());
             }
         }
         assertTrue(run("mark in").out().endsWith("No answer is new on record; class shows what the class can do.\n"));
-        assertEquals("Nothing of 7b-04 is on record, nor on the list.\n", run("class forget 7b-04").result(1));
+        assertEquals(
+                "Nothing of 7b-04 is on record, nor on the list.\n",
+                run("class forget 7b-04").result(1));
     }
 
     @Test
@@ -176,7 +186,9 @@ class ClassOfPupilsTest {
                 "10 answers of pupils are in thursday.db now, and nothing of your own.\n",
                 run("class copy thursday.db").result(0));
         home = place.resolve("colleague");
-        assertEquals("10 answers came in; what was here stays.\n", run("class join thursday.db").result(0));
+        assertEquals(
+                "10 answers came in; what was here stays.\n",
+                run("class join thursday.db").result(0));
         assertEquals(
                 "All of it was here already, or is of nobody on your list.\n",
                 run("class join thursday.db").result(0));
@@ -187,8 +199,7 @@ class ClassOfPupilsTest {
     void feedbackSaysWhatWasRightWhichMistakeTheWayAndWhatToPractise() throws IOException {
         assertTrue(run("mark in --feedback feedback --csv marks.csv").result(0).endsWith("\n10 files written.\n"));
         String page = Files.readString(folder.resolve("feedback/7b-05-lowered-degree-5.md"));
-        assertTrue(page.startsWith(
-                """
+        assertTrue(page.startsWith("""
                 # 7b-05: lowered-degree-5
 
                 3 of 4 right.
@@ -209,8 +220,7 @@ class ClassOfPupilsTest {
 
                 You wrote: Db
                 """), page);
-        assertTrue(page.endsWith(
-                """
+        assertTrue(page.endsWith("""
                 ## To practise
 
                 practise lowered-degree in Eb
@@ -220,9 +230,11 @@ class ClassOfPupilsTest {
                 """), page);
         String wrong = pdf(folder.resolve("feedback/7b-06-lowered-degree-5.pdf"));
         assertTrue(wrong.contains("The mistake: the degree not lowered"), wrong);
-        assertTrue(Files.readString(folder.resolve("feedback/7b-06-lowered-degree-5.html")).contains("You wrote: D"));
+        assertTrue(Files.readString(folder.resolve("feedback/7b-06-lowered-degree-5.html"))
+                .contains("You wrote: D"));
         assertTrue(bytes(folder.resolve("marks.csv"))
-                .contains("lowered-degree-5,7b-04,4,lowered-degree,b3,Eb major,'=1+1,1,unreadable,,Gb,in/7b-04.md\r\n"));
+                .contains(
+                        "lowered-degree-5,7b-04,4,lowered-degree,b3,Eb major,'=1+1,1,unreadable,,Gb,in/7b-04.md\r\n"));
         assertEquals(13, bytes(folder.resolve("marks.csv")).lines().count());
     }
 
@@ -238,9 +250,12 @@ class ClassOfPupilsTest {
     void forTheWallThereAreCodesOnly() throws IOException {
         Files.writeString(home.resolve("class.csv"), "7b-04,Ana Lane,Thursday\n7b-05,Ben,Monday\n7b-06,Cleo,\n");
         run("mark in");
-        assertEquals("Written: wall.html, wall.pdf\n", run("class --html wall.html --pdf wall.pdf").result(0));
+        assertEquals(
+                "Written: wall.html, wall.pdf\n",
+                run("class --html wall.html --pdf wall.pdf").result(0));
         String words = pdf(folder.resolve("wall.pdf"));
-        for (String wanted : List.of("3 pupils, 10 answers", "Lowered degrees", "the degree not lowered", "7b-06", "≡ known")) {
+        for (String wanted :
+                List.of("3 pupils, 10 answers", "Lowered degrees", "the degree not lowered", "7b-06", "≡ known")) {
             assertTrue(words.contains(wanted), words);
             assertTrue(Files.readString(folder.resolve("wall.html")).contains(wanted), wanted);
         }
@@ -254,7 +269,13 @@ class ClassOfPupilsTest {
         run("class --html wall.html --pdf wall.pdf --svg wall.svg");
         run("class copy thursday.db");
         List<String> secrets = List.of(
-                "Ana Lane", "Ben Ode", "Cleo Qu", "secret-home", place.toString(), System.getProperty("user.home"), "user.name");
+                "Ana Lane",
+                "Ben Ode",
+                "Cleo Qu",
+                "secret-home",
+                place.toString(),
+                System.getProperty("user.home"),
+                "user.name");
         List<Path> all = written();
         assertEquals(18, all.size());
         for (Path file : all) {
@@ -276,11 +297,17 @@ class ClassOfPupilsTest {
         run("mark in");
         String json = run("class --json").result(0);
         StrictJson.read(json.strip());
-        assertTrue(json.startsWith(
-                "{\"kind\":\"class\",\"pupils\":[\"7b-04\",\"7b-05\",\"7b-06\"],\"asked\":10,\"right\":3,\"grid\":[{\"skill\":"
-                        + "\"lowered-degree\",\"key\":\"C major\",\"mastery\":0.1231,\"asked\":3,\"right\":1,\"below\":[\"7b-04\",\"7b-06\"]}"), json);
-        assertTrue(json.contains("\"mistakes\":[{\"misconception\":\"not-lowered\",\"count\":7,\"codes\":[\"7b-06\",\"7b-04\"]}]"), json);
-        assertTrue(json.contains("\"assign\":\"assign lowered-degree in Eb, C, D count 10 --out not-lowered.md\""), json);
+        assertTrue(
+                json.startsWith(
+                        "{\"kind\":\"class\",\"pupils\":[\"7b-04\",\"7b-05\",\"7b-06\"],\"asked\":10,\"right\":3,\"grid\":[{\"skill\":"
+                                + "\"lowered-degree\",\"key\":\"C major\",\"mastery\":0.1231,\"asked\":3,\"right\":1,\"below\":[\"7b-04\",\"7b-06\"]}"),
+                json);
+        assertTrue(
+                json.contains(
+                        "\"mistakes\":[{\"misconception\":\"not-lowered\",\"count\":7,\"codes\":[\"7b-06\",\"7b-04\"]}]"),
+                json);
+        assertTrue(
+                json.contains("\"assign\":\"assign lowered-degree in Eb, C, D count 10 --out not-lowered.md\""), json);
     }
 
     @Test
@@ -289,6 +316,7 @@ class ClassOfPupilsTest {
                 "Nothing has been marked yet: mark takes a file that was handed in, or a folder.\n",
                 run("class").result(0));
         assertEquals(
-                "Nothing of 7b-04 is on record, nor on the list.\n", run("class forget 7b-04").result(1));
+                "Nothing of 7b-04 is on record, nor on the list.\n",
+                run("class forget 7b-04").result(1));
     }
 }

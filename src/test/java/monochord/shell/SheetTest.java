@@ -84,8 +84,8 @@ class SheetTest {
     void refusalsSayWhatWouldWork() {
         String form = """
                 Form: sheet chords or scales, or voicings PROGRESSION, or questions SKILL, or
-                LESSON [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves or keyboards]
-                [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]
+                LESSON or FILE [as CODE] [in KEYS] [count NUMBER] [copies NUMBER] [lines, staves
+                or keyboards] [letter] [--html OUT] [--pdf OUT] [--svg OUT] [--over]
                 """;
         assertEquals(
                 "\"tunes\" is not a handout: expected chords, scales, voicings, questions or a\n"

@@ -200,7 +200,7 @@ class SittingsTest {
                 () -> ++seed[0],
                 Ear.silent(),
                 () -> 0,
-                nowhere -> Keeper.inMemory());
+                nowhere -> Keeper.inMemory(home.resolve(".class")));
         Verbs verbs = new Verbs();
         Sitting sitting = around.sitting();
         return new Prompt(around, verbs, sitting, new LineReading(verbs, sitting), around.look());

@@ -16,8 +16,9 @@ import monochord.practice.skill.Skills;
  * of the mistakes that could be made are of its kind. Our own model, no source; the rates are ours.
  *
  * @param pupils how many follow it, as is to be expected
+ * @param followers the codes of those who rather do than not, those first who made it most
  */
-record FollowedProcedure(MistakeCount mistake, Skill skill, double pupils) {
+record FollowedProcedure(MistakeCount mistake, Skill skill, double pupils, List<String> followers) {
     /** In how many of the questions that allow it somebody makes the mistake who follows the procedure. */
     private static final double RATE = 0.5;
     /** How many pupils follow a procedure, before anything is known. */
@@ -39,7 +40,7 @@ record FollowedProcedure(MistakeCount mistake, Skill skill, double pupils) {
         for (MistakeCount mistake : likeliest(overview)) {
             Skills.find(mistake.skills().get(0)).ifPresent(skill -> {
                 MistakeChances its = chances.computeIfAbsent(skill.id(), id -> MistakeChances.of(skill));
-                all.add(new FollowedProcedure(mistake, skill, expected(mistake, its, overview)));
+                all.add(of(mistake, skill, its, overview));
             });
         }
         double least = overview.pupils().size() < SMALL_CLASS ? HALF : ENOUGH;
@@ -60,18 +61,23 @@ record FollowedProcedure(MistakeCount mistake, Skill skill, double pupils) {
         return mistake.byPupil().values().stream().filter(times -> times > 1).count();
     }
 
-    private static double expected(MistakeCount mistake, MistakeChances chances, ClassOverview overview) {
+    private static FollowedProcedure of(
+            MistakeCount mistake, Skill skill, MistakeChances chances, ClassOverview overview) {
         double allowed = Math.max(RAREST, chances.allowed(mistake.misconception()));
         double share = Math.max(RAREST, chances.share(mistake.misconception()));
         double follows = RATE * allowed;
         double slips = Math.min(slipRate(mistake, overview) * share, follows);
-        double pupils = 0;
+        Map<String, Double> byCode = new HashMap<>();
         for (PupilSummary pupil : overview.pupils()) {
             int made = mistake.byPupil().getOrDefault(pupil.code(), 0);
-            int asked = pupil.askedBySkill().getOrDefault(mistake.skills().get(0), 0);
-            pupils += made == 0 ? 0 : probability(made, asked, follows, slips);
+            int asked = pupil.askedBySkill().getOrDefault(skill.id(), 0);
+            byCode.put(pupil.code(), made == 0 ? 0 : probability(made, asked, follows, slips));
         }
-        return pupils;
+        List<String> followers = mistake.codes().stream()
+                .filter(code -> byCode.getOrDefault(code, 0.0) >= HALF)
+                .toList();
+        double pupils = byCode.values().stream().mapToDouble(one -> one).sum();
+        return new FollowedProcedure(mistake, skill, pupils, followers);
     }
 
     /** How often answers in that skill are wrong in other ways. */

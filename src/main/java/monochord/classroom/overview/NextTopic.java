@@ -35,7 +35,7 @@ public record NextTopic(
         Phrase sentence, Phrase evidence, String skill, String file, List<Key> keys, List<String> codes) {
     private static final int MOST_KEYS = 4;
     /** More codes than these are counted instead. */
-    private static final int MOST_CODES = 6;
+    private static final int MOST_CODES = 4;
 
     public NextTopic {
         keys = List.copyOf(keys);
@@ -67,17 +67,18 @@ public record NextTopic(
 
     private static NextTopic of(FollowedProcedure followed, ClassOverview overview) {
         MistakeCount mistake = followed.mistake();
-        List<String> codes = mistake.codes();
+        List<String> codes = followed.followers().isEmpty() ? mistake.codes() : followed.followers();
+        boolean areAll = codes.size() == mistake.codes().size();
         int asked = overview.asked(followed.skill().id());
         return new NextTopic(
                 Phrase.sentence("{0}: go over this rule.", followed.skill().title())
                         .then(mistake.misconception().rule()),
                 Phrase.sentence(
-                        "{0}: {1} in {2}, by {3}.",
+                        "{0}: {1} in {2}, {3}.",
                         mistake.misconception().words(),
                         Phrase.counted(mistake.count(), "{0} time", "{0} times", mistake.count()),
                         Phrase.counted(asked, "{0} answer", "{0} answers", asked),
-                        who(codes)),
+                        areAll ? Phrase.of("by {0}", who(codes)) : Phrase.of("mostly by {0}", who(codes))),
                 followed.skill().id(),
                 mistake.misconception().id(),
                 keys(mistake.keys()),
@@ -102,8 +103,7 @@ public record NextTopic(
         return new NextTopic(
                 Phrase.sentence("{0}: practise it in {1}.", skill.title(), Phrase.list(keys)),
                 Phrase.sentence(
-                        "There {0} right at the first try; not yet sure: {1}.",
-                        rightOf(right, asked), who(codes)),
+                        "There {0} right at the first try; not yet sure: {1}.", rightOf(right, asked), who(codes)),
                 skill.id(),
                 skill.id(),
                 keys,

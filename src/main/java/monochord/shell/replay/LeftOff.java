@@ -1,6 +1,8 @@
 package monochord.shell.replay;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import monochord.practice.mastery.Attempt;
 import monochord.practice.mastery.Knowledge;
 import monochord.record.Agenda;
@@ -29,6 +31,11 @@ record LeftOff(Keeper keeper, Agenda agenda) implements Keeper {
     @Override
     public List<Phrase> notices() {
         return keeper.notices();
+    }
+
+    @Override
+    public Optional<Path> classFolder() {
+        return keeper.classFolder();
     }
 
     @Override

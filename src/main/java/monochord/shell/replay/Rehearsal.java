@@ -88,7 +88,7 @@ public final class Rehearsal implements AutoCloseable {
 
     /** A record of nothing, left by somebody who was to go on with this lesson. */
     private Keeper keeper(String lesson) {
-        Keeper empty = Keeper.inMemory();
+        Keeper empty = Keeper.inMemory(folder.resolve(".class"));
         return lesson.isEmpty() ? empty : new LeftOff(empty, agenda(lesson));
     }
 

@@ -127,7 +127,10 @@ public final class Teaching {
     /** How a sitting opens, on this day. */
     public Opening opening() {
         if (opening == null) {
-            opening = new Opening(sitting.study().agenda(), sitting.study().now());
+            opening = new Opening(
+                    course.stillThere(
+                            sitting.study().agenda(), sitting.study().bookmarks()::isDone),
+                    sitting.study().now());
             course.resume(opening.lesson());
         }
         return opening;

@@ -1,7 +1,9 @@
 package monochord.shell.storage;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import monochord.practice.mastery.Attempt;
 import monochord.practice.mastery.Evidence;
 import monochord.practice.mastery.Knowledge;
@@ -13,7 +15,17 @@ import monochord.text.Phrase;
 /** Forgets everything when the program ends, and has nothing to tell. */
 final class InMemoryKeeper implements Keeper {
     private final List<Evidence> evidence = new ArrayList<>();
+    private final Optional<Path> classFolder;
     private KeptSet set = KeptSet.NONE;
+
+    InMemoryKeeper(Optional<Path> classFolder) {
+        this.classFolder = classFolder;
+    }
+
+    @Override
+    public Optional<Path> classFolder() {
+        return classFolder;
+    }
 
     @Override
     public void ready() {

@@ -45,6 +45,11 @@ public interface Keeper {
         return Optional.empty();
     }
 
+    /** Where the list of a class is, and what its pupils give; nothing where neither is kept. */
+    default Optional<Path> classFolder() {
+        return place();
+    }
+
     /**
      * Copies all answers into a file.
      *
@@ -70,6 +75,11 @@ public interface Keeper {
 
     /** One that forgets everything when the program ends, and has nothing to tell. */
     static Keeper inMemory() {
-        return new InMemoryKeeper();
+        return new InMemoryKeeper(Optional.empty());
+    }
+
+    /** The same, with what a class gives in this folder, which is gone with the sitting. */
+    static Keeper inMemory(Path classFolder) {
+        return new InMemoryKeeper(Optional.of(classFolder));
     }
 }

@@ -33,7 +33,7 @@ import monochord.view.course.ProgressAnswer;
  */
 public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<NextTopic> next) implements Answer {
     private static final int MOST_MISTAKES = 6;
-    private static final int MOST_CODES = 5;
+    private static final int MOST_CODES = 4;
     private static final int MANY = 9;
 
     public ClassOverviewAnswer {
@@ -65,7 +65,10 @@ public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<Next
 
     private Phrase count() {
         Phrase pupils = Phrase.counted(
-                overview.pupils().size(), "{0} pupil", "{0} pupils", overview.pupils().size());
+                overview.pupils().size(),
+                "{0} pupil",
+                "{0} pupils",
+                overview.pupils().size());
         Phrase answers = Phrase.counted(overview.asked(), "{0} answer", "{0} answers", overview.asked());
         return over.isEmpty()
                 ? Phrase.sentence("{0}, {1}, {2} right at the first try.", pupils, answers, overview.right())
@@ -110,10 +113,13 @@ public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<Next
 
     private StyledText field(Look look) {
         Map<SkillInKey, FieldSign> signs = new HashMap<>();
-        overview.grid().forEach((item, cell) -> signs.put(
-                item, new FieldSign(KnownLevel.of(cell.mastery()), mark(cell.below().size()))));
+        overview.grid()
+                .forEach((item, cell) -> signs.put(
+                        item,
+                        new FieldSign(
+                                KnownLevel.of(cell.mastery()), mark(cell.below().size()))));
         KnownField field = new KnownField(
-                signs, List.of(Phrase.of("3 so many pupils unsure"), Phrase.of("+ more than nine")), look.reader());
+                signs, List.of(Phrase.of("3 so many unsure"), Phrase.of("+ more than nine")), look.reader());
         if (!look.plain() && look.width() >= field.columns()) {
             return field.text();
         }
@@ -131,9 +137,7 @@ public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<Next
         Phrase right = Phrase.of("{0} of {1} right alone", cell.right(), cell.asked());
         return cell.below().isEmpty()
                 ? Phrase.of("{0}: {1}, {2}.", ProgressAnswer.name(item), level, right)
-                : Phrase.of(
-                        "{0}: {1}, {2}; unsure: {3}.",
-                        ProgressAnswer.name(item), level, right, who(cell.below()));
+                : Phrase.of("{0}: {1}, {2}; unsure: {3}.", ProgressAnswer.name(item), level, right, who(cell.below()));
     }
 
     private Table weeks() {
@@ -143,9 +147,7 @@ public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<Next
                 Table.Column.right(Phrase.of("right at once")));
         for (ClassWeek week : overview.weeks()) {
             table.row(
-                    Phrase.typed(day(week).toString()),
-                    Phrase.of("{0}", week.asked()),
-                    Phrase.of("{0}", week.right()));
+                    Phrase.typed(day(week).toString()), Phrase.of("{0}", week.asked()), Phrase.of("{0}", week.right()));
         }
         return table;
     }
@@ -187,15 +189,25 @@ public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<Next
                             .put("right", cell.right())
                             .put("below", cell.below());
                 })
-                .objects("mistakes", overview.mistakesOfAllSkills(), (object, one) -> object.put(
-                                "misconception", one.misconception().id())
-                        .put("count", one.count())
-                        .put("codes", one.codes()))
-                .objects("next", next, (object, topic) -> object.put("sentence", topic.sentence().toString())
-                        .put("evidence", topic.evidence().toString())
-                        .put("assign", topic.assign()))
-                .objects("weeks", overview.weeks(), (object, week) -> object.put("from", day(week).toString())
-                        .put("asked", week.asked())
-                        .put("right", week.right()));
+                .objects(
+                        "mistakes",
+                        overview.mistakesOfAllSkills(),
+                        (object, one) -> object.put(
+                                        "misconception", one.misconception().id())
+                                .put("count", one.count())
+                                .put("codes", one.codes()))
+                .objects(
+                        "next",
+                        next,
+                        (object, topic) -> object.put(
+                                        "sentence", topic.sentence().toString())
+                                .put("evidence", topic.evidence().toString())
+                                .put("assign", topic.assign()))
+                .objects(
+                        "weeks",
+                        overview.weeks(),
+                        (object, week) -> object.put("from", day(week).toString())
+                                .put("asked", week.asked())
+                                .put("right", week.right()));
     }
 }

@@ -3,6 +3,7 @@ package monochord.shell.verb.classroom;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import monochord.classroom.AssignmentReader;
@@ -51,7 +52,8 @@ public final class HomeworkStart {
                 sitting,
                 work -> HomeworkTeaching.fromPaper(
                         work,
-                        file -> MarkVerb.marked(List.of(file), Optional.of(work.given()), sentence, sitting),
+                        file -> MarkVerb.marked(
+                                Map.of(file, work.name()), Optional.of(work.given()), sentence, sitting),
                         sitting));
     }
 
@@ -72,9 +74,10 @@ public final class HomeworkStart {
                         "an assignment to be done",
                         Clause.of("it has to be said by whom, with the code your teacher gave you"),
                         EXAMPLE));
-        String name = reading.handIn().flatMap(HandIn::code).filter(code::equals).isPresent()
-                ? named.text()
-                : NewFile.behind(named.text(), code.text());
+        String name =
+                reading.handIn().flatMap(HandIn::code).filter(code::equals).isPresent()
+                        ? named.text()
+                        : NewFile.behind(named.text(), code.text());
         Path handIn = named.read(text -> sitting.outside().file(name));
         return beginning.apply(new HomeworkTask(reading.assignment().get(), code, handIn, name));
     }

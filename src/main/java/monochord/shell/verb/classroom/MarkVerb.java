@@ -7,8 +7,9 @@ import static monochord.shell.sentence.FormPart.takes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import monochord.classroom.Assignment;
@@ -43,7 +44,8 @@ final class MarkVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.TEACHING,
-                        Phrase.of("mark what was handed in, files or a folder; with a code, type in what stands on paper"))
+                        Phrase.of(
+                                "mark what was handed in, files or a folder; with a code, type in what stands on paper"))
                 .form(takes(Value.FILES), may(clause(WITH, Value.FILE)), may(clause(HomeworkStart.AS, Value.CODE)))
                 .form(MarkedFiles.form())
                 .examples(
@@ -63,51 +65,62 @@ final class MarkVerb implements Verb {
         if (sentence.clause(HomeworkStart.AS).isPresent()) {
             return HomeworkStart.fromPaper(sentence, sitting);
         }
-        List<Path> named = named(sentence.body(), sitting);
-        for (Path file : named) {
+        Map<Path, String> named = named(sentence.body(), sitting);
+        for (Path file : named.keySet()) {
             if (!Files.exists(file) && !Files.isSymbolicLink(file)) {
-                return Statement.failed(Phrase.of(
-                        "{0}: there is no such file", Phrase.typed(sitting.outside().named(file.toString()))));
+                return Statement.failed(Phrase.of("{0}: there is no such file", Phrase.typed(named.get(file))));
             }
         }
         Optional<Assignment> with = sentence.clause(WITH).map(part -> part.read(text -> assignment(part, sitting)));
         return marked(named, with, sentence, sitting);
     }
 
-    /** @param with an assignment that goes before those among the files */
-    static Answer marked(List<Path> named, Optional<Assignment> with, Sentence sentence, Sitting sitting) {
+    /**
+     * @param named files and folders, each with its name as it was typed
+     * @param with an assignment that goes before those among the files
+     */
+    static Answer marked(Map<Path, String> named, Optional<Assignment> with, Sentence sentence, Sitting sitting) {
         try {
             OwnClass own = OwnClass.of(sitting);
             TeachersFiles teacher =
                     TeachersFiles.of(with.stream().toList(), own.list().codes());
-            HandInFiles files = HandInFiles.of(named, teacher, sitting.outside()::named);
+            HandInFiles files = HandInFiles.of(
+                    List.copyOf(named.keySet()),
+                    teacher,
+                    path -> named.getOrDefault(Path.of(path), told(path, sitting)));
             return files.count() == 0
                     ? Statement.of(Phrase.sentence("Nothing was handed in there."))
-                    : new MarkedFiles(sentence, sitting, files).write(new MarkAnswer(files, new MarksKept(own, sitting)));
+                    : new MarkedFiles(sentence, sitting, files)
+                            .write(new MarkAnswer(files, new MarksKept(own, sitting)));
         } catch (IOException unreadable) {
             return Statement.failed(sitting.outside().told(unreadable));
         }
     }
 
     /** One name if the whole text names a file or a folder, for names may hold spaces; else each word is one. */
-    private static List<Path> named(SentencePart body, Sitting sitting) {
+    private static Map<Path, String> named(SentencePart body, Sitting sitting) {
         if (body.isEmpty()) {
-            throw Unreadable.because(
-                    body.text(), 0, "something to mark", "expected a file or a folder", EXAMPLE);
+            throw Unreadable.because(body.text(), 0, "something to mark", "expected a file or a folder", EXAMPLE);
         }
         Path whole = body.read(sitting.outside()::file);
         if (Files.exists(whole)) {
-            return List.of(whole);
+            return Map.of(whole, body.text());
         }
-        List<Path> files = new ArrayList<>();
-        Stream.of(body.text().split("\\s+")).forEach(name -> files.add(body.read(text -> sitting.outside().file(name))));
+        Map<Path, String> files = new LinkedHashMap<>();
+        Stream.of(body.text().split("\\s+"))
+                .forEach(name -> files.put(body.read(text -> sitting.outside().file(name)), name));
         return files;
+    }
+
+    private static String told(String path, Sitting sitting) {
+        return sitting.outside().named(path);
     }
 
     private static Assignment assignment(SentencePart part, Sitting sitting) {
         Path file = part.read(sitting.outside()::file);
-        Optional<Assignment> assignment = AssignmentReader.read(file, part.text()).assignment();
+        Optional<Assignment> assignment =
+                AssignmentReader.read(file, part.text()).assignment();
         return assignment.orElseThrow(() -> Unreadable.because(
-                        part.text(), 0, "an assignment", Clause.of("its file cannot be read; check says why"), EXAMPLE));
+                part.text(), 0, "an assignment", Clause.of("its file cannot be read; check says why"), EXAMPLE));
     }
 }

@@ -15,7 +15,7 @@ import monochord.shell.sitting.Sitting;
 record OwnClass(Optional<Path> home, ClassList list) {
     /** @throws IOException with a message for the teacher, if the list cannot be read */
     static OwnClass of(Sitting sitting) throws IOException {
-        Optional<Path> home = sitting.study().keeper().place();
+        Optional<Path> home = sitting.study().keeper().classFolder();
         ClassList list = home.isEmpty() ? ClassList.NONE : read(home.get());
         return new OwnClass(home, list);
     }

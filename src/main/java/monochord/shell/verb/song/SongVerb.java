@@ -125,7 +125,7 @@ final class SongVerb implements Verb {
     private static Song opened(SongOpening opening, String name, Sitting sitting) {
         sitting.song().open(opening.song(), opening.file().orElse(null));
         if (!sitting.song().isNoted(name)) {
-            sitting.journal().attach(new AttachedFile(name, opening.text()));
+            sitting.journal().attach(AttachedFile.song(name, opening.text()));
         }
         sitting.song().holds(name, opening.text());
         sitting.song().remember(sitting);
