@@ -216,7 +216,8 @@ public final class Teaching {
         return DailySet.of(day.learner(), sitting.study().now(), seed).turns().get(0);
     }
 
-    Difficulty level() {
+    /** How far the learner is. */
+    public Difficulty level() {
         return new Difficulty(sitting.study().knowledge());
     }
 
