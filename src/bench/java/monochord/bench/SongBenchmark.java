@@ -2,8 +2,8 @@ package monochord.bench;
 
 import java.util.concurrent.TimeUnit;
 import monochord.score.Pattern;
-import monochord.score.Piece;
 import monochord.score.Score;
+import monochord.score.SongScore;
 import monochord.song.Song;
 import monochord.song.SongPlace;
 import monochord.song.SongReader;
@@ -79,9 +79,6 @@ public class SongBenchmark {
     @Benchmark
     public Score layOutSection() {
         SongPlace place = SongPlace.whole(song.sections().get(0));
-        return Piece.of(
-                        place.melody(song).orElseThrow(),
-                        place.progression(song).orElseThrow())
-                .as(Pattern.BLOCK, 1);
+        return SongScore.of(place.played(song), song.head().metre()).piece().as(Pattern.BALLAD, 1);
     }
 }

@@ -2,6 +2,7 @@ package monochord.course;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Predicate;
 import monochord.harmony.Transposition;
 import monochord.lesson.read.Library;
 import monochord.lesson.read.LibraryEntry;
@@ -88,6 +89,26 @@ public final class Course {
 
     public boolean wasTaken() {
         return last != null;
+    }
+
+    /**
+     * What the last sitting left, with the next lesson in place of one that has been taken away since. Where all is as it was
+     * one file is looked for and no lesson read, for the first prompt waits for this.
+     */
+    public Agenda stillThere(Agenda left, Predicate<String> isDone) {
+        if (left.slug().isEmpty() || isThere(left)) {
+            return left;
+        }
+        Optional<LibraryEntry> next = library().entries().stream()
+                .filter(entry -> !isDone.test(entry.slug()))
+                .findFirst();
+        return new Agenda(
+                next.map(LibraryEntry::slug).orElse(""), next.map(Course::title).orElse(""), left.entries());
+    }
+
+    private boolean isThere(Agenda left) {
+        return library == null && Library.holds(folder, left.title(), left.slug())
+                || library().find(left.slug()).isPresent();
     }
 
     /** What the next sitting begins with: a lesson that was broken off once more, else the one that follows. */

@@ -89,13 +89,15 @@ public final class SongOnStaff {
     }
 
     private List<StaffBar> section(Section section) {
-        List<SectionMusic.SongBar> music = SectionMusic.of(section, song.head()).bars();
+        SectionMusic all = SectionMusic.of(section, song.head());
+        List<SectionMusic.SongBar> music = all.bars();
         Sung sung = new Sung(section);
         List<StaffBar> bars = new ArrayList<>();
         for (int i = 0; i < music.size(); i++) {
             SectionMusic.SongBar bar = music.get(i);
             boolean goesOn = i + 1 < music.size() && music.get(i + 1).beginsHeld();
-            StaffBar staff = StaffBar.of(columns(bar, goesOn, sung), StaffBar.Line.SINGLE);
+            StaffBar staff = StaffBar.of(columns(bar, goesOn, sung), StaffBar.Line.SINGLE)
+                    .numbered(Math.max(0, i + 1 - all.pickup()));
             StaffBar named = i == 0 ? staff.named(Phrase.typed(section.name())) : staff;
             bars.add(written(section, music.size(), i)
                     .map(signs -> signed(named, signs))

@@ -51,7 +51,8 @@ public enum Misconception {
             Phrase.sentence("Parallel means the same tonic; the relative has the same signature and another tonic.")),
     PARALLEL_FOR_RELATIVE(
             Phrase.of("parallel taken for relative"),
-            Phrase.sentence("A minor key shares its signature with its relative major, a minor third higher.")),
+            Phrase.sentence(
+                    "Major and minor on one tonic have different signatures: a minor key takes that of its relative major, a minor third higher.")),
     SIGNATURE_FORGOTTEN(
             Phrase.of("the key signature forgotten"),
             Phrase.sentence("The key signature counts for every note that the accidental in front does not change.")),
@@ -81,8 +82,8 @@ public enum Misconception {
             Phrase.of("the bass taken for the root"),
             Phrase.sentence(
                     "Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass.")),
-    MISSING_NOTE(Phrase.of("a note left out"), Phrase.sentence("Count the notes: one has been left out.")),
-    EXTRA_NOTE(Phrase.of("a note too many"), Phrase.sentence("Count the notes: there is one more than was asked for.")),
+    MISSING_NOTE(Phrase.of("a note left out"), Phrase.sentence("Count again: something has been left out.")),
+    EXTRA_NOTE(Phrase.of("a note too many"), Phrase.sentence("Count again: nothing may stand there that was not asked for.")),
     HANDS_CROSSED(
             Phrase.of("hands crossed"),
             Phrase.sentence("The left hand plays below the right; where they cross, they are in each other's way.")),

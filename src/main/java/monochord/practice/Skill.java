@@ -18,6 +18,14 @@ public interface Skill {
     /** The subjects worth asking in that key, from easy to awkward, in the text that {@link #question} reads. */
     List<String> subjects(Key key);
 
+    /**
+     * With how many of its subjects, counted from the easy end, a learner begins, where the harder ones belong to a later
+     * lesson and come one after the other; 0 where a third of them is right for a beginner.
+     */
+    default int firstSubjects() {
+        return 0;
+    }
+
     /** The keys worth asking it in, from easy to awkward. */
     default List<Key> keys() {
         return Key.majorKeys();

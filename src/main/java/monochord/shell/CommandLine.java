@@ -52,6 +52,9 @@ final class CommandLine {
         sitting.stage()
                 .ear()
                 .tells(line -> around.err().println(line.in(look.reader()).plain()));
+        if (around.watching()) {
+            sitting.outside().watch(how -> around.err().println(how.in(look.reader()).plain()));
+        }
     }
 
     /** @return the exit status */

@@ -27,6 +27,9 @@ final class JavaText {
     private static final Pattern ASSIGNED = Pattern.compile("^\\s*=(?!=)");
     private static final Pattern NAMED = Pattern.compile("^\\s+[A-Za-z_]\\w*\\s*=(?!=)");
 
+    /** A type, though its first word is a verb's too: no sentence has a brace. */
+    private static final Pattern TYPE = Pattern.compile("^class +[A-Za-z_]\\w*[^{}]*\\{");
+
     private JavaText() {}
 
     /** @param holds whether the cell has something of a name */
@@ -72,9 +75,13 @@ final class JavaText {
 
     /**
      * Whether a line that begins with the word of a verb gives a value to a variable instead: one of that name, or of the
-     * class that is called like it, as in {@code Key home = …}.
+     * class that is called like it, as in {@code Key home = …}; or whether it begins a type.
      */
-    static boolean assigns(String text, String word) {
+    static boolean declares(String text, String word) {
+        return TYPE.matcher(text).find() || assigns(text, word);
+    }
+
+    private static boolean assigns(String text, String word) {
         if (text.indexOf('=') < 0) {
             return false;
         }

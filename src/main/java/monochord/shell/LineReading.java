@@ -155,7 +155,7 @@ final class LineReading {
         if (met.isPresent()) {
             return met.get();
         }
-        if (verb.isPresent() && !JavaText.assigns(text, word)) {
+        if (verb.isPresent() && !JavaText.declares(text, word)) {
             if (!verb.get().isAside()) {
                 sitting.teaching().firstStart().giveWay();
             }

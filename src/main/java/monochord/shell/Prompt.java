@@ -83,6 +83,7 @@ final class Prompt {
                 reader, () -> window(terminal).lookNow(), window(terminal).draws());
         board.showBelow(() -> sitting.linePlace().underPrompt());
         sitting.stage().take(board);
+        sitting.outside().watch(how -> show.accept(rendered(Statement.of(how), terminal)));
         sitting.stage().tell(new KeyboardFollower(sitting.stage().ear(), board));
         sitting.study().begin();
         sitting.startInteractive();

@@ -73,6 +73,11 @@ public record WrittenBar(String text, Place place, boolean opens, int times, Str
         return ending.isEmpty();
     }
 
+    /** With a double bar line behind it in place of a repeat. */
+    public WrittenBar endingPart() {
+        return new WrittenBar(text, place, opens, 0, ending, line).before(Behind.DOUBLE_BAR);
+    }
+
     private static int number(String digits) {
         return digits.matches("\\d{1,2}") ? Integer.parseInt(digits) : 0;
     }

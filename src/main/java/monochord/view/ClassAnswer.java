@@ -1,6 +1,7 @@
 package monochord.view;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * What a class looks at: a wrong answer in it is no failure of a command line.
@@ -16,6 +17,11 @@ public record ClassAnswer(Answer answer, Answer nameless) implements WrappedAnsw
     @Override
     public void json(Json json) {
         nameless.json(json);
+    }
+
+    @Override
+    public void jsonLines(Consumer<Json> lines) {
+        nameless.jsonLines(lines);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package monochord.view;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
@@ -17,7 +18,16 @@ public record RemarkedAnswer(Answer answer, Phrase remark) implements WrappedAns
     @Override
     public void json(Json json) {
         answer.json(json);
-        json.put("aside", remark.toString());
+        aside(json);
+    }
+
+    @Override
+    public void jsonLines(Consumer<Json> lines) {
+        answer.jsonLines(json -> lines.accept(aside(json)));
+    }
+
+    private Json aside(Json json) {
+        return json.put("aside", remark.toString());
     }
 
     @Override

@@ -84,7 +84,7 @@ class ChordsUnderWayTest {
                 "Yes, G, V. The root sinks a half step onto the dominant.",
                 Asked.verdict("next-chord", "bVI", "C", "G").message().toString());
         assertEquals(
-                "C♯m belongs neither to C major nor to a scale on the same tonic. Ask which of its tones "
+                "C♯m belongs neither to C major nor to a scale on the same tonic. Ask which tone of A♭ "
                         + "wants to move, and where its root would fall.",
                 Asked.verdict("next-chord", "bVI", "C", "C#m").message().toString());
         assertTrue(Asked.question("next-chord", "bVI", "C")

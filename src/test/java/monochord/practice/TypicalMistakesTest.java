@@ -113,7 +113,7 @@ class TypicalMistakesTest {
     @CsvSource(delimiter = '|', textBlock = """
             borrowed-chord | bVI | A | F A C# | nearly | Nearly. F and A are right. C♯ still belongs to A major: measure it from the new root.
             borrowed-chord | bVI | Eb | B | nearly | Nearly. The right keys, the wrong letters. Where you have B, some kind of C is due. A chart may print B; asked to spell it, keep the letters.
-            borrowed-chord | bVI | C | A C# E | wrong | A has the root where the key has it. Count up C D E F G A: A is the sixth. Lowered, it stands a half step down, on the same letter.
+            borrowed-chord | bVI | C | A C# E | wrong | The root of A stands where the key has it. Count up C D E F G A: A is the sixth. Lowered, it stands a half step down, on the same letter.
             borrowed-chord | iv | C | F | nearly | Nearly. F is the key's own chord there. The root stays; inside the chord A moves a half step.
             borrowed-chord | bVI | C | F | wrong | You counted from A, the tonic of the relative. Stay on C and count its lowered sixth.
             borrowed-chord | bVI | C | Ab C | nearly | Nearly. A♭ and C are right. The fifth is missing.

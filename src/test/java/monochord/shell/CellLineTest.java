@@ -131,6 +131,7 @@ class CellLineTest {
             for i in 1..4 { }                       | A ( is missing here.\\  for i in 1..4 { }\\     ^
             chord("Ab"                              | A bracket ) is missing at the end.\\  chord("Ab"\\            ^
             if (true) { show(chord("Ab"             | Brackets are missing at the end: ) ) }\\  if (true) { show(chord("Ab"\\                             ^
+            else a = 3;                             | This else has no if before it: write both in one line, if (…) …; else …;\\  else a = 3;\\  ^
             var x = 1 +                             | Something is missing at the end.\\  var x = 1 +\\             ^
             chord(Ab)                               | Music stands in quotation marks in Java: "Ab".\\  chord(Ab)\\        ^
             chord('Ab')                             | Music stands in quotation marks in Java: "Ab".\\  chord('Ab')\\         ^

@@ -21,7 +21,7 @@ record CompilerSays(String code, String said) {
             Map.entry("cant.deref", "This is a number or a truth value, and has nothing behind a point."),
             Map.entry("premature.eof", "Something is missing at the end."),
             Map.entry("missing.ret.stmt", "The method ends here and gives nothing back: a return is missing."),
-            Map.entry("else.without.if", "This else has no if before it."),
+            Map.entry("else.without.if", "This else has no if before it: write both in one line, if (…) …; else …;"),
             Map.entry("int.number.too.large", "This number is too large for an int."),
             Map.entry("unreachable.stmt", "This can never be reached."),
             Map.entry("type.found.req", "A class is wanted here: for int that is Integer."),

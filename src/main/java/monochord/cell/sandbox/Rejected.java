@@ -18,6 +18,7 @@ import monochord.text.Nearest;
  */
 record Rejected(Diag diag, String text, int offset, JShell shell) {
     private static final String ERROR = "compiler.err.";
+    private static final Pattern LONE_ELSE = Pattern.compile("else\\b");
     private static final Pattern SYMBOL = Pattern.compile("symbol:\\s+(\\w+) ([\\w$]+)");
     private static final Pattern OF_TYPE =
             Pattern.compile("location:\\s+(?:class|interface|variable \\S+ of type) (.+)");
@@ -65,7 +66,9 @@ record Rejected(Diag diag, String text, int offset, JShell shell) {
         } else if (code.startsWith("expected") && Brackets.isSurplus(text, place)) {
             return "This " + text.charAt(place) + " closes nothing.";
         }
-        return new CompilerSays(code, said).inWords();
+        // JShell reads a lone else as the end of something that began before it, and misses the rest at its end.
+        boolean isElse = place >= 0 && LONE_ELSE.matcher(text).region(place, text.length()).lookingAt();
+        return new CompilerSays(isElse ? "else.without.if" : code, said).inWords();
     }
 
     private String unknown(String said) {

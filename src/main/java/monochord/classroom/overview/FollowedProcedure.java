@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import monochord.classroom.overview.ClassOverview.PupilSummary;
 import monochord.practice.Skill;
+import monochord.practice.mastery.Tracing;
 import monochord.practice.skill.Skills;
 
 /**
@@ -24,7 +25,9 @@ record FollowedProcedure(MistakeCount mistake, Skill skill, double pupils, List<
     /** How many pupils follow a procedure, before anything is known. */
     private static final double PRIOR = 0.2;
 
-    private static final double FEWEST_SLIPS = 0.05;
+    /** Nobody slips less, as is taken for granted where knowledge is traced. */
+    private static final double FEWEST_SLIPS = Tracing.TYPED.slip();
+
     private static final double RAREST = 0.01;
     /** Fewer than these are told of nobody, but in a very small class. */
     private static final double ENOUGH = 1;

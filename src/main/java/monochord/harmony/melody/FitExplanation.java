@@ -12,6 +12,9 @@ import monochord.theory.note.Pitch;
 
 /** What a teacher would say about a note over its chord. */
 public final class FitExplanation {
+    /** Where an nth would be hard to think of. */
+    private static final int SMALL = 10;
+
     /** How much of {@link FitExplanation} is custom rather than rule, to be said once beside it. */
     public static final Phrase ADVICE = Phrase.sentence(
             "Which colours a tune may rest on is custom, not law: take it as advice, and trust your ear.");
@@ -60,7 +63,20 @@ public final class FitExplanation {
         Phrase counted = Phrase.counted(clashes, CLASHES, Phrase.number(clashes));
         return clashes == 0
                 ? Phrase.sentence("{0}.", counted)
-                : Phrase.sentence("{0}; by beat and length that is {1} of {2}.", counted, fit.friction(), fit.weight());
+                : Phrase.sentence("{0}; by beat and length that is {1}.", counted, share(fit));
+    }
+
+    /** How much of the tune clashes, as one says it. */
+    private static Phrase share(Fit fit) {
+        double parts = (double) fit.weight() / fit.friction();
+        if (parts > SMALL) {
+            return Phrase.of("a small part of the tune");
+        } else if (parts >= 2.5) {
+            return Phrase.of("about one {0} of the tune", MusicWords.ordinal((int) Math.round(parts)));
+        } else if (parts >= 1.7) {
+            return Phrase.of("about half of the tune");
+        }
+        return parts >= 1.25 ? Phrase.of("about two thirds of the tune") : Phrase.of("nearly all of the tune");
     }
 
     private static Phrase tension(FitNote note, Chord chord) {

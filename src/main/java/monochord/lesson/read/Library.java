@@ -16,6 +16,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import monochord.lesson.Fault;
 import monochord.lesson.Reading;
@@ -30,6 +32,7 @@ import monochord.text.Phrase;
  */
 public final class Library {
     private static final int LONGEST_HEAD = 4096;
+    private static final Pattern NUMBERED = Pattern.compile("(\\d+)\\.(\\d+) .*");
     private static final Comparator<Path> IN_ORDER = Comparator.<Path>comparingInt(
                     file -> LessonName.of(file).book())
             .thenComparingInt(file -> LessonName.of(file).place())
@@ -62,6 +65,18 @@ public final class Library {
                 .sorted(IN_ORDER)
                 .map(Library::entry)
                 .toList();
+    }
+
+    /**
+     * Whether a folder holds a lesson's file, without reading it.
+     *
+     * @param title with its number before it: {@code 1.2 Seven letters}
+     */
+    public static boolean holds(Path folder, String title, String slug) {
+        Matcher number = NUMBERED.matcher(title);
+        return number.matches()
+                && list(folder, book -> book.getFileName().toString().startsWith(number.group(1) + "-")).stream()
+                        .anyMatch(book -> Files.isRegularFile(book.resolve(number.group(2) + "-" + slug + ".md")));
     }
 
     private static List<Path> list(Path folder, Predicate<Path> wanted) {

@@ -129,7 +129,9 @@ public record ChordDifference(Chord given, Chord due, NoteDifference notes) {
                             Phrase.number(notes.strange().size())),
                     Phrase.sentence(
                             "Go up from {0}, tone by tone, and ask of each what it is called there.", chord.root()),
-                    Phrase.sentence("{0} has a root, and what its name adds; the rest goes.", chord));
+                    Phrase.sentence(
+                            "{0} has {1} notes; the rest goes.",
+                            chord, Phrase.number(chord.tones().size())));
         }
         NoteName tone = missing.get();
         Phrase place = place(chord, tone);

@@ -36,8 +36,6 @@ import monochord.theory.note.Unreadable;
  */
 public final class NextChordJudge implements Judge {
     private static final String WHAT = "a chord symbol or a numeral";
-    private static final Phrase LOOK =
-            Phrase.sentence("Ask which of its tones wants to move, and where its root would fall.");
     /** The next chord, and what is to come after it. */
     private static final Pattern THEN = Pattern.compile("(.*?\\S)[\\s,;]*(?:(?<![a-z])(?:and )?(?:then|to|before)(?![a-z])|->|→|–).*");
 
@@ -73,7 +71,7 @@ public final class NextChordJudge implements Judge {
         if (isSameAgain(given)) {
             return wrong(
                     Misconception.STOOD_STILL,
-                    Phrase.sentence("That is {0} again.", from.in(key)).then(LOOK));
+                    Phrase.sentence("That is {0} again.", from.in(key)).then(look()));
         }
         return respelled(given)
                 .map(due -> spelledBySound(given, due))
@@ -192,7 +190,7 @@ public final class NextChordJudge implements Judge {
             return wrong(
                     Misconception.WRONG_KEY,
                     Phrase.sentence("{0} belongs neither to {1} nor to a scale on the same tonic.", given, key)
-                            .then(LOOK));
+                            .then(look()));
         }
         Phrase possible = undone(given)
                 .map(note -> Phrase.sentence(
@@ -215,6 +213,11 @@ public final class NextChordJudge implements Judge {
                 .filter(tone ->
                         coloured.stream().anyMatch(other -> other.letter() == tone.letter() && !other.equals(tone)))
                 .findFirst();
+    }
+
+    private Phrase look() {
+        return Phrase.sentence(
+                "Ask which tone of {0} wants to move, and where its root would fall.", from.in(key));
     }
 
     private Verdict wrong(Misconception misconception, Phrase said) {

@@ -188,12 +188,28 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
         Phrase what = alike
                 ? Phrase.sentence("The keys are right, the letters are not.")
                 : Phrase.sentence("Each letter comes once in this scale.");
-        return notes.strange().isEmpty() || notes.missing().isEmpty()
-                ? what
-                : what.then(Phrase.sentence(
-                        "Where you have {0}, the letter {1} is due.",
-                        notes.strange().get(0),
-                        NoteName.of(notes.missing().get(0).letter(), 0)));
+        return replaced(notes, given, alike)
+                .map(two -> what.then(Phrase.sentence(
+                        "Where you have {0}, the letter {1} is due.", two.get(0), NoteName.of(two.get(1).letter(), 0))))
+                .orElse(what);
+    }
+
+    /**
+     * A note, and the one whose letter is due in its place: the first of each where only the letters are wrong, else one
+     * whose letter was there already and one whose letter is not there at all.
+     */
+    private Optional<List<NoteName>> replaced(NoteDifference notes, List<NoteName> given, boolean alike) {
+        Optional<NoteName> second = notes.strange().stream()
+                .filter(note -> alike || letters(given, note) > 1)
+                .findFirst();
+        return notes.missing().stream()
+                .filter(note -> alike || letters(given, note) == 0)
+                .findFirst()
+                .flatMap(due -> second.map(note -> List.of(note, due)));
+    }
+
+    private static long letters(List<NoteName> notes, NoteName one) {
+        return notes.stream().filter(note -> note.letter() == one.letter()).count();
     }
 
     private Optional<ScaleKind> known(List<NoteName> given) {

@@ -20,6 +20,9 @@ public record Difficulty(Knowledge knowledge, int steps) {
     /** Somebody who has not been asked yet gets this share of the subjects and of the keys, from the easy end. */
     private static final double FIRST_SHARE = 1 / 3.0;
 
+    /** Whoever was asked in so many keys has met a skill from enough sides for its harder subjects. */
+    private static final double ENOUGH_KEYS = 8;
+
     private static final int DRAWS = 40;
     /** So many steps lie between the easiest subject of a skill and all of them. */
     private static final double STEPS = 3;
@@ -71,6 +74,20 @@ public record Difficulty(Knowledge knowledge, int steps) {
         return Math.max(Math.min(all, 1), (int) Math.ceil(Math.min(1, share) * all));
     }
 
+    /**
+     * How many subjects of so many: a few to begin with, and more the better the skill is known and the more keys it was
+     * asked in, so that one right answer in one key does not open what no lesson has taught.
+     */
+    private int openSubjects(int all, Skill skill) {
+        long keys = knowledge.standings().keySet().stream()
+                .filter(item -> item.skill().equals(skill.id()))
+                .count();
+        double first = Math.min(1, skill.firstSubjects() / (double) all);
+        double known = Math.min(1, mastery(skill) / Tracing.MASTERY) * Math.min(1, keys / ENOUGH_KEYS);
+        double share = first + (1 - first) * known + steps / STEPS;
+        return (int) Math.max(Math.min(all, skill.firstSubjects()), Math.floor(Math.min(1, share) * all));
+    }
+
     /** A question in any key, another than the one before. */
     public Question another(Skill skill, LongSupplier seeds, Question before) {
         Question drawn = any(skill, seeds.getAsLong());
@@ -86,6 +103,9 @@ public record Difficulty(Knowledge knowledge, int steps) {
 
     /** A question no harder than the learner is far; the same seed asks the same. */
     public Question question(Skill skill, Key key, long seed) {
-        return skill.question(key, open(skill.subjects(key), skill, new SplittableRandom(seed)), seed);
+        List<String> subjects = skill.subjects(key);
+        int all = subjects.size();
+        int open = skill.firstSubjects() == 0 ? open(all, skill) : openSubjects(all, skill);
+        return skill.question(key, subjects.get(new SplittableRandom(seed).nextInt(open)), seed);
     }
 }

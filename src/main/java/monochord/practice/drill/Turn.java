@@ -1,7 +1,7 @@
 package monochord.practice.drill;
 
 import java.util.List;
-import java.util.function.LongFunction;
+import java.util.function.BiFunction;
 import java.util.function.LongSupplier;
 import monochord.practice.Question;
 import monochord.practice.Skill;
@@ -25,32 +25,32 @@ public record Turn(Skill skill, Key key) {
      * @param before the last question, or null
      */
     public Question question(LongSupplier seeds, Question before) {
-        return question(seeds, before, seed -> skill.question(key, seed));
+        return question(seeds, before, skill::question);
     }
 
     /** The same, no harder than the learner is far. */
     public Question question(LongSupplier seeds, Question before, Difficulty level) {
-        return question(seeds, before, seed -> within(level, seed));
+        return question(seeds, before, (where, seed) -> within(level, where, seed));
     }
 
     /** What is heard is drawn with its seed alone. */
-    private Question within(Difficulty level, long seed) {
-        Question drawn = level.question(skill, key, seed);
-        return drawn.isByEar() ? skill.question(key, seed) : drawn;
+    private Question within(Difficulty level, Key where, long seed) {
+        Question drawn = level.question(skill, where, seed);
+        return drawn.isByEar() ? skill.question(where, seed) : drawn;
     }
 
-    private Question question(LongSupplier seeds, Question before, LongFunction<Question> draw) {
-        Question drawn = draw.apply(seeds.getAsLong());
+    private Question question(LongSupplier seeds, Question before, BiFunction<Key, Long, Question> draw) {
+        Question drawn = draw.apply(key, seeds.getAsLong());
         for (int i = 1; i < DRAWS && isSame(drawn, before); i++) {
-            drawn = draw.apply(seeds.getAsLong());
+            drawn = draw.apply(key, seeds.getAsLong());
         }
-        return isSame(drawn, before) ? elsewhere(seeds.getAsLong()) : drawn;
+        return isSame(drawn, before) ? draw.apply(elsewhere(before), seeds.getAsLong()) : drawn;
     }
 
-    private Question elsewhere(long seed) {
-        List<Key> others =
-                skill.keys().stream().filter(other -> !other.equals(key)).toList();
-        return skill.question(others.get((int) Math.floorMod(seed, (long) others.size())), seed);
+    /** The key after that one, for where the skill has but one question in a key. */
+    private Key elsewhere(Question before) {
+        List<Key> keys = skill.keys();
+        return keys.get((keys.indexOf(before.key()) + 1) % keys.size());
     }
 
     private static boolean isSame(Question one, Question other) {

@@ -52,8 +52,15 @@ final class AnswerParts {
     /** What explains an answer, and where it begins. */
     private static final Pattern TAIL = Pattern.compile("(?:\\s*[,;.!?…–—]+\\s*|\\s+-+\\s+)"
             + "(?:(?!" + VOCABULARY + "(?![\\p{L}0-9']))(?=[\\p{Ll}'’]{2,})|(?=a [a-z]{2})|(?=I(?:'m|'d|'ve)? )"
-            + "|(?=(?:[1-7]|one|two|three|four|five|six|seven) (?:sharps?|flats?)(?![a-z]))|(?=in the key ))"
+            + "|(?=(?:[1-7]|one|two|three|four|five|six|seven) (?:sharps?|flats?)(?![a-z]))|(?=in the key )|(?=[A-G][b#♭♯]? (?:is|are|being) (?:the |in |on )?[a-z]{3}))"
             + "|\\s+(?=(?:because|since|cause|cuz|coz|like|which|where|when|whose|but|if|in (?:natural|harmonic|melodic|this key|the key)|as in|as it|due|same as|for the|aka|weil|denn|wie|parce|car|comme)(?![a-z]))");
+
+    /** What is said behind it is no answer, whatever stands in it. */
+    private static final Pattern REASON = Pattern.compile("(?i)[,;]?\\s+(?:because|since|cause|cuz|weil|denn|parce)(?![a-z])");
+
+    /** Words, and then the notes themselves: {@code c# minor triad C# E G# plus B}. */
+    private static final Pattern ROW_BEHIND = Pattern.compile(
+            ".*[a-z]{3,}\\s+((?:[A-G][b#♭♯]?[\\s,]+(?:plus |and |then )?){2,}[A-G][b#♭♯]?)\\W*");
 
     /** What is said of an answer before it: {@code the relative minor, Bm}. */
     private static final Pattern LEAD =
@@ -79,18 +86,12 @@ final class AnswerParts {
         if (denied.find()) {
             parts.add(denied.replaceAll(" "));
         }
-        Matcher contrast = CONTRAST.matcher(typed);
-        if (contrast.find() && contrast.start() > 0) {
-            String before = typed.substring(0, contrast.start());
-            parts.add(before);
-            parts.addAll(of(before));
-        }
+        addBeforeContrast(parts, typed);
+        addBefore(parts, REASON.matcher(typed), typed);
         addBehindSubject(parts, typed);
         addBeforeTail(parts, typed);
-        Matcher lead = LEAD.matcher(typed.strip());
-        if (lead.matches()) {
-            parts.add(lead.group(1));
-        }
+        addGroup(parts, ROW_BEHIND.matcher(typed.strip()));
+        addGroup(parts, LEAD.matcher(typed.strip()));
         addGroup(parts, SHOWN.matcher(typed));
         addGroup(parts, NAMED_ROW.matcher(typed.strip()));
         Matcher remark = REMARK.matcher(typed);
@@ -98,6 +99,21 @@ final class AnswerParts {
             parts.add(remark.replaceAll(" "));
         }
         return new ArrayList<>(parts);
+    }
+
+    private static void addBefore(Set<String> parts, Matcher cut, String typed) {
+        if (cut.find() && cut.start() > 0) {
+            parts.add(typed.substring(0, cut.start()));
+        }
+    }
+
+    private static void addBeforeContrast(Set<String> parts, String typed) {
+        Matcher contrast = CONTRAST.matcher(typed);
+        if (contrast.find() && contrast.start() > 0) {
+            String before = typed.substring(0, contrast.start());
+            parts.add(before);
+            parts.addAll(of(before));
+        }
     }
 
     private static void addGroup(Set<String> parts, Matcher whole) {

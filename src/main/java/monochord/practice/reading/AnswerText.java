@@ -37,7 +37,7 @@ public final class AnswerText {
             + "|back(?: home)? to|home to|in common|in both(?: of them| chords)?"
             + "|must|should|could|would|might|may|be|maybe|perhaps|probably|possibly|surely"
             + "|notes?|pitch(?:es)?|called|named|spelled|written|moves?|goes|we|chords are|interval"
-            + "|or so|or something like that|hm+|um+|uh+|er|ah|oh|well|so|okay|ok|yes|please"
+            + "|at (?:the )?end|or so|or something like that|hm+|um+|uh+|er|ah|oh|well|so|okay|ok|yes|please"
             + "|das ist|es ist|ich (?:glaube|denke|meine)|ist|vielleicht|je (?:crois|pense)|c'est|peut-être|credo|penso|forse"
             + ")(?![a-z#♭♯0-9'])");
 

@@ -111,7 +111,7 @@ final class BorrowedChord implements Skill {
         errors.add(new ModelledError<>(
                 NOT_LOWERED,
                 Tones.of(natural),
-                () -> Phrase.sentence("{0} has the root where the key has it.", natural)
+                () -> Phrase.sentence("The root of {0} stands where the key has it.", natural)
                         .then(walk)));
         errors.add(new ModelledError<>(
                 NOT_LOWERED,

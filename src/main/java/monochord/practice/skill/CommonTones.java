@@ -56,6 +56,12 @@ final class CommonTones implements Skill {
         return Phrase.of("Common tones");
     }
 
+    /** Two chords of one key; the borrowed ones come later. */
+    @Override
+    public int firstSubjects() {
+        return 5;
+    }
+
     @Override
     public List<String> subjects(Key key) {
         return key.isMinor() ? IN_MINOR : IN_MAJOR;

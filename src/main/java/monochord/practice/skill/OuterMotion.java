@@ -27,6 +27,8 @@ import monochord.theory.note.Unreadable;
 
 /** How the lowest and the highest voice move from one voiced chord to the next. */
 final class OuterMotion implements Skill {
+    private static final int OCTAVE = 8;
+    private static final int TENTH = 10;
     private static final String EXAMPLE = "C3 G3 E4 C5 | A2 A3 E4 C5";
     private static final int TOO_HIGH = 6;
     private static final List<Passage> IN_C_MAJOR = passages(
@@ -163,13 +165,22 @@ final class OuterMotion implements Skill {
 
     private static Phrase seen(VoicePair pair) {
         Phrase ways = Phrase.of("the lowest {0}, the highest {1}", way(pair.lower()), way(pair.upper()));
-        return pair.motion().isSameWay()
-                ? Phrase.of(
-                        "{0}; the interval is {1} and then {2}",
-                        ways,
-                        Phrase.one(pair.lower().from().to(pair.upper().from()).size()),
-                        Phrase.one(pair.lower().to().to(pair.upper().to()).size()))
-                : ways;
+        return pair.motion().isSameWay() ? Phrase.of("{0}; {1}", ways, intervals(pair)) : ways;
+    }
+
+    /** Both intervals, without the octaves that make their names hard to think of. */
+    private static Phrase intervals(VoicePair pair) {
+        Interval before = pair.lower().from().to(pair.upper().from()).size();
+        Interval after = pair.lower().to().to(pair.upper().to()).size();
+        int octaves = 0;
+        while (Math.max(before.number(), after.number()) > TENTH && Math.min(before.number(), after.number()) > OCTAVE) {
+            before = before.minus(Interval.OCTAVE);
+            after = after.minus(Interval.OCTAVE);
+            octaves++;
+        }
+        return octaves == 0
+                ? Phrase.of("the interval is {0} and then {1}", Phrase.one(before), Phrase.one(after))
+                : Phrase.of("octaves aside {0}, then {1}", Phrase.one(before), Phrase.one(after));
     }
 
     private static Phrase way(VoiceMove move) {

@@ -36,6 +36,12 @@ final class ProgressionInKey implements Skill {
         return Phrase.of("Progressions in a key");
     }
 
+    /** The borrowed chords in it come later. */
+    @Override
+    public int firstSubjects() {
+        return 3;
+    }
+
     @Override
     public List<String> subjects(Key key) {
         return ProgressionSubject.all(key);

@@ -33,6 +33,12 @@ final class ProgressionNumbers implements Skill {
         return Phrase.of("Progressions as numbers");
     }
 
+    /** The borrowed chords in it come later. */
+    @Override
+    public int firstSubjects() {
+        return 3;
+    }
+
     @Override
     public List<String> subjects(Key key) {
         return ProgressionSubject.all(key);

@@ -44,6 +44,12 @@ final class ScaleSpelling implements Skill {
         return ScaleSubject.all(key);
     }
 
+    /** The major scale; the others come later in the first book. */
+    @Override
+    public int firstSubjects() {
+        return 1;
+    }
+
     @Override
     public Question question(Key key, String subject) {
         ScaleSubject about = ScaleSubject.parse(subject, key);

@@ -40,6 +40,12 @@ final class Steps implements Skill {
         return ScaleSubject.all(key);
     }
 
+    /** The major scale; the others come later in the first book. */
+    @Override
+    public int firstSubjects() {
+        return 1;
+    }
+
     @Override
     public Question question(Key key, String subject) {
         ScaleSubject about = ScaleSubject.parse(subject, key);
@@ -85,7 +91,7 @@ final class Steps implements Skill {
         NoteName due =
                 asked.stream().filter(note -> !given.contains(note)).findFirst().orElse(scale.tonic());
         return Phrase.sentence(
-                "Those are the steps of {0}. In {1} the {2} note is {3}.",
+                "Those are the steps of the {0} scale. In {1} the {2} note is {3}.",
                 Phrase.kind(other), scale, MusicWords.ordinal(asked.indexOf(due) + 1), due);
     }
 

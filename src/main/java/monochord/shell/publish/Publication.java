@@ -10,6 +10,7 @@ import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
 import monochord.shell.replay.ReplayTurn;
 import monochord.shell.replay.Replayed;
+import monochord.shell.sitting.Progress;
 import monochord.text.Phrase;
 import monochord.text.StyledText;
 import monochord.view.Answer;
@@ -31,10 +32,11 @@ public record Publication(WebPage page, int recordings, int leftOut) {
 
     /**
      * @param replayed the notebook, typed again
+     * @param progress is told of each recording
      * @throws IOException if its music cannot be recorded
      */
-    public static Publication of(Replayed replayed) throws IOException {
-        Recordings recordings = new Recordings();
+    public static Publication of(Replayed replayed, Progress progress) throws IOException {
+        Recordings recordings = new Recordings(heard(replayed), progress);
         Notebook notebook = replayed.written();
         String title = notebook.title().orElse("");
         Optional<Notebook.NotebookPart> titling = titling(notebook, title);
@@ -54,6 +56,12 @@ public record Publication(WebPage page, int recordings, int leftOut) {
                 new WebPage(title.isEmpty() ? UNTITLED : Phrase.typed(title), sections, PAGE.reader()),
                 recordings.made(),
                 recordings.leftOut());
+    }
+
+    private static int heard(Replayed replayed) {
+        return (int) replayed.turns().stream()
+                .filter(turn -> !turn.isSkipped() && turn.heard().isPresent())
+                .count();
     }
 
     /** Where the heading is that became the title, if one did. */

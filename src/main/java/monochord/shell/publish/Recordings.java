@@ -2,6 +2,7 @@ package monochord.shell.publish;
 
 import java.io.IOException;
 import java.util.Optional;
+import monochord.shell.sitting.Progress;
 import monochord.sound.Performance;
 import monochord.sound.file.Mp3;
 import monochord.text.Phrase;
@@ -20,6 +21,14 @@ final class Recordings {
     private int room = MOST_BYTES;
     private int made;
     private int leftOut;
+    private final int pieces;
+    private final Progress progress;
+
+    /** @param pieces how many there are to record */
+    Recordings(int pieces, Progress progress) {
+        this.pieces = pieces;
+        this.progress = progress;
+    }
 
     /**
      * @param name what is heard
@@ -28,7 +37,8 @@ final class Recordings {
      */
     Optional<EmbeddedSound> of(Performance performance, Phrase name) throws IOException {
         long seconds = performance.score().beats().ticks(SECONDS_PER_MINUTE) / performance.tempo();
-        if (seconds > MOST_SECONDS) {
+        // Counted before it is encoded: what the page cannot carry costs no time.
+        if (seconds > MOST_SECONDS || Mp3.bytes(seconds) > room) {
             leftOut++;
             return Optional.empty();
         }
@@ -39,6 +49,7 @@ final class Recordings {
         }
         room -= content.length;
         made++;
+        progress.step(() -> Phrase.sentence("Recorded: {0} of {1}.", made + leftOut, pieces));
         return Optional.of(new EmbeddedSound(name, Mp3.TYPE, (int) seconds, content));
     }
 

@@ -7,7 +7,9 @@ import java.util.function.LongSupplier;
 import monochord.notebook.AttachedFile;
 import monochord.notebook.Exchange;
 import monochord.notebook.Notebook;
+import monochord.shell.sitting.Progress;
 import monochord.shell.sitting.Sitting;
+import monochord.text.Phrase;
 import monochord.text.SafeText;
 import monochord.view.Answer;
 import monochord.view.Look;
@@ -18,10 +20,12 @@ public final class Replay {
 
     private final Notebook notebook;
     private final Rehearsal rehearsal;
+    private final Progress progress;
 
-    private Replay(Notebook notebook, Rehearsal rehearsal) {
+    private Replay(Notebook notebook, Rehearsal rehearsal, Progress progress) {
         this.notebook = notebook;
         this.rehearsal = rehearsal;
+        this.progress = progress;
     }
 
     /**
@@ -31,7 +35,7 @@ public final class Replay {
      */
     public static Replayed of(Notebook notebook, Sitting outside, boolean trusted) throws IOException {
         try (Rehearsal rehearsal = new Rehearsal(notebook.start(), outside, NO_TIME, trusted)) {
-            return new Replay(notebook, rehearsal).replayed();
+            return new Replay(notebook, rehearsal, outside.outside().progress()).replayed();
         }
     }
 
@@ -43,7 +47,7 @@ public final class Replay {
      */
     public static Replayed into(Sitting sitting, Notebook notebook, boolean trusted) throws IOException {
         try (Rehearsal rehearsal = new Rehearsal(notebook.start(), sitting, sitting.study()::now, trusted)) {
-            Replayed replayed = new Replay(notebook, rehearsal).replayed();
+            Replayed replayed = new Replay(notebook, rehearsal, sitting.outside().progress()).replayed();
             rehearsal.handOver();
             return replayed;
         }
@@ -51,6 +55,7 @@ public final class Replay {
 
     private Replayed replayed() throws IOException {
         List<ReplayTurn> turns = new ArrayList<>();
+        int lines = notebook.exchanges().size();
         for (Notebook.NotebookPart part : notebook.parts()) {
             if (part instanceof Notebook.NotebookProse prose) {
                 for (AttachedFile file : prose.files()) {
@@ -59,6 +64,7 @@ public final class Replay {
             } else if (part instanceof Notebook.Console console) {
                 for (Exchange exchange : console.exchanges()) {
                     turns.add(turn(exchange));
+                    progress.step(() -> Phrase.sentence("Line {0} of {1}.", turns.size(), lines));
                 }
             }
         }

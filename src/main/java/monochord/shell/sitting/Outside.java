@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import monochord.shell.journal.Drafts;
 import monochord.shell.trust.Trust;
@@ -21,6 +22,7 @@ public final class Outside {
     private Drafts drafts;
     private Conversation conversation;
     private Consent consent;
+    private Consumer<Phrase> watcher = how -> {};
 
     private record Consent(Supplier<Answer> yes, Supplier<Answer> no) {}
 
@@ -43,6 +45,16 @@ public final class Outside {
         } catch (InvalidPathException invalid) {
             throw Unreadable.because(name, 0, "a file name", "it holds a character that no name may hold", "song.wav");
         }
+    }
+
+    /** From now on somebody watches how far things have come. */
+    public void watch(Consumer<Phrase> other) {
+        watcher = other;
+    }
+
+    /** Of one thing that begins now. */
+    public Progress progress() {
+        return new Progress(watcher, System::nanoTime);
     }
 
     /** What is said of files here, with their names as they were typed, wherever the folder is. */

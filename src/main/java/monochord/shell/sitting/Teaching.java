@@ -127,7 +127,10 @@ public final class Teaching {
     /** How a sitting opens, on this day. */
     public Opening opening() {
         if (opening == null) {
-            opening = new Opening(sitting.study().agenda(), sitting.study().now());
+            opening = new Opening(
+                    course.stillThere(
+                            sitting.study().agenda(), sitting.study().bookmarks()::isDone),
+                    sitting.study().now());
             course.resume(opening.lesson());
         }
         return opening;
@@ -213,7 +216,8 @@ public final class Teaching {
         return DailySet.of(day.learner(), sitting.study().now(), seed).turns().get(0);
     }
 
-    Difficulty level() {
+    /** How far the learner is. */
+    public Difficulty level() {
         return new Difficulty(sitting.study().knowledge());
     }
 

@@ -39,7 +39,7 @@ final class AbcBarWriting {
         cut();
     }
 
-    /** For each note whether it only goes on with the one before, which a chord has cut. */
+    /** For each note whether it only goes on with the one before, which a chord or a bar line has cut. */
     List<Boolean> cuts() {
         return notes.stream()
                 .filter(note -> !note.name().equals(REST))
@@ -112,30 +112,30 @@ final class AbcBarWriting {
         Beats now = Beats.ZERO;
         for (int i = 0; i < bar.pieces(); i++) {
             if (now.compareTo(bar.start(i)) < 0) {
-                note(REST, now, bar.start(i), false);
+                note(REST, now, bar.start(i), false, true);
             }
             boolean ties = holdsOn && i + 1 == bar.pieces() && bar.end(i).equals(bar.beats());
-            note(name(bar.pitch(i)), bar.start(i), bar.end(i), ties);
+            note(name(bar.pitch(i)), bar.start(i), bar.end(i), ties, i > 0 || !bar.beginsHeld());
             now = bar.end(i);
         }
         if (now.compareTo(bar.beats()) < 0) {
-            note(REST, now, bar.beats(), false);
+            note(REST, now, bar.beats(), false, true);
         }
     }
 
-    private void note(String name, Beats from, Beats to, boolean ties) {
+    private void note(String name, Beats from, Beats to, boolean ties, boolean begins) {
         Beats start = from;
         StringBuilder chords = new StringBuilder();
         for (SectionMusic.Struck chord : bar.chords()) {
             if (!chord.held() && chord.start().compareTo(from) >= 0 && chord.start().compareTo(to) < 0) {
                 if (chord.start().compareTo(start) > 0) {
-                    add(chords, name, chord.start().minus(start), !name.equals(REST), start.equals(from));
+                    add(chords, name, chord.start().minus(start), !name.equals(REST), begins && start.equals(from));
                     start = chord.start();
                 }
                 chords.append('"').append(chord.chord()).append('"');
             }
         }
-        add(chords, name, to.minus(start), ties, start.equals(from));
+        add(chords, name, to.minus(start), ties, begins && start.equals(from));
     }
 
     private void add(StringBuilder chords, String name, Beats beats, boolean ties, boolean isFirst) {

@@ -181,8 +181,10 @@ public final class AbcReader {
         }
         boolean goesOn = line.stripTrailing().endsWith("\\");
         int before = state.bars.size();
-        words.computeIfAbsent(part, any -> new AbcWords()).music();
+        AbcWords below = words.computeIfAbsent(part, any -> new AbcWords());
+        state.held.clear();
         new AbcLine(line, state, this::change).read();
+        below.music(state.held);
         if (!goesOn) {
             if (!state.bar.isEmpty()) {
                 state.bar.endsLine = true;

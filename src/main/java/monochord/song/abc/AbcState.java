@@ -21,6 +21,8 @@ final class AbcState {
 
     final List<BarDraft> bars = new ArrayList<>();
     final List<SongFault> faults = new ArrayList<>();
+    /** For each note of the line whether it goes on from the one before. */
+    final List<Boolean> held = new ArrayList<>();
     BarDraft bar = new BarDraft();
     Beats unit;
     SongMetre metre;
@@ -59,6 +61,9 @@ final class AbcState {
                 pitch.isPresent() && last != null && last.ties && pitch.get().equals(last.pitch);
         last = new BarDraft.Sound(pitch.orElse(null), beats, held);
         bar.sounds.add(last);
+        if (pitch.isPresent()) {
+            this.held.add(held);
+        }
         if (bar.sounds.size() >= MOST_IN_A_BAR) {
             closeBar();
         }

@@ -20,8 +20,12 @@ final class AbcWords {
 
     private final List<List<String>> byMusicLine = new ArrayList<>();
 
-    void music() {
+    private List<Boolean> held = List.of();
+
+    /** @param notes of the line: whether each goes on from the one before */
+    void music(List<Boolean> notes) {
         byMusicLine.add(new ArrayList<>());
+        held = List.copyOf(notes);
     }
 
     void line(String text, boolean goesOn) {
@@ -32,8 +36,27 @@ final class AbcWords {
         if (goesOn && !verses.isEmpty()) {
             verses.set(verses.size() - 1, verses.get(verses.size() - 1) + " " + SafeText.oneLine(text));
         } else if (verses.size() < MOST_VERSES) {
-            verses.add(SafeText.oneLine(text));
+            verses.add(struck(SafeText.oneLine(text), held));
         }
+    }
+
+    /** Without the signs for notes that only go on, tied: here something is sung to what is struck. */
+    private static String struck(String line, List<Boolean> held) {
+        if (line.indexOf('|') >= 0 || !held.contains(true)) {
+            return line;
+        }
+        Matcher unit = UNIT.matcher(line);
+        StringBuilder text = new StringBuilder();
+        for (int note = 0; unit.find(); note++) {
+            boolean isHold = unit.group().strip().matches("[_*-]");
+            boolean goesOn = note < held.size() && held.get(note);
+            if (!isHold || !goesOn) {
+                text.append(unit.group());
+            } else if (unit.group().isBlank() || unit.group().endsWith(" ")) {
+                text.append(' ');
+            }
+        }
+        return text.toString().replaceAll("\\s+", " ").strip();
     }
 
     boolean isEmpty() {
@@ -71,7 +94,7 @@ final class AbcWords {
     }
 
     /**
-     * A line of words for notes of which some are cut in two and tied: what is sung to the first is held on the second.
+     * A line of words for notes of which some are tied: what is sung to the first is held on the next.
      *
      * @param cuts for each note whether it goes on with the one before
      */
@@ -79,6 +102,9 @@ final class AbcWords {
         Matcher unit = UNIT.matcher(line);
         StringBuilder text = new StringBuilder();
         int note = 0;
+        for (; note < cuts.size() && cuts.get(note); note++) {
+            text.append("_ ");
+        }
         while (unit.find()) {
             text.append(unit.group());
             note++;

@@ -94,7 +94,7 @@ public final class AbcWriter {
         List<Boolean> cuts = new ArrayList<>();
         StringBuilder now = new StringBuilder();
         for (int i = 0; i < music.bars().size(); i++) {
-            WrittenBar sign = i >= before && i - before < signs.size() ? signs.get(i - before) : null;
+            WrittenBar sign = i >= before && i - before < signs.size() ? shown(signs, i - before) : null;
             boolean opens = sign != null && (sign.opens() || opened.contains(i - before));
             boolean holdsOn =
                     i + 1 < music.bars().size() && music.bars().get(i + 1).beginsHeld();
@@ -112,6 +112,28 @@ public final class AbcWriter {
                 cuts.clear();
             }
         }
+    }
+
+    /** A repeat sign behind a second ending, where nothing goes back any more, is a double bar line for other players. */
+    private static WrittenBar shown(List<WrittenBar> signs, int index) {
+        WrittenBar bar = signs.get(index);
+        boolean isLast = index + 1 == signs.size() || signs.get(index + 1).ending().isEmpty();
+        int ending = index;
+        while (ending > 0
+                && signs.get(ending).ending().isEmpty()
+                && signs.get(ending - 1).times() == 0
+                && !signs.get(ending - 1).endsPart()) {
+            ending--;
+        }
+        boolean isSecond = ending > 0
+                && signs.get(ending).ending().equals("2")
+                && signs.get(ending - 1).times() == 2;
+        int first = ending - 1;
+        while (first > 0 && signs.get(first).ending().isEmpty() && !signs.get(first).opens()) {
+            first--;
+        }
+        boolean isBehindFirst = isSecond && signs.get(first).ending().equals("1");
+        return bar.times() > 1 && isLast && isBehindFirst ? bar.endingPart() : bar;
     }
 
     /**

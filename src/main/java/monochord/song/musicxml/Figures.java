@@ -61,7 +61,7 @@ final class Figures {
         if (!small || exact.scale() > MOST_DIGITS || exact.stripTrailingZeros().scale() > 0) {
             throw new SheetFault(
                     small
-                            ? Phrase.of("{0} of {1} cannot be read", what, Phrase.quoted(exact.toPlainString()))
+                            ? Phrase.of("{0} of {1} cannot be read", what, Phrase.quoted(text))
                             : Phrase.of("{0} of more than {1} cannot be read", what, most));
         }
         return exact.intValueExact();

@@ -26,6 +26,11 @@ public final class Mp3 {
 
     private Mp3() {}
 
+    /** How many bytes a recording of so many seconds has at least. */
+    public static long bytes(long seconds) {
+        return seconds * KILOBITS * 1000 / Byte.SIZE;
+    }
+
     /**
      * What {@link WavFile} would write, made small.
      *

@@ -10,6 +10,7 @@ import monochord.classroom.overview.ClassOverview;
 import monochord.classroom.overview.ClassOverview.ClassCell;
 import monochord.classroom.overview.ClassOverview.ClassWeek;
 import monochord.classroom.overview.ClassOverview.PupilSummary;
+import monochord.classroom.overview.MistakeCount;
 import monochord.classroom.overview.NextTopic;
 import monochord.practice.mastery.SkillInKey;
 import monochord.text.Phrase;
@@ -179,35 +180,36 @@ public record ClassOverviewAnswer(ClassOverview overview, Phrase over, List<Next
         json.put("kind", "class")
                 .put("pupils", overview.codes())
                 .put("asked", overview.asked())
-                .put("right", overview.right())
-                .objects("grid", List.copyOf(overview.grid().entrySet()), (object, entry) -> {
-                    ClassCell cell = entry.getValue();
-                    object.put("skill", entry.getKey().skill())
-                            .put("key", entry.getKey().key())
-                            .put("mastery", cell.mastery())
-                            .put("asked", cell.asked())
-                            .put("right", cell.right())
-                            .put("below", cell.below());
-                })
-                .objects(
-                        "mistakes",
-                        overview.mistakesOfAllSkills(),
-                        (object, one) -> object.put(
-                                        "misconception", one.misconception().id())
-                                .put("count", one.count())
-                                .put("codes", one.codes()))
-                .objects(
-                        "next",
-                        next,
-                        (object, topic) -> object.put(
-                                        "sentence", topic.sentence().toString())
-                                .put("evidence", topic.evidence().toString())
-                                .put("assign", topic.assign()))
-                .objects(
-                        "weeks",
-                        overview.weeks(),
-                        (object, week) -> object.put("from", day(week).toString())
-                                .put("asked", week.asked())
-                                .put("right", week.right()));
+                .put("right", overview.right());
+        json.objects("grid", List.copyOf(overview.grid().entrySet()), ClassOverviewAnswer::cell)
+                .objects("mistakes", overview.mistakesOfAllSkills(), ClassOverviewAnswer::mistake)
+                .objects("next", next, ClassOverviewAnswer::topic)
+                .objects("weeks", overview.weeks(), ClassOverviewAnswer::week);
+    }
+
+    private static void cell(Json object, Map.Entry<SkillInKey, ClassCell> entry) {
+        ClassCell cell = entry.getValue();
+        object.put("skill", entry.getKey().skill())
+                .put("key", entry.getKey().key())
+                .put("mastery", cell.mastery())
+                .put("asked", cell.asked())
+                .put("right", cell.right())
+                .put("below", cell.below());
+    }
+
+    private static void mistake(Json object, MistakeCount one) {
+        object.put("misconception", one.misconception().id())
+                .put("count", one.count())
+                .put("codes", one.codes());
+    }
+
+    private static void topic(Json object, NextTopic topic) {
+        object.put("sentence", topic.sentence().toString())
+                .put("evidence", topic.evidence().toString())
+                .put("assign", topic.assign());
+    }
+
+    private static void week(Json object, ClassWeek week) {
+        object.put("from", day(week).toString()).put("asked", week.asked()).put("right", week.right());
     }
 }

@@ -13,9 +13,16 @@ import monochord.text.Phrase;
  * @param over words over its first column: the name of a section, a cue; perhaps nothing
  * @param ending the numbers of the ending that begins with it, or nothing
  * @param endsLine whether the next bar begins a line
+ * @param number by which it is called, from 1; 0 where it has none, as a pick-up
  */
 public record StaffBar(
-        List<StaffColumn> columns, Before before, Line end, Phrase over, String ending, boolean endsLine) {
+        List<StaffColumn> columns,
+        Before before,
+        Line end,
+        Phrase over,
+        String ending,
+        boolean endsLine,
+        int number) {
     /** What comes behind a bar. */
     public enum Line {
         NONE,
@@ -45,28 +52,33 @@ public record StaffBar(
     }
 
     public static StaffBar of(List<StaffColumn> columns, Line end) {
-        return new StaffBar(columns, Before.NOTHING, end, Phrase.NOTHING, "", false);
+        return new StaffBar(columns, Before.NOTHING, end, Phrase.NOTHING, "", false, 0);
     }
 
     public StaffBar with(Before changes) {
-        return new StaffBar(columns, changes, end, over, ending, endsLine);
+        return new StaffBar(columns, changes, end, over, ending, endsLine, number);
     }
 
     public StaffBar with(Line line) {
-        return new StaffBar(columns, before, line, over, ending, endsLine);
+        return new StaffBar(columns, before, line, over, ending, endsLine, number);
     }
 
     /** With words over it. */
     public StaffBar named(Phrase words) {
-        return new StaffBar(columns, before, end, words, ending, endsLine);
+        return new StaffBar(columns, before, end, words, ending, endsLine, number);
     }
 
     public StaffBar inEnding(String numbers) {
-        return new StaffBar(columns, before, end, over, numbers, endsLine);
+        return new StaffBar(columns, before, end, over, numbers, endsLine, number);
     }
 
     /** The last of its line. */
     public StaffBar endingLine() {
-        return new StaffBar(columns, before, end, over, ending, true);
+        return new StaffBar(columns, before, end, over, ending, true, number);
+    }
+
+    /** Called by this number. */
+    public StaffBar numbered(int count) {
+        return new StaffBar(columns, before, end, over, ending, endsLine, count);
     }
 }

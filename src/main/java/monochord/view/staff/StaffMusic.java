@@ -64,7 +64,7 @@ public record StaffMusic(
     private static StaffBar split(StaffBar bar) {
         List<StaffColumn> hands =
                 bar.columns().stream().map(column -> column.split(MIDDLE_C)).toList();
-        return new StaffBar(hands, bar.before(), bar.end(), bar.over(), bar.ending(), bar.endsLine());
+        return new StaffBar(hands, bar.before(), bar.end(), bar.over(), bar.ending(), bar.endsLine(), bar.number());
     }
 
     /** Staves to write on. */

@@ -17,6 +17,9 @@ final class WordRows {
     private static final double ROW = 2.3;
     private static final double ENDING = 1.6;
     private static final double THIN = 0.16;
+    private static final double NUMBER = 1.5;
+    private static final double NUMBER_CLEAR = 0.4;
+    private static final String HYPHEN = "-";
 
     private final LineLayout layout;
     private final double right;
@@ -47,16 +50,33 @@ final class WordRows {
     }
 
     double heightAbove() {
-        return (symbols ? CLEAR + SetColumn.WORDS : 0) + (endings ? CLEAR + ROW : 0) + (names ? ROW + 0.4 : 0);
+        double words =
+                (symbols ? CLEAR + SetColumn.WORDS : 0) + (endings ? CLEAR + ROW : 0) + (names ? ROW + 0.4 : 0);
+        return Math.max(words, number() > 0 ? NUMBER + 2 * NUMBER_CLEAR : 0);
     }
 
     double heightBelow() {
         return (verses > 0 ? CLEAR + verses * ROW : 0) + (numerals ? CLEAR + SetColumn.WORDS : 0);
     }
 
+    /** The number of the bar with which the line begins, where it helps to find the place: not of the first bar. */
+    private int number() {
+        int number = layout.starts().get(0).bar().bar().number();
+        return number > 1 ? number : 0;
+    }
+
+    private void number(double highest, List<Drawn> drawn) {
+        if (number() > 0) {
+            Phrase number = Phrase.of("{0}", number());
+            drawn.add(new Drawn.Words(
+                    "bar-number", number, 0, highest - NUMBER_CLEAR, NUMBER, Typeface.REGULAR));
+        }
+    }
+
     /** @param highest thing of the music */
     List<Drawn> above(double highest) {
         List<Drawn> drawn = new ArrayList<>();
+        number(highest, drawn);
         double y = highest - CLEAR;
         for (PlacedColumn placed : layout.columns()) {
             Phrase symbol = placed.column().column().above();
@@ -122,16 +142,51 @@ final class WordRows {
         return drawn;
     }
 
+    /** What is sung to a note of this line, and where it lies. */
+    private record SungText(String text, double x, double right) {
+        boolean goesOn() {
+            return text.endsWith(HYPHEN);
+        }
+
+        String bare() {
+            return goesOn() ? text.substring(0, text.length() - HYPHEN.length()) : text;
+        }
+    }
+
+    /** A hyphen stands in the middle between two syllables of a word; at the end of a line behind the first. */
     private void sung(int verse, double y, List<Drawn> drawn) {
+        List<SungText> syllables = syllables(verse);
+        for (int i = 0; i < syllables.size(); i++) {
+            SungText one = syllables.get(i);
+            words(one.bare(), one.x(), y, drawn);
+            if (one.goesOn()) {
+                double hyphen = wide(HYPHEN);
+                double to = i + 1 < syllables.size() ? syllables.get(i + 1).x() : one.right() + hyphen;
+                words(HYPHEN, (one.right() + to - hyphen) / 2, y, drawn);
+            }
+        }
+    }
+
+    private List<SungText> syllables(int verse) {
+        List<SungText> syllables = new ArrayList<>();
         for (PlacedColumn placed : layout.columns()) {
             for (StaffEvent event : placed.column().column().events()) {
                 if (event.sung().size() > verse && !event.sung().get(verse).isEmpty()) {
-                    Phrase syllable = event.sung().get(verse);
-                    double wide = Typeface.REGULAR.width(syllable.toString()) * SetColumn.SUNG;
-                    double x = SetColumn.middle(placed.x()) - wide / 2;
-                    drawn.add(new Drawn.Words("sung", syllable, x, y, SetColumn.SUNG, Typeface.REGULAR));
+                    String text = event.sung().get(verse).toString();
+                    double x = SetColumn.middle(placed.x()) - wide(text) / 2;
+                    double right = x + wide(text) - (text.endsWith(HYPHEN) ? wide(HYPHEN) : 0);
+                    syllables.add(new SungText(text, x, right));
                 }
             }
         }
+        return syllables;
+    }
+
+    private static double wide(String text) {
+        return Typeface.REGULAR.width(text) * SetColumn.SUNG;
+    }
+
+    private static void words(String text, double x, double y, List<Drawn> drawn) {
+        drawn.add(new Drawn.Words("sung", Phrase.typed(text), x, y, SetColumn.SUNG, Typeface.REGULAR));
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,7 +12,10 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import monochord.practice.Question;
 import monochord.practice.Skill;
+import monochord.practice.Grade;
+import monochord.practice.mastery.Evidence;
 import monochord.practice.mastery.Knowledge;
+import monochord.practice.mastery.SkillInKey;
 import monochord.practice.skill.Skills;
 import monochord.theory.Key;
 import org.junit.jupiter.api.Test;
@@ -90,17 +94,42 @@ class MixTest {
                         .getMessage());
     }
 
-    /** Somebody who begins gets the easy third: the scales of a major key and its minor, no mode of another name. */
+    /** Somebody who begins is asked for the major scale alone, and for the easy third of other skills. */
     @Test
     void whoBeginsIsAskedTheEasySubjects() {
-        Turn turn = new Turn(skill("scale-spelling"), Key.parse("G major"));
-        Difficulty level = new Difficulty(Knowledge.none());
+        assertEquals(Set.of("major"), asked("scale-spelling", Knowledge.none()));
+        assertEquals(Set.of("P5", "P4", "M2", "M3"), asked("interval", Knowledge.none()));
+        assertEquals(Set.of("1 4 5 1", "4 1 5 6-", "1 6- 4 5"), asked("progression-in-key", Knowledge.none()));
+    }
+
+    private static Set<String> asked(String skill, Knowledge knowledge) {
+        Turn turn = new Turn(skill(skill), Key.parse("G major"));
+        Difficulty level = new Difficulty(knowledge);
         SplittableRandom chance = new SplittableRandom(5);
         Set<String> asked = new HashSet<>();
         for (int i = 0; i < 100; i++) {
             asked.add(turn.question(chance::nextLong, null, level).subject());
         }
-        assertEquals(Set.of("major", "minor", "harmonic minor"), asked);
+        return asked;
+    }
+
+    /** One right answer in one key opens nothing that no lesson has taught yet; many in many keys open all. */
+    @Test
+    void harderSubjectsComeWithTheKeys() {
+        assertEquals(Set.of("major"), asked("steps", answered("steps", 1)));
+        assertEquals(8, asked("steps", answered("steps", 8)).size());
+    }
+
+    /** Right and fluent, one day in each of so many keys, four days on end. */
+    private static Knowledge answered(String skill, int keys) {
+        List<Evidence> answers = new ArrayList<>();
+        for (int day = 0; day < 4; day++) {
+            for (Key key : skill(skill).keys().subList(0, keys)) {
+                SkillInKey item = new SkillInKey(skill, key.toString());
+                answers.add(new Evidence(day * 86_400_000L, item, Grade.RIGHT, 4000, 0));
+            }
+        }
+        return Knowledge.of(answers);
     }
 
     /** Of the fifteen keys, the first five to begin with; a borrowed chord begins where it needs no flats. */

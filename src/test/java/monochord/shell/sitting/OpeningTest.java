@@ -1,6 +1,7 @@
 package monochord.shell.sitting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -47,5 +48,19 @@ class OpeningTest {
         assertEquals(
                 "Good day. Nothing is due today; practise is ten minutes with something new.\nEnter begins the first lesson; or type music, a verb, or help.",
                 greeting("", "", THREE, NOON - 1));
+    }
+
+    @Test
+    void aLessonThatWasTakenAwayIsNotNamed() {
+        Course course = new Course(Path.of("lessons"));
+        Agenda there = new Agenda("seven-letters", "1.2 Seven letters, each once", THREE);
+        assertEquals(there, course.stillThere(there, slug -> false));
+        assertFalse(course.isRead(), "no lesson is read where all is as it was");
+        Agenda gone = new Agenda("eight-letters", "1.2 Eight letters", THREE);
+        assertEquals(
+                new Agenda("seven-letters", "1.2 Seven letters, each once", THREE),
+                course.stillThere(gone, "steps-and-half-steps"::equals));
+        assertEquals(
+                new Agenda("", "", THREE), new Course(Path.of("nowhere")).stillThere(gone, slug -> false));
     }
 }

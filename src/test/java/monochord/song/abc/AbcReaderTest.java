@@ -210,6 +210,20 @@ class AbcReaderTest {
                 List.of("Tune 4 in 8"), parts(song(head + "c3|d3:|:e3|f3:|\nw: la la la la\n")), "words stand below");
     }
 
+    /** In ABC each tied note has a sign of its own below it, here none; section 5 of the standard. */
+    @Test
+    void somethingIsSungToWhatIsStruck() {
+        Song song = song("X:1\nM:3/4\nL:1/4\nK:C\nc3-|c2d|e3-|\nw: wide _ I can-\ne2f|\nw: -not\n");
+        assertEquals(List.of("wide I can-", "not"), song.sections().get(0).words());
+        String written = AbcWriter.write(song);
+        assertTrue(written.contains("c3- | c2 d | e3- |\nw: wide_ I can-\n"), written);
+        assertTrue(written.contains("e2 f |\nw: _ not\n"), written);
+        AbcBook book = AbcBook.of(written);
+        assertEquals(
+                song.sections().get(0).words(),
+                AbcReader.read(book, book.tunes().get(0)).sections().get(0).words());
+    }
+
     /** Another reader would go back to the beginning. */
     @Test
     void aRepeatThatNothingOpenedIsOpenedWhereItIsWritten() {

@@ -87,7 +87,7 @@ final class AskVerb implements Verb {
         long seed = seed(sentence, sitting);
         Turn turn = sitting.teaching().suggested(seed);
         Optional<Key> named = key(sentence, sitting);
-        Question question = turn.skill().question(named.orElse(turn.key()), seed);
+        Question question = sitting.teaching().level().question(turn.skill(), named.orElse(turn.key()), seed);
         return put(turn.skill(), question, named, sentence, sitting);
     }
 

@@ -121,7 +121,7 @@ final class PublishVerb implements Verb {
         boolean trusted = asked || sitting.outside().trust().isTrusted(notebook.path(), reading.digest());
         try {
             Replayed replayed = Replay.of(reading.notebook().orElseThrow(), sitting, trusted);
-            Publication publication = Publication.of(replayed);
+            Publication publication = Publication.of(replayed, sitting.outside().progress());
             WholeFile.write(
                     page.path(),
                     part -> Files.writeString(part, publication.page().write()));
