@@ -90,7 +90,7 @@ class HostileFilesTest {
     @ParameterizedTest
     @EnumSource
     @DisplayName("whatever a file holds, it is read or refused and the next line is answered")
-    void everyFileIsReadOrRefused(Format format) {
+    void everyFileIsReadOrRefused(Format format) throws IOException {
         List<HostileFile> files = Thorough.spread(HostileFiles.of(format, SEED, WHOLE), SHORT, format.ordinal());
         assertEquals(Thorough.times(SHORT, WHOLE * Damage.values().length), files.size());
         List<String> wrong = new ArrayList<>();
