@@ -5,11 +5,13 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.song.Section;
 import monochord.song.SectionMusic;
 import monochord.song.Song;
+import monochord.song.SongChange;
 import monochord.song.SongHead;
 import monochord.song.SongMusic;
 import monochord.text.Phrase;
@@ -179,12 +181,18 @@ public record SongAnswer(Song song) implements Answer {
         return String.join(", ", runs);
     }
 
+    private void changes(Phrase heading, Predicate<SongChange> wanted, StyledText.Builder text) {
+        List<SongChange> some = song.changes().stream().filter(wanted).toList();
+        if (!some.isEmpty()) {
+            text.gap().line(heading, Style.HEADING);
+            some.forEach(change -> text.line(Phrase.typed(change.toString())));
+        }
+    }
+
     private StyledText end(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        if (!song.changes().isEmpty()) {
-            text.gap().line(Phrase.of("Changed, to be agreed with the band:"), Style.HEADING);
-            song.changes().forEach(change -> text.line(Phrase.typed(change.toString())));
-        }
+        changes(Phrase.of("Changed, to be agreed with the band:"), change -> !change.isAgreed(), text);
+        changes(Phrase.of("Changed, and agreed with the band:"), SongChange::isAgreed, text);
         if (!song.faults().isEmpty()) {
             text.gap().line(Phrase.of("Not read:"), Style.HEADING);
             song.faults().stream().limit(MOST_FAULTS).forEach(fault -> text.line(fault.phrase(), Style.WRONG));
@@ -269,7 +277,8 @@ public record SongAnswer(Song song) implements Answer {
                 (object, change) -> object.put("place", change.place())
                         .put("from", change.from())
                         .put("to", change.to())
-                        .put("why", change.why()));
+                        .put("why", change.why())
+                        .put("agreed", change.isAgreed()));
     }
 
     private static Json beat(Beats start, Beats pickup, Json json) {
