@@ -13,11 +13,9 @@ import monochord.song.SectionMusic;
 import monochord.song.Song;
 import monochord.song.SongChange;
 import monochord.song.SongHead;
-import monochord.song.SongMusic;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.note.Beats;
 import monochord.theory.note.Notated;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -50,7 +48,7 @@ public record SongAnswer(Song song) implements Answer {
                             "message",
                             String.join(
                                     "\n", said.stream().map(Phrase::toString).toList()));
-            changes(song, json);
+            SongFields.changes(song, json);
         }
     }
 
@@ -206,61 +204,11 @@ public record SongAnswer(Song song) implements Answer {
 
     @Override
     public void json(Json json) {
-        SongHead head = song.head();
-        json.put("kind", "song")
-                .put("title", head.title())
-                .put("by", head.by())
-                .put("key", head.key().toString())
-                .put("metre", head.metre().toString());
-        if (head.tempo() > 0) {
-            json.put("tempo", head.tempo());
-        } else {
-            json.put("tempo", (String) null);
-        }
-        Map<Section, SectionMusic> known = new IdentityHashMap<>();
-        json.objects("sections", song.sections(), (object, section) -> section(object, section, known));
-        sounding(song.music(), json);
-        changes(song, json);
-        json.put("faults", song.faults()).put("remarks", song.remarks());
-    }
-
-    private void sounding(SongMusic music, Json json) {
-        SongMusic.Timeline written = music.written();
-        json.objects(
-                "notes",
-                written.notes(),
-                (object, note) -> length(
-                        "beats", note.beats(), object.put("pitch", note.pitch().toString())));
-        json.objects(
-                "chords",
-                written.chords(),
-                (object, chord) -> beat(chord.start(), written.pickup(), object)
-                        .put("symbol", chord.chord().toString()));
-        json.put("words", words())
-                .put(
-                        "played",
-                        music.played().notes().stream()
-                                .map(SongMusic.Note::pitch)
-                                .toList());
-    }
-
-    private void section(Json json, Section section, Map<Section, SectionMusic> known) {
-        SectionMusic music = music(section, known);
-        json.put("name", section.name())
-                .put("bars", music.count())
-                .put("repeat", music.order().size() > music.bars().size());
-    }
-
-    private List<String> words() {
-        return song.sections().stream()
-                .flatMap(section -> section.words().stream())
-                .map(SongAnswer::sung)
-                .filter(line -> !line.isBlank())
-                .toList();
+        SongFields.put(song, json);
     }
 
     /** Without the signs for notes that are held or skipped. */
-    private static String sung(String line) {
+    static String sung(String line) {
         return line.replaceAll("-\\s*\\|\\s*", "")
                 .replaceAll("-{2,}", "-")
                 .replaceAll("[_*|]", " ")
@@ -268,37 +216,5 @@ public record SongAnswer(Song song) implements Answer {
                 .replace("\\\\-", "-")
                 .replaceAll("\\s+", " ")
                 .strip();
-    }
-
-    private static void changes(Song song, Json json) {
-        json.objects(
-                "changes",
-                song.changes(),
-                (object, change) -> object.put("place", change.place())
-                        .put("from", change.from())
-                        .put("to", change.to())
-                        .put("why", change.why())
-                        .put("agreed", change.isAgreed()));
-    }
-
-    private static Json beat(Beats start, Beats pickup, Json json) {
-        if (start.compareTo(pickup) >= 0) {
-            return length("beat", start.minus(pickup), json);
-        }
-        Beats before = pickup.minus(start);
-        return isShort(before)
-                ? json.put("beat", -(double) before.numerator() / before.denominator())
-                : json.put("beat", "-" + before);
-    }
-
-    /** A number where four digits hold it, else a fraction as text. */
-    private static Json length(String name, Beats beats, Json json) {
-        return isShort(beats)
-                ? json.put(name, (double) beats.numerator() / beats.denominator())
-                : json.put(name, beats.toString());
-    }
-
-    private static boolean isShort(Beats beats) {
-        return 16 % beats.denominator() == 0;
     }
 }
