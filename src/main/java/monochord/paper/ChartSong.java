@@ -22,7 +22,6 @@ import monochord.theory.note.Unreadable;
 public final class ChartSong {
     private static final Pattern CUE = Pattern.compile("\"([^\"]*)\"");
     /** A reason that begins so says that the band has agreed. */
-    private static final Pattern AGREED = Pattern.compile("(?i)agreed\\b[.,:;]?\\s*");
 
     private final Song song;
     private final List<Chart.ChartChange> changes = new ArrayList<>();
@@ -108,14 +107,12 @@ public final class ChartSong {
                 .map(chord ->
                         Phrase.of("{0}", Numeral.onDegree(chord, song.head().key())))
                 .toList();
-        Matcher agreed = AGREED.matcher(change.why());
-        boolean isAgreed = agreed.lookingAt();
         changes.add(new Chart.ChartChange(
                 number,
                 moved(Phrase.typed(change.from()), Interval.UNISON),
                 Phrase.row(degrees),
-                isAgreed ? change.why().substring(agreed.end()) : change.why(),
-                isAgreed));
+                change.reason(),
+                change.isAgreed()));
     }
 
     private Optional<SongPlace> place(String text) {

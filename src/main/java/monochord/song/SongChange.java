@@ -5,7 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A chord that was changed in a song, to be agreed with the band.
+ * A chord that was changed in a song, to be agreed with the band; it is where a sentence of its reason begins with {@code
+ * Agreed}.
  *
  * <p>Text form: {@code place: from to to. why}, such as {@code Verse, bar 3: Bm to Bb. The tune rests on D there.}
  * {@link #parse} reads all that {@link #toString} writes.
@@ -16,6 +17,19 @@ import java.util.regex.Pattern;
 public record SongChange(String place, String from, String to, String why) {
     private static final int LONGEST = 2000;
     private static final Pattern TEXT = Pattern.compile("(.+?): (.+?) to (.+?)(?<! )\\.(?: (.*))?");
+
+    /** A sentence that says so, such as {@code Agreed on Tuesday.} */
+    private static final Pattern AGREED =
+            Pattern.compile("(?i)(?:^|(?<=[.!?])\\s+)agreed\\b(?:[,:;]\\s*|[^.!?]*(?:[.!?]|$)\\s*)");
+
+    public boolean isAgreed() {
+        return AGREED.matcher(why).find();
+    }
+
+    /** Why, without the sentence that says that it is agreed. */
+    public String reason() {
+        return AGREED.matcher(why).replaceFirst(" ").strip();
+    }
 
     /** None for a text that is no such line. */
     public static Optional<SongChange> parse(String text) {

@@ -207,4 +207,30 @@ class SongReaderTest {
         assertEquals(500, long500.sections().size());
         assertTrue(long500.music().played().chords().size() <= PlayingOrder.MOST);
     }
+
+    /** A change is agreed where a sentence of its reason says so, and only there. */
+    @Test
+    void aChangeIsAgreedWhereItSaysSo() {
+        assertEquals(
+                List.of(
+                        "true It falls to D.",
+                        "true It falls to D.",
+                        "true It falls to D.",
+                        "true the tune rests on D.",
+                        "false To be agreed with Piet.",
+                        "false It falls. Not agreed yet.",
+                        "true "),
+                List.of(
+                                "Agreed. It falls to D.",
+                                "It falls to D. Agreed on Tuesday.",
+                                "Agreed by the band. It falls to D.",
+                                "Agreed: the tune rests on D.",
+                                "To be agreed with Piet.",
+                                "It falls. Not agreed yet.",
+                                "Agreed by the band")
+                        .stream()
+                        .map(why -> new SongChange("Verse, bar 3", "Bm", "Bb", why))
+                        .map(change -> change.isAgreed() + " " + change.reason())
+                        .toList());
+    }
 }

@@ -5,17 +5,17 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import monochord.harmony.Progression;
 import monochord.song.Section;
 import monochord.song.SectionMusic;
 import monochord.song.Song;
+import monochord.song.SongChange;
 import monochord.song.SongHead;
-import monochord.song.SongMusic;
 import monochord.text.Phrase;
 import monochord.text.Style;
 import monochord.text.StyledText;
-import monochord.theory.note.Beats;
 import monochord.theory.note.Notated;
 import monochord.view.Answer;
 import monochord.view.Json;
@@ -48,7 +48,7 @@ public record SongAnswer(Song song) implements Answer {
                             "message",
                             String.join(
                                     "\n", said.stream().map(Phrase::toString).toList()));
-            changes(song, json);
+            SongFields.changes(song, json);
         }
     }
 
@@ -179,12 +179,18 @@ public record SongAnswer(Song song) implements Answer {
         return String.join(", ", runs);
     }
 
+    private void changes(Phrase heading, Predicate<SongChange> wanted, StyledText.Builder text) {
+        List<SongChange> some = song.changes().stream().filter(wanted).toList();
+        if (!some.isEmpty()) {
+            text.gap().line(heading, Style.HEADING);
+            some.forEach(change -> text.line(Phrase.typed(change.toString())));
+        }
+    }
+
     private StyledText end(Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        if (!song.changes().isEmpty()) {
-            text.gap().line(Phrase.of("Changed, to be agreed with the band:"), Style.HEADING);
-            song.changes().forEach(change -> text.line(Phrase.typed(change.toString())));
-        }
+        changes(Phrase.of("Changed, to be agreed with the band:"), change -> !change.isAgreed(), text);
+        changes(Phrase.of("Changed, and agreed with the band:"), SongChange::isAgreed, text);
         if (!song.faults().isEmpty()) {
             text.gap().line(Phrase.of("Not read:"), Style.HEADING);
             song.faults().stream().limit(MOST_FAULTS).forEach(fault -> text.line(fault.phrase(), Style.WRONG));
@@ -198,61 +204,11 @@ public record SongAnswer(Song song) implements Answer {
 
     @Override
     public void json(Json json) {
-        SongHead head = song.head();
-        json.put("kind", "song")
-                .put("title", head.title())
-                .put("by", head.by())
-                .put("key", head.key().toString())
-                .put("metre", head.metre().toString());
-        if (head.tempo() > 0) {
-            json.put("tempo", head.tempo());
-        } else {
-            json.put("tempo", (String) null);
-        }
-        Map<Section, SectionMusic> known = new IdentityHashMap<>();
-        json.objects("sections", song.sections(), (object, section) -> section(object, section, known));
-        sounding(song.music(), json);
-        changes(song, json);
-        json.put("faults", song.faults()).put("remarks", song.remarks());
-    }
-
-    private void sounding(SongMusic music, Json json) {
-        SongMusic.Timeline written = music.written();
-        json.objects(
-                "notes",
-                written.notes(),
-                (object, note) -> length(
-                        "beats", note.beats(), object.put("pitch", note.pitch().toString())));
-        json.objects(
-                "chords",
-                written.chords(),
-                (object, chord) -> beat(chord.start(), written.pickup(), object)
-                        .put("symbol", chord.chord().toString()));
-        json.put("words", words())
-                .put(
-                        "played",
-                        music.played().notes().stream()
-                                .map(SongMusic.Note::pitch)
-                                .toList());
-    }
-
-    private void section(Json json, Section section, Map<Section, SectionMusic> known) {
-        SectionMusic music = music(section, known);
-        json.put("name", section.name())
-                .put("bars", music.count())
-                .put("repeat", music.order().size() > music.bars().size());
-    }
-
-    private List<String> words() {
-        return song.sections().stream()
-                .flatMap(section -> section.words().stream())
-                .map(SongAnswer::sung)
-                .filter(line -> !line.isBlank())
-                .toList();
+        SongFields.put(song, json);
     }
 
     /** Without the signs for notes that are held or skipped. */
-    private static String sung(String line) {
+    static String sung(String line) {
         return line.replaceAll("-\\s*\\|\\s*", "")
                 .replaceAll("-{2,}", "-")
                 .replaceAll("[_*|]", " ")
@@ -260,36 +216,5 @@ public record SongAnswer(Song song) implements Answer {
                 .replace("\\\\-", "-")
                 .replaceAll("\\s+", " ")
                 .strip();
-    }
-
-    private static void changes(Song song, Json json) {
-        json.objects(
-                "changes",
-                song.changes(),
-                (object, change) -> object.put("place", change.place())
-                        .put("from", change.from())
-                        .put("to", change.to())
-                        .put("why", change.why()));
-    }
-
-    private static Json beat(Beats start, Beats pickup, Json json) {
-        if (start.compareTo(pickup) >= 0) {
-            return length("beat", start.minus(pickup), json);
-        }
-        Beats before = pickup.minus(start);
-        return isShort(before)
-                ? json.put("beat", -(double) before.numerator() / before.denominator())
-                : json.put("beat", "-" + before);
-    }
-
-    /** A number where four digits hold it, else a fraction as text. */
-    private static Json length(String name, Beats beats, Json json) {
-        return isShort(beats)
-                ? json.put(name, (double) beats.numerator() / beats.denominator())
-                : json.put(name, beats.toString());
-    }
-
-    private static boolean isShort(Beats beats) {
-        return 16 % beats.denominator() == 0;
     }
 }
