@@ -1,6 +1,8 @@
 package monochord.shell.publish;
 
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import monochord.shell.sitting.Progress;
 import monochord.sound.Performance;
@@ -20,6 +22,8 @@ final class Recordings {
 
     private int room = MOST_BYTES;
     private int made;
+    /** What is heard again is not recorded again. */
+    private final Map<Performance, byte[]> recorded = new HashMap<>();
     private int leftOut;
     private final int pieces;
     private final Progress progress;
@@ -42,7 +46,11 @@ final class Recordings {
             leftOut++;
             return Optional.empty();
         }
-        byte[] content = Mp3.of(performance);
+        byte[] content = recorded.get(performance);
+        if (content == null) {
+            content = Mp3.of(performance);
+            recorded.put(performance, content);
+        }
         if (content.length > room) {
             leftOut++;
             return Optional.empty();
