@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import monochord.shell.line.LineMode;
@@ -48,6 +49,8 @@ final class Typist implements AutoCloseable {
     private static final long LOOK_MILLIS = 2;
 
     private static final long AGAIN_MILLIS = 1500;
+    /** What is told meanwhile on a machine that has much to do; it is no answer. */
+    private static final Pattern HOW_FAR = Pattern.compile("^(?:\\e\\[[0-9;]*m)*(?:Line|Recorded:) \\d+ of \\d+\\.");
 
     private final Thread sitting;
     private final Ear ear;
@@ -86,7 +89,9 @@ final class Typist implements AutoCloseable {
             prompt.converse(terminal.terminal(), text -> {
                 terminal.terminal().writer().write(text);
                 terminal.terminal().writer().flush();
-                answers.add(text);
+                if (!HOW_FAR.matcher(text).find()) {
+                    answers.add(text);
+                }
             });
         } catch (RuntimeException | Error unexpected) {
             fault = unexpected;
