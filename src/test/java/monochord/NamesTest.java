@@ -14,14 +14,6 @@ import org.junit.jupiter.api.Test;
 
 /** A name that is read without its comment means one thing in the whole program. */
 class NamesTest {
-    /**
-     * Names that still stand for two things, one of them at least in songs, scores, staves or on paper; written behind the
-     * type that they belong to. Nothing may be added.
-     */
-    private static final Set<String> STILL_TWICE = Set.of(
-            "Content", "Counted", "Degree", "Figure", "Frame", "Keys", "Kind", "Line", "Mark", "Note", "Piece", "Place",
-            "Reading", "Section", "Signs", "Start", "Step", "Stroke", "Struck", "Symbol");
-
     /** The files in which each type is declared, those within others too. */
     private static Map<String, Set<String>> declared() {
         Map<String, Set<String>> declared = new TreeMap<>();
@@ -52,6 +44,6 @@ class NamesTest {
                 twice.add(name);
             }
         });
-        assertEquals(new TreeSet<>(STILL_TWICE), twice);
+        assertEquals(Set.of(), twice);
     }
 }

@@ -26,8 +26,8 @@ public record AssignedQuestion(int item, String skill, String subject, Key key, 
 
     /** The question as it goes into an assignment; the subject is kept to oneself where it is the answer. */
     public static AssignedQuestion of(int item, Question question) {
-        boolean tells = question.isByEar()
-                || question.judge(question.subject()).grade().isRight();
+        boolean tells =
+                question.isByEar() || question.judge(question.subject()).grade().isRight();
         return new AssignedQuestion(
                 item,
                 question.skillId(),
@@ -41,8 +41,7 @@ public record AssignedQuestion(int item, String skill, String subject, Key key, 
     public Optional<Question> question() {
         try {
             return Skills.find(skill)
-                    .map(known ->
-                            subject.isEmpty() ? known.question(key, seed) : known.question(key, subject, seed));
+                    .map(known -> subject.isEmpty() ? known.question(key, seed) : known.question(key, subject, seed));
         } catch (Unreadable nothingToAsk) {
             return Optional.empty();
         }

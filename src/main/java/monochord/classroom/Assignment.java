@@ -20,11 +20,7 @@ import monochord.theory.note.NoteName;
  * @param questions in the order of their numbers; none where each pupil's own are not drawn yet
  */
 public record Assignment(
-        AssignmentHead head,
-        AssignmentTerms terms,
-        String words,
-        List<Ask> draws,
-        List<AssignedQuestion> questions) {
+        AssignmentHead head, AssignmentTerms terms, String words, List<Ask> draws, List<AssignedQuestion> questions) {
     /** What {@code same} stands for in an assignment, which has no key of its own. */
     private static final Key KEY = Key.major(NoteName.parse("C"));
 
@@ -100,11 +96,11 @@ public record Assignment(
         StringBuilder text = new StringBuilder();
         line(text, head.id(), head.due().map(Object::toString).orElse(""), head.seed());
         line(text, terms.tries(), terms.hints(), terms.atOnce());
-        draws.forEach(ask -> line(
-                text, ask.skill().id(), ask.subject() == null ? "" : ask.subject(), ask.keys(), ask.count()));
+        draws.forEach(ask ->
+                line(text, ask.skill().id(), ask.subject() == null ? "" : ask.subject(), ask.keys(), ask.count()));
         if (draws.isEmpty()) {
-            questions.forEach(one ->
-                    line(text, one.item(), one.skill(), one.subject(), one.key(), one.seed(), PlainWords.of(one.words())));
+            questions.forEach(one -> line(
+                    text, one.item(), one.skill(), one.subject(), one.key(), one.seed(), PlainWords.of(one.words())));
         }
         return Digest.of(text.toString());
     }

@@ -123,7 +123,10 @@ final class AssignmentBody {
     }
 
     String words() {
-        return words.stream().map(SourceLine::text).collect(Collectors.joining("\n")).strip();
+        return words.stream()
+                .map(SourceLine::text)
+                .collect(Collectors.joining("\n"))
+                .strip();
     }
 
     List<Ask> draws() {

@@ -22,7 +22,18 @@ final class AssignmentHeadText {
     static final String NOW = "now";
     static final String LATER = "later";
     private static final List<String> NAMES = List.of(
-            ASSIGNMENT, "title", "for", "due", "seed", "tries", "hints", "verdicts", "digest", "code", "given", "notes");
+            ASSIGNMENT,
+            "title",
+            "for",
+            "due",
+            "seed",
+            "tries",
+            "hints",
+            "verdicts",
+            "digest",
+            "code",
+            "given",
+            "notes");
 
     /** Three hyphens, or what an editor makes of them. */
     private static final Pattern FENCE = Pattern.compile("\\s*(?:-{3,}|[\u2010-\u2015]{1,3}-?)\\s*");
@@ -126,7 +137,8 @@ final class AssignmentHeadText {
     String digest() {
         return said(
                         "digest",
-                        text -> Optional.of(text).filter(it -> DIGEST.matcher(it).matches()),
+                        text -> Optional.of(text)
+                                .filter(it -> DIGEST.matcher(it).matches()),
                         Phrase.of("keep the line as it was given out"))
                 .orElse("");
     }
@@ -165,7 +177,8 @@ final class AssignmentHeadText {
     private <T> Optional<T> said(String name, Function<String, Optional<T>> reader, Phrase instead) {
         Optional<T> value = text(name).flatMap(reader);
         if (value.isEmpty() && text(name).isPresent()) {
-            fields.get(name).fault(Phrase.of("what stands behind {0} cannot be read", Phrase.typed(name)), instead, faults);
+            fields.get(name)
+                    .fault(Phrase.of("what stands behind {0} cannot be read", Phrase.typed(name)), instead, faults);
         }
         return value;
     }

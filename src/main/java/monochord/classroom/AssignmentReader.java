@@ -69,8 +69,7 @@ public final class AssignmentReader {
     }
 
     private AssignmentReading reading(Optional<List<SourceLine>> lines) {
-        return lines.map(this::reading)
-                .orElseGet(() -> AssignmentReading.none(faults.inOrder()));
+        return lines.map(this::reading).orElseGet(() -> AssignmentReading.none(faults.inOrder()));
     }
 
     private AssignmentReading reading(List<SourceLine> lines) {
@@ -80,16 +79,20 @@ public final class AssignmentReader {
             return AssignmentReading.none(faults.inOrder());
         }
         AssignmentBody body = AssignmentBody.read(lines.subList(head.end(), lines.size()), faults);
-        Assignment assignment =
-                new Assignment(said.get(), head.terms(), body.words(), body.draws(), body.questions());
+        Assignment assignment = new Assignment(said.get(), head.terms(), body.words(), body.draws(), body.questions());
         if (body.draws().isEmpty() && body.questions().isEmpty()) {
             faults.at(1, 1, Phrase.of("no question stands in it"), Phrase.of("keep the file as it was given out"));
         }
         Optional<HandIn> handIn = head.hasCode() || !body.answers().isEmpty()
                 ? Optional.of(new HandIn(
-                        assignment, head.digest(), head.code(), head.notes(), head.given(), body.answers(), body.places()))
+                        assignment,
+                        head.digest(),
+                        head.code(),
+                        head.notes(),
+                        head.given(),
+                        body.answers(),
+                        body.places()))
                 : Optional.empty();
-        return new AssignmentReading(
-                Optional.of(assignment), handIn, head.digest(), body.places(), faults.inOrder());
+        return new AssignmentReading(Optional.of(assignment), handIn, head.digest(), body.places(), faults.inOrder());
     }
 }

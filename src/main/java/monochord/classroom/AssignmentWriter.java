@@ -63,8 +63,7 @@ public final class AssignmentWriter {
         for (AssignedQuestion question : assignment.questions()) {
             question(question);
             line("");
-            handIn.flatMap(given -> given.answer(question.item()))
-                    .ifPresentOrElse(this::answer, () -> line("Answer:"));
+            handIn.flatMap(given -> given.answer(question.item())).ifPresentOrElse(this::answer, () -> line("Answer:"));
         }
     }
 

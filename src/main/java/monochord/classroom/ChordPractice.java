@@ -49,10 +49,14 @@ public final class ChordPractice {
     }
 
     private void gather() {
-        List<String> numerals =
-                Stream.of(progression.numerals(Signs.ASCII).split("[\\s|]+")).distinct().filter(one -> !one.isBlank()).toList();
-        List<String> symbols =
-                Stream.of(progression.symbols(Signs.ASCII).split("[\\s|]+")).distinct().filter(one -> !one.isBlank()).toList();
+        List<String> numerals = Stream.of(progression.numerals(Signs.ASCII).split("[\\s|]+"))
+                .distinct()
+                .filter(one -> !one.isBlank())
+                .toList();
+        List<String> symbols = Stream.of(progression.symbols(Signs.ASCII).split("[\\s|]+"))
+                .distinct()
+                .filter(one -> !one.isBlank())
+                .toList();
         numerals.forEach(numeral -> first(numeral, "borrowed-chord", "applied-dominant", "degree-chord"));
         symbols.forEach(symbol -> first(symbol, "triad-spelling", "seventh-spelling", "added-tone", "suspension"));
         numerals.forEach(numeral -> first(numeral, "voicing"));
@@ -80,7 +84,8 @@ public final class ChordPractice {
     }
 
     private Optional<Question> asked(String skill, String subject) {
-        return Skills.find(skill).flatMap(known -> tried(key -> known.question(key, subject, chance.nextInt(1_000_000))));
+        return Skills.find(skill)
+                .flatMap(known -> tried(key -> known.question(key, subject, chance.nextInt(1_000_000))));
     }
 
     private Optional<Question> tried(Function<Key, Question> asking) {

@@ -61,7 +61,8 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
 
     /** Whether answers of that pupil are to be kept: where there is a list, of those who are on it. */
     public boolean admits(String code) {
-        return pupils.isEmpty() || pupils.stream().anyMatch(one -> one.code().text().equals(code));
+        return pupils.isEmpty()
+                || pupils.stream().anyMatch(one -> one.code().text().equals(code));
     }
 
     /** The codes of a group, whose name may be written large or small; none if there is no such group. */
@@ -154,7 +155,11 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
                 Csv.rows(text, separator(text), this::add);
             } catch (Unreadable unreadable) {
                 int place = unreadable.place();
-                faults.at(line(place), column(place), Phrase.of("this quotation mark is not closed, or not at the end"), ROW);
+                faults.at(
+                        line(place),
+                        column(place),
+                        Phrase.of("this quotation mark is not closed, or not at the end"),
+                        ROW);
             }
             return new ClassList(pupils, faults.inOrder());
         }
@@ -171,7 +176,9 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
                 faults.at(
                         line(row.start()),
                         1,
-                        Phrase.of("{0} stands on the list twice", Phrase.typed(code.get().text())),
+                        Phrase.of(
+                                "{0} stands on the list twice",
+                                Phrase.typed(code.get().text())),
                         Phrase.of("give each pupil a code of their own"));
             } else {
                 pupils.add(new ListedPupil(code.get(), cell(row, 1), cell(row, 2)));
@@ -185,7 +192,11 @@ public record ClassList(List<ListedPupil> pupils, List<Fault> faults) {
         }
 
         private int line(int place) {
-            return 1 + (int) text.substring(0, place).chars().filter(c -> c == '\n').count();
+            return 1
+                    + (int) text.substring(0, place)
+                            .chars()
+                            .filter(c -> c == '\n')
+                            .count();
         }
 
         private int column(int place) {

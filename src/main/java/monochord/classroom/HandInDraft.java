@@ -32,10 +32,12 @@ public final class HandInDraft {
         this.notes = notes;
         before.forEach(answer -> answers.put(answer.item(), answer));
         for (AssignedQuestion asked : assignment.questions()) {
-            asked.question().filter(question -> !answers.containsKey(asked.item())).ifPresent(question -> {
-                items.put(question, asked.item());
-                remaining.add(question);
-            });
+            asked.question()
+                    .filter(question -> !answers.containsKey(asked.item()))
+                    .ifPresent(question -> {
+                        items.put(question, asked.item());
+                        remaining.add(question);
+                    });
         }
     }
 

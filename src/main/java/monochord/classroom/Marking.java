@@ -116,8 +116,9 @@ public final class Marking {
         }
         GivenAnswer given = handIn.answer(asked.item()).orElse(new GivenAnswer(asked.item(), List.of(), 0, 0));
         tooMany(given);
-        List<MarkedTry> tries =
-                given.tries().stream().map(typed -> judged(typed, question.get())).toList();
+        List<MarkedTry> tries = given.tries().stream()
+                .map(typed -> judged(typed, question.get()))
+                .toList();
         return Optional.of(new MarkedAnswer(
                 handIn.assignment().id(),
                 code,
@@ -150,10 +151,7 @@ public final class Marking {
 
     private void fault(AssignedQuestion asked, Phrase what) {
         faults.at(
-                handIn.places().getOrDefault(asked.item(), 1),
-                1,
-                what,
-                Phrase.of("look at it beside the assignment"));
+                handIn.places().getOrDefault(asked.item(), 1), 1, what, Phrase.of("look at it beside the assignment"));
     }
 
     private void tooMany(GivenAnswer given) {

@@ -81,8 +81,6 @@ final class QuestionSlot {
     }
 
     private String joined(int from, int to) {
-        return below.subList(from, to).stream()
-                .map(line -> line.text().strip())
-                .collect(Collectors.joining(" "));
+        return below.subList(from, to).stream().map(line -> line.text().strip()).collect(Collectors.joining(" "));
     }
 }

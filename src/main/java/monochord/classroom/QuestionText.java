@@ -46,7 +46,8 @@ final class QuestionText {
     }
 
     private Optional<AssignedQuestion> question() {
-        Optional<Integer> item = number(ITEM).filter(number -> number >= 1 && number <= Integer.MAX_VALUE)
+        Optional<Integer> item = number(ITEM)
+                .filter(number -> number >= 1 && number <= Integer.MAX_VALUE)
                 .map(Long::intValue);
         Optional<Long> seed = number("seed");
         if (item.isEmpty() || seed.isEmpty() || skill().isEmpty()) {
@@ -80,8 +81,7 @@ final class QuestionText {
             return fault("skill", Phrase.of("write skill: and what to ask"));
         }
         Field field = fields.get("skill");
-        faults.in(
-                field.line(), field.value().place(), Trouble.unknown(0, Phrase.of("skill"), id, AskText.skillIds()));
+        faults.in(field.line(), field.value().place(), Trouble.unknown(0, Phrase.of("skill"), id, AskText.skillIds()));
         return Optional.empty();
     }
 

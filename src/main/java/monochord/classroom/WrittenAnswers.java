@@ -22,8 +22,8 @@ final class WrittenAnswers {
     /** What an editor or a writer puts in front of a line. */
     private static final String MARKS = "(?:[\\s>]|[*\u2022-]\\s)*";
 
-    private static final Pattern LABEL =
-            Pattern.compile("(?i)" + MARKS + "[*_]{0,2}(answer|antwort|help|took|verdict)[*_]{0,2}\\s*:[*_]{0,2}\\s*(.*)");
+    private static final Pattern LABEL = Pattern.compile(
+            "(?i)" + MARKS + "[*_]{0,2}(answer|antwort|help|took|verdict)[*_]{0,2}\\s*:[*_]{0,2}\\s*(.*)");
     private static final Pattern NUMBERED = Pattern.compile("([0-9]{1,3})\\s*[.):]\\s+(?=\\S)");
     private static final Pattern MARKED = Pattern.compile(MARKS);
     private static final Pattern FIGURES = Pattern.compile("[0-9]{1,6}");
@@ -107,7 +107,8 @@ final class WrittenAnswers {
     private void plain(int own, SourceLine line) {
         Matcher marks = MARKED.matcher(line.text());
         int place = marks.lookingAt() ? marks.end() : 0;
-        Matcher numbered = NUMBERED.matcher(line.text()).region(place, line.text().length());
+        Matcher numbered =
+                NUMBERED.matcher(line.text()).region(place, line.text().length());
         if (place == line.text().length()) {
             return;
         }

@@ -53,7 +53,8 @@ public final class LessonWalk implements Activity {
     }
 
     /** From the page where it was left; one that has been rewritten since is taken up as near to it as may be. */
-    public static LessonWalk from(LibraryEntry entry, Lesson lesson, Bookmarks.Mark mark, Key key, Measure measure) {
+    public static LessonWalk from(
+            LibraryEntry entry, Lesson lesson, Bookmarks.LessonPlace mark, Key key, Measure measure) {
         LessonWalk walk = new LessonWalk(entry, lesson, key, measure);
         walk.at = walk.pageOf(mark.section(), mark.block()) - 1;
         walk.farthest = walk.at;
@@ -127,10 +128,10 @@ public final class LessonWalk implements Activity {
     }
 
     /** Where it stands, to be taken up there another day. */
-    public Bookmarks.Mark mark() {
+    public Bookmarks.LessonPlace mark() {
         LessonPage page = pages.get(Math.max(at, 0));
         int passed = Math.min(questions.size(), isSettled ? question + 1 : question);
-        return new Bookmarks.Mark(page.section(), page.block(), passed, asked, atOnce, key.toString());
+        return new Bookmarks.LessonPlace(page.section(), page.block(), passed, asked, atOnce, key.toString());
     }
 
     public int asked() {

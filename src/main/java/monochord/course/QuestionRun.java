@@ -27,7 +27,7 @@ public final class QuestionRun implements Activity {
     private final List<Turn> ahead;
     private final Deque<Question> again = new ArrayDeque<>();
     private final List<Question> missed = new ArrayList<>();
-    private final Kind kind;
+    private final RunKind kind;
     private final long until;
     private final Difficulty level;
     private Turn hands;
@@ -44,7 +44,7 @@ public final class QuestionRun implements Activity {
     private int second;
 
     /** What it is for. */
-    public enum Kind {
+    public enum RunKind {
         /** One skill, somebody's own choice. */
         RUN,
         /** What is due. */
@@ -74,7 +74,7 @@ public final class QuestionRun implements Activity {
         }
     }
 
-    private QuestionRun(List<Turn> turns, Kind kind, long until, Difficulty level) {
+    private QuestionRun(List<Turn> turns, RunKind kind, long until, Difficulty level) {
         this.ahead = new ArrayList<>(turns);
         this.kind = kind;
         this.until = until;
@@ -83,12 +83,12 @@ public final class QuestionRun implements Activity {
 
     /** Each turn once, however long it takes. */
     public static QuestionRun of(List<Turn> turns, Difficulty level) {
-        return new QuestionRun(turns, Kind.RUN, Long.MAX_VALUE, level);
+        return new QuestionRun(turns, RunKind.RUN, Long.MAX_VALUE, level);
     }
 
     /** @param until when nothing more is asked, in milliseconds since 1970 in UTC */
     public static QuestionRun review(List<Turn> turns, long until, Difficulty level) {
-        return new QuestionRun(turns, Kind.REVIEW, until, level);
+        return new QuestionRun(turns, RunKind.REVIEW, until, level);
     }
 
     /**
@@ -97,7 +97,7 @@ public final class QuestionRun implements Activity {
      * @param before what came of the questions before
      */
     public static QuestionRun set(DailySet set, Tally before, Difficulty level) {
-        QuestionRun run = new QuestionRun(set.turns(), Kind.SET, Long.MAX_VALUE, level);
+        QuestionRun run = new QuestionRun(set.turns(), RunKind.SET, Long.MAX_VALUE, level);
         run.hands = set.hands();
         run.put = before.asked();
         run.asked = before.asked();
@@ -105,7 +105,7 @@ public final class QuestionRun implements Activity {
         return run;
     }
 
-    public Kind kind() {
+    public RunKind kind() {
         return kind;
     }
 
@@ -220,7 +220,7 @@ public final class QuestionRun implements Activity {
             return;
         }
         missed.add(open);
-        if (kind != Kind.RUN) {
+        if (kind != RunKind.RUN) {
             again.add(open);
         }
     }

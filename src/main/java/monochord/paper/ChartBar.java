@@ -17,7 +17,7 @@ import monochord.theory.note.Interval;
  * @param cue words over it, perhaps nothing
  * @param change the number of the change that was made in it, or 0
  */
-public record ChartBar(List<ChartChord> chords, Signs signs, String cue, int change) {
+public record ChartBar(List<ChartChord> chords, BarSigns signs, String cue, int change) {
     /**
      * A chord in its bar, or none.
      *
@@ -40,8 +40,8 @@ public record ChartBar(List<ChartChord> chords, Signs signs, String cue, int cha
      * @param endsPart whether a double line comes behind it
      * @param endsLine whether the next bar begins a line
      */
-    public record Signs(boolean same, boolean opens, int times, String ending, boolean endsPart, boolean endsLine) {
-        static final Signs NONE = new Signs(false, false, 0, "", false, false);
+    public record BarSigns(boolean same, boolean opens, int times, String ending, boolean endsPart, boolean endsLine) {
+        static final BarSigns NONE = new BarSigns(false, false, 0, "", false, false);
     }
 
     public ChartBar {
@@ -68,7 +68,7 @@ public record ChartBar(List<ChartChord> chords, Signs signs, String cue, int cha
                 chords.addAll(bars.get(++i).slots());
                 repeat = false;
             }
-            Signs signs = repeat ? new Signs(true, false, 0, "", false, false) : Signs.NONE;
+            BarSigns signs = repeat ? new BarSigns(true, false, 0, "", false, false) : BarSigns.NONE;
             chart.add(new ChartBar(chords.stream().map(ChartBar::chord).toList(), signs, "", 0));
         }
         return chart;

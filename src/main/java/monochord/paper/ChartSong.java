@@ -22,8 +22,8 @@ import monochord.theory.note.Unreadable;
 public final class ChartSong {
     private static final Pattern CUE = Pattern.compile("\"([^\"]*)\"");
     /** A reason that begins so says that the band has agreed. */
-
     private final Song song;
+
     private final List<Chart.ChartChange> changes = new ArrayList<>();
 
     private ChartSong(Song song) {
@@ -75,7 +75,7 @@ public final class ChartSong {
 
     private ChartBar bar(WrittenBar bar, List<ChordBars.Slot> slots) {
         Matcher cue = CUE.matcher(bar.text());
-        ChartBar.Signs signs = new ChartBar.Signs(
+        ChartBar.BarSigns signs = new ChartBar.BarSigns(
                 bar.text().strip().equals("%"), bar.opens(), bar.times(), bar.ending(), bar.endsPart(), bar.endsLine());
         List<ChartBar.ChartChord> chords = slots.stream()
                 .map(slot -> new ChartBar.ChartChord(

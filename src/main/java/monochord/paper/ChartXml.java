@@ -187,7 +187,7 @@ public final class ChartXml {
         if (chord.isInverted()) {
             xml.element("bass", () -> note("bass", chord.bass()));
         }
-        for (HarmonyElement.Degree degree : written.degrees()) {
+        for (HarmonyElement.AlteredDegree degree : written.degrees()) {
             xml.element(
                     "degree",
                     () -> {

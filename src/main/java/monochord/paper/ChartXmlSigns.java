@@ -16,7 +16,7 @@ final class ChartXmlSigns {
 
     /** @param name of the section that begins with it, or nothing */
     void left(ChartBar bar, String name) throws XMLStreamException {
-        ChartBar.Signs signs = bar.signs();
+        ChartBar.BarSigns signs = bar.signs();
         if (signs.opens() || !signs.ending().isEmpty()) {
             xml.element(
                     "barline",
@@ -58,7 +58,7 @@ final class ChartXmlSigns {
      * @param endingGoesOn whether the next bar belongs to the same ending
      */
     void right(ChartBar bar, boolean last, boolean endingGoesOn) throws XMLStreamException {
-        ChartBar.Signs signs = bar.signs();
+        ChartBar.BarSigns signs = bar.signs();
         boolean repeats = signs.times() > 0;
         boolean ends =
                 !signs.ending().isEmpty() && !endingGoesOn || !signs.ending().isEmpty() && (repeats || last);

@@ -35,8 +35,8 @@ public final class ChordHandout {
                 Phrase.NOTHING);
     }
 
-    private static Handout.Section section(Phrase heading, List<Chord> chords, Key key) {
-        return new Handout.Section(
+    private static Handout.HandoutSection section(Phrase heading, List<Chord> chords, Key key) {
+        return new Handout.HandoutSection(
                 heading, ACROSS, chords.stream().map(chord -> block(chord, key)).toList());
     }
 
@@ -47,8 +47,8 @@ public final class ChordHandout {
                 name,
                 lines(chord, numeral, key),
                 List.of(
-                        Handout.Figure.Keys.of(Drawing.of(name, ToneRoles.close(chord))),
-                        new Handout.Figure.Staff(MusicOnStaff.chord(chord, numeral, key))));
+                        Handout.HandoutFigure.KeyboardFigure.of(Drawing.of(name, ToneRoles.close(chord))),
+                        new Handout.HandoutFigure.Staff(MusicOnStaff.chord(chord, numeral, key))));
     }
 
     /** Where it comes from is said only where the heading does not say it. */

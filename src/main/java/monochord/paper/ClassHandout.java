@@ -28,7 +28,7 @@ public final class ClassHandout {
 
     /** @param next what to teach next */
     public static Handout of(ClassOverview overview, List<NextTopic> next) {
-        List<Handout.Section> sections = new ArrayList<>();
+        List<Handout.HandoutSection> sections = new ArrayList<>();
         if (!next.isEmpty()) {
             sections.add(section(
                     Phrase.of("What comes next"),
@@ -68,8 +68,8 @@ public final class ClassHandout {
         return Phrase.joined("   ", legend);
     }
 
-    private static Handout.Section section(Phrase heading, List<Handout.Block> blocks) {
-        return new Handout.Section(heading, 1, blocks);
+    private static Handout.HandoutSection section(Phrase heading, List<Handout.Block> blocks) {
+        return new Handout.HandoutSection(heading, 1, blocks);
     }
 
     private static Handout.Block lines(Phrase... lines) {
@@ -77,7 +77,7 @@ public final class ClassHandout {
     }
 
     private static Handout.Block rows(Phrase name, List<Phrase> head, List<List<Phrase>> rows) {
-        return new Handout.Block(name, List.of(), List.of(new Handout.Figure.Rows(head, rows)));
+        return new Handout.Block(name, List.of(), List.of(new Handout.HandoutFigure.Rows(head, rows)));
     }
 
     private static Optional<Handout.Block> field(ClassOverview overview, Phrase name, List<Key> keys) {

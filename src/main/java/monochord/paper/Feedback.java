@@ -25,15 +25,21 @@ public final class Feedback {
         String code = marked.code()
                 .orElseThrow(() -> new IllegalArgumentException(marked.file() + " names no pupil"))
                 .text();
-        List<Handout.Section> sections = new ArrayList<>();
+        List<Handout.HandoutSection> sections = new ArrayList<>();
         section(
                 sections,
                 Phrase.of("To look at again"),
-                marked.answers().stream().filter(one -> !one.isRight()).map(Feedback::again).toList());
+                marked.answers().stream()
+                        .filter(one -> !one.isRight())
+                        .map(Feedback::again)
+                        .toList());
         section(
                 sections,
                 Phrase.of("Right"),
-                marked.answers().stream().filter(MarkedAnswer::isRight).map(Feedback::right).toList());
+                marked.answers().stream()
+                        .filter(MarkedAnswer::isRight)
+                        .map(Feedback::right)
+                        .toList());
         section(sections, Phrase.of("To practise"), practice(marked));
         return new Handout(
                 Phrase.of("{0}: {1}", Phrase.typed(code), Phrase.typed(marked.assignment())),
@@ -42,15 +48,15 @@ public final class Feedback {
                 Phrase.of("Times and tries are as told by the file."));
     }
 
-    private static void section(List<Handout.Section> sections, Phrase heading, List<Handout.Block> blocks) {
+    private static void section(List<Handout.HandoutSection> sections, Phrase heading, List<Handout.Block> blocks) {
         if (!blocks.isEmpty()) {
-            sections.add(new Handout.Section(heading, 1, blocks));
+            sections.add(new Handout.HandoutSection(heading, 1, blocks));
         }
     }
 
     private static List<Phrase> opening(MarkedHandIn marked) {
-        List<Phrase> opening = new ArrayList<>(List.of(Phrase.sentence(
-                "{0} of {1} right.", marked.right(), marked.of())));
+        List<Phrase> opening =
+                new ArrayList<>(List.of(Phrase.sentence("{0} of {1} right.", marked.right(), marked.of())));
         if (marked.signs().late()) {
             opening.add(Phrase.sentence("It came after the last day."));
         }
@@ -109,10 +115,8 @@ public final class Feedback {
                 .forEach(question -> wanted.computeIfAbsent(question.skillId(), id -> new LinkedHashSet<>())
                         .add(question.key()));
         List<Phrase> sentences = new ArrayList<>();
-        wanted.forEach((skill, keys) -> keys.forEach(
-                key -> sentences.add(Phrase.toType("practise " + skill + " in " + key.tonic() + (key.isMinor() ? "m" : "")))));
-        return sentences.isEmpty()
-                ? List.of()
-                : List.of(new Handout.Block(Phrase.NOTHING, sentences, List.of()));
+        wanted.forEach((skill, keys) -> keys.forEach(key ->
+                sentences.add(Phrase.toType("practise " + skill + " in " + key.tonic() + (key.isMinor() ? "m" : "")))));
+        return sentences.isEmpty() ? List.of() : List.of(new Handout.Block(Phrase.NOTHING, sentences, List.of()));
     }
 }

@@ -14,15 +14,15 @@ import monochord.view.staff.StaffMusic;
  * @param opening what is said before the first section
  * @param foot what stands at the foot of each printed page, perhaps nothing
  */
-public record Handout(Phrase title, List<Phrase> opening, List<Section> sections, Phrase foot) {
+public record Handout(Phrase title, List<Phrase> opening, List<HandoutSection> sections, Phrase foot) {
     /**
      * What stands under one heading, in order.
      *
      * @param heading perhaps nothing
      * @param across how many blocks stand side by side on paper
      */
-    public record Section(Phrase heading, int across, List<Block> blocks) {
-        public Section {
+    public record HandoutSection(Phrase heading, int across, List<Block> blocks) {
+        public HandoutSection {
             blocks = List.copyOf(blocks);
         }
     }
@@ -33,7 +33,7 @@ public record Handout(Phrase title, List<Phrase> opening, List<Section> sections
      * @param name perhaps nothing
      * @param lines what is said of it
      */
-    public record Block(Phrase name, List<Phrase> lines, List<Figure> figures) {
+    public record Block(Phrase name, List<Phrase> lines, List<HandoutFigure> figures) {
         public Block {
             lines = List.copyOf(lines);
             figures = List.copyOf(figures);
@@ -41,24 +41,24 @@ public record Handout(Phrase title, List<Phrase> opening, List<Section> sections
     }
 
     /** What is seen, or written on. */
-    public sealed interface Figure {
+    public sealed interface HandoutFigure {
         /** @param range from which key to which, or as far as the marks reach */
-        record Keys(Drawing drawing, Optional<KeyboardRange> range) implements Figure {
-            public static Keys of(Drawing drawing) {
-                return new Keys(drawing, Optional.empty());
+        record KeyboardFigure(Drawing drawing, Optional<KeyboardRange> range) implements HandoutFigure {
+            public static KeyboardFigure of(Drawing drawing) {
+                return new KeyboardFigure(drawing, Optional.empty());
             }
         }
 
-        record Staff(StaffMusic music) implements Figure {}
+        record Staff(StaffMusic music) implements HandoutFigure {}
 
-        record Room(AnswerRoom room) implements Figure {}
+        record Room(AnswerRoom room) implements HandoutFigure {}
 
         /**
          * Facts in rows and columns; the first column stands left, the others in the middle.
          *
          * @param head what stands over each column
          */
-        record Rows(List<Phrase> head, List<List<Phrase>> rows) implements Figure {
+        record Rows(List<Phrase> head, List<List<Phrase>> rows) implements HandoutFigure {
             /** @throws IllegalArgumentException if a row is not as long as the head */
             public Rows {
                 head = List.copyOf(head);

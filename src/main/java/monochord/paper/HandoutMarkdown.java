@@ -33,7 +33,7 @@ public final class HandoutMarkdown {
     private void add(Handout handout) {
         line("# ", handout.title());
         handout.opening().forEach(words -> line("", words));
-        for (Handout.Section section : handout.sections()) {
+        for (Handout.HandoutSection section : handout.sections()) {
             line("## ", section.heading());
             section.blocks().forEach(this::add);
         }
@@ -43,14 +43,14 @@ public final class HandoutMarkdown {
     private void add(Handout.Block block) {
         line("### ", block.name());
         block.lines().forEach(words -> line("", words));
-        for (Handout.Figure figure : block.figures()) {
-            if (figure instanceof Handout.Figure.Rows rows) {
+        for (Handout.HandoutFigure figure : block.figures()) {
+            if (figure instanceof Handout.HandoutFigure.Rows rows) {
                 table(rows);
             }
         }
     }
 
-    private void table(Handout.Figure.Rows rows) {
+    private void table(Handout.HandoutFigure.Rows rows) {
         row(rows.head());
         text.append("| --- ".repeat(rows.head().size())).append("|\n");
         rows.rows().forEach(this::row);
@@ -74,7 +74,9 @@ public final class HandoutMarkdown {
             char c = plain.charAt(i);
             boolean isMarkup = MARKUP.indexOf(c) >= 0
                     || i == 0 && LINE_MARKUP.indexOf(c) >= 0
-                    || (c == '.' || c == ')') && i > 0 && plain.substring(0, i).chars().allMatch(Character::isDigit);
+                    || (c == '.' || c == ')')
+                            && i > 0
+                            && plain.substring(0, i).chars().allMatch(Character::isDigit);
             escaped.append(isMarkup ? "\\" : "").append(c);
         }
         return escaped.toString();

@@ -48,7 +48,7 @@ public final class HandoutPages {
     private void add(Handout handout) {
         flow.keep(PageText.title(), handout.title(), 0);
         handout.opening().forEach(line -> flow.keep(PageText.body(), line, 1));
-        for (Handout.Section section : handout.sections()) {
+        for (Handout.HandoutSection section : handout.sections()) {
             if (!section.heading().isEmpty()) {
                 flow.keep(PageText.heading(), section.heading(), SECTION_GAP);
             }
@@ -81,7 +81,7 @@ public final class HandoutPages {
         }
         if (!block.figures().isEmpty()) {
             Picture figures = figure(block.figures().get(0), width);
-            for (Handout.Figure figure :
+            for (Handout.HandoutFigure figure :
                     block.figures().subList(1, block.figures().size())) {
                 Picture next = figure(figure, width);
                 figures = figures.width() + FIGURES_APART + next.width() <= width * 1.3
@@ -93,17 +93,17 @@ public final class HandoutPages {
         return all;
     }
 
-    private Picture figure(Handout.Figure figure, double width) {
-        if (figure instanceof Handout.Figure.Keys keys) {
+    private Picture figure(Handout.HandoutFigure figure, double width) {
+        if (figure instanceof Handout.HandoutFigure.KeyboardFigure keys) {
             return keys.range()
                     .map(range -> PrintedKeyboard.of(keys.drawing(), range.low(), range.high(), reader))
                     .orElseGet(() -> PrintedKeyboard.of(keys.drawing(), reader));
-        } else if (figure instanceof Handout.Figure.Staff staff) {
+        } else if (figure instanceof Handout.HandoutFigure.Staff staff) {
             return Engraving.of(staff.music(), width / SPACE, reader).scaled(SPACE);
-        } else if (figure instanceof Handout.Figure.Rows rows) {
+        } else if (figure instanceof Handout.HandoutFigure.Rows rows) {
             return PrintedRows.of(rows, reader);
         }
-        return room(((Handout.Figure.Room) figure).room(), width);
+        return room(((Handout.HandoutFigure.Room) figure).room(), width);
     }
 
     private Picture room(AnswerRoom room, double width) {

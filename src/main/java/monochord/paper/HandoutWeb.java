@@ -39,7 +39,7 @@ public final class HandoutWeb {
         List<Html> content = new ArrayList<>();
         content.add(words("h1", handout.title(), reader));
         handout.opening().forEach(line -> content.add(words("p", line, reader)));
-        for (Handout.Section section : handout.sections()) {
+        for (Handout.HandoutSection section : handout.sections()) {
             if (!section.heading().isEmpty()) {
                 content.add(words("h2", section.heading(), reader));
             }
@@ -67,20 +67,20 @@ public final class HandoutWeb {
         return Html.element("section").with("class", "block").holding(content);
     }
 
-    private static Html figure(Handout.Figure figure, Reader reader) {
-        if (figure instanceof Handout.Figure.Keys keys) {
+    private static Html figure(Handout.HandoutFigure figure, Reader reader) {
+        if (figure instanceof Handout.HandoutFigure.KeyboardFigure keys) {
             return keys.range()
                     .map(range -> KeyboardDrawn.of(keys.drawing(), range, reader))
                     .orElseGet(() -> KeyboardDrawn.of(keys.drawing(), reader));
-        } else if (figure instanceof Handout.Figure.Staff staff) {
+        } else if (figure instanceof Handout.HandoutFigure.Staff staff) {
             return StaffSvg.of(staff.music(), STAFF_WIDTH, reader);
-        } else if (figure instanceof Handout.Figure.Rows rows) {
+        } else if (figure instanceof Handout.HandoutFigure.Rows rows) {
             return table(rows, reader);
         }
-        return room(((Handout.Figure.Room) figure).room(), reader);
+        return room(((Handout.HandoutFigure.Room) figure).room(), reader);
     }
 
-    private static Html table(Handout.Figure.Rows rows, Reader reader) {
+    private static Html table(Handout.HandoutFigure.Rows rows, Reader reader) {
         List<Html> lines = new ArrayList<>(List.of(row("th", rows.head(), reader)));
         rows.rows().forEach(row -> lines.add(row("td", row, reader)));
         return Html.element("table").holding(lines);
@@ -88,9 +88,8 @@ public final class HandoutWeb {
 
     private static Html row(String element, List<Phrase> cells, Reader reader) {
         return Html.element("tr")
-                .holding(cells.stream()
-                        .map(cell -> words(element, cell, reader))
-                        .toList());
+                .holding(
+                        cells.stream().map(cell -> words(element, cell, reader)).toList());
     }
 
     private static Html room(AnswerRoom room, Reader reader) {

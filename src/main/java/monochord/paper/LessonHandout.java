@@ -27,7 +27,7 @@ public final class LessonHandout {
 
     private final Key key;
     private final Filling filling;
-    private final List<Handout.Section> sections = new ArrayList<>();
+    private final List<Handout.HandoutSection> sections = new ArrayList<>();
     private Phrase heading = Phrase.NOTHING;
     private List<Handout.Block> blocks = new ArrayList<>();
     private int questions;
@@ -81,19 +81,19 @@ public final class LessonHandout {
 
     private void section(Phrase next) {
         if (!blocks.isEmpty()) {
-            sections.add(new Handout.Section(heading, 1, blocks));
+            sections.add(new Handout.HandoutSection(heading, 1, blocks));
         }
         heading = next;
         blocks = new ArrayList<>();
     }
 
     private void show(Music music) {
-        List<Handout.Figure> figures = new ArrayList<>();
+        List<Handout.HandoutFigure> figures = new ArrayList<>();
         List<Drawing> drawings = MusicAnswer.of(music, key).drawings();
         if (drawings.size() <= MOST_KEYBOARDS) {
-            drawings.forEach(drawing -> figures.add(Handout.Figure.Keys.of(drawing)));
+            drawings.forEach(drawing -> figures.add(Handout.HandoutFigure.KeyboardFigure.of(drawing)));
         }
-        figures.add(new Handout.Figure.Staff(MusicOnStaff.of(music, key)));
+        figures.add(new Handout.HandoutFigure.Staff(MusicOnStaff.of(music, key)));
         blocks.add(new Handout.Block(Phrase.NOTHING, List.of(), figures));
     }
 
@@ -118,6 +118,6 @@ public final class LessonHandout {
         blocks.add(new Handout.Block(
                 Phrase.of("{0}. {1}", questions, question.prompt()),
                 List.of(),
-                List.of(new Handout.Figure.Room(AnswerRoom.LINE))));
+                List.of(new Handout.HandoutFigure.Room(AnswerRoom.LINE))));
     }
 }

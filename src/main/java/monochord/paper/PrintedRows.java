@@ -17,16 +17,16 @@ final class PrintedRows {
     /** No cell is broken into lines. */
     private static final double ENDLESS = 10_000;
 
-    private final Handout.Figure.Rows rows;
+    private final Handout.HandoutFigure.Rows rows;
     private final Reader reader;
     private final List<Drawn> things = new ArrayList<>();
 
-    private PrintedRows(Handout.Figure.Rows rows, Reader reader) {
+    private PrintedRows(Handout.HandoutFigure.Rows rows, Reader reader) {
         this.rows = rows;
         this.reader = reader;
     }
 
-    static Picture of(Handout.Figure.Rows rows, Reader reader) {
+    static Picture of(Handout.HandoutFigure.Rows rows, Reader reader) {
         return new PrintedRows(rows, reader).picture();
     }
 

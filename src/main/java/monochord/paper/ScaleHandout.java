@@ -41,7 +41,7 @@ public final class ScaleHandout {
         return new Handout(
                 Phrase.of("Scales on {0}", key.tonic()),
                 List.of(FINGERS, CARE),
-                List.of(new Handout.Section(Phrase.of("One octave up"), 2, blocks)),
+                List.of(new Handout.HandoutSection(Phrase.of("One octave up"), 2, blocks)),
                 Phrase.NOTHING);
     }
 
@@ -60,8 +60,8 @@ public final class ScaleHandout {
                 name,
                 lines,
                 List.of(
-                        Handout.Figure.Keys.of(Drawing.of(name, ToneRoles.marked(scale))),
-                        new Handout.Figure.Staff(staff(scale, fingers))));
+                        Handout.HandoutFigure.KeyboardFigure.of(Drawing.of(name, ToneRoles.marked(scale))),
+                        new Handout.HandoutFigure.Staff(staff(scale, fingers))));
     }
 
     /** The fingers of the right hand over the notes, those of the left hand under them. */

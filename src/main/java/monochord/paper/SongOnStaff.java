@@ -80,10 +80,10 @@ public final class SongOnStaff {
             }
         }
         if (bars.isEmpty()) {
-            bars.add(StaffBar.of(List.of(StaffColumn.of(List.of(), NoteValue.FREE)), StaffBar.Line.SINGLE));
+            bars.add(StaffBar.of(List.of(StaffColumn.of(List.of(), NoteValue.FREE)), StaffBar.BarLine.SINGLE));
         }
         StaffBar last = bars.remove(bars.size() - 1);
-        bars.add(last.end() == StaffBar.Line.REPEAT ? last : last.with(StaffBar.Line.FINAL));
+        bars.add(last.end() == StaffBar.BarLine.REPEAT ? last : last.with(StaffBar.BarLine.FINAL));
         Optional<SongMetre> metre = Optional.of(song.head().metre()).filter(known -> !known.isFree());
         return new StaffMusic(part.title(), part.key().signature(), metre, List.of(clef()), bars);
     }
@@ -96,7 +96,7 @@ public final class SongOnStaff {
         for (int i = 0; i < music.size(); i++) {
             SectionMusic.SongBar bar = music.get(i);
             boolean goesOn = i + 1 < music.size() && music.get(i + 1).beginsHeld();
-            StaffBar staff = StaffBar.of(columns(bar, goesOn, sung), StaffBar.Line.SINGLE)
+            StaffBar staff = StaffBar.of(columns(bar, goesOn, sung), StaffBar.BarLine.SINGLE)
                     .numbered(Math.max(0, i + 1 - all.pickup()));
             StaffBar named = i == 0 ? staff.named(Phrase.typed(section.name())) : staff;
             bars.add(written(section, music.size(), i)
@@ -105,7 +105,7 @@ public final class SongOnStaff {
             sung.endBar(i);
         }
         StaffBar last = bars.remove(bars.size() - 1);
-        bars.add((last.end() == StaffBar.Line.SINGLE ? last.with(StaffBar.Line.DOUBLE) : last).endingLine());
+        bars.add((last.end() == StaffBar.BarLine.SINGLE ? last.with(StaffBar.BarLine.DOUBLE) : last).endingLine());
         return bars;
     }
 
@@ -123,8 +123,8 @@ public final class SongOnStaff {
     private static StaffBar signed(StaffBar bar, WrittenBar signs) {
         StaffBar signed = signs.opens() ? bar.with(StaffBar.Before.REPEAT) : bar;
         signed = signs.times() > 0
-                ? signed.with(StaffBar.Line.REPEAT)
-                : signs.endsPart() ? signed.with(StaffBar.Line.DOUBLE) : signed;
+                ? signed.with(StaffBar.BarLine.REPEAT)
+                : signs.endsPart() ? signed.with(StaffBar.BarLine.DOUBLE) : signed;
         signed = signs.ending().isEmpty() ? signed : signed.inEnding(signs.ending());
         return signs.endsLine() ? signed.endingLine() : signed;
     }

@@ -58,7 +58,8 @@ final class Sung {
         List<Phrase> sung = new ArrayList<>();
         for (int verse = 0; verse < places.length; verse++) {
             List<String> words = words(verse);
-            boolean isThere = places[verse] < words.size() && !words.get(places[verse]).equals(NEXT_BAR);
+            boolean isThere =
+                    places[verse] < words.size() && !words.get(places[verse]).equals(NEXT_BAR);
             sung.add(isThere ? Phrase.typed(words.get(places[verse])) : Phrase.NOTHING);
             places[verse] += isThere ? 1 : 0;
         }
@@ -79,7 +80,8 @@ final class Sung {
         }
         for (int verse = 0; verse < places.length; verse++) {
             List<String> words = words(verse);
-            boolean waits = places[verse] < words.size() && words.get(places[verse]).equals(NEXT_BAR);
+            boolean waits =
+                    places[verse] < words.size() && words.get(places[verse]).equals(NEXT_BAR);
             places[verse] += waits ? 1 : 0;
         }
     }

@@ -38,15 +38,15 @@ public final class VoicingHandout {
         Handout.Block staff = new Handout.Block(
                 Phrase.NOTHING,
                 List.of(),
-                List.of(new Handout.Figure.Staff(MusicOnStaff.voiced(progression, voicings))));
+                List.of(new Handout.HandoutFigure.Staff(MusicOnStaff.voiced(progression, voicings))));
         return new Handout(
                 Phrase.of("{0} in {1}", Phrase.row(progression.symbols()), progression.key()),
                 List.of(
                         Phrase.sentence(
                                 "Round marks are for the right hand, square ones for the left. If a stretch hurts, leave a note out.")),
                 List.of(
-                        new Handout.Section(Phrase.NOTHING, 1, List.of(staff)),
-                        new Handout.Section(Phrase.of("On the keyboard"), ACROSS, blocks)),
+                        new Handout.HandoutSection(Phrase.NOTHING, 1, List.of(staff)),
+                        new Handout.HandoutSection(Phrase.of("On the keyboard"), ACROSS, blocks)),
                 Phrase.NOTHING);
     }
 
@@ -63,6 +63,8 @@ public final class VoicingHandout {
                 ? rightHand
                 : Phrase.of("left hand {0}, {1}", Phrase.row(voicing.left()), rightHand);
         return new Handout.Block(
-                drawing.caption(), List.of(hands), List.of(new Handout.Figure.Keys(drawing, Optional.of(range))));
+                drawing.caption(),
+                List.of(hands),
+                List.of(new Handout.HandoutFigure.KeyboardFigure(drawing, Optional.of(range))));
     }
 }

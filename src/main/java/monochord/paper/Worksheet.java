@@ -74,12 +74,13 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
     public Handout sheet() {
         List<Handout.Block> blocks = new ArrayList<>();
         for (int i = 0; i < questions.size(); i++) {
-            blocks.add(new Handout.Block(numbered(i), List.of(), List.of(new Handout.Figure.Room(rooms.get(i)))));
+            blocks.add(
+                    new Handout.Block(numbered(i), List.of(), List.of(new Handout.HandoutFigure.Room(rooms.get(i)))));
         }
         return new Handout(
                 title,
                 List.of(Phrase.of("Name: {0}", Phrase.typed("_".repeat(40)))),
-                List.of(new Handout.Section(Phrase.NOTHING, across(), blocks)),
+                List.of(new Handout.HandoutSection(Phrase.NOTHING, across(), blocks)),
                 Phrase.of("Sheet {0}", Phrase.typed(code())));
     }
 
@@ -94,7 +95,7 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
         return new Handout(
                 Phrase.of("Key: {0}", title),
                 List.of(),
-                List.of(new Handout.Section(Phrase.NOTHING, 2, blocks)),
+                List.of(new Handout.HandoutSection(Phrase.NOTHING, 2, blocks)),
                 Phrase.of("Key to sheet {0}", Phrase.typed(code())));
     }
 
@@ -113,7 +114,7 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
         List<Phrase> words = new ArrayList<>();
         for (String word : question.expected().split(" ")) {
             Optional<Phrase> read = Optional.empty();
-            for (Reading reading : READINGS) {
+            for (SheetPart reading : READINGS) {
                 read = read.isPresent() ? read : reading.of(word);
             }
             words.add(read.orElse(Phrase.typed(word)));
@@ -122,7 +123,7 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
     }
 
     /** One way to read a word of an answer. */
-    private interface Reading {
+    private interface SheetPart {
         Phrase read(String word);
 
         default Optional<Phrase> of(String word) {
@@ -135,7 +136,7 @@ public record Worksheet(Phrase title, List<Question> questions, List<AnswerRoom>
         }
     }
 
-    private static final List<Reading> READINGS = List.of(
+    private static final List<SheetPart> READINGS = List.of(
             word -> Phrase.of("{0}", NoteName.parse(word)),
             word -> Phrase.of("{0}", Chord.parse(word)),
             word -> Phrase.of("{0}", Numeral.parse(word)));

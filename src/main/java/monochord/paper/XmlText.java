@@ -12,7 +12,7 @@ final class XmlText {
     private final XMLStreamWriter writer;
 
     /** Fills an element that is open. */
-    interface Content {
+    interface ElementBody {
         void write() throws XMLStreamException;
     }
 
@@ -27,7 +27,7 @@ final class XmlText {
     }
 
     /** @param attributes names and values in turn */
-    void element(String name, Content content, String... attributes) throws XMLStreamException {
+    void element(String name, ElementBody content, String... attributes) throws XMLStreamException {
         writer.writeStartElement(name);
         attributes(attributes);
         content.write();

@@ -17,8 +17,7 @@ public enum Misconception {
             Phrase.of("spelled by sound, not by letter"),
             Phrase.sentence("The key on the piano is right; the name has to come from the letter that is due.")),
     LETTER_REPEATED(
-            Phrase.of("a letter twice in a scale"),
-            Phrase.sentence("A scale of seven notes uses each letter once.")),
+            Phrase.of("a letter twice in a scale"), Phrase.sentence("A scale of seven notes uses each letter once.")),
     NOT_LOWERED(
             Phrase.of("the degree not lowered"),
             Phrase.sentence("A flat in front of a degree says: a half step below the degree of the major scale.")),
@@ -35,8 +34,7 @@ public enum Misconception {
             Phrase.sentence(
                     "A chord has a quality of its own: its degree or its numeral says it, not the key as a whole.")),
     WRONG_QUALITY(
-            Phrase.of("another quality"),
-            Phrase.sentence("The half steps between the tones decide the quality.")),
+            Phrase.of("another quality"), Phrase.sentence("The half steps between the tones decide the quality.")),
     WRONG_DEGREE(
             Phrase.of("another degree"),
             Phrase.sentence("The tonic counts as 1; from there each letter is one degree.")),
@@ -70,8 +68,7 @@ public enum Misconception {
             Phrase.of("the raised degree left low"),
             Phrase.sentence("The signature of a minor key leaves the seventh low; the raised note is written in.")),
     OTHER_SCALE(
-            Phrase.of("another scale"),
-            Phrase.sentence("Check the scale's own steps, one by one, from the tonic.")),
+            Phrase.of("another scale"), Phrase.sentence("Check the scale's own steps, one by one, from the tonic.")),
     WRONG_SOURCE(
             Phrase.of("a scale that lacks a tone of the chord"),
             Phrase.sentence("A scale is the source only if it holds every tone of the chord.")),
@@ -83,7 +80,9 @@ public enum Misconception {
             Phrase.sentence(
                     "Stack the notes in thirds; the lowest of the stack is the root, whatever lies in the bass.")),
     MISSING_NOTE(Phrase.of("a note left out"), Phrase.sentence("Count again: something has been left out.")),
-    EXTRA_NOTE(Phrase.of("a note too many"), Phrase.sentence("Count again: nothing may stand there that was not asked for.")),
+    EXTRA_NOTE(
+            Phrase.of("a note too many"),
+            Phrase.sentence("Count again: nothing may stand there that was not asked for.")),
     HANDS_CROSSED(
             Phrase.of("hands crossed"),
             Phrase.sentence("The left hand plays below the right; where they cross, they are in each other's way.")),

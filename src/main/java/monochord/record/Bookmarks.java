@@ -22,7 +22,7 @@ import monochord.file.WholeFile;
  * @param done slugs of lessons
  * @param left by the slug of the lesson
  */
-public record Bookmarks(Set<String> done, Map<String, Mark> left) {
+public record Bookmarks(Set<String> done, Map<String, LessonPlace> left) {
     public static final Bookmarks NONE = new Bookmarks(Set.of(), Map.of());
 
     private static final String FILE = "bookmarks";
@@ -41,14 +41,14 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
      * @param right how many of them at the first try without help
      * @param key in which the lesson is taken, as {@code monochord.theory.Key} reads it
      */
-    public record Mark(int section, int block, int question, int asked, int right, String key) {}
+    public record LessonPlace(int section, int block, int question, int asked, int right, String key) {}
 
     public Bookmarks {
         done = Set.copyOf(done);
         left = Map.copyOf(left);
     }
 
-    public Optional<Mark> at(String slug) {
+    public Optional<LessonPlace> at(String slug) {
         return Optional.ofNullable(left.get(slug));
     }
 
@@ -57,8 +57,8 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
     }
 
     /** With a lesson left there. */
-    public Bookmarks leftAt(String slug, Mark mark) {
-        Map<String, Mark> with = new HashMap<>(left);
+    public Bookmarks leftAt(String slug, LessonPlace mark) {
+        Map<String, LessonPlace> with = new HashMap<>(left);
         with.put(slug, mark);
         return new Bookmarks(done, with);
     }
@@ -67,7 +67,7 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
     public Bookmarks finished(String slug) {
         Set<String> with = new HashSet<>(done);
         with.add(slug);
-        Map<String, Mark> without = new HashMap<>(left);
+        Map<String, LessonPlace> without = new HashMap<>(left);
         without.remove(slug);
         return new Bookmarks(with, without);
     }
@@ -84,7 +84,7 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
 
     private static Bookmarks parse(List<String> lines) {
         Set<String> done = new HashSet<>();
-        Map<String, Mark> left = new HashMap<>();
+        Map<String, LessonPlace> left = new HashMap<>();
         for (String line : lines.isEmpty() || !lines.get(0).equals(HEAD) ? List.<String>of() : lines) {
             String[] words = line.split(" ", WORDS);
             if (words[0].equals(DONE)) {
@@ -92,7 +92,7 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
             } else if (words[0].equals(AT)) {
                 left.put(
                         words[1],
-                        new Mark(
+                        new LessonPlace(
                                 number(words[2]),
                                 number(words[3]),
                                 number(words[4]),
@@ -122,7 +122,7 @@ public record Bookmarks(Set<String> done, Map<String, Mark> left) {
         List<String> lines = new ArrayList<>(List.of(HEAD));
         done.stream().sorted().forEach(slug -> lines.add(DONE + " " + slug));
         left.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> {
-            Mark mark = entry.getValue();
+            LessonPlace mark = entry.getValue();
             lines.add(String.join(
                     " ",
                     AT,

@@ -140,10 +140,12 @@ public final class ClassRecord {
             throw new Failure(Phrase.of("nothing is on record yet"));
         }
         int[] count = {0};
-        WholeFile.writePrivately(into, part -> count[0] = reading(0, book -> {
-            book.copy(part);
-            return pupilsOnly(part);
-        }));
+        WholeFile.writePrivately(
+                into,
+                part -> count[0] = reading(0, book -> {
+                    book.copy(part);
+                    return pupilsOnly(part);
+                }));
         return count[0];
     }
 

@@ -155,11 +155,11 @@ public final class Register implements AutoCloseable {
     }
 
     /** Something to do with a file, and how many attempts it was done to. */
-    private interface Counted {
+    private interface CountedRows {
         int run() throws SQLException, IOException;
     }
 
-    private static int telling(Path file, Counted work) throws IOException {
+    private static int telling(Path file, CountedRows work) throws IOException {
         try {
             return work.run();
         } catch (SQLException failed) {

@@ -56,12 +56,12 @@ record Figure(TimedVoicing voicing, Beats start, BarGrid metre) {
         });
     }
 
-    private interface Stroke {
+    private interface Strike {
         Score at(int number, Beats length);
     }
 
     /** Strokes of one length until the voicing is over; the last may be shorter. */
-    private Score inTurn(Beats each, Stroke stroke) {
+    private Score inTurn(Beats each, Strike stroke) {
         List<Score> strokes = new ArrayList<>();
         Beats now = Beats.ZERO;
         while (now.compareTo(beats()) < 0) {

@@ -28,7 +28,8 @@ public record PlayingStyle(Pattern pattern, boolean swung) {
     public static PlayingStyle of(SongHead head) {
         String feel = head.swing().toLowerCase(Locale.ROOT);
         List<String> words = List.of(feel.split("[^a-z]+"));
-        boolean swung = words.stream().anyMatch(SWINGS::contains) && words.stream().noneMatch(STRAIGHT::contains);
+        boolean swung =
+                words.stream().anyMatch(SWINGS::contains) && words.stream().noneMatch(STRAIGHT::contains);
         BarGrid bars = SongScore.bars(head.metre());
         return new PlayingStyle(
                 named(feel)
@@ -55,9 +56,7 @@ public record PlayingStyle(Pattern pattern, boolean swung) {
         } else if (SongScore.bars(metre).hasQuarters(3)) {
             return Pattern.WALTZ;
         } else if (SongScore.bars(metre).hasQuarters(4) && metre.value() == 4) {
-            return tempo <= SLOW
-                    ? Pattern.BALLAD
-                    : tempo <= MEDIUM ? Pattern.PULSE : Pattern.BASS_AND_CHORD;
+            return tempo <= SLOW ? Pattern.BALLAD : tempo <= MEDIUM ? Pattern.PULSE : Pattern.BASS_AND_CHORD;
         }
         return Pattern.BASS_AND_CHORD;
     }

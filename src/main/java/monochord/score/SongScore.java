@@ -28,8 +28,7 @@ public record SongScore(Piece piece, List<Caption> sections) {
         List<Caption> sections = music.sections().stream()
                 .map(section -> new Caption(section.name(), section.start(), Beats.ZERO))
                 .toList();
-        return new SongScore(
-                new Piece(voicings, together(line), bars(metre).after(music.pickup())), sections);
+        return new SongScore(new Piece(voicings, together(line), bars(metre).after(music.pickup())), sections);
     }
 
     /** The bars of a metre; of one that is free, bars of four quarters. */
@@ -48,7 +47,9 @@ public record SongScore(Piece piece, List<Caption> sections) {
     /** What the hands hold from the first full bar on; a chord in the pick-up is struck there, as it stands. */
     private static List<TimedVoicing> fromFirstBar(SongMusic.Timeline music, List<Score> line) {
         List<TimedVoicing> voicings = new ArrayList<>();
-        Beats now = music.chords().isEmpty() ? music.pickup() : music.chords().get(0).start();
+        Beats now = music.chords().isEmpty()
+                ? music.pickup()
+                : music.chords().get(0).start();
         if (now.compareTo(music.pickup()) > 0) {
             voicings.add(new TimedVoicing(NO_KEYS, now.minus(music.pickup()), ""));
         }
@@ -74,7 +75,7 @@ public record SongScore(Piece piece, List<Caption> sections) {
     private static Score tune(SongMusic.Timeline music) {
         List<Score> parts = new ArrayList<>();
         Beats now = Beats.ZERO;
-        for (SongMusic.Note note : music.notes()) {
+        for (SongMusic.SungNote note : music.notes()) {
             if (now.compareTo(note.start()) < 0) {
                 parts.add(Score.rest(note.start().minus(now)));
             }

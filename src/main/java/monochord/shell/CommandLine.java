@@ -53,7 +53,8 @@ final class CommandLine {
                 .ear()
                 .tells(line -> around.err().println(line.in(look.reader()).plain()));
         if (around.watching()) {
-            sitting.outside().watch(how -> around.err().println(how.in(look.reader()).plain()));
+            sitting.outside()
+                    .watch(how -> around.err().println(how.in(look.reader()).plain()));
         }
     }
 
@@ -183,7 +184,8 @@ final class CommandLine {
     /** Results go to standard output, what went wrong to standard error; as JSON everything is a result. */
     private int say(Answer answer) {
         if (json) {
-            answer.jsonLines(object -> object.put("schemaVersion", SCHEMA_VERSION).writeTo(around.out()));
+            answer.jsonLines(
+                    object -> object.put("schemaVersion", SCHEMA_VERSION).writeTo(around.out()));
         } else {
             boolean wrong = answer.status() >= Answer.UNREADABLE;
             Look here = look.naming(sitting.naming());

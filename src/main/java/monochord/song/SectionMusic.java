@@ -21,7 +21,7 @@ import monochord.theory.note.Pitch;
  */
 public record SectionMusic(Key key, List<SongBar> bars, int pickup, List<Integer> order) {
     /** A bar: what sounds in it, and what it was written as. */
-    public record SongBar(List<Struck> chords, List<TuneBars.Piece> tune, Beats beats, List<ChordBars.Slot> slots) {
+    public record SongBar(List<Struck> chords, List<TuneBars.NotePart> tune, Beats beats, List<ChordBars.Slot> slots) {
         /** How many notes sound in it. */
         public int pieces() {
             return tune.size();
@@ -42,9 +42,9 @@ public record SectionMusic(Key key, List<SongBar> bars, int pickup, List<Integer
 
         /** With what comes before the bar that follows it. */
         private SongBar with(SongBar pickup) {
-            List<TuneBars.Piece> both = new ArrayList<>(tune);
+            List<TuneBars.NotePart> both = new ArrayList<>(tune);
             pickup.tune.stream()
-                    .map(piece -> new TuneBars.Piece(
+                    .map(piece -> new TuneBars.NotePart(
                             piece.pitch(), beats.plus(piece.start()), piece.beats(), piece.held()))
                     .forEach(both::add);
             return new SongBar(chords, both, beats.plus(pickup.beats), slots);
@@ -142,7 +142,7 @@ public record SectionMusic(Key key, List<SongBar> bars, int pickup, List<Integer
         List<Melody.MelodyNote> notes = new ArrayList<>();
         Beats now = Beats.ZERO;
         for (SongBar bar : some) {
-            for (TuneBars.Piece piece : bar.tune()) {
+            for (TuneBars.NotePart piece : bar.tune()) {
                 add(piece, now, notes);
             }
             now = now.plus(bar.beats());
@@ -153,7 +153,7 @@ public record SectionMusic(Key key, List<SongBar> bars, int pickup, List<Integer
                 : Optional.of(new Melody(notes, now, Optional.of(metre.bar()).filter(bar -> !bar.isZero()), before));
     }
 
-    private static void add(TuneBars.Piece piece, Beats now, List<Melody.MelodyNote> notes) {
+    private static void add(TuneBars.NotePart piece, Beats now, List<Melody.MelodyNote> notes) {
         int last = notes.size() - 1;
         Beats start = now.plus(piece.start());
         boolean goesOn = piece.held()

@@ -23,7 +23,7 @@ public record SongMusic(Timeline written, Timeline played) {
      * @param sections where each begins
      */
     public record Timeline(
-            List<Note> notes, List<ChordChange> chords, Beats pickup, Beats beats, List<SectionStart> sections) {
+            List<SungNote> notes, List<ChordChange> chords, Beats pickup, Beats beats, List<SectionStart> sections) {
         public Timeline {
             sections = List.copyOf(sections);
             notes = List.copyOf(notes);
@@ -34,7 +34,7 @@ public record SongMusic(Timeline written, Timeline played) {
         public Timeline plus(Interval up) {
             return new Timeline(
                     notes.stream()
-                            .map(note -> new Note(note.pitch().plus(up), note.start(), note.beats()))
+                            .map(note -> new SungNote(note.pitch().plus(up), note.start(), note.beats()))
                             .toList(),
                     chords.stream()
                             .map(change -> new ChordChange(change.chord().plus(up), change.start()))
@@ -49,7 +49,7 @@ public record SongMusic(Timeline written, Timeline played) {
     public record SectionStart(String name, Beats start) {}
 
     /** @param start beats from the start, the pick-up included */
-    public record Note(Pitch pitch, Beats start, Beats beats) {}
+    public record SungNote(Pitch pitch, Beats start, Beats beats) {}
 
     /** @param start beats from the start, the pick-up included */
     public record ChordChange(Chord chord, Beats start) {}
@@ -86,7 +86,7 @@ public record SongMusic(Timeline written, Timeline played) {
     /** Puts one bar behind the other. */
     private static final class Writing {
         private final Beats full;
-        private final List<Note> notes = new ArrayList<>();
+        private final List<SungNote> notes = new ArrayList<>();
         private final List<ChordChange> chords = new ArrayList<>();
         private final List<SectionStart> sections = new ArrayList<>();
         private Beats now = Beats.ZERO;
@@ -105,7 +105,7 @@ public record SongMusic(Timeline written, Timeline played) {
             if (now.isZero() && bar.beats().compareTo(full) < 0) {
                 pickup = bar.beats();
             }
-            for (TuneBars.Piece piece : bar.tune()) {
+            for (TuneBars.NotePart piece : bar.tune()) {
                 note(piece);
             }
             for (SectionMusic.Struck struck : bar.chords()) {
@@ -117,7 +117,7 @@ public record SongMusic(Timeline written, Timeline played) {
             now = now.plus(bar.beats());
         }
 
-        private void note(TuneBars.Piece piece) {
+        private void note(TuneBars.NotePart piece) {
             int last = notes.size() - 1;
             Beats start = now.plus(piece.start());
             boolean goesOn = piece.held()
@@ -125,12 +125,13 @@ public record SongMusic(Timeline written, Timeline played) {
                     && notes.get(last).pitch().equals(piece.pitch())
                     && notes.get(last).start().plus(notes.get(last).beats()).equals(start);
             if (goesOn) {
-                Note before = notes.get(last);
+                SungNote before = notes.get(last);
                 notes.set(
                         last,
-                        new Note(before.pitch(), before.start(), before.beats().plus(piece.beats())));
+                        new SungNote(
+                                before.pitch(), before.start(), before.beats().plus(piece.beats())));
             } else {
-                notes.add(new Note(piece.pitch(), start, piece.beats()));
+                notes.add(new SungNote(piece.pitch(), start, piece.beats()));
             }
         }
 

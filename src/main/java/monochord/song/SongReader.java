@@ -33,8 +33,7 @@ public final class SongReader {
     }
 
     public static Song read(String text) {
-        List<String> all =
-                SafeText.clean(text.replace("\r\n", "\n")).lines().toList();
+        List<String> all = SafeText.clean(text.replace("\r\n", "\n")).lines().toList();
         List<String> lines = all.stream()
                 .limit(MOST_LINES)
                 .map(line -> line.length() > LONGEST_LINE ? line.substring(0, LONGEST_LINE) : line)

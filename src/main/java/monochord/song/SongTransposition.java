@@ -34,7 +34,7 @@ final class SongTransposition {
     private Section section(Section section) {
         Optional<Pitch> first = TuneBars.read(section.tune(), new ArrayList<>()).stream()
                 .flatMap(bar -> bar.pieces().stream())
-                .map(TuneBars.Piece::pitch)
+                .map(TuneBars.NotePart::pitch)
                 .findFirst();
         List<Section.Part> parts = new ArrayList<>();
         for (Section.Part part : section.parts()) {

@@ -23,7 +23,7 @@ final class TuneBars {
     private final List<Integer> offsets = new ArrayList<>();
 
     /** A bar of the tune: what sounds in it, and how long it is. */
-    record TuneBar(List<Piece> pieces, Beats beats) {}
+    record TuneBar(List<NotePart> pieces, Beats beats) {}
 
     /**
      * A note, as far as it lies in one bar.
@@ -31,7 +31,7 @@ final class TuneBars {
      * @param start from the start of the bar
      * @param held whether it goes on from the bar before
      */
-    record Piece(Pitch pitch, Beats start, Beats beats, boolean held) {}
+    record NotePart(Pitch pitch, Beats start, Beats beats, boolean held) {}
 
     private TuneBars(List<WrittenBar> written, List<SongFault> faults) {
         this.written = written;
@@ -104,7 +104,7 @@ final class TuneBars {
             while (next < notes.size() && notes.get(next).end().compareTo(start) <= 0) {
                 next++;
             }
-            List<Piece> pieces = new ArrayList<>();
+            List<NotePart> pieces = new ArrayList<>();
             for (int n = next; n < notes.size() && notes.get(n).start().compareTo(end) < 0; n++) {
                 pieces.add(piece(notes.get(n), start, end));
             }
@@ -114,11 +114,11 @@ final class TuneBars {
         return bars;
     }
 
-    private static Piece piece(Melody.MelodyNote note, Beats start, Beats end) {
+    private static NotePart piece(Melody.MelodyNote note, Beats start, Beats end) {
         boolean held = note.start().compareTo(start) < 0;
         Beats from = held ? start : note.start();
         Beats to = note.end().compareTo(end) > 0 ? end : note.end();
-        return new Piece(note.pitch(), from.minus(start), to.minus(from), held);
+        return new NotePart(note.pitch(), from.minus(start), to.minus(from), held);
     }
 
     private static Beats length(String bar) {

@@ -103,7 +103,8 @@ public record KnownField(Map<SkillInKey, FieldSign> signs, List<Phrase> marks, R
         for (Key key : keys) {
             FieldSign sign = signs.getOrDefault(new SkillInKey(skill, key.toString()), FieldSign.NONE);
             spans.add(new Span(
-                    padded(sign.level().sign(reader.signs()) + sign.mark(), CELL), sign.level().style()));
+                    padded(sign.level().sign(reader.signs()) + sign.mark(), CELL),
+                    sign.level().style()));
         }
         return new StyledLine(spans).stripTrailing();
     }

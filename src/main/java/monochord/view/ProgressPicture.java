@@ -66,10 +66,11 @@ public record ProgressPicture(Knowledge knowledge, long time, Reader reader) {
 
     private KnownField field() {
         Map<SkillInKey, KnownField.FieldSign> signs = new HashMap<>();
-        knowledge.standings().forEach((item, standing) -> signs.put(
-                item, new KnownField.FieldSign(KnownLevel.of(standing), mark(item.skill(), standing))));
-        return new KnownField(
-                signs, List.of(Phrase.of("* due"), Phrase.of("~ slower than in other keys")), reader);
+        knowledge
+                .standings()
+                .forEach((item, standing) -> signs.put(
+                        item, new KnownField.FieldSign(KnownLevel.of(standing), mark(item.skill(), standing))));
+        return new KnownField(signs, List.of(Phrase.of("* due"), Phrase.of("~ slower than in other keys")), reader);
     }
 
     /** Columns of a terminal that the field needs. */

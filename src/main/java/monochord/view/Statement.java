@@ -39,8 +39,6 @@ public record Statement(List<Phrase> lines, int status) implements Answer {
     @Override
     public void json(Json json) {
         String kind = status == DONE ? "message" : "error";
-        json.put("kind", kind).put(
-                kind,
-                lines.stream().map(Phrase::toString).collect(Collectors.joining("\n")));
+        json.put("kind", kind).put(kind, lines.stream().map(Phrase::toString).collect(Collectors.joining("\n")));
     }
 }

@@ -39,8 +39,7 @@ class AssignmentFileTest {
                 Homework.STRICT,
                 "See you on Thursday.",
                 List.of(Homework.question("borrowed-chord", "iv", "E major")));
-        assertEquals(
-                """
+        assertEquals("""
                 ---
                 assignment: borrowed-chords-7
                 title: Borrowed chords
@@ -69,9 +68,7 @@ class AssignmentFileTest {
                 Which chord is iv in E major, the minor chord on the fourth?
 
                 Answer:
-                """
-                        .formatted(one.digest()),
-                AssignmentWriter.text(one));
+                """.formatted(one.digest()), AssignmentWriter.text(one));
     }
 
     @Test
@@ -97,7 +94,9 @@ class AssignmentFileTest {
             Question again = read.questions().get(i).question().orElseThrow();
             assertEquals(questions.get(i), again);
             assertEquals(questions.get(i).expected(), again.expected());
-            assertEquals(questions.get(i).prompt().toString(), read.questions().get(i).words());
+            assertEquals(
+                    questions.get(i).prompt().toString(),
+                    read.questions().get(i).words());
         }
     }
 
@@ -165,10 +164,7 @@ class AssignmentFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             7B-04      | 7b-04
             '  anna '  | anna
             x          | x
@@ -179,16 +175,15 @@ class AssignmentFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             ../../etc/passwd  | "../../etc/passwd" is not a pupil's code: expected letters, digits and hyphens, at most 16. Example: 7b-04
             Anna Smith        | "Anna Smith" is not a pupil's code: expected letters, digits and hyphens, at most 16. Example: 7b-04
             -4                | "-4" is not a pupil's code: expected letters, digits and hyphens, at most 16. Example: 7b-04
             abcdefghijklmnopq | "abcdefghijklmnopq" is not a pupil's code: expected letters, digits and hyphens, at most 16. Example: 7b-04
             """)
     void refusesWhatIsNoCode(String text, String message) {
-        assertEquals(message, assertThrows(Unreadable.class, () -> PupilCode.parse(text)).getMessage());
+        assertEquals(
+                message,
+                assertThrows(Unreadable.class, () -> PupilCode.parse(text)).getMessage());
     }
 }

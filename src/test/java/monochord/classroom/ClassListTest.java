@@ -58,7 +58,9 @@ class ClassListTest {
                 List.of(
                         "class.csv:2:1: no pupil's code stands here; write for example 7b-04,Ana,Thursday",
                         "class.csv:3:1: 7b-04 stands on the list twice; give each pupil a code of their own"),
-                list("7b-04,Ana\n../etc,Eve\n7b-04,Ben\n").faults().stream().map(Object::toString).toList());
+                list("7b-04,Ana\n../etc,Eve\n7b-04,Ben\n").faults().stream()
+                        .map(Object::toString)
+                        .toList());
     }
 
     @Test

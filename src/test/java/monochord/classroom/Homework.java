@@ -11,14 +11,13 @@ import monochord.theory.Key;
 
 /** Assignments of the Thursday keyboard class, for tests. */
 final class Homework {
-    private static final AssignmentHead HEAD =
-            new AssignmentHead("borrowed-chords-7", "Borrowed chords", "7b", Optional.of(LocalDate.of(2026, 12, 10)), 7);
+    private static final AssignmentHead HEAD = new AssignmentHead(
+            "borrowed-chords-7", "Borrowed chords", "7b", Optional.of(LocalDate.of(2026, 12, 10)), 7);
 
     /** Two answers to a question, no hints, verdicts after. */
     static final AssignmentTerms STRICT = new AssignmentTerms(2, false, false);
 
     private Homework() {}
-
 
     static Question question(String skill, String subject, String key) {
         return Skills.find(skill).orElseThrow().question(Key.parse(key), subject);
@@ -41,8 +40,7 @@ final class Homework {
                 new AssignmentHead("flat-triads-8", "Triads", "", Optional.empty(), 8),
                 AssignmentTerms.OPEN,
                 "",
-                List.of(new Ask(
-                        1, Skills.find("triad-spelling").orElseThrow(), null, Keys.parse("flats"), 4, null)));
+                List.of(new Ask(1, Skills.find("triad-spelling").orElseThrow(), null, Keys.parse("flats"), 4, null)));
     }
 
     /** The file with a code in its head, and these answers under its questions, in their order. */
@@ -74,8 +72,9 @@ final class Homework {
         return String.join(
                 " ",
                 marked.answers().stream()
-                        .map(answer ->
-                                answer.last().map(one -> one.verdict().grade().toString()).orElse("-"))
+                        .map(answer -> answer.last()
+                                .map(one -> one.verdict().grade().toString())
+                                .orElse("-"))
                         .toList());
     }
 }

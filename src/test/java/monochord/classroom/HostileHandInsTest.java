@@ -45,9 +45,10 @@ class HostileHandInsTest {
     private List<MarkedFile> mark() {
         try {
             List<MarkedFile> marked = new ArrayList<>();
-            HandInFiles.of(List.of(folder), TeachersFiles.NONE, name -> Path.of(name)
-                            .getFileName()
-                            .toString())
+            HandInFiles.of(
+                            List.of(folder),
+                            TeachersFiles.NONE,
+                            name -> Path.of(name).getFileName().toString())
                     .mark(marked::add);
             return marked;
         } catch (IOException failed) {
@@ -76,8 +77,7 @@ class HostileHandInsTest {
         String code = "code: 7b-04";
         return Stream.of(
                 Arguments.of("", "x.md:1:1: the head is missing; keep the file as it was given out"),
-                Arguments.of(
-                        "x".repeat(10 << 20), "x.md:1:1: the file is larger than 256 KB; split it into several"),
+                Arguments.of("x".repeat(10 << 20), "x.md:1:1: the file is larger than 256 KB; split it into several"),
                 Arguments.of("\0".repeat(200), "x.md:1:1: the control character U+0000; leave it out"),
                 Arguments.of(
                         FILE.replace("Am", "Am\u001b[31m"), "x.md:28:11: the control character U+001B; leave it out"),
@@ -86,7 +86,8 @@ class HostileHandInsTest {
                         "x.md:11:7: \"../../../etc/passwd\" is not a pupil's code: expected letters, digits and hyphens, at most 16; write for example 7b-04"),
                 Arguments.of(
                         FILE.replace(code, "code: " + "7".repeat(100)),
-                        "x.md:11:7: \"" + "7".repeat(40) + "\u2026\" is not a pupil's code: expected letters, digits and hyphens, at most 16; write for example 7b-04"),
+                        "x.md:11:7: \"" + "7".repeat(40)
+                                + "\u2026\" is not a pupil's code: expected letters, digits and hyphens, at most 16; write for example 7b-04"),
                 Arguments.of(
                         FILE.replace("borrowed-chords-7", "../homework"),
                         "x.md:2:13: what stands behind assignment cannot be read; write for example triads-4711"),
@@ -112,7 +113,9 @@ class HostileHandInsTest {
         Files.write(folder.resolve("x.md"), latin);
         List<String> faults = faultsOfTheOther();
         assertTrue(
-                faults.get(faults.size() - 1).matches("x.md:[0-9]+:[0-9]+: from here on the file is not in UTF-8; save it in the encoding UTF-8"),
+                faults.get(faults.size() - 1)
+                        .matches(
+                                "x.md:[0-9]+:[0-9]+: from here on the file is not in UTF-8; save it in the encoding UTF-8"),
                 () -> faults.toString());
     }
 
@@ -134,10 +137,7 @@ class HostileHandInsTest {
     @Test
     void anAssignmentFromElsewhereDoesNotTakeThePlaceOfTheTeachers() throws IOException {
         Assignment easier = Assignment.same(
-                borrowed().head(),
-                Homework.STRICT,
-                "",
-                List.of(Homework.question("borrowed-chord", "iv", "E major")));
+                borrowed().head(), Homework.STRICT, "", List.of(Homework.question("borrowed-chord", "iv", "E major")));
         Files.writeString(folder.resolve("zzz.md"), AssignmentWriter.text(easier));
         assertEquals(
                 List.of("zzz.md:1:1: no pupil's code stands in the head; write for example code: 7b-04"),
@@ -153,7 +153,8 @@ class HostileHandInsTest {
         List<MarkedFile> marked = mark();
         assertEquals(1_001, marked.size());
         assertEquals("p0999.md", marked.get(1_000).handIn().file());
-        assertTrue(marked.stream().allMatch(one -> one.handIn().right() == 3 && one.doubles().isEmpty()));
+        assertTrue(marked.stream()
+                .allMatch(one -> one.handIn().right() == 3 && one.doubles().isEmpty()));
     }
 
     @Test
@@ -188,7 +189,12 @@ class HostileHandInsTest {
     @Test
     void theEffortGrowsWithTheLengthOfTheFile() {
         List<UnaryOperator<String>> shapes = List.of(
-                "x"::concat, "\n1. Am "::concat, "\n> - * "::concat, "\n```ask\nitem: 1\n"::concat, "a: "::concat, "##"::concat);
+                "x"::concat,
+                "\n1. Am "::concat,
+                "\n> - * "::concat,
+                "\n```ask\nitem: 1\n"::concat,
+                "a: "::concat,
+                "##"::concat);
         for (UnaryOperator<String> shape : shapes) {
             String piece = shape.apply("");
             Growth.assertLinear(

@@ -48,15 +48,18 @@ class MarkedAsAtThePromptTest {
     }
 
     private static void judgedTheSame(List<Question> questions, int round, NoteNaming naming) {
-        List<String> answers = questions.stream().map(one -> answer(one, round, naming)).toList();
+        List<String> answers =
+                questions.stream().map(one -> answer(one, round, naming)).toList();
         MarkedHandIn marked = Homework.marked(AssignmentWriter.text(handIn(questions, answers, naming)));
         assertEquals(List.of(), marked.faults());
         assertEquals(questions.size(), marked.of());
         for (int i = 0; i < questions.size(); i++) {
-            Verdict there = JudgedAnswer.of(answers.get(i), questions.get(i), naming).verdict();
+            Verdict there =
+                    JudgedAnswer.of(answers.get(i), questions.get(i), naming).verdict();
             MarkedAnswer here = marked.answers().get(i);
             assertEquals(answers.get(i), here.last().orElseThrow().answer());
-            assertEquals(said(there), said(here.last().orElseThrow().verdict()), questions.get(i) + ": " + answers.get(i));
+            assertEquals(
+                    said(there), said(here.last().orElseThrow().verdict()), questions.get(i) + ": " + answers.get(i));
             assertEquals(questions.get(i), here.question());
         }
     }
@@ -75,8 +78,7 @@ class MarkedAsAtThePromptTest {
     }
 
     private static HandIn handIn(List<Question> questions, List<String> answers, NoteNaming naming) {
-        Assignment assignment = Assignment.same(
-                Homework.borrowed().head(), AssignmentTerms.OPEN, "", questions);
+        Assignment assignment = Assignment.same(Homework.borrowed().head(), AssignmentTerms.OPEN, "", questions);
         List<GivenAnswer> given = new ArrayList<>();
         for (int i = 0; i < questions.size(); i++) {
             given.add(new GivenAnswer(i + 1, List.of(new TypedAnswer(answers.get(i), 0, 0)), 0, 0));

@@ -104,8 +104,12 @@ class MarkingTest {
         String file = handedIn(borrowed(), "Am", "C", "D");
         assertFalse(marked(file, TEACHER).signs().unknown());
         assertTrue(marked(file.replace("7b-04", "7b-44"), TEACHER).signs().unknown());
-        assertFalse(marked(file.replace("code:", "given: 2026-12-10\ncode:"), TEACHER).signs().late());
-        assertTrue(marked(file.replace("code:", "given: 2026-12-11\ncode:"), TEACHER).signs().late());
+        assertFalse(marked(file.replace("code:", "given: 2026-12-10\ncode:"), TEACHER)
+                .signs()
+                .late());
+        assertTrue(marked(file.replace("code:", "given: 2026-12-11\ncode:"), TEACHER)
+                .signs()
+                .late());
     }
 
     @Test
@@ -131,7 +135,8 @@ class MarkingTest {
         MarkedHandIn path = marked(handedIn(borrowed(), "Am").replace("7b-04", "../../7b-04"));
         assertEquals(0, path.of());
         assertEquals(
-                List.of("anna.md:11:7: \"../../7b-04\" is not a pupil's code: expected letters, digits and hyphens, at most 16; write for example 7b-04"),
+                List.of(
+                        "anna.md:11:7: \"../../7b-04\" is not a pupil's code: expected letters, digits and hyphens, at most 16; write for example 7b-04"),
                 faults(path));
     }
 

@@ -119,8 +119,7 @@ class LessonRulesTest {
             List<NoteName> first = new Scale(key.tonic(), ScaleKind.parse(one)).tones();
             Set<NoteName> changed = new HashSet<>(new Scale(key.tonic(), ScaleKind.parse(other)).tones());
             first.forEach(changed::remove);
-            assertEquals(
-                    Stream.of(degrees.split(" ")).map(d -> degree(d, key)).collect(Collectors.toSet()), changed);
+            assertEquals(Stream.of(degrees.split(" ")).map(d -> degree(d, key)).collect(Collectors.toSet()), changed);
         }
     }
 
@@ -141,7 +140,8 @@ class LessonRulesTest {
                 assertTrue(signs.size() == 1 || signs.get(signs.size() - 2).equals(key.tonic()));
             }
             Set<NoteName> shared = new HashSet<>(key.scale().tones());
-            shared.retainAll(Key.major(key.tonic().plus(Interval.PERFECT_FIFTH)).scale().tones());
+            shared.retainAll(
+                    Key.major(key.tonic().plus(Interval.PERFECT_FIFTH)).scale().tones());
             assertEquals(6, shared.size());
         }
     }
@@ -155,8 +155,7 @@ class LessonRulesTest {
         for (Key key : Key.majorKeys()) {
             assertEquals(Interval.MINOR_THIRD, key.relative().tonic().to(key.tonic()));
             assertEquals(key.signature() - 3, key.parallel().signature());
-            Set<NoteName> fresh =
-                    new HashSet<>(new Scale(key.relative().tonic(), ScaleKind.HARMONIC_MINOR).tones());
+            Set<NoteName> fresh = new HashSet<>(new Scale(key.relative().tonic(), ScaleKind.HARMONIC_MINOR).tones());
             key.scale().tones().forEach(fresh::remove);
             assertEquals(Set.of(degree("#5", key)), fresh);
         }
@@ -174,8 +173,11 @@ class LessonRulesTest {
             assertEquals(fifth.alteration() + 1, chord("I+", key).tones().get(2).alteration());
             assertEquals(fifth.alteration() - 1, chord("i°", key).tones().get(2).alteration());
             assertEquals(
-                    Interval.AUGMENTED_FIFTH, degree("b3", key).to(degree("7", key)).withinOctave());
-            assertEquals(Interval.DIMINISHED_FIFTH, degree("7", key).to(degree("4", key)).withinOctave());
+                    Interval.AUGMENTED_FIFTH,
+                    degree("b3", key).to(degree("7", key)).withinOctave());
+            assertEquals(
+                    Interval.DIMINISHED_FIFTH,
+                    degree("7", key).to(degree("4", key)).withinOctave());
         }
     }
 
@@ -193,7 +195,9 @@ class LessonRulesTest {
                     Set.copyOf(chord("I6/9", key).tones()));
             for (int i = 0; i < 3; i++) {
                 NoteName five = chord("V", key).tones().get(i);
-                assertEquals(Interval.MINOR_SECOND, five.to(chord("bVI", key).tones().get(i)).withinOctave());
+                assertEquals(
+                        Interval.MINOR_SECOND,
+                        five.to(chord("bVI", key).tones().get(i)).withinOctave());
                 assertEquals(
                         chord("bVI", key).tones().get(i).fifths() + 7,
                         chord("VI", key).tones().get(i).fifths());

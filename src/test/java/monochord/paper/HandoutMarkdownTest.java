@@ -19,7 +19,7 @@ class HandoutMarkdownTest {
         Handout handout = new Handout(
                 Phrase.of("Feedback"),
                 List.of(),
-                List.of(new Handout.Section(Phrase.NOTHING, 1, List.of(block))),
+                List.of(new Handout.HandoutSection(Phrase.NOTHING, 1, List.of(block))),
                 Phrase.NOTHING);
         return HandoutMarkdown.of(handout, Reader.of(Signs.MUSIC));
     }
@@ -56,13 +56,13 @@ class HandoutMarkdownTest {
 
     @Test
     void rowsAreATable() {
-        Handout.Figure rows = new Handout.Figure.Rows(
+        Handout.HandoutFigure rows = new Handout.HandoutFigure.Rows(
                 List.of(Phrase.of("pupil"), Phrase.of("right")),
                 List.of(List.of(Phrase.typed("7b-04"), Phrase.of("{0}", 3))));
         Handout handout = new Handout(
                 Phrase.of("The class"),
                 List.of(),
-                List.of(new Handout.Section(
+                List.of(new Handout.HandoutSection(
                         Phrase.NOTHING, 1, List.of(new Handout.Block(Phrase.NOTHING, List.of(), List.of(rows))))),
                 Phrase.NOTHING);
         assertEquals("""

@@ -26,8 +26,9 @@ class SungTest {
             la | _ lu                 ; la,,,,lu,
             """)
     void eachNoteHasItsSyllable(String words, String expected) {
-        Song song = SongReader.read("---\ntitle: A\nkey: C\nmetre: 3/4\n---\n\n## A\n\n```tune\nC4 D4 E4 | F4 G4 A4\n```\n\n"
-                + "```words\n" + words + "\n```\n");
+        Song song = SongReader.read(
+                "---\ntitle: A\nkey: C\nmetre: 3/4\n---\n\n## A\n\n```tune\nC4 D4 E4 | F4 G4 A4\n```\n\n" + "```words\n"
+                        + words + "\n```\n");
         Section section = song.sections().get(0);
         Sung sung = new Sung(section);
         List<String> all = new ArrayList<>();

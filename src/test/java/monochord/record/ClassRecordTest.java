@@ -111,7 +111,9 @@ class ClassRecordTest {
                         one.attempt().evidence().orElseThrow().isKnown()))
                 .toList();
         assertEquals(expected, answers(record, 0, ""));
-        assertEquals(List.of("not-lowered", ""), expected.stream().map(PupilAnswer::misconception).toList());
+        assertEquals(
+                List.of("not-lowered", ""),
+                expected.stream().map(PupilAnswer::misconception).toList());
     }
 
     @Test
@@ -173,7 +175,18 @@ class ClassRecordTest {
         ClassRecord other = new ClassRecord(colleague);
         try (Register register = new Register(colleague)) {
             register.keep(new Attempt(
-                    1, "a-lesson-of-hers", "steps", "I", "C major", 1, "C", monochord.practice.Grade.RIGHT, "", 1, 0, 0));
+                    1,
+                    "a-lesson-of-hers",
+                    "steps",
+                    "I",
+                    "C major",
+                    1,
+                    "C",
+                    monochord.practice.Grade.RIGHT,
+                    "",
+                    1,
+                    0,
+                    0));
         }
         other.keep(handIn(ANA, WEEK, 1, 2));
         other.keep(handIn(BEN, WEEK, 1));

@@ -41,14 +41,14 @@ class PlayingStyleTest {
             """)
     void aSongIsPlayedAsItsFeelItsMetreAndItsTempoSay(
             String metre, int tempo, String feel, Pattern pattern, boolean swung) {
-        assertEquals(
-                new PlayingStyle(pattern, swung), PlayingStyle.of(head(metre, tempo, feel == null ? "" : feel)));
+        assertEquals(new PlayingStyle(pattern, swung), PlayingStyle.of(head(metre, tempo, feel == null ? "" : feel)));
     }
 
     /** Whatever the head says, the hands can play so in its bars. */
     @Test
     void theStyleFitsTheBars() {
-        for (String metre : new String[] {"none", "1/4", "2/4", "3/4", "4/4", "5/4", "7/8", "6/8", "12/8", "3/2", "9/16"}) {
+        for (String metre :
+                new String[] {"none", "1/4", "2/4", "3/4", "4/4", "5/4", "7/8", "6/8", "12/8", "3/2", "9/16"}) {
             for (Pattern pattern : Pattern.values()) {
                 for (int tempo : new int[] {0, 40, 100, 200}) {
                     PlayingStyle style = PlayingStyle.of(head(metre, tempo, "swing, as " + pattern));

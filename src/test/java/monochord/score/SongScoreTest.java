@@ -34,15 +34,13 @@ class SongScoreTest {
     /** The waltz has its basses on the first beat of each bar, whatever comes before it. */
     @Test
     void theBarsBeginBehindThePickup() {
-        assertEquals(
-                List.of("1 C", "4 G"), basses(abc("G|\"C\"c2 c|\"G\"B2 B|"), Pattern.WALTZ));
+        assertEquals(List.of("1 C", "4 G"), basses(abc("G|\"C\"c2 c|\"G\"B2 B|"), Pattern.WALTZ));
     }
 
     /** A chord in the pick-up is struck there. */
     @Test
     void aChordInThePickupSounds() {
-        assertEquals(
-                List.of("0 G", "1 C", "4 G"), basses(abc("\"G7\"G|\"C\"c2 c|\"G\"B2 B|"), Pattern.WALTZ));
+        assertEquals(List.of("0 G", "1 C", "4 G"), basses(abc("\"G7\"G|\"C\"c2 c|\"G\"B2 B|"), Pattern.WALTZ));
     }
 
     /** Before the first chord only the tune sounds. */
@@ -52,8 +50,7 @@ class SongScoreTest {
             assertEquals("3 C", basses(abc("c2 c|\"C\"c2 c|"), pattern).get(0), pattern.toString());
         }
         assertEquals(
-                "3 C",
-                basses(abc("c2 c|\"C\"c2 c|\"G\"B2 B|"), Pattern.WALKING).get(0));
+                "3 C", basses(abc("c2 c|\"C\"c2 c|\"G\"B2 B|"), Pattern.WALKING).get(0));
     }
 
     /** A part that is played twice sounds twice, with its endings. */
@@ -76,7 +73,8 @@ class SongScoreTest {
     /** A section that comes again is played again. */
     @Test
     void aSectionComesAgain() {
-        Song song = SongReader.read("---\ntitle: A\nkey: C\nmetre: 3/4\n---\n\n## A\n\n```chords\nC\n```\n\n## B\n\n```chords\nF\n```\n\n## A\n");
+        Song song = SongReader.read(
+                "---\ntitle: A\nkey: C\nmetre: 3/4\n---\n\n## A\n\n```chords\nC\n```\n\n## B\n\n```chords\nF\n```\n\n## A\n");
         assertEquals(List.of("0 C", "3 F", "6 C"), basses(song, Pattern.WALTZ));
     }
 }

@@ -61,7 +61,9 @@ class CommandLineFilesTest {
         assertEquals(
                 "There are no lessons where they should be.\n",
                 nowhere.run("lessons").result(0));
-        assertEquals("{\"kind\":\"lessons\",\"lessons\":[]}\n", nowhere.run("lessons", "--json").result(0));
+        assertEquals(
+                "{\"kind\":\"lessons\",\"lessons\":[]}\n",
+                nowhere.run("lessons", "--json").result(0));
         assertEquals(2, nowhere.run("learn").status());
         assertEquals(2, nowhere.run("learn", "1.1").status());
         assertEquals(0, nowhere.run("check").status());

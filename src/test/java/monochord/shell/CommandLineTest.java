@@ -116,7 +116,8 @@ class CommandLineTest {
 
     private void works(String example) {
         Run run = new Run.Outside().inFolder(folder).run(example.split(" "));
-        boolean needsFile = example.matches("(check|open|replay) .*|publish [^0-9].*|answers .+|song [^-].*|learn [a-z].*|mark .*|assign song .*|sheet homework.*")
+        boolean needsFile = example.matches(
+                        "(check|open|replay) .*|publish [^0-9].*|answers .+|song [^-].*|learn [a-z].*|mark .*|assign song .*|sheet homework.*")
                 || example.contains("--file");
         boolean needsMore = example.matches("(save|song|change) .*");
         int expected = needsFile ? 3 : needsMore ? 1 : 0; // no file is there, nothing was typed, no song is open

@@ -41,10 +41,13 @@ class DamagedProgramTest {
     /** Starts it and gives its exit status and all that it said. */
     private String run(String... sentence) throws IOException, InterruptedException {
         String java = ProcessHandle.current().info().command().orElse("java");
-        Process process = new ProcessBuilder(
-                        Stream.of(Stream.of(java), flags.stream(), Stream.of("-cp", program.toString(), Main.class.getName()), Stream.of(sentence))
-                                .flatMap(words -> words)
-                                .toList())
+        Process process = new ProcessBuilder(Stream.of(
+                                Stream.of(java),
+                                flags.stream(),
+                                Stream.of("-cp", program.toString(), Main.class.getName()),
+                                Stream.of(sentence))
+                        .flatMap(words -> words)
+                        .toList())
                 .redirectErrorStream(true)
                 .start();
         String said = new String(process.getInputStream().readAllBytes(), UTF_8);

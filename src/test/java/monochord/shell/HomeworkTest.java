@@ -64,14 +64,17 @@ class HomeworkTest {
                 says(OPEN).message(3));
         assertEquals(
                 "Spelling triads: 1 question, others for each pupil, written to each.md.",
-                says("assign triad-spelling count 1 each --out each.md --seed 3").lines().get(0));
+                says("assign triad-spelling count 1 each --out each.md --seed 3")
+                        .lines()
+                        .get(0));
     }
 
     @Test
     void assignAsJson() {
         String json = says(OPEN + " --json").result(0);
         assertTrue(
-                json.startsWith("{\"kind\":\"assign\",\"file\":\"hw.md\",\"id\":\"borrowed-chord-3\",\"seed\":3,\"digest\":\""),
+                json.startsWith(
+                        "{\"kind\":\"assign\",\"file\":\"hw.md\",\"id\":\"borrowed-chord-3\",\"seed\":3,\"digest\":\""),
                 json);
         assertTrue(json.contains("\"each\":false,\"questions\":[{\"skill\":\"borrowed-chord\",\"subject\":\""), json);
     }
@@ -85,9 +88,7 @@ class HomeworkTest {
         assertTrue(says("assign juggling --out x.md")
                 .err()
                 .startsWith("\"juggling\" is not something to assign: expected skills, as skills lists them, a"));
-        assertTrue(says("assign song chorus --out x.md")
-                .err()
-                .contains("no song is open, and no file is named"));
+        assertTrue(says("assign song chorus --out x.md").err().contains("no song is open, and no file is named"));
         assertTrue(says("assign scale-spelling due tomorrow --out x.md")
                 .err()
                 .startsWith("\"tomorrow\" is not a day: expected year, month and day. Example: due 2026-12-10"));
@@ -122,12 +123,10 @@ class HomeworkTest {
         assertTrue(said.contains("Try again.\n"), said);
         assertFalse(said.contains("Yes:"), said);
         String marked = says("mark test-7b-02.md with test.md").out();
-        assertEquals(
-                """
+        assertEquals("""
                 code    right  assignment        to know
                 7b-02  1 of 3  triad-spelling-3
-                """,
-                marked.substring(0, marked.indexOf('\n', marked.indexOf("7b-02")) + 1));
+                """, marked.substring(0, marked.indexOf('\n', marked.indexOf("7b-02")) + 1));
     }
 
     @Test
@@ -149,9 +148,14 @@ class HomeworkTest {
                 read("test.md").replace("code:", "code: 7b-01").replace("Answer:", "Answer: E G B"));
         List<String> lines = says("mark in with test.md --json").lines();
         assertEquals(4, lines.size());
-        assertTrue(lines.get(0).startsWith("{\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"item\":1,\"skill\":\"triad-spelling\","));
-        assertTrue(lines.get(3)
-                .startsWith("{\"file\":\"in/anna.md\",\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"right\":1,\"of\":3,\"altered\":false,"));
+        assertTrue(
+                lines.get(0)
+                        .startsWith(
+                                "{\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"item\":1,\"skill\":\"triad-spelling\","));
+        assertTrue(
+                lines.get(3)
+                        .startsWith(
+                                "{\"file\":\"in/anna.md\",\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"right\":1,\"of\":3,\"altered\":false,"));
         assertEquals(3, says("mark nowhere").status());
         assertEquals("nowhere: there is no such file\n", says("mark nowhere").message(3));
     }
@@ -195,7 +199,9 @@ class HomeworkTest {
             return plain;
         }
         try (PDDocument document = Loader.loadPDF(bytes)) {
-            return plain + document.getDocumentInformation().getCOSObject() + document.getDocumentCatalog().getMetadata();
+            return plain
+                    + document.getDocumentInformation().getCOSObject()
+                    + document.getDocumentCatalog().getMetadata();
         }
     }
 }

@@ -88,8 +88,9 @@ final class HostileFiles {
 
         private byte[] sound() throws IOException {
             return switch (this) {
-                case CHART -> "Verse\n\nC        G7\nShould auld acquaintance\nAm  F\nbe forgot\n\nChorus\n| C . F G | C % |\n"
-                        .getBytes(UTF_8);
+                case CHART ->
+                    "Verse\n\nC        G7\nShould auld acquaintance\nAm  F\nbe forgot\n\nChorus\n| C . F G | C % |\n"
+                            .getBytes(UTF_8);
                 case BANK -> bank();
                 case PACKED -> packed(Files.readAllBytes(file()));
                 default -> Files.readAllBytes(file());
@@ -121,7 +122,8 @@ final class HostileFiles {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             zip.putNextEntry(new ZipEntry("META-INF/container.xml"));
-            zip.write("<container><rootfiles><rootfile full-path=\"score.xml\"/></rootfiles></container>".getBytes(UTF_8));
+            zip.write("<container><rootfiles><rootfile full-path=\"score.xml\"/></rootfiles></container>"
+                    .getBytes(UTF_8));
             zip.putNextEntry(new ZipEntry("score.xml"));
             zip.write(score);
         }
@@ -155,7 +157,8 @@ final class HostileFiles {
         /** Within what a file says, which for a packed sheet is inside its archive. */
         private byte[] inText(Format format, byte[] sound, Random chance) throws IOException {
             byte[] plain = format == Format.PACKED ? Format.SHEET.sound() : sound;
-            byte[] damaged = text(format, new String(plain, ISO_8859_1.equals(charset(format)) ? ISO_8859_1 : UTF_8), chance)
+            byte[] damaged = text(
+                            format, new String(plain, ISO_8859_1.equals(charset(format)) ? ISO_8859_1 : UTF_8), chance)
                     .getBytes(charset(format));
             return format == Format.PACKED ? packed(damaged) : damaged;
         }
@@ -166,8 +169,9 @@ final class HostileFiles {
 
         private String text(Format format, String text, Random chance) {
             return switch (this) {
-                case MONSTROUS_NUMBERS -> NUMBER.matcher(text)
-                        .replaceAll(number -> chance.nextInt(6) == 0 ? pick(MONSTERS, chance) : number.group());
+                case MONSTROUS_NUMBERS ->
+                    NUMBER.matcher(text)
+                            .replaceAll(number -> chance.nextInt(6) == 0 ? pick(MONSTERS, chance) : number.group());
                 case UNSEEN_SIGNS -> signs(text, chance);
                 case DEEPLY_NESTED -> nested(format, text, chance);
                 case ONE_LONG_LINE -> text.replace("\n", " ").repeat(1 + chance.nextInt(20));
@@ -247,14 +251,13 @@ final class HostileFiles {
     private static String nested(Format format, String text, Random chance) {
         int place = text.indexOf('\n', chance.nextInt(text.length())) + 1;
         int depth = 10 + chance.nextInt(20_000);
-        String open =
-                switch (format) {
-                    case SHEET, PACKED -> "<note><chord/>";
-                    case TUNES -> "|: (3(5[(";
-                    case CHART -> "(C/(";
-                    case BANK -> "LIST\u00ff\u00ff\u0000\u0000sdta";
-                    default -> pick(List.of("> ", "- ", "  - ", "*_[", "|: ", "```chords\n", "[a](", "(("), chance);
-                };
+        String open = switch (format) {
+            case SHEET, PACKED -> "<note><chord/>";
+            case TUNES -> "|: (3(5[(";
+            case CHART -> "(C/(";
+            case BANK -> "LIST\u00ff\u00ff\u0000\u0000sdta";
+            default -> pick(List.of("> ", "- ", "  - ", "*_[", "|: ", "```chords\n", "[a](", "(("), chance);
+        };
         return text.substring(0, place) + open.repeat(depth) + text.substring(place);
     }
 

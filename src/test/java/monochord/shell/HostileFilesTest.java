@@ -49,11 +49,16 @@ class HostileFilesTest {
             case BANK -> lines.addAll(List.of("bank NAME", "play C --wav out.wav --over", "bank own"));
             case SONG, TUNES, CHART -> {}
             default ->
-                lines.addAll(List.of("fit --file NAME", "key --file NAME", "recolour --file NAME", "harmonise --file NAME"));
+                lines.addAll(
+                        List.of("fit --file NAME", "key --file NAME", "recolour --file NAME", "harmonise --file NAME"));
         }
         if (format != Format.BANK) {
             lines.addAll(List.of(
-                    "song NAME", "song", "song --abc out.abc --over", "song --out out.md --over", "chart --html c.html --over"));
+                    "song NAME",
+                    "song",
+                    "song --abc out.abc --over",
+                    "song --out out.md --over",
+                    "chart --html c.html --over"));
         }
         lines.addAll(List.of("skip", "show Ab"));
         return lines.stream().map(line -> line.replace("NAME", name)).toList();
@@ -72,7 +77,12 @@ class HostileFilesTest {
             wrong.add("ends with " + run.status());
         }
         if (said.contains("a fault of ours") || said.contains("Exception") || said.contains("was given up")) {
-            wrong.add("a fault: " + said.lines().filter(line -> line.contains("fault of ours") || line.contains("given up") || line.contains("Exception")).toList());
+            wrong.add("a fault: "
+                    + said.lines()
+                            .filter(line -> line.contains("fault of ours")
+                                    || line.contains("given up")
+                                    || line.contains("Exception"))
+                            .toList());
         }
         if (!run.out().contains("A♭  A♭ C E♭")) {
             wrong.add("the next line is not answered");
@@ -117,7 +127,8 @@ class HostileFilesTest {
         List<HostileFile> once = HostileFiles.of(Format.TUNES, 7, 1);
         List<HostileFile> again = HostileFiles.of(Format.TUNES, 7, 1);
         for (int i = 0; i < once.size(); i++) {
-            assertArrayEquals(once.get(i).bytes(), again.get(i).bytes(), once.get(i).toString());
+            assertArrayEquals(
+                    once.get(i).bytes(), again.get(i).bytes(), once.get(i).toString());
         }
     }
 }

@@ -62,7 +62,8 @@ class HostileHomeTest {
     }
 
     private static byte[] damaged(byte[] bytes, Random chance) {
-        byte[] damaged = java.util.Arrays.copyOf(bytes, chance.nextInt(3) == 0 ? chance.nextInt(bytes.length + 1) : bytes.length);
+        byte[] damaged = java.util.Arrays.copyOf(
+                bytes, chance.nextInt(3) == 0 ? chance.nextInt(bytes.length + 1) : bytes.length);
         for (int times = chance.nextInt(30); times > 0 && damaged.length > 0; times--) {
             damaged[chance.nextInt(damaged.length)] = (byte) chance.nextInt(256);
         }

@@ -170,7 +170,9 @@ class HostileLinesTest {
             }
             if (i % 100_000 == 20_000) {
                 long now = held();
-                assertTrue(held == 0 || now < held + MOST_HELD, "after " + i + " lines " + (now - held) + " bytes more are held");
+                assertTrue(
+                        held == 0 || now < held + MOST_HELD,
+                        "after " + i + " lines " + (now - held) + " bytes more are held");
                 held = held == 0 ? now : held;
             }
         }

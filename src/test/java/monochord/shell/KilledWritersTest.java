@@ -47,7 +47,8 @@ class KilledWritersTest {
         command.addAll(List.of(sentence.split(" ")));
         ProcessBuilder program = new ProcessBuilder(command).directory(folder.toFile());
         program.environment().put("MONOCHORD_HOME", folder.resolve("home").toString());
-        program.environment().put("MONOCHORD_LESSONS", Run.OUR_LESSONS.toAbsolutePath().toString());
+        program.environment()
+                .put("MONOCHORD_LESSONS", Run.OUR_LESSONS.toAbsolutePath().toString());
         return program.redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();

@@ -66,7 +66,7 @@ class LessonPlaceTest {
     void isReadAsWritten() throws IOException {
         Bookmarks marks = Bookmarks.NONE
                 .finished("seven-letters")
-                .leftAt("stacking-thirds", new Bookmarks.Mark(3, 1, 2, 5, 4, "Bb major"));
+                .leftAt("stacking-thirds", new Bookmarks.LessonPlace(3, 1, 2, 5, 4, "Bb major"));
         marks.write(home);
         assertEquals(marks, Bookmarks.read(home));
         Files.writeString(home.resolve("bookmarks"), "bookmarks 1\nat somewhere x\n");

@@ -51,10 +51,12 @@ class PromisesForHandsTest {
                         + "}",
                 json("transpose F Ab from C to Eb"));
         assertEquals(
-                "{\"kind\":\"transpose\",\"from\":\"C major\",\"key\":\"A major\"," + chords(row("IV 4 D", "D F# A", NONE, "A major")) + "}",
+                "{\"kind\":\"transpose\",\"from\":\"C major\",\"key\":\"A major\","
+                        + chords(row("IV 4 D", "D F# A", NONE, "A major")) + "}",
                 json("transpose F in C for alto sax"));
         assertEquals(
-                "{\"kind\":\"transpose\",\"from\":\"Bb major\",\"key\":\"G major\"," + chords(row("vi 6- Em", "E G B", NONE, "G major")) + "}",
+                "{\"kind\":\"transpose\",\"from\":\"Bb major\",\"key\":\"G major\","
+                        + chords(row("vi 6- Em", "E G B", NONE, "G major")) + "}",
                 json("transpose Gm in Bb capo 3"));
     }
 

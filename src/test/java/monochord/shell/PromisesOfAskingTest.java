@@ -21,7 +21,9 @@ class PromisesOfAskingTest {
     void asksUnderASeed() {
         assertEquals("{\"kind\":\"question\"," + BORROWED + "}", json("ask borrowed-chord of bVI in D --seed 4"));
         assertEquals(json("ask interval in D --seed 12"), json("ask interval in D --seed 12"));
-        assertEquals("{\"kind\":\"question\"," + BORROWED.replace(":4,", ":7,") + "}", json("ask borrowed-chord of bVI in D"));
+        assertEquals(
+                "{\"kind\":\"question\"," + BORROWED.replace(":4,", ":7,") + "}",
+                json("ask borrowed-chord of bVI in D"));
     }
 
     @Test

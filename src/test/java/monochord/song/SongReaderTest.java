@@ -174,11 +174,10 @@ class SongReaderTest {
                 "line 7, column 1: more bars than 5000 are not read; make several songs of it",
                 bars.faults().get(0).toString());
         Song blocks = SongReader.read(HEAD + block("A", "C|".repeat(3999)).repeat(9));
-        assertTrue(
-                blocks.sections().stream()
-                                .mapToInt(section -> section.chords().size())
-                                .sum()
-                        <= 10_000);
+        assertTrue(blocks.sections().stream()
+                        .mapToInt(section -> section.chords().size())
+                        .sum()
+                <= 10_000);
         Song sections = SongReader.read(HEAD + block("A", "C").repeat(501));
         assertEquals(500, sections.sections().size());
         assertEquals(
@@ -198,7 +197,8 @@ class SongReaderTest {
     @Test
     void whatIsRepeatedIsPlayedInBounds() {
         Song song = SongReader.read(HEAD + block("A", "|: C " + ":".repeat(7000) + "|"));
-        assertEquals(32, SectionMusic.of(song.sections().get(0), song.head()).order().size());
+        assertEquals(
+                32, SectionMusic.of(song.sections().get(0), song.head()).order().size());
         StringBuilder many = new StringBuilder(HEAD);
         for (int i = 0; i < 500; i++) {
             many.append(block("A" + i, "|: " + "C|".repeat(19) + "C " + ":".repeat(99) + "|"));

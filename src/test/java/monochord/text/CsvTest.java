@@ -72,7 +72,9 @@ class CsvTest {
             List<String> safe = cells.stream().map(CsvTest::shown).toList();
             String row = Csv.row(cells);
             assertEquals(List.of(safe), strictly(row));
-            assertEquals(List.of(safe), Csv.rows(row, ',').stream().map(CsvRow::cells).toList());
+            assertEquals(
+                    List.of(safe),
+                    Csv.rows(row, ',').stream().map(CsvRow::cells).toList());
         }
     }
 
@@ -81,9 +83,23 @@ class CsvTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "\uFF1D1", "\uFF0B1", "\uFF0D1", "\uFF20A"})
+    @ValueSource(
+            strings = {
+                "=1+1",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\t=1",
+                "\r=1",
+                "\n=1",
+                "\uFF1D1",
+                "\uFF0B1",
+                "\uFF0D1",
+                "\uFF20A"
+            })
     void noCellIsRunAsAFormula(String cell) {
-        assertEquals("'" + cell, strictly(Csv.row(List.of("7b-04", cell))).get(0).get(1));
+        assertEquals(
+                "'" + cell, strictly(Csv.row(List.of("7b-04", cell))).get(0).get(1));
     }
 
     @Test
@@ -100,7 +116,9 @@ class CsvTest {
             assertEquals(
                     List.of(List.of("a", "b" + end + "c"), List.of(""), List.of("d")),
                     rows.stream().map(CsvRow::cells).toList());
-            assertEquals(List.of(false, true, false), rows.stream().map(CsvRow::isBlank).toList());
+            assertEquals(
+                    List.of(false, true, false),
+                    rows.stream().map(CsvRow::isBlank).toList());
         }
     }
 

@@ -67,7 +67,8 @@ record Rejected(Diag diag, String text, int offset, JShell shell) {
             return "This " + text.charAt(place) + " closes nothing.";
         }
         // JShell reads a lone else as the end of something that began before it, and misses the rest at its end.
-        boolean isElse = place >= 0 && LONE_ELSE.matcher(text).region(place, text.length()).lookingAt();
+        boolean isElse = place >= 0
+                && LONE_ELSE.matcher(text).region(place, text.length()).lookingAt();
         return new CompilerSays(isElse ? "else.without.if" : code, said).inWords();
     }
 

@@ -65,8 +65,7 @@ public final class ClassTally {
         List<PupilSummary> summaries = new ArrayList<>();
         new TreeMap<>(pupils).forEach((code, items) -> {
             summaries.add(summary(code, items, cells));
-            items.forEach((item, answers) ->
-                    answers.mistakes((id, times) -> mistakes.add(code, item, id, times)));
+            items.forEach((item, answers) -> answers.mistakes((id, times) -> mistakes.add(code, item, id, times)));
         });
         SortedMap<SkillInKey, ClassCell> grid = new TreeMap<>();
         cells.forEach((item, cell) -> grid.put(item, cell.done()));

@@ -32,7 +32,8 @@ enum LoopSchema {
     AEOLIAN_CADENCE(Phrase.of("aeolian cadence"), "i-bVI-bVII", "I-bVI-bVII"),
     SUBTONIC_SHUTTLE(Phrase.of("subtonic shuttle"), "I-bVII", "i-bVII"),
     DORIAN_SHUTTLE(Phrase.of("dorian shuttle"), "i-IV"),
-    CIRCLE_OF_FIFTHS(Phrase.of("circle of fifths"), "i-iv-bVII-bIII-bVI-iio-V", "I-IV-viio-iii-vi-ii-V", "I-IV-bVII-bIII");
+    CIRCLE_OF_FIFTHS(
+            Phrase.of("circle of fifths"), "i-iv-bVII-bIII-bVI-iio-V", "I-IV-viio-iii-vi-ii-V", "I-IV-bVII-bIII");
 
     private static final Map<List<Integer>, LoopSchema> TURNED_IN_MAJOR = turned(false);
     private static final Map<List<Integer>, LoopSchema> TURNED_IN_MINOR = turned(true);
@@ -66,9 +67,10 @@ enum LoopSchema {
     }
 
     private static Optional<LoopSchema> seenFrom(Key home, List<Chord> once) {
-        return Optional.ofNullable((home.isMinor() ? TURNED_IN_MINOR : TURNED_IN_MAJOR).get(once.stream()
-                .map(chord -> ChordTable.chord(chord, home.tonic()))
-                .toList()));
+        return Optional.ofNullable((home.isMinor() ? TURNED_IN_MINOR : TURNED_IN_MAJOR)
+                .get(once.stream()
+                        .map(chord -> ChordTable.chord(chord, home.tonic()))
+                        .toList()));
     }
 
     /** Every row of major or of minor from each of its chords on. */

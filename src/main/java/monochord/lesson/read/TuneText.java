@@ -67,7 +67,8 @@ final class TuneText {
                 .map(name -> Phrase.of("write {0}", Phrase.typed(name)))
                 .orElse(Phrase.of(
                         "write the name of a file in the folder {0} beside the books", Phrase.typed("tunes")));
-        return new Trouble(said.start(1), Phrase.of("no tune is called \"{0}\"", Phrase.quoted(said.group(1))), instead);
+        return new Trouble(
+                said.start(1), Phrase.of("no tune is called \"{0}\"", Phrase.quoted(said.group(1))), instead);
     }
 
     /** None where the file has a fault; {@code check} tells it. */

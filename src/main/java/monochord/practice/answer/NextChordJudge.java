@@ -37,7 +37,8 @@ import monochord.theory.note.Unreadable;
 public final class NextChordJudge implements Judge {
     private static final String WHAT = "a chord symbol or a numeral";
     /** The next chord, and what is to come after it. */
-    private static final Pattern THEN = Pattern.compile("(.*?\\S)[\\s,;]*(?:(?<![a-z])(?:and )?(?:then|to|before)(?![a-z])|->|→|–).*");
+    private static final Pattern THEN =
+            Pattern.compile("(.*?\\S)[\\s,;]*(?:(?<![a-z])(?:and )?(?:then|to|before)(?![a-z])|->|→|–).*");
 
     private static final int SAME_KEY = 12;
     /** Reasons up to this weight of eight are no more than tones that stay. */
@@ -216,8 +217,7 @@ public final class NextChordJudge implements Judge {
     }
 
     private Phrase look() {
-        return Phrase.sentence(
-                "Ask which tone of {0} wants to move, and where its root would fall.", from.in(key));
+        return Phrase.sentence("Ask which tone of {0} wants to move, and where its root would fall.", from.in(key));
     }
 
     private Verdict wrong(Misconception misconception, Phrase said) {

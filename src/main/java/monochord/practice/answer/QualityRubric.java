@@ -58,13 +58,14 @@ public final class QualityRubric extends Rubric<ChordKind> {
             ChordKind.HALF_DIMINISHED,
             "half diminished",
             ChordKind.HALF_DIMINISHED);
-    private static final Pattern DECORATION = Pattern.compile("(?i)^an? +(?=[a-z]{3})|[ -]*(?:chord|triad|one)\\.?$|\\.$");
+    private static final Pattern DECORATION =
+            Pattern.compile("(?i)^an? +(?=[a-z]{3})|[ -]*(?:chord|triad|one)\\.?$|\\.$");
     /** A minor third and a flat fifth, by the fifth alone as well; a major third and a sharp one. */
-    private static final Pattern FLAT_FIVE =
-            Pattern.compile("(?i)(?:m|min|minor|-)?[ ,-]*(?:triad )?(?:with )?(?:an? )?\\(?(?:b5|♭5|lowered fifth|diminished fifth)\\)?");
+    private static final Pattern FLAT_FIVE = Pattern.compile(
+            "(?i)(?:m|min|minor|-)?[ ,-]*(?:triad )?(?:with )?(?:an? )?\\(?(?:b5|♭5|lowered fifth|diminished fifth)\\)?");
 
-    private static final Pattern SHARP_FIVE =
-            Pattern.compile("(?i)(?:M|maj|major)?[ ,-]*(?:triad )?(?:with )?(?:an? )?\\(?(?:#5|♯5|\\+5|raised fifth|augmented fifth)\\)?");
+    private static final Pattern SHARP_FIVE = Pattern.compile(
+            "(?i)(?:M|maj|major)?[ ,-]*(?:triad )?(?:with )?(?:an? )?\\(?(?:#5|♯5|\\+5|raised fifth|augmented fifth)\\)?");
 
     private static final Pattern SEVENTH = Pattern.compile("(?i)(?:fully )?dim(?:inished)?[ -](?:7|7th|seventh)");
 

@@ -190,7 +190,8 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
                 : Phrase.sentence("Each letter comes once in this scale.");
         return replaced(notes, given, alike)
                 .map(two -> what.then(Phrase.sentence(
-                        "Where you have {0}, the letter {1} is due.", two.get(0), NoteName.of(two.get(1).letter(), 0))))
+                        "Where you have {0}, the letter {1} is due.",
+                        two.get(0), NoteName.of(two.get(1).letter(), 0))))
                 .orElse(what);
     }
 

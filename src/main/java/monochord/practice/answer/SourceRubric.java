@@ -21,7 +21,8 @@ public final class SourceRubric extends Rubric<Scale> {
     private static final Pattern DECORATION = Pattern.compile("(?i)^\\s*from +| +(?:scale|mode|key|natural|one)$");
 
     /** {@code minor scale on Bb}. */
-    private static final Pattern ON_TONIC = Pattern.compile("(?i)([a-z ]+?)(?: scale| mode)? (?:on|of|from) ([A-G][b#♭♯]?)");
+    private static final Pattern ON_TONIC =
+            Pattern.compile("(?i)([a-z ]+?)(?: scale| mode)? (?:on|of|from) ([A-G][b#♭♯]?)");
 
     private static final List<String> MODES =
             List.of("ionian", "dorian", "phrygian", "lydian", "mixolydian", "aeolian", "locrian");

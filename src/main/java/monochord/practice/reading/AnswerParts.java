@@ -27,8 +27,8 @@ final class AnswerParts {
     private static final Pattern ONE_NOTE = Pattern.compile("[A-G][b#♭♯]*\\W*");
     private static final Pattern ROW = Pattern.compile("(?:[A-G][b#♭♯]?[\\s,-]+){2,}");
 
-    private static final Pattern CONTRAST =
-            Pattern.compile("(?i)(?<=\\S)[\\s,;(–—-]+(?:and |but |so )?(?:not|instead of|rather than|never|unlike)(?![a-z])");
+    private static final Pattern CONTRAST = Pattern.compile(
+            "(?i)(?<=\\S)[\\s,;(–—-]+(?:and |but |so )?(?:not|instead of|rather than|never|unlike)(?![a-z])");
 
     /** {@code G, then C not B, D}: one note that is denied in a row of others. */
     private static final Pattern DENIED = Pattern.compile(
@@ -43,28 +43,31 @@ final class AnswerParts {
     private static final Pattern IN_WORDS = Pattern.compile("[\\p{L}\\p{N} #♭♯°'/,().:=+-]*");
 
     /** Words that belong to an answer, so that none begins a remark on it; small notes and numerals too. */
-    static final String VOCABULARY = "(?:[a-h](?:b|is|es|isis|eses)?|as|es|[iv]+|do|re|ré|mi|fa|sol|la|si|and|or|then|to"
-            + "|one|two|three|four|five|six|seven|eight|none"
-            + "|root|over|in|bass|position|inversion|inverted|slash|major|minor|maj|min|dim|diminished|aug|augmented|perfect"
-            + "|first|second|third|fourth|fifth|sixth|seventh|ninth|octave|sus|suspended|add|added|omit|dominant|dom"
-            + "|flat|flats|sharp|sharps|natural|double|half|whole|tone|tones|step|steps|semitone|semitones|lowered|raised|left|right|rh|lh)";
+    static final String VOCABULARY =
+            "(?:[a-h](?:b|is|es|isis|eses)?|as|es|[iv]+|do|re|ré|mi|fa|sol|la|si|and|or|then|to"
+                    + "|one|two|three|four|five|six|seven|eight|none"
+                    + "|root|over|in|bass|position|inversion|inverted|slash|major|minor|maj|min|dim|diminished|aug|augmented|perfect"
+                    + "|first|second|third|fourth|fifth|sixth|seventh|ninth|octave|sus|suspended|add|added|omit|dominant|dom"
+                    + "|flat|flats|sharp|sharps|natural|double|half|whole|tone|tones|step|steps|semitone|semitones|lowered|raised|left|right|rh|lh)";
 
     /** What explains an answer, and where it begins. */
-    private static final Pattern TAIL = Pattern.compile("(?:\\s*[,;.!?…–—]+\\s*|\\s+-+\\s+)"
-            + "(?:(?!" + VOCABULARY + "(?![\\p{L}0-9']))(?=[\\p{Ll}'’]{2,})|(?=a [a-z]{2})|(?=I(?:'m|'d|'ve)? )"
-            + "|(?=(?:[1-7]|one|two|three|four|five|six|seven) (?:sharps?|flats?)(?![a-z]))|(?=in the key )|(?=[A-G][b#♭♯]? (?:is|are|being) (?:the |in |on )?[a-z]{3}))"
-            + "|\\s+(?=(?:because|since|cause|cuz|coz|like|which|where|when|whose|but|if|in (?:natural|harmonic|melodic|this key|the key)|as in|as it|due|same as|for the|aka|weil|denn|wie|parce|car|comme)(?![a-z]))");
+    private static final Pattern TAIL = Pattern.compile(
+            "(?:\\s*[,;.!?…–—]+\\s*|\\s+-+\\s+)"
+                    + "(?:(?!" + VOCABULARY + "(?![\\p{L}0-9']))(?=[\\p{Ll}'’]{2,})|(?=a [a-z]{2})|(?=I(?:'m|'d|'ve)? )"
+                    + "|(?=(?:[1-7]|one|two|three|four|five|six|seven) (?:sharps?|flats?)(?![a-z]))|(?=in the key )|(?=[A-G][b#♭♯]? (?:is|are|being) (?:the |in |on )?[a-z]{3}))"
+                    + "|\\s+(?=(?:because|since|cause|cuz|coz|like|which|where|when|whose|but|if|in (?:natural|harmonic|melodic|this key|the key)|as in|as it|due|same as|for the|aka|weil|denn|wie|parce|car|comme)(?![a-z]))");
 
     /** What is said behind it is no answer, whatever stands in it. */
-    private static final Pattern REASON = Pattern.compile("(?i)[,;]?\\s+(?:because|since|cause|cuz|weil|denn|parce)(?![a-z])");
+    private static final Pattern REASON =
+            Pattern.compile("(?i)[,;]?\\s+(?:because|since|cause|cuz|weil|denn|parce)(?![a-z])");
 
     /** Words, and then the notes themselves: {@code c# minor triad C# E G# plus B}. */
-    private static final Pattern ROW_BEHIND = Pattern.compile(
-            ".*[a-z]{3,}\\s+((?:[A-G][b#♭♯]?[\\s,]+(?:plus |and |then )?){2,}[A-G][b#♭♯]?)\\W*");
+    private static final Pattern ROW_BEHIND =
+            Pattern.compile(".*[a-z]{3,}\\s+((?:[A-G][b#♭♯]?[\\s,]+(?:plus |and |then )?){2,}[A-G][b#♭♯]?)\\W*");
 
     /** What is said of an answer before it: {@code the relative minor, Bm}. */
-    private static final Pattern LEAD =
-            Pattern.compile("(?:it's |its |it is |that's |that is )?(?:from )?the [a-z ]+, *(.+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern LEAD = Pattern.compile(
+            "(?:it's |its |it is |that's |that is )?(?:from )?the [a-z ]+, *(.+)", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern REMARK = Pattern.compile("\\s*\\([^()]*\\)");
 
@@ -73,7 +76,8 @@ final class AnswerParts {
             Pattern.compile("((?:[A-G](?:[b#♭♯]| flat| sharp)?[\\s,-]+){3,})(?:[a-z-]{3,}\\W*)+");
 
     /** Words with the notes that show them. */
-    private static final Pattern SHOWN = Pattern.compile("(.*[a-z]{3,}.*?)\\s*[,:;–—-]\\s*(?:[A-G][b#♭♯]?(?:[\\s,-]+|$))+");
+    private static final Pattern SHOWN =
+            Pattern.compile("(.*[a-z]{3,}.*?)\\s*[,:;–—-]\\s*(?:[A-G][b#♭♯]?(?:[\\s,-]+|$))+");
 
     private AnswerParts() {}
 
@@ -124,8 +128,7 @@ final class AnswerParts {
 
     /** What is said last holds. */
     private static void addCorrected(Set<String> parts, String typed) {
-        Matcher correction =
-                RAISED.matcher(typed).find() ? RAISED.matcher(typed) : CORRECTION.matcher(typed);
+        Matcher correction = RAISED.matcher(typed).find() ? RAISED.matcher(typed) : CORRECTION.matcher(typed);
         MatchResult said = last(correction);
         if (said == null || said.start() == 0 || said.end() == typed.length()) {
             return;

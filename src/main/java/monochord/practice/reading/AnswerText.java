@@ -45,8 +45,9 @@ public final class AnswerText {
     private static final Pattern ARTICLE = Pattern.compile("^[\\s,]*an?\\s+(?=[A-H][^\\s,]*\\s*$)");
 
     /** A remark in brackets behind an answer, in which no word belongs to one. */
-    private static final Pattern BRACKETED = Pattern.compile(
-            "(?<=\\S)\\s*\\((?=[^()]*[a-z]{4})(?![^()]*(?<![\\p{L}0-9])" + AnswerParts.VOCABULARY + "(?![\\p{L}0-9']))[^()]*\\)");
+    private static final Pattern BRACKETED =
+            Pattern.compile("(?<=\\S)\\s*\\((?=[^()]*[a-z]{4})(?![^()]*(?<![\\p{L}0-9])" + AnswerParts.VOCABULARY
+                    + "(?![\\p{L}0-9']))[^()]*\\)");
 
     private static final Pattern BLANKS = Pattern.compile("[ \\t]+");
     private static final Pattern SECOND_THOUGHT = Pattern.compile("(?i)^[\\s,.]*(?:or|to|on to)\\s+");
@@ -124,7 +125,9 @@ public final class AnswerText {
         String english = withSigns(WordsElsewhere.english(said));
         String bare = TALK.matcher(english).replaceAll(" ");
         String answer = SECOND_THOUGHT.matcher(bare).replaceFirst("");
-        return bare.equals(english) && said.equals(text) ? answer : ARTICLE.matcher(answer).replaceFirst(" ");
+        return bare.equals(english) && said.equals(text)
+                ? answer
+                : ARTICLE.matcher(answer).replaceFirst(" ");
     }
 
     /** Whether it is more than punctuation. */

@@ -41,6 +41,7 @@ public final class ChordReading {
     /** {@code C7 third in the bass}. */
     private static final Pattern TONE_IN_BASS = Pattern.compile(
             "(?i)(.+?)[ ,]+(?:(?:with|over) +)?(third|3rd|fifth|5th|seventh|7th) +(?:in|on|at)(?: +the)? +(?:bass|bottom)");
+
     private static final String WHAT = "a chord with its bass";
 
     private ChordReading() {}

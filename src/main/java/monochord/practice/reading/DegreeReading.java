@@ -78,6 +78,9 @@ public final class DegreeReading {
 
     private static String withoutWords(String plain) {
         String text = SpokenWord.replace(WORDS, plain);
-        return QUALITY_FIRST.matcher(text.replaceFirst(", *(?=[-Mo]$)", "").strip()).replaceAll("$2$1").replace(" ", "");
+        return QUALITY_FIRST
+                .matcher(text.replaceFirst(", *(?=[-Mo]$)", "").strip())
+                .replaceAll("$2$1")
+                .replace(" ", "");
     }
 }

@@ -44,7 +44,9 @@ public final class IntervalReading {
     /** {@code sixth minor}: the quality behind the number, as Romance languages have it. */
     private static final Pattern QUALITY_LAST = Pattern.compile(
             "(unison|second|third|fourth|fifth|sixth|seventh|octave),? (?:an? )?(minor|major|perfect|augmented|diminished)");
-    private static final Pattern SIZED = Pattern.compile("^(?:(small|little)|(big|large|great)) (?=second|third|sixth|seventh|[2367])");
+
+    private static final Pattern SIZED =
+            Pattern.compile("^(?:(small|little)|(big|large|great)) (?=second|third|sixth|seventh|[2367])");
     private static final Pattern ONE = Pattern.compile("(?i)(?<=[a-z0-9]) one$");
 
     private IntervalReading() {}

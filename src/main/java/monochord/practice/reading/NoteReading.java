@@ -19,8 +19,9 @@ public final class NoteReading {
     private static final String ACCIDENTALS = "(?:[b#x♭♯]|𝄪|𝄫)*";
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;:/|&+.()\"'–—→>-]+");
     /** What joins notes, or says what each is in the chord. */
-    private static final Set<String> BETWEEN_NOTES =
-            Set.of("and", "then", "plus", "with", "also", "added", "root", "third", "fifth", "seventh", "ninth", "bass", "top", "on", "bottom", "stay", "stays", "tonic");
+    private static final Set<String> BETWEEN_NOTES = Set.of(
+            "and", "then", "plus", "with", "also", "added", "root", "third", "fifth", "seventh", "ninth", "bass", "top",
+            "on", "bottom", "stay", "stays", "tonic");
 
     private static final Pattern NOTE = Pattern.compile("([A-Ga-g]" + ACCIDENTALS + ")-?[0-9]?");
     private static final Pattern NOTES_TOGETHER = Pattern.compile("(?:[A-G]" + ACCIDENTALS + ")+");

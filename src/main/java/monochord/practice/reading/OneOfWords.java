@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 
 /** Finds the one word of a few that a sentence says: {@code it is a 4-3 suspension}. */
 public final class OneOfWords {
-    private static final Pattern DENIED = Pattern.compile("(?<![a-z])(?:not?|never|neither|nor|or|n't|without)(?![a-z])|n't");
+    private static final Pattern DENIED =
+            Pattern.compile("(?<![a-z])(?:not?|never|neither|nor|or|n't|without)(?![a-z])|n't");
 
     private OneOfWords() {}
 

@@ -33,12 +33,14 @@ public final class StepReading {
             Map.entry("semitones", 1),
             Map.entry("tones", 2));
 
-    private static final Pattern THREE = Pattern.compile("augmented second|(?<![a-z])(?:a )?(?:whole|tone)(?: step| tone)?[ -]and[ -]a[ -]half(?: steps?)?|minor third|three half steps?");
+    private static final Pattern THREE = Pattern.compile(
+            "augmented second|(?<![a-z])(?:a )?(?:whole|tone)(?: step| tone)?[ -]and[ -]a[ -]half(?: steps?)?|minor third|three half steps?");
     /** What the figures count, said once behind them. */
     private static final Pattern UNIT = Pattern.compile("^([1-3][1-3\\s,-]+)(?:in )?(?:half[ -]?steps|semitones)$");
 
     private static final Pattern MANY = Pattern.compile("\\b(two|three) (?:wholes?|w)(?: steps?| tones?)?\\b");
-    private static final Pattern BETWEEN = Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?|key|then|it|again|another)\\b)+");
+    private static final Pattern BETWEEN =
+            Pattern.compile("(?:[\\s,;|–—>→-]|\\b(?:steps?|and|an?|key|then|it|again|another)\\b)+");
 
     private StepReading() {}
 

@@ -173,7 +173,8 @@ final class OuterMotion implements Skill {
         Interval before = pair.lower().from().to(pair.upper().from()).size();
         Interval after = pair.lower().to().to(pair.upper().to()).size();
         int octaves = 0;
-        while (Math.max(before.number(), after.number()) > TENTH && Math.min(before.number(), after.number()) > OCTAVE) {
+        while (Math.max(before.number(), after.number()) > TENTH
+                && Math.min(before.number(), after.number()) > OCTAVE) {
             before = before.minus(Interval.OCTAVE);
             after = after.minus(Interval.OCTAVE);
             octaves++;

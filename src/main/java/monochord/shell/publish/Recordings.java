@@ -24,6 +24,7 @@ final class Recordings {
     private int made;
     /** What is heard again is not recorded again. */
     private final Map<Performance, byte[]> recorded = new HashMap<>();
+
     private int leftOut;
     private final int pieces;
     private final Progress progress;

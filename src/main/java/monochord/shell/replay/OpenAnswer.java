@@ -136,7 +136,8 @@ public record OpenAnswer(
 
     @Override
     public void json(Json json) {
-        json.put("kind", "open").put("file", path)
+        json.put("kind", "open")
+                .put("file", path)
                 .put("title", replayed.written().title().orElse(null))
                 .put("lines", replayed.turns().size())
                 .put("differences", replayed.differences().size())

@@ -47,7 +47,8 @@ public final class Replay {
      */
     public static Replayed into(Sitting sitting, Notebook notebook, boolean trusted) throws IOException {
         try (Rehearsal rehearsal = new Rehearsal(notebook.start(), sitting, sitting.study()::now, trusted)) {
-            Replayed replayed = new Replay(notebook, rehearsal, sitting.outside().progress()).replayed();
+            Replayed replayed =
+                    new Replay(notebook, rehearsal, sitting.outside().progress()).replayed();
             rehearsal.handOver();
             return replayed;
         }

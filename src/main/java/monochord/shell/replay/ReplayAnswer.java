@@ -147,25 +147,26 @@ public record ReplayAnswer(List<ReplayedFile> files) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("kind", "replay").objects(
-                "files",
-                files,
-                (object, file) -> object.put("path", file.path)
-                        .put("holds", file.holds())
-                        .put(
-                                "lines",
-                                file.replayed == null
-                                        ? 0
-                                        : file.replayed.turns().size())
-                        .objects("differences", file.differences(), ReplayAnswer::difference)
-                        .numbers(
-                                "skipped",
-                                file.skipped().stream()
-                                        .map(turn -> turn.written().line())
-                                        .toList())
-                        .put("accepted", file.isAccepted)
-                        .put("faults", file.faults)
-                        .put("trouble", file.trouble.isEmpty() ? null : file.trouble.toString()));
+        json.put("kind", "replay")
+                .objects(
+                        "files",
+                        files,
+                        (object, file) -> object.put("path", file.path)
+                                .put("holds", file.holds())
+                                .put(
+                                        "lines",
+                                        file.replayed == null
+                                                ? 0
+                                                : file.replayed.turns().size())
+                                .objects("differences", file.differences(), ReplayAnswer::difference)
+                                .numbers(
+                                        "skipped",
+                                        file.skipped().stream()
+                                                .map(turn -> turn.written().line())
+                                                .toList())
+                                .put("accepted", file.isAccepted)
+                                .put("faults", file.faults)
+                                .put("trouble", file.trouble.isEmpty() ? null : file.trouble.toString()));
     }
 
     private static void difference(Json object, ReplayTurn turn) {

@@ -48,7 +48,7 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
     }
 
     /** Where a file goes, and its name as it was typed. */
-    public record Place(String name, Path path) {}
+    public record NamedPath(String name, Path path) {}
 
     /**
      * Writes all of them, or none where one is there already. The answer is no part of a notebook.
@@ -63,7 +63,7 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
     /** The same as part of a notebook. */
     public static Answer writeNoted(List<NewFile> files, Sentence sentence, Sitting sitting, Answer done) {
         return unlessThere(
-                files.stream().map(file -> new Place(file.name, file.path)).toList(),
+                files.stream().map(file -> new NamedPath(file.name, file.path)).toList(),
                 sentence,
                 sitting,
                 () -> write(files, sitting).orElse(done));
@@ -75,7 +75,8 @@ public record NewFile(String name, Path path, WholeFile.Content content) {
      * @param writing writes them and says what came of it: now, or after a yes
      * @throws Unreadable if two have one name
      */
-    public static Answer unlessThere(List<Place> files, Sentence sentence, Sitting sitting, Supplier<Answer> writing) {
+    public static Answer unlessThere(
+            List<NamedPath> files, Sentence sentence, Sitting sitting, Supplier<Answer> writing) {
         if (files.stream().map(file -> file.path.normalize()).distinct().count() < files.size()) {
             throw Unreadable.because(
                     sentence.whole(), 0, "a sentence", "each file needs a name of its own", "--html song.html");

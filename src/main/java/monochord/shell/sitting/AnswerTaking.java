@@ -135,7 +135,9 @@ record AnswerTaking(Teaching teaching, Sitting sitting, OpenActivities underWay)
     Answer tell() {
         if (teaching.homework().isPresent()) {
             return new Refusal(
-                    Phrase.sentence("The answers come with the marking."), 1, teaching.mode().row());
+                    Phrase.sentence("The answers come with the marking."),
+                    1,
+                    teaching.mode().row());
         }
         Question told = question().question();
         question().clear();

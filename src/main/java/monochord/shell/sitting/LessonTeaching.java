@@ -45,7 +45,7 @@ final class LessonTeaching {
 
     /** Begins a lesson anew, or goes on where it was left in any key or in this one. */
     static LessonTeaching of(LibraryEntry entry, Lesson lesson, Optional<Key> wanted, Sitting sitting) {
-        Optional<Bookmarks.Mark> mark = sitting.study()
+        Optional<Bookmarks.LessonPlace> mark = sitting.study()
                 .bookmarks()
                 .at(entry.slug())
                 .filter(left ->
@@ -53,8 +53,10 @@ final class LessonTeaching {
         Key key = mark.map(left -> Key.parse(left.key()))
                 .orElseGet(() -> Course.majorKey(wanted.orElseGet(sitting::key)));
         Measure measure = measure(key, sitting);
-        return new LessonTeaching(mark.map(left -> LessonWalk.from(entry, lesson, left, key, measure))
-                .orElseGet(() -> LessonWalk.from(entry, lesson, key, measure)), Optional.empty());
+        return new LessonTeaching(
+                mark.map(left -> LessonWalk.from(entry, lesson, left, key, measure))
+                        .orElseGet(() -> LessonWalk.from(entry, lesson, key, measure)),
+                Optional.empty());
     }
 
     /** Begins an assignment, which keeps its place itself. */

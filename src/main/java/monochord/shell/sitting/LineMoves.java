@@ -123,7 +123,7 @@ record LineMoves(
     }
 
     private Answer endTold() {
-        return underWay.run().orElseThrow().kind() == QuestionRun.Kind.SET ? cutOff() : teaching.endRun();
+        return underWay.run().orElseThrow().kind() == QuestionRun.RunKind.SET ? cutOff() : teaching.endRun();
     }
 
     /** What is left of the day's set waits. */

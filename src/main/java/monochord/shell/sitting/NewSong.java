@@ -35,7 +35,7 @@ public final class NewSong {
 
     /** What is asked first. */
     Answer begin() {
-        boolean isNew = text.step() == NewSongText.Step.TITLE;
+        boolean isNew = text.step() == NewSongText.SongQuestion.TITLE;
         return Statement.of(
                 isNew
                         ? Phrase.sentence(
@@ -83,7 +83,7 @@ public final class NewSong {
             sitting.song().leaveNew();
             return failed.get();
         }
-        return text.step() == NewSongText.Step.DONE ? end() : Statement.of(text.question());
+        return text.step() == NewSongText.SongQuestion.DONE ? end() : Statement.of(text.question());
     }
 
     /** One step back; the first has none before it. */

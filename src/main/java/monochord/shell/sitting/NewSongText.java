@@ -26,13 +26,18 @@ import monochord.theory.note.Unreadable;
  * @param tune the same
  */
 record NewSongText(
-        SongHead head, List<Section> sections, String current, List<String> chords, List<String> tune, Step step) {
+        SongHead head,
+        List<Section> sections,
+        String current,
+        List<String> chords,
+        List<String> tune,
+        SongQuestion step) {
     private static final String FIRST = "Verse";
     private static final String OPEN = "...";
     private static final int FASTEST = 400;
 
     /** What is asked, and what an answer may look like. */
-    enum Step {
+    enum SongQuestion {
         TITLE(Phrase.sentence("Any words; they stand at its head.")),
         KEY(Phrase.sentence(
                 "A tonic is major, with {1} behind it minor: {0}.", Phrase.toType("D, Bb, F#m"), Phrase.typed("m"))),
@@ -48,7 +53,7 @@ record NewSongText(
 
         private final Phrase hint;
 
-        Step(Phrase hint) {
+        SongQuestion(Phrase hint) {
             this.hint = hint;
         }
 
@@ -66,12 +71,12 @@ record NewSongText(
     /** @param title what it is called if nothing is said */
     static NewSongText begun(String title) {
         SongHead head = new SongHead(title, "", Key.major(NoteName.C), SongMetre.COMMON, 0, "");
-        return new NewSongText(head, List.of(), "", List.of(), List.of(), Step.TITLE);
+        return new NewSongText(head, List.of(), "", List.of(), List.of(), SongQuestion.TITLE);
     }
 
     /** One whose head stands already. */
     static NewSongText begun(SongHead head) {
-        return new NewSongText(head, List.of(), "", List.of(), List.of(), Step.SECTION);
+        return new NewSongText(head, List.of(), "", List.of(), List.of(), SongQuestion.SECTION);
     }
 
     Phrase question() {
@@ -107,28 +112,32 @@ record NewSongText(
      */
     NewSongText with(String answer) {
         return switch (step) {
-            case TITLE -> with(head.called(SafeText.oneLine(answer)), Step.KEY);
-            case KEY -> with(head.in(Key.parse(answer)), Step.METRE);
+            case TITLE -> with(head.called(SafeText.oneLine(answer)), SongQuestion.KEY);
+            case KEY -> with(head.in(Key.parse(answer)), SongQuestion.METRE);
             case METRE ->
-                with(new SongHead(head.title(), head.by(), head.key(), SongMetre.parse(answer), 0, ""), Step.TEMPO);
+                with(
+                        new SongHead(head.title(), head.by(), head.key(), SongMetre.parse(answer), 0, ""),
+                        SongQuestion.TEMPO);
             case TEMPO ->
-                with(new SongHead(head.title(), head.by(), head.key(), head.metre(), tempo(answer), ""), Step.SECTION);
+                with(
+                        new SongHead(head.title(), head.by(), head.key(), head.metre(), tempo(answer), ""),
+                        SongQuestion.SECTION);
             case SECTION -> section(SafeText.oneLine(answer));
-            case CHORDS -> new NewSongText(head, sections, current, and(chords, answer), tune, Step.CHORDS);
-            default -> new NewSongText(head, sections, current, chords, and(tune, answer), Step.TUNE);
+            case CHORDS -> new NewSongText(head, sections, current, and(chords, answer), tune, SongQuestion.CHORDS);
+            default -> new NewSongText(head, sections, current, chords, and(tune, answer), SongQuestion.TUNE);
         };
     }
 
     /** After Enter. */
     NewSongText without() {
         return switch (step) {
-            case TITLE -> with(head, Step.KEY);
-            case KEY -> with(head, Step.METRE);
-            case METRE -> with(head, Step.TEMPO);
-            case TEMPO -> with(head, Step.SECTION);
-            case SECTION -> sections.isEmpty() && current.isEmpty() ? section(FIRST) : with(head, Step.DONE);
-            case CHORDS -> with(head, Step.TUNE);
-            default -> new NewSongText(head, open().all(), current, List.of(), List.of(), Step.SECTION);
+            case TITLE -> with(head, SongQuestion.KEY);
+            case KEY -> with(head, SongQuestion.METRE);
+            case METRE -> with(head, SongQuestion.TEMPO);
+            case TEMPO -> with(head, SongQuestion.SECTION);
+            case SECTION -> sections.isEmpty() && current.isEmpty() ? section(FIRST) : with(head, SongQuestion.DONE);
+            case CHORDS -> with(head, SongQuestion.TUNE);
+            default -> new NewSongText(head, open().all(), current, List.of(), List.of(), SongQuestion.SECTION);
         };
     }
 
@@ -150,7 +159,7 @@ record NewSongText(
         return and(all, last + " " + OPEN);
     }
 
-    private NewSongText with(SongHead other, Step next) {
+    private NewSongText with(SongHead other, SongQuestion next) {
         return new NewSongText(other, sections, current, chords, tune, next);
     }
 
@@ -167,8 +176,8 @@ record NewSongText(
                         current,
                         chords,
                         tune,
-                        Step.SECTION))
-                .orElseGet(() -> new NewSongText(head, sections, called, List.of(), List.of(), Step.CHORDS));
+                        SongQuestion.SECTION))
+                .orElseGet(() -> new NewSongText(head, sections, called, List.of(), List.of(), SongQuestion.CHORDS));
     }
 
     private static int tempo(String answer) {
@@ -200,13 +209,13 @@ record NewSongText(
 
     /** All that was answered so far. */
     Song song() {
-        List<Section> all = step == Step.CHORDS || step == Step.TUNE ? all() : sections;
+        List<Section> all = step == SongQuestion.CHORDS || step == SongQuestion.TUNE ? all() : sections;
         return SongReader.read(new Song(head, List.of(), all, List.of(), List.of(), List.of()).toString());
     }
 
     /** What is wrong in it that was not wrong before; that a tune is short is not, for more may come. */
     Optional<SongFault> newFault(NewSongText before) {
-        if (before.step != Step.CHORDS && before.step != Step.TUNE) {
+        if (before.step != SongQuestion.CHORDS && before.step != SongQuestion.TUNE) {
             return Optional.empty();
         }
         List<SongFault> known = before.song().faults();

@@ -28,7 +28,7 @@ record NextStep(Teaching teaching, Sitting sitting, OpenActivities underWay) {
         }
         teaching.question().put(run.next(sitting.seeds()), "");
         sitting.study().ready();
-        if (run.kind() == QuestionRun.Kind.SET) {
+        if (run.kind() == QuestionRun.RunKind.SET) {
             teaching.day().keepPlace(run);
         }
         Answer asked = teaching.silence().put();
@@ -58,7 +58,7 @@ record NextStep(Teaching teaching, Sitting sitting, OpenActivities underWay) {
             run.note(false);
         }
         question.clear();
-        if (run.kind() == QuestionRun.Kind.SET) {
+        if (run.kind() == QuestionRun.RunKind.SET) {
             return teaching.day().end(run);
         }
         QuestionRun.Result result = run.result();

@@ -128,8 +128,7 @@ public final class Teaching {
     public Opening opening() {
         if (opening == null) {
             opening = new Opening(
-                    course.stillThere(
-                            sitting.study().agenda(), sitting.study().bookmarks()::isDone),
+                    course.stillThere(sitting.study().agenda(), sitting.study().bookmarks()::isDone),
                     sitting.study().now());
             course.resume(opening.lesson());
         }

@@ -22,7 +22,8 @@ public record SoundAnswer(Directions directions, Phrase said) implements Answer 
 
     @Override
     public void json(Json json) {
-        json.put("kind", "sound").put("tempo", directions.tempo())
+        json.put("kind", "sound")
+                .put("tempo", directions.tempo())
                 .put("left", directions.left().toString())
                 .put("right", directions.right().toString())
                 .put("bank", directions.bank().map(Bank::name).orElse(null))

@@ -97,7 +97,7 @@ public final class LearnerRecord {
     }
 
     /** A lesson stands there now. */
-    public void keepPlace(String slug, Bookmarks.Mark mark) {
+    public void keepPlace(String slug, Bookmarks.LessonPlace mark) {
         keep(bookmarks().leftAt(slug, mark));
     }
 

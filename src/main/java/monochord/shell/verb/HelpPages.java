@@ -41,8 +41,9 @@ final class HelpPages {
                                         "A song is a text file. Its head stands between two lines of hyphens:")),
                                 code(songHead()),
                                 List.of(
-                                        Phrase.of("Also by:, tempo: (a number) and swing: (the feel in words, such as straight,"
-                                                + " swing, bossa or ballad; without it play goes by metre and tempo)."),
+                                        Phrase.of(
+                                                "Also by:, tempo: (a number) and swing: (the feel in words, such as straight,"
+                                                        + " swing, bossa or ballad; without it play goes by metre and tempo)."),
                                         Phrase.of("Below it sections in playing order. A heading that comes again with"
                                                 + " nothing below it plays its section again:")),
                                 code(songSection()),

@@ -54,7 +54,12 @@ final class AbcBarWriting {
             long parts = end > i + 1 || oddPart(notes.get(i).beats()) > 1 ? tuplet(i, end) : 1;
             long time = parts > 1 ? time(parts) : 1;
             if (parts > 1) {
-                out.append('(').append(parts).append(':').append(time).append(':').append(end - i);
+                out.append('(')
+                        .append(parts)
+                        .append(':')
+                        .append(time)
+                        .append(':')
+                        .append(end - i);
             }
             for (CutNote note : notes.subList(i, end)) {
                 write(note, note.beats().times(parts).dividedInto(time), out);
@@ -127,7 +132,9 @@ final class AbcBarWriting {
         Beats start = from;
         StringBuilder chords = new StringBuilder();
         for (SectionMusic.Struck chord : bar.chords()) {
-            if (!chord.held() && chord.start().compareTo(from) >= 0 && chord.start().compareTo(to) < 0) {
+            if (!chord.held()
+                    && chord.start().compareTo(from) >= 0
+                    && chord.start().compareTo(to) < 0) {
                 if (chord.start().compareTo(start) > 0) {
                     add(chords, name, chord.start().minus(start), !name.equals(REST), begins && start.equals(from));
                     start = chord.start();

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  *
  * @param header fields before the first tune, which hold for all
  */
-public record AbcBook(List<Line> header, List<Tune> tunes) {
+public record AbcBook(List<BookLine> header, List<Tune> tunes) {
     private static final int MOST_TUNES = 20_000;
     private static final int MOST_LINES_OF_A_TUNE = 4000;
     private static final int LONGEST_LINE = 20_000;
@@ -24,19 +24,19 @@ public record AbcBook(List<Line> header, List<Tune> tunes) {
     private static final Pattern FIELD = Pattern.compile("(?:[A-Za-z]:|%%).*");
 
     /** @param number from 1 */
-    record Line(int number, String text) {}
+    record BookLine(int number, String text) {}
 
     /**
      * One tune, not read yet.
      *
      * @param number as it is written behind {@code X:}
      */
-    public record Tune(String number, String title, List<Line> lines) {}
+    public record Tune(String number, String title, List<BookLine> lines) {}
 
     public static AbcBook of(String text) {
-        List<Line> header = new ArrayList<>();
+        List<BookLine> header = new ArrayList<>();
         List<Tune> tunes = new ArrayList<>();
-        List<Line> current = null;
+        List<BookLine> current = null;
         int number = 0;
         for (String raw : (Iterable<String>)
                 text.replace("\r\n", "\n").replace('\r', '\n').lines()::iterator) {
@@ -50,16 +50,16 @@ public record AbcBook(List<Line> header, List<Tune> tunes) {
                 current = null;
             }
             if (current != null && current.size() < MOST_LINES_OF_A_TUNE) {
-                current.add(new Line(number, line));
+                current.add(new BookLine(number, line));
             } else if (tunes.isEmpty() && FIELD.matcher(line).matches()) {
-                header.add(new Line(number, line));
+                header.add(new BookLine(number, line));
             }
         }
         close(current, tunes);
         return new AbcBook(header, tunes);
     }
 
-    private static void close(List<Line> lines, List<Tune> tunes) {
+    private static void close(List<BookLine> lines, List<Tune> tunes) {
         if (lines != null && tunes.size() < MOST_TUNES) {
             var start = START.matcher(lines.get(0).text());
             String title = lines.stream()
@@ -88,7 +88,7 @@ public record AbcBook(List<Line> header, List<Tune> tunes) {
 
     /** One tune by itself, with what holds for all. */
     public String text(Tune tune) {
-        return Stream.of(header, List.of(new Line(0, "")), tune.lines())
+        return Stream.of(header, List.of(new BookLine(0, "")), tune.lines())
                 .flatMap(List::stream)
                 .map(line -> line.text() + "\n")
                 .collect(Collectors.joining());

@@ -52,7 +52,7 @@ public final class AbcReader {
         return reader.song();
     }
 
-    private void line(AbcBook.Line line) {
+    private void line(AbcBook.BookLine line) {
         state.line = line.number();
         String text = COMMENT.matcher(SafeText.clean(line.text())).replaceAll("");
         Matcher field = FIELD.matcher(text);

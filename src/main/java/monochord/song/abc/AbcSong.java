@@ -52,7 +52,9 @@ final class AbcSong {
             sections.add(
                     written.add(part)
                             ? new Section(
-                                    name(part), line, blocks(bars, read.words(part).lines(), metre))
+                                    name(part),
+                                    line,
+                                    blocks(bars, read.words(part).lines(), metre))
                             : new Section(name(part), line, List.of()));
         }
         return sections;

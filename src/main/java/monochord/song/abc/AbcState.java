@@ -23,6 +23,7 @@ final class AbcState {
     final List<SongFault> faults = new ArrayList<>();
     /** For each note of the line whether it goes on from the one before. */
     final List<Boolean> held = new ArrayList<>();
+
     BarDraft bar = new BarDraft();
     Beats unit;
     SongMetre metre;

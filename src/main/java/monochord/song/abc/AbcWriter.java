@@ -117,7 +117,8 @@ public final class AbcWriter {
     /** A repeat sign behind a second ending, where nothing goes back any more, is a double bar line for other players. */
     private static WrittenBar shown(List<WrittenBar> signs, int index) {
         WrittenBar bar = signs.get(index);
-        boolean isLast = index + 1 == signs.size() || signs.get(index + 1).ending().isEmpty();
+        boolean isLast =
+                index + 1 == signs.size() || signs.get(index + 1).ending().isEmpty();
         int ending = index;
         while (ending > 0
                 && signs.get(ending).ending().isEmpty()
@@ -129,7 +130,9 @@ public final class AbcWriter {
                 && signs.get(ending).ending().equals("2")
                 && signs.get(ending - 1).times() == 2;
         int first = ending - 1;
-        while (first > 0 && signs.get(first).ending().isEmpty() && !signs.get(first).opens()) {
+        while (first > 0
+                && signs.get(first).ending().isEmpty()
+                && !signs.get(first).opens()) {
             first--;
         }
         boolean isBehindFirst = isSecond && signs.get(first).ending().equals("1");
@@ -146,7 +149,8 @@ public final class AbcWriter {
         boolean isOpen = true;
         for (int i = 0; i < signs.size(); i++) {
             isOpen |= signs.get(i).opens();
-            boolean inEnding = i + 1 < signs.size() && !signs.get(i + 1).ending().isEmpty();
+            boolean inEnding =
+                    i + 1 < signs.size() && !signs.get(i + 1).ending().isEmpty();
             if (signs.get(i).times() > 1 && !isOpen) {
                 opened.add(from);
                 isOpen = true;

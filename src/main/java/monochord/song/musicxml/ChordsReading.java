@@ -19,13 +19,13 @@ final class ChordsReading {
     private static final int MOST = 2000;
     private static final int MOST_SHARES = 64;
 
-    private final List<Struck> struck = new ArrayList<>();
+    private final List<StruckChord> struck = new ArrayList<>();
     private final Set<Phrase> remarks;
 
-    private record Struck(Chord chord, Beats time) {}
+    private record StruckChord(Chord chord, Beats time) {}
 
     /** What all bars have in common. */
-    private record Frame(Beats bar, Key key, Interval sounding) {}
+    private record BarAndKey(Beats bar, Key key, Interval sounding) {}
 
     ChordsReading(Set<Phrase> remarks) {
         this.remarks = remarks;
@@ -43,7 +43,7 @@ final class ChordsReading {
         if (last >= 0 && struck.get(last).time().equals(time)) {
             struck.remove(last);
         }
-        struck.add(new Struck(chord.get(), time));
+        struck.add(new StruckChord(chord.get(), time));
         if (struck.size() > MOST) {
             throw new SheetFault(Phrase.of("it has more than {0} chord symbols", MOST));
         }
@@ -51,10 +51,10 @@ final class ChordsReading {
 
     Progression progression(BarLengths lengths, Key key, Interval sounding) throws SheetFault {
         Chord sounds = first(lengths).plus(sounding);
-        Frame frame = new Frame(lengths.bar(), key, sounding);
+        BarAndKey frame = new BarAndKey(lengths.bar(), key, sounding);
         List<Bar> bars = new ArrayList<>();
         for (int i = 0; i < lengths.count(); i++) {
-            List<Struck> here = within(lengths.pickup().plus(lengths.bar().times(i)), lengths.bar());
+            List<StruckChord> here = within(lengths.pickup().plus(lengths.bar().times(i)), lengths.bar());
             Bar bar = bar(here, frame, sounds, bars.isEmpty());
             sounds = bar.slots().get(bar.slots().size() - 1).chord();
             bars.add(bar);
@@ -79,15 +79,15 @@ final class ChordsReading {
     }
 
     /** Those struck in one bar, their times counted from its start. */
-    private List<Struck> within(Beats start, Beats bar) {
+    private List<StruckChord> within(Beats start, Beats bar) {
         Beats end = start.plus(bar);
         return struck.stream()
                 .filter(one -> one.time().compareTo(start) >= 0 && one.time().compareTo(end) < 0)
-                .map(one -> new Struck(one.chord(), one.time().minus(start)))
+                .map(one -> new StruckChord(one.chord(), one.time().minus(start)))
                 .toList();
     }
 
-    private static Bar bar(List<Struck> here, Frame frame, Chord before, boolean opens) throws SheetFault {
+    private static Bar bar(List<StruckChord> here, BarAndKey frame, Chord before, boolean opens) throws SheetFault {
         Beats bar = frame.bar();
         List<ChordEvent> slots = new ArrayList<>();
         int shares = shares(here, bar);
@@ -104,13 +104,13 @@ final class ChordsReading {
         return new Bar(slots, false);
     }
 
-    private static int place(Struck one, Beats bar, int shares) {
+    private static int place(StruckChord one, Beats bar, int shares) {
         Beats time = one.time();
         return (int) (time.numerator() * bar.denominator() * shares / (time.denominator() * bar.numerator()));
     }
 
     /** The fewest equal shares of a bar at whose edges all its chords begin. */
-    private static int shares(List<Struck> here, Beats bar) throws SheetFault {
+    private static int shares(List<StruckChord> here, Beats bar) throws SheetFault {
         for (int shares = 1; shares <= MOST_SHARES; shares++) {
             int tried = shares;
             boolean fits = here.stream()

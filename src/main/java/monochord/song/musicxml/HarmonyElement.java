@@ -19,7 +19,7 @@ import monochord.theory.note.Interval;
  * @param kind one of the names the standard has
  * @param degrees what differs from that kind; taken away first, then altered, then added
  */
-public record HarmonyElement(Chord chord, String kind, List<Degree> degrees) {
+public record HarmonyElement(Chord chord, String kind, List<AlteredDegree> degrees) {
     private static final int SEVENTH = 7;
 
     /**
@@ -28,7 +28,7 @@ public record HarmonyElement(Chord chord, String kind, List<Degree> degrees) {
      * @param value the number of the degree, 1 to 13
      * @param alter half steps: added to the tone of the kind, or from the dominant scale where a tone is added
      */
-    public record Degree(Type type, int value, int alter) {}
+    public record AlteredDegree(Type type, int value, int alter) {}
 
     /** In the order in which they are written. */
     public enum Type {
@@ -66,24 +66,24 @@ public record HarmonyElement(Chord chord, String kind, List<Degree> degrees) {
             lacking.remove(one);
             more.removeIf(other -> isSame(one, other));
         });
-        List<Degree> degrees = new ArrayList<>();
+        List<AlteredDegree> degrees = new ArrayList<>();
         for (Interval tone : lacking) {
             Optional<Interval> instead =
                     more.stream().filter(other -> step(other) == step(tone)).findFirst();
             instead.ifPresent(more::remove);
-            degrees.add(
-                    instead.map(other -> new Degree(Type.ALTER, tone.number(), other.alteration() - tone.alteration()))
-                            .orElseGet(() -> new Degree(Type.SUBTRACT, tone.number(), 0)));
+            degrees.add(instead.map(other ->
+                            new AlteredDegree(Type.ALTER, tone.number(), other.alteration() - tone.alteration()))
+                    .orElseGet(() -> new AlteredDegree(Type.SUBTRACT, tone.number(), 0)));
         }
         more.forEach(tone -> degrees.add(added(tone)));
-        degrees.sort(Comparator.comparing(Degree::type));
+        degrees.sort(Comparator.comparing(AlteredDegree::type));
         return new HarmonyElement(chord, kind.getKey(), degrees);
     }
 
     /** An added seventh counts from the minor one, as a dominant chord has it. */
-    private static Degree added(Interval tone) {
+    private static AlteredDegree added(Interval tone) {
         int fromDominant = step(tone) == SEVENTH ? 1 : 0;
-        return new Degree(Type.ADD, tone.number(), tone.withinOctave().alteration() + fromDominant);
+        return new AlteredDegree(Type.ADD, tone.number(), tone.withinOctave().alteration() + fromDominant);
     }
 
     private static boolean isSame(Interval one, Interval other) {

@@ -90,7 +90,8 @@ public final class LeadSheetFile {
 
     private static SheetElement score(Path file) throws IOException {
         try (InputStream in = PackedScore.isPacked(file) ? PackedScore.open(file) : Files.newInputStream(file)) {
-            XMLStreamReader reader = factory().createXMLStreamReader(new StringReader(SheetText.of(in.readNBytes(LARGEST))));
+            XMLStreamReader reader =
+                    factory().createXMLStreamReader(new StringReader(SheetText.of(in.readNBytes(LARGEST))));
             toRoot(reader);
             return SheetElement.read(reader);
         } catch (XMLStreamException broken) {

@@ -59,7 +59,8 @@ final class PackedScore {
     }
 
     private static String rootFile(InputStream container) throws IOException, XMLStreamException {
-        XMLStreamReader reader = LeadSheetFile.factory().createXMLStreamReader(new StringReader(SheetText.of(container.readAllBytes())));
+        XMLStreamReader reader =
+                LeadSheetFile.factory().createXMLStreamReader(new StringReader(SheetText.of(container.readAllBytes())));
         while (reader.hasNext()) {
             reader.next();
             if (reader.isStartElement() && reader.getLocalName().equals("rootfile")) {

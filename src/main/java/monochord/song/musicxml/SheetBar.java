@@ -14,11 +14,11 @@ final class SheetBar {
     /** What is sung to each of its notes, held ones included, by verse. */
     final List<Map<String, Syllable>> sung = new ArrayList<>();
 
-    final Set<Mark> marks = EnumSet.noneOf(Mark.class);
+    final Set<RepeatMark> marks = EnumSet.noneOf(RepeatMark.class);
     String rehearsal = "";
 
     /** A sign that says where to go on. The first two stand before a bar, the others behind it. */
-    enum Mark {
+    enum RepeatMark {
         SEGNO,
         CODA,
         TO_CODA,
@@ -33,7 +33,7 @@ final class SheetBar {
      */
     record Syllable(String text, boolean goesOn, boolean isExtended) {}
 
-    boolean has(Mark mark) {
+    boolean has(RepeatMark mark) {
         return marks.contains(mark);
     }
 }

@@ -33,9 +33,10 @@ final class SheetForm {
         boolean jumps = false;
         for (int i = 0; i < bars.size(); i++) {
             SheetBar bar = bars.get(i);
-            boolean before = !bar.rehearsal.isEmpty() || bar.has(SheetBar.Mark.SEGNO) || bar.has(SheetBar.Mark.CODA);
-            boolean behind = bar.marks.stream().anyMatch(mark -> mark.compareTo(SheetBar.Mark.CODA) > 0);
-            jumps |= bar.has(SheetBar.Mark.DA_CAPO) || bar.has(SheetBar.Mark.DAL_SEGNO);
+            boolean before =
+                    !bar.rehearsal.isEmpty() || bar.has(SheetBar.RepeatMark.SEGNO) || bar.has(SheetBar.RepeatMark.CODA);
+            boolean behind = bar.marks.stream().anyMatch(mark -> mark.compareTo(SheetBar.RepeatMark.CODA) > 0);
+            jumps |= bar.has(SheetBar.RepeatMark.DA_CAPO) || bar.has(SheetBar.RepeatMark.DAL_SEGNO);
             if (before) {
                 cuts.add(i);
             }
@@ -92,14 +93,14 @@ final class SheetForm {
         while (next < starts.size() && order.size() < MOST_SECTIONS) {
             order.add(next);
             SheetBar last = bars.get(end(next) - 1);
-            boolean jumps = last.has(SheetBar.Mark.DA_CAPO) || last.has(SheetBar.Mark.DAL_SEGNO);
-            if (jumped && last.has(SheetBar.Mark.FINE)) {
+            boolean jumps = last.has(SheetBar.RepeatMark.DA_CAPO) || last.has(SheetBar.RepeatMark.DAL_SEGNO);
+            if (jumped && last.has(SheetBar.RepeatMark.FINE)) {
                 return order;
             } else if (!jumped && jumps) {
                 jumped = true;
-                next = last.has(SheetBar.Mark.DAL_SEGNO) ? starting(SheetBar.Mark.SEGNO, 0) : 0;
-            } else if (jumped && last.has(SheetBar.Mark.TO_CODA)) {
-                next = starting(SheetBar.Mark.CODA, next + 1);
+                next = last.has(SheetBar.RepeatMark.DAL_SEGNO) ? starting(SheetBar.RepeatMark.SEGNO, 0) : 0;
+            } else if (jumped && last.has(SheetBar.RepeatMark.TO_CODA)) {
+                next = starting(SheetBar.RepeatMark.CODA, next + 1);
             } else {
                 next++;
             }
@@ -107,7 +108,7 @@ final class SheetForm {
         return order;
     }
 
-    private int starting(SheetBar.Mark mark, int otherwise) {
+    private int starting(SheetBar.RepeatMark mark, int otherwise) {
         for (int i = 0; i < starts.size(); i++) {
             if (bars.get(starts.get(i)).has(mark)) {
                 return i;

@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
  * <p>Source: W3C XML 1.0, 4.3.3 and appendix F.
  */
 final class SheetText {
-    private static final Pattern NAMED = Pattern.compile("^<\\?xml[^>]{0,200}?encoding\\s*=\\s*[\"']([\\w.:-]{1,40})[\"']");
+    private static final Pattern NAMED =
+            Pattern.compile("^<\\?xml[^>]{0,200}?encoding\\s*=\\s*[\"']([\\w.:-]{1,40})[\"']");
     private static final int DECLARATION = 300;
     private static final char MARK = '\uFEFF';
 
@@ -44,7 +45,9 @@ final class SheetText {
     /** A name that is none, or that the first bytes belie, is taken for a slip. */
     private static Charset named(String name) {
         try {
-            return name.toUpperCase(java.util.Locale.ROOT).startsWith("UTF-16") ? StandardCharsets.UTF_8 : Charset.forName(name);
+            return name.toUpperCase(java.util.Locale.ROOT).startsWith("UTF-16")
+                    ? StandardCharsets.UTF_8
+                    : Charset.forName(name);
         } catch (IllegalCharsetNameException | UnsupportedCharsetException unknown) {
             return StandardCharsets.UTF_8;
         }

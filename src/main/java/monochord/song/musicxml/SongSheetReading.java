@@ -180,8 +180,8 @@ final class SongSheetReading {
             for (SheetElement one : type.parts()) {
                 switch (one.name()) {
                     case "rehearsal" -> measures.bar().rehearsal = name(one.text());
-                    case "segno" -> measures.bar().marks.add(SheetBar.Mark.SEGNO);
-                    case "coda" -> measures.bar().marks.add(SheetBar.Mark.CODA);
+                    case "segno" -> measures.bar().marks.add(SheetBar.RepeatMark.SEGNO);
+                    case "coda" -> measures.bar().marks.add(SheetBar.RepeatMark.CODA);
                     case "words" -> SheetJumps.words(one.text(), measures.bar().marks);
                     case "metronome" -> metronome(one);
                     default -> {}

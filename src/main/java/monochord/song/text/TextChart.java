@@ -53,7 +53,7 @@ public final class TextChart {
         return text.lines()
                 .limit(MOST_LINES)
                 .filter(line -> line.length() <= LONGEST_LINE)
-                .anyMatch(line -> TextLine.of(line).kind() == TextLine.Kind.CHORDS);
+                .anyMatch(line -> TextLine.of(line).kind() == TextLine.LineKind.CHORDS);
     }
 
     /** @param isKeySaid whether the text names its key; if not, it is taken as C major */
@@ -78,13 +78,13 @@ public final class TextChart {
     /** A first line that is neither chords nor heading, with nothing or a heading or a field below it, is the title. */
     private int title() {
         int first = 0;
-        while (first < lines.size() && lines.get(first).kind() == TextLine.Kind.BLANK) {
+        while (first < lines.size() && lines.get(first).kind() == TextLine.LineKind.BLANK) {
             first++;
         }
         boolean isTitle = first + 1 < lines.size()
-                && lines.get(first).kind() == TextLine.Kind.WORDS
-                && lines.get(first + 1).kind() != TextLine.Kind.WORDS
-                && lines.get(first + 1).kind() != TextLine.Kind.CHORDS;
+                && lines.get(first).kind() == TextLine.LineKind.WORDS
+                && lines.get(first + 1).kind() != TextLine.LineKind.WORDS
+                && lines.get(first + 1).kind() != TextLine.LineKind.CHORDS;
         if (isTitle) {
             head = head.called(SafeText.oneLine(lines.get(first).text().strip()));
         }

@@ -16,8 +16,8 @@ import monochord.theory.note.Unreadable;
  *
  * @param text with tabs widened to eight columns
  */
-record TextLine(String text, Kind kind) {
-    enum Kind {
+record TextLine(String text, LineKind kind) {
+    enum LineKind {
         BLANK,
         CHORDS,
         HEADING,
@@ -26,7 +26,7 @@ record TextLine(String text, Kind kind) {
     }
 
     /** A chord, or the sign that stands for one, at its column from 0. */
-    record Symbol(String text, int column) {
+    record PlacedSymbol(String text, int column) {
         boolean isBarLine() {
             return text.matches(":*\\|[|:\\]]*|\\[\\d");
         }
@@ -47,13 +47,13 @@ record TextLine(String text, Kind kind) {
     static TextLine of(String raw) {
         String text = widened(raw);
         if (text.isBlank()) {
-            return new TextLine(text, Kind.BLANK);
+            return new TextLine(text, LineKind.BLANK);
         } else if (FIELD.matcher(text.strip()).matches()) {
-            return new TextLine(text, Kind.FIELD);
+            return new TextLine(text, LineKind.FIELD);
         } else if (isChords(text)) {
-            return new TextLine(text, Kind.CHORDS);
+            return new TextLine(text, LineKind.CHORDS);
         }
-        return new TextLine(text, HEADING.matcher(text.strip()).matches() ? Kind.HEADING : Kind.WORDS);
+        return new TextLine(text, HEADING.matcher(text.strip()).matches() ? LineKind.HEADING : LineKind.WORDS);
     }
 
     private static String widened(String raw) {
@@ -96,17 +96,17 @@ record TextLine(String text, Kind kind) {
     }
 
     /** In order; how often the line is played is not among them. */
-    List<Symbol> symbols() {
-        List<Symbol> symbols = new ArrayList<>();
+    List<PlacedSymbol> symbols() {
+        List<PlacedSymbol> symbols = new ArrayList<>();
         Matcher word = WORD.matcher(text);
         boolean barred = text.indexOf('|') >= 0;
         while (word.find()) {
             String one = word.group();
             boolean isBeat = one.equals("/");
             if (isBeat && barred) {
-                symbols.add(new Symbol(".", word.start()));
+                symbols.add(new PlacedSymbol(".", word.start()));
             } else if (!isBeat && !TIMES.matcher(one).matches() && !one.matches("[-–]")) {
-                symbols.add(new Symbol(one.matches("N\\.?C\\.?") ? "r" : one, word.start()));
+                symbols.add(new PlacedSymbol(one.matches("N\\.?C\\.?") ? "r" : one, word.start()));
             }
         }
         return symbols;

@@ -40,12 +40,12 @@ final class TextSection {
 
     /** @return whether each of its chords was taken as a bar */
     boolean chords(TextLine line, int number) {
-        List<TextLine.Symbol> symbols = line.symbols();
-        boolean barred = symbols.stream().anyMatch(TextLine.Symbol::isBarLine);
+        List<TextLine.PlacedSymbol> symbols = line.symbols();
+        boolean barred = symbols.stream().anyMatch(TextLine.PlacedSymbol::isBarLine);
         List<Integer> starts = new ArrayList<>();
         StringBuilder text = new StringBuilder();
         boolean begins = true;
-        for (TextLine.Symbol symbol : symbols) {
+        for (TextLine.PlacedSymbol symbol : symbols) {
             if (symbol.isBarLine()) {
                 begins = true;
             } else if (begins || !barred) {

@@ -134,7 +134,8 @@ public record AfterAnswer(Key key, Numeral numeral, List<Continuation> ways, Lis
 
     @Override
     public void json(Json json) {
-        json.put("kind", "after").put("key", key.toString())
+        json.put("kind", "after")
+                .put("key", key.toString())
                 .put("numeral", numeral.toString())
                 .put("symbol", numeral.in(key).toString())
                 .objects("next", ways, AfterAnswer::json)

@@ -84,7 +84,8 @@ public record FitAnswer(Fit fit, List<Phrase> remarks) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("kind", "fit").put("key", fit.progression().key().toString())
+        json.put("kind", "fit")
+                .put("key", fit.progression().key().toString())
                 .objects(
                         "notes",
                         fit.notes(),

@@ -28,8 +28,7 @@ public record AssignAnswer(String file, Assignment assignment) implements Answer
                 .line(made)
                 .line(Phrase.sentence(
                         "A pupil takes it with {0}, or writes under its questions; {1} prints it.",
-                        Phrase.verb("learn " + file + " as CODE"),
-                        Phrase.verb("sheet " + file + " --pdf sheet.pdf")))
+                        Phrase.verb("learn " + file + " as CODE"), Phrase.verb("sheet " + file + " --pdf sheet.pdf")))
                 .build()
                 .wrapped(look.width());
     }

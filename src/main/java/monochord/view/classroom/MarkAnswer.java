@@ -68,7 +68,10 @@ public final class MarkAnswer implements Answer {
         if (rows == null) {
             List<MarkedRow> marked = new ArrayList<>();
             mark(one -> marked.add(new MarkedRow(
-                    one.handIn().withoutAnswers(), one.handIn().right(), one.handIn().of(), one.doubles())));
+                    one.handIn().withoutAnswers(),
+                    one.handIn().right(),
+                    one.handIn().of(),
+                    one.doubles())));
             rows = marked;
         }
         return rows;
@@ -119,9 +122,8 @@ public final class MarkAnswer implements Answer {
     }
 
     private Optional<StyledText> faults(Look look) {
-        List<Fault> faults = rows().stream()
-                .flatMap(row -> row.summary().faults().stream())
-                .toList();
+        List<Fault> faults =
+                rows().stream().flatMap(row -> row.summary().faults().stream()).toList();
         StyledText.Builder text =
                 StyledText.builder(look.naming(NoteNaming.ENGLISH).reader());
         faults.stream().limit(MOST_FAULTS).forEach(fault -> text.line(fault.phrase()));
@@ -163,9 +165,15 @@ public final class MarkAnswer implements Answer {
                 .put("answer", last.map(MarkedTry::answer).orElse(null))
                 .put("tries", answer.tries().size())
                 .put("tried", answer.tries().stream().map(MarkedTry::answer).toList())
-                .put("verdict", last.map(one -> one.verdict().grade().toString()).orElse(null))
-                .put("misconception", last.map(one -> one.verdict().misconception()).orElse(null))
-                .put("message", last.map(one -> one.verdict().message().toString()).orElse(null))
+                .put(
+                        "verdict",
+                        last.map(one -> one.verdict().grade().toString()).orElse(null))
+                .put(
+                        "misconception",
+                        last.map(one -> one.verdict().misconception()).orElse(null))
+                .put(
+                        "message",
+                        last.map(one -> one.verdict().message().toString()).orElse(null))
                 .put("expected", answer.question().expected());
         return json.put("first", answer.tries().isEmpty() ? null : first(answer).toString())
                 .put("help", answer.help())
@@ -190,11 +198,14 @@ public final class MarkAnswer implements Answer {
                 .put("unknown", handIn.signs().unknown())
                 .put("doubles", marked.doubles().orElse(null))
                 .put("given", handIn.given().map(Object::toString).orElse(null))
-                .objects("faults", handIn.faults(), (object, fault) -> object.put("path", fault.path())
-                        .put("line", fault.line())
-                        .put("column", fault.column())
-                        .put("what", fault.what().toString())
-                        .put("instead", fault.instead().toString()));
+                .objects(
+                        "faults",
+                        handIn.faults(),
+                        (object, fault) -> object.put("path", fault.path())
+                                .put("line", fault.line())
+                                .put("column", fault.column())
+                                .put("what", fault.what().toString())
+                                .put("instead", fault.instead().toString()));
     }
 
     @Override

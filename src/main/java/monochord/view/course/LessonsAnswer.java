@@ -76,15 +76,16 @@ public record LessonsAnswer(List<LibraryEntry> entries, Marks marks) implements 
 
     @Override
     public void json(Json json) {
-        json.put("kind", "lessons").objects(
-                "lessons",
-                entries,
-                (object, entry) -> object.put("number", entry.number())
-                        .put("slug", entry.slug())
-                        .put("title", entry.title())
-                        .put("book", entry.book())
-                        .put("grade", entry.grade())
-                        .put("done", marks.done.contains(entry.slug()))
-                        .put("left", marks.left.contains(entry.slug())));
+        json.put("kind", "lessons")
+                .objects(
+                        "lessons",
+                        entries,
+                        (object, entry) -> object.put("number", entry.number())
+                                .put("slug", entry.slug())
+                                .put("title", entry.title())
+                                .put("book", entry.book())
+                                .put("grade", entry.grade())
+                                .put("done", marks.done.contains(entry.slug()))
+                                .put("left", marks.left.contains(entry.slug())));
     }
 }

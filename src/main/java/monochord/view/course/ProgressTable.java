@@ -44,7 +44,8 @@ public record ProgressTable(Knowledge knowledge, long time) implements Answer {
 
     @Override
     public void json(Json json) {
-        json.put("kind", "progress").put("time", day(time))
+        json.put("kind", "progress")
+                .put("time", day(time))
                 .objects("items", knowledge.standings().entrySet().stream().toList(), (object, entry) -> {
                     SkillMastery standing = entry.getValue();
                     object.put("skill", entry.getKey().skill())

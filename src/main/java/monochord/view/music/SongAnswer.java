@@ -135,8 +135,7 @@ public record SongAnswer(Song song) implements Answer {
 
     private StyledText below(Section section, SectionMusic music, Look look) {
         StyledText.Builder text = StyledText.builder(look.reader());
-        pickup(music)
-                .ifPresent(chords -> text.line(Phrase.of("In the pick-up: {0}", Phrase.row(chords)), Style.QUIET));
+        pickup(music).ifPresent(chords -> text.line(Phrase.of("In the pick-up: {0}", Phrase.row(chords)), Style.QUIET));
         boolean repeats = music.order().size() != music.bars().size();
         if (repeats) {
             text.line(

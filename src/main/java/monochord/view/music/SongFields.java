@@ -51,7 +51,7 @@ final class SongFields {
                 .put(
                         "played",
                         music.played().notes().stream()
-                                .map(SongMusic.Note::pitch)
+                                .map(SongMusic.SungNote::pitch)
                                 .toList());
     }
 

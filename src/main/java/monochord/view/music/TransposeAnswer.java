@@ -32,7 +32,8 @@ public record TransposeAnswer(Progression from, Progression to, Phrase as) imple
 
     @Override
     public void json(Json json) {
-        json.put("kind", "transpose").put("from", from.key().toString())
+        json.put("kind", "transpose")
+                .put("from", from.key().toString())
                 .put("key", to.key().toString())
                 .objects("chords", ProgressionAnswer.rows(to), (object, row) -> row.json(object));
     }

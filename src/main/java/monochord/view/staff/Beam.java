@@ -17,11 +17,11 @@ final class Beam {
     private static final double STEEPEST = 1;
     private static final double STUB = 1.1;
 
-    private final List<Note> notes;
+    private final List<BeamedNote> notes;
     private final boolean up;
 
     /** A note under it, at its place in the line. */
-    record Note(ChordOnStaff chord, double x) {
+    record BeamedNote(ChordOnStaff chord, double x) {
         double stemX() {
             return x + chord.stemX();
         }
@@ -35,7 +35,7 @@ final class Beam {
         }
     }
 
-    Beam(List<Note> notes) {
+    Beam(List<BeamedNote> notes) {
         this.notes = notes;
         this.up = notes.get(0).chord.set().stemUp();
     }
@@ -45,12 +45,12 @@ final class Beam {
         double slope = slope();
         double start = start(slope);
         List<Drawn> drawn = new ArrayList<>();
-        for (Note note : notes) {
+        for (BeamedNote note : notes) {
             double end = y(start, slope, note.middle());
             Box stem = note.chord.stem(end);
             drawn.add(new Drawn.Line("stem", stem.moved(note.x, 0)));
         }
-        int most = notes.stream().mapToInt(Note::flags).max().orElse(1);
+        int most = notes.stream().mapToInt(BeamedNote::flags).max().orElse(1);
         for (int level = 0; level < most; level++) {
             level(level, start + level * (THICK + APART) * (up ? 1 : -1), slope, drawn);
         }
@@ -58,11 +58,11 @@ final class Beam {
     }
 
     private double slope() {
-        Note first = notes.get(0);
-        Note last = notes.get(notes.size() - 1);
+        BeamedNote first = notes.get(0);
+        BeamedNote last = notes.get(notes.size() - 1);
         double one = first.chord.nearest();
         double other = last.chord.nearest();
-        for (Note note : notes.subList(1, notes.size() - 1)) {
+        for (BeamedNote note : notes.subList(1, notes.size() - 1)) {
             double y = note.chord.nearest();
             if (up ? y <= Math.min(one, other) : y >= Math.max(one, other)) {
                 return 0;
@@ -75,7 +75,7 @@ final class Beam {
     /** The height of its outer edge over the first stem: every stem is as long as it must be, and reaches the middle line. */
     private double start(double slope) {
         double start = up ? Double.MAX_VALUE : -Double.MAX_VALUE;
-        for (Note note : notes) {
+        for (BeamedNote note : notes) {
             double least =
                     Math.max(ChordOnStaff.STEM_LENGTH - 0.3, SHORTEST_STEM + (note.flags() - 1) * (THICK + APART));
             double end = up ? note.chord.nearest() - least : note.chord.nearest() + least;

@@ -75,7 +75,7 @@ public final class Engraving {
         List<SetBar> line = new ArrayList<>();
         double width = 0;
         for (SetBar bar : bars) {
-            StaffSystem.Kind kind = kind(systems.isEmpty(), false);
+            StaffSystem.SystemShape kind = kind(systems.isEmpty(), false);
             if (line.isEmpty()) {
                 width = StaffSystem.beforeMusic(bar.state(), kind) + bar.width(true);
             } else if (width + bar.width(false) - bar.behindLine() > free) {
@@ -95,7 +95,8 @@ public final class Engraving {
         return systems;
     }
 
-    private StaffSystem.Kind kind(boolean first, boolean last) {
-        return new StaffSystem.Kind(music.clefs().size(), first && music.metre().isPresent(), last, music.isBarred());
+    private StaffSystem.SystemShape kind(boolean first, boolean last) {
+        return new StaffSystem.SystemShape(
+                music.clefs().size(), first && music.metre().isPresent(), last, music.isBarred());
     }
 }

@@ -55,7 +55,7 @@ public final class MusicOnStaff {
                 title,
                 signature,
                 columns.stream()
-                        .map(column -> StaffBar.of(List.of(column), StaffBar.Line.NONE))
+                        .map(column -> StaffBar.of(List.of(column), StaffBar.BarLine.NONE))
                         .toList());
     }
 
@@ -131,13 +131,13 @@ public final class MusicOnStaff {
                 shares += slot.shares();
             }
             if (progression.barred()) {
-                bars.add(StaffBar.of(columns, StaffBar.Line.SINGLE));
+                bars.add(StaffBar.of(columns, StaffBar.BarLine.SINGLE));
             } else {
-                columns.forEach(column -> bars.add(StaffBar.of(List.of(column), StaffBar.Line.NONE)));
+                columns.forEach(column -> bars.add(StaffBar.of(List.of(column), StaffBar.BarLine.NONE)));
             }
         }
         if (progression.barred()) {
-            bars.add(bars.remove(bars.size() - 1).with(StaffBar.Line.FINAL));
+            bars.add(bars.remove(bars.size() - 1).with(StaffBar.BarLine.FINAL));
         }
         return bars;
     }

@@ -42,7 +42,7 @@ record SetBar(StaffBar bar, StaffMusic.State state, List<SetColumn> columns, Lis
                         .toList();
             }
             bars.add(of(bar, state, memories, new VoiceSetting(state, tied), reader));
-            if (bar.end() != StaffBar.Line.NONE) {
+            if (bar.end() != StaffBar.BarLine.NONE) {
                 memories.forEach(AccidentalMemory::barLine);
             }
         }
@@ -116,7 +116,7 @@ record SetBar(StaffBar bar, StaffMusic.State state, List<SetColumn> columns, Lis
     }
 
     double behindLine() {
-        return bar.end() == StaffBar.Line.NONE ? 0 : BEHIND_LINE;
+        return bar.end() == StaffBar.BarLine.NONE ? 0 : BEHIND_LINE;
     }
 
     /** As wide as it is within a line, or at its start. */

@@ -18,13 +18,13 @@ import monochord.text.Phrase;
 public record StaffBar(
         List<StaffColumn> columns,
         Before before,
-        Line end,
+        BarLine end,
         Phrase over,
         String ending,
         boolean endsLine,
         int number) {
     /** What comes behind a bar. */
-    public enum Line {
+    public enum BarLine {
         NONE,
         SINGLE,
         DOUBLE,
@@ -51,7 +51,7 @@ public record StaffBar(
         columns = List.copyOf(columns);
     }
 
-    public static StaffBar of(List<StaffColumn> columns, Line end) {
+    public static StaffBar of(List<StaffColumn> columns, BarLine end) {
         return new StaffBar(columns, Before.NOTHING, end, Phrase.NOTHING, "", false, 0);
     }
 
@@ -59,7 +59,7 @@ public record StaffBar(
         return new StaffBar(columns, changes, end, over, ending, endsLine, number);
     }
 
-    public StaffBar with(Line line) {
+    public StaffBar with(BarLine line) {
         return new StaffBar(columns, before, line, over, ending, endsLine, number);
     }
 

@@ -29,38 +29,38 @@ final class StaffLine {
             column.column().fixed(staff).forEach(thing -> drawn.add(thing.moved(column.x(), 0)));
         }
         beams();
-        Map<StaffEvent.Voice, List<Beam.Note>> voices = voices();
+        Map<StaffEvent.Voice, List<Beam.BeamedNote>> voices = voices();
         voices.values().forEach(this::ties);
         voices.values().forEach(notes -> drawn.addAll(new Tuplets(notes, drawn).drawn()));
     }
 
     private void beams() {
-        Map<String, List<Beam.Note>> beams = new LinkedHashMap<>();
+        Map<String, List<Beam.BeamedNote>> beams = new LinkedHashMap<>();
         for (PlacedColumn column : columns) {
             for (ChordOnStaff chord : column.column().chords(staff)) {
                 chord.set()
                         .beam()
                         .ifPresent(beam -> beams.computeIfAbsent(column.bar() + " " + beam, one -> new ArrayList<>())
-                                .add(new Beam.Note(chord, column.x())));
+                                .add(new Beam.BeamedNote(chord, column.x())));
             }
         }
         beams.values().forEach(notes -> drawn.addAll(new Beam(notes).drawn()));
     }
 
-    private Map<StaffEvent.Voice, List<Beam.Note>> voices() {
-        Map<StaffEvent.Voice, List<Beam.Note>> voices = new HashMap<>();
+    private Map<StaffEvent.Voice, List<Beam.BeamedNote>> voices() {
+        Map<StaffEvent.Voice, List<Beam.BeamedNote>> voices = new HashMap<>();
         for (PlacedColumn column : columns) {
             for (ChordOnStaff chord : column.column().chords(staff)) {
                 voices.computeIfAbsent(chord.set().event().voice(), voice -> new ArrayList<>())
-                        .add(new Beam.Note(chord, column.x()));
+                        .add(new Beam.BeamedNote(chord, column.x()));
             }
         }
         return voices;
     }
 
-    private void ties(List<Beam.Note> notes) {
+    private void ties(List<Beam.BeamedNote> notes) {
         for (int i = 0; i < notes.size(); i++) {
-            Beam.Note note = notes.get(i);
+            Beam.BeamedNote note = notes.get(i);
             if (i == 0) {
                 for (Pitch pitch : note.chord().set().tiedInto()) {
                     double to = note.x() + note.chord().heads().left();

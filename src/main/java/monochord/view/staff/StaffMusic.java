@@ -37,7 +37,7 @@ public record StaffMusic(
     /** Without bar lines or metre, for two hands or one. */
     public static StaffMusic free(Phrase title, int signature, boolean grand, List<StaffColumn> columns) {
         List<StaffBar> bars = columns.stream()
-                .map(column -> StaffBar.of(List.of(column), StaffBar.Line.NONE))
+                .map(column -> StaffBar.of(List.of(column), StaffBar.BarLine.NONE))
                 .toList();
         return barred(title, signature, grand, bars);
     }
@@ -79,7 +79,7 @@ public record StaffMusic(
     }
 
     boolean isBarred() {
-        return bars.stream().anyMatch(bar -> bar.end() != StaffBar.Line.NONE);
+        return bars.stream().anyMatch(bar -> bar.end() != StaffBar.BarLine.NONE);
     }
 
     /** All columns of all bars, in order. */

@@ -32,7 +32,7 @@ final class StaffSystem {
     private static final double CLEAR = 1;
 
     private final List<SetBar> bars;
-    private final Kind kind;
+    private final SystemShape kind;
     private final List<Drawn> drawn = new ArrayList<>();
     private double top;
     private double apart;
@@ -46,15 +46,15 @@ final class StaffSystem {
      * @param last whether the music ends with it
      * @param barred whether the music has bar lines at all
      */
-    record Kind(int staves, boolean metre, boolean last, boolean barred) {}
+    record SystemShape(int staves, boolean metre, boolean last, boolean barred) {}
 
-    StaffSystem(List<SetBar> bars, Kind kind) {
+    StaffSystem(List<SetBar> bars, SystemShape kind) {
         this.bars = bars;
         this.kind = kind;
     }
 
     /** Brace, clef, signature and metre with the room around them. */
-    static double beforeMusic(StaffMusic.State state, Kind kind) {
+    static double beforeMusic(StaffMusic.State state, SystemShape kind) {
         return start(kind)
                 + CLEF
                 + clefWidth(state)
@@ -64,7 +64,7 @@ final class StaffSystem {
                 + BEHIND_SIGNATURE;
     }
 
-    private static double start(Kind kind) {
+    private static double start(SystemShape kind) {
         return kind.staves > 1 ? BRACE : 0;
     }
 
@@ -81,14 +81,14 @@ final class StaffSystem {
             SetBar bar = bars.get(i);
             width += bar.width(i == 0) - (i + 1 == bars.size() ? bar.behindLine() : 0);
         }
-        return width + (lastLine() == StaffBar.Line.NONE ? END : 0);
+        return width + (lastLine() == StaffBar.BarLine.NONE ? END : 0);
     }
 
     private StaffMusic.State state() {
         return bars.get(0).state();
     }
 
-    private StaffBar.Line lastLine() {
+    private StaffBar.BarLine lastLine() {
         return bars.get(bars.size() - 1).bar().end();
     }
 
@@ -129,11 +129,11 @@ final class StaffSystem {
         if (kind.staves > 1) {
             joined();
         }
-        for (LineLayout.Start start : layout.starts()) {
+        for (LineLayout.BarStart start : layout.starts()) {
             changes(start);
             line(start.bar().bar().end(), start.lineRight());
         }
-        if (lastLine() == StaffBar.Line.NONE && (kind.barred || kind.last)) {
+        if (lastLine() == StaffBar.BarLine.NONE && (kind.barred || kind.last)) {
             upright("bar-line", right - SetBar.BAR_LINE, SetBar.BAR_LINE);
         }
     }
@@ -213,7 +213,7 @@ final class StaffSystem {
     }
 
     /** What is written at the start of a bar; clef and key only where they do not begin the line anyway. */
-    private void changes(LineLayout.Start start) {
+    private void changes(LineLayout.BarStart start) {
         StaffBar.Before before = start.bar().bar().before();
         double x = start.x() + BEFORE_SIGNS;
         if (!start.beginsLine() && before.clef().isPresent()) {
@@ -246,7 +246,7 @@ final class StaffSystem {
     }
 
     /** @param edge the right edge of all of it */
-    private void line(StaffBar.Line line, double edge) {
+    private void line(StaffBar.BarLine line, double edge) {
         double thin = edge - SetBar.BAR_LINE;
         switch (line) {
             case NONE -> {}
@@ -259,7 +259,7 @@ final class StaffSystem {
                 double inner = edge - SetBar.THICK - SetBar.LINES_APART - SetBar.BAR_LINE;
                 upright("bar-line", edge - SetBar.THICK, SetBar.THICK);
                 upright("bar-line", inner, SetBar.BAR_LINE);
-                if (line == StaffBar.Line.REPEAT) {
+                if (line == StaffBar.BarLine.REPEAT) {
                     dots(inner - 0.7);
                 }
             }

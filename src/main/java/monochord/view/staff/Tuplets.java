@@ -15,20 +15,20 @@ final class Tuplets {
     private static final double THIN = 0.16;
     private static final double HOOK = 0.7;
 
-    private final List<Beam.Note> notes;
+    private final List<Beam.BeamedNote> notes;
     private final List<Drawn> there;
 
     /** @param there what stands on the staff so far, which is kept off */
-    Tuplets(List<Beam.Note> notes, List<Drawn> there) {
+    Tuplets(List<Beam.BeamedNote> notes, List<Drawn> there) {
         this.notes = notes;
         this.there = List.copyOf(there);
     }
 
     List<Drawn> drawn() {
         List<Drawn> drawn = new ArrayList<>();
-        List<Beam.Note> group = new ArrayList<>();
+        List<Beam.BeamedNote> group = new ArrayList<>();
         Beats filled = Beats.ZERO;
-        for (Beam.Note note : notes) {
+        for (Beam.BeamedNote note : notes) {
             NoteLength length = note.chord().set().event().length();
             if (!length.isInTuplet()) {
                 group.clear();
@@ -46,10 +46,10 @@ final class Tuplets {
         return drawn;
     }
 
-    private void draw(List<Beam.Note> group, int figure, List<Drawn> drawn) {
+    private void draw(List<Beam.BeamedNote> group, int figure, List<Drawn> drawn) {
         boolean up = group.get(0).chord().set().stemUp();
         double left = group.get(0).x() + group.get(0).chord().heads().left();
-        Beam.Note last = group.get(group.size() - 1);
+        Beam.BeamedNote last = group.get(group.size() - 1);
         double right = last.x() + last.chord().heads().right();
         double y = up ? edge(left, right, true) - APART : edge(left, right, false) + APART + FIGURE;
         MusicSign sign = MusicSign.named("tuplet" + figure);

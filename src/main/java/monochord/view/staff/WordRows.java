@@ -50,8 +50,7 @@ final class WordRows {
     }
 
     double heightAbove() {
-        double words =
-                (symbols ? CLEAR + SetColumn.WORDS : 0) + (endings ? CLEAR + ROW : 0) + (names ? ROW + 0.4 : 0);
+        double words = (symbols ? CLEAR + SetColumn.WORDS : 0) + (endings ? CLEAR + ROW : 0) + (names ? ROW + 0.4 : 0);
         return Math.max(words, number() > 0 ? NUMBER + 2 * NUMBER_CLEAR : 0);
     }
 
@@ -68,8 +67,7 @@ final class WordRows {
     private void number(double highest, List<Drawn> drawn) {
         if (number() > 0) {
             Phrase number = Phrase.of("{0}", number());
-            drawn.add(new Drawn.Words(
-                    "bar-number", number, 0, highest - NUMBER_CLEAR, NUMBER, Typeface.REGULAR));
+            drawn.add(new Drawn.Words("bar-number", number, 0, highest - NUMBER_CLEAR, NUMBER, Typeface.REGULAR));
         }
     }
 
@@ -90,7 +88,7 @@ final class WordRows {
             endings(y, drawn);
             y -= ROW;
         }
-        for (LineLayout.Start start : layout.starts()) {
+        for (LineLayout.BarStart start : layout.starts()) {
             Phrase name = start.bar().bar().over();
             if (!name.isEmpty()) {
                 drawn.add(new Drawn.Words("section", name, start.x(), y - 0.4, SetColumn.WORDS, Typeface.BOLD));
@@ -101,7 +99,7 @@ final class WordRows {
 
     /** Each from its first bar to the line that ends it, the next ending or the end of the line. */
     private void endings(double y, List<Drawn> drawn) {
-        List<LineLayout.Start> starts = layout.starts();
+        List<LineLayout.BarStart> starts = layout.starts();
         for (int i = 0; i < starts.size(); i++) {
             String numbers = starts.get(i).bar().bar().ending();
             if (numbers.isEmpty()) {
@@ -109,7 +107,7 @@ final class WordRows {
             }
             int end = i;
             while (end + 1 < starts.size()
-                    && starts.get(end).bar().bar().end() == StaffBar.Line.SINGLE
+                    && starts.get(end).bar().bar().end() == StaffBar.BarLine.SINGLE
                     && starts.get(end + 1).bar().bar().ending().isEmpty()) {
                 end++;
             }
@@ -117,7 +115,7 @@ final class WordRows {
             double to = Math.min(right, starts.get(end).lineRight() - 0.2);
             drawn.add(new Drawn.Line("ending", new Box(left, y - ENDING, to, y - ENDING + THIN)));
             drawn.add(new Drawn.Line("ending", new Box(left, y - ENDING, left + THIN, y)));
-            if (starts.get(end).bar().bar().end() == StaffBar.Line.REPEAT) {
+            if (starts.get(end).bar().bar().end() == StaffBar.BarLine.REPEAT) {
                 drawn.add(new Drawn.Line("ending", new Box(to - THIN, y - ENDING, to, y)));
             }
             drawn.add(new Drawn.Words(

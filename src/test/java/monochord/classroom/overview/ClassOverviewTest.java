@@ -72,7 +72,8 @@ class ClassOverviewTest {
     @Test
     void nothingThatWasNotPlantedStandsAboveWhatWas() {
         List<Long> seeds = Thorough.spread(LongStream.range(0, SEEDS).boxed().toList(), 20, 0);
-        List<Long> missed = seeds.stream().filter(seed -> !findsWhatWasPlanted(seed)).toList();
+        List<Long> missed =
+                seeds.stream().filter(seed -> !findsWhatWasPlanted(seed)).toList();
         assertTrue(missed.size() <= MISSES_ALLOWED * seeds.size() / SEEDS, () -> "missed with the seeds " + missed);
     }
 
@@ -80,19 +81,22 @@ class ClassOverviewTest {
     @Test
     void figuresAgreeWithAnIndependentCount() {
         SimulatedClass simulated = new SimulatedClass(7);
-        List<KeptAttempt> all =
-                IntStream.range(0, WEEKS).boxed().flatMap(week -> simulated.week(week).stream()).toList();
+        List<KeptAttempt> all = IntStream.range(0, WEEKS)
+                .boxed()
+                .flatMap(week -> simulated.week(week).stream())
+                .toList();
         ClassOverview overview = overview(all);
         assertEquals(SimulatedClass.PUPILS, overview.codes().size());
         assertEquals(WEEKS * SimulatedClass.PUPILS * SimulatedClass.QUESTIONS, overview.asked());
-        assertEquals(
-                all.stream().filter(one -> one.attempt().grade().isRight()).count(), overview.right());
+        assertEquals(all.stream().filter(one -> one.attempt().grade().isRight()).count(), overview.right());
         assertEquals(expectedGrid(all), overview.grid());
         assertEquals(expectedMistakes(all), told(overview));
         assertEquals(
                 IntStream.range(0, WEEKS).mapToObj(week -> 600).toList(),
                 overview.weeks().stream().map(ClassOverview.ClassWeek::asked).toList());
-        assertEquals("2026-09-07T00:00:00Z", Instant.ofEpochMilli(overview.weeks().get(0).from()).toString());
+        assertEquals(
+                "2026-09-07T00:00:00Z",
+                Instant.ofEpochMilli(overview.weeks().get(0).from()).toString());
     }
 
     private static Map<SkillInKey, ClassCell> expectedGrid(List<KeptAttempt> all) {
@@ -102,8 +106,8 @@ class ClassOverviewTest {
         Map<String, Knowledge> known = new TreeMap<>();
         byPupil.forEach((code, evidence) -> known.put(code, Knowledge.of(evidence)));
         Map<SkillInKey, ClassCell> grid = new TreeMap<>();
-        all.forEach(kept -> grid.computeIfAbsent(
-                kept.attempt().evidence().orElseThrow().item(), item -> cell(item, known)));
+        all.forEach(kept ->
+                grid.computeIfAbsent(kept.attempt().evidence().orElseThrow().item(), item -> cell(item, known)));
         return grid;
     }
 
@@ -132,7 +136,8 @@ class ClassOverviewTest {
     private static Map<String, Integer> expectedMistakes(List<KeptAttempt> all) {
         Map<String, Integer> counts = new TreeMap<>();
         for (KeptAttempt kept : all) {
-            if (!kept.attempt().misconception().isEmpty() && !kept.attempt().grade().isRight()) {
+            if (!kept.attempt().misconception().isEmpty()
+                    && !kept.attempt().grade().isRight()) {
                 counts.merge(kept.attempt().misconception() + " " + kept.learner(), 1, Integer::sum);
             }
         }
@@ -141,8 +146,9 @@ class ClassOverviewTest {
 
     private static Map<String, Integer> told(ClassOverview overview) {
         Map<String, Integer> told = new TreeMap<>();
-        overview.mistakesOfAllSkills().forEach(one -> one.byPupil()
-                .forEach((code, times) -> told.put(one.misconception().id() + " " + code, times)));
+        overview.mistakesOfAllSkills()
+                .forEach(one -> one.byPupil()
+                        .forEach((code, times) -> told.put(one.misconception().id() + " " + code, times)));
         return told;
     }
 
@@ -166,7 +172,9 @@ class ClassOverviewTest {
     @Test
     void nobodyIsNothing() {
         ClassOverview none = new ClassTally().overview();
-        assertEquals(new ClassOverview(List.of(), new TreeMap<>(new HashMap<SkillInKey, ClassCell>()), List.of(), List.of()), none);
+        assertEquals(
+                new ClassOverview(List.of(), new TreeMap<>(new HashMap<SkillInKey, ClassCell>()), List.of(), List.of()),
+                none);
         assertEquals(List.of(), NextTopic.all(none));
     }
 
@@ -182,12 +190,12 @@ class ClassOverviewTest {
         }
         List<NextTopic> topics = NextTopic.all(tally.overview());
         assertEquals(
-                List.of(
-                        "Lowered degrees: go over this rule. A flat in front of a degree says: a half step below the"
-                                + " degree of the major scale."),
+                List.of("Lowered degrees: go over this rule. A flat in front of a degree says: a half step below the"
+                        + " degree of the major scale."),
                 topics.stream().map(topic -> topic.sentence().toString()).toList());
         assertEquals(
-                "The degree not lowered: 4 times in 8 answers, by 7b-04.", topics.get(0).evidence().toString());
+                "The degree not lowered: 4 times in 8 answers, by 7b-04.",
+                topics.get(0).evidence().toString());
         assertEquals("[Eb major]", topics.get(0).keys().toString());
     }
 
@@ -199,7 +207,8 @@ class ClassOverviewTest {
             tally.add(new PupilAnswer(1, code, new SkillInKey("triad-spelling", "C major"), "", true, true));
         }
         NextTopic topic = NextTopic.all(tally.overview()).get(0);
-        assertEquals("Spelling triads: practise it in D♭ major.", topic.sentence().toString());
+        assertEquals(
+                "Spelling triads: practise it in D♭ major.", topic.sentence().toString());
         assertEquals(
                 "There none of 3 answers was right at the first try; not yet sure: 7b-04, 7b-05 and 7b-06.",
                 topic.evidence().toString());

@@ -144,7 +144,8 @@ final class SimulatedClass {
                     && one.pupils().contains(pupil)
                     && chance.nextDouble() < one.rate();
             List<Mistake> led = mistakes.stream()
-                    .filter(mistake -> mistake.misconception() == one.procedure().misconception())
+                    .filter(mistake ->
+                            mistake.misconception() == one.procedure().misconception())
                     .sorted(Comparator.comparing(Mistake::answer))
                     .toList();
             if (follows && !led.isEmpty()) {

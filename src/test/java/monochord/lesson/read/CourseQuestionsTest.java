@@ -137,10 +137,13 @@ class CourseQuestionsTest {
         if (!question.skillId().equals("key-signature")) {
             return false;
         }
-        int signs = Integer.parseInt(question.expected().replaceAll("[^0-9]", "0").substring(0, 1));
+        int signs =
+                Integer.parseInt(question.expected().replaceAll("[^0-9]", "0").substring(0, 1));
         boolean sharp = question.expected().contains("sharp");
         String letters = sharp ? "FCGDAEB" : "BEADGCF";
-        String row = letters.substring(0, signs).replaceAll("(?<=.)", sharp ? "♯ " : "♭ ").strip();
+        String row = letters.substring(0, signs)
+                .replaceAll("(?<=.)", sharp ? "♯ " : "♭ ")
+                .strip();
         String tonic = question.key().tonic().write(Signs.MUSIC);
         return signs > 1
                 && Pattern.compile("\\b" + tonic + "(?![♭♯\\w]).*(?<![♭♯] )" + row + "(?! [A-G][♭♯])")

@@ -60,7 +60,6 @@ class OpeningTest {
         assertEquals(
                 new Agenda("seven-letters", "1.2 Seven letters, each once", THREE),
                 course.stillThere(gone, "steps-and-half-steps"::equals));
-        assertEquals(
-                new Agenda("", "", THREE), new Course(Path.of("nowhere")).stillThere(gone, slug -> false));
+        assertEquals(new Agenda("", "", THREE), new Course(Path.of("nowhere")).stillThere(gone, slug -> false));
     }
 }

@@ -56,11 +56,11 @@ class AbcPlayedOutsideTest {
     }
 
     private static void same(List<String> played, Song song) {
-        List<SongMusic.Note> ours = song.music().played().notes();
+        List<SongMusic.SungNote> ours = song.music().played().notes();
         assertEquals(played.size(), ours.size(), song::toString);
         for (int i = 0; i < ours.size(); i++) {
             String[] parts = played.get(i).split("[@-]");
-            SongMusic.Note note = ours.get(i);
+            SongMusic.SungNote note = ours.get(i);
             long start = note.start().ticks(TICKS);
             long end = note.start().plus(note.beats()).ticks(TICKS);
             assertEquals(Integer.parseInt(parts[0]), note.pitch().midiNumber(), i + ": " + song);

@@ -68,8 +68,7 @@ class AbcReadOutsideTest {
         for (int i = 0; i < tunes.size(); i++) {
             Song song = song(tunes.get(i));
             String[] cells = elsewhere.get(i).split("\t");
-            all.add(new ReadElsewhere(
-                    song.head().title(), song, words(cells[1]), words(cells[2]), words(cells[3])));
+            all.add(new ReadElsewhere(song.head().title(), song, words(cells[1]), words(cells[2]), words(cells[3])));
         }
         return all;
     }
@@ -86,7 +85,7 @@ class AbcReadOutsideTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("tunes")
     void theNotesAreTheSame(ReadElsewhere read) {
-        List<SongMusic.Note> ours = read.song().music().played().notes();
+        List<SongMusic.SungNote> ours = read.song().music().played().notes();
         assertEquals(read.notes().size(), ours.size());
         for (int i = 0; i < ours.size(); i++) {
             List<Integer> parts = Arrays.stream(read.notes().get(i).split("[@-]"))
@@ -122,9 +121,7 @@ class AbcReadOutsideTest {
         for (SongMusic.ChordChange change : ours) {
             int at = (int) change.start().ticks(TICKS);
             assertEquals(
-                    classes(change.chord()),
-                    elsewhere.floorEntry(at + ROUNDED).getValue(),
-                    change + " of " + read);
+                    classes(change.chord()), elsewhere.floorEntry(at + ROUNDED).getValue(), change + " of " + read);
         }
         Set<Integer> places =
                 ours.stream().map(change -> (int) change.start().ticks(TICKS)).collect(Collectors.toSet());
@@ -153,8 +150,7 @@ class AbcReadOutsideTest {
             boolean isFull = bar.beats().compareTo(read.song().head().metre().bar()) >= 0;
             if (isFull && now.compareTo(first) >= 0) {
                 Beats start = now;
-                assertTrue(
-                        told.stream().anyMatch(at -> isNear(at, start)), () -> start + " is no bar of " + told);
+                assertTrue(told.stream().anyMatch(at -> isNear(at, start)), () -> start + " is no bar of " + told);
             }
             now = now.plus(bar.beats());
         }

@@ -203,9 +203,7 @@ class AbcReaderTest {
         assertEquals(
                 List.of("Part A 2 in 4: C | F |", "Part B 2 in 2: G | C |"),
                 parts(song(head + "\"G7\"G|\"C\"c2c|\"F\"c2:|A|\"G\"c2c|\"C\"c2|]\n")));
-        assertEquals(
-                List.of("Tune 3 in 4: C | F | C |"),
-                parts(song(head + "|:\"C\"c2c|1\"F\"c3:|2\"C\"c3|]\n")));
+        assertEquals(List.of("Tune 3 in 4: C | F | C |"), parts(song(head + "|:\"C\"c2c|1\"F\"c3:|2\"C\"c3|]\n")));
         assertEquals(
                 List.of("Tune 4 in 8"), parts(song(head + "c3|d3:|:e3|f3:|\nw: la la la la\n")), "words stand below");
     }

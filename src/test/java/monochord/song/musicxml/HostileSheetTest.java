@@ -54,13 +54,12 @@ class HostileSheetTest {
     void namesInAnArchiveLeadNowhere() throws IOException {
         Path secret = Files.writeString(folder.resolve("secret.xml"), SHEET);
         String none = "s.mxl: it is an archive without the score in it that a .mxl file has";
-        for (String path : List.of("../secret.xml", secret.toString(), secret.toUri().toString(), "", "a/")) {
+        for (String path :
+                List.of("../secret.xml", secret.toString(), secret.toUri().toString(), "", "a/")) {
             refused(packed(container(path), "a/s.xml", SHEET.getBytes(StandardCharsets.UTF_8)), none);
         }
         Path climbing = packed(container("../s.xml"), "../s.xml", SHEET.getBytes(StandardCharsets.UTF_8));
-        assertEquals(
-                "A",
-                LeadSheetFile.song(climbing, "s.mxl").head().title());
+        assertEquals("A", LeadSheetFile.song(climbing, "s.mxl").head().title());
         assertFalse(Files.exists(folder.resolve("../s.xml")));
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(
@@ -81,10 +80,7 @@ class HostileSheetTest {
         refused(inContainer, "s.mxl: it is longer than 10 MB, which no lead sheet is");
         String entities = "<!DOCTYPE container [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;&a;&a;&a;&a;'>]>";
         refused(
-                packed(
-                        entities + container("&b;"),
-                        "aaaaaaaaaaaaaaaaaaaa",
-                        SHEET.getBytes(StandardCharsets.UTF_8)),
+                packed(entities + container("&b;"), "aaaaaaaaaaaaaaaaaaaa", SHEET.getBytes(StandardCharsets.UTF_8)),
                 "s.mxl: it is not well-formed XML at line 1, column 133");
     }
 
@@ -108,9 +104,11 @@ class HostileSheetTest {
                 start + ("<measure>" + note.repeat(200) + "</measure>").repeat(150) + end,
                 "it has more than 20000 notes");
         String again = "<barline location='right'><repeat direction='backward' times='32'/></barline>";
-        fault(start + "<measure>" + note + again.replace("32", "999999999") + "</measure>" + end,
+        fault(
+                start + "<measure>" + note + again.replace("32", "999999999") + "</measure>" + end,
                 "a repeat of more than 32 cannot be read");
-        Path file = Files.writeString(folder.resolve("s.mxl"), start + ("<measure>" + note + again + "</measure>").repeat(300) + end);
+        Path file = Files.writeString(
+                folder.resolve("s.mxl"), start + ("<measure>" + note + again + "</measure>").repeat(300) + end);
         Song song = LeadSheetFile.song(file, "s.mxl");
         assertTrue(song.music().played().notes().size() <= 20_000);
     }

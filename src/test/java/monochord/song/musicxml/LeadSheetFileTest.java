@@ -246,9 +246,15 @@ class LeadSheetFileTest {
         String xml = "<?xml version='1.0' encoding='ISO-8859-1'?><t>Frère</t>";
         assertEquals(xml, SheetText.of(xml.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)));
         assertEquals("<t>Frère</t>", SheetText.of("<t>Frère</t>".getBytes(java.nio.charset.StandardCharsets.UTF_16)));
-        assertEquals("<t>Frère</t>", SheetText.of("\ufeff<t>Frère</t>".getBytes(java.nio.charset.StandardCharsets.UTF_16LE)));
-        assertEquals("<t>Fr\ufffdre</t>", SheetText.of("<t>Fr\u00e8re</t>".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)));
-        assertEquals("<?xml encoding='odd'?>é", SheetText.of("<?xml encoding='odd'?>é".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+        assertEquals(
+                "<t>Frère</t>",
+                SheetText.of("\ufeff<t>Frère</t>".getBytes(java.nio.charset.StandardCharsets.UTF_16LE)));
+        assertEquals(
+                "<t>Fr\ufffdre</t>",
+                SheetText.of("<t>Fr\u00e8re</t>".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)));
+        assertEquals(
+                "<?xml encoding='odd'?>é",
+                SheetText.of("<?xml encoding='odd'?>é".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
     }
 
     @Test

@@ -40,7 +40,7 @@ class TextChartTest {
             Key: D                      ; FIELD
             Tempo: 76                   ; FIELD
             """)
-    void aLineIsTakenFor(String line, TextLine.Kind kind) {
+    void aLineIsTakenFor(String line, TextLine.LineKind kind) {
         assertEquals(kind, TextLine.of(line).kind());
     }
 

@@ -47,7 +47,7 @@ class RhythmLawsTest {
             }
             List<StaffColumn> columns = new ArrayList<>();
             events.forEach((at, some) -> columns.add(StaffColumn.of(at, some)));
-            bars.add(StaffBar.of(columns, i + 1 < BARS ? StaffBar.Line.SINGLE : StaffBar.Line.FINAL));
+            bars.add(StaffBar.of(columns, i + 1 < BARS ? StaffBar.BarLine.SINGLE : StaffBar.BarLine.FINAL));
         }
         return new StaffMusic(Phrase.of("random"), seed % 15 - 7, Optional.of(metre), List.of(Clef.TREBLE), bars);
     }
@@ -188,9 +188,9 @@ class RhythmLawsTest {
                 0,
                 false,
                 List.of(
-                        StaffBar.of(List.of(StaffColumn.of(Beats.ZERO, List.of(held))), StaffBar.Line.SINGLE)
+                        StaffBar.of(List.of(StaffColumn.of(Beats.ZERO, List.of(held))), StaffBar.BarLine.SINGLE)
                                 .endingLine(),
-                        StaffBar.of(List.of(StaffColumn.of(Beats.ZERO, List.of(last))), StaffBar.Line.FINAL)));
+                        StaffBar.of(List.of(StaffColumn.of(Beats.ZERO, List.of(last))), StaffBar.BarLine.FINAL)));
         PrintedSvg svg = new PrintedSvg(StaffSvg.file(music, Reader.ENGLISH));
         assertEquals(2, svg.all("tie").size());
         assertEquals(10, svg.all("staff-line").size());
@@ -207,11 +207,11 @@ class RhythmLawsTest {
                 1,
                 false,
                 List.of(
-                        StaffBar.of(List.of(note), StaffBar.Line.SINGLE),
-                        StaffBar.of(List.of(note), StaffBar.Line.REPEAT)
+                        StaffBar.of(List.of(note), StaffBar.BarLine.SINGLE),
+                        StaffBar.of(List.of(note), StaffBar.BarLine.REPEAT)
                                 .with(changes)
                                 .inEnding("1"),
-                        StaffBar.of(List.of(note), StaffBar.Line.FINAL)
+                        StaffBar.of(List.of(note), StaffBar.BarLine.FINAL)
                                 .inEnding("2")
                                 .named(Phrase.of("Chorus"))));
         PrintedSvg svg = new PrintedSvg(StaffSvg.file(music, Reader.ENGLISH));

@@ -107,7 +107,7 @@ class StaffLawsTest {
 
     private static void check(int signature, List<StaffColumn> columns, String what) throws Exception {
         List<StaffBar> bars = columns.stream()
-                .map(column -> StaffBar.of(List.of(column), StaffBar.Line.NONE))
+                .map(column -> StaffBar.of(List.of(column), StaffBar.BarLine.NONE))
                 .toList();
         check(StaffMusic.of(Phrase.typed(what), signature, bars), what);
     }
@@ -264,7 +264,7 @@ class StaffLawsTest {
                 for (StaffColumn column : bar.columns()) {
                     reads(column.pitches(staff), music.signature(), says, needed);
                 }
-                says = bar.end() == StaffBar.Line.NONE ? says : new String[100];
+                says = bar.end() == StaffBar.BarLine.NONE ? says : new String[100];
             }
         }
         return needed.stream().sorted().toList();

@@ -94,8 +94,7 @@ final class AssignSentence {
             return Assignment.same(head, terms, words, asked.questions());
         }
         if (asked.draws().isEmpty()) {
-            throw refused(
-                    sentence.body().text(), 0, Clause.of("a song's chords are the same for all; leave each out"));
+            throw refused(sentence.body().text(), 0, Clause.of("a song's chords are the same for all; leave each out"));
         }
         return Assignment.each(head, terms, words, asked.draws());
     }
@@ -105,8 +104,12 @@ final class AssignSentence {
         List<Ask> draws = lesson.map(this::asksOf).orElseGet(() -> ofSkills(body));
         String title = lesson.map(Lesson::title)
                 .orElseGet(() -> String.join(
-                        ", ", draws.stream().map(ask -> ask.skill().title().toString()).toList()));
-        String name = lesson.map(Lesson::slug).orElseGet(() -> draws.get(0).skill().id());
+                        ", ",
+                        draws.stream()
+                                .map(ask -> ask.skill().title().toString())
+                                .toList()));
+        String name =
+                lesson.map(Lesson::slug).orElseGet(() -> draws.get(0).skill().id());
         return new AssignedMusic(name, title, draws, Assignment.drawn(draws, seed));
     }
 
@@ -124,7 +127,8 @@ final class AssignSentence {
                             Clause.of("expected skills, as skills lists them, a lesson, or song and a place in it"))));
         }
         Keys keys = keys().orElse(named(sitting.key()));
-        int count = number(COUNT, Math.max(QUESTIONS, skills.size()), Math.min(MOST_QUESTIONS, Ask.MOST * skills.size()));
+        int count =
+                number(COUNT, Math.max(QUESTIONS, skills.size()), Math.min(MOST_QUESTIONS, Ask.MOST * skills.size()));
         List<Ask> draws = new ArrayList<>();
         for (int i = 0; i < skills.size(); i++) {
             int share = (count + skills.size() - 1 - i) / skills.size();
@@ -157,12 +161,16 @@ final class AssignSentence {
 
     /** What a lesson calls the learner's own key is here that of the sitting. */
     private Keys placed(Keys keys) {
-        return AskedKeys.parse(keys.toString().replaceAll("\\bsame\\b", named(sitting.key()).toString()));
+        return AskedKeys.parse(
+                keys.toString().replaceAll("\\bsame\\b", named(sitting.key()).toString()));
     }
 
     private static Keys named(Key key) {
         Key major = Course.majorKey(key);
-        return Keys.parse(key.isMinor() && key.isInUse() ? key.tonic() + "m" : major.tonic().toString());
+        return Keys.parse(
+                key.isMinor() && key.isInUse()
+                        ? key.tonic() + "m"
+                        : major.tonic().toString());
     }
 
     private static Ask ask(Skill skill, String subject, Keys keys, int count) {
@@ -203,8 +211,8 @@ final class AssignSentence {
         Optional<Progression> chords = place.isEmpty()
                 ? song.chords()
                 : SongPlace.find(place, song).flatMap(found -> found.place().progression(song));
-        return chords.orElseThrow(() -> refused(
-                sentence.body().text(), 0, Clause.of("no place of this song with chords has that name")));
+        return chords.orElseThrow(
+                () -> refused(sentence.body().text(), 0, Clause.of("no place of this song with chords has that name")));
     }
 
     private Optional<Keys> keys() {
@@ -216,7 +224,8 @@ final class AssignSentence {
     }
 
     private String id(String name) {
-        String slug = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String slug =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String cut = slug.substring(0, Math.min(slug.length(), 30)).replaceAll("-$", "");
         return (cut.isEmpty() ? "practice" : cut) + "-" + Math.abs(seed % SEEDS);
     }

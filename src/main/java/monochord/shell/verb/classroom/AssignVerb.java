@@ -2,11 +2,11 @@ package monochord.shell.verb.classroom;
 
 import static monochord.shell.sentence.FormPart.alone;
 import static monochord.shell.sentence.FormPart.clause;
+import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.may;
 import static monochord.shell.sentence.FormPart.option;
 import static monochord.shell.sentence.FormPart.or;
 import static monochord.shell.sentence.FormPart.takes;
-import static monochord.shell.sentence.FormPart.fixed;
 import static monochord.shell.sentence.FormPart.unsaid;
 
 import java.io.IOException;

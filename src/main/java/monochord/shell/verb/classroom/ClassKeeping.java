@@ -93,7 +93,7 @@ final class ClassKeeping {
 
     private Answer copy(String name, ClassRecord record) {
         Path file = sentence.body().read(text -> sitting.outside().file(name));
-        return NewFile.unlessThere(List.of(new NewFile.Place(name, file)), sentence, sitting, () -> {
+        return NewFile.unlessThere(List.of(new NewFile.NamedPath(name, file)), sentence, sitting, () -> {
             try {
                 int count = record.copy(file);
                 return Statement.of(Phrase.counted(
@@ -149,10 +149,13 @@ final class ClassKeeping {
 
         @Override
         public void json(Json json) {
-            json.put("kind", "list").objects("pupils", list.pupils(), (object, one) -> object.put(
-                            "code", one.code().text())
-                    .put("name", one.name())
-                    .put("group", one.group()));
+            json.put("kind", "list")
+                    .objects(
+                            "pupils",
+                            list.pupils(),
+                            (object, one) -> object.put("code", one.code().text())
+                                    .put("name", one.name())
+                                    .put("group", one.group()));
             json.put("faults", list.faults());
         }
 

@@ -25,7 +25,6 @@ import monochord.shell.sentence.Verb;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.paper.PaperFiles;
 import monochord.text.Phrase;
-import monochord.theory.note.Unreadable;
 import monochord.view.Answer;
 import monochord.view.NotebookRemark;
 import monochord.view.Statement;
@@ -99,7 +98,8 @@ final class ClassVerb implements Verb {
 
     private static Answer view(OwnClass own, ClassRecord record, Sentence sentence, Sitting sitting)
             throws IOException {
-        ClassSentence asked = ClassSentence.read(sentence, own.list(), sitting.study().now());
+        ClassSentence asked =
+                ClassSentence.read(sentence, own.list(), sitting.study().now());
         ClassOverview overview = asked.overview(record);
         List<NextTopic> next = NextTopic.all(overview).stream().limit(TOPICS).toList();
         if (PaperFiles.isWanted(sentence)) {

@@ -78,8 +78,7 @@ final class MarkedFiles {
         }
         Phrase written = csv.isPresent() && pages.isEmpty()
                 ? Phrase.of("Written: {0}", Phrase.typed(csv.get().name()))
-                : Phrase.counted(
-                        all.size(), "{0} file written.", "{0} files written.", all.size());
+                : Phrase.counted(all.size(), "{0} file written.", "{0} files written.", all.size());
         return NewFile.writeNoted(all, sentence, sitting, Answers.of(marks, Statement.of(written)));
     }
 
@@ -114,13 +113,23 @@ final class MarkedFiles {
         String name = folder.text() + "/" + stem + (number == 1 ? "" : "-" + number);
         PageSize size = PageSize.A4;
         return List.of(
-                page(folder, name + ".md", marked, (page, part) ->
-                        Files.writeString(part, HandoutMarkdown.of(page, reader))),
-                page(folder, name + ".html", marked, (page, part) -> Files.writeString(part, HandoutWeb.of(page, reader))),
+                page(
+                        folder,
+                        name + ".md",
+                        marked,
+                        (page, part) -> Files.writeString(part, HandoutMarkdown.of(page, reader))),
+                page(
+                        folder,
+                        name + ".html",
+                        marked,
+                        (page, part) -> Files.writeString(part, HandoutWeb.of(page, reader))),
                 page(folder, name + ".pdf", marked, (page, part) -> {
                     try (var out = Files.newOutputStream(part)) {
                         PdfPages.write(
-                                out, page.title(), HandoutPages.of(page, size, reader).iterator(), reader);
+                                out,
+                                page.title(),
+                                HandoutPages.of(page, size, reader).iterator(),
+                                reader);
                     }
                 }));
     }

@@ -36,9 +36,14 @@ enum HelpOnQuestion implements Verb {
         @Override
         Answer help(Sitting sitting) {
             OpenQuestion question = sitting.question();
-            if (sitting.teaching().homework().filter(HomeworkTeaching::isJudgedLater).isPresent()) {
+            if (sitting.teaching()
+                    .homework()
+                    .filter(HomeworkTeaching::isJudgedLater)
+                    .isPresent()) {
                 return new Refusal(
-                        Phrase.sentence("The verdicts come with the marking."), 1, sitting.mode().row());
+                        Phrase.sentence("The verdicts come with the marking."),
+                        1,
+                        sitting.mode().row());
             }
             if (question.lastVerdict() != null) {
                 return Statement.of(question.lastQuestion().explain(question.lastVerdict()));

@@ -33,7 +33,8 @@ final class LearnVerb implements Verb {
         return Usage.of(
                         word(),
                         Usage.VerbTopic.LEARNING,
-                        Phrase.of("begin a lesson, or practice a teacher sent, or go on where you left it; alone, the next lesson"))
+                        Phrase.of(
+                                "begin a lesson, or practice a teacher sent, or go on where you left it; alone, the next lesson"))
                 .form(may(takes(Value.LESSON, Value.FILE)), may(clause("in", Value.KEY)))
                 .form(may(clause(HomeworkStart.AS, Value.CODE)))
                 .examples("learn 1.1", "learn 5.2 in A", "learn homework.md as 7b-04");

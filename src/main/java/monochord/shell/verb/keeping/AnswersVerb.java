@@ -71,7 +71,7 @@ final class AnswersVerb implements Verb {
         Path file = body.read(text -> sitting.outside().file(name));
         return copies
                 ? new NotebookRemark(NewFile.unlessThere(
-                        List.of(new NewFile.Place(name, file)),
+                        List.of(new NewFile.NamedPath(name, file)),
                         sentence,
                         sitting,
                         () -> copy(keeper, name, file, sitting)))

@@ -16,7 +16,8 @@ final class ProgramFindings {
     private ProgramFindings() {}
 
     static List<DoctorFinding> all() {
-        return List.of(DoctorFinding.well(Phrase.of("program"), "program", Version.told()), compiler(), cells(), archive());
+        return List.of(
+                DoctorFinding.well(Phrase.of("program"), "program", Version.told()), compiler(), cells(), archive());
     }
 
     private static DoctorFinding compiler() {
@@ -39,7 +40,9 @@ final class ProgramFindings {
                 what,
                 "cells",
                 Confinement.isOffered()
-                        ? Phrase.of("without network, out of sight of other programs, at most {0} processes", Confinement.PROCESSES)
+                        ? Phrase.of(
+                                "without network, out of sight of other programs, at most {0} processes",
+                                Confinement.PROCESSES)
                         : Phrase.of("in a program of its own; this system offers no way to take the network from it"));
     }
 

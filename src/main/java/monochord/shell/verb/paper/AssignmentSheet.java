@@ -41,7 +41,8 @@ final class AssignmentSheet {
             throw refused(sentence, Clause.of("each pupil has questions of their own; name the code of one"));
         }
         List<Question> questions = new ArrayList<>();
-        for (AssignedQuestion asked : code.map(assignment::forPupil).orElse(assignment).questions()) {
+        for (AssignedQuestion asked :
+                code.map(assignment::forPupil).orElse(assignment).questions()) {
             asked.question().ifPresent(questions::add);
         }
         if (questions.stream().anyMatch(Question::isByEar)) {

@@ -135,10 +135,7 @@ public final class PaperFiles {
                 })));
         sentence.option(SVG)
                 .ifPresent(named -> pictures(
-                        named,
-                        behind,
-                        title,
-                        pages.get().limit(MOST_PICTURES).toList()));
+                        named, behind, title, pages.get().limit(MOST_PICTURES).toList()));
     }
 
     private static String name(Sentence.SentencePart named, String behind) {

@@ -134,7 +134,8 @@ final class SheetVerb implements Verb {
         AssignmentReading reading = AssignmentSheet.read(sentence, sitting);
         if (reading.assignment().isEmpty() || !reading.faults().isEmpty()) {
             String name = sentence.body().text();
-            boolean found = sentence.body().read(text -> Files.isReadable(sitting.outside().file(text)));
+            boolean found = sentence.body()
+                    .read(text -> Files.isReadable(sitting.outside().file(text)));
             return new CheckAnswer(List.of(new CheckAnswer.Checked(name, reading.faults(), found)));
         }
         Worksheet sheet = AssignmentSheet.of(reading.assignment().get(), sentence);

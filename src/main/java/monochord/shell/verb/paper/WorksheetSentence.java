@@ -67,7 +67,10 @@ final class WorksheetSentence {
     }
 
     private static List<Key> keys(String text, Key own) {
-        return AskedKeys.parse(text).in(own).stream().flatMap(List::stream).distinct().toList();
+        return AskedKeys.parse(text).in(own).stream()
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
     }
 
     private int number(String word, int otherwise, int most) {

@@ -125,12 +125,8 @@ final class ChangeVerb implements Verb {
         return SongPlace.find(text, song)
                 .filter(found -> found.end() == text.length())
                 .map(SongPlace.Found::place)
-                .orElseThrow(() -> Unreadable.because(
-                        text,
-                        0,
-                        "a place in the song",
-                        SongPlaces.sections(song),
-                        "verse bar 3"));
+                .orElseThrow(() ->
+                        Unreadable.because(text, 0, "a place in the song", SongPlaces.sections(song), "verse bar 3"));
     }
 
     /** One bar takes all chords; else they must come in as many bars. */

@@ -96,7 +96,8 @@ public final class SongPlaces {
         Optional<SongPlace.Found> found = SongPlace.find(rest, song).or(() -> onlySection(rest));
         if (found.isEmpty()) {
             var whole = SONG.matcher(rest);
-            boolean isWhole = whole.lookingAt() && mayEnd(rest.substring(whole.end()).strip());
+            boolean isWhole =
+                    whole.lookingAt() && mayEnd(rest.substring(whole.end()).strip());
             if (!isWhole && isName(rest)) {
                 throw refused(rest, sections());
             }
@@ -106,7 +107,9 @@ public final class SongPlaces {
         }
         SongPlace place = found.get().place();
         sitting.song().name(place);
-        return isPlayed(rest) ? text : before + sentence(place, rest.substring(found.get().end()).strip());
+        return isPlayed(rest)
+                ? text
+                : before + sentence(place, rest.substring(found.get().end()).strip());
     }
 
     /** The song itself, where it has but one section. */

@@ -92,8 +92,8 @@ final class SongVerb implements Verb {
     private static Optional<Answer> open(Sentence sentence, Sitting sitting) {
         String name = sentence.body().text();
         Path file = sentence.body().read(sitting.outside()::file);
-        boolean isAsked = canBeAsked(sitting)
-                && name.toLowerCase(java.util.Locale.ROOT).endsWith(".md");
+        boolean isAsked =
+                canBeAsked(sitting) && name.toLowerCase(java.util.Locale.ROOT).endsWith(".md");
         if (!Files.exists(file)) {
             Optional<Path> ours = sitting.course().library().tunes().find(name);
             if (ours.isPresent()) {
@@ -171,8 +171,8 @@ final class SongVerb implements Verb {
 
     private static monochord.file.WholeFile.Content midi(Song song) {
         SongScore music = SongScore.of(song.music().played(), song.head().metre());
-        Performance performance =
-                SongDirections.of(song.head(), Directions.USUAL).perform(music.piece(), song.head().key());
+        Performance performance = SongDirections.of(song.head(), Directions.USUAL)
+                .perform(music.piece(), song.head().key());
         return MidiFile.of(Markers.add(performance.sequence(), music.sections()));
     }
 }

@@ -38,8 +38,9 @@ record PlayedSong(Playable take, HeardPart part, Directions directions) {
             return Optional.empty();
         }
         Song song = open.song().orElseThrow();
-        SongMusic.Timeline music = open.place().map(place -> place.played(song)).orElseGet(() -> song.music()
-                .played());
+        SongMusic.Timeline music = open.place()
+                .map(place -> place.played(song))
+                .orElseGet(() -> song.music().played());
         if (music.notes().isEmpty() && music.chords().isEmpty()) {
             throw Unreadable.because(
                     sentence.body().text(), 0, "something to play", "no notes and no chords stand there", "play verse");
@@ -73,7 +74,8 @@ record PlayedSong(Playable take, HeardPart part, Directions directions) {
     }
 
     private static Phrase title(Optional<SongPlace> place, Song song, Key key) {
-        Phrase name = place.map(SongPlace::phrase).orElse(Phrase.typed(song.head().title()));
+        Phrase name =
+                place.map(SongPlace::phrase).orElse(Phrase.typed(song.head().title()));
         SongMetre metre = song.head().metre();
         return List.of(SongMetre.COMMON, SongMetre.FREE).contains(metre)
                 ? Phrase.of("{0} in {1}", name, key)
@@ -82,6 +84,8 @@ record PlayedSong(Playable take, HeardPart part, Directions directions) {
 
     /** What stands before {@code of}, where that is a part. */
     private static HeardPart part(String text) {
-        return HeardPart.named(text.replaceFirst(OF, "")).filter(part -> text.matches(".*" + OF)).orElse(HeardPart.BOTH_HANDS);
+        return HeardPart.named(text.replaceFirst(OF, ""))
+                .filter(part -> text.matches(".*" + OF))
+                .orElse(HeardPart.BOTH_HANDS);
     }
 }

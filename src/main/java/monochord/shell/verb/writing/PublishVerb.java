@@ -86,8 +86,8 @@ final class PublishVerb implements Verb {
         String name = NotebookFiles.name(said.text());
         Path file = said.read(text -> sitting.outside().file(name));
         Sentence.SentencePart out = sentence.option(HTML).get();
-        NewFile.Place page = new NewFile.Place(out.text(), out.read(sitting.outside()::file));
-        NewFile.Place notebook = new NewFile.Place(name, file);
+        NewFile.NamedPath page = new NewFile.NamedPath(out.text(), out.read(sitting.outside()::file));
+        NewFile.NamedPath notebook = new NewFile.NamedPath(name, file);
         return new NotebookRemark(NewFile.unlessThere(
                 List.of(page), sentence, sitting, () -> publish(notebook, page, sentence.has(TRUST), sitting)));
     }
@@ -111,7 +111,8 @@ final class PublishVerb implements Verb {
                 List.of(page), sentence, sitting, Statement.of(Phrase.of("Written: {0}", Phrase.typed(page.name()))));
     }
 
-    private static Answer publish(NewFile.Place notebook, NewFile.Place page, boolean saidYes, Sitting sitting) {
+    private static Answer publish(
+            NewFile.NamedPath notebook, NewFile.NamedPath page, boolean saidYes, Sitting sitting) {
         NotebookReading reading = NotebookReader.read(notebook.path());
         if (!reading.isSound()) {
             return new ReplayAnswer(List.of(

@@ -9,8 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import monochord.file.WholeFile;
 import monochord.file.Digest;
+import monochord.file.WholeFile;
 import monochord.notebook.Notebook;
 import monochord.notebook.NotebookReader;
 import monochord.shell.replay.Replay;
@@ -58,7 +58,7 @@ final class SaveVerb implements Verb {
             return save(file, shown, sitting);
         }
         return NewFile.unlessThere(
-                List.of(new NewFile.Place(shown, file)), sentence, sitting, () -> save(file, shown, sitting));
+                List.of(new NewFile.NamedPath(shown, file)), sentence, sitting, () -> save(file, shown, sitting));
     }
 
     private static Path own(Sentence sentence, Sitting sitting) {
