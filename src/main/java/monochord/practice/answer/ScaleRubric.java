@@ -184,11 +184,10 @@ public final class ScaleRubric extends Rubric<List<NoteName>> {
     }
 
     private Phrase letterTwice(List<NoteName> given, boolean alike) {
-        NoteDifference notes = difference(given);
         Phrase what = alike
                 ? Phrase.sentence("The keys are right, the letters are not.")
                 : Phrase.sentence("Each letter comes once in this scale.");
-        return replaced(notes, given, alike)
+        return replaced(difference(given), given, alike)
                 .map(two -> what.then(Phrase.sentence(
                         "Where you have {0}, the letter {1} is due.",
                         two.get(0), NoteName.of(two.get(1).letter(), 0))))
