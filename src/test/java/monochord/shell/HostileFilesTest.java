@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class HostileFilesTest {
     private static final long SEED = 20261201;
     private static final int WHOLE = 10;
-    private static final int SHORT = 6;
+    private static final int SHORT = 2;
     private static final ThreadMXBean PROCESSOR = ManagementFactory.getThreadMXBean();
     private static final long LONG_NANOS = 1_000_000_000L;
     private static final int LONGEST_LINE = 2_000;

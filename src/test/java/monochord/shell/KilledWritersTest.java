@@ -74,6 +74,7 @@ class KilledWritersTest {
         return System.nanoTime() - began;
     }
 
+    @Thorough.FirstOf(4)
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -172,8 +172,8 @@ class StudyTest {
     @Test
     void whatIsRightWhenItComesBackNeedsNoGoingOver() {
         forget("D");
-        List<String> said = sitting(1, "review", "tell", "Ab C Eb");
-        assertEquals(List.of("D", "A♭"), asked(said), said.toString());
+        List<String> said = sitting(1, "review", "tell", "Bb D F");
+        assertEquals(List.of("D", "B♭"), asked(said), said.toString());
         assertTrue(said.contains("One question, none right at the first try, one when it came back."), said.toString());
         assertTrue(said.contains("Nothing to go over; progress shows where you stand."), said.toString());
     }
