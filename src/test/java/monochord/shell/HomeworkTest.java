@@ -151,11 +151,11 @@ class HomeworkTest {
         assertTrue(
                 lines.get(0)
                         .startsWith(
-                                "{\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"item\":1,\"skill\":\"triad-spelling\","));
+                                "{\"kind\":\"answer\",\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"item\":1,\"skill\":\"triad-spelling\","));
         assertTrue(
                 lines.get(3)
                         .startsWith(
-                                "{\"file\":\"in/anna.md\",\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"right\":1,\"of\":3,\"altered\":false,"));
+                                "{\"kind\":\"file\",\"file\":\"in/anna.md\",\"assignment\":\"triad-spelling-3\",\"code\":\"7b-01\",\"right\":1,\"of\":3,\"altered\":false,"));
         assertEquals(3, says("mark nowhere").status());
         assertEquals("nowhere: there is no such file\n", says("mark nowhere").message(3));
     }

@@ -155,6 +155,7 @@ public final class MarkAnswer implements Answer {
     private static Json answer(MarkedAnswer answer) {
         Optional<MarkedTry> last = answer.last();
         Json json = new Json()
+                .put("kind", "answer")
                 .put("assignment", answer.assignment())
                 .put("code", answer.code().text())
                 .put("item", answer.item())
@@ -188,6 +189,7 @@ public final class MarkAnswer implements Answer {
     private static Json file(MarkedFile marked) {
         MarkedHandIn handIn = marked.handIn();
         return new Json()
+                .put("kind", "file")
                 .put("file", handIn.file())
                 .put("assignment", handIn.assignment())
                 .put("code", handIn.code().map(PupilCode::text).orElse(null))

@@ -50,7 +50,7 @@ final class MarkVerb implements Verb {
                 .form(MarkedFiles.form())
                 .examples(
                         EXAMPLE,
-                        "mark anna.md with homework.md",
+                        "mark 7b-04.md with homework.md",
                         "mark homework.md as 7b-05",
                         "mark handed-in --feedback feedback --csv marks.csv");
     }
