@@ -63,10 +63,19 @@ class HomeworkTest {
                 "hw.md is there already, and nothing was written; --over puts this in its place.\n",
                 says(OPEN).message(3));
         assertEquals(
-                "Spelling triads: 1 question, others for each pupil, written to each.md.",
+                """
+                Spelling triads: 1 question, others for each pupil, written to each.md.
+                A pupil takes it with learn each.md as CODE, or writes under its questions;
+                sheet each.md as CODE --pdf sheet.pdf prints it.
+                """,
                 says("assign triad-spelling count 1 each --out each.md --seed 3")
-                        .lines()
-                        .get(0));
+                        .result(0));
+        assertEquals(
+                """
+                Intervals by ear: 1 question, written to heard.md.
+                A pupil takes it with learn heard.md as CODE. Some of it is asked by ear, which
+                paper cannot do.
+                """, says("assign ear-interval count 1 --out heard.md --seed 3").result(0));
     }
 
     @Test

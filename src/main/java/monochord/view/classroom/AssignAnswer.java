@@ -26,11 +26,32 @@ public record AssignAnswer(String file, Assignment assignment) implements Answer
                 : Phrase.sentence("{0}: {1}, written to {2}.", title(), questions, name);
         return StyledText.builder(look.reader())
                 .line(made)
-                .line(Phrase.sentence(
-                        "A pupil takes it with {0}, or writes under its questions; {1} prints it.",
-                        Phrase.verb("learn " + file + " as CODE"), Phrase.verb("sheet " + file + " --pdf sheet.pdf")))
+                .line(isByEar() ? heard() : printed())
                 .build()
                 .wrapped(look.width());
+    }
+
+    private boolean isByEar() {
+        return assignment.questions().stream()
+                .flatMap(asked -> asked.question().stream())
+                .anyMatch(Question::isByEar);
+    }
+
+    private Phrase printed() {
+        Phrase sheet = assignment.isEachTheirOwn()
+                ? Phrase.verb("sheet " + file + " as CODE --pdf sheet.pdf")
+                : Phrase.verb("sheet " + file + " --pdf sheet.pdf");
+        return Phrase.sentence(
+                "A pupil takes it with {0}, or writes under its questions; {1} prints it.", taken(), sheet);
+    }
+
+    private Phrase heard() {
+        return Phrase.sentence(
+                "A pupil takes it with {0}. Some of it is asked by ear, which paper cannot do.", taken());
+    }
+
+    private Phrase taken() {
+        return Phrase.verb("learn " + file + " as CODE");
     }
 
     private Phrase title() {
