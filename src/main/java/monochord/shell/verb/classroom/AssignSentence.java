@@ -24,6 +24,7 @@ import monochord.practice.Skill;
 import monochord.practice.skill.Skills;
 import monochord.shell.sentence.AskedKeys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.WholeNumber;
 import monochord.shell.sitting.Sitting;
 import monochord.song.Song;
 import monochord.song.SongFile;
@@ -64,7 +65,7 @@ final class AssignSentence {
         this.sentence = sentence;
         this.sitting = sitting;
         this.seed = sentence.option("seed")
-                .map(part -> part.read(AssignSentence::seed))
+                .map(part -> part.read(WholeNumber::seed))
                 .orElseGet(() -> Math.floorMod(sitting.nextSeed(), (long) SEEDS));
     }
 
@@ -232,25 +233,8 @@ final class AssignSentence {
 
     private int number(String word, int otherwise, int most) {
         return sentence.clause(word)
-                .map(part -> part.read(text -> number(text, most)))
+                .map(part -> part.read(text -> WholeNumber.count(text, most, EXAMPLE)))
                 .orElse(otherwise);
-    }
-
-    private static int number(String text, int most) {
-        int number = text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : 0;
-        if (number < 1 || number > most) {
-            throw Unreadable.because(
-                    text, 0, "a number", Clause.of("expected a whole number from 1 to {0}", most), EXAMPLE);
-        }
-        return number;
-    }
-
-    private static long seed(String text) {
-        try {
-            return Long.parseLong(text);
-        } catch (NumberFormatException unreadable) {
-            throw Unreadable.because(text, 0, "a seed", "expected a whole number", "--seed 7");
-        }
     }
 
     private static LocalDate day(String text) {

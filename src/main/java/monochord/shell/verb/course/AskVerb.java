@@ -18,6 +18,7 @@ import monochord.shell.sentence.Sentence;
 import monochord.shell.sentence.Usage;
 import monochord.shell.sentence.Value;
 import monochord.shell.sentence.Verb;
+import monochord.shell.sentence.WholeNumber;
 import monochord.shell.sitting.Sitting;
 import monochord.shell.verb.sounding.HeardAgain;
 import monochord.shell.verb.sounding.Recording;
@@ -166,7 +167,7 @@ final class AskVerb implements Verb {
 
     /** The seed that is given, else a new one. */
     static long seed(Sentence sentence, Sitting sitting) {
-        return sentence.option("seed").map(part -> part.read(AskVerb::seed)).orElseGet(sitting::nextSeed);
+        return sentence.option("seed").map(part -> part.read(WholeNumber::seed)).orElseGet(sitting::nextSeed);
     }
 
     /** The key to go to, or whose part it is, which belongs to the subject. */
@@ -175,13 +176,5 @@ final class AskVerb implements Verb {
                 .map(to -> " to " + to.text())
                 .or(() -> sentence.clause("for").map(reader -> " for " + reader.text()))
                 .orElse("");
-    }
-
-    private static long seed(String text) {
-        try {
-            return Long.parseLong(text);
-        } catch (NumberFormatException unreadable) {
-            throw Unreadable.because(text, 0, "a seed", "expected a whole number", "--seed 7");
-        }
     }
 }

@@ -15,6 +15,7 @@ import monochord.practice.drill.Turn;
 import monochord.practice.skill.Skills;
 import monochord.shell.sentence.AskedKeys;
 import monochord.shell.sentence.Sentence;
+import monochord.shell.sentence.WholeNumber;
 import monochord.shell.sitting.Sitting;
 import monochord.text.Phrase;
 import monochord.theory.Key;
@@ -51,7 +52,7 @@ final class WorksheetSentence {
         this.count = number(COUNT, QUESTIONS, MOST_QUESTIONS);
         this.copies = number(COPIES, 1, MOST_COPIES);
         this.seed = sentence.option("seed")
-                .map(part -> part.read(WorksheetSentence::seed))
+                .map(part -> part.read(WholeNumber::seed))
                 .orElseGet(sitting::nextSeed);
         if (skill().question(keys.get(0), seed).isByEar()) {
             throw refused(skill, Clause.of("it is asked by ear, and paper has no sound"));
@@ -75,25 +76,8 @@ final class WorksheetSentence {
 
     private int number(String word, int otherwise, int most) {
         return sentence.clause(word)
-                .map(part -> part.read(text -> number(text, most)))
+                .map(part -> part.read(text -> WholeNumber.count(text, most, EXAMPLE)))
                 .orElse(otherwise);
-    }
-
-    private static int number(String text, int most) {
-        int number = text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : 0;
-        if (number < 1 || number > most) {
-            throw Unreadable.because(
-                    text, 0, "a number", Clause.of("expected a whole number from 1 to {0}", most), EXAMPLE);
-        }
-        return number;
-    }
-
-    private static long seed(String text) {
-        try {
-            return Long.parseLong(text);
-        } catch (NumberFormatException unreadable) {
-            throw Unreadable.because(text, 0, "a seed", "expected a whole number", "--seed 7");
-        }
     }
 
     Phrase title() {
